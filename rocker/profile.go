@@ -1,0 +1,101 @@
+package rocker
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+)
+
+// A Profile is the floor edge of a rocker. Build it with [Chain] or [Single]. It is
+// a value: copies share nothing that can change. The zero Profile has no edge, and
+// its methods panic.
+type Profile struct {
+	edge     []edgeSpan // as drawn, nose to tail
+	bearings []Bearing  // the convex hull, in order of tilt, covering one whole turn
+}
+
+// Bearings returns how many arcs the edge can stand on, the two tips among them.
+func (p Profile) Bearings() int { return len(p.bearings) }
+
+// Bearing returns the i-th of them, in order of tilt: 0 is the nose tip, the last
+// the tail tip. The caller must not change it.
+func (p Profile) Bearing(i int) *Bearing { return &p.bearings[i] }
+
+// Find returns the index of the Bearing on which the edge stands at the given tilt
+// (rad, any), and the tilt brought within one turn of it. Where a flat lies on the
+// floor it is the Bearing on its tail side.
+func (p Profile) Find(tilt float64) (index int, within float64) {
+	first := p.bearings[0].From
+	if tilt < first || tilt >= first+2*math.Pi {
+		tilt -= 2 * math.Pi * math.Floor((tilt-first)/(2*math.Pi))
+	}
+	for index < len(p.bearings)-1 && tilt >= p.bearings[index].To {
+		index++
+	}
+	return index, tilt
+}
+
+// Support returns the support function h (m) and its first two derivatives by the
+// tilt (rad, any, also past both tips). On a flat h′ is that of its tail side.
+func (p Profile) Support(tilt float64) (h, dh, ddh float64) {
+	i, within := p.Find(tilt)
+	return p.bearings[i].Support(within)
+}
+
+// Contact returns the point of the edge that touches the floor at the given tilt
+// (rad, any), chair frame, m. On a flat it is the tail end.
+func (p Profile) Contact(tilt float64) r2.Vec {
+	i, within := p.Find(tilt)
+	return p.bearings[i].Contact(within)
+}
+
+// Height returns the height of a point g (chair frame, m) over the floor at the
+// given tilt (rad), measured square to the floor; below zero is under it.
+func (p Profile) Height(g r2.Vec, tilt float64) float64 {
+	i, within := p.Find(tilt)
+	height, _, _ := p.bearings[i].Above(g, within)
+	return height
+}
+
+// Nose and Tail return the tips, chair frame, m.
+func (p Profile) Nose() r2.Vec { return p.bearings[0].At }
+
+// Tail returns the tail tip, chair frame, m.
+func (p Profile) Tail() r2.Vec { return p.bearings[len(p.bearings)-1].At }
+
+// Length returns the length along the drawn edge from tip to tip, m.
+func (p Profile) Length() float64 {
+	var length float64
+	for i := range p.edge {
+		length += p.edge[i].Length
+	}
+	return length
+}
+
+// Outline returns points along the drawn edge from nose tip to tail tip, chair
+// frame, m, hollows included, so close that the chord between two of them leaves
+// the curve by no more than within (m, above zero).
+func (p Profile) Outline(within float64) []r2.Vec {
+	points := []r2.Vec{p.Nose()}
+	for i := range p.edge {
+		e := &p.edge[i]
+		if e.Length == 0 {
+			continue
+		}
+		steps := 1
+		if e.Radius != 0 { // the rise of a chord is L²/8R
+			steps = 1 + int(e.Length/math.Sqrt(8*math.Abs(e.Radius)*within))
+		}
+		for k := 1; k <= steps; k++ {
+			points = append(points, e.point(e.Length*float64(k)/float64(steps)))
+		}
+	}
+	return points
+}
+
+// Perimeter returns the length once round the hull: every arc, flat and bridge the
+// piece can roll over, and the chord from tip to tip, m.
+func (p Profile) Perimeter() float64 {
+	first, last := &p.bearings[0], &p.bearings[len(p.bearings)-1]
+	return last.RolledAt(last.To) + last.Flat - first.RolledAt(first.From)
+}

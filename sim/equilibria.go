@@ -1,0 +1,215 @@
+package sim
+
+import (
+	"math"
+
+	"rockerwright/rocker"
+)
+
+// An Equilibrium is a tilt at which the righting arm passes through zero: a rest
+// where it passes upwards, a hilltop where it passes downwards.
+type Equilibrium struct {
+	Tilt   float64 // against the vertical, rad, in (−π, π]
+	Height float64 // H, of the centre of mass over the floor, m
+	Stable bool    // a rest
+
+	roll          float64 // Tilt − slope, unwrapped in order, rad
+	rise          float64 // E, m
+	before, after int     // the Bearings on its two sides; the same off a joint
+}
+
+// OnFlat reports whether e is a rest on a flat of p: the contact jumps there, and
+// small rocks have no period of their own.
+func (e Equilibrium) onFlat(p rocker.Profile) bool {
+	return e.before != e.after && p.Bearing(e.before).Flat > 0
+}
+
+// Equilibria appends every rest and hilltop in one whole turn to dst, in order of
+// roll, and returns it. Also those past the tips, and those with the centre of mass
+// below the contact (Height < 0), on which a pendulum hangs. A range of tilts over
+// which the balance is neutral has none. Bearings are searched by
+//
+//	Z = |w| sin(θ − θ₀) − R sin α,   w = G − C,  θ₀ = atan2(−wx, −wy),
+//
+// with zeros θ₀ + β and θ₀ + π − β, sin β = R sin α/|w|, R = 0 at a corner.
+func (r Rig) Equilibria(dst []Equilibrium) []Equilibrium {
+	search := r.searchFrom()
+	first := len(dst)
+	n := r.Profile.Bearings()
+	for i := range n {
+		if i > 0 {
+			dst = search.joint(dst, i-1, i, r.Profile.Bearing(i).From)
+		}
+		dst = search.bearing(dst, i)
+	}
+	dst = search.joint(dst, n-1, 0, r.Profile.Bearing(n-1).To)
+	return dropGrazing(dst, first)
+}
+
+// A search walks the Bearings of a rig and finds the zeros of Z by its signs, each
+// taken once at each joint, so that none is lost or found twice between two arcs.
+type search struct {
+	rig *Rig
+	ground
+	start, end int // signs of Z just inside the two ends of the Bearing last looked at
+	opening    int // sign just inside the first Bearing, for the joint that closes the turn
+	arm        float64
+}
+
+func (r *Rig) searchFrom() search {
+	s := search{rig: r, ground: r.Floor.ground()}
+	b := r.Profile.Bearing(0)
+	s.arm = s.armAt(b, b.First)
+	return s
+}
+
+// armAt returns Z at the end of a Bearing, from its joint.
+func (s *search) armAt(b *rocker.Bearing, j rocker.Joint) float64 {
+	return s.ground.arm(s.rig.standAt(b, j))
+}
+
+// bearing finds the zeros inside the i-th Bearing.
+func (s *search) bearing(dst []Equilibrium, i int) []Equilibrium {
+	b := s.rig.Profile.Bearing(i)
+	length, level := s.rig.turned(b)
+	begin := s.arm
+	s.arm = s.armAt(b, b.Last)
+	s.start = signInside(begin, s.slope(s.rig.standAt(b, b.First)))
+	s.end = signInside(s.arm, -s.slope(s.rig.standAt(b, b.Last)))
+	if s.neutral(b, length) {
+		s.start, s.end = 0, 0
+	}
+	if i == 0 {
+		s.opening = s.start
+	}
+	sine := b.Radius * s.sin / length
+	if s.start == 0 || !(math.Abs(sine) < 1) {
+		return dst
+	}
+	lean := 0.0
+	if sine != 0 {
+		lean = math.Asin(sine)
+	}
+	middle := (b.From + b.To) / 2
+	rest := within(level+lean-s.rig.Floor.Slope, middle)
+	hill := within(level+math.Pi-lean-s.rig.Floor.Slope, middle)
+	switch inside := func(roll float64) bool { return b.From < roll && roll < b.To }; {
+	case s.start != s.end && s.start < 0:
+		dst = append(dst, s.found(i, i, max(b.From, min(b.To, rest)), true))
+	case s.start != s.end:
+		dst = append(dst, s.found(i, i, max(b.From, min(b.To, hill)), false))
+	case s.start < 0 && inside(rest) && inside(hill) && rest < hill:
+		dst = append(dst, s.found(i, i, rest, true), s.found(i, i, hill, false))
+	case s.start > 0 && inside(rest) && inside(hill) && hill < rest:
+		dst = append(dst, s.found(i, i, hill, false), s.found(i, i, rest, true))
+	}
+	return dst
+}
+
+// joint finds a zero exactly at the joint between two Bearings, or the jump of Z
+// across the flat between them, and carries Z over to the second.
+func (s *search) joint(dst []Equilibrium, before, after int, roll float64) []Equilibrium {
+	last, next := s.rig.Profile.Bearing(before), s.rig.Profile.Bearing(after)
+	left := s.end
+	s.arm += last.Flat * s.cos
+	right := s.opening
+	if after > 0 {
+		right = signInside(s.arm, s.slope(s.rig.standAt(next, next.First)))
+	}
+	if left*right >= 0 {
+		return dst
+	}
+	if after == 0 && last.Flat == 0 {
+		return dst // one point all round: the zero lies inside, to rounding
+	}
+	return append(dst, s.found(before, after, roll, left < 0))
+}
+
+// found makes the Equilibrium at a roll, and puts it on the joint that is AtJoint
+// away or nearer.
+func (s *search) found(before, after int, roll float64, stable bool) Equilibrium {
+	p := s.rig.Profile
+	b := p.Bearing(before)
+	if before == after {
+		if before > 0 && roll-b.From <= AtJoint {
+			before--
+		} else if after < p.Bearings()-1 && b.To-roll <= AtJoint {
+			after++
+		}
+	}
+	at := s.rig.stand(b, roll)
+	return Equilibrium{
+		Tilt:   upright(roll + s.rig.Floor.Slope),
+		Height: at.height,
+		Stable: stable,
+		roll:   roll, rise: s.rise(at), before: before, after: after,
+	}
+}
+
+// neutral reports whether Z is zero all along b: the centre of mass lies, to
+// rounding, on the centre of the arc, and the floor does not slope.
+func (s *search) neutral(b *rocker.Bearing, length float64) bool {
+	c := s.rig.Body.Centre
+	size := b.Radius + math.Abs(c.X) + math.Abs(c.Y)
+	return length <= rounding*size && b.Radius*math.Abs(s.sin) <= rounding*size
+}
+
+// standAt returns the stance at a joint, without trigonometry.
+func (r *Rig) standAt(b *rocker.Bearing, j rocker.Joint) stance {
+	x, y := j.Point.X-r.Body.Centre.X, j.Point.Y-r.Body.Centre.Y
+	return stance{
+		height: x*j.Down.X + y*j.Down.Y,
+		ahead:  x*j.Along.X + y*j.Along.Y,
+		radius: b.Radius,
+	}
+}
+
+// signInside returns the sign of a value just beside a point where it is arm and
+// grows by slope on the way.
+func signInside(arm, slope float64) int {
+	switch {
+	case arm > 0 || arm == 0 && slope > 0:
+		return 1
+	case arm < 0 || arm == 0 && slope < 0:
+		return -1
+	}
+	return 0
+}
+
+// within returns the angle brought within half a turn of middle, rad. Neither is far
+// from the other.
+func within(angle, middle float64) float64 {
+	for angle > middle+math.Pi {
+		angle -= 2 * math.Pi
+	}
+	for angle < middle-math.Pi {
+		angle += 2 * math.Pi
+	}
+	return angle
+}
+
+// upright returns the angle brought into (−π, π], rad.
+func upright(angle float64) float64 {
+	if angle > -math.Pi && angle <= math.Pi {
+		return angle
+	}
+	angle = math.Remainder(angle, 2*math.Pi)
+	if angle == -math.Pi {
+		return math.Pi
+	}
+	return angle
+}
+
+// dropGrazing removes each rest that is less than AtHilltop from a hilltop, and
+// that hilltop, from dst[first:].
+func dropGrazing(dst []Equilibrium, first int) []Equilibrium {
+	kept := dst[:first]
+	for _, e := range dst[first:] {
+		if n := len(kept); n > first && kept[n-1].Stable != e.Stable && e.roll-kept[n-1].roll < AtHilltop {
+			kept = kept[:n-1]
+			continue
+		}
+		kept = append(kept, e)
+	}
+	return kept
+}

@@ -1,0 +1,144 @@
+package sim
+
+import (
+	"math"
+
+	"rockerwright/rocker"
+)
+
+// A place is a Bearing in the endless chain of a rocker that may roll round and
+// round: its index, and the whole turns by which its tilts are shifted.
+type place struct {
+	index int
+	shift float64 // a multiple of 2π, rad
+}
+
+// next returns the place beside p, way = +1 towards the tail, −1 towards the nose.
+func (p place) next(profile rocker.Profile, way int) place {
+	n := profile.Bearings()
+	switch p.index += way; {
+	case p.index == n:
+		return place{0, p.shift + 2*math.Pi}
+	case p.index < 0:
+		return place{n - 1, p.shift - 2*math.Pi}
+	}
+	return p
+}
+
+// home returns the place on which a rest stands, on the side given by way.
+func (e Equilibrium) home(way int) place {
+	switch {
+	case way < 0:
+		return place{index: e.before}
+	case e.after < e.before: // on the chord between the tips
+		return place{e.after, 2 * math.Pi}
+	}
+	return place{index: e.after}
+}
+
+// end returns the tilt at which p ends on the side given by way.
+func (p place) end(profile rocker.Profile, way int) float64 {
+	if way > 0 {
+		return profile.Bearing(p.index).To + p.shift
+	}
+	return profile.Bearing(p.index).From + p.shift
+}
+
+// sideOf returns +1 where roll lies behind the rest, −1 where it lies in front.
+func (e Equilibrium) sideOf(roll float64) int {
+	if roll < e.roll {
+		return -1
+	}
+	return 1
+}
+
+// A fall walks a swing from a turning point in to the rest, a [stretch] at a time.
+// The turning point must lie in the rest's own well.
+type fall struct {
+	rig   *Rig
+	rest  Equilibrium
+	way   int // the side of the turning point
+	at    place
+	outer float64 // where the next stretch begins, roll
+	above float64 // height fallen so far, m
+	done  bool
+}
+
+func (r *Rig) fallFrom(turning float64, rest Equilibrium) fall {
+	f := fall{rig: r, rest: rest, way: rest.sideOf(turning), outer: turning}
+	f.at = rest.home(f.way)
+	for float64(f.way)*(turning-f.at.end(r.Profile, f.way)) > 0 {
+		f.at = f.at.next(r.Profile, f.way)
+	}
+	return f
+}
+
+// next returns the next stretch on the way in, and false when the rest is reached.
+func (f *fall) next() (stretch, bool) {
+	if f.done {
+		return stretch{}, false
+	}
+	inner := f.at.end(f.rig.Profile, -f.way)
+	if float64(f.way)*(inner-f.rest.roll) <= 0 {
+		inner, f.done = f.rest.roll, true
+	}
+	s := f.rig.stretchOn(f.rig.Profile.Bearing(f.at.index), f.outer-f.at.shift, inner-f.at.shift, float64(f.way), f.above)
+	f.outer, f.above = inner, s.inner()
+	f.at = f.at.next(f.rig.Profile, -f.way)
+	return s, true
+}
+
+// drop returns the whole height between a turning point and the rest, m.
+func (r *Rig) drop(turning float64, rest Equilibrium) float64 {
+	f := r.fallFrom(turning, rest)
+	for _, more := f.next(); more; _, more = f.next() {
+	}
+	return f.above
+}
+
+// rising returns the roll at which the rig, going out from the rest on one side, has
+// gained the given height, m, at the latest at the roll limit, up to which it climbs
+// all the way.
+func (r *Rig) rising(rest Equilibrium, way int, height, limit float64) float64 {
+	g := r.Floor.ground()
+	side := float64(way)
+	inner := rest.roll
+	for at := rest.home(way); ; at = at.next(r.Profile, way) {
+		b := r.Profile.Bearing(at.index)
+		outer := side * min(side*at.end(r.Profile, way), side*limit)
+		a := r.stand(b, inner-at.shift)
+		slide := b.Radius * g.sin
+		if gained, _ := g.climb(a, side, slide, side*(outer-inner)); gained < height && outer != limit {
+			height -= gained
+			inner = outer
+			continue
+		}
+		return inner + side*g.solveClimb(a, side, slide, side*(outer-inner), height)
+	}
+}
+
+// solveClimb returns the turn δ in [0, most] at which climb has gained the given
+// height, by Newton's rule held inside its bracket. It starts from the parabola
+// Zδ + Z′δ²/2.
+func (g ground) solveClimb(a stance, side, slide, most, height float64) float64 {
+	arm, slope := side*g.arm(a), g.slope(a)
+	turn := 2 * height / (arm + math.Sqrt(max(0, arm*arm+2*slope*height)))
+	low, high := 0.0, most
+	for range 60 { // a bisection would need no more
+		if !(turn > low && turn < high) {
+			turn = (low + high) / 2
+		}
+		gained, outward := g.climb(a, side, slide, turn)
+		if gained < height {
+			low = turn
+		} else {
+			high = turn
+		}
+		step := (height - gained) / outward
+		if math.Abs(step) <= 1e-16*turn || turn == low && turn == high {
+			break
+		}
+		turn += step
+	}
+	return turn
+}

@@ -1,0 +1,85 @@
+package sim
+
+import "math"
+
+// A Swing is what comes of letting go at rest from a tilt, on a rig that loses
+// nothing. Where the outcome is not Rocks the numbers are NaN.
+type Swing struct {
+	Outcome  Outcome
+	Release  float64 // tilt from the rest at which it was let go, rad, + back
+	Period   float64 // of one whole rock there and back, s
+	Reach    float64 // tilt from the rest at the turn on the other side, rad, + back
+	Friction float64 // the largest |F|/N the floor must hold over the whole rock
+}
+
+// Swing lets the rig go at the given tilt from the rest of b (rad, + back). b must be
+// a balance of this rig with a rest. A release too small to tell from zero (AtJoint)
+// is the small rock in the limit.
+func (r Rig) Swing(b Balance, release float64) Swing {
+	lost := Swing{Outcome: Rocks, Release: release, Period: math.NaN(), Reach: math.NaN(), Friction: math.NaN()}
+	period, reach := r.Period(b, release)
+	if math.IsNaN(reach) {
+		lost.Outcome = r.fate(b, release)
+		return lost
+	}
+	friction := math.Abs(math.Tan(r.Floor.Slope))
+	if math.Abs(release) >= AtJoint {
+		friction = max(r.friction(b.Rest.roll+release, b.Rest), r.friction(b.Rest.roll+reach, b.Rest))
+	}
+	if math.IsInf(friction, 1) || r.Floor.Friction > 0 && friction > r.Floor.Friction {
+		lost.Outcome = FloorLetsGo
+		return lost
+	}
+	return Swing{Outcome: Rocks, Release: release, Period: period, Reach: reach, Friction: friction}
+}
+
+// Period returns how long one whole rock takes, there and back, when the rig is let
+// go at the given tilt from the rest of b, s, and the tilt from the rest to which it
+// carries on the other side; both angles in rad, + back. Both are NaN where it does
+// not come back. A floor that only pushes is not asked: a pendulum has a period too.
+//
+// The period is four falls: from each turning point to the rest and back, by
+// quadrature to 1e-10. It grows without bound as the release nears the lift.
+func (r Rig) Period(b Balance, release float64) (period, reach float64) {
+	near, far, way := b.Back, b.Forward, 1
+	if release < 0 {
+		near, far, way = far, near, -1
+	}
+	if near.Exists() && math.Abs(release) >= near.Angle {
+		return math.NaN(), math.NaN()
+	}
+	if math.Abs(release) < AtJoint {
+		return b.Period, -release
+	}
+	turning := b.Rest.roll + release
+	height := r.drop(turning, b.Rest)
+	limit := math.Inf(-way)
+	if far.Exists() {
+		if height >= far.Lift {
+			return math.NaN(), math.NaN()
+		}
+		limit = b.Rest.roll - float64(way)*far.Angle
+	}
+	other := r.rising(b.Rest, -way, height, limit)
+	return 2 * (r.fallTime(turning, b.Rest) + r.fallTime(other, b.Rest)), other - b.Rest.roll
+}
+
+// fate tells what becomes of a rig let go at a tilt from the rest of b from which it
+// does not come back to it: it goes over on the side to which it sets off, unless a
+// hilltop on that side stands higher than where it was let go and turns it.
+func (r *Rig) fate(b Balance, release float64) Outcome {
+	start := b.Rest.roll + release
+	i, roll := r.Profile.Find(start)
+	s, g := r.stand(r.Profile.Bearing(i), roll), r.Floor.ground()
+	back := g.arm(s) < 0 || g.arm(s) == 0 && release > 0
+	var store [16]Equilibrium
+	for _, e := range r.Equilibria(store[:0]) {
+		if !e.Stable && e.Height > 0 && e.roll > start == back && e.rise > g.rise(s) {
+			return SettlesInAnotherRest
+		}
+	}
+	if back {
+		return GoesOverBackwards
+	}
+	return GoesOverForwards
+}
