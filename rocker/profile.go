@@ -99,3 +99,28 @@ func (p Profile) Perimeter() float64 {
 	first, last := &p.bearings[0], &p.bearings[len(p.bearings)-1]
 	return last.RolledAt(last.To) + last.Flat - first.RolledAt(first.From)
 }
+
+// Rise returns the height over the x axis of the drawn edge at a place along it (m),
+// level with the nearer tip beyond the two, m.
+func (p Profile) Rise(x float64) float64 {
+	for i := range p.edge {
+		e := &p.edge[i]
+		from, to := e.start, e.point(e.Length)
+		if e.Length == 0 || x > from.X || x < to.X {
+			continue
+		}
+		low, high := 0.0, e.Length // x falls along the edge from nose to tail
+		for range 60 {
+			if middle := (low + high) / 2; e.point(middle).X > x {
+				low = middle
+			} else {
+				high = middle
+			}
+		}
+		return e.point(low).Y
+	}
+	if x > 0 {
+		return p.Nose().Y
+	}
+	return p.Tail().Y
+}

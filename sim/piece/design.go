@@ -1,0 +1,97 @@
+package piece
+
+import (
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/sim/quantity"
+)
+
+// A Design is what a design file says. Lengths are m, masses kg, angles rad. A
+// section whose first measure is zero has not been drawn.
+type Design struct {
+	Title string
+	Kind  Kind
+	Units quantity.System // in which the maker thinks
+	Rocks Direction       // of a cradle
+
+	Rocker  Rocker
+	Seat    Seat
+	Back    Back
+	Arms    Arms
+	Piece   Piece // the mass of the piece: one of these three
+	Parts   []Part
+	Body    Body
+	Sitters []Sitter
+	Floor   Floor
+	Limits  Limits
+}
+
+// A Rocker is the curve, and the strip of wood it is cut on. Either Radius and Tail
+// or Arcs are given.
+type Rocker struct {
+	Radius float64 // of the floor edge
+	Nose   float64 // along the floor edge from the low point to the nose tip
+	Tail   float64 // along the floor edge from the low point to the tail tip
+	Arcs   []Arc   // from nose to tail
+
+	Depth   float64 // of one rocker, floor edge to top edge
+	Width   float64 // of one rocker, across
+	Wood    string
+	Density float64 // kg/m³, instead of Wood
+	Top     Top
+}
+
+// An Arc is one stretch of the floor edge: Radius and Length, or Flat, or Turn.
+type Arc struct {
+	Radius, Length, Flat, Turn float64
+}
+
+// A Seat is measured as drawn, standing on the low point.
+type Seat struct {
+	Rear   float64 // height of the lowest of the scoop, near the back
+	Front  float64 // height of the top of the front edge
+	Depth  float64 // front edge to back, along the seat
+	Width  float64
+	Behind float64 // from the low point back to where the back meets the seat, along the floor
+	Slide  float64 // how far the chair has been slid forward along its rockers
+}
+
+// A Back rises from where it meets the seat.
+type Back struct {
+	Height  float64 // along the back, from the seat
+	Recline float64 // from plumb
+}
+
+// Arms stand over the seat.
+type Arms struct {
+	Height float64 // above the seat
+}
+
+// A Piece is a guess at the whole weight, spread by [Design.Estimate].
+type Piece struct {
+	Mass float64
+}
+
+// A Body is the empty piece as plain numbers, rockers and all.
+type Body struct {
+	Mass    float64
+	Centre  r2.Vec  // chair frame, as drawn
+	Inertia float64 // about Centre, kg·m²
+}
+
+// A Floor is what the piece stands on.
+type Floor struct {
+	Slope    float64 // rise to the front
+	Friction float64 // largest sideways force over weight; zero: not asked
+	Gravity  float64 // m/s²; zero: the standard value
+}
+
+// Limits are what the piece must keep. Zero asks nothing. The margins and lifts are
+// asked of the owner lying back, or of the postures the owner is given in.
+type Limits struct {
+	BackMargin    float64 // from the rest to the tip at the back
+	BackLift      float64 // of the weight, on the way there
+	ForwardMargin float64
+	ForwardLift   float64
+	RestTilt      float64 // largest tilt at rest, either way
+}

@@ -1,0 +1,67 @@
+package piece
+
+// A Kind is a kind of rocking furniture.
+type Kind int
+
+const (
+	Chair Kind = iota
+	Settee
+	Cradle
+	Horse
+)
+
+var kinds = [...]string{"chair", "settee", "cradle", "horse"}
+
+// String returns the word for k that stands in a design file.
+func (k Kind) String() string { return kinds[k] }
+
+// A Direction is how a cradle rocks.
+type Direction int
+
+const (
+	Side Direction = iota // from side to side
+	End                   // from end to end
+)
+
+var directions = [...]string{"side", "end"}
+
+func (d Direction) String() string { return directions[d] }
+
+// A Top is how the top edge of a rocker runs.
+type Top int
+
+const (
+	Concentric Top = iota // as deep everywhere
+	Straight
+)
+
+var tops = [...]string{"concentric", "straight"}
+
+func (t Top) String() string { return tops[t] }
+
+// A Role is for whom a load is checked.
+type Role int
+
+const (
+	Owner  Role = iota // for whom the piece is made; the limits are asked of its loads
+	Other              // who may sit too
+	Hazard             // what ought not to happen; no limit is asked
+)
+
+var roles = [...]string{"owner", "other", "hazard"}
+
+func (r Role) String() string { return roles[r] }
+
+// A Posture is how a person sits.
+type Posture int
+
+const (
+	Unsaid Posture = iota // not said
+	Sitting
+	LyingBack
+	Perched
+)
+
+var postures = [...]string{"", "sitting", "lying back", "perched"}
+
+func (p Posture) String() string { return postures[p] }

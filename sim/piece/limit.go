@@ -1,0 +1,124 @@
+package piece
+
+import (
+	"math"
+
+	"rockerwright/sim"
+	"rockerwright/sim/quantity"
+)
+
+// A Limit is one thing that is asked of one load.
+type Limit struct {
+	Name    string // "rest", "back_margin", "back_lift", …
+	Load    string
+	Kind    quantity.Kind // of the numbers; Count for "rest"
+	AtLeast float64       // NaN where it is an upper limit
+	AtMost  float64       // NaN where it is a lower limit
+	Got     float64       // NaN where there is nothing to measure
+	Holds   bool
+	Basis   string
+}
+
+// Where a limit comes from.
+const (
+	OurJudgement = "our judgement"
+	YourFile     = "your file"
+	Physics      = "a piece must stand"
+)
+
+// DefaultLimits returns what is asked of a kind of piece where its maker asks nothing
+// else. No published limit for rocking chairs was found, so they are our judgement: a
+// chair's are what ordinary chairs of custom sizes keep (the study in this package's
+// tests); a cradle's is the tilt beyond which deaths are on record (Ackerman and
+// Gilbert-Barness, Arch Pediatr Adolesc Med 1997;151:573-575, abstract).
+func DefaultLimits(kind Kind) Limits {
+	switch kind {
+	case Cradle:
+		return Limits{RestTilt: 5 * degree}
+	case Horse:
+		return Limits{BackMargin: 15 * degree, ForwardMargin: 15 * degree}
+	}
+	return Limits{BackMargin: 15 * degree, BackLift: 0.020}
+}
+
+// lookForward is the margin in front below which a person perched to rise is worth a
+// look, rad; our judgement. Feet on the floor carry part of the weight then, which the
+// load leaves out, so nothing is asked of it.
+const lookForward = 10 * degree
+
+// limits asks each load of what is checked: a rest, and of a person what Limits says;
+// of a hazard nothing.
+func (d Design) limits(loads []Load) (limits, look []Limit) {
+	for i := range loads {
+		l := &loads[i]
+		if !l.Empty && l.Role == Hazard {
+			continue
+		}
+		limits = append(limits, restLimit(l))
+		if l.Empty {
+			continue
+		}
+		limits = append(limits, d.asked(l, loads)...)
+		if l.Posture == Perched && d.Limits.ForwardMargin == 0 {
+			got := l.Balance.Forward.Angle
+			look = append(look, Limit{Name: "forward_margin", Load: l.Name, Kind: quantity.Angle, AtLeast: lookForward, AtMost: math.NaN(), Got: got, Holds: got >= lookForward, Basis: OurJudgement})
+		}
+	}
+	return limits, look
+}
+
+// restLimit asks that a load has a rest.
+func restLimit(l *Load) Limit {
+	limit := Limit{Name: "rest", Load: l.Name, Kind: quantity.Count, AtLeast: 1, AtMost: math.NaN(), Basis: Physics}
+	if l.Balance.Outcome == sim.Rocks {
+		limit.Got, limit.Holds = 1, true
+	}
+	return limit
+}
+
+// asked returns the margins, lifts and tilts that Limits asks of a load with a person.
+func (d Design) asked(l *Load, loads []Load) []Limit {
+	b := l.Balance
+	usual := DefaultLimits(d.Kind)
+	var list []Limit
+	atLeast := func(name string, kind quantity.Kind, want, usual, got float64) {
+		if want > 0 {
+			limit := Limit{Name: name, Load: l.Name, Kind: kind, AtLeast: want, AtMost: math.NaN(), Got: got, Holds: got >= want, Basis: YourFile}
+			if want == usual {
+				limit.Basis = OurJudgement
+			}
+			list = append(list, limit)
+		}
+	}
+	if leaning(l, loads, LyingBack) {
+		atLeast("back_margin", quantity.Angle, d.Limits.BackMargin, usual.BackMargin, b.Back.Angle)
+		atLeast("back_lift", quantity.Length, d.Limits.BackLift, usual.BackLift, b.Back.Lift)
+	}
+	if leaning(l, loads, Perched) {
+		atLeast("forward_margin", quantity.Angle, d.Limits.ForwardMargin, usual.ForwardMargin, b.Forward.Angle)
+		atLeast("forward_lift", quantity.Length, d.Limits.ForwardLift, usual.ForwardLift, b.Forward.Lift)
+	}
+	if want := d.Limits.RestTilt; want > 0 {
+		got := math.NaN()
+		if b.Outcome == sim.Rocks {
+			got = math.Abs(b.Rest.Tilt)
+		}
+		limit := Limit{Name: "rest_tilt", Load: l.Name, Kind: quantity.Angle, AtLeast: math.NaN(), AtMost: want, Got: got, Holds: got <= want, Basis: YourFile}
+		if want == usual.RestTilt {
+			limit.Basis = OurJudgement
+		}
+		list = append(list, limit)
+	}
+	return list
+}
+
+// leaning reports whether l is the load on which one side is asked of its person: the
+// one in that posture, or every one where that posture is not given.
+func leaning(l *Load, loads []Load, posture Posture) bool {
+	for i := range loads {
+		if o := &loads[i]; o.Sitter == l.Sitter && !o.Empty && o.Posture == posture {
+			return l.Posture == posture
+		}
+	}
+	return true
+}

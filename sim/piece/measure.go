@@ -1,0 +1,136 @@
+package piece
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"rockerwright/sim/quantity"
+)
+
+// A Sign says which values a measure can have at all.
+type Sign int
+
+const (
+	AboveZero Sign = iota
+	AtLeastZero
+	NotZero // below zero it bends the other way
+	AnySign
+)
+
+// A Measure is one measure that a maker can change, and all that is known of it.
+type Measure struct {
+	Key       string // "rocker.tail", "sitter.N.weight"; N counts from 1
+	Label     string // as it is called at the bench
+	Kind      quantity.Kind
+	Sign      Sign
+	Low, High float64 // the range over which it is changed, SI
+	Step      float64 // the least change worth trying, SI
+	Tolerance float64 // what a shop usually holds it to, 95 times in 100, ± SI; common practice
+	Example   string  // a value as typed in a file in inches
+
+	field func(d *Design, n int) *float64
+}
+
+// A Choice is an entry of a design that is a word or a text.
+type Choice struct {
+	Key   string
+	Label string
+	Words []string // what it can be; nil for any text
+
+	set func(d *Design, n int, word string)
+}
+
+// Measure returns the measure of that key, "sitter.2.weight", counting from 1, and the
+// field of the design that holds it. Where there is only one sitter, part or arc its
+// number may be left out. The error is a [*KeyError].
+func (d *Design) Measure(key string) (Measure, *float64, error) {
+	general, n, err := d.general(key)
+	if err != nil {
+		return Measure{}, nil, err
+	}
+	for _, m := range measures {
+		if m.Key == general {
+			return m, m.field(d, n), nil
+		}
+	}
+	return Measure{}, nil, unknown(key)
+}
+
+// Choice returns the choice of that key, and a function that sets it to one of its
+// words; any other word is an error.
+func (d *Design) Choice(key string) (Choice, func(word string) error, error) {
+	general, n, err := d.general(key)
+	if err != nil {
+		return Choice{}, nil, err
+	}
+	for _, c := range choices {
+		if c.Key != general {
+			continue
+		}
+		return c, func(word string) error {
+			if c.Words != nil && !slices.Contains(c.Words, word) {
+				return &KeyError{Key: key, Reason: fmt.Sprintf("%q is not one of: %s", word, strings.Join(c.Words, ", ")), Example: fmt.Sprintf("%s = %q", lastOf(key), c.Words[0])}
+			}
+			c.set(d, n, word)
+			return nil
+		}, nil
+	}
+	return Choice{}, nil, unknown(key)
+}
+
+func unknown(key string) error {
+	return &KeyError{Key: key, Reason: "there is no such entry"}
+}
+
+func lastOf(key string) string { return key[strings.LastIndexByte(key, '.')+1:] }
+
+// general turns "sitter.2.weight" into "sitter.N.weight" and 1, and checks that the
+// design has so many.
+func (d *Design) general(key string) (general string, n int, err error) {
+	for _, list := range []struct {
+		name, one string
+		have      int
+	}{{"sitter", "sitter", len(d.Sitters)}, {"part", "part", len(d.Parts)}, {"rocker.arcs", "arc", len(d.Rocker.Arcs)}} {
+		rest, found := strings.CutPrefix(key, list.name+".")
+		if !found {
+			continue
+		}
+		number, tail, numbered := strings.Cut(rest, ".")
+		count, convErr := strconv.Atoi(number)
+		if !numbered || convErr != nil {
+			count, tail = 1, rest
+			if list.have > 1 {
+				return "", 0, &KeyError{Key: key, Reason: fmt.Sprintf("there are %d entries [[%s]]: say which, counting from 1", list.have, list.name), Example: fmt.Sprintf("%s.1.%s", list.name, rest)}
+			}
+		}
+		if count < 1 || count > list.have {
+			return "", 0, &KeyError{Key: key, Reason: fmt.Sprintf("the design has %d entries [[%s]]", list.have, list.name)}
+		}
+		return list.name + ".N." + tail, count - 1, nil
+	}
+	return key, 0, nil
+}
+
+// Clone returns a copy that shares nothing with d.
+func (d Design) Clone() Design {
+	d.Rocker.Arcs = slices.Clone(d.Rocker.Arcs)
+	d.Parts = slices.Clone(d.Parts)
+	d.Sitters = slices.Clone(d.Sitters)
+	return d
+}
+
+// Keys returns every key a design file can have, sorted as in Measures and Choices.
+func Keys() []string {
+	var keys []string
+	for _, c := range choices {
+		keys = append(keys, c.Key)
+	}
+	for _, m := range measures {
+		keys = append(keys, m.Key)
+	}
+	return keys
+}
+
+func arcKey(n int, name string) string { return fmt.Sprintf("rocker.arcs.%d.%s", n, name) }

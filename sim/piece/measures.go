@@ -1,0 +1,147 @@
+package piece
+
+import (
+	"math"
+	"slices"
+
+	"rockerwright/sim/quantity"
+)
+
+const (
+	inch   = 0.0254
+	degree = math.Pi / 180
+	pound  = 0.45359237
+)
+
+// Measures returns the one table of what a maker can change. The file loader, changes
+// on the command line, sizing and labels all read it.
+func Measures() []Measure { return slices.Clone(measures[:]) }
+
+// Choices returns the entries that are words.
+func Choices() []Choice { return slices.Clone(choices[:]) }
+
+// length is a measure that is read off a tape, to a sixteenth of an inch.
+func length(key, label string, low, high float64, example string, field func(d *Design, n int) *float64) Measure {
+	return Measure{
+		Key: key, Label: label, Kind: quantity.Length, Low: low * inch, High: high * inch,
+		Step: inch / 8, Tolerance: inch / 16, Example: example, field: field,
+	}
+}
+
+// as returns m with another sign.
+func (m Measure) as(sign Sign) Measure {
+	m.Sign = sign
+	return m
+}
+
+// held returns m with another usual tolerance.
+func (m Measure) held(tolerance float64) Measure {
+	m.Tolerance = tolerance
+	return m
+}
+
+var measures = [...]Measure{
+	length("rocker.radius", "radius of the floor edge", 20, 80, "42", func(d *Design, _ int) *float64 { return &d.Rocker.Radius }).held(inch / 4),
+	length("rocker.nose", "nose, along the curve from the low point", 6, 30, "15", func(d *Design, _ int) *float64 { return &d.Rocker.Nose }),
+	length("rocker.tail", "tail, along the curve from the low point", 6, 36, "18", func(d *Design, _ int) *float64 { return &d.Rocker.Tail }),
+	length("rocker.arcs.N.radius", "radius of this arc", 10, 200, "42", func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Radius }).as(NotZero).held(inch / 4),
+	length("rocker.arcs.N.length", "length of this arc, along the curve", 1, 40, "16", func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Length }),
+	length("rocker.arcs.N.flat", "length of this flat", 1, 20, "3", func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Flat }),
+	{Key: "rocker.arcs.N.turn", Label: "angle of this corner", Kind: quantity.Angle, Sign: NotZero, Low: 1 * degree, High: 30 * degree, Step: degree / 2, Tolerance: degree / 2, Example: "5", field: func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Turn }},
+	length("rocker.depth", "depth of a rocker, floor edge to top edge", 1, 4, "2-1/4", func(d *Design, _ int) *float64 { return &d.Rocker.Depth }),
+	length("rocker.width", "width of a rocker, across", 0.5, 3, "1-1/4", func(d *Design, _ int) *float64 { return &d.Rocker.Width }),
+	timber("rocker.density", func(d *Design, _ int) *float64 { return &d.Rocker.Density }),
+
+	length("seat.front", "floor to the top of the seat's front edge", 8, 20, "16-1/2", func(d *Design, _ int) *float64 { return &d.Seat.Front }),
+	length("seat.rear", "floor to the lowest of the seat, near the back", 8, 20, "15-7/8", func(d *Design, _ int) *float64 { return &d.Seat.Rear }),
+	length("seat.depth", "depth of the seat", 10, 24, "18", func(d *Design, _ int) *float64 { return &d.Seat.Depth }),
+	length("seat.width", "width of the seat", 10, 60, "20", func(d *Design, _ int) *float64 { return &d.Seat.Width }),
+	length("seat.behind_low_point", "low point back to where the back meets the seat", 0, 16, "9", func(d *Design, _ int) *float64 { return &d.Seat.Behind }).as(AnySign),
+	length("seat.slide", "the chair slid forward along its rockers", -2, 2, "1/2", func(d *Design, _ int) *float64 { return &d.Seat.Slide }).as(AnySign),
+
+	{Key: "back.recline", Label: "recline of the back, from plumb", Kind: quantity.Angle, Sign: AnySign, Low: 0, High: 35 * degree, Step: degree / 2, Tolerance: degree / 2, Example: "15", field: func(d *Design, _ int) *float64 { return &d.Back.Recline }},
+	length("back.height", "height of the back, along it from the seat", 10, 36, "28", func(d *Design, _ int) *float64 { return &d.Back.Height }),
+	length("arms.height", "arms above the seat", 4, 12, "8", func(d *Design, _ int) *float64 { return &d.Arms.Height }),
+
+	weight("piece.weight", "weight of the whole piece", func(d *Design, _ int) *float64 { return &d.Piece.Mass }),
+	weight("body.mass", "weight of the whole piece", func(d *Design, _ int) *float64 { return &d.Body.Mass }),
+	length("body.centre.x", "balance point ahead of the low point", -6, 6, "1/2", func(d *Design, _ int) *float64 { return &d.Body.Centre.X }).as(AnySign),
+	length("body.centre.y", "balance point over the floor", 10, 30, "17", func(d *Design, _ int) *float64 { return &d.Body.Centre.Y }).as(AnySign),
+	inertia("body.inertia", "inertia of the whole piece about its balance point", func(d *Design, _ int) *float64 { return &d.Body.Inertia }),
+
+	length("part.N.at.x", "middle of the part, ahead of the low point", -24, 24, "-8", func(d *Design, n int) *float64 { return &d.Parts[n].At.X }).as(AnySign),
+	length("part.N.at.y", "middle of the part, over the floor", 0, 48, "16", func(d *Design, n int) *float64 { return &d.Parts[n].At.Y }).as(AnySign),
+	{Key: "part.N.lean", Label: "lean of the part, from plumb", Kind: quantity.Angle, Sign: AnySign, Low: -30 * degree, High: 30 * degree, Step: degree / 2, Tolerance: degree / 2, Example: "15", field: func(d *Design, n int) *float64 { return &d.Parts[n].Lean }},
+	length("part.N.length", "length of the part, along the floor", 0.5, 48, "18", func(d *Design, n int) *float64 { return &d.Parts[n].Length }),
+	length("part.N.height", "height of the part, or length along its axis", 0.5, 48, "2", func(d *Design, n int) *float64 { return &d.Parts[n].Height }),
+	length("part.N.width", "width of the part, across", 0.5, 60, "20", func(d *Design, n int) *float64 { return &d.Parts[n].Width }),
+	length("part.N.diameter", "diameter of the part", 0.25, 6, "1-1/2", func(d *Design, n int) *float64 { return &d.Parts[n].Diameter }),
+	length("part.N.top_diameter", "diameter at the top of a tapered part", 0, 6, "1", func(d *Design, n int) *float64 { return &d.Parts[n].TopDiameter }).as(AtLeastZero),
+	{Key: "part.N.count", Label: "how many of them", Kind: quantity.Count, Low: 1, High: 12, Step: 1, Example: "4", field: func(d *Design, n int) *float64 { return &d.Parts[n].Count }},
+	weight("part.N.weight", "weight of each", func(d *Design, n int) *float64 { return &d.Parts[n].Mass }),
+	timber("part.N.density", func(d *Design, n int) *float64 { return &d.Parts[n].Density }),
+	{Key: "part.N.moisture", Label: "moisture of its wood, by weight", Kind: quantity.Ratio, Low: 0.04, High: 0.2, Step: 0.01, Tolerance: 0.02, Example: `"8 %"`, field: func(d *Design, n int) *float64 { return &d.Parts[n].Moisture }},
+
+	weight("sitter.N.weight", "weight of the person", func(d *Design, n int) *float64 { return &d.Sitters[n].Mass }),
+	weight("sitter.N.mass", "weight of the person", func(d *Design, n int) *float64 { return &d.Sitters[n].Mass }),
+	length("sitter.N.ahead", "sitting: balance point ahead of where back and seat meet", 0, 16, "7", func(d *Design, n int) *float64 { return &d.Sitters[n].Sitting.Ahead }).as(AnySign).held(inch / 2),
+	length("sitter.N.above", "sitting: balance point above where back and seat meet", 2, 16, "9-1/2", func(d *Design, n int) *float64 { return &d.Sitters[n].Sitting.Above }).as(AnySign).held(inch / 2),
+	length("sitter.N.lying_back.ahead", "lying back: balance point ahead of where back and seat meet", 0, 16, "5", func(d *Design, n int) *float64 { return &d.Sitters[n].LyingBack.Ahead }).as(AnySign).held(inch / 2),
+	length("sitter.N.lying_back.above", "lying back: balance point above where back and seat meet", 2, 16, "9", func(d *Design, n int) *float64 { return &d.Sitters[n].LyingBack.Above }).as(AnySign).held(inch / 2),
+	length("sitter.N.perched.ahead", "perched to rise: balance point ahead of where back and seat meet", 0, 24, "14", func(d *Design, n int) *float64 { return &d.Sitters[n].Perched.Ahead }).as(AnySign).held(inch / 2),
+	length("sitter.N.perched.above", "perched to rise: balance point above where back and seat meet", 2, 16, "11", func(d *Design, n int) *float64 { return &d.Sitters[n].Perched.Above }).as(AnySign).held(inch / 2),
+	length("sitter.N.centre.x", "the person's balance point ahead of the low point", -16, 16, "0", func(d *Design, n int) *float64 { return &d.Sitters[n].Centre.X }).as(AnySign).held(inch / 2),
+	length("sitter.N.centre.y", "the person's balance point over the floor", 10, 40, "25", func(d *Design, n int) *float64 { return &d.Sitters[n].Centre.Y }).as(AnySign).held(inch / 2),
+	inertia("sitter.N.inertia", "the person's inertia about the own balance point", func(d *Design, n int) *float64 { return &d.Sitters[n].Inertia }),
+
+	{Key: "floor.slope", Label: "the floor's rise to the front", Kind: quantity.Angle, Sign: AnySign, Low: -5 * degree, High: 5 * degree, Step: degree / 2, Tolerance: degree / 2, Example: "1", field: func(d *Design, _ int) *float64 { return &d.Floor.Slope }},
+	{Key: "floor.friction", Label: "friction of rocker on floor", Kind: quantity.Ratio, Low: 0.1, High: 0.9, Step: 0.05, Tolerance: 0.1, Example: "0.3", field: func(d *Design, _ int) *float64 { return &d.Floor.Friction }},
+	{Key: "floor.gravity", Label: "acceleration of free fall", Kind: quantity.Gravity, Low: 9.78, High: 9.84, Step: 0.01, Example: "9.80665", field: func(d *Design, _ int) *float64 { return &d.Floor.Gravity }},
+
+	limit("limits.back_margin", "degrees to keep before going back", func(d *Design, _ int) *float64 { return &d.Limits.BackMargin }),
+	length("limits.back_lift", "lift of the weight to keep before going back", 0, 4, "13/16", func(d *Design, _ int) *float64 { return &d.Limits.BackLift }).as(AtLeastZero),
+	limit("limits.forward_margin", "degrees to keep before going forward", func(d *Design, _ int) *float64 { return &d.Limits.ForwardMargin }),
+	length("limits.forward_lift", "lift of the weight to keep before going forward", 0, 4, "7/16", func(d *Design, _ int) *float64 { return &d.Limits.ForwardLift }).as(AtLeastZero),
+	limit("limits.rest_tilt", "largest tilt at rest", func(d *Design, _ int) *float64 { return &d.Limits.RestTilt }),
+}
+
+func weight(key, label string, field func(d *Design, n int) *float64) Measure {
+	return Measure{Key: key, Label: label, Kind: quantity.Mass, Low: 1 * pound, High: 300 * pound, Step: pound, Tolerance: 2 * pound, Example: "26", field: field}
+}
+
+func timber(key string, field func(d *Design, n int) *float64) Measure {
+	return Measure{Key: key, Label: "density of the wood", Kind: quantity.Density, Low: 300, High: 1100, Step: 10, Tolerance: 50, Example: `"650 kg/m3"`, field: field}
+}
+
+func inertia(key, label string, field func(d *Design, n int) *float64) Measure {
+	return Measure{Key: key, Label: label, Kind: quantity.Inertia, Sign: AtLeastZero, Low: 0, High: 20, Step: 0.1, Example: `"2.1 kg m2"`, field: field}
+}
+
+func limit(key, label string, field func(d *Design, n int) *float64) Measure {
+	return Measure{Key: key, Label: label, Kind: quantity.Angle, Sign: AtLeastZero, Low: 0, High: 45 * degree, Step: degree, Example: "15", field: field}
+}
+
+var choices = [...]Choice{
+	{"title", "what the piece is called", nil, func(d *Design, _ int, word string) { d.Title = word }},
+	{"kind", "kind of piece", kinds[:], func(d *Design, _ int, word string) { d.Kind = pick[Kind](kinds[:], word) }},
+	{"units", "units of plain numbers", []string{"inch", "metric"}, func(d *Design, _ int, word string) { d.Units = pick[quantity.System]([]string{"inch", "metric"}, word) }},
+	{"rocks", "how a cradle rocks", directions[:], func(d *Design, _ int, word string) { d.Rocks = pick[Direction](directions[:], word) }},
+	{"rocker.wood", "wood of the rockers", nil, func(d *Design, _ int, word string) { d.Rocker.Wood = word }},
+	{"rocker.top", "how the top edge runs", tops[:], func(d *Design, _ int, word string) { d.Rocker.Top = pick[Top](tops[:], word) }},
+	{"part.N.name", "name of the part", nil, func(d *Design, n int, word string) { d.Parts[n].Name = word }},
+	{"part.N.shape", "shape of the part", shapes[:], func(d *Design, n int, word string) { d.Parts[n].Shape = pick[Shape](shapes[:], word) }},
+	{"part.N.wood", "wood of the part", nil, func(d *Design, n int, word string) { d.Parts[n].Wood = word }},
+	{"sitter.N.name", "who sits", nil, func(d *Design, n int, word string) { d.Sitters[n].Name = word }},
+	{"sitter.N.role", "for whom it is checked", roles[:], func(d *Design, n int, word string) { d.Sitters[n].Role = pick[Role](roles[:], word) }},
+	{"sitter.N.posture", "how the person sits", postures[1:], func(d *Design, n int, word string) { d.Sitters[n].Posture = 1 + pick[Posture](postures[1:], word) }},
+}
+
+// pick returns the place of a word among words, of which it is one.
+func pick[T ~int](words []string, word string) T {
+	for i, w := range words {
+		if w == word {
+			return T(i)
+		}
+	}
+	return 0
+}

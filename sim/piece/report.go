@@ -1,0 +1,150 @@
+package piece
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/rocker"
+	"rockerwright/sim"
+)
+
+// A Report is what was found out about a design.
+type Report struct {
+	Design Design
+	Edge   rocker.Profile
+	Tape   Tape
+	Loads  []Load  // the first is the piece alone
+	Limits []Limit // what must hold
+	Look   []Limit // what is worth a look where it does not hold
+	Spread Spread
+	Cause  Cause // what limits the worst of the limits
+	Try    *Try  // one change after which all limits hold; nil where none is needed or found
+}
+
+// A Tape is what can be tested with a tape on the drawing, m.
+type Tape struct {
+	NoseTip, TailTip float64 // heights over the floor, as drawn
+	TipToTip         float64
+	Edge             float64 // along the floor edge
+}
+
+// Options tune [Check]. The zero value is what a maker is shown.
+type Options struct {
+	Releases []float64 // tilts from rest at which each load is let go, rad, + back; nil means DefaultReleases
+}
+
+// DefaultReleases are the releases of a Report, rad.
+func DefaultReleases() []float64 {
+	return []float64{1 * degree, 2 * degree, 5 * degree, 10 * degree, 15 * degree, 20 * degree, 25 * degree}
+}
+
+// Check computes everything that is asked of a design. The error is a [*KeyError]: a
+// measure that is missing, given twice, or makes no piece. A piece that does not stand
+// is an answer, not an error.
+func Check(d Design, options Options) (Report, error) {
+	edge, heap, loads, err := d.balanced()
+	if err != nil {
+		return Report{}, err
+	}
+	report := Report{Design: d, Edge: edge, Tape: tape(edge), Loads: loads}
+	report.Limits, report.Look = d.limits(loads)
+	if heap.estimated {
+		report.Spread = d.spread(edge, heap, loads)
+	}
+	report.Cause, report.Try = d.cure(loads, report.Limits)
+	releases := options.Releases
+	if releases == nil {
+		releases = DefaultReleases()
+	}
+	for i := range loads {
+		loads[i].read(d, edge, releases)
+	}
+	return report, nil
+}
+
+// Holds reports whether all limits hold.
+func (r Report) Holds() bool { return holds(r.Limits) }
+
+func holds(limits []Limit) bool {
+	for _, l := range limits {
+		if !l.Holds {
+			return false
+		}
+	}
+	return true
+}
+
+// balanced returns the design's edge, the mass of the piece, and its loads with their
+// balance and nothing else.
+func (d Design) balanced() (rocker.Profile, heap, []Load, error) {
+	edge, err := d.Rocker.Profile()
+	if err != nil {
+		return edge, heap{}, nil, err
+	}
+	if d.Seat.drawn() || d.Seat != (Seat{}) {
+		if err := d.Seat.check(); err != nil {
+			return edge, heap{}, nil, err
+		}
+	}
+	h, err := d.heap(edge)
+	if err != nil {
+		return edge, h, nil, err
+	}
+	loads, err := d.loads(edge, h)
+	if err != nil {
+		return edge, h, nil, err
+	}
+	for i := range loads {
+		loads[i].Balance = loads[i].Rig.Balance()
+	}
+	return edge, h, loads, nil
+}
+
+// tape measures the drawn edge.
+func tape(edge rocker.Profile) Tape {
+	nose, tail := edge.Nose(), edge.Tail()
+	return Tape{
+		NoseTip:  edge.Height(nose, 0),
+		TailTip:  edge.Height(tail, 0),
+		TipToTip: r2.Norm(r2.Sub(nose, tail)),
+		Edge:     edge.Length(),
+	}
+}
+
+// A Spread says how much it matters how an estimated weight is spread: the largest
+// change when any one of seat, back, arms, legs and rockers weighs 20 % more or less
+// and the others make up for it.
+type Spread struct {
+	Estimated bool
+	EmptyRest float64 // of the empty piece's rest, rad
+	Rest      float64 // of any other load's rest, rad
+	Margin    float64 // of any load's margin at the back, rad
+}
+
+// spread returns the Spread of an estimated heap.
+func (d Design) spread(edge rocker.Profile, h heap, loads []Load) Spread {
+	s := Spread{Estimated: true}
+	for part := range len(h.seat) + len(h.rockers) {
+		for _, factor := range []float64{0.8, 1.2} {
+			others, err := d.loads(edge, h.weighted(part, factor, d.Piece.Mass))
+			if err != nil {
+				continue // the sitters were sound a moment ago
+			}
+			for i := range others {
+				was, now := loads[i].Balance, others[i].Rig.Balance()
+				if was.Outcome != sim.Rocks || now.Outcome != sim.Rocks {
+					continue
+				}
+				moved := math.Abs(now.Rest.Tilt - was.Rest.Tilt)
+				if i == 0 {
+					s.EmptyRest = max(s.EmptyRest, moved)
+				} else {
+					s.Rest = max(s.Rest, moved)
+				}
+				s.Margin = max(s.Margin, math.Abs(now.Back.Angle-was.Back.Angle))
+			}
+		}
+	}
+	return s
+}

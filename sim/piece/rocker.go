@@ -1,0 +1,129 @@
+package piece
+
+import (
+	"errors"
+	"fmt"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/body"
+	"rockerwright/rocker"
+)
+
+// Usual sizes of a rocker where none are drawn, m; our judgement: 2 1/4 in deep and
+// 1 1/4 in wide.
+const (
+	usualDepth = 0.05715
+	usualWidth = 0.03175
+)
+
+// Profile returns the floor edge.
+func (r Rocker) Profile() (rocker.Profile, error) {
+	if len(r.Arcs) == 0 {
+		return r.single()
+	}
+	if r.Radius != 0 || r.Tail != 0 {
+		return rocker.Profile{}, &KeyError{Key: "rocker.arcs", Reason: "draw the rocker by radius, nose and tail, or by arcs and nose, not both"}
+	}
+	spans := make([]rocker.Span, len(r.Arcs))
+	for i, a := range r.Arcs {
+		key := fmt.Sprintf("rocker.arcs.%d", i+1)
+		switch {
+		case a.Flat > 0 && a.Radius == 0 && a.Length == 0 && a.Turn == 0:
+			spans[i] = rocker.Flat(a.Flat)
+		case a.Turn != 0 && a.Radius == 0 && a.Length == 0 && a.Flat == 0:
+			spans[i] = rocker.Turn(a.Turn)
+		case a.Radius != 0 && a.Length > 0 && a.Flat == 0 && a.Turn == 0:
+			spans[i] = rocker.Arc(a.Radius, a.Length)
+		default:
+			return rocker.Profile{}, &KeyError{Key: key, Reason: "each of the arcs is a radius with a length, a flat, or a turn", Example: "{radius = 42, length = 16}"}
+		}
+	}
+	p, err := rocker.Chain(r.Nose, spans...)
+	var span *rocker.SpanError
+	if errors.As(err, &span) {
+		key := "rocker.arcs"
+		if span.Index < len(spans) {
+			key = fmt.Sprintf("rocker.arcs.%d", span.Index+1)
+		}
+		return p, &KeyError{Key: key, Reason: "these arcs make no rocker: " + span.Reason}
+	}
+	return p, err
+}
+
+// single returns the floor edge of one arc.
+func (r Rocker) single() (rocker.Profile, error) {
+	for _, m := range []struct {
+		name, example string
+		size          float64
+	}{{"radius", "42", r.Radius}, {"nose", "15", r.Nose}, {"tail", "18", r.Tail}} {
+		if m.size <= 0 {
+			return rocker.Profile{}, &KeyError{Key: "rocker." + m.name, Reason: "a rocker needs its " + m.name, Example: m.name + " = " + m.example}
+		}
+	}
+	p, err := rocker.Chain(r.Nose, rocker.Arc(r.Radius, r.Nose+r.Tail))
+	var span *rocker.SpanError
+	if errors.As(err, &span) {
+		return p, &KeyError{Key: "rocker.radius", Reason: "this radius, nose and tail make no rocker: " + span.Reason}
+	}
+	return p, err
+}
+
+// size returns depth and width, the usual ones where they are not drawn.
+func (r Rocker) size() (depth, width float64) {
+	depth, width = r.Depth, r.Width
+	if depth == 0 {
+		depth = usualDepth
+	}
+	if width == 0 {
+		width = usualWidth
+	}
+	return depth, width
+}
+
+// wood returns the pair of rockers cut from wood of the given density (kg/m³), in the
+// rocker frame.
+func (r Rocker) wood(edge rocker.Profile, density float64) (body.Body, error) {
+	depth, width := r.size()
+	strip, err := edge.Strip(depth, rocker.Top(r.Top))
+	if err != nil {
+		return body.Body{}, &KeyError{Key: "rocker.depth", Reason: "a rocker this deep has no top edge on this curve", Example: "depth = 2-1/4"}
+	}
+	across := 2 * width * density
+	return body.Body{Mass: across * strip.Area, Centre: strip.Centroid, Inertia: across * strip.Second}, nil
+}
+
+// A carry moves the seat frame against the rocker frame, rigidly: a turn about a
+// point, then a move.
+type carry struct {
+	turn  float64 // + back
+	about r2.Vec
+	move  r2.Vec
+}
+
+func (c carry) point(p r2.Vec) r2.Vec {
+	return r2.Add(r2.Rotate(p, c.turn, c.about), c.move)
+}
+
+func (c carry) body(b body.Body) body.Body {
+	return b.Turned(c.turn, c.about).Moved(c.move)
+}
+
+// carry returns how the seat frame lies on the rockers: as drawn, or slid forward by
+// Seat.Slide along the top edge at the low point. On a concentric top the chair turns
+// about the arc's centre; on a straight one it moves along.
+func (d Design) carry(edge rocker.Profile) carry {
+	slide := d.Seat.Slide
+	if slide == 0 {
+		return carry{}
+	}
+	i, within := edge.Find(0)
+	b := edge.Bearing(i)
+	depth, _ := d.Rocker.size()
+	if d.Rocker.Top == Straight || b.Radius <= depth {
+		return carry{move: r2.Vec{X: slide}}
+	}
+	u, _ := rocker.Down(within)
+	centre := r2.Sub(b.Contact(within), r2.Scale(b.Radius, u))
+	return carry{turn: slide / (b.Radius - depth), about: centre}
+}

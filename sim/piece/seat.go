@@ -1,0 +1,51 @@
+package piece
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+)
+
+// drawn reports whether the design has a seat.
+func (s Seat) drawn() bool { return s.Rear > 0 }
+
+// Meet returns where the back meets the seat, in the seat frame.
+func (s Seat) Meet() r2.Vec { return r2.Vec{X: -s.Behind, Y: s.Rear} }
+
+// FrontEdge returns the top of the seat's front edge, in the seat frame.
+func (s Seat) FrontEdge() r2.Vec {
+	run := math.Sqrt(s.Depth*s.Depth - (s.Front-s.Rear)*(s.Front-s.Rear))
+	return r2.Add(s.Meet(), r2.Vec{X: run, Y: s.Front - s.Rear})
+}
+
+// Fall returns how far the seat falls back as drawn, rad.
+func (s Seat) Fall() float64 { return math.Asin((s.Front - s.Rear) / s.Depth) }
+
+// check returns the first thing a drawn seat lacks.
+func (s Seat) check() error {
+	for _, m := range []struct {
+		name, example string
+		size          float64
+	}{{"rear", `"15-7/8"`, s.Rear}, {"front", `"16-1/2"`, s.Front}, {"depth", "18", s.Depth}} {
+		if m.size <= 0 {
+			return &KeyError{Key: "seat." + m.name, Reason: "a seat needs its " + m.name, Example: m.name + " = " + m.example}
+		}
+	}
+	if math.Abs(s.Front-s.Rear) >= s.Depth {
+		return &KeyError{Key: "seat.depth", Reason: "front and rear differ by more than the seat is deep", Example: "depth = 18"}
+	}
+	return nil
+}
+
+// drawn reports whether the design has a back.
+func (b Back) drawn() bool { return b.Height > 0 }
+
+// TopOfBack returns the middle of the crest rail's top, in the seat frame, and whether
+// seat and back are drawn so that it is known.
+func (d Design) TopOfBack() (top r2.Vec, known bool) {
+	if !d.Seat.drawn() || !d.Back.drawn() {
+		return r2.Vec{}, false
+	}
+	sin, cos := math.Sincos(d.Back.Recline)
+	return r2.Add(d.Seat.Meet(), r2.Scale(d.Back.Height, r2.Vec{X: -sin, Y: cos})), true
+}
