@@ -83,7 +83,7 @@ func (f *fall) next() (stretch, bool) {
 		inner, f.done = f.rest.roll, true
 	}
 	s := f.rig.stretchOn(f.rig.Profile.Bearing(f.at.index), f.outer-f.at.shift, inner-f.at.shift, float64(f.way), f.above)
-	f.outer, f.above = inner, s.inner()
+	f.outer, f.above = inner, s.at(s.end).fallen
 	f.at = f.at.next(f.rig.Profile, -f.way)
 	return s, true
 }

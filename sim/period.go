@@ -16,14 +16,14 @@ func legendre(n int) rule {
 	return r
 }
 
-// rules are the pair that checks itself: where the integrand is analytic, and here
-// it is, the error of the rule with twice the points is about the square of the
-// other's.
-var rules = sync.OnceValue(func() [2]rule { return [2]rule{legendre(8), legendre(16)} })
+// rules are the pair that checks itself: the integrand is analytic, so the error of
+// the rule with twice the points is far below the difference of the two.
+var rules = sync.OnceValue(func() [2]rule { return [2]rule{legendre(7), legendre(14)} })
 
-// agreement is the relative difference of the two rules that is good enough: its
-// square is below 1e-12, a hundredth of what is promised.
-const agreement = 1e-6
+// agreement is the relative difference of the two rules that is good enough. Against
+// rules of 24 and 48 points the finer is then right to 1e-12 (in this package's tests),
+// a hundredth of what is promised.
+const agreement = 1e-8
 
 // fallTime returns the time from the turning point at the given roll in to the rest,
 // s: the integral of √(J/(2 m g·fallen)) over the turn. It is infinite for a start on
@@ -39,13 +39,14 @@ func (r *Rig) fallTime(turning float64, rest Equilibrium) float64 {
 
 // time returns the time spent on the stretch, s. The integrand is infinite at the
 // turning point, or nearly so a little outside, where with the arm at the outer end
-// the turning point would be: δ₀ = above/Z. With δ = y(y + 2√δ₀) it is smooth.
+// the turning point would be: at t = −t₀, t₀ = above/2Z. With t = y(y + 2√t₀) it is
+// smooth.
 func (s *stretch) time() float64 {
 	before := 0.0
 	if s.above > 0 {
-		before = math.Sqrt(s.above / (s.side * (s.pull - s.slide)))
+		before = math.Sqrt(s.above / (2 * s.side * (s.pull - s.slide)))
 	}
-	end := s.length / (before + math.Sqrt(before*before+s.length))
+	end := s.end / (before + math.Sqrt(before*before+s.end))
 	return s.timeOver(before, 0, end, 40)
 }
 
@@ -61,13 +62,14 @@ func (s *stretch) timeOver(before, a, b float64, depth int) float64 {
 	return s.timeOver(before, a, middle, depth-1) + s.timeOver(before, middle, b, depth-1)
 }
 
-// timeBy integrates over y from a to b by one rule.
+// timeBy integrates over y from a to b by one rule; dδ = 2 dt/(1 + t²).
 func (s *stretch) timeBy(by rule, before, a, b float64) float64 {
 	var sum float64
 	for i, x := range by.at {
 		y := a + (b-a)*x
-		m := s.at(y * (y + 2*before))
-		sum += by.weight[i] * 2 * (y + before) * math.Sqrt(s.rig.inertia(m.stance)/m.fallen)
+		t := y * (y + 2*before)
+		m := s.at(t)
+		sum += by.weight[i] * (y + before) / (1 + t*t) * math.Sqrt(s.rig.inertia(m.stance)/m.fallen)
 	}
-	return (b - a) * sum / math.Sqrt(2*s.rig.weight())
+	return 4 * (b - a) * sum / math.Sqrt(2*s.rig.weight())
 }

@@ -102,5 +102,5 @@ func (r Rig) Righting(tilt float64) (arm, height float64) {
 // floor, H = R − length·cos(tilt − that).
 func (r *Rig) turned(b *rocker.Bearing) (length, tilt float64) {
 	w := r2.Sub(r.Body.Centre, b.Centre())
-	return math.Hypot(w.X, w.Y), math.Atan2(-w.X, -w.Y)
+	return math.Sqrt(r2.Norm2(w)), math.Atan2(-w.X, -w.Y)
 }

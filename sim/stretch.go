@@ -16,23 +16,25 @@ import (
 //
 // with σ = +1 at the back of the rest and −1 in front. (E is a sine of the tilt and
 // the distance rolled; these are its addition theorems.) Taking differences so
-// keeps all digits of small rocks.
+// keeps all digits of small rocks, and with t = tan(δ/2) in place of δ a level floor
+// needs no trigonometry.
 type stretch struct {
-	rig    *Rig
-	side   float64 // σ
-	outer  stance  // at the outer end
-	slide  float64 // R sin α
-	pull   float64 // f₁
-	slope  float64 // Z′₁
-	above  float64 // energy at the outer end, as height not yet fallen from the turning point, m
-	length float64 // turn from the outer to the inner end, rad
+	rig   *Rig
+	side  float64 // σ
+	outer stance  // at the outer end
+	slide float64 // R sin α
+	pull  float64 // f₁
+	slope float64 // Z′₁
+	above float64 // height fallen from the turning point to the outer end, m
+	end   float64 // t at the inner end
 }
 
-// stretchOn returns the stretch on b from the outer to the inner roll, on
-// the side σ of the rest, above (m) being the height fallen before it.
+// stretchOn returns the stretch on b from the outer to the inner roll, on the side σ of
+// the rest, above (m) being the height fallen before it. The two are less than half a
+// turn apart.
 func (r *Rig) stretchOn(b *rocker.Bearing, outer, inner, side, above float64) stretch {
 	g := r.Floor.ground()
-	s := stretch{rig: r, side: side, outer: r.stand(b, outer), above: above, length: side * (outer - inner)}
+	s := stretch{rig: r, side: side, outer: r.stand(b, outer), above: above, end: math.Tan(side * (outer - inner) / 2)}
 	s.slide = b.Radius * g.sin
 	s.pull = g.arm(s.outer) + s.slide
 	s.slope = g.slope(s.outer)
@@ -45,23 +47,24 @@ type moment struct {
 	fallen float64 // height lost since the turning point, m
 }
 
-// at returns the rig turned by δ inwards from the outer end.
-func (s *stretch) at(turn float64) moment {
-	half, cosHalf := math.Sincos(turn / 2)
-	sin, versed := 2*half*cosHalf, 2*half*half
+// at returns the rig turned inwards from the outer end by δ, t = tan(δ/2).
+func (s *stretch) at(t float64) moment {
+	sin := 2 * t / (1 + t*t)
+	versed := t * sin // 1 − cos δ
 	c := s.outer.radius - s.outer.height
+	fallen := s.above + s.side*s.pull*sin - s.slope*versed
+	if s.slide != 0 {
+		fallen -= s.side * s.slide * 2 * math.Atan(t)
+	}
 	return moment{
 		stance: stance{
 			height: s.outer.height + c*versed - s.side*s.outer.ahead*sin,
 			ahead:  s.outer.ahead*(1-versed) - s.side*c*sin,
 			radius: s.outer.radius,
 		},
-		fallen: s.above + s.side*(s.pull*sin-s.slide*turn) - s.slope*versed,
+		fallen: fallen,
 	}
 }
-
-// inner returns the stretch's whole fall, at its inner end.
-func (s *stretch) inner() float64 { return s.at(s.length).fallen }
 
 // climb returns the height gained on going out from the inner end a of a stretch by
 // δ, and the outward arm there: the same theorems, taken from the inner end.

@@ -22,6 +22,7 @@ const (
 // A Try is one change of one measure after which all limits hold.
 type Try struct {
 	Key   string
+	Label string
 	Kind  quantity.Kind
 	Value float64
 	Limit Limit   // the worst limit, as it was
@@ -101,7 +102,7 @@ func (d Design) cure(loads []Load, limits []Limit) (Cause, *Try) {
 				break
 			}
 			if now, _ := changed.limits(after); holds(now) {
-				return cause, &Try{m.key, measure.Kind, *field, limit, now[worst].Got, tape(edge)}
+				return cause, &Try{m.key, measure.Label, measure.Kind, *field, limit, now[worst].Got, tape(edge)}
 			}
 		}
 	}

@@ -31,7 +31,8 @@ type Load struct {
 
 // Righting is one point of the righting curve.
 type Righting struct {
-	Tilt   float64 // rad
+	Degree int     // the tilt, whole degrees
+	Tilt   float64 // the same, rad
 	Arm    float64 // m
 	Height float64 // of the balance point over the floor, m
 }
@@ -117,7 +118,7 @@ func righting(r sim.Rig, b sim.Balance) []Righting {
 	for n := first; n <= last; n++ {
 		tilt := float64(n) * degree
 		arm, height := r.Righting(tilt)
-		curve = append(curve, Righting{tilt, arm, height})
+		curve = append(curve, Righting{n, tilt, arm, height})
 	}
 	return curve
 }

@@ -17,7 +17,8 @@ type File struct {
 	Name    string
 	Text    string
 	Design  piece.Design
-	Changes []string // made by Set, "rocker.radius = 40 in"
+	Changes []string // made by Set, as a maker reads them: "rocker.radius = 40 in"
+	Typed   []string // the same as they were typed: "rocker.radius=40"
 
 	entries []locate.Entry
 	changed map[string]string // key to what was typed for it on the command line

@@ -3,6 +3,8 @@ package design
 import (
 	"errors"
 	"fmt"
+	"maps"
+	"slices"
 	"strings"
 
 	"rockerwright/sim/piece"
@@ -64,6 +66,7 @@ func (f *File) Set(key, value string) error {
 	}
 	f.changed[key] = value
 	f.Changes = append(f.Changes, fmt.Sprintf("%s = %s", key, shown))
+	f.Typed = append(f.Typed, key+"="+value)
 	return nil
 }
 
@@ -71,11 +74,8 @@ func (f *File) Set(key, value string) error {
 func (f *File) Clone() *File {
 	c := *f
 	c.Design = f.Design.Clone()
-	c.Changes = append([]string(nil), f.Changes...)
-	c.changed = map[string]string{}
-	for k, v := range f.changed {
-		c.changed[k] = v
-	}
+	c.Changes, c.Typed = slices.Clone(f.Changes), slices.Clone(f.Typed)
+	c.changed = maps.Clone(f.changed)
 	return &c
 }
 

@@ -1,0 +1,97 @@
+package words
+
+import (
+	"fmt"
+	"math"
+
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// advice says what limits the piece, what to try next, what was estimated, and how far
+// to trust it.
+func (v voice) advice(r piece.Report, command Command) []Line {
+	var lines []Line
+	if text := v.cause(r.Cause); text != "" {
+		lines = append(lines, Line{Text: "What limits it: " + text + "."})
+	}
+	lines = append(lines, v.try(r, command))
+	for _, l := range r.Look {
+		if !l.Holds {
+			lines = append(lines, Line{Text: fmt.Sprintf("Worth a look: %s keeps %s before going %s; feet on the floor are not counted.", plain(short(l.Load)), v.degreesOr(l.Got), v.forwards())})
+		}
+	}
+	if s := r.Spread; s.Estimated {
+		lines = append(lines, Line{Text: fmt.Sprintf("Estimated, not given: how the %s's %s is spread (moves a rest by %s).", v.piece(), v.with(r.Design.Piece.Mass, quantity.Mass), v.degrees(max(s.EmptyRest, s.Rest)))})
+	}
+	return append(lines, v.disclaimer())
+}
+
+func (v voice) degreesOr(x float64) string {
+	if math.IsNaN(x) {
+		return "nothing"
+	}
+	return v.degrees(x)
+}
+
+// cause says what limits the worst of the limits.
+func (v voice) cause(c piece.Cause) string {
+	nose, tail := v.tips()
+	switch c {
+	case piece.TailLength:
+		if v.sideways() {
+			return "the length of the rocker on the left"
+		}
+		return "the length of the " + tail
+	case piece.NoseLength:
+		if v.sideways() {
+			return "the length of the rocker on the right"
+		}
+		return "the length of the " + nose
+	case piece.CurveItself:
+		return "the curve itself (its radius, against the height of the weight)"
+	case piece.RestsTilted:
+		return "how far it tilts at rest (a larger radius, or the weight nearer the middle)"
+	}
+	return ""
+}
+
+// A Command returns the line to type for a design with one more change to it, or with
+// an option where value is empty.
+type Command func(key, value string) string
+
+// try gives one change as a line to type, or what to look at next.
+func (v voice) try(r piece.Report, command Command) Line {
+	t := r.Try
+	switch {
+	case t == nil && r.Holds():
+		if r.Design.Rocker.Radius > 0 {
+			return Line{Text: "Try next, other curves:", Type: command("rocker.radius", v.radii(r.Design.Rocker.Radius))}
+		}
+		return Line{Text: "Try next, every load:", Type: command("--all", "")}
+	case t == nil:
+		return Line{Text: "No one measure alone mends this. Look at every load:", Type: command("--all", "")}
+	}
+	return Line{Text: fmt.Sprintf("Try next: %s %s%s.", t.Label, v.with(t.Value, t.Kind), v.gained(t)), Type: command(t.Key, v.typed(t.Value, t.Kind))}
+}
+
+// gained says what the tried change does to the worst limit and to the tape.
+func (v voice) gained(t *piece.Try) string {
+	_, tail := v.tips()
+	if t.Limit.Name == "rest" {
+		return fmt.Sprintf(" (%s tip %s off the floor)", tail, v.with(t.Tape.TailTip, quantity.Length))
+	}
+	return fmt.Sprintf(" (%s: %s becomes %s; %s tip %s off the floor)", plain(short(t.Limit.Load)),
+		v.shop(t.Limit.Got, t.Limit.Kind), v.with(t.Got, t.Limit.Kind), tail, v.with(t.Tape.TailTip, quantity.Length))
+}
+
+// disclaimer is the last line of every first page.
+func (v voice) disclaimer() Line {
+	switch v.kind {
+	case piece.Cradle:
+		return Line{Text: "A calculation for your judgement, no certificate. Look at 5 and 10 degrees of tilt; fit a lock and stops by the current local standard; never leave an infant in an unlocked cradle."}
+	case piece.Horse:
+		return Line{Text: "A calculation for your judgement, no certificate. Keep feet and toes clear of the bows; young children ride only with an adult beside them."}
+	}
+	return Line{Text: "A calculation for your judgement, no certificate. Clamp and sit before glue."}
+}

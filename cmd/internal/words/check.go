@@ -1,0 +1,73 @@
+package words
+
+import (
+	"fmt"
+	"strings"
+
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// Check returns the sheet of one report. source is the file as its maker calls it,
+// command what to type for a change to it, changes what was changed for this answer.
+func Check(r piece.Report, source string, command Command, changes []string) Sheet {
+	v := voiceOf(r.Design)
+	s := Sheet{Title: v.title(r.Design), Source: source}
+	answer := v.verdict(r)
+	if len(changes) > 0 {
+		answer = append([]Line{{Label: "CHANGED:", Text: strings.Join(changes, "; ") + ". The file is as it was."}}, answer...)
+	}
+	s.Blocks = append(s.Blocks,
+		Block{Lines: answer},
+		Block{Lines: []Line{v.tape(r)}},
+		v.readings(r),
+		v.limits(r),
+		Block{Lines: v.advice(r, command)},
+	)
+	s.Blocks = append(s.Blocks, v.everything(r)...)
+	return s
+}
+
+// title returns the heading: what it is, on what it rocks, how it was drawn.
+func (v voice) title(d piece.Design) string {
+	name := d.Title
+	if name == "" {
+		name = "Untitled " + v.piece()
+	}
+	curve := v.with(d.Rocker.Radius, quantity.Length) + " rocker"
+	if n := len(d.Rocker.Arcs); n > 0 {
+		curve = fmt.Sprintf("rocker of %d arcs", arcs(d.Rocker))
+	}
+	drawn := "drawn in inches"
+	if v.units == quantity.Metric {
+		drawn = "drawn in millimetres"
+	}
+	return short(name) + " · " + curve + " · " + drawn
+}
+
+// arcs counts the arcs of a rocker, flats and corners not counted.
+func arcs(r piece.Rocker) int {
+	n := 0
+	for _, a := range r.Arcs {
+		if a.Radius != 0 {
+			n++
+		}
+	}
+	return n
+}
+
+// short returns a name cut to what a heading holds.
+func short(name string) string {
+	if runes := []rune(name); len(runes) > 40 {
+		return string(runes[:39]) + "…"
+	}
+	return name
+}
+
+// tape says what can be tested with a tape on the drawing.
+func (v voice) tape(r piece.Report) Line {
+	nose, tail := v.tips()
+	return Line{Label: "Rocker", Text: fmt.Sprintf(
+		"tips %s (%s) and %s (%s) off the floor, %s tip to tip. If your drawing says otherwise, stop here.",
+		v.shop(r.Tape.TailTip, quantity.Length), tail, v.with(r.Tape.NoseTip, quantity.Length), nose, v.with(r.Tape.TipToTip, quantity.Length))}
+}

@@ -1,0 +1,129 @@
+package words
+
+import (
+	"fmt"
+	"math"
+
+	"rockerwright/sim"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// everything returns the blocks that are only shown under --all.
+func (v voice) everything(r piece.Report) []Block {
+	blocks := []Block{}
+	for _, group := range grouped(r.Loads) {
+		blocks = append(blocks, Block{Title: "EVERY LOAD", All: true, Table: v.readingsOf(r.Design, group)})
+	}
+	blocks = append(blocks,
+		Block{Title: "EVERY LIMIT", All: true, Table: v.limitTable(v.ranked(r.Limits))},
+		v.pulls(r),
+	)
+	for i := range r.Loads {
+		if l := &r.Loads[i]; l.Balance.Outcome == sim.Rocks && len(l.Swings) > 0 {
+			blocks = append(blocks, v.swings(l))
+		}
+	}
+	return append(blocks,
+		Block{Title: "WHAT THIS RESTS ON", All: true, Lines: v.assumptions(r)},
+		Block{Title: "CAUTIONS", All: true, Lines: v.cautions()},
+	)
+}
+
+// grouped parts loads into groups that fit side by side.
+func grouped(loads []piece.Load) [][]*piece.Load {
+	var groups [][]*piece.Load
+	for i := range loads {
+		if i%most == 0 {
+			groups = append(groups, nil)
+		}
+		groups[len(groups)-1] = append(groups[len(groups)-1], &loads[i])
+	}
+	return groups
+}
+
+// pulls returns what a hand at the top of the back must do to tip the piece.
+func (v voice) pulls(r piece.Report) Block {
+	t := &Table{Head: []string{"Pulled backwards at the top of the back", "slowly", "at once and held", ""}}
+	for _, l := range r.Loads {
+		if !math.IsNaN(l.Pull.Slow) {
+			t.Rows = append(t.Rows, Row{Cells: []string{plain(short(l.Name)), v.shop(l.Pull.Slow, quantity.Force), v.shop(l.Pull.Sudden, quantity.Force), forceUnit(v.units)}})
+		}
+	}
+	if len(t.Rows) == 0 {
+		return Block{Title: "WHAT TIPS IT", All: true, Lines: []Line{{Text: "Draw [seat] and [back] to learn what a pull at the top of the back does."}}}
+	}
+	return Block{Title: "WHAT TIPS IT", All: true, Table: t}
+}
+
+// swings returns how long a rock takes by how far the load was let go.
+func (v voice) swings(l *piece.Load) Block {
+	t := &Table{Head: []string{"Let go from", "one rock", "carries to", "friction needed", ""}}
+	for _, s := range l.Swings {
+		from := v.shop(math.Abs(s.Release), quantity.Angle)
+		if s.Release < 0 {
+			from += " " + v.forwards()
+		}
+		if s.Outcome != sim.Rocks {
+			t.Rows = append(t.Rows, Row{Cells: []string{from, "–", "–", "–", s.Outcome.String()}})
+			continue
+		}
+		t.Rows = append(t.Rows, Row{Cells: []string{from, fmt.Sprintf("%.2f s", s.Period), v.shop(math.Abs(s.Reach), quantity.Angle), fmt.Sprintf("%.2f", s.Friction), "degrees from rest"}})
+	}
+	return Block{Title: "TIME OF A ROCK: " + upper(plain(short(l.Name))), All: true, Table: t}
+}
+
+// assumptions says on what the numbers stand.
+func (v voice) assumptions(r piece.Report) []Line {
+	lines := []Line{
+		{Text: "The piece and the person are one rigid body that rolls on the floor without slipping. No friction of the air, no rolling loss: a real rock dies away. A person who moves, a soft rug and a sliding rocker are outside the model."},
+		{Text: "No published limit for how near a rocking chair may be to going over was found; the limits marked 'our judgement' are ours. Change them under [limits]."},
+	}
+	if r.Spread.Estimated {
+		lines = append(lines, Line{Text: fmt.Sprintf("The weight of the piece is a guess spread over seat, back, arms, legs and rockers as slab, panel and rods of the drawn sizes. Any of them 20 %% heavier or lighter moves the empty rest by up to %s, the others by up to %s, and the margins by up to %s.",
+			v.degrees(r.Spread.EmptyRest), v.degrees(r.Spread.Rest), v.degrees(r.Spread.Margin))})
+	}
+	lines = append(lines, Line{Text: fmt.Sprintf("A person given by weight, ahead and above turns about the own balance point like a body with a radius of gyration of %s, from a chain of body segments (derived, not published).", v.with(piece.Gyration, quantity.Length))})
+	if onFlatsOrCorners(r.Design.Rocker) {
+		lines = append(lines, Line{Text: "Flats and corners are taken to lose nothing when the rocker rolls over them; really each is a knock."})
+	}
+	return lines
+}
+
+func onFlatsOrCorners(r piece.Rocker) bool {
+	for _, a := range r.Arcs {
+		if a.Flat != 0 || a.Turn != 0 || a.Radius < 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// cautions are the usual ones for the kind of piece. They are no standard.
+func (v voice) cautions() []Line {
+	lines := []Line{
+		{Text: "Local codes, the current standards and licensed practice go first. Nothing here was tested; try the dry-fitted piece on a clear floor with someone beside you."},
+	}
+	switch v.kind {
+	case piece.Cradle:
+		return append(lines,
+			Line{Text: "Infants have died in cradles that rested tilted by more than 5 degrees with the lock not used (published case series, 1991 to 1997). Look at the lines at 5 and at 10 degrees; a curve alone cannot hold a cradle within 5 degrees: fit stops and a lock that a child cannot open."},
+			Line{Text: "Sideways tilt and the slope from head to foot are two different angles with different limits in the standards. Read the current one."},
+			Line{Text: "The bedding, the height of the sides and the gaps are outside this calculation."})
+	case piece.Horse:
+		return append(lines,
+			Line{Text: "Feet, toes and fingers are caught under bows. A bow that is nearly straight at both ends, or stops, resists going over. Published toy tests stand a horse on a slope of 10 degrees with its riders: ask a test house."})
+	}
+	return append(lines,
+		Line{Text: "A child who climbs on the tail, or leans over the back, can take any chair over. Keep fingers, toes and tails from under the rockers; the tails are a trip hazard."},
+		Line{Text: "Rugs, a sloping porch and worn rockers change every number on this page."})
+}
+
+// Notes returns what a program's user should know of the numbers, a sentence or two each.
+func Notes(r piece.Report) []string {
+	var notes []string
+	for _, l := range voiceOf(r.Design).assumptions(r) {
+		notes = append(notes, l.Text)
+	}
+	return notes
+}

@@ -1,0 +1,97 @@
+package words
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// rows is how many limits stand on the first page; the rest is under --all.
+const rows = 3
+
+// limits returns the table of what is asked, the worst first, and what is worth a look.
+func (v voice) limits(r piece.Report) Block {
+	asked := v.ranked(r.Limits)
+	return Block{Table: v.limitTable(asked[:min(rows, len(asked))])}
+}
+
+// ranked returns the limits with those that fail first, then those that are nearest to
+// it. That a load rests at all is listed only where it does not.
+func (v voice) ranked(limits []piece.Limit) []piece.Limit {
+	var list []piece.Limit
+	for _, l := range limits {
+		if l.Name != "rest" || !l.Holds {
+			list = append(list, l)
+		}
+	}
+	slices.SortStableFunc(list, func(a, b piece.Limit) int {
+		switch x, y := reserve(a), reserve(b); {
+		case x < y:
+			return -1
+		case x > y:
+			return 1
+		}
+		return 0
+	})
+	return list
+}
+
+// reserve returns by how much a limit holds, as a part of it; below zero it does not.
+func reserve(l piece.Limit) float64 {
+	switch {
+	case math.IsNaN(l.Got):
+		return math.Inf(-1)
+	case !math.IsNaN(l.AtMost):
+		return 1 - l.Got/l.AtMost
+	}
+	return l.Got/l.AtLeast - 1
+}
+
+// limitTable returns limits as a table: want, got, whose.
+func (v voice) limitTable(limits []piece.Limit) *Table {
+	t := &Table{Head: []string{"What we ask", "want", "got", "whose"}}
+	for _, l := range limits {
+		t.Rows = append(t.Rows, v.limitRow(l))
+	}
+	if len(limits) == 0 {
+		t.Rows = append(t.Rows, Row{Cells: []string{"that it stands", "yes", "yes", piece.Physics}})
+	}
+	return t
+}
+
+func (v voice) limitRow(l piece.Limit) Row {
+	verdict := "ok"
+	if !l.Holds {
+		verdict = "NO"
+	}
+	name := cutTo(plain(l.Load), 30) + ", " + v.limitName(l.Name)
+	if l.Name == "rest" {
+		return Row{Cells: []string{name, "a rest", "none", l.Basis + "  " + verdict}, Bad: true}
+	}
+	return Row{Cells: []string{name, v.wanted(l), v.got(l), l.Basis + "  " + verdict}, Bad: !l.Holds}
+}
+
+// got returns what a limit has. Where rounding to the shop's step would make a failing
+// value look like the one asked, it is given finer.
+func (v voice) got(l piece.Limit) string {
+	want := l.AtLeast
+	if math.IsNaN(want) {
+		want = l.AtMost
+	}
+	text := v.shop(l.Got, l.Kind)
+	if l.Holds || text != v.shop(want, l.Kind) {
+		return text
+	}
+	switch l.Kind {
+	case quantity.Angle:
+		return fmt.Sprintf("%.2f", l.Got*180/math.Pi)
+	default:
+		if v.units == quantity.Metric {
+			return fmt.Sprintf("%.1f", l.Got*1000)
+		}
+		return fmt.Sprintf("%.3f", l.Got/0.0254)
+	}
+}

@@ -1,0 +1,137 @@
+package words
+
+import (
+	"math"
+	"strings"
+
+	"rockerwright/sim"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// most is how many loads stand side by side in a table of 80 columns.
+const most = 4
+
+// readings returns the table of what a level, a watch and a spring scale show at each
+// rest: the piece empty, then the owner's loads.
+func (v voice) readings(r piece.Report) Block {
+	shown := []*piece.Load{&r.Loads[0]}
+	owner, others, _ := v.byRole(r.Loads)
+	for _, l := range append(owner, others...) {
+		if len(shown) < most {
+			shown = append(shown, l)
+		}
+	}
+	return Block{Table: v.readingsOf(r.Design, shown)}
+}
+
+// readingsOf returns the readings of some loads, one a column.
+func (v voice) readingsOf(d piece.Design, loads []*piece.Load) *Table {
+	t := &Table{}
+	for _, line := range v.heads(loads) {
+		t.Rows = append(t.Rows, Row{Cells: append([]string{""}, line...)})
+	}
+	row := func(label, unit string, cell func(l *piece.Load) string) {
+		cells := []string{label}
+		for _, l := range loads {
+			if l.Balance.Outcome != sim.Rocks {
+				cells = append(cells, l.Balance.Outcome.String())
+				continue
+			}
+			cells = append(cells, cell(l))
+		}
+		t.Rows = append(t.Rows, Row{Cells: append(cells, unit)})
+	}
+	length := short1(v.units)
+	if d.Seat.Rear > 0 {
+		row("seat falls back", "degrees", func(l *piece.Load) string { return v.towards(l.SeatFall) })
+	}
+	if d.Back.Height > 0 {
+		row("back leans from plumb", "degrees", func(l *piece.Load) string { return v.towards(l.BackRecline) })
+	}
+	if d.Seat.Rear == 0 {
+		row("tilts at rest", "degrees", func(l *piece.Load) string { return v.towards(l.Balance.Rest.Tilt) })
+	}
+	row("one rock, there+back", "seconds", func(l *piece.Load) string { return v.seconds(l.Balance.Period) })
+	if _, known := d.TopOfBack(); known {
+		row("push for one degree", forceUnit(v.units)+", at top", func(l *piece.Load) string { return v.shop(l.Pull.EffortBack, quantity.Force) })
+	}
+	row("before going "+v.backwards(), "degrees", func(l *piece.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) })
+	row("  its weight must lift", length, func(l *piece.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) })
+	row("before going "+v.forwards(), "degrees", func(l *piece.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) })
+	row("  its weight must lift", length, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Lift, quantity.Length) })
+	return t
+}
+
+// heads returns the names of loads in one or two lines: of one person the postures, of
+// several the names.
+func (v voice) heads(loads []*piece.Load) [][]string {
+	one := true
+	for _, l := range loads[min(1, len(loads)):] {
+		one = one && l.Sitter == loads[1].Sitter && l.Posture != piece.Unsaid
+	}
+	first, second := make([]string, len(loads)), make([]string, len(loads))
+	twoLines := false
+	for i, l := range loads {
+		name := l.Name
+		if one && !l.Empty {
+			name = l.Posture.String()
+		}
+		first[i], second[i] = parted(plain(name))
+		twoLines = twoLines || second[i] != ""
+	}
+	if !twoLines {
+		return [][]string{first}
+	}
+	return [][]string{first, second}
+}
+
+// parted breaks a name into two lines of at most 13 columns.
+func parted(name string) (first, second string) {
+	const room = 13
+	if runes := []rune(name); len(runes) <= room {
+		return name, ""
+	}
+	words := strings.Fields(name)
+	for len(words) > 0 && len([]rune(first))+1+len([]rune(words[0])) <= room {
+		first = strings.TrimSpace(first + " " + words[0])
+		words = words[1:]
+	}
+	second = strings.Join(words, " ")
+	if first == "" {
+		first, second = cutTo(second, room), ""
+	}
+	return first, cutTo(second, room)
+}
+
+// cutTo returns a text cut to so many characters.
+func cutTo(text string, room int) string {
+	if runes := []rune(text); len(runes) > room {
+		return string(runes[:room-1]) + "…"
+	}
+	return text
+}
+
+// short1 returns the unit of a length in a table.
+func short1(units quantity.System) string {
+	if units == quantity.Metric {
+		return "mm"
+	}
+	return "in"
+}
+
+// forceUnit returns the unit of a push.
+func forceUnit(units quantity.System) string {
+	if units == quantity.Metric {
+		return "N"
+	}
+	return "lb"
+}
+
+// wanted returns what a limit asks.
+func (v voice) wanted(l piece.Limit) string {
+	if !math.IsNaN(l.AtMost) {
+		return "at most " + v.with(l.AtMost, l.Kind)
+	}
+	return v.with(l.AtLeast, l.Kind)
+}

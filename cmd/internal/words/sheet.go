@@ -1,0 +1,48 @@
+package words
+
+// A Sheet is what a maker reads.
+type Sheet struct {
+	Title  string // "Reading chair · 42 in rocker · drawn in inches"
+	Source string // the file
+	Blocks []Block
+}
+
+// A Block is a few sentences, or a table, that belong together. A blank line stands
+// before it.
+type Block struct {
+	Title string // in capitals above a block of --all; empty for none
+	Lines []Line
+	Table *Table
+	All   bool // only under --all
+}
+
+// A Line is a paragraph. Its Label is set off in front: "YOUR OWNER:".
+type Line struct {
+	Label string
+	Text  string
+	Type  string // a command to type, behind the text, never broken
+	Bad   bool   // something does not hold
+}
+
+// A Table has its labels in the first column and a unit or remark in the last.
+type Table struct {
+	Head []string
+	Rows []Row
+}
+
+// A Row is one line of a Table.
+type Row struct {
+	Cells []string
+	Bad   bool
+}
+
+// Whole returns the sheet with every block, and none left for later.
+func (s Sheet) Whole() Sheet {
+	blocks := make([]Block, len(s.Blocks))
+	for i, b := range s.Blocks {
+		b.All = false
+		blocks[i] = b
+	}
+	s.Blocks = blocks
+	return s
+}

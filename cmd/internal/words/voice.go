@@ -1,0 +1,109 @@
+package words
+
+import (
+	"math"
+	"strings"
+
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// A voice speaks of one design: in its units, and with the words for its kind.
+type voice struct {
+	units quantity.System
+	kind  piece.Kind
+	rocks piece.Direction
+}
+
+func voiceOf(d piece.Design) voice { return voice{d.Units, d.Kind, d.Rocks} }
+
+// sideways reports whether the piece is a cradle that rocks from side to side, of
+// which one says left and right.
+func (v voice) sideways() bool { return v.kind == piece.Cradle && v.rocks == piece.Side }
+
+func (v voice) backwards() string {
+	switch {
+	case v.sideways():
+		return "to the left"
+	case v.kind == piece.Cradle:
+		return "to the head"
+	}
+	return "back"
+}
+
+func (v voice) forwards() string {
+	switch {
+	case v.sideways():
+		return "to the right"
+	case v.kind == piece.Cradle:
+		return "to the foot"
+	}
+	return "forward"
+}
+
+// tips returns the words for the two ends of a rocker, the front one first.
+func (v voice) tips() (nose, tail string) {
+	if v.sideways() {
+		return "right", "left"
+	}
+	return "nose", "tail"
+}
+
+func (v voice) shop(x float64, kind quantity.Kind) string {
+	if math.IsNaN(x) || math.IsInf(x, 0) {
+		return "–"
+	}
+	return quantity.Shop(x, kind, v.units)
+}
+
+func (v voice) with(x float64, kind quantity.Kind) string {
+	if math.IsNaN(x) || math.IsInf(x, 0) {
+		return "–"
+	}
+	return quantity.With(x, kind, v.units)
+}
+
+// towards returns an angle with its side, "2 1/2 fwd"; back goes without saying where
+// a table says so.
+func (v voice) towards(x float64) string {
+	text := v.shop(math.Abs(x), quantity.Angle)
+	switch {
+	case math.IsNaN(x) || text == "0":
+		return text
+	case v.sideways() && x > 0:
+		return text + " left"
+	case v.sideways():
+		return text + " right"
+	case x < 0:
+		return text + " fwd"
+	}
+	return text
+}
+
+// piece returns what the piece is called.
+func (v voice) piece() string {
+	return map[piece.Kind]string{piece.Chair: "chair", piece.Settee: "settee", piece.Cradle: "cradle", piece.Horse: "horse"}[v.kind]
+}
+
+// seconds returns a time to a tenth of a second.
+func (v voice) seconds(x float64) string { return v.shop(x, quantity.Time) }
+
+// limitName returns what a limit is called after the load's name.
+func (v voice) limitName(name string) string {
+	switch name {
+	case "back_margin":
+		return "before going " + v.backwards()
+	case "back_lift":
+		return "lift, going " + v.backwards()
+	case "forward_margin":
+		return "before going " + v.forwards()
+	case "forward_lift":
+		return "lift, going " + v.forwards()
+	case "rest_tilt":
+		return "tilt at rest"
+	}
+	return name
+}
+
+// upper returns a text in capitals, as labels are.
+func upper(text string) string { return strings.ToUpper(text) }

@@ -1,0 +1,217 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"math"
+	"os"
+	"path/filepath"
+	"strconv"
+	"strings"
+
+	"github.com/spf13/cobra"
+	"golang.org/x/term"
+
+	"rockerwright/cmd/internal/design"
+	"rockerwright/cmd/internal/words"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// mostColumns is how many designs fit side by side in 80 columns.
+const mostColumns = 5
+
+// checkFlags are the options of check.
+type checkFlags struct {
+	all, json bool
+	release   string
+	pictures  string
+	format    string
+}
+
+func checkCommand() *cobra.Command {
+	var flags checkFlags
+	cmd := &cobra.Command{
+		Use:   "check [FILE…] [section.key=value…]",
+		Short: "say where a design rests, how it rocks and how near it is to going over",
+		Long: `Says where a design rests (empty, sitting, lying back), how long a rock takes and
+how near it is to going over. With no FILE it checks the built-in reading chair.
+
+After FILE, change any entry of the design for this answer; the file stays as it is.
+Several values, or several files, stand side by side.`,
+		Example: `  rockerwright check mine.toml
+  rockerwright check mine.toml rocker.tail=20-1/2
+  rockerwright check mine.toml rocker.radius=36,39,42,48
+  rockerwright check mine.toml "sitter.1.weight=95 kg"
+  rockerwright check mine.toml hers.toml
+  rockerwright check mine.toml --pictures drawings --format pdf`,
+		RunE: func(cmd *cobra.Command, args []string) error {
+			return check(cmd.OutOrStdout(), args, flags)
+		},
+	}
+	f := cmd.Flags()
+	f.SortFlags = false
+	f.BoolVar(&flags.all, "all", false, "every load, every limit, times of a rock, assumptions, cautions")
+	f.BoolVar(&flags.json, "json", false, "the numbers for a program: SI units, degrees")
+	f.StringVar(&flags.release, "release", "", "tilts from rest to let go from, in degrees, - forward (1,2,5,10,15,20,25)")
+	f.StringVar(&flags.pictures, "pictures", "", "draw the pictures into this `folder`")
+	f.StringVar(&flags.format, "format", "svg", "of the pictures: svg or pdf")
+	return cmd
+}
+
+// welcome checks the built-in chair and says what to do next.
+func welcome(cmd *cobra.Command, _ *cobra.Command) error {
+	out := cmd.OutOrStdout()
+	err := check(out, nil, checkFlags{})
+	if err != nil {
+		return err
+	}
+	_, err = fmt.Fprintln(out, "That was a built-in example. Next, make your own: rockerwright new chair mine.toml")
+	return err
+}
+
+// check answers one call of the check command.
+func check(out io.Writer, args []string, flags checkFlags) error {
+	degrees, err := releases(flags.release)
+	if err != nil {
+		return err
+	}
+	files, variants, err := readDesigns(args)
+	if err != nil {
+		return err
+	}
+	answers, err := answer(variants, degrees)
+	if err != nil {
+		return err
+	}
+	if flags.pictures != "" {
+		if len(answers) > 1 {
+			return fmt.Errorf("--pictures draws one design at a time; name one file, and one value for each change")
+		}
+		if err := drawPictures(out, flags, answers[0].report, files); err != nil {
+			return err
+		}
+	}
+	if flags.json {
+		err = printJSON(out, answers, degrees)
+	} else {
+		err = printSheet(out, answers, flags.all)
+	}
+	if err != nil {
+		return err
+	}
+	for _, a := range answers {
+		if !a.report.Holds() {
+			return errLimit
+		}
+	}
+	return nil
+}
+
+// releases reads the tilts to let go from, degrees.
+func releases(text string) ([]float64, error) {
+	if text == "" {
+		return []float64{1, 2, 5, 10, 15, 20, 25}, nil
+	}
+	var degrees []float64
+	for _, one := range strings.Split(text, ",") {
+		rad, err := quantity.Parse(strings.TrimSpace(one), quantity.Angle, quantity.Metric)
+		if err != nil || math.Abs(rad) > math.Pi {
+			return nil, fmt.Errorf("--release takes tilts in degrees, up to 180, parted by commas; %q is none. For example: --release 5,15,-10", one)
+		}
+		given, err := strconv.ParseFloat(strings.TrimSpace(one), 64) // a plain number comes back as it was given
+		if err != nil {
+			given = rad * 180 / math.Pi
+		}
+		degrees = append(degrees, given)
+	}
+	return degrees, nil
+}
+
+// A variant is a design file with its changes, one column of an answer.
+type variant struct {
+	file *design.File
+	head string // what sets it apart from the others
+}
+
+// answered is a variant and what was found out about it.
+type answered struct {
+	variant
+	report piece.Report
+}
+
+// answer checks each variant.
+func answer(variants []variant, degrees []float64) ([]answered, error) {
+	options := piece.Options{Releases: make([]float64, len(degrees))}
+	for i, d := range degrees {
+		options.Releases[i] = d * math.Pi / 180
+	}
+	answers := make([]answered, len(variants))
+	for i, v := range variants {
+		report, err := piece.Check(v.file.Design, options)
+		if err != nil {
+			return nil, v.file.Explain(err)
+		}
+		answers[i] = answered{v, report}
+	}
+	return answers, nil
+}
+
+// printSheet prints what a maker reads.
+func printSheet(out io.Writer, answers []answered, all bool) error {
+	var sheet words.Sheet
+	if len(answers) == 1 {
+		a := answers[0]
+		sheet = words.Check(a.report, a.file.Name, commandFor(a.file), a.file.Changes)
+	} else {
+		if len(answers) > mostColumns {
+			return fmt.Errorf("%d designs do not fit side by side; ask for %d at a time", len(answers), mostColumns)
+		}
+		columns := make([]words.Column, len(answers))
+		for i, a := range answers {
+			columns[i] = words.Column{Head: a.head, Report: a.report}
+		}
+		sheet = words.Columns("Side by side", sourceOf(answers), columns)
+	}
+	return sheet.Text(out, all, isTerminal(out))
+}
+
+// sourceOf returns the file of the answers, where it is one.
+func sourceOf(answers []answered) string {
+	for _, a := range answers {
+		if a.file.Name != answers[0].file.Name {
+			return ""
+		}
+	}
+	return answers[0].file.Name
+}
+
+// commandFor returns the line to type for a design with one more change to it, in place
+// of an earlier one to the same entry.
+func commandFor(f *design.File) words.Command {
+	return func(key, value string) string {
+		line := "rockerwright check"
+		if f.Name != exampleName {
+			line += " " + shellWord(f.Name)
+		}
+		for _, typed := range f.Typed {
+			if !strings.HasPrefix(typed, key+"=") {
+				line += " " + shellWord(typed)
+			}
+		}
+		if value == "" {
+			return line + " " + key
+		}
+		return line + " " + shellWord(key+"="+value)
+	}
+}
+
+// isTerminal reports whether bold may be used: out is a terminal, and NO_COLOR is not
+// set.
+func isTerminal(out io.Writer) bool {
+	f, ok := out.(*os.File)
+	return ok && os.Getenv("NO_COLOR") == "" && term.IsTerminal(int(f.Fd()))
+}
+
+// base returns the name of a file without its folder.
+func base(path string) string { return filepath.Base(path) }

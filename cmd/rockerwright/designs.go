@@ -1,0 +1,82 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"rockerwright/cmd/internal/design"
+)
+
+// exampleName is what messages call the built-in design.
+const exampleName = "built-in example"
+
+// readDesigns reads the files and the changes of a call, and returns each combination of
+// a file with one value of each change.
+func readDesigns(args []string) (paths []string, variants []variant, err error) {
+	var changes []change
+	for _, arg := range args {
+		if key, values, ok := design.SplitChange(arg); ok {
+			changes = append(changes, change{key, values})
+			continue
+		}
+		paths = append(paths, arg)
+	}
+	var files []*design.File
+	for _, path := range paths {
+		f, err := design.Read(path)
+		if err != nil {
+			return nil, nil, err
+		}
+		files = append(files, f)
+	}
+	if len(paths) == 0 {
+		text, _ := design.Start("chair")
+		f, err := design.Parse(exampleName, text)
+		if err != nil {
+			return nil, nil, err
+		}
+		files = append(files, f)
+	}
+	for _, f := range files {
+		head := ""
+		if len(files) > 1 {
+			head = base(f.Name)
+		}
+		variants = append(variants, variant{f, head})
+	}
+	for _, c := range changes {
+		if variants, err = c.applied(variants); err != nil {
+			return nil, nil, err
+		}
+	}
+	return paths, variants, nil
+}
+
+// A change is one entry of a design, and the values it is to have, one after another.
+type change struct {
+	key    string
+	values []string
+}
+
+// applied returns each variant with each value of the change.
+func (c change) applied(variants []variant) ([]variant, error) {
+	var changed []variant
+	for _, v := range variants {
+		for _, value := range c.values {
+			f := v.file.Clone()
+			if err := f.Set(c.key, value); err != nil {
+				return nil, err
+			}
+			head := v.head
+			if len(c.values) > 1 {
+				_, name, _ := strings.Cut(f.Changes[len(f.Changes)-1], ".")
+				head = strings.TrimSpace(head + " " + strings.Replace(name, " = ", " ", 1))
+			}
+			changed = append(changed, variant{f, head})
+		}
+	}
+	if len(changed) > 100 {
+		return nil, fmt.Errorf("%d designs are more than one call compares; ask for fewer values", len(changed))
+	}
+	return changed, nil
+}

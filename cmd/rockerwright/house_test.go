@@ -1,0 +1,112 @@
+package main
+
+import (
+	"go/parser"
+	"go/token"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+// root is the top of the project, seen from this folder.
+const root = "../.."
+
+// mayImport is the house: what each room may import besides the standard library. A
+// module stands for all its packages, a room only for itself.
+var mayImport = map[string][]string{
+	"rocker":       {gonum},
+	"body":         {gonum},
+	"sim":          {"rocker", "body", gonum},
+	"sim/quantity": {},
+	"sim/piece":    {"rocker", "body", "sim", "sim/quantity", gonum},
+	"plots":        {"rocker", "body", "sim", "sim/quantity", "sim/piece", gonum, plot},
+	"validation":   {"rocker", "body", "sim", "sim/quantity", "sim/piece", gonum},
+
+	"cmd/internal/design/locate": {},
+	"cmd/internal/design":        {"cmd/internal/design/locate", "sim/piece", "sim/quantity", "github.com/BurntSushi/toml"},
+	"cmd/internal/words":         {"sim/piece", "sim/quantity", "sim", "rocker"},
+	"cmd/rockerwright": {
+		"cmd/internal/design", "cmd/internal/words", "plots", "sim", "sim/piece", "sim/quantity", "validation",
+		"github.com/spf13/cobra", "golang.org/x/term",
+	},
+}
+
+const (
+	gonum = "gonum.org/v1/gonum"
+	plot  = "gonum.org/v1/plot"
+)
+
+// TestHouse holds the import column of the house: arrows point one way.
+func TestHouse(t *testing.T) {
+	seen := map[string]bool{}
+	err := filepath.WalkDir(root, func(path string, entry fs.DirEntry, err error) error {
+		if err != nil || entry.IsDir() || !strings.HasSuffix(path, ".go") || strings.HasSuffix(path, "_test.go") {
+			return err
+		}
+		room, err := filepath.Rel(root, filepath.Dir(path))
+		if err != nil {
+			return err
+		}
+		room = filepath.ToSlash(room)
+		seen[room] = true
+		allowed, known := mayImport[room]
+		if !known {
+			t.Errorf("%s: the room %q is not in the house", path, room)
+			return nil
+		}
+		file, err := parser.ParseFile(token.NewFileSet(), path, nil, parser.ImportsOnly)
+		if err != nil {
+			return err
+		}
+		for _, spec := range file.Imports {
+			imported, err := strconv.Unquote(spec.Path.Value)
+			if err != nil {
+				return err
+			}
+			if ours, found := strings.CutPrefix(imported, "rockerwright/"); found {
+				if !slices.Contains(allowed, ours) {
+					t.Errorf("%s imports %s; %s may import %v", path, ours, room, allowed)
+				}
+				continue
+			}
+			if module := moduleOf(imported); module != "" && !slices.Contains(allowed, module) {
+				t.Errorf("%s imports %s; %s may import %v", path, imported, room, allowed)
+			}
+		}
+		return nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for room := range mayImport {
+		if !seen[room] {
+			t.Errorf("the house has a room %q, and there is none", room)
+		}
+	}
+}
+
+// moduleOf returns the module of an import path, "" for the standard library.
+func moduleOf(path string) string {
+	if !strings.Contains(strings.Split(path, "/")[0], ".") {
+		return ""
+	}
+	return strings.Join(strings.Split(path, "/")[:min(3, strings.Count(path, "/")+1)], "/")
+}
+
+// TestTopLevel holds that nothing else of note stands at the top of the project.
+func TestTopLevel(t *testing.T) {
+	entries, err := os.ReadDir(root)
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := []string{"cmd", "sim", "body", "rocker", "plots", "validation", "go.mod", "go.sum", "README.md", "DEVELOPERS.md", "LICENSE"}
+	for _, e := range entries {
+		if name := e.Name(); !strings.HasPrefix(name, ".") && !slices.Contains(want, name) {
+			t.Errorf("%s stands at the top of the project; only %v do", name, want)
+		}
+	}
+}

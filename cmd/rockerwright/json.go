@@ -1,0 +1,183 @@
+package main
+
+import (
+	"encoding/json"
+	"io"
+	"math"
+	"strconv"
+
+	"rockerwright/cmd/internal/words"
+	"rockerwright/sim"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// number is a float64 that is null in JSON where there is none.
+type number float64
+
+func (n number) MarshalJSON() ([]byte, error) {
+	x := float64(n)
+	if math.IsNaN(x) || math.IsInf(x, 0) {
+		return []byte("null"), nil
+	}
+	return strconv.AppendFloat(nil, x, 'g', -1, 64), nil
+}
+
+// degrees returns an angle in degrees.
+func degrees(x float64) number { return number(x * 180 / math.Pi) }
+
+type reportJSON struct {
+	Design string      `json:"design"`
+	Kind   string      `json:"kind"`
+	Loads  []loadJSON  `json:"loads"`
+	Limits []limitJSON `json:"limits"`
+	Look   []limitJSON `json:"worth_a_look"`
+	Notes  []string    `json:"notes"`
+}
+
+type loadJSON struct {
+	Name          string         `json:"name"`
+	Mass          number         `json:"mass_kg"`
+	Centre        [2]number      `json:"centre_m"`
+	Inertia       number         `json:"inertia_kgm2"`
+	Outcome       string         `json:"outcome"`
+	Rests         []restJSON     `json:"rests"`
+	RestTilt      number         `json:"rest_tilt_deg"`
+	Steadiness    number         `json:"steadiness_m"`
+	Period        number         `json:"period_s"`
+	EffortBack    number         `json:"effort_back_n"`
+	EffortForward number         `json:"effort_forward_n"`
+	PullSlow      number         `json:"pull_slow_n"`
+	PullSudden    number         `json:"pull_sudden_n"`
+	SeatSlope     number         `json:"seat_slope_deg"`
+	BackRecline   number         `json:"back_recline_deg"`
+	Back          marginJSON     `json:"back"`
+	Forward       marginJSON     `json:"forward"`
+	Swings        []swingJSON    `json:"swings"`
+	Righting      []rightingJSON `json:"righting"`
+}
+
+type restJSON struct {
+	Tilt   number `json:"tilt_deg"`
+	Height number `json:"height_m"`
+	Stable bool   `json:"stable"`
+}
+
+type marginJSON struct {
+	Tip    number  `json:"tip_tilt_deg"`
+	Margin number  `json:"margin_deg"`
+	Lift   number  `json:"lift_m"`
+	Work   number  `json:"work_j"`
+	Over   *number `json:"over_tilt_deg,omitempty"` // only where another rest follows the tip
+}
+
+type swingJSON struct {
+	Release  number `json:"release_deg"`
+	Period   number `json:"period_s"`
+	Reach    number `json:"reach_deg"`
+	Friction number `json:"friction_needed"`
+	Outcome  string `json:"outcome"`
+}
+
+type rightingJSON struct {
+	Tilt   number `json:"tilt_deg"`
+	Arm    number `json:"arm_m"`
+	Height number `json:"height_m"`
+}
+
+type limitJSON struct {
+	Name    string  `json:"name"`
+	Load    string  `json:"load"`
+	AtLeast *number `json:"at_least,omitempty"`
+	AtMost  *number `json:"at_most,omitempty"`
+	Got     number  `json:"got"`
+	Holds   bool    `json:"holds"`
+	Basis   string  `json:"basis"`
+}
+
+// printJSON prints the answers for a program: one object, or an array where several
+// designs were asked for. released are the releases as they were given, degrees.
+func printJSON(out io.Writer, answers []answered, released []float64) error {
+	reports := make([]reportJSON, len(answers))
+	for i, a := range answers {
+		reports[i] = reportOf(a.report, released)
+	}
+	encoder := json.NewEncoder(out)
+	encoder.SetIndent("", "  ")
+	encoder.SetEscapeHTML(false)
+	if len(reports) == 1 {
+		return encoder.Encode(reports[0])
+	}
+	return encoder.Encode(reports)
+}
+
+func reportOf(r piece.Report, released []float64) reportJSON {
+	j := reportJSON{
+		Design: r.Design.Title, Kind: r.Design.Kind.String(),
+		Loads:  make([]loadJSON, len(r.Loads)),
+		Limits: limitsOf(r.Limits), Look: limitsOf(r.Look), Notes: words.Notes(r),
+	}
+	for i := range r.Loads {
+		j.Loads[i] = loadOf(&r.Loads[i], released)
+	}
+	return j
+}
+
+func loadOf(l *piece.Load, released []float64) loadJSON {
+	b, body := l.Balance, l.Rig.Body
+	j := loadJSON{
+		Name: l.Name, Mass: number(body.Mass), Centre: [2]number{number(body.Centre.X), number(body.Centre.Y)}, Inertia: number(body.Inertia),
+		Outcome: b.Outcome.String(), RestTilt: number(math.NaN()), Steadiness: number(b.Steadiness), Period: number(b.Period),
+		EffortBack: number(l.Pull.EffortBack), EffortForward: number(l.Pull.EffortForward), PullSlow: number(l.Pull.Slow), PullSudden: number(l.Pull.Sudden),
+		SeatSlope: degrees(l.SeatFall), BackRecline: degrees(l.BackRecline),
+		Back: marginOf(b.Back), Forward: marginOf(b.Forward),
+		Rests: []restJSON{}, Swings: []swingJSON{}, Righting: []rightingJSON{},
+	}
+	if b.Outcome == sim.Rocks {
+		j.RestTilt = degrees(b.Rest.Tilt)
+	}
+	for _, e := range l.Equilibria {
+		j.Rests = append(j.Rests, restJSON{degrees(e.Tilt), number(e.Height), e.Stable})
+	}
+	for i, s := range l.Swings {
+		j.Swings = append(j.Swings, swingJSON{number(released[i]), number(s.Period), degrees(s.Reach), number(s.Friction), s.Outcome.String()})
+	}
+	for _, p := range l.Righting {
+		j.Righting = append(j.Righting, rightingJSON{number(p.Degree), number(p.Arm), number(p.Height)})
+	}
+	return j
+}
+
+func marginOf(m sim.Margin) marginJSON {
+	j := marginJSON{Tip: degrees(m.Tip), Margin: degrees(m.Angle), Lift: number(m.Lift), Work: number(m.Work)}
+	if m.Exists() && m.Over != m.Tip {
+		over := degrees(m.Over)
+		j.Over = &over
+	}
+	return j
+}
+
+// limitsOf returns limits with the unit of their numbers at the end of their name.
+func limitsOf(limits []piece.Limit) []limitJSON {
+	list := make([]limitJSON, len(limits))
+	for i, l := range limits {
+		name, scale := l.Name, 1.0
+		switch l.Kind {
+		case quantity.Angle:
+			name, scale = name+"_deg", 180/math.Pi
+		case quantity.Length:
+			name += "_m"
+		}
+		list[i] = limitJSON{Name: name, Load: l.Load, Got: number(l.Got * scale), Holds: l.Holds, Basis: l.Basis}
+		bound := func(x float64) *number {
+			n := number(x * scale)
+			return &n
+		}
+		if math.IsNaN(l.AtMost) {
+			list[i].AtLeast = bound(l.AtLeast)
+		} else {
+			list[i].AtMost = bound(l.AtMost)
+		}
+	}
+	return list
+}

@@ -1,0 +1,87 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+
+	"rockerwright/plots"
+	"rockerwright/sim/piece"
+)
+
+// drawPictures draws the report's pictures into the folder, all of them or none, and
+// says which. No design file is written over.
+func drawPictures(out io.Writer, flags checkFlags, report piece.Report, designs []string) (err error) {
+	format := plots.Format(flags.format)
+	if format != plots.SVG && format != plots.PDF {
+		return fmt.Errorf("--format is svg or pdf; %q is neither", flags.format)
+	}
+	if err := os.MkdirAll(flags.pictures, 0o755); err != nil {
+		return fmt.Errorf("--pictures %s: this folder cannot be made: %w", flags.pictures, errors.Unwrap(err))
+	}
+	var drafts []draft
+	defer func() {
+		for _, d := range drafts {
+			if removeErr := os.Remove(d.temporary); removeErr != nil && !errors.Is(removeErr, os.ErrNotExist) {
+				err = errors.Join(err, removeErr)
+			}
+		}
+	}()
+	for _, picture := range plots.Pictures(report) {
+		path := filepath.Join(flags.pictures, picture.Name+"."+string(format))
+		for _, d := range designs {
+			if same(path, d) {
+				return fmt.Errorf("%s is the design itself; choose another folder for the pictures", path)
+			}
+		}
+		temporary, err := writeDraft(path, func(w io.Writer) error { return picture.Draw(w, format) })
+		if temporary != "" {
+			drafts = append(drafts, draft{temporary, path})
+		}
+		if err != nil {
+			return fmt.Errorf("--pictures: %s could not be drawn: %w", path, err)
+		}
+	}
+	for _, d := range drafts {
+		if err := os.Rename(d.temporary, d.path); err != nil {
+			return fmt.Errorf("--pictures: %s could not be written: %w", d.path, err)
+		}
+	}
+	if flags.json {
+		return nil
+	}
+	for _, d := range drafts {
+		if _, err := fmt.Fprintf(out, "Drew %s\n", d.path); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// A draft is a file that is written but not yet in its place.
+type draft struct{ temporary, path string }
+
+// writeDraft writes a file beside path and returns its name, "" where there is none.
+func writeDraft(path string, write func(io.Writer) error) (string, error) {
+	f, err := os.CreateTemp(filepath.Dir(path), ".draft-*")
+	if err != nil {
+		return "", err
+	}
+	err = write(f)
+	if chmodErr := f.Chmod(0o644); err == nil {
+		err = chmodErr
+	}
+	if closeErr := f.Close(); err == nil {
+		err = closeErr
+	}
+	return f.Name(), err
+}
+
+// same reports whether two paths are one existing file.
+func same(a, b string) bool {
+	infoA, errA := os.Stat(a)
+	infoB, errB := os.Stat(b)
+	return errA == nil && errB == nil && os.SameFile(infoA, infoB)
+}

@@ -1,0 +1,76 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/spf13/cobra"
+)
+
+const about = `Rockerwright works out how a rocking chair rests, how long a rock takes and how
+near it is to going over, before you cut wood. It takes measures off a tape.
+
+Start here:
+  rockerwright                          check the built-in reading chair
+  rockerwright new chair mine.toml      write a design file to change
+  rockerwright check mine.toml          check it
+  rockerwright check mine.toml rocker.radius=40,42,44
+                                        compare three curves side by side
+
+A design file is plain text: open it in any text editor, change a number, save,
+check again. Nothing you type here can harm it: commands only read it.`
+
+// rootCommand returns the whole command line.
+func rootCommand() *cobra.Command {
+	check := checkCommand()
+	root := &cobra.Command{
+		Use:   "rockerwright",
+		Short: "how a rocking chair rests, rocks and goes over",
+		Long:  about,
+		Args: func(_ *cobra.Command, args []string) error {
+			if len(args) == 0 {
+				return nil
+			}
+			return unknownCommand(args[0])
+		},
+		RunE: func(cmd *cobra.Command, _ []string) error {
+			return welcome(cmd, check)
+		},
+		SilenceErrors: true,
+		SilenceUsage:  true,
+	}
+	root.CompletionOptions.DisableDefaultCmd = true
+	root.SetHelpCommand(&cobra.Command{Use: "help [command]", Short: "explain a command", RunE: helpFor(root)})
+	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
+		return fmt.Errorf("%s: %s. To see what there is: %s --help", cmd.CommandPath(), err, cmd.CommandPath())
+	})
+	root.AddCommand(newCommand(), check, versionCommand())
+	return root
+}
+
+// helpFor returns the action of the help command.
+func helpFor(root *cobra.Command) func(*cobra.Command, []string) error {
+	return func(_ *cobra.Command, args []string) error {
+		cmd, rest, err := root.Find(args)
+		if err != nil || len(rest) > 0 {
+			return unknownCommand(strings.Join(args, " "))
+		}
+		return cmd.Help()
+	}
+}
+
+// unknownCommand says what to type instead of a command that there is not.
+func unknownCommand(typed string) error {
+	if strings.HasSuffix(typed, ".toml") {
+		return fmt.Errorf("to check a design, type: rockerwright check %s", shellWord(typed))
+	}
+	return fmt.Errorf("there is no command %q; there are new, check, version and help. For example: rockerwright check mine.toml", typed)
+}
+
+// shellWord returns a word as it is typed in a terminal, in quotes where it needs them.
+func shellWord(word string) string {
+	if strings.ContainsAny(word, " \t'\"()&;|<>$*?") {
+		return `"` + strings.ReplaceAll(word, `"`, `\"`) + `"`
+	}
+	return word
+}
