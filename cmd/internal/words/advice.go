@@ -22,7 +22,7 @@ func (v voice) advice(r piece.Report, command Command) []Line {
 		}
 	}
 	if s := r.Spread; s.Estimated {
-		lines = append(lines, Line{Text: fmt.Sprintf("Estimated, not given: how the %s's %s is spread (moves a rest by %s).", v.piece(), v.with(r.Design.Piece.Mass, quantity.Mass), v.degrees(max(s.EmptyRest, s.Rest)))})
+		lines = append(lines, Line{Text: fmt.Sprintf("Estimated, not given: how the %s's %s is spread (moves rests %s).", v.piece(), v.with(r.Design.Piece.Mass, quantity.Mass), v.degrees(max(s.EmptyRest, s.Rest)))})
 	}
 	return append(lines, v.disclaimer())
 }

@@ -35,7 +35,7 @@ func Columns(title, source string, columns []Column) Sheet {
 		}
 		t.Rows = append(t.Rows, Row{Cells: append(cells, unit)})
 	}
-	length := short1(v.units)
+	length := quantity.Unit(quantity.Length, v.units)
 	nose, tail := v.tips()
 	row(tail+" tip off the floor", length, func(r piece.Report) string { return v.shop(r.Tape.TailTip, quantity.Length) })
 	row(nose+" tip off the floor", length, func(r piece.Report) string { return v.shop(r.Tape.NoseTip, quantity.Length) })
@@ -66,7 +66,7 @@ func Columns(title, source string, columns []Column) Sheet {
 	row(rests+", empty", "degrees", of(empty, tilt))
 	row(rests+", seated", "degrees", of(v.seated, tilt))
 	row("one rock, there+back", "seconds", of(v.seated, func(l *piece.Load) string { return v.seconds(l.Balance.Period) }))
-	row("push for one degree", forceUnit(v.units), of(v.seated, func(l *piece.Load) string { return v.shop(l.Pull.EffortBack, quantity.Force) }))
+	row("push for one degree", quantity.Unit(quantity.Force, v.units), of(v.seated, func(l *piece.Load) string { return v.shop(l.Pull.EffortBack, quantity.Force) }))
 	row("before going "+v.backwards(), "degrees", of(v.leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
 	row("  its weight must lift", length, of(v.leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
 	row("before going "+v.forwards(), "degrees", of(v.seated, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))

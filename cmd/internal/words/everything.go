@@ -47,7 +47,7 @@ func (v voice) pulls(r piece.Report) Block {
 	t := &Table{Head: []string{"Pulled backwards at the top of the back", "slowly", "at once and held", ""}}
 	for _, l := range r.Loads {
 		if !math.IsNaN(l.Pull.Slow) {
-			t.Rows = append(t.Rows, Row{Cells: []string{plain(short(l.Name)), v.shop(l.Pull.Slow, quantity.Force), v.shop(l.Pull.Sudden, quantity.Force), forceUnit(v.units)}})
+			t.Rows = append(t.Rows, Row{Cells: []string{plain(short(l.Name)), v.shop(l.Pull.Slow, quantity.Force), v.shop(l.Pull.Sudden, quantity.Force), quantity.Unit(quantity.Force, v.units)}})
 		}
 	}
 	if len(t.Rows) == 0 {

@@ -1,7 +1,6 @@
 package words
 
 import (
-	"fmt"
 	"math"
 	"slices"
 
@@ -85,13 +84,5 @@ func (v voice) got(l piece.Limit) string {
 	if l.Holds || text != v.shop(want, l.Kind) {
 		return text
 	}
-	switch l.Kind {
-	case quantity.Angle:
-		return fmt.Sprintf("%.2f", l.Got*180/math.Pi)
-	default:
-		if v.units == quantity.Metric {
-			return fmt.Sprintf("%.1f", l.Got*1000)
-		}
-		return fmt.Sprintf("%.3f", l.Got/0.0254)
-	}
+	return quantity.Fine(l.Got, l.Kind, v.units)
 }

@@ -42,7 +42,7 @@ func (v voice) readingsOf(d piece.Design, loads []*piece.Load) *Table {
 		}
 		t.Rows = append(t.Rows, Row{Cells: append(cells, unit)})
 	}
-	length := short1(v.units)
+	length := quantity.Unit(quantity.Length, v.units)
 	if d.Seat.Rear > 0 {
 		row("seat falls back", "degrees", func(l *piece.Load) string { return v.towards(l.SeatFall) })
 	}
@@ -54,7 +54,7 @@ func (v voice) readingsOf(d piece.Design, loads []*piece.Load) *Table {
 	}
 	row("one rock, there+back", "seconds", func(l *piece.Load) string { return v.seconds(l.Balance.Period) })
 	if _, known := d.TopOfBack(); known {
-		row("push for one degree", forceUnit(v.units)+", at top", func(l *piece.Load) string { return v.shop(l.Pull.EffortBack, quantity.Force) })
+		row("push for one degree", quantity.Unit(quantity.Force, v.units)+", at top", func(l *piece.Load) string { return v.shop(l.Pull.EffortBack, quantity.Force) })
 	}
 	row("before going "+v.backwards(), "degrees", func(l *piece.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) })
 	row("  its weight must lift", length, func(l *piece.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) })
@@ -110,22 +110,6 @@ func cutTo(text string, room int) string {
 		return string(runes[:room-1]) + "…"
 	}
 	return text
-}
-
-// short1 returns the unit of a length in a table.
-func short1(units quantity.System) string {
-	if units == quantity.Metric {
-		return "mm"
-	}
-	return "in"
-}
-
-// forceUnit returns the unit of a push.
-func forceUnit(units quantity.System) string {
-	if units == quantity.Metric {
-		return "N"
-	}
-	return "lb"
 }
 
 // wanted returns what a limit asks.

@@ -105,10 +105,16 @@ func (p *printer) table(t *Table) {
 			wide[i] = max(wide[i], utf8.RuneCountInString(plain(c)))
 		}
 	}
+	if over := total(wide) - width; over > 0 { // labels are cut, numbers never
+		wide[0] = max(wide[0]-over, 8)
+	}
 	for n, r := range rows {
 		var line strings.Builder
 		for i, c := range r.Cells {
 			c = plain(c)
+			if i == 0 {
+				c = cutTo(c, wide[0])
+			}
 			gap := wide[i] - utf8.RuneCountInString(c)
 			switch {
 			case i == 0:
@@ -125,6 +131,15 @@ func (p *printer) table(t *Table) {
 		}
 		p.line(text)
 	}
+}
+
+// total returns the width of a table's line: its columns, two spaces apart.
+func total(wide []int) int {
+	sum := 2 * (len(wide) - 1)
+	for _, w := range wide {
+		sum += w
+	}
+	return sum
 }
 
 // wrap breaks a text into lines of at most so many columns, at spaces. Further lines

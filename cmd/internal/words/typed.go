@@ -1,7 +1,6 @@
 package words
 
 import (
-	"math"
 	"strings"
 
 	"rockerwright/sim/quantity"
@@ -15,14 +14,18 @@ func (v voice) typed(x float64, kind quantity.Kind) string {
 
 // radii returns three radii around one, to compare: two inches or 50 mm apart.
 func (v voice) radii(radius float64) string {
-	step := 2 * 0.0254
+	apart := "2"
 	if v.units == quantity.Metric {
-		step = 0.050
+		apart = "50"
+	}
+	step, err := quantity.Parse(apart, quantity.Length, v.units)
+	if err != nil {
+		return v.typed(radius, quantity.Length)
 	}
 	var list []string
-	for _, n := range []float64{-1, 0, 1} {
-		if x := radius + n*step; x > 0 {
-			list = append(list, v.typed(math.Round(x*1e6)/1e6, quantity.Length))
+	for _, x := range []float64{radius - step, radius, radius + step} {
+		if x > 0 {
+			list = append(list, v.typed(x, quantity.Length))
 		}
 	}
 	return strings.Join(list, ",")

@@ -158,7 +158,7 @@ func (v voice) hazards(loads []*piece.Load) Line {
 			said = append(said, fmt.Sprintf("%s tilts it %s, %s of lift left", name, v.degrees(math.Abs(b.Rest.Tilt)), v.with(lift, quantity.Length)))
 		}
 	}
-	return Line{Label: "HAZARD:", Text: strings.Join(said, "; ") + ". No limit is set.", Bad: bad}
+	return Line{Label: "HAZARD:", Text: strings.Join(said, "; ") + ".", Bad: bad}
 }
 
 // whyNot says why a load has no rest.

@@ -1,0 +1,125 @@
+package quantity
+
+import "math"
+
+// A Kind is what a number measures.
+type Kind int
+
+const (
+	Length  Kind = iota // m
+	Angle               // rad
+	Mass                // kg
+	Inertia             // kg·m²
+	Time                // s
+	Force               // N
+	Moment              // N·m
+	Gravity             // m/s²
+	Density             // kg/m³
+	Ratio               // 1
+	Count               // 1
+)
+
+// A System decides the unit of a number that brings none, and how numbers are
+// written for a maker.
+type System int
+
+const (
+	Inch   System = iota // in, degrees, lb
+	Metric               // mm, degrees, kg
+)
+
+const (
+	inch  = 0.0254     // m, exact (international yard and pound agreement, 1959)
+	pound = 0.45359237 // kg, exact (the same)
+	// poundForce is a pound under standard gravity, N, exact.
+	poundForce = 4.4482216152605
+	degree     = math.Pi / 180
+)
+
+// A unit is one way to write a kind of number.
+type unit struct {
+	names  []string // all lower case; the first is how we write it
+	factor float64  // SI of one
+}
+
+// A scale is all that is known of one kind.
+type scale struct {
+	what      string // "a length"
+	example   string // as typed, by System
+	exampleSI string // the same where millimetres are thought in
+	most      float64
+	units     []unit
+	bare      [2]string // unit of a plain number, by System
+	shop      [2]string // name of that unit behind a number, by System
+}
+
+// scales holds what is known of each kind. The largest sizes are bounds of sense, far
+// beyond any piece: 100 km, a turn, 1000 t.
+var scales = [...]scale{
+	Length: {what: "a length", example: "17 1/2 in", exampleSI: "445 mm", most: 1e5, bare: [2]string{"in", "mm"}, shop: [2]string{"in", "mm"}, units: []unit{
+		{[]string{"m", "metre", "metres", "meter", "meters"}, 1},
+		{[]string{"cm"}, 0.01},
+		{[]string{"mm"}, 0.001},
+		{[]string{"in", "inch", "inches", `"`, "″", "”", "“", "''", "′′", "’’"}, inch},
+		{[]string{"ft", "foot", "feet", "'", "′", "’", "‘"}, 12 * inch},
+	}},
+	Angle: {what: "an angle", example: "15 deg", exampleSI: "15 deg", most: 2 * math.Pi, bare: [2]string{"deg", "deg"}, shop: [2]string{"degrees", "degrees"}, units: []unit{
+		{[]string{"rad"}, 1},
+		{[]string{"deg", "degree", "degrees", "°"}, degree},
+	}},
+	Mass: {what: "a weight", example: "26 lb", exampleSI: "12 kg", most: 1e6, bare: [2]string{"lb", "kg"}, shop: [2]string{"lb", "kg"}, units: []unit{
+		{[]string{"kg"}, 1},
+		{[]string{"g"}, 0.001},
+		{[]string{"lb", "lbs", "pound", "pounds"}, pound},
+	}},
+	Inertia: {what: "an inertia", example: "2.1 kg m2", exampleSI: "2.1 kg m2", most: 1e12, bare: [2]string{"lb in2", "kg m2"}, shop: [2]string{"lb in2", "kg m2"}, units: []unit{
+		{[]string{"kg m2"}, 1},
+		{[]string{"lb in2"}, pound * inch * inch},
+		{[]string{"lb ft2"}, pound * 144 * inch * inch},
+	}},
+	Time: {what: "a time", example: "2.0 s", exampleSI: "2.0 s", most: 1e6, bare: [2]string{"s", "s"}, shop: [2]string{"s", "s"}, units: []unit{
+		{[]string{"s", "sec", "second", "seconds"}, 1},
+	}},
+	Force: {what: "a force", example: "5 lbf", exampleSI: "20 N", most: 1e9, bare: [2]string{"lbf", "n"}, shop: [2]string{"lb", "N"}, units: []unit{
+		{[]string{"n"}, 1},
+		{[]string{"lbf", "lb", "lbs"}, poundForce},
+	}},
+	Moment: {what: "a moment", example: "2.5 N m", exampleSI: "2.5 N m", most: 1e9, bare: [2]string{"n m", "n m"}, shop: [2]string{"N m", "N m"}, units: []unit{
+		{[]string{"n m", "nm"}, 1},
+	}},
+	Gravity: {what: "an acceleration", example: "9.80665 m/s2", exampleSI: "9.80665 m/s2", most: 1e3, bare: [2]string{"m/s2", "m/s2"}, shop: [2]string{"m/s2", "m/s2"}, units: []unit{
+		{[]string{"m/s2"}, 1},
+	}},
+	Density: {what: "a density", example: "42 lb/ft3", exampleSI: "670 kg/m3", most: 1e5, bare: [2]string{"lb/ft3", "kg/m3"}, shop: [2]string{"lb/ft3", "kg/m3"}, units: []unit{
+		{[]string{"kg/m3"}, 1},
+		{[]string{"lb/ft3"}, pound / (1728 * inch * inch * inch)},
+	}},
+	Ratio: {what: "a ratio", example: "0.35", exampleSI: "0.35", most: 1e6, bare: [2]string{"", ""}, shop: [2]string{"", ""}, units: []unit{
+		{[]string{""}, 1},
+		{[]string{"%"}, 0.01},
+	}},
+	Count: {what: "a number", example: "4", exampleSI: "4", most: 1e6, bare: [2]string{"", ""}, shop: [2]string{"", ""}, units: []unit{
+		{[]string{""}, 1},
+	}},
+}
+
+// factor returns the SI value of one of the named unit of a kind.
+func (s *scale) factor(name string) (float64, bool) {
+	for _, u := range s.units {
+		for _, n := range u.names {
+			if n == name {
+				return u.factor, true
+			}
+		}
+	}
+	return 0, false
+}
+
+// bareFactor returns the SI value of one of the unit that a plain number has.
+func (s *scale) bareFactor(system System) float64 {
+	f, _ := s.factor(s.bare[system])
+	return f
+}
+
+// Unit returns the unit behind a number as a maker reads it: "in", "degrees".
+func Unit(kind Kind, system System) string { return scales[kind].shop[system] }

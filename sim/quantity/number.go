@@ -1,0 +1,78 @@
+package quantity
+
+import (
+	"fmt"
+	"regexp"
+	"strconv"
+	"strings"
+)
+
+// vulgar are the fractions that have a sign of their own.
+var vulgar = map[string]string{
+	"½": "1/2", "¼": "1/4", "¾": "3/4", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8",
+	"⅓": "1/3", "⅔": "2/3", "⅙": "1/6", "⅚": "5/6", "⅕": "1/5", "⅖": "2/5", "⅗": "3/5", "⅘": "4/5",
+}
+
+var (
+	fraction = regexp.MustCompile(`^([+-]?)(?:(\d{1,9})(?: +| *- *))?(\d{1,9}) ?/ ?(\d{1,9})`)
+	signed   = regexp.MustCompile(`^([+-]?)(\d{0,9}) *(?:-? *)([½¼¾⅛⅜⅝⅞⅓⅔⅙⅚⅕⅖⅗⅘])`)
+	decimal  = regexp.MustCompile(`^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?`)
+	comma    = regexp.MustCompile(`^([+-]?\d+),(\d+)`)
+)
+
+// readNumber takes a number off the front of a text.
+func readNumber(text string, system System) (x float64, rest string, err error) {
+	if m := signed.FindStringSubmatch(text); m != nil {
+		whole := m[2]
+		if whole == "" {
+			whole = "0"
+		}
+		above, below, _ := strings.Cut(vulgar[m[3]], "/")
+		x, err = mixed(m[1], whole, above, below)
+		return x, text[len(m[0]):], err
+	}
+	if m := fraction.FindStringSubmatch(text); m != nil {
+		whole := m[2]
+		if whole == "" {
+			whole = "0"
+		}
+		x, err = mixed(m[1], whole, m[3], m[4])
+		return x, text[len(m[0]):], err
+	}
+	if m := comma.FindStringSubmatch(text); m != nil {
+		if system != Metric {
+			return 0, "", fmt.Errorf("; in inches the decimal sign is a point (%s.%s)", m[1], m[2])
+		}
+		x, err = strconv.ParseFloat(m[1]+"."+m[2], 64)
+		return x, text[len(m[0]):], err
+	}
+	m := decimal.FindString(text)
+	if m == "" {
+		return 0, "", fmt.Errorf("")
+	}
+	x, err = strconv.ParseFloat(m, 64)
+	if err != nil {
+		return 0, "", fmt.Errorf(" of a size that can be built")
+	}
+	return x, text[len(m):], nil
+}
+
+// mixed returns the number of a whole and a fraction. Its parts are digits only.
+func mixed(sign, whole, above, below string) (float64, error) {
+	var n [3]float64
+	for i, digits := range []string{whole, above, below} {
+		x, err := strconv.ParseFloat(digits, 64)
+		if err != nil {
+			return 0, err
+		}
+		n[i] = x
+	}
+	if n[2] == 0 {
+		return 0, fmt.Errorf(", and nothing can be parted into 0")
+	}
+	x := n[0] + n[1]/n[2]
+	if sign == "-" {
+		x = -x
+	}
+	return x, nil
+}

@@ -1,0 +1,184 @@
+package quantity
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"unicode"
+)
+
+// An Error says why a text is no quantity of a kind.
+type Error struct {
+	Text    string
+	Kind    Kind
+	Want    string // "a length is wanted; this is a weight"
+	Example string // one that would do, as typed
+}
+
+func (e *Error) Error() string {
+	return fmt.Sprintf("%s; %q is not. For example: %s", e.Want, e.Text, e.Example)
+}
+
+// Parse reads a quantity of a kind, in SI. A number without a unit has the one of the
+// system. Feet and inches may follow each other: "3 ft 6 in", "3' 6". A decimal comma
+// is read in the metric system. The error is an [*Error]: no number, a number that is
+// not finite or larger than makes sense (100 km), a unit that is unknown or of another
+// kind.
+//
+// A plain decimal number takes one conversion and one multiplication, so that what a
+// program wrote arrives bit for bit.
+func Parse(text string, kind Kind, system System) (float64, error) {
+	fail := func(want string) (float64, error) { return 0, newError(text, kind, system, want) }
+	s := &scales[kind]
+	parts, err := split(text, system)
+	if err != nil {
+		return fail(s.what + " is a number with a unit" + err.Error())
+	}
+	if kind == Length && len(parts) == 2 {
+		return feetAndInches(text, parts, system)
+	}
+	if len(parts) != 1 {
+		return fail(s.what + " is one number with one unit")
+	}
+	factor := s.bareFactor(system)
+	if name := parts[0].unit; name != "" {
+		known := false
+		if factor, known = s.factor(name); !known {
+			return fail(s.what + " is wanted" + otherKind(name, kind))
+		}
+	}
+	return bounded(text, parts[0].number*factor, kind, system)
+}
+
+// FromNumber returns the quantity that a plain number stands for, in SI: one
+// multiplication. The error is as that of [Parse].
+func FromNumber(x float64, kind Kind, system System) (float64, error) {
+	return bounded(fmt.Sprint(x), x*scales[kind].bareFactor(system), kind, system)
+}
+
+// bounded returns x, or an error where it is no size that makes sense.
+func bounded(text string, x float64, kind Kind, system System) (float64, error) {
+	s := &scales[kind]
+	if math.IsNaN(x) || math.IsInf(x, 0) {
+		return 0, newError(text, kind, system, s.what+" is a finite number")
+	}
+	if math.Abs(x) > s.most*(1+1e-12) {
+		return 0, newError(text, kind, system, fmt.Sprintf("%s is at most %s", s.what, largestOf(kind)))
+	}
+	return x, nil
+}
+
+// largestOf says the largest size that is read.
+func largestOf(kind Kind) string {
+	switch kind {
+	case Length:
+		return "100 km"
+	case Angle:
+		return "360 degrees"
+	}
+	return strings.TrimSpace(fmt.Sprintf("%g %s", scales[kind].most, scales[kind].units[0].names[0]))
+}
+
+// feetAndInches reads two parts, feet and then inches.
+func feetAndInches(text string, parts []part, system System) (float64, error) {
+	s := &scales[Length]
+	feet, isFeet := s.factor(parts[0].unit)
+	inches, isInches := inch, true
+	if parts[1].unit != "" {
+		inches, isInches = s.factor(parts[1].unit)
+	}
+	if !isFeet || feet != 12*inch || !isInches || inches != inch || parts[1].number < 0 {
+		return 0, newError(text, Length, system, "a length is one number with one unit, or feet and then inches")
+	}
+	total := 12*math.Abs(parts[0].number) + parts[1].number
+	return bounded(text, math.Copysign(total, parts[0].number)*inch, Length, system)
+}
+
+// otherKind says of which kind a unit is, where it is of another.
+func otherKind(name string, kind Kind) string {
+	for k := range scales {
+		if _, found := scales[k].factor(name); found && Kind(k) != kind {
+			return ", and " + name + " is the unit of " + scales[k].what
+		}
+	}
+	return fmt.Sprintf(", and %q is no unit of it", name)
+}
+
+func newError(text string, kind Kind, system System, want string) error {
+	example := scales[kind].example
+	if system == Metric {
+		example = scales[kind].exampleSI
+	}
+	if strings.IndexFunc(example, func(r rune) bool { return r == ' ' || r == '/' }) >= 0 {
+		example = `"` + example + `"`
+	}
+	if len(text) > 40 {
+		text = text[:40] + "…"
+	}
+	return &Error{Text: strings.ToValidUTF8(text, "?"), Kind: kind, Want: want, Example: example}
+}
+
+// A part is one number with its unit, "" where it brings none.
+type part struct {
+	number float64
+	unit   string
+}
+
+// split parts a text into its numbers with their units.
+func split(text string, system System) ([]part, error) {
+	rest := strings.TrimSpace(tidy(text))
+	if rest == "" {
+		return nil, fmt.Errorf(", and there is none")
+	}
+	var parts []part
+	for rest != "" {
+		if len(parts) == 2 {
+			return nil, fmt.Errorf("")
+		}
+		number, behind, err := readNumber(rest, system)
+		if err != nil {
+			return nil, err
+		}
+		name, next := readUnit(behind)
+		parts = append(parts, part{number, name})
+		rest = strings.TrimSpace(next)
+		if rest != "" && name == "" {
+			return nil, fmt.Errorf("")
+		}
+	}
+	return parts, nil
+}
+
+// readUnit takes the unit off the front of a text: all up to the next number.
+func readUnit(text string) (name, rest string) {
+	text = strings.TrimLeft(text, " ")
+	end := len(text)
+	for i, r := range text {
+		if starts := unicode.IsDigit(r) || r == '.' || r == '-' && i > 0; starts && !insideUnit(text[:i]) {
+			end = i
+			break
+		}
+	}
+	name = strings.ToLower(strings.TrimSpace(text[:end]))
+	name = strings.NewReplacer("·", " ", "²", "2", "³", "3", "^", "", "*", " ").Replace(name)
+	return strings.Join(strings.Fields(name), " "), text[end:]
+}
+
+// insideUnit reports whether a digit behind this text is the power of a unit, as in
+// m2 and ft3.
+func insideUnit(before string) bool {
+	for _, base := range []string{"m", "in", "ft", "s", "^"} {
+		if strings.HasSuffix(strings.ToLower(before), base) && strings.ContainsAny(before, " /·*^") {
+			return true
+		}
+	}
+	return false
+}
+
+// tidy turns the many signs of typesetting into the few that are read.
+func tidy(text string) string {
+	return strings.NewReplacer(
+		"\u00a0", " ", "\u202f", " ", "\u2009", " ", "\t", " ",
+		"−", "-", "–", "-", "⁄", "/", "∕", "/",
+	).Replace(text)
+}

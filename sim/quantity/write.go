@@ -1,0 +1,118 @@
+package quantity
+
+import (
+	"math"
+	"strconv"
+	"strings"
+)
+
+// Exact writes a quantity in its SI unit with the fewest digits from which [Parse] gets
+// the same number, bit for bit: "0.4445 m".
+func Exact(x float64, kind Kind) string {
+	return strings.TrimSpace(strconv.FormatFloat(x, 'g', -1, 64) + " " + siName(kind))
+}
+
+// siName returns the name of a kind's SI unit.
+func siName(kind Kind) string {
+	switch kind {
+	case Force:
+		return "N"
+	case Moment:
+		return "N m"
+	}
+	return scales[kind].units[0].names[0]
+}
+
+// Shop writes a quantity as a maker reads it, without its unit: inches in sixteenths,
+// whole millimetres, angles in half degrees, pounds of force in quarters, seconds in
+// tenths. Not a number is "–".
+func Shop(x float64, kind Kind, system System) string {
+	if math.IsNaN(x) || math.IsInf(x, 0) {
+		return "–"
+	}
+	s := &scales[kind]
+	value := x / s.bareFactor(system)
+	switch {
+	case kind == Length && system == Inch:
+		return mixedNumber(value, 16)
+	case kind == Angle && system == Inch:
+		return mixedNumber(value, 2)
+	case kind == Angle:
+		return fixed(math.Round(value*2)/2, 1)
+	case kind == Mass && system == Inch && math.Abs(value) >= 10:
+		return fixed(value, 0)
+	case (kind == Mass || kind == Force) && system == Inch:
+		return mixedNumber(value, 4)
+	case kind == Length, kind == Density, kind == Count:
+		return fixed(value, 0)
+	case kind == Force && math.Abs(value) >= 10:
+		return fixed(value, 0)
+	case kind == Time:
+		return strconv.FormatFloat(math.Abs(math.Round(value*10)/10), 'f', 1, 64)
+	case kind == Ratio, kind == Gravity, kind == Inertia:
+		return fixed(value, 2)
+	}
+	return fixed(value, 1)
+}
+
+// Fine writes a quantity without its unit to a hundredth, for where the shop's step
+// would hide a difference.
+func Fine(x float64, kind Kind, system System) string {
+	return fixed(x/scales[kind].bareFactor(system), 3)
+}
+
+// With writes a quantity as [Shop] does, with its unit.
+func With(x float64, kind Kind, system System) string {
+	text := Shop(x, kind, system)
+	unit := Unit(kind, system)
+	if unit == "degrees" && (text == "1" || text == "1/2" || text == "0.5") {
+		unit = "degree"
+	}
+	return strings.TrimSpace(text + " " + unit)
+}
+
+// Round returns x rounded as [Shop] writes it, so that what is typed from a sheet is
+// what was meant.
+func Round(x float64, kind Kind, system System) float64 {
+	if rounded, err := Parse(Shop(x, kind, system), kind, system); err == nil {
+		return rounded
+	}
+	return x
+}
+
+// mixedNumber writes a value as a whole number and a fraction of parts, in lowest terms.
+func mixedNumber(value float64, parts int64) string {
+	if math.Abs(value) > 1e12 {
+		return strconv.FormatFloat(value, 'g', 6, 64)
+	}
+	total := int64(math.Round(math.Abs(value) * float64(parts)))
+	whole, above, below := total/parts, total%parts, parts
+	for above > 0 && above%2 == 0 {
+		above, below = above/2, below/2
+	}
+	var text string
+	switch {
+	case above == 0:
+		text = strconv.FormatInt(whole, 10)
+	case whole == 0:
+		text = strconv.FormatInt(above, 10) + "/" + strconv.FormatInt(below, 10)
+	default:
+		text = strconv.FormatInt(whole, 10) + " " + strconv.FormatInt(above, 10) + "/" + strconv.FormatInt(below, 10)
+	}
+	if value < 0 && total > 0 {
+		return "-" + text
+	}
+	return text
+}
+
+// fixed writes a value with at most so many decimals, and never "-0".
+func fixed(value float64, decimals int) string {
+	text := strconv.FormatFloat(value, 'f', decimals, 64)
+	if strings.Contains(text, ".") {
+		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
+	}
+	if text == "-0" {
+		return "0"
+	}
+	return text
+}
