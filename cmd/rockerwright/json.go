@@ -103,7 +103,6 @@ func printJSON(out io.Writer, answers []answered, released []float64) error {
 		reports[i] = reportOf(a.report, released)
 	}
 	encoder := json.NewEncoder(out)
-	encoder.SetIndent("", "  ")
 	encoder.SetEscapeHTML(false)
 	if len(reports) == 1 {
 		return encoder.Encode(reports[0])

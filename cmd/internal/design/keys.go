@@ -2,7 +2,7 @@ package design
 
 import (
 	"fmt"
-	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -13,38 +13,47 @@ import (
 // A key is what a maker types on the command line and reads in messages,
 // "sitter.2.centre.x"; a path is where that stands in the file, "sitter[1].centre[0]".
 
-var index = regexp.MustCompile(`\[(\d+)\]`)
-
-// keyOf returns the key of a path.
+// keyOf returns the key of a path: indexes count from 1, and of a place they are x, y.
 func keyOf(path string) string {
-	for _, pair := range []string{"centre", "at"} {
-		for i, axis := range []string{"x", "y"} {
-			path = strings.Replace(path, fmt.Sprintf("%s[%d]", pair, i), pair+"."+axis, 1)
+	var key strings.Builder
+	for {
+		name, rest, indexed := strings.Cut(path, "[")
+		key.WriteString(name)
+		number, behind, closed := strings.Cut(rest, "]")
+		n, err := strconv.Atoi(number)
+		if !indexed || !closed || err != nil {
+			return key.String()
 		}
+		switch place := last(name) == "centre" || last(name) == "at"; {
+		case place && n == 0:
+			key.WriteString(".x")
+		case place && n == 1:
+			key.WriteString(".y")
+		default:
+			key.WriteString("." + strconv.Itoa(n+1))
+		}
+		path = behind
 	}
-	return index.ReplaceAllStringFunc(path, func(found string) string {
-		n, err := strconv.Atoi(found[1 : len(found)-1])
-		if err != nil {
-			return found // too large to count; no design has it
-		}
-		return "." + strconv.Itoa(n+1)
-	})
 }
 
-var number = regexp.MustCompile(`\.\d+(\.|$)`)
-
-// generalKey returns a key with N for its numbers, as piece.Keys has them.
+// generalKey returns a key with N for its numbers, as piece.Keys has them, also where
+// the number of an only sitter or part was left out.
 func generalKey(key string) string {
-	key = number.ReplaceAllString(key, ".N$1")
-	for _, list := range []string{"sitter", "part"} {
-		if rest, found := strings.CutPrefix(key, list+"."); found && !strings.HasPrefix(rest, "N") {
-			key = list + ".N." + rest
-		}
-		if key == list {
-			key = list + ".N"
+	words := strings.Split(key, ".")
+	for i, word := range words {
+		if isNumber(word) {
+			words[i] = "N"
 		}
 	}
-	return key
+	if list := words[0]; (list == "sitter" || list == "part") && (len(words) == 1 || words[1] != "N") {
+		words = slices.Insert(words, 1, "N")
+	}
+	return strings.Join(words, ".")
+}
+
+func isNumber(word string) bool {
+	_, err := strconv.Atoi(word)
+	return err == nil
 }
 
 // last returns the part of a key behind its last point.
@@ -53,16 +62,33 @@ func last(key string) string { return key[strings.LastIndexByte(key, '.')+1:] }
 // find returns the entry of the file with the given key; the number of an only sitter
 // or part may be there or not.
 func (f *File) find(key string) (locate.Entry, bool) {
-	for _, e := range f.entries {
-		if k := keyOf(e.Path); k == key || generalKey(k) == generalKey(key) && (strings.Contains(k, ".1.") || strings.Contains(key, ".1.")) && !sameNumbered(k, key) {
-			return e, true
+	for _, name := range []string{key, without1(key), with1(key)} {
+		if i, found := f.places[name]; found {
+			return f.entries[i], true
 		}
 	}
 	return locate.Entry{}, false
 }
 
-// sameNumbered reports whether both keys carry a number, so that they must agree in it.
-func sameNumbered(a, b string) bool { return number.MatchString(a) && number.MatchString(b) }
+// without1 leaves out the number of a first sitter or part, with1 puts it in.
+func without1(key string) string {
+	list, rest, _ := strings.Cut(key, ".1")
+	if (list == "sitter" || list == "part") && (rest == "" || rest[0] == '.') {
+		return list + rest
+	}
+	return key
+}
+
+func with1(key string) string {
+	list, rest, more := strings.Cut(key, ".")
+	if list != "sitter" && list != "part" || more && isNumber(strings.Split(rest, ".")[0]) {
+		return key
+	}
+	if !more {
+		return list + ".1"
+	}
+	return list + ".1." + rest
+}
 
 // near returns the place of a key, or of the nearest table around it.
 func (f *File) near(key string) (locate.Position, bool) {

@@ -21,6 +21,7 @@ type File struct {
 	Typed   []string // the same as they were typed: "rocker.radius=40"
 
 	entries []locate.Entry
+	places  map[string]int    // index of each entry by its key
 	changed map[string]string // key to what was typed for it on the command line
 }
 
@@ -33,6 +34,10 @@ func Parse(name, text string) (*File, error) {
 		return nil, f.refused(err)
 	}
 	f.entries = locate.Entries(text)
+	f.places = make(map[string]int, len(f.entries))
+	for i, e := range f.entries {
+		f.places[keyOf(e.Path)] = i
+	}
 	f.Design = start(raw)
 	leaves := map[string]any{}
 	flatten("", raw, leaves)
