@@ -20,7 +20,7 @@ func (n number) MarshalJSON() ([]byte, error) {
 	if math.IsNaN(x) || math.IsInf(x, 0) {
 		return []byte("null"), nil
 	}
-	return strconv.AppendFloat(nil, x, 'g', -1, 64), nil
+	return strconv.AppendFloat(nil, x+0, 'g', -1, 64), nil // never -0
 }
 
 // degrees returns an angle in degrees.

@@ -33,7 +33,7 @@ func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 // run carries out one call and returns its exit code.
 func run(args []string, stdout, stderr io.Writer) int {
 	root := rootCommand()
-	root.SetArgs(args)
+	root.SetArgs(append([]string{}, args...)) // never nil, for which cobra takes the process's own
 	root.SetOut(stdout)
 	root.SetErr(stderr)
 	switch err := root.Execute(); {

@@ -67,10 +67,10 @@ func (d Design) limits(loads []Load) (limits, look []Limit) {
 	return limits, look
 }
 
-// restLimit asks that a load has a rest.
+// restLimit asks that a load has a rest, upright.
 func restLimit(l *Load) Limit {
 	limit := Limit{Name: "rest", Load: l.Name, Kind: quantity.Count, AtLeast: 1, AtMost: math.NaN(), Basis: Physics}
-	if l.Balance.Outcome == sim.Rocks {
+	if l.Upright() {
 		limit.Got, limit.Holds = 1, true
 	}
 	return limit

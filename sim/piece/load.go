@@ -29,6 +29,11 @@ type Load struct {
 	Righting    []Righting // each degree
 }
 
+// Upright reports whether the load stands at rest, and not upside down.
+func (l *Load) Upright() bool {
+	return l.Balance.Outcome == sim.Rocks && math.Abs(l.Balance.Rest.Tilt) < math.Pi/2
+}
+
 // Righting is one point of the righting curve.
 type Righting struct {
 	Degree int     // the tilt, whole degrees

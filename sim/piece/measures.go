@@ -48,16 +48,16 @@ var measures = [...]Measure{
 	length("rocker.arcs.N.length", "length of this arc, along the curve", 1, 40, "16", func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Length }),
 	length("rocker.arcs.N.flat", "length of this flat", 1, 20, "3", func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Flat }),
 	{Key: "rocker.arcs.N.turn", Label: "angle of this corner", Kind: quantity.Angle, Sign: NotZero, Low: 1 * degree, High: 30 * degree, Step: degree / 2, Tolerance: degree / 2, Example: "5", field: func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Turn }},
-	length("rocker.depth", "depth of a rocker, floor edge to top edge", 1, 4, "2-1/4", func(d *Design, _ int) *float64 { return &d.Rocker.Depth }),
-	length("rocker.width", "width of a rocker, across", 0.5, 3, "1-1/4", func(d *Design, _ int) *float64 { return &d.Rocker.Width }),
+	length("rocker.depth", "depth of a rocker, floor edge to top edge", 1, 4, `"2-1/4"`, func(d *Design, _ int) *float64 { return &d.Rocker.Depth }),
+	length("rocker.width", "width of a rocker, across", 0.5, 3, `"1-1/4"`, func(d *Design, _ int) *float64 { return &d.Rocker.Width }),
 	timber("rocker.density", func(d *Design, _ int) *float64 { return &d.Rocker.Density }),
 
-	length("seat.front", "floor to the top of the seat's front edge", 8, 20, "16-1/2", func(d *Design, _ int) *float64 { return &d.Seat.Front }),
-	length("seat.rear", "floor to the lowest of the seat, near the back", 8, 20, "15-7/8", func(d *Design, _ int) *float64 { return &d.Seat.Rear }),
+	length("seat.front", "floor to the top of the seat's front edge", 8, 20, `"16-1/2"`, func(d *Design, _ int) *float64 { return &d.Seat.Front }),
+	length("seat.rear", "floor to the lowest of the seat, near the back", 8, 20, `"15-7/8"`, func(d *Design, _ int) *float64 { return &d.Seat.Rear }),
 	length("seat.depth", "depth of the seat", 10, 24, "18", func(d *Design, _ int) *float64 { return &d.Seat.Depth }),
 	length("seat.width", "width of the seat", 10, 60, "20", func(d *Design, _ int) *float64 { return &d.Seat.Width }),
 	length("seat.behind_low_point", "low point back to where the back meets the seat", 0, 16, "9", func(d *Design, _ int) *float64 { return &d.Seat.Behind }).as(AnySign),
-	length("seat.slide", "the chair slid forward along its rockers", -2, 2, "1/2", func(d *Design, _ int) *float64 { return &d.Seat.Slide }).as(AnySign),
+	length("seat.slide", "the chair slid forward along its rockers", -2, 2, `"1/2"`, func(d *Design, _ int) *float64 { return &d.Seat.Slide }).as(AnySign),
 
 	{Key: "back.recline", Label: "recline of the back, from plumb", Kind: quantity.Angle, Sign: AnySign, Low: 0, High: 35 * degree, Step: degree / 2, Tolerance: degree / 2, Example: "15", field: func(d *Design, _ int) *float64 { return &d.Back.Recline }},
 	length("back.height", "height of the back, along it from the seat", 10, 36, "28", func(d *Design, _ int) *float64 { return &d.Back.Height }),
@@ -65,7 +65,7 @@ var measures = [...]Measure{
 
 	weight("piece.weight", "weight of the whole piece", func(d *Design, _ int) *float64 { return &d.Piece.Mass }),
 	weight("body.mass", "weight of the whole piece", func(d *Design, _ int) *float64 { return &d.Body.Mass }),
-	length("body.centre.x", "balance point ahead of the low point", -6, 6, "1/2", func(d *Design, _ int) *float64 { return &d.Body.Centre.X }).as(AnySign),
+	length("body.centre.x", "balance point ahead of the low point", -6, 6, `"1/2"`, func(d *Design, _ int) *float64 { return &d.Body.Centre.X }).as(AnySign),
 	length("body.centre.y", "balance point over the floor", 10, 30, "17", func(d *Design, _ int) *float64 { return &d.Body.Centre.Y }).as(AnySign),
 	inertia("body.inertia", "inertia of the whole piece about its balance point", func(d *Design, _ int) *float64 { return &d.Body.Inertia }),
 
@@ -75,7 +75,7 @@ var measures = [...]Measure{
 	length("part.N.length", "length of the part, along the floor", 0.5, 48, "18", func(d *Design, n int) *float64 { return &d.Parts[n].Length }),
 	length("part.N.height", "height of the part, or length along its axis", 0.5, 48, "2", func(d *Design, n int) *float64 { return &d.Parts[n].Height }),
 	length("part.N.width", "width of the part, across", 0.5, 60, "20", func(d *Design, n int) *float64 { return &d.Parts[n].Width }),
-	length("part.N.diameter", "diameter of the part", 0.25, 6, "1-1/2", func(d *Design, n int) *float64 { return &d.Parts[n].Diameter }),
+	length("part.N.diameter", "diameter of the part", 0.25, 6, `"1-1/2"`, func(d *Design, n int) *float64 { return &d.Parts[n].Diameter }),
 	length("part.N.top_diameter", "diameter at the top of a tapered part", 0, 6, "1", func(d *Design, n int) *float64 { return &d.Parts[n].TopDiameter }).as(AtLeastZero),
 	{Key: "part.N.count", Label: "how many of them", Kind: quantity.Count, Low: 1, High: 12, Step: 1, Example: "4", field: func(d *Design, n int) *float64 { return &d.Parts[n].Count }},
 	weight("part.N.weight", "weight of each", func(d *Design, n int) *float64 { return &d.Parts[n].Mass }),
@@ -85,7 +85,7 @@ var measures = [...]Measure{
 	weight("sitter.N.weight", "weight of the person", func(d *Design, n int) *float64 { return &d.Sitters[n].Mass }),
 	weight("sitter.N.mass", "weight of the person", func(d *Design, n int) *float64 { return &d.Sitters[n].Mass }),
 	length("sitter.N.ahead", "sitting: balance point ahead of where back and seat meet", 0, 16, "7", func(d *Design, n int) *float64 { return &d.Sitters[n].Sitting.Ahead }).as(AnySign).held(inch / 2),
-	length("sitter.N.above", "sitting: balance point above where back and seat meet", 2, 16, "9-1/2", func(d *Design, n int) *float64 { return &d.Sitters[n].Sitting.Above }).as(AnySign).held(inch / 2),
+	length("sitter.N.above", "sitting: balance point above where back and seat meet", 2, 16, `"9-1/2"`, func(d *Design, n int) *float64 { return &d.Sitters[n].Sitting.Above }).as(AnySign).held(inch / 2),
 	length("sitter.N.lying_back.ahead", "lying back: balance point ahead of where back and seat meet", 0, 16, "5", func(d *Design, n int) *float64 { return &d.Sitters[n].LyingBack.Ahead }).as(AnySign).held(inch / 2),
 	length("sitter.N.lying_back.above", "lying back: balance point above where back and seat meet", 2, 16, "9", func(d *Design, n int) *float64 { return &d.Sitters[n].LyingBack.Above }).as(AnySign).held(inch / 2),
 	length("sitter.N.perched.ahead", "perched to rise: balance point ahead of where back and seat meet", 0, 24, "14", func(d *Design, n int) *float64 { return &d.Sitters[n].Perched.Ahead }).as(AnySign).held(inch / 2),
@@ -99,9 +99,9 @@ var measures = [...]Measure{
 	{Key: "floor.gravity", Label: "acceleration of free fall", Kind: quantity.Gravity, Low: 9.78, High: 9.84, Step: 0.01, Example: "9.80665", field: func(d *Design, _ int) *float64 { return &d.Floor.Gravity }},
 
 	limit("limits.back_margin", "degrees to keep before going back", func(d *Design, _ int) *float64 { return &d.Limits.BackMargin }),
-	length("limits.back_lift", "lift of the weight to keep before going back", 0, 4, "13/16", func(d *Design, _ int) *float64 { return &d.Limits.BackLift }).as(AtLeastZero),
+	length("limits.back_lift", "lift of the weight to keep before going back", 0, 4, `"13/16"`, func(d *Design, _ int) *float64 { return &d.Limits.BackLift }).as(AtLeastZero),
 	limit("limits.forward_margin", "degrees to keep before going forward", func(d *Design, _ int) *float64 { return &d.Limits.ForwardMargin }),
-	length("limits.forward_lift", "lift of the weight to keep before going forward", 0, 4, "7/16", func(d *Design, _ int) *float64 { return &d.Limits.ForwardLift }).as(AtLeastZero),
+	length("limits.forward_lift", "lift of the weight to keep before going forward", 0, 4, `"7/16"`, func(d *Design, _ int) *float64 { return &d.Limits.ForwardLift }).as(AtLeastZero),
 	limit("limits.rest_tilt", "largest tilt at rest", func(d *Design, _ int) *float64 { return &d.Limits.RestTilt }),
 }
 

@@ -87,7 +87,7 @@ func (r Rocker) wood(edge rocker.Profile, density float64) (body.Body, error) {
 	depth, width := r.size()
 	strip, err := edge.Strip(depth, rocker.Top(r.Top))
 	if err != nil {
-		return body.Body{}, &KeyError{Key: "rocker.depth", Reason: "a rocker this deep has no top edge on this curve", Example: "depth = 2-1/4"}
+		return body.Body{}, &KeyError{Key: "rocker.depth", Reason: "a rocker this deep has no top edge on this curve", Example: `depth = "2-1/4"`}
 	}
 	across := 2 * width * density
 	return body.Body{Mass: across * strip.Area, Centre: strip.Centroid, Inertia: across * strip.Second}, nil

@@ -91,7 +91,7 @@ func (s Sitter) check(key string, seat Seat) error {
 	case s.hasCentre():
 		return nil
 	case !placed:
-		return &KeyError{Key: key + ".ahead", Reason: "say where the person's balance point lies: ahead and above, from where back and seat meet", Example: "ahead = 7 and above = 9-1/2"}
+		return &KeyError{Key: key + ".ahead", Reason: "say where the person's balance point lies: ahead and above, from where back and seat meet", Example: `ahead = 7 and above = "9-1/2"`}
 	case !seat.drawn():
 		return &KeyError{Key: key + ".ahead", Reason: "ahead and above are measured from the seat: draw [seat], or give centre", Example: "centre = [2, 24]"}
 	}

@@ -124,5 +124,9 @@ func (f *File) unknown(key string, err error) error {
 	if len(known) > 0 {
 		return fmt.Errorf("there is no such entry; [%s] has %s", section, strings.Join(known, ", "))
 	}
+	sections := []string{"title", "kind", "units", "rocks", "rocker", "seat", "back", "arms", "piece", "part", "body", "sitter", "floor", "limits"}
+	if meant, found := locate.Suggest(section, sections); found {
+		return fmt.Errorf("there is no such section; did you mean %s?", meant)
+	}
 	return fmt.Errorf("there is no such section; a design has rocker, seat, back, arms, piece, part, body, sitter, floor and limits")
 }

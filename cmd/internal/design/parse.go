@@ -151,7 +151,18 @@ func (f *File) fill(e locate.Entry, value any, filled map[*float64]string) error
 		err = allowed(measure, x, e.Raw)
 	}
 	*field = x
-	return at(err)
+	return at(withExample(err, measure))
+}
+
+// withExample gives an error of package quantity the example of the measure itself.
+func withExample(err error, m piece.Measure) error {
+	var wrong *quantity.Error
+	if !errors.As(err, &wrong) {
+		return err
+	}
+	better := *wrong
+	better.Example = last(m.Key) + " = " + m.Example
+	return &better
 }
 
 // allowed returns what is wrong with the sign of a value.

@@ -30,6 +30,12 @@ func (f *File) refused(err error) error {
 			place.Message = fmt.Sprintf("%s: put quotes round it: %s = %s", part[2], part[2], cure)
 			return place
 		}
+		if text := bare(part[4]); startsNumber.MatchString(text) && !strings.ContainsAny(text, "[]{}") {
+			if _, err := quantity.Parse(text, quantity.Length, units); err != nil {
+				place.Message = fmt.Sprintf("%s: %s", part[2], err)
+				return place
+			}
+		}
 		if text, curly := straight(part[4]); curly && accepted("x = "+text) {
 			place.Message = fmt.Sprintf("%s: use straight quotes: %s = %s", part[2], part[2], text)
 			return place
@@ -49,6 +55,14 @@ func (f *File) refused(err error) error {
 	}
 	return &Error{File: f.Name, Line: parse.Position.Line, Column: column(f.Text, parse.Position), Message: message}
 }
+
+// bare returns a value without a comment behind it.
+func bare(value string) string {
+	value, _, _ = strings.Cut(value, "#")
+	return strings.TrimSpace(value)
+}
+
+var startsNumber = regexp.MustCompile(`^[+-]?[0-9.]`)
 
 var bareWord = regexp.MustCompile(`^[A-Za-z][A-Za-z -]*$`)
 

@@ -35,11 +35,10 @@ func SplitChange(change string) (key string, values []string, ok bool) {
 func (f *File) Set(key, value string) error {
 	fail := func(err error) error {
 		message := err.Error()
-		var wrong *piece.KeyError
-		if !errors.As(err, &wrong) {
-			message = key + ": " + message
+		if wrong := (*piece.KeyError)(nil); errors.As(err, &wrong) {
+			message = strings.TrimPrefix(message, wrong.Key+": ")
 		}
-		return &Error{File: "in " + key + "=" + value, Message: message}
+		return &Error{File: key + "=" + value, Message: message}
 	}
 	shown := value
 	if _, set, err := f.Design.Choice(key); err == nil {
@@ -56,7 +55,7 @@ func (f *File) Set(key, value string) error {
 			err = allowed(measure, x, value)
 		}
 		if err != nil {
-			return fail(err)
+			return fail(withExample(err, measure))
 		}
 		*field = x
 		shown = quantity.With(x, measure.Kind, f.Design.Units)
@@ -87,7 +86,7 @@ func (f *File) Explain(err error) error {
 		return err
 	}
 	if value, changed := f.changed[wrong.Key]; changed {
-		return &Error{File: "in " + wrong.Key + "=" + value, Message: err.Error()}
+		return &Error{File: wrong.Key + "=" + value, Message: strings.TrimPrefix(err.Error(), wrong.Key+": ")}
 	}
 	explained := &Error{File: f.Name, Message: err.Error()}
 	if at, found := f.near(wrong.Key); found {

@@ -18,13 +18,14 @@ func (v voice) limits(r piece.Report) Block {
 }
 
 // ranked returns the limits with those that fail first, then those that are nearest to
-// it. That a load rests at all is listed only where it does not.
+// it. Of a load that does not rest only that is listed, of one that does all else.
 func (v voice) ranked(limits []piece.Limit) []piece.Limit {
 	var list []piece.Limit
 	for _, l := range limits {
-		if l.Name != "rest" || !l.Holds {
-			list = append(list, l)
+		if l.Name == "rest" && l.Holds || l.Name != "rest" && math.IsNaN(l.Got) {
+			continue
 		}
+		list = append(list, l)
 	}
 	slices.SortStableFunc(list, func(a, b piece.Limit) int {
 		switch x, y := reserve(a), reserve(b); {
@@ -41,7 +42,7 @@ func (v voice) ranked(limits []piece.Limit) []piece.Limit {
 // reserve returns by how much a limit holds, as a part of it; below zero it does not.
 func reserve(l piece.Limit) float64 {
 	switch {
-	case math.IsNaN(l.Got):
+	case l.Name == "rest":
 		return math.Inf(-1)
 	case !math.IsNaN(l.AtMost):
 		return 1 - l.Got/l.AtMost

@@ -16,7 +16,7 @@ import (
 func (v voice) verdict(r piece.Report) []Line {
 	var lines []Line
 	empty := &r.Loads[0]
-	if empty.Balance.Outcome != sim.Rocks {
+	if !empty.Upright() {
 		lines = append(lines, Line{Label: "EMPTY:", Text: v.whyNot(empty) + ".", Bad: true})
 	}
 	if len(r.Loads) == 1 {
@@ -70,7 +70,7 @@ func (v voice) group(label string, loads []*piece.Load, r piece.Report) Line {
 		name = plain(short(loads[0].Sitter)) + " "
 	}
 	for _, l := range loads {
-		if l.Balance.Outcome != sim.Rocks {
+		if !l.Upright() {
 			return Line{Label: label + ":", Text: v.whyNot(l) + ".", Bad: true}
 		}
 	}
@@ -152,6 +152,9 @@ func (v voice) hazards(loads []*piece.Load) Line {
 		case b.Outcome != sim.Rocks:
 			said = append(said, v.whyNot(l))
 			bad = true
+		case !l.Upright():
+			said = append(said, name+" takes it right over, on to its tips")
+			bad = true
 		case math.IsNaN(lift):
 			said = append(said, fmt.Sprintf("%s tilts it %s", name, v.degrees(math.Abs(b.Rest.Tilt))))
 		default:
@@ -165,10 +168,13 @@ func (v voice) hazards(loads []*piece.Load) Line {
 func (v voice) whyNot(l *piece.Load) string {
 	who := "it"
 	if !l.Empty {
-		who = "with " + plain(short(l.Name)) + " it"
+		who = plain(short(l.Name)) + ": it"
 	}
 	if l.Balance.Outcome == sim.Neutral {
 		return who + " has no rest of its own: the balance point lies at the arc centre, so it stays wherever it is put. A larger radius gives it a rest"
+	}
+	if l.Balance.Outcome == sim.Rocks {
+		return who + " rests only upside down, on its two tips"
 	}
 	arm, _ := l.Rig.Righting(0)
 	way := v.over(arm > 0)

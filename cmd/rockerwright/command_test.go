@@ -1,0 +1,84 @@
+package main
+
+import (
+	"bytes"
+	"flag"
+	"os"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+var update = flag.Bool("update", false, "rewrite the expected output of the command tests")
+
+// TestCommands runs each folder of testdata: its args, one a line, in a fresh copy of
+// the folder, against its stdout, stderr and exit. Files that the command must write are
+// listed in the folder "wrote".
+func TestCommands(t *testing.T) {
+	cases, err := filepath.Glob("testdata/*/args")
+	if err != nil || len(cases) == 0 {
+		t.Fatalf("no command tests found: %v", err)
+	}
+	for _, args := range cases {
+		folder := filepath.Dir(args)
+		t.Run(filepath.Base(folder), func(t *testing.T) { runCommand(t, folder) })
+	}
+}
+
+func runCommand(t *testing.T, folder string) {
+	absolute, err := filepath.Abs(folder)
+	if err != nil {
+		t.Fatal(err)
+	}
+	here := t.TempDir()
+	if err := os.CopyFS(here, os.DirFS(folder)); err != nil {
+		t.Fatal(err)
+	}
+	t.Chdir(here)
+	var stdout, stderr bytes.Buffer
+	var args []string
+	for line := range strings.Lines(read(t, filepath.Join(absolute, "args"))) {
+		args = append(args, strings.TrimSuffix(line, "\n"))
+	}
+	code := run(args, &stdout, &stderr)
+	got := map[string]string{"stdout": stdout.String(), "stderr": stderr.String(), "exit": strconv.Itoa(code) + "\n"}
+	for _, name := range []string{"stdout", "stderr", "exit"} {
+		golden := filepath.Join(absolute, name)
+		if *update {
+			if err := os.WriteFile(golden, []byte(got[name]), 0o644); err != nil {
+				t.Fatal(err)
+			}
+		}
+		if want := read(t, golden); got[name] != want {
+			t.Errorf("%s\ngot:\n%s\nwant:\n%s", name, got[name], want)
+		}
+	}
+	sameFiles(t, absolute, here)
+}
+
+// sameFiles checks that the files the test came with are as they were: a command only
+// reads them.
+func sameFiles(t *testing.T, before, after string) {
+	entries, err := os.ReadDir(before)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, e := range entries {
+		if e.IsDir() || e.Name() == "stdout" || e.Name() == "stderr" || e.Name() == "exit" {
+			continue
+		}
+		if read(t, filepath.Join(before, e.Name())) != read(t, filepath.Join(after, e.Name())) {
+			t.Errorf("the command changed %s", e.Name())
+		}
+	}
+}
+
+func read(t *testing.T, path string) string {
+	t.Helper()
+	data, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(data)
+}

@@ -1,0 +1,99 @@
+package piece
+
+import (
+	"errors"
+	"reflect"
+	"strings"
+	"testing"
+)
+
+// full is a design with one of each thing there can be.
+func full() Design {
+	return Design{Rocker: Rocker{Arcs: make([]Arc, 1)}, Parts: make([]Part, 1), Sitters: make([]Sitter, 1)}
+}
+
+// TestEveryFieldHasAMeasure sets every number of a Design through the table, and fails
+// for one that stays zero.
+func TestEveryFieldHasAMeasure(t *testing.T) {
+	d := full()
+	for i, m := range Measures() {
+		*m.field(&d, 0) = float64(i + 1)
+	}
+	eachNumber(reflect.ValueOf(d), "Design", func(path string, x float64) {
+		if x == 0 {
+			t.Errorf("%s has no measure", path)
+		}
+	})
+}
+
+// eachNumber calls visit for every float64 inside a value.
+func eachNumber(v reflect.Value, path string, visit func(path string, x float64)) {
+	switch v.Kind() {
+	case reflect.Float64:
+		visit(path, v.Float())
+	case reflect.Struct:
+		for i := range v.NumField() {
+			eachNumber(v.Field(i), path+"."+v.Type().Field(i).Name, visit)
+		}
+	case reflect.Slice, reflect.Array:
+		for i := range v.Len() {
+			eachNumber(v.Index(i), path, visit)
+		}
+	}
+}
+
+// TestMeasuresAreWhole checks that each row of the table says all it must, once.
+func TestMeasuresAreWhole(t *testing.T) {
+	seen := map[string]bool{}
+	for _, m := range Measures() {
+		if seen[m.Key] {
+			t.Errorf("%s stands twice in the table", m.Key)
+		}
+		seen[m.Key] = true
+		if m.Label == "" || m.Example == "" || m.Step <= 0 || !(m.Low < m.High) {
+			t.Errorf("%s lacks a label, an example, a step or a range: %+v", m.Key, m)
+		}
+	}
+	for _, c := range Choices() {
+		if seen[c.Key] || c.Label == "" {
+			t.Errorf("%s stands twice or has no label", c.Key)
+		}
+	}
+}
+
+func TestMeasureByKey(t *testing.T) {
+	d := full()
+	d.Sitters = make([]Sitter, 2)
+	d.Sitters[1].Mass = 7
+	for _, tt := range []struct {
+		key  string
+		want float64
+		fail string
+	}{
+		{"sitter.2.weight", 7, ""},
+		{"sitter.weight", 0, "say which"},
+		{"sitter.3.weight", 0, "has 2 entries"},
+		{"sitter.0.weight", 0, "has 2 entries"},
+		{"part.weight", 0, ""},
+		{"rocker.arcs.1.radius", 0, ""},
+		{"rocker.taal", 0, "no such entry"},
+	} {
+		_, field, err := d.Measure(tt.key)
+		var wrong *KeyError
+		switch {
+		case tt.fail == "" && (err != nil || *field != tt.want):
+			t.Errorf("Measure(%q) = %v, %v; want %v", tt.key, field, err, tt.want)
+		case tt.fail != "" && (!errors.As(err, &wrong) || !strings.Contains(err.Error(), tt.fail)):
+			t.Errorf("Measure(%q): error %v, want one that says %q", tt.key, err, tt.fail)
+		}
+	}
+}
+
+func TestCloneSharesNothing(t *testing.T) {
+	d := full()
+	c := d.Clone()
+	c.Sitters[0].Mass, c.Parts[0].Mass, c.Rocker.Arcs[0].Length = 1, 1, 1
+	if d.Sitters[0].Mass != 0 || d.Parts[0].Mass != 0 || d.Rocker.Arcs[0].Length != 0 {
+		t.Error("a change to the clone changed the design")
+	}
+}
