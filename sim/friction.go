@@ -6,14 +6,12 @@ import "math"
 // swing: forward along the floor and square to it, m/s².
 func (s *stretch) force(m moment) (forward, normal float64) {
 	g := s.rig.Floor.gravity()
-	sin, cos := math.Sincos(s.rig.Floor.Slope)
 	mass := s.rig.Body.Mass
 	inertia := s.rig.inertia(m.stance)
 	square := 2 * mass * g * m.fallen / inertia // rate squared
-	arm := m.ahead*cos - m.height*sin
-	speeding := -mass * (m.ahead*m.radius*square + g*arm) / inertia
-	forward = -(m.height*speeding + m.ahead*square) + g*sin
-	normal = g*cos + m.ahead*speeding + (m.radius-m.height)*square
+	speeding := -mass * (m.ahead*m.radius*square + g*s.arm(m.stance)) / inertia
+	forward = -(m.height*speeding + m.ahead*square) + g*s.sin
+	normal = g*s.cos + m.ahead*speeding + (m.radius-m.height)*square
 	return forward, normal
 }
 

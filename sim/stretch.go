@@ -19,12 +19,13 @@ import (
 // keeps all digits of small rocks, and with t = tan(δ/2) in place of δ a level floor
 // needs no trigonometry.
 type stretch struct {
-	rig   *Rig
+	rig *Rig
+	ground
 	side  float64 // σ
 	outer stance  // at the outer end
 	slide float64 // R sin α
 	pull  float64 // f₁
-	slope float64 // Z′₁
+	slant float64 // Z′₁
 	above float64 // height fallen from the turning point to the outer end, m
 	end   float64 // t at the inner end
 }
@@ -34,10 +35,10 @@ type stretch struct {
 // turn apart.
 func (r *Rig) stretchOn(b *rocker.Bearing, outer, inner, side, above float64) stretch {
 	g := r.Floor.ground()
-	s := stretch{rig: r, side: side, outer: r.stand(b, outer), above: above, end: math.Tan(side * (outer - inner) / 2)}
+	s := stretch{rig: r, ground: g, side: side, outer: r.stand(b, outer), above: above, end: math.Tan(side * (outer - inner) / 2)}
 	s.slide = b.Radius * g.sin
 	s.pull = g.arm(s.outer) + s.slide
-	s.slope = g.slope(s.outer)
+	s.slant = g.slope(s.outer)
 	return s
 }
 
@@ -52,7 +53,7 @@ func (s *stretch) at(t float64) moment {
 	sin := 2 * t / (1 + t*t)
 	versed := t * sin // 1 − cos δ
 	c := s.outer.radius - s.outer.height
-	fallen := s.above + s.side*s.pull*sin - s.slope*versed
+	fallen := s.above + s.side*s.pull*sin - s.slant*versed
 	if s.slide != 0 {
 		fallen -= s.side * s.slide * 2 * math.Atan(t)
 	}

@@ -8,25 +8,43 @@ import (
 	"rockerwright/sim/quantity"
 )
 
+// page is how many lines a first answer may have.
+const page = 30
+
 // Check returns the sheet of one report. source is the file as its maker calls it,
 // command what to type for a change to it, changes what was changed for this answer.
+// Where its first page would be longer than a page, the limits nearest to failing and
+// the remarks that --all repeats give way.
 func Check(r piece.Report, source string, command Command, changes []string) Sheet {
 	v := voiceOf(r.Design)
-	s := Sheet{Title: v.title(r.Design), Source: source}
 	answer := v.verdict(r)
 	if len(changes) > 0 {
 		answer = append([]Line{{Label: "CHANGED:", Text: strings.Join(changes, "; ") + ". The file is as it was."}}, answer...)
 	}
-	s.Blocks = append(s.Blocks,
-		Block{Lines: answer},
-		Block{Lines: []Line{v.tape(r)}},
-		v.readings(r),
-		v.limits(r),
-		Block{Lines: v.advice(r, command)},
-	)
-	s.Blocks = append(s.Blocks, v.everything(r)...)
+	assemble := func(limits int, remarks bool) Sheet {
+		s := Sheet{Title: v.title(r.Design), Source: source, Blocks: []Block{
+			{Lines: answer},
+			{Lines: []Line{v.tape(r)}},
+			v.readings(r),
+			{Table: v.limitTable(head(v.ranked(r.Limits), limits))},
+			{Lines: v.advice(r, command, remarks)},
+		}}
+		s.Blocks = append(s.Blocks, v.everything(r)...)
+		return s
+	}
+	limits := 3
+	s := assemble(limits, true)
+	for ; s.lines() > page && limits > 1; s = assemble(limits, true) {
+		limits--
+	}
+	if s.lines() > page {
+		s = assemble(limits, false)
+	}
 	return s
 }
+
+// head returns at most the first n of a list.
+func head(list []piece.Limit, n int) []piece.Limit { return list[:min(n, len(list))] }
 
 // title returns the heading: what it is, on what it rocks, how it was drawn.
 func (v voice) title(d piece.Design) string {

@@ -8,6 +8,9 @@ import (
 	"rockerwright/sim/quantity"
 )
 
+// narrow is how wide the head of a column may be, so that five stand side by side.
+const narrow = 9
+
 // A Column is one of several designs side by side.
 type Column struct {
 	Head   string // what sets it apart: "radius 40 in", or its file
@@ -21,7 +24,7 @@ func Columns(title, source string, columns []Column) Sheet {
 	t := &Table{}
 	var first, second []string
 	for _, c := range columns {
-		a, b := parted(plain(c.Head))
+		a, b := parted(plain(c.Head), narrow)
 		first, second = append(first, a), append(second, b)
 	}
 	t.Rows = append(t.Rows, Row{Cells: append(append([]string{""}, first...), "")})
@@ -37,8 +40,8 @@ func Columns(title, source string, columns []Column) Sheet {
 	}
 	length := quantity.Unit(quantity.Length, v.units)
 	nose, tail := v.tips()
-	row(tail+" tip off the floor", length, func(r piece.Report) string { return v.shop(r.Tape.TailTip, quantity.Length) })
-	row(nose+" tip off the floor", length, func(r piece.Report) string { return v.shop(r.Tape.NoseTip, quantity.Length) })
+	row(tail+" tip up", length, func(r piece.Report) string { return v.shop(r.Tape.TailTip, quantity.Length) })
+	row(nose+" tip up", length, func(r piece.Report) string { return v.shop(r.Tape.NoseTip, quantity.Length) })
 	row("tip to tip", length, func(r piece.Report) string { return v.shop(r.Tape.TipToTip, quantity.Length) })
 	of := func(choose func(r piece.Report) *piece.Load, cell func(l *piece.Load) string) func(r piece.Report) string {
 		return func(r piece.Report) string {
@@ -58,19 +61,19 @@ func Columns(title, source string, columns []Column) Sheet {
 		}
 		return v.towards(l.Balance.Rest.Tilt)
 	}
-	rests := "seat falls back"
+	rests := "seat falls"
 	if columns[0].Report.Design.Seat.Rear == 0 {
 		rests = "tilts at rest"
 	}
 	empty := func(r piece.Report) *piece.Load { return &r.Loads[0] }
-	row(rests+", empty", "degrees", of(empty, tilt))
-	row(rests+", seated", "degrees", of(v.seated, tilt))
-	row("one rock, there+back", "seconds", of(v.seated, func(l *piece.Load) string { return v.seconds(l.Balance.Period) }))
+	row(rests+", empty", "deg", of(empty, tilt))
+	row(rests+", seated", "deg", of(v.seated, tilt))
+	row("one rock", "s", of(v.seated, func(l *piece.Load) string { return v.seconds(l.Balance.Period) }))
 	row("push for one degree", quantity.Unit(quantity.Force, v.units), of(v.seated, func(l *piece.Load) string { return v.shop(l.Pull.EffortBack, quantity.Force) }))
-	row("before going "+v.backwards(), "degrees", of(v.leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
-	row("  its weight must lift", length, of(v.leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
-	row("before going "+v.forwards(), "degrees", of(v.seated, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
-	row("  its weight must lift", length, of(v.seated, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Lift, quantity.Length) }))
+	row("before going "+v.backwards(), "deg", of(v.leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
+	row("  weight must lift", length, of(v.leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
+	row("before going "+v.forwards(), "deg", of(v.seated, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
+	row("  weight must lift", length, of(v.seated, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Lift, quantity.Length) }))
 	row("all limits hold", "", func(r piece.Report) string {
 		if r.Holds() {
 			return "yes"

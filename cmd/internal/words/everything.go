@@ -84,6 +84,11 @@ func (v voice) assumptions(r piece.Report) []Line {
 			v.degrees(r.Spread.EmptyRest), v.degrees(r.Spread.Rest), v.degrees(r.Spread.Margin))})
 	}
 	lines = append(lines, Line{Text: fmt.Sprintf("A person given by weight, ahead and above turns about the own balance point like a body with a radius of gyration of %s, from a chain of body segments (derived, not published).", v.with(piece.Gyration, quantity.Length))})
+	for _, l := range r.Look {
+		if !l.Holds {
+			lines = append(lines, Line{Text: fmt.Sprintf("Worth a look, with no limit set: %s keeps %s before going %s. Feet on the floor are not counted.", plain(short(l.Load)), v.with(l.Got, l.Kind), v.forwards())})
+		}
+	}
 	if onFlatsOrCorners(r.Design.Rocker) {
 		lines = append(lines, Line{Text: "Flats and corners are taken to lose nothing when the rocker rolls over them; really each is a knock."})
 	}

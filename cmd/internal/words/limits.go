@@ -8,15 +8,6 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// rows is how many limits stand on the first page; the rest is under --all.
-const rows = 3
-
-// limits returns the table of what is asked, the worst first, and what is worth a look.
-func (v voice) limits(r piece.Report) Block {
-	asked := v.ranked(r.Limits)
-	return Block{Table: v.limitTable(asked[:min(rows, len(asked))])}
-}
-
 // ranked returns the limits with those that fail first, then those that are nearest to
 // it. Of a load that does not rest only that is listed, of one that does all else.
 func (v voice) ranked(limits []piece.Limit) []piece.Limit {
@@ -69,6 +60,7 @@ func (v voice) limitRow(l piece.Limit) Row {
 	}
 	name := cutTo(plain(l.Load), 30) + ", " + v.limitName(l.Name)
 	if l.Name == "rest" {
+		name = cutTo(plain(l.Load), 30) + " stands"
 		return Row{Cells: []string{name, "a rest", "none", l.Basis + "  " + verdict}, Bad: true}
 	}
 	return Row{Cells: []string{name, v.wanted(l), v.got(l), l.Basis + "  " + verdict}, Bad: !l.Holds}

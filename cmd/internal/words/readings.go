@@ -17,7 +17,10 @@ const most = 4
 func (v voice) readings(r piece.Report) Block {
 	shown := []*piece.Load{&r.Loads[0]}
 	owner, others, _ := v.byRole(r.Loads)
-	for _, l := range append(owner, others...) {
+	if len(owner) < 2 {
+		owner = append(owner, others...)
+	}
+	for _, l := range owner {
 		if len(shown) < most {
 			shown = append(shown, l)
 		}
@@ -77,7 +80,7 @@ func (v voice) heads(loads []*piece.Load) [][]string {
 		if one && !l.Empty {
 			name = l.Posture.String()
 		}
-		first[i], second[i] = parted(plain(name))
+		first[i], second[i] = parted(plain(name), 13)
 		twoLines = twoLines || second[i] != ""
 	}
 	if !twoLines {
@@ -86,9 +89,8 @@ func (v voice) heads(loads []*piece.Load) [][]string {
 	return [][]string{first, second}
 }
 
-// parted breaks a name into two lines of at most 13 columns.
-func parted(name string) (first, second string) {
-	const room = 13
+// parted breaks a name into two lines of at most so many columns.
+func parted(name string, room int) (first, second string) {
 	if runes := []rune(name); len(runes) <= room {
 		return name, ""
 	}

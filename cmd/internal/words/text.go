@@ -13,6 +13,15 @@ const width = 80
 // Text prints the sheet's first page, or with all the whole of it. Bold is for a
 // terminal and never the only carrier of a meaning.
 func (s Sheet) Text(w io.Writer, all, bold bool) error {
+	_, err := io.WriteString(w, s.printed(all, bold))
+	return err
+}
+
+// lines returns how many lines the first page has.
+func (s Sheet) lines() int { return strings.Count(s.printed(false, false), "\n") }
+
+// printed returns the sheet as text.
+func (s Sheet) printed(all, bold bool) string {
 	p := printer{bold: bold}
 	p.heading(s.Title, s.Source)
 	for _, b := range s.Blocks {
@@ -30,8 +39,7 @@ func (s Sheet) Text(w io.Writer, all, bold bool) error {
 			p.table(b.Table)
 		}
 	}
-	_, err := io.WriteString(w, p.text.String())
-	return err
+	return p.text.String()
 }
 
 // A printer lays out lines of a page.

@@ -66,7 +66,7 @@ func (v voice) group(label string, loads []*piece.Load, r piece.Report) Line {
 		return Line{Label: label + ":", Text: "none is given in this design."}
 	}
 	name := ""
-	if v.kind == piece.Cradle || v.kind == piece.Horse || label != "YOUR OWNER" {
+	if label != "YOUR OWNER" {
 		name = plain(short(loads[0].Sitter)) + " "
 	}
 	for _, l := range loads {
@@ -79,7 +79,7 @@ func (v voice) group(label string, loads []*piece.Load, r piece.Report) Line {
 		if v.kind == piece.Cradle {
 			fault = "tilted further at rest than we like"
 		}
-		return Line{Label: label + ":", Text: v.named(failing, label) + " " + fault + " (see NO below).", Bad: true}
+		return Line{Label: label + ":", Text: v.named(failing, label) + " " + fault + ".", Bad: true}
 	}
 	text := name + v.stands(loads[0])
 	if back := leastBack(loads); back.Balance.Back.Exists() {
@@ -203,7 +203,7 @@ func (v voice) reason(r sim.Rig) string {
 	case g.X > r.Profile.Nose().X:
 		return "the balance point lies beyond the " + nose + " tip"
 	case aboveCentre(r.Profile, r):
-		return "the balance point lies above the arc centre (the radius is too small for this height)"
+		return "the balance point lies above the arc centre"
 	case r.Floor.Slope != 0:
 		return "the floor slopes more than this curve can answer"
 	}

@@ -1,0 +1,188 @@
+package words
+
+import (
+	"bytes"
+	"math"
+	"strings"
+	"testing"
+	"unicode/utf8"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+const (
+	inch  = 0.0254
+	pound = 0.45359237
+)
+
+// chair is a small design that a sentence can be read about.
+func chair() piece.Design {
+	return piece.Design{
+		Title:  "Reading chair",
+		Rocker: piece.Rocker{Radius: 42 * inch, Nose: 17 * inch, Tail: 24 * inch},
+		Seat:   piece.Seat{Front: 16.5 * inch, Rear: 15.875 * inch, Depth: 18 * inch, Width: 20 * inch, Behind: 7 * inch},
+		Back:   piece.Back{Recline: 15 * math.Pi / 180, Height: 28 * inch},
+		Piece:  piece.Piece{Mass: 26 * pound},
+		Sitters: []piece.Sitter{
+			{Name: "owner", Mass: 180 * pound, Sitting: piece.Place{Ahead: 6.75 * inch, Above: 9.25 * inch}, LyingBack: piece.Place{Ahead: 5.25 * inch, Above: 8.875 * inch}},
+			{Name: "large man", Role: piece.Other, Mass: 253 * pound, LyingBack: piece.Place{Ahead: 5.875 * inch, Above: 9.75 * inch}},
+			{Name: "child on the tail", Role: piece.Hazard, Mass: 46 * pound, Sitting: piece.Place{Ahead: -16 * inch, Above: -9 * inch}},
+		},
+		Limits: piece.DefaultLimits(piece.Chair),
+	}
+}
+
+// said returns the first page about a design, or all of it.
+func said(t *testing.T, d piece.Design, all bool) string {
+	t.Helper()
+	r, err := piece.Check(d, piece.Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	var text bytes.Buffer
+	command := func(key, value string) string { return "rockerwright check chair.toml " + key + "=" + value }
+	if err := Check(r, "chair.toml", command, nil).Text(&text, all, false); err != nil {
+		t.Fatal(err)
+	}
+	return text.String()
+}
+
+// TestFirstPageFits holds that a first answer is a page of 30 lines of 80 columns, also
+// when things go wrong.
+func TestFirstPageFits(t *testing.T) {
+	for name, change := range map[string]func(d *piece.Design){
+		"as it is":     func(*piece.Design) {},
+		"short tail":   func(d *piece.Design) { d.Rocker.Tail = 10 * inch },
+		"too round":    func(d *piece.Design) { d.Rocker.Radius = 22 * inch },
+		"metric":       func(d *piece.Design) { d.Units = quantity.Metric },
+		"nobody":       func(d *piece.Design) { d.Sitters = nil },
+		"a long name":  func(d *piece.Design) { d.Title = strings.Repeat("chair ", 2000) },
+		"a long owner": func(d *piece.Design) { d.Sitters[0].Name = strings.Repeat("Ann", 1000) },
+		"hostile":      func(d *piece.Design) { d.Title, d.Sitters[0].Name = "\x1b[31m<b>\u202e", "a\nb\tc\x00" },
+		"on a slope":   func(d *piece.Design) { d.Floor.Slope = 3 * math.Pi / 180 },
+		"horse":        func(d *piece.Design) { d.Kind = piece.Horse },
+		"cradle":       func(d *piece.Design) { d.Kind = piece.Cradle },
+	} {
+		d := chair()
+		change(&d)
+		text := said(t, d, false)
+		if n := strings.Count(text, "\n"); n > 30 {
+			t.Errorf("%s: %d lines, want 30 or fewer\n%s", name, n, text)
+		}
+		for line := range strings.Lines(said(t, d, true)) {
+			if n := utf8.RuneCountInString(strings.TrimSuffix(line, "\n")); n > width && !strings.Contains(line, "rockerwright check") {
+				t.Errorf("%s: a line of %d columns: %q", name, n, line)
+			}
+			if strings.ContainsAny(line, "\x1b\x00\t\u202e") || strings.Contains(line, "NaN") {
+				t.Errorf("%s: not fit for a page: %q", name, line)
+			}
+		}
+	}
+}
+
+// TestVerdicts holds what the first lines say in each case.
+func TestVerdicts(t *testing.T) {
+	for _, tt := range []struct {
+		name   string
+		change func(d *piece.Design)
+		want   []string
+	}{
+		{"holds", func(*piece.Design) {}, []string{"YOUR OWNER: rests a little back, rocks in 2.1 s", "OTHERS: large man", "HAZARD: child on the tail"}},
+		{"short tail", func(d *piece.Design) { d.Rocker.Tail = 11 * inch }, []string{"lying back is nearer to going over than we like", "NO", "the length of the tail", "Try next:", "rockerwright check chair.toml rocker.tail="}},
+		{"above the centre", func(d *piece.Design) { d.Rocker.Radius = 23 * inch }, []string{"above the arc centre", "does not stand", "owner, sitting stands"}},
+		{"nobody", func(d *piece.Design) { d.Sitters = nil }, []string{"THE PIECE ALONE", "add [sitter]"}},
+		{"a flat", func(d *piece.Design) {
+			d.Rocker = piece.Rocker{Nose: 0.3, Arcs: []piece.Arc{{Radius: 1, Length: 0.25}, {Flat: 0.3}, {Radius: 1, Length: 0.25}}}
+		}, []string{"on a flat", "rocker of 2 arcs"}},
+		{"cradle", func(d *piece.Design) { d.Kind = piece.Cradle }, []string{"INFANTS:", "to the left", "5 and 10 degrees"}},
+	} {
+		d := chair()
+		tt.change(&d)
+		text := strings.Join(strings.Fields(said(t, d, false)), " ")
+		for _, want := range tt.want {
+			if !strings.Contains(text, want) {
+				t.Errorf("%s: does not say %q:\n%s", tt.name, want, text)
+			}
+		}
+	}
+}
+
+// TestNeverSays holds the words that are not ours to say.
+func TestNeverSays(t *testing.T) {
+	for kind := piece.Chair; kind <= piece.Horse; kind++ {
+		d := chair()
+		d.Kind = kind
+		text := strings.ToLower(said(t, d, true))
+		for _, word := range []string{"safe", " fast", " slow ", "certified", "complies"} {
+			if strings.Contains(text, word) {
+				t.Errorf("%v: the sheet says %q", kind, word)
+			}
+		}
+	}
+}
+
+// TestColumnsHold checks that several designs stand side by side within the page.
+func TestColumnsHold(t *testing.T) {
+	var columns []Column
+	for _, radius := range []float64{36, 39, 42, 48, 20} {
+		d := chair()
+		d.Rocker.Radius = radius * inch
+		r, err := piece.Check(d, piece.Options{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		columns = append(columns, Column{"radius " + quantity.With(radius*inch, quantity.Length, d.Units), r})
+	}
+	var text bytes.Buffer
+	if err := Columns("Side by side", "chair.toml", columns).Text(&text, false, false); err != nil {
+		t.Fatal(err)
+	}
+	for line := range strings.Lines(text.String()) {
+		if n := utf8.RuneCountInString(line) - 1; n > width {
+			t.Errorf("a line of %d columns: %q", n, line)
+		}
+	}
+	if !strings.Contains(text.String(), "no rest") || !strings.Contains(text.String(), "NO") {
+		t.Errorf("the column that does not stand says neither no rest nor NO:\n%s", text.String())
+	}
+}
+
+// TestBoldIsNotTheOnlyCarrier holds that without bold the same words are there.
+func TestBoldIsNotTheOnlyCarrier(t *testing.T) {
+	r, err := piece.Check(chair(), piece.Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	sheet := Check(r, "chair.toml", func(key, value string) string { return key + value }, []string{"a = b"})
+	var plain, bold bytes.Buffer
+	if err := sheet.Text(&plain, true, false); err != nil {
+		t.Fatal(err)
+	}
+	if err := sheet.Text(&bold, true, true); err != nil {
+		t.Fatal(err)
+	}
+	stripped := strings.NewReplacer("\x1b[1m", "", "\x1b[0m", "").Replace(bold.String())
+	if stripped != plain.String() || bold.String() == plain.String() {
+		t.Error("bold changes more than the weight of letters, or nothing")
+	}
+}
+
+// TestWhole holds that the whole sheet keeps every block.
+func TestWhole(t *testing.T) {
+	s := Sheet{Blocks: []Block{{All: true}, {}}}
+	if w := s.Whole(); len(w.Blocks) != 2 || w.Blocks[0].All || !s.Blocks[0].All {
+		t.Errorf("Whole: %+v of %+v", w, s)
+	}
+}
+
+// TestPointOfOneMass keeps the helper designs honest: a piece of one point mass reads
+// as far over as its place says.
+func TestPointOfOneMass(t *testing.T) {
+	d := piece.Design{Rocker: piece.Rocker{Radius: 1, Nose: 0.5, Tail: 0.5}, Body: piece.Body{Mass: 10, Centre: r2.Vec{X: -0.5 * math.Tan(5*math.Pi/180), Y: 0.5}, Inertia: 1}}
+	if text := said(t, d, false); !strings.Contains(strings.Join(strings.Fields(text), " "), "tilts at rest 5 degrees") {
+		t.Errorf("a point %v m behind 0.5 m under the centre should tilt 5 degrees:\n%s", 0.5*math.Tan(5*math.Pi/180), text)
+	}
+}
