@@ -53,7 +53,7 @@ func (f *File) refused(err error) error {
 	if strings.Contains(message, "already been defined") || strings.Contains(message, "duplicate") {
 		message = parse.LastKey + ": given twice: keep one"
 	}
-	return &Error{File: f.Name, Line: parse.Position.Line, Column: column(f.Text, parse.Position), Message: message}
+	return &Error{File: f.Name, Line: max(1, parse.Position.Line), Column: column(f.Text, parse.Position), Message: message}
 }
 
 // bare returns a value without a comment behind it.
@@ -90,7 +90,7 @@ func (f *File) unitsOf() quantity.System {
 // column returns the column of a position, counted in characters from 1.
 func column(text string, p toml.Position) int {
 	text = strings.TrimPrefix(text, bom)
-	start := min(p.Start, len(text))
+	start := max(0, min(p.Start, len(text))) // the library may say −1
 	line := text[strings.LastIndexByte(text[:start], '\n')+1 : start]
 	return utf8.RuneCountInString(line) + 1
 }

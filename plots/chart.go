@@ -1,0 +1,184 @@
+package plots
+
+import (
+	"bytes"
+	"io"
+	"math"
+	"slices"
+	"time"
+
+	"codeberg.org/go-pdf/fpdf"
+	"gonum.org/v1/plot"
+	"gonum.org/v1/plot/plotter"
+	"gonum.org/v1/plot/text"
+	"gonum.org/v1/plot/vg"
+	"gonum.org/v1/plot/vg/draw"
+	"gonum.org/v1/plot/vg/vgpdf"
+	"gonum.org/v1/plot/vg/vgsvg"
+)
+
+// The size of a chart on paper.
+const (
+	chartWidth  = 7 * vg.Inch
+	chartHeight = 4.5 * vg.Inch
+)
+
+// A curve is one load's line on a chart.
+type curve struct {
+	label  string
+	line   line
+	points plotter.XYs
+	anchor plotter.XY // the point of the line at which its label stands
+	dots   plotter.XYs
+	rings  plotter.XYs
+}
+
+// A chart is a few curves over one axis.
+type chart struct {
+	title, x, y string
+	curves      []curve
+	low, high   plotter.XY // the range shown
+}
+
+// write draws the chart.
+func (c chart) write(w io.Writer, f Format) error {
+	p, err := c.plot()
+	if err != nil {
+		return err
+	}
+	return writePlot(w, f, p)
+}
+
+// plot lays the chart out: the curves, and to their right the labels, each led to its
+// own line.
+func (c chart) plot() (*plot.Plot, error) {
+	p := plot.New()
+	p.Title.Text, p.X.Label.Text, p.Y.Label.Text = c.title, c.x, c.y
+	p.Title.TextStyle.Font, p.Title.Padding = typeface(12), 8
+	for _, axis := range []*plot.Axis{&p.X, &p.Y} {
+		axis.Label.TextStyle.Font, axis.Tick.Label.Font = typeface(10), typeface(9)
+		axis.Padding = 4
+	}
+	wide := c.high.X - c.low.X
+	p.X.Min, p.X.Max = c.low.X, c.high.X+0.36*wide // room for the labels
+	p.Y.Min, p.Y.Max = c.low.Y, c.high.Y
+	p.X.Tick.Marker = within{c.high.X}
+	grid := plotter.NewGrid()
+	grid.Vertical.Color, grid.Horizontal.Color = rgb(225, 225, 225), rgb(225, 225, 225)
+	zero, err := plotter.NewLine(plotter.XYs{{X: c.low.X, Y: 0}, {X: c.high.X, Y: 0}})
+	if err != nil {
+		return nil, err
+	}
+	zero.Width = 0.8
+	p.Add(grid, zero)
+	for _, k := range c.curves {
+		if err := k.addTo(p); err != nil {
+			return nil, err
+		}
+	}
+	p.Add(c.labels(c.high.X + 0.05*wide))
+	return p, nil
+}
+
+// addTo draws one curve, its rest and its tips.
+func (k curve) addTo(p *plot.Plot) error {
+	drawn, err := plotter.NewLine(k.points)
+	if err != nil {
+		return err
+	}
+	drawn.Color, drawn.Width, drawn.Dashes = k.line.colour, k.line.width, k.line.dash
+	p.Add(drawn)
+	for _, marks := range []struct {
+		at    plotter.XYs
+		shape draw.GlyphDrawer
+	}{{k.dots, draw.CircleGlyph{}}, {k.rings, draw.RingGlyph{}}} {
+		if len(marks.at) == 0 {
+			continue
+		}
+		points, err := plotter.NewScatter(marks.at)
+		if err != nil {
+			return err
+		}
+		points.GlyphStyle = draw.GlyphStyle{Color: k.line.colour, Radius: 3.2, Shape: marks.shape}
+		p.Add(points)
+	}
+	return nil
+}
+
+// within are the usual ticks up to a largest value.
+type within struct{ most float64 }
+
+func (t within) Ticks(low, _ float64) []plot.Tick {
+	return plot.DefaultTicks{}.Ticks(low, t.most)
+}
+
+// labels are the names of curves in a column at the right.
+func (c chart) labels(x float64) plot.Plotter {
+	return labels{slices.Clone(c.curves), x}
+}
+
+type labels struct {
+	curves []curve
+	x      float64
+}
+
+// Plot draws the labels, in the order of their anchors' heights so that no two leaders
+// cross, and never nearer to each other than a line of text.
+func (l labels) Plot(canvas draw.Canvas, p *plot.Plot) {
+	toX, toY := p.Transforms(&canvas)
+	slices.SortStableFunc(l.curves, func(a, b curve) int {
+		return int(math.Copysign(1, b.anchor.Y-a.anchor.Y))
+	})
+	const lineHeight = vg.Length(13)
+	at := make([]vg.Length, len(l.curves))
+	for i, k := range l.curves { // downwards, as near to the anchor as the one above lets it
+		at[i] = toY(k.anchor.Y)
+		if i > 0 {
+			at[i] = min(at[i], at[i-1]-lineHeight)
+		}
+	}
+	if low := canvas.Min.Y + lineHeight/2; len(at) > 0 && at[len(at)-1] < low { // and back up from the bottom
+		at[len(at)-1] = low
+		for i := len(at) - 2; i >= 0; i-- {
+			at[i] = max(at[i], at[i+1]+lineHeight)
+		}
+	}
+	x := toX(l.x)
+	for i, k := range l.curves {
+		style := draw.LineStyle{Color: k.line.colour, Width: 0.5}
+		canvas.StrokeLine2(style, toX(k.anchor.X), toY(k.anchor.Y), x-3, at[i])
+		canvas.FillText(text.Style{Color: ink, Font: typeface(9.5), XAlign: draw.XLeft, YAlign: draw.YCenter, Handler: plot.DefaultTextHandler}, vg.Point{X: x, Y: at[i]}, k.label)
+	}
+}
+
+// writePlot writes a laid-out plot.
+func writePlot(w io.Writer, f Format, p *plot.Plot) error {
+	if f == PDF {
+		canvas := newPDF(chartWidth, chartHeight)
+		p.Draw(draw.New(canvas))
+		_, err := canvas.WriteTo(w)
+		return err
+	}
+	canvas := vgsvg.New(chartWidth, chartHeight)
+	p.Draw(draw.New(canvas))
+	var svg bytes.Buffer
+	if _, err := canvas.WriteTo(&svg); err != nil {
+		return err
+	}
+	_, err := w.Write(bytes.ReplaceAll(svg.Bytes(), []byte("font-family:Liberation Sans;"), []byte("font-family:"+families+";")))
+	return err
+}
+
+// families are the faces an SVG asks for; the first is the one it was measured with.
+const families = "Liberation Sans,Arial,Helvetica,sans-serif"
+
+// newPDF returns a page whose bytes do not depend on the time of day.
+func newPDF(width, height vg.Length) *vgpdf.Canvas {
+	none := time.Unix(0, 0).UTC()
+	fpdf.SetDefaultCreationDate(none)
+	fpdf.SetDefaultModificationDate(none)
+	fpdf.SetDefaultCatalogSort(true)
+	canvas := vgpdf.New(width, height)
+	canvas.EmbedFonts(true)
+	return canvas
+}

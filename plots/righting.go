@@ -1,0 +1,75 @@
+package plots
+
+import (
+	"fmt"
+	"io"
+	"math"
+	"strings"
+
+	"gonum.org/v1/plot/plotter"
+
+	"rockerwright/sim"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// RightingArm draws the righting arm of every load against the tilt: the rest is a dot,
+// the tilts at which it goes over are rings.
+func RightingArm(r piece.Report) Picture {
+	units := r.Design.Units
+	one := scaleOf(units)
+	c := chart{
+		title: cut(r.Design.Title, 60) + ": what brings it back",
+		x:     "tilt from as drawn, degrees (+ back)   ● rest   ○ goes over",
+		y:     "righting arm, " + quantity.Unit(quantity.Length, units),
+	}
+	c.low, c.high = plotter.XY{X: math.Inf(1)}, plotter.XY{X: math.Inf(-1)}
+	var alt []string
+	for i, l := range r.Loads {
+		k := curve{label: cut(l.Name, 32), line: lineOf(i)}
+		for _, p := range l.Righting {
+			at := plotter.XY{X: float64(p.Degree), Y: p.Arm / one}
+			k.points = append(k.points, at)
+			if len(k.points) == 1 || at.Y > k.anchor.Y {
+				k.anchor = at
+			}
+			c.low.X, c.high.X = min(c.low.X, at.X), max(c.high.X, at.X)
+			c.low.Y, c.high.Y = min(c.low.Y, at.Y), max(c.high.Y, at.Y)
+		}
+		if l.Balance.Outcome == sim.Rocks {
+			k.dots = plotter.XYs{{X: inDegrees(l.Balance.Rest.Tilt)}}
+			for _, m := range []sim.Margin{l.Balance.Forward, l.Balance.Back} {
+				if m.Exists() {
+					k.rings = append(k.rings, plotter.XY{X: inDegrees(m.Tip)})
+				}
+			}
+			alt = append(alt, fmt.Sprintf("%s rests at %s and goes over at %s back and %s forward", cut(l.Name, 60),
+				degreesOf(l.Balance.Rest.Tilt, units), degreesOf(l.Balance.Back.Tip, units), degreesOf(-l.Balance.Forward.Tip, units)))
+		} else {
+			alt = append(alt, fmt.Sprintf("%s: %s", cut(l.Name, 60), l.Balance.Outcome))
+		}
+		c.curves = append(c.curves, k)
+	}
+	margin := 0.06 * (c.high.Y - c.low.Y)
+	c.low.Y, c.high.Y = c.low.Y-margin, c.high.Y+margin
+	return Picture{
+		Name: "righting arm",
+		Alt:  "Righting arm against tilt. " + strings.Join(alt, "; ") + ".",
+		draw: func(w io.Writer, f Format) error { return c.write(w, f) },
+	}
+}
+
+// scaleOf returns the length, in m, of one on a chart's axis.
+func scaleOf(units quantity.System) float64 {
+	one, err := quantity.FromNumber(1, quantity.Length, units)
+	if err != nil {
+		return 1
+	}
+	return one
+}
+
+func inDegrees(x float64) float64 { return x * 180 / math.Pi }
+
+func degreesOf(x float64, units quantity.System) string {
+	return quantity.With(x, quantity.Angle, units)
+}

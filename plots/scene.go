@@ -1,0 +1,63 @@
+package plots
+
+import (
+	"image/color"
+
+	"gonum.org/v1/gonum/spatial/r2"
+)
+
+// A scene is a drawing to scale in named groups: x to the right, y up, millimetres of
+// paper. Each writer draws the same scene.
+type scene struct {
+	width, height float64 // mm
+	title, alt    string
+	groups        []group
+}
+
+// A group is a part of a scene that can be told apart, and moved as one.
+type group struct {
+	name   string
+	shapes []shape
+}
+
+// A shape is a line, an area, a ring or a text. Zero colours draw nothing.
+type shape struct {
+	points []r2.Vec // of a line or an area; of a ring or a text its place
+	closed bool
+	stroke color.RGBA
+	fill   color.RGBA
+	width  float64   // of the stroke, mm
+	dash   []float64 // mm
+	radius float64   // of a ring, mm
+	text   string
+	size   float64 // of the text, mm
+	align  align
+	bold   bool
+}
+
+// An align says which part of a text stands at its place.
+type align int
+
+const (
+	left align = iota
+	middle
+	right
+)
+
+func (g *group) add(shapes ...shape) { g.shapes = append(g.shapes, shapes...) }
+
+// path returns a line through points.
+func path(stroke color.RGBA, width float64, points ...r2.Vec) shape {
+	return shape{points: points, stroke: stroke, width: width}
+}
+
+// dashed returns s with a dash.
+func (s shape) dashed(dash ...float64) shape {
+	s.dash = dash
+	return s
+}
+
+// words returns a text.
+func words(at r2.Vec, size float64, align align, text string) shape {
+	return shape{points: []r2.Vec{at}, text: text, size: size, align: align, fill: ink}
+}

@@ -1,0 +1,289 @@
+package plots
+
+import (
+	"fmt"
+	"image/color"
+	"io"
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/sim"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// The side view on paper, mm.
+const (
+	viewWidth = 178.0
+	margin    = 8.0
+	letter    = 3.3 // size of type, over 9 points
+	topRoom   = 26.0
+	lowRoom   = 22.0
+)
+
+// A ghost is the piece in one of the three positions.
+type ghost struct {
+	name   string // of its group
+	label  string
+	load   *piece.Load
+	tilt   float64
+	colour color.RGBA
+	dash   []float64
+	wide   float64 // of its lines, mm
+}
+
+// SideView draws the piece to scale in three ghost positions: empty, with the first
+// person at rest, and at the edge of going over backwards.
+func SideView(r piece.Report) Picture {
+	ghosts := ghostsOf(r)
+	alt := "Side view to scale."
+	for _, g := range ghosts {
+		alt += " " + g.label + "."
+	}
+	return Picture{Name: "side view", Alt: alt, draw: func(w io.Writer, f Format) error {
+		s := sideScene(r, ghosts, alt)
+		if f == PDF {
+			return s.writePDF(w)
+		}
+		return s.writeSVG(w)
+	}}
+}
+
+// ghostsOf returns the positions there are; a piece that does not stand is drawn as it
+// was drawn.
+func ghostsOf(r piece.Report) []ghost {
+	units := r.Design.Units
+	var ghosts []ghost
+	empty := &r.Loads[0]
+	seated, edge := empty, empty
+	for i := range r.Loads {
+		l := &r.Loads[i]
+		if l.Empty || l.Role != piece.Owner || !l.Upright() {
+			continue
+		}
+		if seated.Empty {
+			seated, edge = l, l
+		}
+		if l.Balance.Back.Lift < edge.Balance.Back.Lift {
+			edge = l
+		}
+	}
+	at := func(l *piece.Load) string {
+		if !math.IsNaN(l.SeatFall) {
+			return "seat falls " + sided(l.SeatFall, units)
+		}
+		return "tilts " + sided(l.Balance.Rest.Tilt, units)
+	}
+	if edge.Upright() && edge.Balance.Back.Exists() {
+		over := "back"
+		if r.Design.Kind == piece.Cradle {
+			over = "over"
+		}
+		ghosts = append(ghosts, ghost{"edge", fmt.Sprintf("about to go %s: %s", over, degreesOf(edge.Balance.Back.Tip, units)), edge, edge.Balance.Back.Tip, rgb(213, 94, 0), []float64{1.6, 1.2}, 0.35})
+	}
+	if empty.Upright() {
+		ghosts = append(ghosts, ghost{"empty", "empty: " + at(empty), empty, empty.Balance.Rest.Tilt, rgb(150, 150, 150), nil, 0.35})
+	}
+	switch {
+	case seated.Upright() && !seated.Empty:
+		ghosts = append(ghosts, ghost{"seated", cut(seated.Name, 24) + ": " + at(seated), seated, seated.Balance.Rest.Tilt, ink, nil, 0.6})
+	case len(ghosts) == 0:
+		ghosts = append(ghosts, ghost{"as-drawn", "as drawn: it does not stand", empty, r.Design.Floor.Slope, ink, nil, 0.6})
+	}
+	return ghosts
+}
+
+// sided returns an angle with its side.
+func sided(x float64, units quantity.System) string {
+	text := degreesOf(math.Abs(x), units)
+	switch {
+	case text == degreesOf(0, units):
+		return text
+	case x < 0:
+		return text + " forward"
+	}
+	return text + " back"
+}
+
+// sideScene lays out the side view.
+func sideScene(r piece.Report, ghosts []ghost, alt string) scene {
+	view := frameOf(r, ghosts)
+	s := scene{width: viewWidth, height: view.height, title: cut(r.Design.Title, 60), alt: alt}
+	floor := group{name: "floor"}
+	a, b := view.floor(r.Design.Floor.Slope)
+	floor.add(path(ink, 0.5, a, b))
+	s.groups = append(s.groups, floor)
+	for _, g := range ghosts {
+		s.groups = append(s.groups, view.ghost(r, g)...)
+	}
+	s.groups = append(s.groups, view.marks(r, ghosts[len(ghosts)-1]), view.labels(r, ghosts), view.rule(r))
+	return s
+}
+
+// A frame is where the metres of the view lie on the paper.
+type frame struct {
+	scale    float64 // mm of paper for a metre
+	from, to r2.Vec  // corners of what is shown, m
+	height   float64 // of the paper, mm
+}
+
+// frameOf returns the frame in which all ghosts, their marks and the floor fit.
+func frameOf(r piece.Report, ghosts []ghost) frame {
+	f := frame{from: r2.Vec{X: math.Inf(1), Y: 0}, to: r2.Vec{X: math.Inf(-1), Y: 0.3}}
+	include := func(p r2.Vec) {
+		f.from = r2.Vec{X: min(f.from.X, p.X), Y: min(f.from.Y, p.Y)}
+		f.to = r2.Vec{X: max(f.to.X, p.X), Y: max(f.to.Y, p.Y)}
+	}
+	for _, g := range ghosts {
+		at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
+		for _, p := range rockerOf(r) {
+			include(at.place(p))
+		}
+		for _, part := range partsOf(r) {
+			for _, p := range part.points {
+				include(at.place(p))
+			}
+		}
+		include(at.place(g.load.Rig.Body.Centre))
+	}
+	f.from.X, f.to.X = f.from.X-0.08, f.to.X+0.08
+	size := r2.Sub(f.to, f.from)
+	f.scale = min((viewWidth-2*margin)/size.X, 170/size.Y)
+	wide := (viewWidth - 2*margin) / f.scale // centred
+	f.from.X -= (wide - size.X) / 2
+	f.to.X = f.from.X + wide
+	f.height = size.Y*f.scale + topRoom + lowRoom
+	return f
+}
+
+// paper returns where a place of the view lies on the paper, mm.
+func (f frame) paper(p r2.Vec) r2.Vec {
+	return r2.Vec{X: margin + (p.X-f.from.X)*f.scale, Y: lowRoom + (p.Y-f.from.Y)*f.scale}
+}
+
+// floor returns the ends of the floor line.
+func (f frame) floor(slope float64) (a, b r2.Vec) {
+	rise := math.Tan(slope)
+	return f.paper(r2.Vec{X: f.from.X, Y: f.from.X * rise}), f.paper(r2.Vec{X: f.to.X, Y: f.to.X * rise})
+}
+
+// ghost draws the piece and its person at one tilt, as groups of their own.
+func (f frame) ghost(r piece.Report, g ghost) []group {
+	at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
+	lay := func(points []r2.Vec) []r2.Vec {
+		placed := make([]r2.Vec, len(points))
+		for i, p := range points {
+			placed[i] = f.paper(at.place(p))
+		}
+		return placed
+	}
+	rocker := group{name: "rocker-" + g.name}
+	strip := path(g.colour, g.wide, lay(rockerOf(r))...).dashed(g.dash...)
+	strip.closed = true
+	rocker.add(strip)
+	body := group{name: "piece-" + g.name}
+	for _, part := range partsOf(r) {
+		width := g.wide
+		if part.thick {
+			width *= 2.2
+		}
+		line := path(g.colour, width, lay(part.points)...).dashed(g.dash...)
+		line.closed = part.closed
+		body.add(line)
+	}
+	person := group{name: "person-" + g.name}
+	if !g.load.Empty {
+		alone := sitterOf(g.load, &r.Loads[0])
+		person.add(shape{points: lay([]r2.Vec{alone}), radius: 0.11 * f.scale, stroke: g.colour, width: g.wide * 0.7, dash: g.dash})
+	}
+	centre := group{name: "centre-" + g.name}
+	centre.add(balancePoint(lay([]r2.Vec{g.load.Rig.Body.Centre})[0], g.colour)...)
+	return []group{rocker, body, person, centre}
+}
+
+// sitterOf returns where the person's own balance point is, from the load's and the
+// empty piece's.
+func sitterOf(l, empty *piece.Load) r2.Vec {
+	whole, alone := l.Rig.Body, empty.Rig.Body
+	return r2.Scale(1/(whole.Mass-alone.Mass), r2.Sub(r2.Scale(whole.Mass, whole.Centre), r2.Scale(alone.Mass, alone.Centre)))
+}
+
+// balancePoint draws the usual sign of a centre of mass: a disc with two quarters dark.
+func balancePoint(at r2.Vec, colour color.RGBA) []shape {
+	const radius = 2.0
+	shapes := []shape{{points: []r2.Vec{at}, radius: radius, stroke: colour, fill: rgb(255, 255, 255), width: 0.4}}
+	for _, start := range []float64{0, math.Pi} {
+		quarter := []r2.Vec{at}
+		for i := 0; i <= 8; i++ {
+			sin, cos := math.Sincos(start + float64(i)*math.Pi/16)
+			quarter = append(quarter, r2.Add(at, r2.Vec{X: radius * cos, Y: radius * sin}))
+		}
+		shapes = append(shapes, shape{points: quarter, closed: true, fill: colour})
+	}
+	return shapes
+}
+
+// marks draws the contact, the plumb line through it, and the arc's centre where it is
+// on the paper, for one ghost.
+func (f frame) marks(r piece.Report, g ghost) group {
+	marks := group{name: "marks"}
+	at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
+	contact := f.paper(at.place(at.contact))
+	i, _ := r.Edge.Find(g.tilt - r.Design.Floor.Slope)
+	centre := f.paper(at.place(r.Edge.Bearing(i).Centre()))
+	high := min(centre.Y, f.height-topRoom+4)
+	marks.add(path(soft, 0.25, contact, r2.Vec{X: contact.X, Y: high}).dashed(3, 1, 0.6, 1))
+	marks.add(path(ink, 0.4, r2.Add(contact, r2.Vec{X: -1.6, Y: -3}), contact, r2.Add(contact, r2.Vec{X: 1.6, Y: -3})))
+	marks.add(words(r2.Add(contact, r2.Vec{X: 0, Y: -6.6}), letter, middle, "touches here"))
+	if centre.Y <= f.height-topRoom+4 {
+		marks.add(path(ink, 0.4, r2.Add(centre, r2.Vec{X: -2}), r2.Add(centre, r2.Vec{X: 2})), path(ink, 0.4, r2.Add(centre, r2.Vec{Y: -2}), r2.Add(centre, r2.Vec{Y: 2})))
+		marks.add(words(r2.Add(centre, r2.Vec{X: 3, Y: -1}), letter, left, "arc centre"))
+	}
+	return marks
+}
+
+// labels writes the title, and a label over each ghost led to its highest point.
+func (f frame) labels(r piece.Report, ghosts []ghost) group {
+	labels := group{name: "labels"}
+	title := words(r2.Vec{X: margin, Y: f.height - 6}, 4.2, left, cut(r.Design.Title, 60))
+	title.bold = true
+	labels.add(title)
+	column := (viewWidth - 2*margin) / float64(len(ghosts))
+	for i, g := range ghosts {
+		at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
+		top := r2.Vec{Y: math.Inf(-1)}
+		for _, part := range append(partsOf(r), part{points: rockerOf(r)}) {
+			for _, p := range part.points {
+				if q := f.paper(at.place(p)); q.Y > top.Y {
+					top = q
+				}
+			}
+		}
+		if _, known := r.Design.TopOfBack(); !known && !g.load.Empty {
+			top = f.paper(at.place(g.load.Rig.Body.Centre))
+		}
+		place := r2.Vec{X: margin + (float64(i)+0.5)*column, Y: f.height - 14}
+		labels.add(words(place, letter, middle, g.label))
+		labels.add(path(g.colour, 0.25, r2.Add(place, r2.Vec{Y: -1.5}), r2.Add(top, r2.Vec{Y: 1})))
+	}
+	return labels
+}
+
+// rule draws a scale in the maker's units.
+func (f frame) rule(r piece.Report) group {
+	rule := group{name: "scale"}
+	length, text := 12*0.0254, "12 in"
+	if r.Design.Units == quantity.Metric {
+		length, text = 0.300, "300 mm"
+	}
+	from := r2.Vec{X: margin, Y: 5}
+	to := r2.Add(from, r2.Vec{X: length * f.scale})
+	up := r2.Vec{Y: 1.2}
+	rule.add(path(ink, 0.4, r2.Add(from, up), r2.Sub(from, up), from, to, r2.Add(to, up), r2.Sub(to, up)))
+	rule.add(words(r2.Add(to, r2.Vec{X: 2, Y: -1.1}), letter, left, text))
+	if l := r.Loads[0]; l.Balance.Outcome != sim.Rocks {
+		rule.add(words(r2.Vec{X: viewWidth - margin, Y: 4}, letter, right, "empty: "+l.Balance.Outcome.String()))
+	}
+	return rule
+}
