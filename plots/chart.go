@@ -5,6 +5,7 @@ import (
 	"io"
 	"math"
 	"slices"
+	"strconv"
 	"time"
 
 	"codeberg.org/go-pdf/fpdf"
@@ -60,8 +61,6 @@ func (c chart) plot() (*plot.Plot, error) {
 		axis.Padding = 4
 	}
 	wide := c.high.X - c.low.X
-	p.X.Min, p.X.Max = c.low.X, c.high.X+0.36*wide // room for the labels
-	p.Y.Min, p.Y.Max = c.low.Y, c.high.Y
 	p.X.Tick.Marker = within{c.high.X}
 	grid := plotter.NewGrid()
 	grid.Vertical.Color, grid.Horizontal.Color = rgb(225, 225, 225), rgb(225, 225, 225)
@@ -77,6 +76,8 @@ func (c chart) plot() (*plot.Plot, error) {
 		}
 	}
 	p.Add(c.labels(c.high.X + 0.05*wide))
+	p.X.Min, p.X.Max = c.low.X, c.high.X+0.45*wide // room for the labels
+	p.Y.Min, p.Y.Max = c.low.Y, c.high.Y
 	return p, nil
 }
 
@@ -105,11 +106,20 @@ func (k curve) addTo(p *plot.Plot) error {
 	return nil
 }
 
-// within are the usual ticks up to a largest value.
+// within are ticks in degrees up to a largest value.
 type within struct{ most float64 }
 
+// Ticks marks each fifth degree, and names each fifteenth.
 func (t within) Ticks(low, _ float64) []plot.Tick {
-	return plot.DefaultTicks{}.Ticks(low, t.most)
+	var ticks []plot.Tick
+	for n := int(math.Ceil(low/5)) * 5; float64(n) <= t.most; n += 5 {
+		tick := plot.Tick{Value: float64(n)}
+		if n%15 == 0 {
+			tick.Label = strconv.Itoa(n)
+		}
+		ticks = append(ticks, tick)
+	}
+	return ticks
 }
 
 // labels are the names of curves in a column at the right.
@@ -155,18 +165,23 @@ func (l labels) Plot(canvas draw.Canvas, p *plot.Plot) {
 func writePlot(w io.Writer, f Format, p *plot.Plot) error {
 	if f == PDF {
 		canvas := newPDF(chartWidth, chartHeight)
-		p.Draw(draw.New(canvas))
+		p.Draw(paddedPage(canvas))
 		_, err := canvas.WriteTo(w)
 		return err
 	}
 	canvas := vgsvg.New(chartWidth, chartHeight)
-	p.Draw(draw.New(canvas))
+	p.Draw(paddedPage(canvas))
 	var svg bytes.Buffer
 	if _, err := canvas.WriteTo(&svg); err != nil {
 		return err
 	}
 	_, err := w.Write(bytes.ReplaceAll(svg.Bytes(), []byte("font-family:Liberation Sans;"), []byte("font-family:"+families+";")))
 	return err
+}
+
+// paddedPage returns a page with a little room around what is drawn.
+func paddedPage(canvas vg.CanvasSizer) draw.Canvas {
+	return draw.Crop(draw.New(canvas), 6, -6, 6, -8)
 }
 
 // families are the faces an SVG asks for; the first is the one it was measured with.

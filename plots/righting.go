@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"math"
+	"slices"
 	"strings"
 
 	"gonum.org/v1/plot/plotter"
@@ -33,8 +34,10 @@ func RightingArm(r piece.Report) Picture {
 			if len(k.points) == 1 || at.Y > k.anchor.Y {
 				k.anchor = at
 			}
-			c.low.X, c.high.X = min(c.low.X, at.X), max(c.high.X, at.X)
-			c.low.Y, c.high.Y = min(c.low.Y, at.Y), max(c.high.Y, at.Y)
+			if l.Empty || l.Role != piece.Hazard { // a hazard's curve may run off the chart
+				c.low.X, c.high.X = min(c.low.X, at.X), max(c.high.X, at.X)
+				c.low.Y, c.high.Y = min(c.low.Y, at.Y), max(c.high.Y, at.Y)
+			}
 		}
 		if l.Balance.Outcome == sim.Rocks {
 			k.dots = plotter.XYs{{X: inDegrees(l.Balance.Rest.Tilt)}}
@@ -49,6 +52,12 @@ func RightingArm(r piece.Report) Picture {
 			alt = append(alt, fmt.Sprintf("%s: %s", cut(l.Name, 60), l.Balance.Outcome))
 		}
 		c.curves = append(c.curves, k)
+	}
+	for i := range c.curves { // within the chart
+		k := &c.curves[i]
+		k.anchor.X, k.anchor.Y = max(c.low.X, min(c.high.X, k.anchor.X)), max(c.low.Y, min(c.high.Y, k.anchor.Y))
+		outside := func(p plotter.XY) bool { return p.X < c.low.X || p.X > c.high.X }
+		k.dots, k.rings = slices.DeleteFunc(k.dots, outside), slices.DeleteFunc(k.rings, outside)
 	}
 	margin := 0.06 * (c.high.Y - c.low.Y)
 	c.low.Y, c.high.Y = c.low.Y-margin, c.high.Y+margin

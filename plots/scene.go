@@ -32,7 +32,6 @@ type shape struct {
 	text   string
 	size   float64 // of the text, mm
 	align  align
-	bold   bool
 }
 
 // An align says which part of a text stands at its place.

@@ -31,11 +31,7 @@ func point(p r2.Vec) vg.Point { return vg.Point{X: mm(p.X), Y: mm(p.Y)} }
 // paint draws one shape.
 func paint(page draw.Canvas, e shape) {
 	if e.text != "" {
-		face := typeface(mm(e.size))
-		if e.bold {
-			face.Weight = 3 // bold
-		}
-		style := text.Style{Color: e.fill, Font: face, YAlign: draw.YBottom, Handler: plot.DefaultTextHandler,
+		style := text.Style{Color: e.fill, Font: typeface(mm(e.size)), YAlign: draw.YBottom, Handler: plot.DefaultTextHandler,
 			XAlign: [...]text.XAlignment{draw.XLeft, draw.XCenter, draw.XRight}[e.align]}
 		at := point(e.points[0])
 		at.Y -= mm(e.size * 0.22) // the place of a text is on its base line

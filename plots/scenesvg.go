@@ -49,12 +49,8 @@ func (s scene) element(b *bytes.Buffer, e shape) {
 	switch {
 	case e.text != "":
 		x, y := at(0)
-		weight := ""
-		if e.bold {
-			weight = ` font-weight="bold"`
-		}
-		fmt.Fprintf(b, `<text x="%s" y="%s" font-size="%s" text-anchor="%s" fill="%s"%s>%s</text>`+"\n",
-			x, y, short(e.size), [...]string{"start", "middle", "end"}[e.align], fill, weight, escaped(e.text))
+		fmt.Fprintf(b, `<text x="%s" y="%s" font-size="%s" text-anchor="%s" fill="%s">%s</text>`+"\n",
+			x, y, short(e.size), [...]string{"start", "middle", "end"}[e.align], fill, escaped(e.text))
 	case e.radius > 0:
 		x, y := at(0)
 		fmt.Fprintf(b, `<circle cx="%s" cy="%s" r="%s" fill="%s"%s/>`+"\n", x, y, short(e.radius), fill, style)

@@ -1,7 +1,6 @@
 package plots
 
 import (
-	"fmt"
 	"image/color"
 	"io"
 	"math"
@@ -18,14 +17,15 @@ const (
 	viewWidth = 178.0
 	margin    = 8.0
 	letter    = 3.3 // size of type, over 9 points
-	topRoom   = 26.0
+	topRoom   = 32.0
 	lowRoom   = 22.0
 )
 
 // A ghost is the piece in one of the three positions.
 type ghost struct {
 	name   string // of its group
-	label  string
+	who    string
+	how    string // it stands
 	load   *piece.Load
 	tilt   float64
 	colour color.RGBA
@@ -39,7 +39,7 @@ func SideView(r piece.Report) Picture {
 	ghosts := ghostsOf(r)
 	alt := "Side view to scale."
 	for _, g := range ghosts {
-		alt += " " + g.label + "."
+		alt += " " + g.who + ": " + g.how + "."
 	}
 	return Picture{Name: "side view", Alt: alt, draw: func(w io.Writer, f Format) error {
 		s := sideScene(r, ghosts, alt)
@@ -80,16 +80,16 @@ func ghostsOf(r piece.Report) []ghost {
 		if r.Design.Kind == piece.Cradle {
 			over = "over"
 		}
-		ghosts = append(ghosts, ghost{"edge", fmt.Sprintf("about to go %s: %s", over, degreesOf(edge.Balance.Back.Tip, units)), edge, edge.Balance.Back.Tip, rgb(213, 94, 0), []float64{1.6, 1.2}, 0.35})
+		ghosts = append(ghosts, ghost{"edge", "at the edge of going " + over, cut(edge.Name, 20) + ", " + degreesOf(edge.Balance.Back.Tip, units), edge, edge.Balance.Back.Tip, rgb(213, 94, 0), []float64{1.6, 1.2}, 0.35})
 	}
 	if empty.Upright() {
-		ghosts = append(ghosts, ghost{"empty", "empty: " + at(empty), empty, empty.Balance.Rest.Tilt, rgb(150, 150, 150), nil, 0.35})
+		ghosts = append(ghosts, ghost{"empty", "empty", at(empty), empty, empty.Balance.Rest.Tilt, rgb(150, 150, 150), nil, 0.35})
 	}
 	switch {
 	case seated.Upright() && !seated.Empty:
-		ghosts = append(ghosts, ghost{"seated", cut(seated.Name, 24) + ": " + at(seated), seated, seated.Balance.Rest.Tilt, ink, nil, 0.6})
+		ghosts = append(ghosts, ghost{"seated", cut(seated.Name, 28), at(seated), seated, seated.Balance.Rest.Tilt, ink, nil, 0.6})
 	case len(ghosts) == 0:
-		ghosts = append(ghosts, ghost{"as-drawn", "as drawn: it does not stand", empty, r.Design.Floor.Slope, ink, nil, 0.6})
+		ghosts = append(ghosts, ghost{"as-drawn", "as drawn", "it does not stand", empty, r.Design.Floor.Slope, ink, nil, 0.6})
 	}
 	return ghosts
 }
@@ -195,7 +195,7 @@ func (f frame) ghost(r piece.Report, g ghost) []group {
 	person := group{name: "person-" + g.name}
 	if !g.load.Empty {
 		alone := sitterOf(g.load, &r.Loads[0])
-		person.add(shape{points: lay([]r2.Vec{alone}), radius: 0.11 * f.scale, stroke: g.colour, width: g.wide * 0.7, dash: g.dash})
+		person.add(shape{points: lay([]r2.Vec{alone}), radius: girth(g.load, &r.Loads[0]) * f.scale, stroke: g.colour, width: g.wide * 0.7, dash: g.dash})
 	}
 	centre := group{name: "centre-" + g.name}
 	centre.add(balancePoint(lay([]r2.Vec{g.load.Rig.Body.Centre})[0], g.colour)...)
@@ -207,6 +207,12 @@ func (f frame) ghost(r piece.Report, g ghost) []group {
 func sitterOf(l, empty *piece.Load) r2.Vec {
 	whole, alone := l.Rig.Body, empty.Rig.Body
 	return r2.Scale(1/(whole.Mass-alone.Mass), r2.Sub(r2.Scale(whole.Mass, whole.Centre), r2.Scale(alone.Mass, alone.Centre)))
+}
+
+// girth returns the radius of the ring that stands for a person, m: that of a body of the
+// person's mass, drawn small.
+func girth(l, empty *piece.Load) float64 {
+	return 0.11 * math.Cbrt((l.Rig.Body.Mass-empty.Rig.Body.Mass)/80)
 }
 
 // balancePoint draws the usual sign of a centre of mass: a disc with two quarters dark.
@@ -246,28 +252,35 @@ func (f frame) marks(r piece.Report, g ghost) group {
 // labels writes the title, and a label over each ghost led to its highest point.
 func (f frame) labels(r piece.Report, ghosts []ghost) group {
 	labels := group{name: "labels"}
-	title := words(r2.Vec{X: margin, Y: f.height - 6}, 4.2, left, cut(r.Design.Title, 60))
-	title.bold = true
-	labels.add(title)
+	labels.add(words(r2.Vec{X: margin, Y: f.height - 7}, 4.4, left, cut(r.Design.Title, 60)))
 	column := (viewWidth - 2*margin) / float64(len(ghosts))
 	for i, g := range ghosts {
-		at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
-		top := r2.Vec{Y: math.Inf(-1)}
-		for _, part := range append(partsOf(r), part{points: rockerOf(r)}) {
-			for _, p := range part.points {
-				if q := f.paper(at.place(p)); q.Y > top.Y {
-					top = q
-				}
-			}
-		}
-		if _, known := r.Design.TopOfBack(); !known && !g.load.Empty {
-			top = f.paper(at.place(g.load.Rig.Body.Centre))
-		}
-		place := r2.Vec{X: margin + (float64(i)+0.5)*column, Y: f.height - 14}
-		labels.add(words(place, letter, middle, g.label))
-		labels.add(path(g.colour, 0.25, r2.Add(place, r2.Vec{Y: -1.5}), r2.Add(top, r2.Vec{Y: 1})))
+		place := r2.Vec{X: margin + (float64(i)+0.5)*column, Y: f.height - 15}
+		labels.add(words(place, letter, middle, g.who), words(r2.Add(place, r2.Vec{Y: -4.4}), letter, middle, g.how))
+		labels.add(path(g.colour, 0.25, r2.Add(place, r2.Vec{Y: -6}), r2.Add(f.head(r, g), r2.Vec{Y: 1})))
 	}
 	return labels
+}
+
+// head returns the point of a ghost to which its label leads: the top of the back, else
+// the balance point of the load, else the highest point.
+func (f frame) head(r piece.Report, g ghost) r2.Vec {
+	at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
+	if top, known := r.Design.TopOfBack(); known {
+		return f.paper(at.place(top))
+	}
+	if !g.load.Empty {
+		return f.paper(at.place(g.load.Rig.Body.Centre))
+	}
+	highest := r2.Vec{Y: math.Inf(-1)}
+	for _, part := range append(partsOf(r), part{points: rockerOf(r)}) {
+		for _, p := range part.points {
+			if q := f.paper(at.place(p)); q.Y > highest.Y {
+				highest = q
+			}
+		}
+	}
+	return highest
 }
 
 // rule draws a scale in the maker's units.

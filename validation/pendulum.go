@@ -1,0 +1,67 @@
+package validation
+
+import (
+	"fmt"
+	"math"
+
+	"gonum.org/v1/gonum/mathext"
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/body"
+	"rockerwright/rocker"
+	"rockerwright/sim"
+)
+
+// hung returns a body on a rocker of one point, its centre of mass below by depth (m),
+// with its radius of gyration (m): a pendulum.
+func hung(depth, gyration float64) (sim.Rig, sim.Balance, error) {
+	point, err := rocker.Chain(0)
+	if err != nil {
+		return sim.Rig{}, sim.Balance{}, err
+	}
+	rig := sim.Rig{Profile: point, Body: body.Body{Mass: 3, Centre: r2.Vec{Y: -depth}, Inertia: 3 * gyration * gyration}}
+	for _, e := range rig.Equilibria(nil) {
+		if e.Stable {
+			return rig, rig.BalanceAt(e), nil
+		}
+	}
+	return rig, sim.Balance{}, fmt.Errorf("validation: the pendulum does not hang")
+}
+
+// pendulums are bodies that swing on a corner.
+func pendulums() []Case {
+	const length = 0.8
+	cases := []Case{
+		{
+			Group: "pendulum", Name: "simple, small", Checks: "The small swing of a point mass below a corner.",
+			Source: "2π√(l/g), any textbook of mechanics", Unit: "s", Want: 2 * math.Pi * math.Sqrt(length/sim.Gravity),
+			Accuracy: twelveDigits, Why: whyClosed,
+			Compute: func() (float64, error) { _, b, err := hung(length, 0); return b.Period, err },
+		},
+		{
+			Group: "pendulum", Name: "uniform rod, small", Checks: "The small swing of a rod hung by its end.",
+			Source: "2π√(2l/3g), any textbook of mechanics: inertia ml²/3 about the end", Unit: "s",
+			Want: 2 * math.Pi * math.Sqrt(2*length/3/sim.Gravity), Accuracy: twelveDigits, Why: whyClosed,
+			Compute: func() (float64, error) { _, b, err := hung(length/2, length/math.Sqrt(12)); return b.Period, err },
+		},
+	}
+	for _, amplitude := range []float64{5, 30, 60, 90, 120, 150} {
+		release := amplitude * math.Pi / 180
+		half := math.Sin(release / 2)
+		cases = append(cases, Case{
+			Group: "pendulum", Name: fmt.Sprintf("simple, from %g degrees", amplitude),
+			Checks: "The exact period of a swing of any size.",
+			Source: "4√(l/g)·K(m), m = sin²(A/2): complete elliptic integral of the first kind, as in any textbook of mechanics; K by gonum/mathext",
+			Unit:   "s", Want: 4 * math.Sqrt(length/sim.Gravity) * mathext.CompleteK(half*half), Accuracy: tenDigits, Why: whyQuadrature,
+			Compute: func() (float64, error) {
+				rig, b, err := hung(length, 0)
+				if err != nil {
+					return 0, err
+				}
+				period, _ := rig.Period(b, release)
+				return period, nil
+			},
+		})
+	}
+	return cases
+}
