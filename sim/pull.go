@@ -74,14 +74,15 @@ func (r *Rig) overPull(b Balance, q r2.Vec) (slow, sudden float64) {
 		if height, _ := y(to); height <= 0 {
 			return math.NaN(), math.NaN()
 		}
-		slow = max(slow, largest(to-from, func(turn float64) float64 {
+		held := func(turn float64) float64 {
 			height, _ := y(from + turn)
 			return r.weight() * g.arm(r.stand(bearing, from+turn-at.shift)) / height
-		}))
+		}
+		slow = max(slow, largest(to-from, held))
 		sudden = max(sudden, largest(to-from, func(turn float64) float64 {
 			_, way := y(from + turn)
 			if way <= begun {
-				return 0 // at the rest itself
+				return held(turn) // at the rest itself, where both grow from nothing
 			}
 			risen := g.rise(r.stand(bearing, from+turn-at.shift)) - gone*g.sin - start
 			return r.weight() * risen / (way - begun)
