@@ -27,22 +27,29 @@ func (e Equilibrium) onFlat(p rocker.Profile) bool {
 // Equilibria appends every rest and hilltop in one whole turn to dst, in order of
 // roll, and returns it. Also those past the tips, and those with the centre of mass
 // below the contact (Height < 0), on which a pendulum hangs. A range of tilts over
-// which the balance is neutral has none. Bearings are searched by
+// which the balance is neutral has none, but where it is a level top the hilltops at
+// both of its brims. Bearings are searched by
 //
 //	Z = |w| sin(θ − θ₀) − R sin α,   w = G − C,  θ₀ = atan2(−wx, −wy),
 //
 // with zeros θ₀ + β and θ₀ + π − β, sin β = R sin α/|w|, R = 0 at a corner.
 func (r Rig) Equilibria(dst []Equilibrium) []Equilibrium {
-	search := r.searchFrom()
-	first := len(dst)
-	n := r.Profile.Bearings()
+	s := search{rig: &r, ground: r.Floor.ground()}
+	first, n := len(dst), r.Profile.Bearings()
+	opening := 0 // the sign at the very start, for the joint that closes the turn
 	for i := range n {
-		if i > 0 {
-			dst = search.joint(dst, i-1, i, r.Profile.Bearing(i).From)
+		left := s.end
+		s.enter(i)
+		if i == 0 {
+			opening = s.start
+		} else {
+			dst = s.joint(dst, i-1, i, left, s.start)
 		}
-		dst = search.bearing(dst, i)
+		dst = s.inside(dst, i)
 	}
-	dst = search.joint(dst, n-1, 0, r.Profile.Bearing(n-1).To)
+	if last := r.Profile.Bearing(n - 1); last.Flat > 0 { // else one point all round
+		dst = s.joint(dst, n-1, 0, s.end, opening)
+	}
 	return dropGrazing(dst, first)
 }
 
@@ -51,38 +58,34 @@ func (r Rig) Equilibria(dst []Equilibrium) []Equilibrium {
 type search struct {
 	rig *Rig
 	ground
-	start, end int // signs of Z just inside the two ends of the Bearing last looked at
-	opening    int // sign just inside the first Bearing, for the joint that closes the turn
-	arm        float64
+	start, end    int     // signs of Z just inside the two ends of the Bearing; 0 where it is neutral
+	arm           float64 // Z at its end, m
+	length, level float64 // |w| and θ₀
+
+	climbing bool        // the last sign that was not 0 was +, and a neutral arc came behind it
+	brim     Equilibrium // where that arc begins
 }
 
-func (r *Rig) searchFrom() search {
-	s := search{rig: r, ground: r.Floor.ground()}
-	b := r.Profile.Bearing(0)
-	s.arm = s.armAt(b, b.First)
-	return s
-}
-
-// armAt returns Z at the end of a Bearing, from its joint.
-func (s *search) armAt(b *rocker.Bearing, j rocker.Joint) float64 {
-	return s.ground.arm(s.rig.standAt(b, j))
-}
-
-// bearing finds the zeros inside the i-th Bearing.
-func (s *search) bearing(dst []Equilibrium, i int) []Equilibrium {
+// enter goes on to the i-th Bearing.
+func (s *search) enter(i int) {
 	b := s.rig.Profile.Bearing(i)
-	length, level := s.rig.turned(b)
-	begin := s.arm
-	s.arm = s.armAt(b, b.Last)
-	s.start = signInside(begin, s.slope(s.rig.standAt(b, b.First)))
-	s.end = signInside(s.arm, -s.slope(s.rig.standAt(b, b.Last)))
-	if s.neutral(b, length) {
+	first, last := s.rig.standAt(b, b.First), s.rig.standAt(b, b.Last)
+	begin := s.ground.arm(first)
+	if i > 0 {
+		begin = s.arm + s.rig.Profile.Bearing(i-1).Flat*s.cos
+	}
+	s.arm = s.ground.arm(last)
+	s.length, s.level = s.rig.turned(b)
+	s.start, s.end = signInside(begin, s.slope(first)), signInside(s.arm, -s.slope(last))
+	if s.neutral(b, s.length) {
 		s.start, s.end = 0, 0
 	}
-	if i == 0 {
-		s.opening = s.start
-	}
-	sine := b.Radius * s.sin / length
+}
+
+// inside finds the zeros inside the i-th Bearing.
+func (s *search) inside(dst []Equilibrium, i int) []Equilibrium {
+	b := s.rig.Profile.Bearing(i)
+	sine := b.Radius * s.sin / s.length
 	if s.start == 0 || !(math.Abs(sine) < 1) {
 		return dst
 	}
@@ -91,38 +94,35 @@ func (s *search) bearing(dst []Equilibrium, i int) []Equilibrium {
 		lean = math.Asin(sine)
 	}
 	middle := (b.From + b.To) / 2
-	rest := within(level+lean-s.rig.Floor.Slope, middle)
-	hill := within(level+math.Pi-lean-s.rig.Floor.Slope, middle)
-	switch inside := func(roll float64) bool { return b.From < roll && roll < b.To }; {
-	case s.start != s.end && s.start < 0:
+	rest := within(s.level+lean-s.rig.Floor.Slope, middle)
+	hill := within(s.level+math.Pi-lean-s.rig.Floor.Slope, middle)
+	both := b.From < min(rest, hill) && max(rest, hill) < b.To
+	switch {
+	case s.start < s.end:
 		dst = append(dst, s.found(i, i, max(b.From, min(b.To, rest)), true))
-	case s.start != s.end:
+	case s.start > s.end:
 		dst = append(dst, s.found(i, i, max(b.From, min(b.To, hill)), false))
-	case s.start < 0 && inside(rest) && inside(hill) && rest < hill:
+	case s.start < 0 && both && rest < hill:
 		dst = append(dst, s.found(i, i, rest, true), s.found(i, i, hill, false))
-	case s.start > 0 && inside(rest) && inside(hill) && hill < rest:
+	case s.start > 0 && both && hill < rest:
 		dst = append(dst, s.found(i, i, hill, false), s.found(i, i, rest, true))
 	}
 	return dst
 }
 
-// joint finds a zero exactly at the joint between two Bearings, or the jump of Z
-// across the flat between them, and carries Z over to the second.
-func (s *search) joint(dst []Equilibrium, before, after int, roll float64) []Equilibrium {
-	last, next := s.rig.Profile.Bearing(before), s.rig.Profile.Bearing(after)
-	left := s.end
-	s.arm += last.Flat * s.cos
-	right := s.opening
-	if after > 0 {
-		right = signInside(s.arm, s.slope(s.rig.standAt(next, next.First)))
+// joint finds a zero exactly at the joint between two Bearings, or the jump of Z across
+// the flat between them, by the signs on its two sides.
+func (s *search) joint(dst []Equilibrium, before, after, left, right int) []Equilibrium {
+	roll := s.rig.Profile.Bearing(before).To
+	switch {
+	case left != 0 && right == 0:
+		s.climbing, s.brim = left > 0, s.found(before, after, roll, false)
+	case left == 0 && right < 0 && s.climbing: // over a level top: a hilltop at either brim
+		return append(dst, s.brim, s.found(before, after, roll, false))
+	case left*right < 0:
+		return append(dst, s.found(before, after, roll, left < 0))
 	}
-	if left*right >= 0 {
-		return dst
-	}
-	if after == 0 && last.Flat == 0 {
-		return dst // one point all round: the zero lies inside, to rounding
-	}
-	return append(dst, s.found(before, after, roll, left < 0))
+	return dst
 }
 
 // found makes the Equilibrium at a roll, and puts it on the joint that is AtJoint

@@ -110,12 +110,13 @@ func TestUpsideDown(t *testing.T) {
 	}
 }
 
-// TestNeutralHasNoEquilibria: at the arc's centre every tilt of the arc is alike.
-func TestNeutralHasNoEquilibria(t *testing.T) {
+// TestNeutral: at the arc's centre every tilt of the arc is alike, a level top with a
+// hilltop at either brim.
+func TestNeutral(t *testing.T) {
 	r := arc(1, 0)
 	for _, e := range r.Equilibria(nil) {
-		if e.Height > 0 {
-			t.Errorf("a wheel at rest at its own tilt: %+v", e)
+		if e.Height > 0 && (e.Stable || math.Abs(e.Tilt+0.4) > 1e-15 && math.Abs(e.Tilt-0.5) > 1e-15) {
+			t.Errorf("a wheel has a tilt of its own: %+v", e)
 		}
 	}
 	if b := r.Balance(); b.Outcome != Neutral || !math.IsNaN(b.Period) || b.Back.Exists() {

@@ -79,7 +79,7 @@ func (f *fall) next() (stretch, bool) {
 		return stretch{}, false
 	}
 	inner := f.at.end(f.rig.Profile, -f.way)
-	if float64(f.way)*(inner-f.rest.roll) <= 0 {
+	if f.at == f.rest.home(f.way) {
 		inner, f.done = f.rest.roll, true
 	}
 	s := f.rig.stretchOn(f.rig.Profile.Bearing(f.at.index), f.outer-f.at.shift, inner-f.at.shift, float64(f.way), f.above)

@@ -40,11 +40,12 @@ func (r *Rig) fallTime(turning float64, rest Equilibrium) float64 {
 // time returns the time spent on the stretch, s. The integrand is infinite at the
 // turning point, or nearly so a little outside, where with the arm at the outer end
 // the turning point would be: at t = −t₀, t₀ = above/2Z. With t = y(y + 2√t₀) it is
-// smooth.
+// smooth. Further out than a hundred times the stretch the turning point is not felt.
 func (s *stretch) time() float64 {
 	before := 0.0
 	if s.above > 0 {
-		before = math.Sqrt(s.above / (2 * s.side * (s.pull - s.slide)))
+		arm := max(0, s.side*(s.pull-s.slide))
+		before = min(math.Sqrt(s.above/(2*arm)), 10*math.Sqrt(s.end))
 	}
 	end := s.end / (before + math.Sqrt(before*before+s.end))
 	return s.timeOver(before, 0, end, 40)

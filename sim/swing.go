@@ -61,16 +61,24 @@ func (r Rig) Period(b Balance, release float64) (period, reach float64) {
 		limit = b.Rest.roll - float64(way)*far.Angle
 	}
 	other := r.rising(b.Rest, -way, height, limit)
-	return 2 * (r.fallTime(turning, b.Rest) + r.fallTime(other, b.Rest)), other - b.Rest.roll
+	period = 2 * (r.fallTime(turning, b.Rest) + r.fallTime(other, b.Rest))
+	if math.IsNaN(period) || math.IsInf(period, 1) {
+		return math.NaN(), math.NaN() // let go on a level place, it never sets off
+	}
+	return period, other - b.Rest.roll
 }
 
 // fate tells what becomes of a rig let go at a tilt from the rest of b from which it
-// does not come back to it: it goes over on the side to which it sets off, unless a
+// does not come back to it: it stays where the arm is zero and does not change, else it
+// goes over on the side to which it sets off, unless a
 // hilltop on that side stands higher than where it was let go and turns it.
 func (r *Rig) fate(b Balance, release float64) Outcome {
 	start := b.Rest.roll + release
 	i, roll := r.Profile.Find(start)
 	s, g := r.stand(r.Profile.Bearing(i), roll), r.Floor.ground()
+	if level := rounding * (s.height + s.radius); math.Abs(g.arm(s)) <= level && math.Abs(g.slope(s)) <= level {
+		return Neutral
+	}
 	back := g.arm(s) < 0 || g.arm(s) == 0 && release > 0
 	var store [16]Equilibrium
 	for _, e := range r.Equilibria(store[:0]) {

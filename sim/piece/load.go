@@ -77,7 +77,7 @@ func (l *Load) read(d Design, edge rocker.Profile, releases []float64) {
 	l.SeatFall, l.BackRecline = math.NaN(), math.NaN()
 	l.Pull = sim.Pull{EffortBack: math.NaN(), EffortForward: math.NaN(), Slow: math.NaN(), Sudden: math.NaN()}
 	for _, e := range l.Rig.Equilibria(nil) {
-		if e.Height > 0 && math.Abs(e.Tilt) < math.Pi {
+		if e.Height > 0 && math.Abs(e.Tilt) < math.Pi && l.Balance.Outcome != sim.Neutral {
 			l.Equilibria = append(l.Equilibria, e)
 		}
 	}
