@@ -16,6 +16,9 @@ const rounding = 1e-13
 // use [Chain].
 func Single(radius, nose, tail float64) Profile {
 	p, err := Chain(nose, Arc(radius, nose+tail))
+	if err == nil && !(radius > 0 && nose > 0 && tail > 0) {
+		err = &SpanError{Span: Arc(radius, nose+tail), Reason: "radius, nose and tail are more than 0"}
+	}
 	if err != nil {
 		panic(err)
 	}
@@ -27,7 +30,8 @@ func Single(radius, nose, tail float64) Profile {
 // the origin falls on a corner, half of its turn lies before.
 //
 // Spans are tangent to each other except at a [Turn]. Splitting a span changes
-// nothing. No spans at all make a rocker of one point, on which a body swings. The
+// nothing. Hollows and notches are bridged; upside down the piece is taken to lie on its
+// two tips alone, whatever a reverse curve does between them. No spans at all make a rocker of one point, on which a body swings. The
 // error is a [*SpanError]: a length or radius that is not a number or not in
 // range, turns that come to 360 degrees, or a chain that curls in on itself.
 func Chain(nose float64, spans ...Span) (Profile, error) {
