@@ -49,7 +49,7 @@ func Chain(nose float64, spans ...Span) (Profile, error) {
 
 // check returns the first thing wrong with what was given.
 func check(nose float64, spans []Span) error {
-	var length, turned float64
+	var length, turned, hollowed float64
 	for i, s := range spans {
 		bad := func(reason string) error { return &SpanError{Index: i, Span: s, Reason: reason} }
 		switch {
@@ -66,6 +66,9 @@ func check(nose float64, spans []Span) error {
 		turned += max(s.turn(), 0)
 		if turned >= 2*math.Pi {
 			return bad("the turns come to 360 degrees or more")
+		}
+		if hollowed += min(s.turn(), 0); hollowed <= -2*math.Pi {
+			return bad("the hollows come to 360 degrees or more")
 		}
 	}
 	if !finite(nose) || nose < 0 || nose > length*(1+rounding) {

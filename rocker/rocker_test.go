@@ -130,6 +130,7 @@ func TestSpanErrors(t *testing.T) {
 		{0.1, []Span{Arc(1, 1), {Turn: 1, Length: 1}}, 1, "a turn has no length"},
 		{0.1, []Span{Turn(3.2)}, 0, "less than 180 degrees"},
 		{0.1, []Span{Arc(1, 3), Arc(1, 3), Arc(0.5, 1)}, 2, "360 degrees"},
+		{0.1, []Span{Arc(1, 1), Arc(-0.1, 1)}, 1, "the hollows come to 360"},
 		{2, []Span{Arc(1, 1)}, 1, "outside the edge"},
 		{-1, []Span{Arc(1, 1)}, 1, "outside the edge"},
 		{math.NaN(), []Span{Arc(1, 1)}, 1, "outside the edge"},
