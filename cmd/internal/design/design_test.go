@@ -252,7 +252,7 @@ func TestRead(t *testing.T) {
 		write("blank.toml", []byte(bom+" \n\n")):           "the file is empty",
 		write("binary.toml", []byte{1, 0, 2}):              "not a text file",
 		write("latin.toml", []byte("title = \"B\xe4nk\"")): "not a text file",
-		write("large.toml", make([]byte, 50<<20)):          "larger than 1 MiB",
+		write("large.toml", make([]byte, 50<<20)):          "larger than 128 KiB",
 	} {
 		_, err := Read(path)
 		var wrong *Error

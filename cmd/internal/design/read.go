@@ -12,7 +12,7 @@ import (
 )
 
 // largest is the size beyond which a file is no design, bytes. A long one has 4 KiB.
-const largest = 1 << 20
+const largest = 128 << 10
 
 // Read reads the design file at path. The error is an [*Error].
 func Read(path string) (*File, error) {
@@ -43,7 +43,7 @@ func readText(path string) (string, error) {
 	case err != nil:
 		return "", err
 	case len(data) > largest:
-		return "", errors.New("this file is larger than 1 MiB; a design file has a page or two of text")
+		return "", errors.New("this file is larger than 128 KiB; a design file has a page or two of text")
 	case bytes.IndexByte(data, 0) >= 0 || !utf8.Valid(data):
 		return "", errors.New("this is not a text file; save the design as plain text (UTF-8)")
 	case len(strings.TrimSpace(strings.TrimPrefix(string(data), bom))) == 0:
