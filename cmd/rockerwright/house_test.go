@@ -23,7 +23,7 @@ var mayImport = map[string][]string{
 	"sim":          {"rocker", "body", gonum},
 	"sim/quantity": {},
 	"sim/piece":    {"rocker", "body", "sim", "sim/quantity", gonum},
-	"plots":        {"rocker", "body", "sim", "sim/quantity", "sim/piece", gonum, plot},
+	"plots":        {"rocker", "body", "sim", "sim/quantity", "sim/piece", gonum, plot, fpdf},
 	"validation":   {"rocker", "body", "sim", "sim/quantity", "sim/piece", gonum},
 
 	"cmd/internal/design/locate": {},
@@ -38,6 +38,7 @@ var mayImport = map[string][]string{
 const (
 	gonum = "gonum.org/v1/gonum"
 	plot  = "gonum.org/v1/plot"
+	fpdf  = "codeberg.org/go-pdf/fpdf"
 )
 
 // TestHouse holds the import column of the house: arrows point one way.

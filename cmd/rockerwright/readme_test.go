@@ -1,0 +1,129 @@
+package main
+
+import (
+	"bytes"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"rockerwright/cmd/internal/design"
+	"rockerwright/plots"
+	"rockerwright/sim/piece"
+)
+
+// TestReadme keeps the README's example and its picture in step with what the program
+// says and draws.
+func TestReadme(t *testing.T) {
+	const begin, end = "<!-- example: begin -->\n", "<!-- example: end -->\n"
+	path := filepath.Join(root, "README.md")
+	readme := read(t, path)
+	before, rest, found := strings.Cut(readme, begin)
+	shown, after, closed := strings.Cut(rest, end)
+	if !found || !closed {
+		t.Fatal("the README has no place for the example")
+	}
+	var out, errs bytes.Buffer
+	if code := run(nil, &out, &errs); code != allHold {
+		t.Fatalf("exit %d: %s", code, &errs)
+	}
+	want := "\n    $ go run ./cmd/rockerwright\n" + indented(out.String()) + "\n"
+	if *update {
+		overwrite(t, path, before+begin+want+end+after)
+	} else if shown != want {
+		t.Errorf("the README shows\n%s\nwant\n%s", shown, want)
+	}
+
+	text, _ := design.Start("chair")
+	f, err := design.Parse("chair.toml", text)
+	if err != nil {
+		t.Fatal(err)
+	}
+	report, err := piece.Check(f.Design, piece.Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	var picture bytes.Buffer
+	if err := plots.SideView(report).Draw(&picture, plots.SVG); err != nil {
+		t.Fatal(err)
+	}
+	path = "testdata/reading-chair.svg"
+	if *update {
+		overwrite(t, path, picture.String())
+	} else if read(t, path) != picture.String() {
+		t.Error("the README's picture is not what the program draws now")
+	}
+}
+
+// indented puts four spaces before each line that is not empty.
+func indented(text string) string {
+	var b strings.Builder
+	for line := range strings.Lines(text) {
+		if line != "\n" {
+			b.WriteString("    ")
+		}
+		b.WriteString(line)
+	}
+	return b.String()
+}
+
+func overwrite(t *testing.T, path, text string) {
+	t.Helper()
+	if err := os.WriteFile(path, []byte(text), 0o644); err != nil {
+		t.Fatal(err)
+	}
+}
+
+// TestPicturesAreDrawnWholeOrNotAtAll, and never over the design.
+func TestPicturesAreDrawnWholeOrNotAtAll(t *testing.T) {
+	dir := t.TempDir()
+	text, _ := design.Start("chair")
+	mine := filepath.Join(dir, "mine.toml")
+	overwrite(t, mine, text)
+	var out, errs bytes.Buffer
+	if code := run([]string{"check", mine, "--pictures", filepath.Join(dir, "new", "folder")}, &out, &errs); code != allHold || strings.Count(out.String(), "Drew ") != 3 {
+		t.Errorf("exit %d: %s%s", code, &out, &errs)
+	}
+	for _, tt := range []struct {
+		args []string
+		says string
+	}{
+		{[]string{"check", mine, "--pictures", mine}, "this folder cannot be made"},
+		{[]string{"check", mine, "--pictures", dir, "--format", "bmp"}, "svg or pdf"},
+		{[]string{"check", mine, mine, "--pictures", dir}, "one design at a time"},
+		{[]string{"check", filepath.Join(dir, "side view.svg"), "--pictures", dir}, "is the design itself"},
+	} {
+		overwrite(t, filepath.Join(dir, "side view.svg"), text)
+		errs.Reset()
+		if code := run(tt.args, &out, &errs); code != noAnswer || !strings.Contains(errs.String(), tt.says) {
+			t.Errorf("%q: exit %d, %q; want it to say %q", tt.args, code, &errs, tt.says)
+		}
+		if read(t, filepath.Join(dir, "side view.svg")) != text || read(t, mine) != text {
+			t.Errorf("%q changed a design", tt.args)
+		}
+		if left, _ := filepath.Glob(filepath.Join(dir, ".draft-*")); len(left) > 0 {
+			t.Errorf("%q left %v", tt.args, left)
+		}
+	}
+}
+
+// TestNewNeverWritesOver an existing file.
+func TestNewNeverWritesOver(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "my chair.toml")
+	var out, errs bytes.Buffer
+	if code := run([]string{"new", "chair", path}, &out, &errs); code != allHold || !strings.Contains(out.String(), `check "`) {
+		t.Fatalf("exit %d: %s%s", code, &out, &errs)
+	}
+	want, _ := design.Start("chair")
+	if read(t, path) != want {
+		t.Error("the file is not the starting design")
+	}
+	overwrite(t, path, "mine")
+	if code := run([]string{"new", "chair", path}, &out, &errs); code != noAnswer || read(t, path) != "mine" || !strings.Contains(errs.String(), "already there") {
+		t.Errorf("exit %d, the file holds %q, said %s", code, read(t, path), &errs)
+	}
+	errs.Reset()
+	if code := run([]string{"new", "chair", filepath.Join(path, "below.toml")}, &out, &errs); code != noAnswer || !strings.Contains(errs.String(), "cannot be written") {
+		t.Errorf("exit %d: %s", code, &errs)
+	}
+}
