@@ -35,14 +35,3 @@ type Row struct {
 	Cells []string
 	Bad   bool
 }
-
-// Whole returns the sheet with every block, and none left for later.
-func (s Sheet) Whole() Sheet {
-	blocks := make([]Block, len(s.Blocks))
-	for i, b := range s.Blocks {
-		b.All = false
-		blocks[i] = b
-	}
-	s.Blocks = blocks
-	return s
-}

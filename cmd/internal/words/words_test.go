@@ -170,14 +170,6 @@ func TestBoldIsNotTheOnlyCarrier(t *testing.T) {
 	}
 }
 
-// TestWhole holds that the whole sheet keeps every block.
-func TestWhole(t *testing.T) {
-	s := Sheet{Blocks: []Block{{All: true}, {}}}
-	if w := s.Whole(); len(w.Blocks) != 2 || w.Blocks[0].All || !s.Blocks[0].All {
-		t.Errorf("Whole: %+v of %+v", w, s)
-	}
-}
-
 // TestPointOfOneMass keeps the helper designs honest: a piece of one point mass reads
 // as far over as its place says.
 func TestPointOfOneMass(t *testing.T) {
