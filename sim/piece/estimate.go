@@ -25,7 +25,7 @@ const (
 // estimate spreads the weight of the piece over seat, back, arms, legs and rockers, by
 // slab, panel and rod of the drawn sizes, all of one wood.
 func (d Design) estimate(edge rocker.Profile) (heap, error) {
-	if !d.Seat.drawn() {
+	if !d.Seat.level() {
 		return heap{}, &KeyError{Key: "seat", Reason: "the weight is spread over the drawn seat, and none is drawn", Example: "[seat] with front, rear, depth, width and behind_low_point"}
 	}
 	s := d.Seat

@@ -101,7 +101,12 @@ func TestRolesAndNames(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	want := []string{"empty", "owner, sitting", "owner, lying back", "owner, perched", "rider"}
+	d.Sitters = append(d.Sitters, Sitter{Name: "guest", Role: Other, Posture: LyingBack, Mass: 60, Sitting: Place{0.1, 0.2}})
+	r, err = Check(d, Options{Releases: []float64{0.1}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := []string{"empty", "owner, sitting", "owner, lying back", "owner, perched", "rider", "guest, lying back"}
 	for i, name := range want {
 		if r.Loads[i].Name != name || len(r.Loads[i].Swings) != 1 {
 			t.Errorf("load %d is %q with %d swings, want %q with 1", i, r.Loads[i].Name, len(r.Loads[i].Swings), name)

@@ -82,10 +82,8 @@ func (d Design) balanced() (rocker.Profile, heap, []Load, error) {
 	if err != nil {
 		return edge, heap{}, nil, err
 	}
-	if d.Seat.drawn() || d.Seat != (Seat{}) {
-		if err := d.Seat.check(); err != nil {
-			return edge, heap{}, nil, err
-		}
+	if err := d.Seat.check(); err != nil {
+		return edge, heap{}, nil, err
 	}
 	h, err := d.heap(edge)
 	if err != nil {

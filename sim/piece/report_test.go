@@ -142,6 +142,8 @@ func TestErrors(t *testing.T) {
 		{"no mass", func(d *Design) { d.Piece.Mass = 0 }, "piece", "missing"},
 		{"two masses", func(d *Design) { d.Body.Mass = 10 }, "piece", "given twice"},
 		{"seat without front", func(d *Design) { d.Seat.Front = 0 }, "seat.front", "needs its front"},
+		{"seat without rear", func(d *Design) { d.Seat.Rear = 0 }, "seat.rear", "needs its rear"},
+		{"arcs without nose", func(d *Design) { d.Rocker = Rocker{Arcs: []Arc{{Radius: 1, Length: 1}}} }, "rocker.nose", "arcs need nose"},
 		{"seat too steep", func(d *Design) { d.Seat.Depth = 0.5 * inch }, "seat.depth", "differ"},
 		{"no width to spread over", func(d *Design) { d.Seat.Width = 0 }, "seat.width", "width is needed"},
 		{"person without weight", func(d *Design) { d.Sitters[0].Mass = 0 }, "sitter.weight", "has a weight"},

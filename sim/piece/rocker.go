@@ -25,6 +25,9 @@ func (r Rocker) Profile() (rocker.Profile, error) {
 	if r.Radius != 0 || r.Tail != 0 {
 		return rocker.Profile{}, &KeyError{Key: "rocker.arcs", Reason: "draw the rocker by radius, nose and tail, or by arcs and nose, not both"}
 	}
+	if r.Nose <= 0 {
+		return rocker.Profile{}, &KeyError{Key: "rocker.nose", Reason: "arcs need nose: how far the low point lies along the curve from the nose tip", Example: "nose = 15"}
+	}
 	spans := make([]rocker.Span, len(r.Arcs))
 	for i, a := range r.Arcs {
 		key := fmt.Sprintf("rocker.arcs.%d", i+1)

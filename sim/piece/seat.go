@@ -12,26 +12,43 @@ func (s Seat) drawn() bool { return s.Rear > 0 }
 // Meet returns where the back meets the seat, in the seat frame.
 func (s Seat) Meet() r2.Vec { return r2.Vec{X: -s.Behind, Y: s.Rear} }
 
-// FrontEdge returns the top of the seat's front edge, in the seat frame.
+// FrontEdge returns the top of the seat's front edge, in the seat frame; where front and
+// depth are not drawn, where the back meets the seat.
 func (s Seat) FrontEdge() r2.Vec {
+	if !s.level() {
+		return s.Meet()
+	}
 	run := math.Sqrt(s.Depth*s.Depth - (s.Front-s.Rear)*(s.Front-s.Rear))
 	return r2.Add(s.Meet(), r2.Vec{X: run, Y: s.Front - s.Rear})
 }
 
-// Fall returns how far the seat falls back as drawn, rad.
-func (s Seat) Fall() float64 { return math.Asin((s.Front - s.Rear) / s.Depth) }
+// Fall returns how far the seat falls back as drawn, rad; NaN where front and depth are
+// not drawn.
+func (s Seat) Fall() float64 {
+	if !s.level() {
+		return math.NaN()
+	}
+	return math.Asin((s.Front - s.Rear) / s.Depth)
+}
 
-// check returns the first thing a drawn seat lacks.
+// level reports whether the seat's slope is known.
+func (s Seat) level() bool { return s.Front > 0 && s.Depth > 0 }
+
+// check returns the first thing a drawn seat lacks. Front and depth may be left out
+// together; then its slope is not known.
 func (s Seat) check() error {
+	if s == (Seat{}) {
+		return nil
+	}
 	for _, m := range []struct {
 		name, example string
-		size          float64
-	}{{"rear", `"15-7/8"`, s.Rear}, {"front", `"16-1/2"`, s.Front}, {"depth", "18", s.Depth}} {
-		if m.size <= 0 {
+		missing       bool
+	}{{"rear", `"15-7/8"`, s.Rear <= 0}, {"front", `"16-1/2"`, s.Front <= 0 && s.Depth > 0}, {"depth", "18", s.Depth <= 0 && s.Front > 0}} {
+		if m.missing {
 			return &KeyError{Key: "seat." + m.name, Reason: "a seat needs its " + m.name, Example: m.name + " = " + m.example}
 		}
 	}
-	if math.Abs(s.Front-s.Rear) >= s.Depth {
+	if s.level() && math.Abs(s.Front-s.Rear) >= s.Depth {
 		return &KeyError{Key: "seat.depth", Reason: "front and rear differ by more than the seat is deep", Example: "depth = 18"}
 	}
 	return nil

@@ -20,7 +20,7 @@ type Sitter struct {
 	Inertia float64 // about the person's own centre, kg·m²; zero means by Gyration, of a hazard none
 
 	Centre  r2.Vec  // seat frame; zero means by the places below
-	Posture Posture // in which Centre was taken
+	Posture Posture // in which Centre, or else Sitting, was taken, where said
 
 	Sitting, LyingBack, Perched Place
 }
@@ -43,11 +43,18 @@ func (s Sitter) hasCentre() bool { return s.Centre != (r2.Vec{}) }
 // places returns the places given, by posture.
 func (s Sitter) places() map[Posture]Place {
 	given := map[Posture]Place{}
-	for posture, place := range map[Posture]Place{Sitting: s.Sitting, LyingBack: s.LyingBack, Perched: s.Perched} {
+	add := func(posture Posture, place Place) {
 		if place != (Place{}) {
 			given[posture] = place
 		}
 	}
+	if s.Posture == Unsaid {
+		add(Sitting, s.Sitting)
+	} else {
+		add(s.Posture, s.Sitting)
+	}
+	add(LyingBack, s.LyingBack)
+	add(Perched, s.Perched)
 	return given
 }
 

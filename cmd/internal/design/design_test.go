@@ -223,6 +223,7 @@ func TestSplitChange(t *testing.T) {
 		ok         bool
 	}{
 		{"rocker.radius=36,39", "rocker.radius", []string{"36", "39"}, true},
+		{"rocker.tail=“20 1/2”", "rocker.tail", []string{"20 1/2"}, true},
 		{`title="a, b"`, "title", []string{"a, b"}, true},
 		{"chair.toml", "", nil, false},
 		{"dir/a=b.toml", "", nil, false},

@@ -21,8 +21,10 @@ func SplitChange(change string) (key string, values []string, ok bool) {
 		return "", nil, false
 	}
 	text = strings.TrimSpace(text)
-	if unquoted, whole := strings.CutPrefix(text, `"`); whole && strings.HasSuffix(unquoted, `"`) {
-		return key, []string{strings.TrimSuffix(unquoted, `"`)}, true
+	for _, quotes := range [][2]string{{`"`, `"`}, {"“", "”"}, {"„", "“"}} {
+		if inner, opens := strings.CutPrefix(text, quotes[0]); opens && strings.HasSuffix(inner, quotes[1]) {
+			return key, []string{strings.TrimSuffix(inner, quotes[1])}, true
+		}
 	}
 	for _, v := range strings.Split(text, ",") {
 		values = append(values, strings.TrimSpace(v))

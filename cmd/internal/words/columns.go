@@ -62,7 +62,7 @@ func Columns(title, source string, columns []Column) Sheet {
 		return v.towards(l.Balance.Rest.Tilt)
 	}
 	rests := "seat falls"
-	if columns[0].Report.Design.Seat.Rear == 0 {
+	if columns[0].Report.Design.Seat.Front == 0 {
 		rests = "tilts at rest"
 	}
 	empty := func(r piece.Report) *piece.Load { return &r.Loads[0] }

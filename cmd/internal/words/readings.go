@@ -46,13 +46,13 @@ func (v voice) readingsOf(d piece.Design, loads []*piece.Load) *Table {
 		t.Rows = append(t.Rows, Row{Cells: append(cells, unit)})
 	}
 	length := quantity.Unit(quantity.Length, v.units)
-	if d.Seat.Rear > 0 {
+	if d.Seat.Front > 0 {
 		row("seat falls back", "degrees", func(l *piece.Load) string { return v.towards(l.SeatFall) })
 	}
 	if d.Back.Height > 0 {
 		row("back leans from plumb", "degrees", func(l *piece.Load) string { return v.towards(l.BackRecline) })
 	}
-	if d.Seat.Rear == 0 {
+	if d.Seat.Front == 0 {
 		row("tilts at rest", "degrees", func(l *piece.Load) string { return v.towards(l.Balance.Rest.Tilt) })
 	}
 	row("one rock, there+back", "seconds", func(l *piece.Load) string { return v.seconds(l.Balance.Period) })
