@@ -33,12 +33,14 @@ func checkCommand() *cobra.Command {
 	var flags checkFlags
 	cmd := &cobra.Command{
 		Use:   "check [FILE…] [section.key=value…]",
-		Short: "say where a design rests, how it rocks and how near it is to going over",
+		Short: "say where a design rests, how it rocks, how near to going over",
 		Long: `Says where a design rests (empty, sitting, lying back), how long a rock takes and
 how near it is to going over. With no FILE it checks the built-in reading chair.
 
 After FILE, change any entry of the design for this answer; the file stays as it is.
-Several values, or several files, stand side by side.`,
+Several values, or several files, stand side by side.
+
+` + entries(),
 		Example: `  rockerwright check mine.toml
   rockerwright check mine.toml rocker.tail=20-1/2
   rockerwright check mine.toml rocker.radius=36,39,42,48
@@ -51,22 +53,22 @@ Several values, or several files, stand side by side.`,
 	}
 	f := cmd.Flags()
 	f.SortFlags = false
-	f.BoolVar(&flags.all, "all", false, "every load, every limit, times of a rock, assumptions, cautions")
+	f.BoolVar(&flags.all, "all", false, "every load and limit, times of a rock, assumptions, cautions")
 	f.BoolVar(&flags.json, "json", false, "the numbers for a program: SI units, degrees")
-	f.StringVar(&flags.release, "release", "", "tilts from rest to let go from, in degrees, - forward (1,2,5,10,15,20,25)")
+	f.StringVar(&flags.release, "release", "", "let go from these `degrees` from rest, - forward, as in 5,15,-10")
 	f.StringVar(&flags.pictures, "pictures", "", "draw the pictures into this `folder`")
 	f.StringVar(&flags.format, "format", "svg", "of the pictures: svg or pdf")
 	return cmd
 }
 
 // welcome checks the built-in chair and says what to do next.
-func welcome(cmd *cobra.Command, _ *cobra.Command) error {
+func welcome(cmd *cobra.Command) error {
 	out := cmd.OutOrStdout()
 	err := check(out, nil, checkFlags{})
 	if err != nil {
 		return err
 	}
-	_, err = fmt.Fprintln(out, "That was a built-in example. Next, make your own: rockerwright new chair mine.toml")
+	_, err = fmt.Fprintln(out, "That was a built-in example. Make your own: rockerwright new chair mine.toml")
 	return err
 }
 

@@ -22,7 +22,6 @@ check again. Nothing you type here can harm it: commands only read it.`
 
 // rootCommand returns the whole command line.
 func rootCommand() *cobra.Command {
-	check := checkCommand()
 	root := &cobra.Command{
 		Use:   "rockerwright",
 		Short: "how a rocking chair rests, rocks and goes over",
@@ -34,7 +33,7 @@ func rootCommand() *cobra.Command {
 			return unknownCommand(args[0])
 		},
 		RunE: func(cmd *cobra.Command, _ []string) error {
-			return welcome(cmd, check)
+			return welcome(cmd)
 		},
 		SilenceErrors: true,
 		SilenceUsage:  true,
@@ -44,7 +43,7 @@ func rootCommand() *cobra.Command {
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
 		return fmt.Errorf("%s: %s. To see what there is: %s --help", cmd.CommandPath(), err, cmd.CommandPath())
 	})
-	root.AddCommand(newCommand(), check, versionCommand())
+	root.AddCommand(newCommand(), checkCommand(), versionCommand())
 	return root
 }
 
