@@ -98,23 +98,25 @@ func (r *Rig) drop(turning float64, rest Equilibrium) float64 {
 
 // rising returns the roll at which the rig, going out from the rest on one side, has
 // gained the given height, m, at the latest at the roll limit, up to which it climbs
-// all the way.
+// all the way. It is NaN where once round does not gain it: a wheel runs down a slope.
 func (r *Rig) rising(rest Equilibrium, way int, height, limit float64) float64 {
 	g := r.Floor.ground()
 	side := float64(way)
 	inner := rest.roll
-	for at := rest.home(way); ; at = at.next(r.Profile, way) {
+	at := rest.home(way)
+	for range r.Profile.Bearings() + 1 {
 		b := r.Profile.Bearing(at.index)
 		outer := side * min(side*at.end(r.Profile, way), side*limit)
 		a := r.stand(b, inner-at.shift)
 		slide := b.Radius * g.sin
 		if gained, _ := g.climb(a, side, slide, side*(outer-inner)); gained < height && outer != limit {
 			height -= gained
-			inner = outer
+			inner, at = outer, at.next(r.Profile, way)
 			continue
 		}
 		return inner + side*g.solveClimb(a, side, slide, side*(outer-inner), height)
 	}
+	return math.NaN()
 }
 
 // solveClimb returns the turn δ in [0, most] at which climb has gained the given

@@ -45,7 +45,7 @@ func (r Rig) Period(b Balance, release float64) (period, reach float64) {
 	if release < 0 {
 		near, far, way = far, near, -1
 	}
-	if near.Exists() && math.Abs(release) >= near.Angle {
+	if near.Exists() && math.Abs(release) >= near.Angle || !(math.Abs(release) < 2*math.Pi) {
 		return math.NaN(), math.NaN()
 	}
 	if math.Abs(release) < AtJoint {
@@ -61,6 +61,9 @@ func (r Rig) Period(b Balance, release float64) (period, reach float64) {
 		limit = b.Rest.roll - float64(way)*far.Angle
 	}
 	other := r.rising(b.Rest, -way, height, limit)
+	if math.IsNaN(other) {
+		return math.NaN(), math.NaN()
+	}
 	period = 2 * (r.fallTime(turning, b.Rest) + r.fallTime(other, b.Rest))
 	if math.IsNaN(period) || math.IsInf(period, 1) {
 		return math.NaN(), math.NaN() // let go on a level place, it never sets off

@@ -23,8 +23,8 @@ func Repair(raw string, system System) (typed string, ok bool) {
 			}
 		}
 		if dotted := strings.Replace(try, ",", ".", 1); dotted != try {
-			if _, err := Parse(dotted, Length, system); err == nil {
-				return `"` + dotted + `"`, true
+			if x, err := Parse(dotted, Length, system); err == nil {
+				return quotedFor(dotted, x, Length, system), true
 			}
 		}
 	}
