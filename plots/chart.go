@@ -2,19 +2,17 @@ package plots
 
 import (
 	"bytes"
+	"fmt"
 	"io"
 	"math"
 	"slices"
 	"strconv"
-	"time"
 
-	"codeberg.org/go-pdf/fpdf"
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/plotter"
 	"gonum.org/v1/plot/text"
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
-	"gonum.org/v1/plot/vg/vgpdf"
 	"gonum.org/v1/plot/vg/vgsvg"
 )
 
@@ -38,6 +36,7 @@ type curve struct {
 type chart struct {
 	title, x, y string
 	curves      []curve
+	lines       []float64  // tilts to look at, drawn upright, degrees
 	low, high   plotter.XY // the range shown
 }
 
@@ -70,6 +69,17 @@ func (c chart) plot() (*plot.Plot, error) {
 	}
 	zero.Width = 0.8
 	p.Add(grid, zero)
+	for i, tilt := range c.lines {
+		for _, x := range []float64{-tilt, tilt} {
+			upright, err := plotter.NewLine(plotter.XYs{{X: x, Y: c.low.Y}, {X: x, Y: c.high.Y}})
+			if err != nil {
+				return nil, err
+			}
+			upright.Color, upright.Dashes = soft, []vg.Length{1.5, 2}
+			p.Add(upright)
+		}
+		p.Add(named{fmt.Sprintf("%g degrees", tilt), plotter.XY{X: tilt, Y: c.low.Y}, vg.Length(12 * i)})
+	}
 	for _, k := range c.curves {
 		if err := k.addTo(p); err != nil {
 			return nil, err
@@ -104,6 +114,19 @@ func (k curve) addTo(p *plot.Plot) error {
 		p.Add(points)
 	}
 	return nil
+}
+
+// A named place has a text beside it.
+type named struct {
+	text string
+	at   plotter.XY
+	up   vg.Length // above it
+}
+
+// Plot writes the text.
+func (n named) Plot(canvas draw.Canvas, p *plot.Plot) {
+	toX, toY := p.Transforms(&canvas)
+	canvas.FillText(text.Style{Color: soft, Font: typeface(9), XAlign: draw.XLeft, YAlign: draw.YBottom, Handler: plot.DefaultTextHandler}, vg.Point{X: toX(n.at.X) + 2, Y: toY(n.at.Y) + 2 + n.up}, n.text)
 }
 
 // within are ticks in degrees up to a largest value.
@@ -186,14 +209,3 @@ func paddedPage(canvas vg.CanvasSizer) draw.Canvas {
 
 // families are the faces an SVG asks for; the first is the one it was measured with.
 const families = "Liberation Sans,Arial,Helvetica,sans-serif"
-
-// newPDF returns a page whose bytes do not depend on the time of day.
-func newPDF(width, height vg.Length) *vgpdf.Canvas {
-	none := time.Unix(0, 0).UTC()
-	fpdf.SetDefaultCreationDate(none)
-	fpdf.SetDefaultModificationDate(none)
-	fpdf.SetDefaultCatalogSort(true)
-	canvas := vgpdf.New(width, height)
-	canvas.EmbedFonts(true)
-	return canvas
-}

@@ -15,14 +15,22 @@ import (
 )
 
 // RightingArm draws the righting arm of every load against the tilt: the rest is a dot,
-// the tilts at which it goes over are rings.
+// the tilts at which it goes over are rings. A cradle has the tilts of 5 and 10 degrees
+// marked, of which its cautions speak.
 func RightingArm(r piece.Report) Picture {
 	units := r.Design.Units
 	one := scaleOf(units)
+	back := "back"
+	if r.Design.Kind == piece.Cradle {
+		back = map[piece.Direction]string{piece.Side: "to the left", piece.End: "to the head"}[r.Design.Rocks]
+	}
 	c := chart{
 		title: cut(r.Design.Title, 60) + ": what brings it back",
-		x:     "tilt from as drawn, degrees (+ back)   ● rest   ○ goes over",
+		x:     "tilt from as drawn, degrees, + " + back + " (dot: rest; ring: goes over)",
 		y:     "righting arm, " + quantity.Unit(quantity.Length, units),
+	}
+	if r.Design.Kind == piece.Cradle {
+		c.lines = []float64{5, 10}
 	}
 	c.low, c.high = plotter.XY{X: math.Inf(1)}, plotter.XY{X: math.Inf(-1)}
 	var alt []string
