@@ -38,7 +38,8 @@ func checkCommand() *cobra.Command {
 how near it is to going over. With no FILE it checks the built-in reading chair.
 
 After FILE, change any entry of the design for this answer; the file stays as it is.
-Several values, or several files, stand side by side.
+Several values, parted by commas, or several files, stand side by side; here the
+decimal sign is a point.
 
 ` + entries(),
 		Example: `  rockerwright check mine.toml

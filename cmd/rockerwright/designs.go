@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"os"
 	"strings"
 
 	"rockerwright/cmd/internal/design"
@@ -15,6 +16,10 @@ const exampleName = "built-in example"
 func readDesigns(args []string) (paths []string, variants []variant, err error) {
 	var changes []change
 	for _, arg := range args {
+		if _, err := os.Stat(arg); err == nil { // a file, whatever its name looks like
+			paths = append(paths, arg)
+			continue
+		}
 		if key, values, ok := design.SplitChange(arg); ok {
 			changes = append(changes, change{key, values})
 			continue

@@ -96,7 +96,7 @@ func (d Design) cure(loads []Load, limits []Limit) (Cause, *Try) {
 			if err != nil || *field == 0 {
 				break
 			}
-			*field += m.step * float64(n)
+			*field = quantity.Round(*field+m.step*float64(n), measure.Kind, d.Units) // as it will be typed
 			edge, _, after, err := changed.balanced()
 			if err != nil {
 				break

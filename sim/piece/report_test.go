@@ -3,12 +3,14 @@ package piece
 import (
 	"errors"
 	"math"
+	"math/rand/v2"
 	"strings"
 	"testing"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/sim"
+	"rockerwright/sim/quantity"
 )
 
 // TestCheckClosedForm reads one body on one arc through the whole report: R = 1, h =
@@ -86,6 +88,46 @@ func TestExampleHoldsAndShortTailDoesNot(t *testing.T) {
 	d.Rocker.Tail = r.Try.Value
 	if after, err := Check(d, Options{}); err != nil || !after.Holds() {
 		t.Errorf("after the change it suggests: %v, %+v", err, after.Limits)
+	}
+}
+
+// TestTryDoesWhatItSays: on designs that miss a limit, the change offered, typed as the
+// shop writes it, makes all hold; mostly there is one.
+func TestTryDoesWhatItSays(t *testing.T) {
+	rng := rand.New(rand.NewPCG(1, 1))
+	missed, offered := 0, 0
+	for range 200 {
+		d := readingChair()
+		d.Units = quantity.System(rng.IntN(2))
+		d.Rocker = Rocker{Radius: (20 + 24*rng.Float64()) * inch, Nose: 15 * inch, Tail: (7 + 8*rng.Float64()) * inch}
+		r, err := Check(d, Options{Releases: []float64{}})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if r.Holds() {
+			continue
+		}
+		missed++
+		if r.Try == nil {
+			continue
+		}
+		offered++
+		_, field, err := d.Measure(r.Try.Key)
+		if err != nil {
+			t.Fatal(err)
+		}
+		typed, err := quantity.Parse(quantity.Shop(r.Try.Value, r.Try.Kind, d.Units), r.Try.Kind, d.Units)
+		if err != nil {
+			t.Fatal(err)
+		}
+		*field = typed
+		after, err := Check(d, Options{Releases: []float64{}})
+		if err != nil || !after.Holds() || after.Tape != r.Try.Tape {
+			t.Errorf("%s = %v: %v, %+v", r.Try.Key, typed, err, after.Limits)
+		}
+	}
+	if missed < 50 || offered*2 < missed {
+		t.Errorf("%d designs miss a limit, %d of them are offered a change", missed, offered)
 	}
 }
 

@@ -129,6 +129,12 @@ func TestShop(t *testing.T) {
 			t.Errorf("With(%v) = %q, want %q", tt.x, got, tt.want)
 		}
 	}
+	if got, want := Round(17.51*in, Length, Inch), 17.5*in; got != want {
+		t.Errorf("Round: %v, want %v", got, want)
+	}
+	if got := Round(math.NaN(), Length, Inch); !math.IsNaN(got) {
+		t.Errorf("Round of no number: %v", got)
+	}
 	if got := Fine(0.5623*in, Length, Inch); got != "0.562" {
 		t.Errorf("Fine: %q", got)
 	}

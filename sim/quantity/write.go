@@ -71,6 +71,14 @@ func With(x float64, kind Kind, system System) string {
 	return strings.TrimSpace(text + " " + unit)
 }
 
+// Round returns x as it reads when it is typed as [Shop] shows it.
+func Round(x float64, kind Kind, system System) float64 {
+	if rounded, err := Parse(Shop(x, kind, system), kind, system); err == nil {
+		return rounded
+	}
+	return x
+}
+
 // mixedNumber writes a value as a whole number and a fraction of parts, in lowest terms.
 func mixedNumber(value float64, parts int64) string {
 	if math.Abs(value) > 1e12 {

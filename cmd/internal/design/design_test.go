@@ -80,6 +80,7 @@ func TestMistakes(t *testing.T) {
 		{"first of two arcs", with("radius = 42\nnose   = 17\ntail   = 24", "nose = 17\narcs = [\n  {radius = 42, length = 0},\n  {radius = 40, length = 20},\n]"), "chair.toml:7:26: rocker.arcs.1.length: the length of this arc, along the curve is more than 0; 0 is not. For example: length = 16"},
 		{"arcs that make no rocker", with("radius = 42\nnose   = 17\ntail   = 24", "nose = 17\narcs = [\n  {radius = 42, length = 20},\n  {radius = 3, length = 20},\n]"), "chair.toml:8:3: rocker.arcs.2: these arcs make no rocker: the turns come to 360 degrees or more"},
 		{"mass and weight", with("weight = 120", "weight = 120\nmass = 120"), "chair.toml:24:1: sitter.2.mass: given twice, here and as weight: keep one"},
+		{"a person's height", with("weight = 120", "height = 70"), "chair.toml:23:1: sitter.2.height: a person's height is not read; say where the balance point lies, from where back and seat meet. For example: ahead = 7 and above = \"9-1/2\""},
 		{"three places", with("[piece]", "[body]\nmass = 9\ncentre = [1, 17, 3]\n[piece]"), "chair.toml:16:18: body.centre.3: a place has two numbers, ahead of the low point and over the floor. For example: [1/2, 17]"},
 		{"a word without quotes", with(`title = "Reading chair"`, "title = Reading chair"), `chair.toml:1:9: title: put quotes round a word: title = "Reading chair"`},
 		{"a text in curly quotes", with(`title = "Reading chair"`, "title = “Reading chair”"), `chair.toml:1:9: title: use straight quotes: title = "Reading chair"`},

@@ -108,6 +108,9 @@ func (f *File) unknown(key string, err error) error {
 			return err // known, but there are not so many
 		}
 	}
+	if general == "sitter.N.height" {
+		return fmt.Errorf("a person's height is not read; say where the balance point lies, from where back and seat meet. For example: ahead = 7 and above = \"9-1/2\"")
+	}
 	if strings.HasSuffix(general, ".centre.N") || strings.HasSuffix(general, ".at.N") {
 		return fmt.Errorf("a place has two numbers, ahead of the low point and over the floor. For example: [1/2, 17]")
 	}
