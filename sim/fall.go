@@ -88,14 +88,6 @@ func (f *fall) next() (stretch, bool) {
 	return s, true
 }
 
-// drop returns the whole height between a turning point and the rest, m.
-func (r *Rig) drop(turning float64, rest Equilibrium) float64 {
-	f := r.fallFrom(turning, rest)
-	for _, more := f.next(); more; _, more = f.next() {
-	}
-	return f.above
-}
-
 // rising returns the roll at which the rig, going out from the rest on one side, has
 // gained the given height, m, at the latest at the roll limit, up to which it climbs
 // all the way. It is NaN where once round does not gain it: a wheel runs down a slope.

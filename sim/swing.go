@@ -51,8 +51,7 @@ func (r Rig) Period(b Balance, release float64) (period, reach float64) {
 	if math.Abs(release) < AtJoint {
 		return b.Period, -release
 	}
-	turning := b.Rest.roll + release
-	height := r.drop(turning, b.Rest)
+	there, height := r.fallTime(b.Rest.roll+release, b.Rest)
 	limit := math.Inf(-way)
 	if far.Exists() {
 		if height >= far.Lift {
@@ -64,8 +63,8 @@ func (r Rig) Period(b Balance, release float64) (period, reach float64) {
 	if math.IsNaN(other) {
 		return math.NaN(), math.NaN()
 	}
-	period = 2 * (r.fallTime(turning, b.Rest) + r.fallTime(other, b.Rest))
-	if math.IsNaN(period) || math.IsInf(period, 1) {
+	beyond, _ := r.fallTime(other, b.Rest)
+	if period = 2 * (there + beyond); math.IsNaN(period) || math.IsInf(period, 1) {
 		return math.NaN(), math.NaN() // let go on a level place, it never sets off
 	}
 	return period, other - b.Rest.roll

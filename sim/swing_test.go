@@ -89,7 +89,8 @@ func (r *Rig) nearOver(b Balance, release float64) bool {
 	if release < 0 {
 		m, other = other, m
 	}
-	return math.Abs(release) > 0.999*m.Angle || r.drop(b.Rest.roll+release, b.Rest) > 0.999*other.Lift
+	_, height := r.fallTime(b.Rest.roll+release, b.Rest)
+	return math.Abs(release) > 0.999*m.Angle || height > 0.999*other.Lift
 }
 
 func hasFlat(p rocker.Profile) bool {

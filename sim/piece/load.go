@@ -20,6 +20,7 @@ type Load struct {
 
 	Rig     sim.Rig
 	Balance sim.Balance
+	person  body.Body // carried on the rockers
 
 	SeatFall    float64 // of the seat at rest, from level, + back, rad
 	BackRecline float64 // of the back at rest, from plumb, rad
@@ -55,9 +56,10 @@ func (d Design) loads(edge rocker.Profile, h heap) ([]Load, error) {
 			return nil, err
 		}
 		for _, seat := range s.seats(d.Seat.Meet()) {
+			person := carry.body(seat.body)
 			list = append(list, Load{
 				Name: s.loadName(seat), Role: s.Role, Sitter: s.Name, Posture: seat.posture,
-				Rig: rig(body.Join(empty, carry.body(seat.body))),
+				Rig: rig(body.Join(empty, person)), person: person,
 			})
 		}
 	}

@@ -5,6 +5,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/body"
 	"rockerwright/rocker"
 	"rockerwright/sim"
 )
@@ -123,19 +124,19 @@ type Spread struct {
 // spread returns the Spread of an estimated heap.
 func (d Design) spread(edge rocker.Profile, h heap, loads []Load) Spread {
 	s := Spread{Estimated: true}
+	carry := d.carry(edge)
 	for part := range len(h.seat) + len(h.rockers) {
 		for _, factor := range []float64{0.8, 1.2} {
-			others, err := d.loads(edge, h.weighted(part, factor, d.Piece.Mass))
-			if err != nil {
-				continue // the sitters were sound a moment ago
-			}
-			for i := range others {
-				was, now := loads[i].Balance, others[i].Rig.Balance()
+			empty := h.weighted(part, factor, d.Piece.Mass).joined(carry)
+			for _, l := range loads {
+				rig := l.Rig
+				rig.Body = body.Join(empty, l.person)
+				was, now := l.Balance, rig.Balance()
 				if was.Outcome != sim.Rocks || now.Outcome != sim.Rocks {
 					continue
 				}
 				moved := math.Abs(now.Rest.Tilt - was.Rest.Tilt)
-				if i == 0 {
+				if l.Empty {
 					s.EmptyRest = max(s.EmptyRest, moved)
 				} else {
 					s.Rest = max(s.Rest, moved)

@@ -40,21 +40,24 @@ type seated struct {
 // hasCentre reports whether the sitter is placed by Centre.
 func (s Sitter) hasCentre() bool { return s.Centre != (r2.Vec{}) }
 
-// places returns the places given, by posture.
-func (s Sitter) places() map[Posture]Place {
-	given := map[Posture]Place{}
-	add := func(posture Posture, place Place) {
-		if place != (Place{}) {
-			given[posture] = place
+// A posed is a place with its posture.
+type posed struct {
+	posture Posture
+	place   Place
+}
+
+// places returns the places given, in the order of Posture.
+func (s Sitter) places() []posed {
+	first := Sitting
+	if s.Posture != Unsaid {
+		first = s.Posture
+	}
+	var given []posed
+	for _, p := range []posed{{first, s.Sitting}, {LyingBack, s.LyingBack}, {Perched, s.Perched}} {
+		if p.place != (Place{}) {
+			given = append(given, p)
 		}
 	}
-	if s.Posture == Unsaid {
-		add(Sitting, s.Sitting)
-	} else {
-		add(s.Posture, s.Sitting)
-	}
-	add(LyingBack, s.LyingBack)
-	add(Perched, s.Perched)
 	return given
 }
 
@@ -69,11 +72,8 @@ func (s Sitter) seats(meet r2.Vec) []seated {
 		return []seated{{s.Posture, at(s.Centre)}}
 	}
 	var list []seated
-	places := s.places()
-	for posture := Sitting; posture <= Perched; posture++ {
-		if place, given := places[posture]; given {
-			list = append(list, seated{posture, at(r2.Add(meet, r2.Vec{X: place.Ahead, Y: place.Above}))})
-		}
+	for _, p := range s.places() {
+		list = append(list, seated{p.posture, at(r2.Add(meet, r2.Vec{X: p.place.Ahead, Y: p.place.Above}))})
 	}
 	return list
 }
