@@ -1,0 +1,67 @@
+package person
+
+import "math"
+
+// possible returns what no person can be.
+func (g Given) possible() error {
+	for _, r := range []struct {
+		size      Size
+		low, high float64
+		reason    string
+	}{
+		{Stature, 0.45, 2.4, "people are 1 ft 6 in to 7 ft 10 in (0.45 to 2.4 m) tall"},
+		{Mass, 2, 350, "people weigh 4 to 770 lb (2 to 350 kg)"},
+	} {
+		if x := g.Sizes[r.size]; x != 0 && !(x >= r.low && x <= r.high) {
+			return &SizeError{Size: r.size, Value: x, Reason: r.reason}
+		}
+	}
+	return nil
+}
+
+// The fewest and the most kilograms per square metre of stature, of children and of
+// grown-ups; our judgement, wide of anyone who sits in a chair.
+const (
+	thinnest       = 10.0
+	stoutestChild  = 45.0
+	stoutestAdult  = 90.0
+	mostDeviations = 5.0 // of a measure from what the height suggests
+)
+
+// agree returns which of the given sizes does not go with the others. A size may be five
+// standard deviations of the survey from what was expected of the person.
+func (p Person) agree(given, expected Measures) error {
+	stout := p.Sizes[Mass] / (p.Sizes[Stature] * p.Sizes[Stature])
+	most := stoutestAdult
+	if p.Age > 0 {
+		most = stoutestChild
+	}
+	if stout < thinnest || stout > most {
+		return &SizeError{Size: Mass, Value: p.Sizes[Mass], Reason: "this weight does not go with this height", Near: expected[Stature] * expected[Stature] * 22}
+	}
+	a := ansur()
+	scale := p.Sizes[Stature] / a.mean(p.Sex, "stature")
+	for i, x := range given {
+		name := surveyed[i]
+		if x == 0 || Size(i) == Stature || Size(i) == Mass || Size(i) == SittingHeight {
+			continue
+		}
+		room := mostDeviations * scale * 0.03 // of the hollow of the back, which the survey has not
+		if name != "" {
+			room = mostDeviations * scale * a.deviation(p.Sex, name)
+		}
+		if math.Abs(x-expected[i]) > room {
+			return &SizeError{Size: Size(i), Value: x, Reason: "this does not go with the height; measure again", Near: expected[i]}
+		}
+	}
+	if share := p.Sizes[SittingHeight] / p.Sizes[Stature]; share < 0.44 || share > 0.70 {
+		return &SizeError{Size: SittingHeight, Value: p.Sizes[SittingHeight], Reason: "sitting height is 44 to 70 % of the height, standing", Near: 0.525 * p.Sizes[Stature]}
+	}
+	if p.Sizes[Shoulder] > 0.85*p.Sizes[SittingHeight] {
+		return &SizeError{Size: Shoulder, Value: p.Sizes[Shoulder], Reason: "the shoulder is too near the top of the head", Near: expected[Shoulder]}
+	}
+	if p.Sizes[Shoulder]-p.Sizes[Elbow] < 0.1*p.Sizes[Stature] {
+		return &SizeError{Size: Elbow, Value: p.Sizes[Elbow], Reason: "the elbow is too near the shoulder", Near: expected[Elbow]}
+	}
+	return nil
+}

@@ -1,0 +1,141 @@
+package person
+
+import (
+	"math"
+	"sync"
+)
+
+// The oldest of the growth charts here, years, and the age from which a person is
+// grown up.
+const (
+	chartEnd = 12.0
+	grownUp  = 18.0
+)
+
+// A growth is one row of the growth charts, of one sex.
+type growth struct {
+	age            float64 // years
+	weight, length spread
+	lying          bool // length is that of the lying child
+}
+
+// charts holds the growth charts of girls and boys, by age.
+//
+// Source: CDC/NCHS Growth Charts, United States (2000), Kuczmarski R.J. et al. (2002),
+// Vital Health Stat 11(246).
+var charts = sync.OnceValue(func() (c struct{ girls, boys []growth }) {
+	for _, r := range rows(cdcTable) {
+		g := growth{
+			age:    r.number("age_months", 1.0/12),
+			weight: spread{p5: r.number("weight_kg_p5", 1), p50: r.number("weight_kg_p50", 1), p95: r.number("weight_kg_p95", 1)},
+			length: spread{p5: r.number("length_cm_p5", 0.01), p50: r.number("length_cm_p50", 0.01), p95: r.number("length_cm_p95", 0.01)},
+			lying:  r["length_kind"] == "recumbent length",
+		}
+		if r["sex"] == "girls" {
+			c.girls = append(c.girls, g)
+		} else {
+			c.boys = append(c.boys, g)
+		}
+	}
+	return c
+})
+
+// lyingLonger is by how much a child measures longer lying than standing, m; the head of
+// the table says so.
+const lyingLonger = 0.008
+
+// child returns stature and weight of a child of an age (0 to 12 years) at a percentile,
+// straight between the rows; lying, its length.
+func child(sex Sex, age, percentile float64, lying bool) (stature, mass float64) {
+	z, c := quantile(percentile), charts()
+	of := func(list []growth) (length, weight float64) {
+		i := 1
+		for i < len(list)-1 && list[i].age < age {
+			i++
+		}
+		a, b := list[i-1], list[i]
+		share := (age - a.age) / (b.age - a.age)
+		tall := func(g growth) float64 {
+			switch length := g.length.at(z); {
+			case g.lying && !lying:
+				return length - lyingLonger
+			case !g.lying && lying:
+				return length + lyingLonger
+			default:
+				return length
+			}
+		}
+		return tall(a) + share*(tall(b)-tall(a)), a.weight.at(z) + share*(b.weight.at(z)-a.weight.at(z))
+	}
+	girlLong, girlHeavy := of(c.girls)
+	boyLong, boyHeavy := of(c.boys)
+	return sex.mixed(girlLong, boyLong), sex.mixed(girlHeavy, boyHeavy)
+}
+
+// ageOf returns the age at which the median child is so tall, from 1 to 12 years.
+func ageOf(sex Sex, stature float64) float64 {
+	low, high := 1.0, chartEnd
+	for range 40 {
+		middle := (low + high) / 2
+		if tall, _ := child(sex, middle, 50, false); tall < stature {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return math.Round(2*low) / 2
+}
+
+// A knot is a value at an age.
+type knot struct{ age, value float64 }
+
+// between returns the value at an age, straight between knots and level beyond them.
+func between(knots []knot, age float64) float64 {
+	for i, k := range knots {
+		if age <= k.age {
+			if i == 0 {
+				return k.value
+			}
+			a := knots[i-1]
+			return a.value + (k.value-a.value)*(age-a.age)/(k.age-a.age)
+		}
+	}
+	return knots[len(knots)-1].value
+}
+
+// sittingShare holds sitting height over stature of children, by age.
+//
+// Source: NHTSA, table of the Hybrid III family of test dummies (1, 3 and 6 years); at
+// 18 years the mean of ANSUR II.
+var sittingShare = sync.OnceValue(func() []knot {
+	ages := map[string]float64{"CRABI 12 month": 1, "Hybrid III 3 year": 3, "Hybrid III 6 year": 6}
+	var knots []knot
+	for _, r := range rows(dummyTable) {
+		if age, is := ages[r["dummy"]]; is {
+			knots = append(knots, knot{age, r.number("sitting_height_over_stature", 1)})
+		}
+	}
+	a := ansur()
+	return append(knots, knot{grownUp, a.mean(Either, "sitting_height") / a.mean(Either, "stature")})
+})
+
+// jensen holds the shares of the mass of children, both limbs, by age.
+//
+// Source: Jensen R.K. (1986), J. Biomechanics 19:359-368, and (1989) 22:529-536, as held
+// in one copy. Below 6 years, where there is none, that at 6 is taken.
+var jensen = sync.OnceValue(func() (shares [parts][]knot) {
+	for _, r := range rows(jensenTable) {
+		for part, c := range chain {
+			if r["segment"] != c.segment {
+				continue
+			}
+			for _, k := range []struct {
+				age    float64
+				column string
+			}{{6, "pct_6yr"}, {12, "pct_12yr"}, {15, "pct_15yr"}, {18, "pct_18yr"}} {
+				shares[part] = append(shares[part], knot{k.age, r.number(k.column, 0.01) * c.limbs})
+			}
+		}
+	}
+	return shares
+})

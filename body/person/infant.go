@@ -1,0 +1,56 @@
+package person
+
+import "math"
+
+// An Infant lies in a cradle: a capsule of even density (no published whole-body
+// balance point or inertia of infants was found).
+type Infant struct {
+	Mass   float64 // kg
+	Length float64 // of the lying child, m
+	Radius float64 // of the capsule, m
+	Along  float64 // inertia about the capsule's own axis, kg·m²
+	Across float64 // inertia about an axis square to it through the middle, kg·m²
+}
+
+// infantDensity is that of water, kg/m³; our judgement.
+const infantDensity = 1000.0
+
+// NewInfant returns the infant of an age (0 to 2 years) at a percentile of the growth
+// charts, 50 where percentile is 0.
+func NewInfant(sex Sex, age, percentile float64) Infant {
+	if percentile == 0 {
+		percentile = 50
+	}
+	length, mass := child(sex, min(max(age, 0), 2), percentile, true)
+	return Capsule(mass, length)
+}
+
+// Capsule returns the infant of a mass (kg) and length (m), both above zero: a cylinder
+// between two half balls. Its radius r is that of a body of the density of water,
+// m/ρ = π·r²·(L − 2r) + 4/3·π·r³.
+func Capsule(mass, length float64) Infant {
+	volume := mass / infantDensity
+	low, high := 0.0, length/2
+	for range 60 {
+		r := (low + high) / 2
+		if math.Pi*r*r*(length-2*r)+4.0/3*math.Pi*r*r*r < volume {
+			low = r
+		} else {
+			high = r
+		}
+	}
+	r := (low + high) / 2
+	straight := length - 2*r
+	ball := 4.0 / 3 * math.Pi * r * r * r
+	tube := math.Pi * r * r * straight
+	density := mass / (ball + tube)
+	mBall, mTube := density*ball, density*tube
+	// A half ball's centre lies 3r/8 from its flat face, and its inertia about that
+	// centre, square to the axis, is 83/320·m·r² (textbook).
+	arm := straight/2 + 3*r/8
+	return Infant{
+		Mass: mass, Length: length, Radius: r,
+		Along:  mTube*r*r/2 + mBall*r*r*2/5,
+		Across: mTube*(straight*straight/12+r*r/4) + mBall*(83.0/320*r*r+arm*arm),
+	}
+}

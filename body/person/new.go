@@ -1,0 +1,119 @@
+package person
+
+import "math"
+
+// Given is what is known of a person. Zero fields are estimated.
+type Given struct {
+	Sex        Sex
+	Age        float64 // of a child, years; zero means grown up, unless too short for that
+	Percentile float64 // of the survey, or of the growth charts, above 0 and below 100; zero means the height given, or the middle
+	Sizes      Measures
+}
+
+// A Person is a person's sizes and segments.
+type Person struct {
+	Sex     Sex
+	Age     float64 // years; zero of a grown-up
+	Sizes   Measures
+	Sources [sizes]Source
+
+	segments [parts]segment // of its kind
+	lengths  [parts]float64 // m
+	hipUp    float64        // of the hip joints over a hard seat, m
+	hipAhead float64        // of the hip joints ahead of the plane behind the buttocks, m
+	shoulder float64        // from the hip joints along the trunk to the shoulder joints, m
+}
+
+// Least stature of a grown-up, m; who is shorter and of no given age is read as a child.
+const leastGrownUp = 1.40
+
+// New returns a person by what is known of one. Of a grown-up without a height it is the
+// mean of the survey; a weight without a height has that height. The error is a
+// [*SizeError]: a size that nobody has, or two that do not go together.
+func New(g Given) (Person, error) {
+	if err := g.possible(); err != nil {
+		return Person{}, err
+	}
+	p := Person{Sex: g.Sex, Age: g.Age}
+	if p.Age >= grownUp {
+		p.Age = 0
+	}
+	if tall := g.Sizes[Stature]; p.Age == 0 && tall > 0 && tall < leastGrownUp {
+		p.Age = ageOf(g.Sex, tall)
+	}
+	base := p.base(g)
+	p.Sizes = p.grown(base)
+	if g.Percentile > 0 && p.Age == 0 {
+		for i, x := range ansur().percentile(g.Sex, g.Percentile) {
+			if x > 0 && g.Sizes[i] == 0 {
+				p.Sizes[i], p.Sources[i] = x, Survey
+			}
+		}
+		p.Sizes[KneeCrease] += Shoe
+	} else if g.Percentile > 0 || p.Age > 0 {
+		p.Sources[Stature], p.Sources[Mass] = Survey, Survey
+	}
+	if p.Sources[Lumbar] == Estimated {
+		p.Sources[Lumbar] = Custom
+	}
+	expected := p.Sizes
+	for i, x := range g.Sizes {
+		if x > 0 {
+			p.Sizes[i], p.Sources[i] = x, Measured
+		}
+	}
+	if err := p.agree(g.Sizes, expected); err != nil {
+		return Person{}, err
+	}
+	p.build(expected)
+	return p, nil
+}
+
+// base returns stature, mass and sitting height, given or estimated.
+func (p Person) base(g Given) Measures {
+	var m Measures
+	a := ansur()
+	percentile := g.Percentile
+	if percentile == 0 {
+		percentile = 50
+	}
+	tall, heavy := a.mean(g.Sex, "stature"), a.mean(g.Sex, "weight")
+	share := a.mean(g.Sex, "sitting_height") / tall
+	if p.Age > 0 {
+		tall, heavy = child(g.Sex, min(p.Age, chartEnd), percentile, false)
+		share = between(sittingShare(), p.Age)
+	} else if g.Percentile > 0 {
+		whole := a.percentile(g.Sex, percentile)
+		tall, heavy = whole[Stature], whole[Mass]
+	}
+	m[Stature], m[Mass] = tall, heavy
+	if given := g.Sizes[Stature]; given > 0 {
+		m[Stature] = given
+		m[Mass] *= (given / tall) * (given / tall) // as stout as the mean
+	}
+	if given := g.Sizes[Mass]; given > 0 {
+		m[Mass] = given
+	}
+	m[SittingHeight] = share * m[Stature]
+	if given := g.Sizes[SittingHeight]; given > 0 {
+		m[SittingHeight] = given
+	}
+	return m
+}
+
+// grown returns every size by stature, mass and sitting height: what lies over the seat
+// in proportion to the sitting height, the legs to the rest of the stature, and the
+// breadth of the hips as that of a body of the same shape, √(mass/stature).
+func (p Person) grown(base Measures) Measures {
+	mean := ansur().means(p.Sex)
+	m := base
+	above := base[SittingHeight] / mean[SittingHeight]
+	below := (base[Stature] - base[SittingHeight]) / (mean[Stature] - mean[SittingHeight])
+	m[KneeCrease] = mean[KneeCrease]*below + Shoe
+	m[ThighLength] = mean[ThighLength] * below
+	m[Hips] = mean[Hips] * math.Sqrt(base[Mass]/base[Stature]*mean[Stature]/mean[Mass])
+	for _, s := range []Size{Elbow, Shoulder, Lumbar} {
+		m[s] = mean[s] * above
+	}
+	return m
+}

@@ -1,0 +1,123 @@
+package person
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/body"
+)
+
+// A Seat is what a person sits on, in the seat's own frame.
+type Seat struct {
+	Meet    r2.Vec  // where the back meets the seat, m
+	Fall    float64 // how far the seat falls back, from level, rad
+	Depth   float64 // from Meet to the front edge along the seat, m; zero means no edge, as of a saddle
+	Backed  bool    // there is a back
+	Recline float64 // of the back, from plumb, rad
+	Arms    float64 // height of the arms over the seat, m; zero means none
+	Reach   float64 // how far the arms reach forward from Meet, m
+	Cushion float64 // thickness when sat on, m
+	Floor   float64 // height of the floor under the feet, m
+}
+
+// Joints are the ends of the segments, in the seat's frame, m.
+type Joints struct {
+	Vertex, Chin, Neck, Shoulder, Elbow, Wrist, Fingertip r2.Vec
+	Hip, Knee, Ankle, Heel, Toe                           r2.Vec
+}
+
+// A Pose is a person in a posture.
+type Pose struct {
+	Joints   Joints
+	Body     body.Body // what the seat carries, in its frame
+	Standing float64   // mass that the floor carries, kg
+}
+
+// Pose places the person on the seat.
+//
+// Who sits has the hip joints at their height over the seat and their distance ahead of
+// the back, both square to it. Where the feet stand flat, the shank is a bar hinged at
+// the knee and standing on the ankle: the floor carries the feet and the ankle's share
+// of the shanks, and the rest of the shanks hangs at the knee as a point. Muscles that
+// push are left out. In every other posture all of the person rides on the seat.
+//
+// Who pushes up from the arms has lifted off the seat: half of the weight acts at the
+// hands, the rest on the feet (our judgement).
+func (p *Person) Pose(s Seat, posture Posture) Pose {
+	l := p.limbs(s, posture)
+	j := p.joints(s, l)
+	pose := Pose{Joints: j}
+	switch posture {
+	case FeetFlat:
+		pose.Body, pose.Standing = p.withoutFeet(j)
+	case PushingUp:
+		half := p.Sizes[Mass] / 2
+		pose.Body, pose.Standing = body.Body{Mass: half, Centre: j.Wrist}, half
+	default:
+		pose.Body = p.body(j)
+	}
+	return pose
+}
+
+// body returns the whole chain.
+func (p *Person) body(j Joints) body.Body {
+	var list [parts]body.Body
+	for i, ends := range j.segments() {
+		list[i] = p.part(Part(i), ends[0], ends[1])
+	}
+	return body.Join(list[:]...)
+}
+
+// withoutFeet returns what the seat carries of a person whose feet stand on the floor,
+// and the mass that the floor carries.
+func (p *Person) withoutFeet(j Joints) (body.Body, float64) {
+	var list [parts]body.Body
+	for i, ends := range j.segments() {
+		list[i] = p.part(Part(i), ends[0], ends[1])
+	}
+	shank := list[Shank].Mass
+	atAnkle := shank * p.segments[Shank].centre
+	floor := atAnkle + list[Foot].Mass
+	list[Shank] = body.Body{Mass: shank - atAnkle, Centre: j.Knee}
+	list[Foot] = body.Body{}
+	return body.Join(list[:]...), floor
+}
+
+// part returns one segment between its ends.
+func (p *Person) part(part Part, from, to r2.Vec) body.Body {
+	s := p.segments[part]
+	mass := s.share * p.Sizes[Mass]
+	along := r2.Sub(to, from)
+	return body.Body{
+		Mass:    mass,
+		Centre:  r2.Add(from, r2.Scale(s.centre, along)),
+		Inertia: mass * s.gyration * s.gyration * r2.Norm2(along),
+	}
+}
+
+// segments returns the two ends of each Part.
+func (j Joints) segments() [parts][2]r2.Vec {
+	return [parts][2]r2.Vec{
+		Head: {j.Vertex, j.Neck}, Trunk: {j.Neck, j.Hip}, UpperArm: {j.Shoulder, j.Elbow}, Forearm: {j.Elbow, j.Wrist},
+		Hand: {j.Wrist, j.Fingertip}, Thigh: {j.Hip, j.Knee}, Shank: {j.Knee, j.Ankle}, Foot: {j.Heel, j.Toe},
+	}
+}
+
+// up returns the direction that leans back from plumb by an angle.
+func up(lean float64) r2.Vec {
+	sin, cos := math.Sincos(lean)
+	return r2.Vec{X: -sin, Y: cos}
+}
+
+// ahead returns the direction that rises forward from level by an angle.
+func ahead(rise float64) r2.Vec {
+	sin, cos := math.Sincos(rise)
+	return r2.Vec{X: cos, Y: sin}
+}
+
+// angleOf returns how far a direction rises forward of level, leanOf how far it leans
+// back from plumb, rad.
+func angleOf(v r2.Vec) float64 { return math.Atan2(v.Y, v.X) }
+
+func leanOf(v r2.Vec) float64 { return math.Atan2(-v.X, v.Y) }
