@@ -57,17 +57,19 @@ func ghostsOf(r piece.Report) []ghost {
 	var ghosts []ghost
 	empty := &r.Loads[0]
 	seated, edge := empty, empty
+	var owner []*piece.Load
 	for i := range r.Loads {
 		l := &r.Loads[i]
 		if l.Empty || l.Role != piece.Owner || !l.Upright() {
 			continue
 		}
 		if seated.Empty {
-			seated, edge = l, l
+			seated = l
 		}
-		if l.Balance.Back.Lift < edge.Balance.Back.Lift {
-			edge = l
-		}
+		owner = append(owner, l)
+	}
+	if len(owner) > 0 {
+		edge = piece.LeastBack(owner)
 	}
 	at := func(l *piece.Load) string {
 		if !math.IsNaN(l.SeatFall) {
@@ -146,6 +148,11 @@ func frameOf(r piece.Report, ghosts []ghost) frame {
 			}
 		}
 		include(at.place(g.load.Rig.Body.Centre))
+		for _, figure := range g.load.Figures {
+			for _, p := range []r2.Vec{figure.Vertex, figure.Elbow, figure.Knee, figure.Toe} {
+				include(at.place(p))
+			}
+		}
 	}
 	f.from.X, f.to.X = f.from.X-0.08, f.to.X+0.08
 	size := r2.Sub(f.to, f.from)
@@ -193,7 +200,10 @@ func (f frame) ghost(r piece.Report, g ghost) []group {
 		body.add(line)
 	}
 	person := group{name: "person-" + g.name}
-	if !g.load.Empty {
+	for _, figure := range g.load.Figures {
+		person.add(figureOf(figure, func(p r2.Vec) r2.Vec { return f.paper(at.place(p)) }, g)...)
+	}
+	if !g.load.Empty && len(g.load.Figures) == 0 {
 		alone := sitterOf(g.load, &r.Loads[0])
 		person.add(shape{points: lay([]r2.Vec{alone}), radius: girth(g.load, &r.Loads[0]) * f.scale, stroke: g.colour, width: g.wide * 0.7, dash: g.dash})
 	}

@@ -12,7 +12,7 @@ const degree = math.Pi / 180
 const (
 	handOff      = 0.100       // shoulders off the back, sitting at ease, m
 	headBack     = 10 * degree // head behind the line of the trunk, lying back
-	leanToRise   = 30 * degree // trunk forward of plumb, perched
+	leanToRise   = 20 * degree // trunk forward of plumb, perched
 	seatBones    = 0.110       // hip joints behind the front edge, perched, m
 	feetUnder    = 15 * degree // shanks drawn back from plumb, perched
 	stretched    = 70 * degree // shanks forward of plumb, feet up
@@ -65,6 +65,7 @@ func (p *Person) limbs(s Seat, posture Posture) limbs {
 			l.reach = pushing
 		}
 		l.shank = -feetUnder
+		p.kneesOverFeet(s, &l)
 		return l
 	case LyingBack, ArmsBehindHead:
 		l.trunk, l.head = s.Recline, s.Recline+headBack
@@ -118,6 +119,13 @@ func (p *Person) legs(s Seat, l *limbs) {
 		rise := (ankle + shank*math.Cos(mostForward) - l.hip.Y) / thigh
 		l.thigh = math.Asin(min(1, max(-1, rise)))
 	}
+}
+
+// kneesOverFeet raises or lowers the knees until the feet of who is about to rise, drawn
+// back, stand on the floor.
+func (p *Person) kneesOverFeet(s Seat, l *limbs) {
+	knee := s.Floor + p.ankle() + p.lengths[Shank]*math.Cos(l.shank)
+	l.thigh = math.Asin(min(1, max(-1, (knee-l.hip.Y)/p.lengths[Thigh])))
 }
 
 // ankle returns the height of the ankle joint over the floor, shoes on, m.

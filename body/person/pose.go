@@ -40,10 +40,15 @@ type Pose struct {
 // the back, both square to it. Where the feet stand flat, the shank is a bar hinged at
 // the knee and standing on the ankle: the floor carries the feet and the ankle's share
 // of the shanks, and the rest of the shanks hangs at the knee as a point. Muscles that
-// push are left out. In every other posture all of the person rides on the seat.
+// push are left out.
+//
+// Who is perched sits with the seat bones near the front edge and both feet on the
+// floor, a bar on two supports: the seat carries at the seat bones what the feet do not,
+// m·(feet − centre)/(feet − seat bones), feet meaning the middle of the soles.
 //
 // Who pushes up from the arms has lifted off the seat: half of the weight acts at the
-// hands, the rest on the feet (our judgement).
+// hands, the rest on the feet (our judgement). In every other posture all of the person
+// rides on the seat.
 func (p *Person) Pose(s Seat, posture Posture) Pose {
 	l := p.limbs(s, posture)
 	j := p.joints(s, l)
@@ -51,6 +56,8 @@ func (p *Person) Pose(s Seat, posture Posture) Pose {
 	switch posture {
 	case FeetFlat:
 		pose.Body, pose.Standing = p.withoutFeet(j)
+	case Perched:
+		pose.Body, pose.Standing = p.onTheEdge(s, j)
 	case PushingUp:
 		half := p.Sizes[Mass] / 2
 		pose.Body, pose.Standing = body.Body{Mass: half, Centre: j.Wrist}, half
@@ -82,6 +89,19 @@ func (p *Person) withoutFeet(j Joints) (body.Body, float64) {
 	list[Shank] = body.Body{Mass: shank - atAnkle, Centre: j.Knee}
 	list[Foot] = body.Body{}
 	return body.Join(list[:]...), floor
+}
+
+// onTheEdge returns what the seat carries of who is perched, as a point on the seat under
+// the hip joints, and the mass that the feet carry.
+func (p *Person) onTheEdge(s Seat, j Joints) (body.Body, float64) {
+	whole := p.body(j)
+	bones := r2.Sub(j.Hip, r2.Scale(p.hipUp, up(s.Fall)))
+	feet := (j.Heel.X + j.Toe.X) / 2
+	share := 1.0
+	if feet > bones.X {
+		share = max(0, min(1, (feet-whole.Centre.X)/(feet-bones.X)))
+	}
+	return body.Body{Mass: share * whole.Mass, Centre: bones}, (1 - share) * whole.Mass
 }
 
 // part returns one segment between its ends.

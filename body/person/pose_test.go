@@ -55,6 +55,9 @@ func TestPoseKeepsTheChain(t *testing.T) {
 					low, high = r2.Vec{X: min(low.X, q.X), Y: min(low.Y, q.Y)}, r2.Vec{X: max(high.X, q.X), Y: max(high.Y, q.Y)}
 				}
 			}
+			if posture == Perched || posture == PushingUp {
+				continue // on the seat as one point
+			}
 			if c := pose.Body.Centre; c.X < low.X || c.X > high.X || c.Y < low.Y || c.Y > high.Y {
 				t.Fatalf("%v on %+v: balance point %v outside the person", posture, s, c)
 			}
@@ -103,6 +106,22 @@ func TestFeetFlatShare(t *testing.T) {
 	}
 }
 
+// The forces of the seat and of the floor on who is perched hold the weight: their
+// moments about the balance point cancel.
+func TestPerchedInBalance(t *testing.T) {
+	r := rand.New(rand.NewPCG(3, 4))
+	for range 500 {
+		p, s := anyone(t, r), anySeat(r)
+		pose := p.Pose(s, Perched)
+		whole := p.body(pose.Joints)
+		feet := (pose.Joints.Heel.X + pose.Joints.Toe.X) / 2
+		moment := pose.Body.Mass*(pose.Body.Centre.X-whole.Centre.X) + pose.Standing*(feet-whole.Centre.X)
+		if share := pose.Standing / whole.Mass; share > 0 && share < 1 && math.Abs(moment) > 1e-12*whole.Mass {
+			t.Fatalf("moment %v kg m about the balance point", moment)
+		}
+	}
+}
+
 // Leaning back carries the balance point back: sitting, then lying back, then with arms
 // behind the head, which also lifts it.
 func TestPosturesInOrder(t *testing.T) {
@@ -110,9 +129,12 @@ func TestPosturesInOrder(t *testing.T) {
 	s := stool(p)
 	s.Recline = 0.3
 	at := func(posture Posture) r2.Vec { return p.Pose(s, posture).Body.Centre }
-	if !(at(Perched).X > at(FeetUp).X && at(FeetUp).X > at(Upright).X && at(Upright).X > at(Sitting).X && at(Sitting).X > at(LyingBack).X && at(LyingBack).X > at(ArmsBehindHead).X) {
-		t.Errorf("ahead: perched %v, feet up %v, upright %v, sitting %v, lying back %v, arms behind the head %v",
-			at(Perched), at(FeetUp), at(Upright), at(Sitting), at(LyingBack), at(ArmsBehindHead))
+	if !(at(FeetUp).X > at(Upright).X && at(Upright).X > at(Sitting).X && at(Sitting).X > at(LyingBack).X && at(LyingBack).X > at(ArmsBehindHead).X) {
+		t.Errorf("ahead: feet up %v, upright %v, sitting %v, lying back %v, arms behind the head %v",
+			at(FeetUp), at(Upright), at(Sitting), at(LyingBack), at(ArmsBehindHead))
+	}
+	if share := p.Pose(s, Perched).Body.Mass / p.Sizes[Mass]; share < 0.5 || share > 0.9 {
+		t.Errorf("perched on a fitting stool the seat carries %v of the weight, want well over half", share)
 	}
 	if at(ArmsBehindHead).Y <= at(LyingBack).Y {
 		t.Error("raised arms do not lift the balance point")

@@ -7,7 +7,7 @@ const (
 	Unsaid         Posture = iota
 	Sitting                // at ease: seat bones at the back, shoulders a hand off it, head up
 	LyingBack              // trunk along the back, head back
-	Perched                // on the front edge, leaning forward, about to rise
+	Perched                // near the front edge, leaning forward, feet drawn back on the floor, about to rise
 	Upright                // trunk plumb
 	FeetFlat               // as Sitting; the floor carries its share of shanks and feet
 	FeetUp                 // as Sitting, shanks stretched out, feet off the floor

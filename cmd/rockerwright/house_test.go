@@ -20,17 +20,18 @@ const root = "../.."
 var mayImport = map[string][]string{
 	"rocker":       {gonum},
 	"body":         {gonum},
+	"body/person":  {"body", gonum},
 	"sim":          {"rocker", "body", gonum},
 	"sim/quantity": {},
-	"sim/piece":    {"rocker", "body", "sim", "sim/quantity", gonum},
-	"plots":        {"rocker", "body", "sim", "sim/quantity", "sim/piece", gonum, plot, fpdf},
+	"sim/piece":    {"rocker", "body", "body/person", "sim", "sim/quantity", gonum},
+	"plots":        {"rocker", "body", "body/person", "sim", "sim/quantity", "sim/piece", gonum, plot, fpdf},
 	"validation":   {"rocker", "body", "sim", "sim/quantity", "sim/piece", gonum},
 
 	"cmd/internal/design/locate": {},
 	"cmd/internal/design":        {"cmd/internal/design/locate", "sim/piece", "sim/quantity", "github.com/BurntSushi/toml"},
-	"cmd/internal/words":         {"sim/piece", "sim/quantity", "sim", "rocker"},
+	"cmd/internal/words":         {"body/person", "sim/piece", "sim/quantity", "sim", "rocker"},
 	"cmd/rockerwright": {
-		"cmd/internal/design", "cmd/internal/words", "plots", "sim", "sim/piece", "sim/quantity", "validation",
+		"cmd/internal/design", "cmd/internal/words", "plots", "body/person", "sim", "sim/piece", "sim/quantity", "validation",
 		"github.com/spf13/cobra", "golang.org/x/term",
 	},
 }

@@ -33,6 +33,11 @@ type reportJSON struct {
 	Limits []limitJSON `json:"limits"`
 	Look   []limitJSON `json:"worth_a_look"`
 	Notes  []string    `json:"notes"`
+
+	People  []personJSON  `json:"people"`
+	Fit     []fitJSON     `json:"fit"`
+	May     *mayJSON      `json:"who_may_sit"`
+	Bending []bendingJSON `json:"bending,omitempty"` // of the rockers, where their sizes are given
 }
 
 type loadJSON struct {
@@ -55,6 +60,10 @@ type loadJSON struct {
 	Forward       marginJSON     `json:"forward"`
 	Swings        []swingJSON    `json:"swings"`
 	Righting      []rightingJSON `json:"righting"`
+	Posture       string         `json:"posture,omitempty"`
+	Role          string         `json:"role,omitempty"`
+	Standing      number         `json:"floor_carries_kg"` // of the person, and the piece does not
+	Give          *giveJSON      `json:"back_gives,omitempty"`
 }
 
 type restJSON struct {
@@ -115,6 +124,7 @@ func reportOf(r piece.Report, released []float64) reportJSON {
 		Design: r.Design.Title, Kind: r.Design.Kind.String(),
 		Loads:  make([]loadJSON, len(r.Loads)),
 		Limits: limitsOf(r.Limits), Look: limitsOf(r.Look), Notes: words.Notes(r),
+		People: peopleOf(r), Fit: fitOf(r), May: mayOf(r.May), Bending: bendingOf(r),
 	}
 	for i := range r.Loads {
 		j.Loads[i] = loadOf(&r.Loads[i], released)
@@ -131,6 +141,10 @@ func loadOf(l *piece.Load, released []float64) loadJSON {
 		SeatSlope: degrees(l.SeatFall), BackRecline: degrees(l.BackRecline),
 		Back: marginOf(b.Back), Forward: marginOf(b.Forward),
 		Rests: []restJSON{}, Swings: []swingJSON{}, Righting: []rightingJSON{},
+	}
+	j.Posture, j.Standing, j.Give = l.Posture.String(), number(l.Standing), giveOf(l.Give)
+	if !l.Empty {
+		j.Role = l.Role.String()
 	}
 	if b.Outcome == sim.Rocks {
 		j.RestTilt = degrees(b.Rest.Tilt)

@@ -97,12 +97,12 @@ func (d Design) cure(loads []Load, limits []Limit) (Cause, *Try) {
 				break
 			}
 			*field = quantity.Round(*field+m.step*float64(n), measure.Kind, d.Units) // as it will be typed
-			edge, _, after, err := changed.balanced()
+			after, err := changed.balanced()
 			if err != nil {
 				break
 			}
-			if now, _ := changed.limits(after); holds(now) {
-				return cause, &Try{m.key, measure.Label, measure.Kind, *field, limit, now[worst].Got, tape(edge)}
+			if now, _ := changed.limits(after.loads); holds(now) {
+				return cause, &Try{m.key, measure.Label, measure.Kind, *field, limit, now[worst].Got, tape(after.edge)}
 			}
 		}
 	}

@@ -14,16 +14,19 @@ type Design struct {
 	Units quantity.System // in which the maker thinks
 	Rocks Direction       // of a cradle
 
-	Rocker  Rocker
-	Seat    Seat
-	Back    Back
-	Arms    Arms
-	Piece   Piece // the mass of the piece: one of these three
-	Parts   []Part
-	Body    Body
-	Sitters []Sitter
-	Floor   Floor
-	Limits  Limits
+	Rocker   Rocker
+	Seat     Seat
+	Bed      Bed // of a cradle
+	Back     Back
+	Arms     Arms
+	Piece    Piece // the mass of the piece: one of these four
+	Parts    []Part
+	Body     Body
+	Measured Measured
+	Sitters  []Sitter
+	People   People
+	Floor    Floor
+	Limits   Limits
 }
 
 // A Rocker is the curve, and the strip of wood it is cut on. Either Radius and Tail
@@ -54,12 +57,34 @@ type Seat struct {
 	Width  float64
 	Behind float64 // from the low point back to where the back meets the seat, along the floor
 	Slide  float64 // how far the chair has been slid forward along its rockers
+
+	Cushion float64 // thickness when sat on
+}
+
+// A Bed is what an infant lies on, level over the middle of the rockers.
+type Bed struct {
+	Height float64 // floor to the top of the mattress
+	Length float64 // head to foot, inside
+	Width  float64 // side to side, inside
 }
 
 // A Back rises from where it meets the seat.
 type Back struct {
 	Height  float64 // along the back, from the seat
 	Recline float64 // from plumb
+	Lumbar  float64 // height of the bulge for the hollow of the sitter's back, above the seat
+	Braces  Braces
+}
+
+// Braces are the slats of a back that bend under the sitter. Without Thickness there
+// are none and the back is stiff.
+type Braces struct {
+	Count     float64
+	Width     float64 // of one, across the piece
+	Thickness float64 // of one, front to back
+	Length    float64 // from the seat to the crest rail, along the back
+	Wood      string
+	Held      Held
 }
 
 // Arms stand over the seat.

@@ -6,6 +6,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/body/person"
 	"rockerwright/sim"
 )
 
@@ -101,7 +102,7 @@ func TestRolesAndNames(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	d.Sitters = append(d.Sitters, Sitter{Name: "guest", Role: Other, Posture: LyingBack, Mass: 60, Sitting: Place{0.1, 0.2}})
+	d.Sitters = append(d.Sitters, Sitter{Name: "guest", Role: Other, Posture: person.LyingBack, Mass: 60, Sitting: Place{0.1, 0.2}})
 	r, err = Check(d, Options{Releases: []float64{0.1}})
 	if err != nil {
 		t.Fatal(err)

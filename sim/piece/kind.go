@@ -52,16 +52,14 @@ var roles = [...]string{"owner", "other", "hazard"}
 
 func (r Role) String() string { return roles[r] }
 
-// A Posture is how a person sits.
-type Posture int
+func (h Held) String() string { return helds[h] }
+
+// A Held is how the braces of a back are held.
+type Held int
 
 const (
-	Unsaid Posture = iota // not said
-	Sitting
-	LyingBack
-	Perched
+	BothEnds  Held = iota // resting in seat and crest rail, free to turn in both
+	AtTheSeat             // fast in the seat, free at the top
 )
 
-var postures = [...]string{"", "sitting", "lying back", "perched"}
-
-func (p Posture) String() string { return postures[p] }
+var helds = [...]string{"both ends", "at the seat"}

@@ -2,7 +2,9 @@ package piece
 
 import (
 	"math"
+	"slices"
 
+	"rockerwright/body/person"
 	"rockerwright/sim"
 	"rockerwright/sim/quantity"
 )
@@ -51,20 +53,24 @@ const lookForward = 10 * degree
 func (d Design) limits(loads []Load) (limits, look []Limit) {
 	for i := range loads {
 		l := &loads[i]
-		if !l.Empty && l.Role == Hazard {
-			continue
+		if l.Empty || l.Asked() {
+			limits = append(limits, restLimit(l))
 		}
-		limits = append(limits, restLimit(l))
-		if l.Empty {
-			continue
+		if l.Asked() {
+			limits = append(limits, d.keeps(l, loads)...)
 		}
-		limits = append(limits, d.asked(l, loads)...)
-		if l.Posture == Perched && d.Limits.ForwardMargin == 0 {
+		if l.Posture == person.Perched && l.Asked() && d.Limits.ForwardMargin == 0 {
 			got := l.Balance.Forward.Angle
 			look = append(look, Limit{Name: "forward_margin", Load: l.Name, Kind: quantity.Angle, AtLeast: lookForward, AtMost: math.NaN(), Got: got, Holds: got >= lookForward, Basis: OurJudgement})
 		}
 	}
 	return limits, look
+}
+
+// Asked reports whether limits are asked of the load: somebody rides on it who is no
+// hazard, and has not lifted off the seat to rise, with both feet on the floor.
+func (l *Load) Asked() bool {
+	return !l.Empty && l.Role != Hazard && l.Posture != person.PushingUp
 }
 
 // restLimit asks that a load has a rest, upright.
@@ -76,8 +82,8 @@ func restLimit(l *Load) Limit {
 	return limit
 }
 
-// asked returns the margins, lifts and tilts that Limits asks of a load with a person.
-func (d Design) asked(l *Load, loads []Load) []Limit {
+// keeps returns the margins, lifts and tilts that Limits asks of a load with a person.
+func (d Design) keeps(l *Load, loads []Load) []Limit {
 	b := l.Balance
 	usual := DefaultLimits(d.Kind)
 	var list []Limit
@@ -90,11 +96,11 @@ func (d Design) asked(l *Load, loads []Load) []Limit {
 			list = append(list, limit)
 		}
 	}
-	if leaning(l, loads, LyingBack) {
+	if leaning(l, loads, person.LyingBack, person.RidingBack) {
 		atLeast("back_margin", quantity.Angle, d.Limits.BackMargin, usual.BackMargin, b.Back.Angle)
 		atLeast("back_lift", quantity.Length, d.Limits.BackLift, usual.BackLift, b.Back.Lift)
 	}
-	if leaning(l, loads, Perched) {
+	if leaning(l, loads, person.Perched, person.RidingForward) {
 		atLeast("forward_margin", quantity.Angle, d.Limits.ForwardMargin, usual.ForwardMargin, b.Forward.Angle)
 		atLeast("forward_lift", quantity.Length, d.Limits.ForwardLift, usual.ForwardLift, b.Forward.Lift)
 	}
@@ -113,11 +119,11 @@ func (d Design) asked(l *Load, loads []Load) []Limit {
 }
 
 // leaning reports whether l is the load on which one side is asked of its person: the
-// one in that posture, or every one where that posture is not given.
-func leaning(l *Load, loads []Load, posture Posture) bool {
+// one in one of these postures, or every one where that posture is not given.
+func leaning(l *Load, loads []Load, postures ...person.Posture) bool {
 	for i := range loads {
-		if o := &loads[i]; o.Sitter == l.Sitter && !o.Empty && o.Posture == posture {
-			return l.Posture == posture
+		if o := &loads[i]; o.Sitter == l.Sitter && o.Asked() && slices.Contains(postures, o.Posture) {
+			return slices.Contains(postures, l.Posture)
 		}
 	}
 	return true

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"rockerwright/body"
+	"rockerwright/body/person"
 	"rockerwright/rocker"
 	"rockerwright/sim"
 )
@@ -12,15 +13,19 @@ import (
 // A Load is the piece with one person in one posture, or empty, and what was found.
 // What does not exist is NaN.
 type Load struct {
-	Name    string
-	Empty   bool
-	Role    Role   // of a load with a person
-	Sitter  string // the person's name
-	Posture Posture
+	Name     string
+	Empty    bool
+	Role     Role   // of a load with a person
+	Sitter   string // the person's name
+	Posture  person.Posture
+	Figures  []person.Joints // of who is posed on it, chair frame
+	Standing float64         // mass that the floor carries and the piece does not, kg
+	TooLow   bool            // the knees stand over the chin
+	Give     *Give           // of the back; nil where it is stiff or nobody leans on it
 
 	Rig     sim.Rig
 	Balance sim.Balance
-	person  body.Body // carried on the rockers
+	person  body.Body // all who ride, carried on the rockers
 
 	SeatFall    float64 // of the seat at rest, from level, + back, rad
 	BackRecline float64 // of the back at rest, from plumb, rad
@@ -45,23 +50,42 @@ type Righting struct {
 
 // loads returns the piece empty, then with each sitter in each posture, in file
 // order, with the rig of each and nothing computed.
-func (d Design) loads(edge rocker.Profile, h heap) ([]Load, error) {
-	carry := d.carry(edge)
-	empty := h.joined(carry)
+func (d Design) loads(people []somebody, edge rocker.Profile, h heap) ([]Load, error) {
+	onSeat := d.carry(edge)
+	empty := h.joined(onSeat)
 	floor := sim.Floor{Slope: d.Floor.Slope, Gravity: d.Floor.Gravity, Friction: d.Floor.Friction}
 	rig := func(b body.Body) sim.Rig { return sim.Rig{Profile: edge, Body: b, Floor: floor} }
-	list := []Load{{Name: "empty", Empty: true, Rig: rig(empty)}}
-	for i, s := range d.Sitters {
-		if err := s.check(d.sitterKey(i), d.Seat); err != nil {
-			return nil, err
-		}
-		for _, seat := range s.seats(d.Seat.Meet()) {
-			person := carry.body(seat.body)
-			list = append(list, Load{
-				Name: s.loadName(seat), Role: s.Role, Sitter: s.Name, Posture: seat.posture,
-				Rig: rig(body.Join(empty, person)), person: person,
+	seats, err := d.seats(people, edge)
+	if err != nil {
+		return nil, err
+	}
+	list := make([]Load, 1, 1+len(seats))
+	list[0] = Load{Name: "empty", Empty: true, Rig: rig(empty)}
+	for _, s := range seats {
+		var give *Give
+		if s.leans(d) {
+			g, err := s.lean(d, func(b body.Body) (float64, bool) {
+				balance := rig(body.Join(empty, onSeat.body(b))).Balance()
+				return balance.Rest.Tilt + onSeat.turn, balance.Outcome == sim.Rocks
 			})
+			if err != nil {
+				return nil, err
+			}
+			give = &g
 		}
+		rides := onSeat
+		if s.onRocker {
+			rides = carry{}
+		}
+		l := Load{
+			Name: s.name, Role: s.role, Sitter: s.sitter, Posture: s.posture,
+			Standing: s.standing, TooLow: s.tooLow(), Give: give, person: rides.body(s.body),
+		}
+		for _, figure := range s.figures {
+			l.Figures = append(l.Figures, figure.Moved(rides.point))
+		}
+		l.Rig = rig(body.Join(empty, l.person))
+		list = append(list, l)
 	}
 	return list, nil
 }
@@ -128,4 +152,25 @@ func righting(r sim.Rig, b sim.Balance) []Righting {
 		curve = append(curve, Righting{n, tilt, arm, height})
 	}
 	return curve
+}
+
+// Weight returns the weight of the load on its floor, N.
+func (l *Load) Weight() float64 {
+	return l.Rig.Body.Mass * or(l.Rig.Floor.Gravity, sim.Gravity)
+}
+
+// LeastBack returns the load that is nearest to going over backwards by its lift, of those
+// lying or leaning back where there are any; nil of none.
+func LeastBack(loads []*Load) *Load {
+	back := func(l *Load) bool { return l.Posture == person.LyingBack || l.Posture == person.RidingBack }
+	var least *Load
+	for _, l := range loads {
+		switch {
+		case least == nil, back(l) && !back(least):
+			least = l
+		case back(l) == back(least) && l.Balance.Back.Lift < least.Balance.Back.Lift:
+			least = l
+		}
+	}
+	return least
 }

@@ -42,6 +42,9 @@ type Choice struct {
 	set func(d *Design, n int, word string)
 }
 
+// Has reports whether a word is one that the choice can be.
+func (c Choice) Has(word string) bool { return slices.Contains(c.Words, word) }
+
 // Measure returns the measure of that key, "sitter.2.weight", counting from 1, and the
 // field of the design that holds it. Where there is only one sitter, part or arc its
 // number may be left out. The error is a [*KeyError].
@@ -92,14 +95,14 @@ func (d *Design) general(key string) (general string, n int, err error) {
 	for _, list := range []struct {
 		name, one string
 		have      int
-	}{{"sitter", "sitter", len(d.Sitters)}, {"part", "part", len(d.Parts)}, {"rocker.arcs", "arc", len(d.Rocker.Arcs)}} {
+	}{{"sitter", "sitter", len(d.Sitters)}, {"part", "part", len(d.Parts)}, {"rocker.arcs", "arc", len(d.Rocker.Arcs)}, {"measured.left", "rise", len(d.Measured.Left)}, {"measured.right", "rise", len(d.Measured.Right)}} {
 		rest, found := strings.CutPrefix(key, list.name+".")
 		if !found {
 			continue
 		}
-		number, tail, numbered := strings.Cut(rest, ".")
-		count, convErr := strconv.Atoi(number)
-		if !numbered || convErr != nil {
+		number, tail, _ := strings.Cut(rest, ".")
+		count, err := strconv.Atoi(number)
+		if err != nil {
 			count, tail = 1, rest
 			if list.have > 1 {
 				return "", 0, &KeyError{Key: key, Reason: fmt.Sprintf("there are %d entries [[%s]]: say which, counting from 1", list.have, list.name), Example: fmt.Sprintf("%s.1.%s", list.name, rest)}
@@ -108,7 +111,7 @@ func (d *Design) general(key string) (general string, n int, err error) {
 		if count < 1 || count > list.have {
 			return "", 0, &KeyError{Key: key, Reason: fmt.Sprintf("the design has %d entries [[%s]]", list.have, list.name)}
 		}
-		return list.name + ".N." + tail, count - 1, nil
+		return strings.TrimSuffix(list.name+".N."+tail, "."), count - 1, nil
 	}
 	return key, 0, nil
 }
@@ -118,6 +121,7 @@ func (d Design) Clone() Design {
 	d.Rocker.Arcs = slices.Clone(d.Rocker.Arcs)
 	d.Parts = slices.Clone(d.Parts)
 	d.Sitters = slices.Clone(d.Sitters)
+	d.Measured.Left, d.Measured.Right = slices.Clone(d.Measured.Left), slices.Clone(d.Measured.Right)
 	return d
 }
 

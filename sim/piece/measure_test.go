@@ -5,11 +5,16 @@ import (
 	"reflect"
 	"strings"
 	"testing"
+
+	"rockerwright/body/person"
 )
 
 // full is a design with one of each thing there can be.
 func full() Design {
-	return Design{Rocker: Rocker{Arcs: make([]Arc, 1)}, Parts: make([]Part, 1), Sitters: make([]Sitter, 1)}
+	return Design{
+		Rocker: Rocker{Arcs: make([]Arc, 1)}, Parts: make([]Part, 1), Sitters: make([]Sitter, 1),
+		Measured: Measured{Left: make([]float64, 1), Right: make([]float64, 1)},
+	}
 }
 
 // TestEveryFieldHasAMeasure sets every number of a Design through the table, and fails
@@ -19,6 +24,7 @@ func TestEveryFieldHasAMeasure(t *testing.T) {
 	for i, m := range Measures() {
 		*m.field(&d, 0) = float64(i + 1)
 	}
+	d.Sitters[0].Person.Sizes[person.Mass] = d.Sitters[0].Mass // where it stands
 	eachNumber(reflect.ValueOf(d), "Design", func(path string, x float64) {
 		if x == 0 {
 			t.Errorf("%s has no measure", path)
@@ -76,6 +82,8 @@ func TestMeasureByKey(t *testing.T) {
 		{"sitter.0.weight", 0, "has 2 entries"},
 		{"part.weight", 0, ""},
 		{"rocker.arcs.1.radius", 0, ""},
+		{"measured.left.1", 0, ""},
+		{"measured.right.2", 0, "has 1 entries"},
 		{"rocker.taal", 0, "no such entry"},
 	} {
 		_, field, err := d.Measure(tt.key)

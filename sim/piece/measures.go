@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 
+	"rockerwright/body/person"
 	"rockerwright/sim/quantity"
 )
 
@@ -34,6 +35,12 @@ func (m Measure) as(sign Sign) Measure {
 	return m
 }
 
+// like returns m with another example.
+func (m Measure) like(example string) Measure {
+	m.Example = example
+	return m
+}
+
 // held returns m with another usual tolerance.
 func (m Measure) held(tolerance float64) Measure {
 	m.Tolerance = tolerance
@@ -59,8 +66,18 @@ var measures = [...]Measure{
 	length("seat.behind_low_point", "low point back to where the back meets the seat", 0, 16, "9", func(d *Design, _ int) *float64 { return &d.Seat.Behind }).as(AnySign),
 	length("seat.slide", "the chair slid forward along its rockers", -2, 2, `"1/2"`, func(d *Design, _ int) *float64 { return &d.Seat.Slide }).as(AnySign),
 
+	length("seat.cushion", "thickness of the cushion when sat on", 0, 4, "1", func(d *Design, _ int) *float64 { return &d.Seat.Cushion }).as(AtLeastZero),
+	length("bed.height", "floor to the top of the mattress", 2, 24, "5", func(d *Design, _ int) *float64 { return &d.Bed.Height }),
+	length("bed.length", "length of the bed inside, head to foot", 24, 48, "34", func(d *Design, _ int) *float64 { return &d.Bed.Length }),
+	length("bed.width", "width of the bed inside, side to side", 12, 30, "17", func(d *Design, _ int) *float64 { return &d.Bed.Width }),
+
 	{Key: "back.recline", Label: "recline of the back, from plumb", Kind: quantity.Angle, Sign: AnySign, Low: 0, High: 35 * degree, Step: degree / 2, Tolerance: degree / 2, Example: "15", field: func(d *Design, _ int) *float64 { return &d.Back.Recline }},
 	length("back.height", "height of the back, along it from the seat", 10, 36, "28", func(d *Design, _ int) *float64 { return &d.Back.Height }),
+	length("back.lumbar", "bulge of the back, above the seat", 4, 12, "8", func(d *Design, _ int) *float64 { return &d.Back.Lumbar }),
+	number("back.braces.count", "how many braces the back has", 1, 15, 1, "7", func(d *Design, _ int) *float64 { return &d.Back.Braces.Count }),
+	length("back.braces.width", "width of a brace, across", 0.5, 4, `"1-1/8"`, func(d *Design, _ int) *float64 { return &d.Back.Braces.Width }),
+	length("back.braces.thickness", "thickness of a brace, front to back", 0.125, 1.5, `"3/8"`, func(d *Design, _ int) *float64 { return &d.Back.Braces.Thickness }).held(inch / 64),
+	length("back.braces.length", "length of a brace, seat to crest rail", 10, 36, "24", func(d *Design, _ int) *float64 { return &d.Back.Braces.Length }),
 	length("arms.height", "arms above the seat", 4, 12, "8", func(d *Design, _ int) *float64 { return &d.Arms.Height }),
 
 	weight("piece.weight", "weight of the whole piece", func(d *Design, _ int) *float64 { return &d.Piece.Mass }),
@@ -82,8 +99,18 @@ var measures = [...]Measure{
 	timber("part.N.density", func(d *Design, n int) *float64 { return &d.Parts[n].Density }),
 	{Key: "part.N.moisture", Label: "moisture of its wood, by weight", Kind: quantity.Ratio, Low: 0.04, High: 0.2, Step: 0.01, Tolerance: 0.02, Example: `"8 %"`, field: func(d *Design, n int) *float64 { return &d.Parts[n].Moisture }},
 
-	weight("sitter.N.weight", "weight of the person", func(d *Design, n int) *float64 { return &d.Sitters[n].Mass }),
-	weight("sitter.N.mass", "weight of the person", func(d *Design, n int) *float64 { return &d.Sitters[n].Mass }),
+	weight("sitter.N.weight", "weight of the person", func(d *Design, n int) *float64 { return &d.Sitters[n].Mass }).like("180"),
+	weight("sitter.N.mass", "weight of the person", func(d *Design, n int) *float64 { return &d.Sitters[n].Mass }).like("180"),
+	size(person.Stature, "height of the person, standing, shoes off", 36, 80, `"5 ft 10 in"`),
+	size(person.KneeCrease, "floor to the crease behind the knee, shoes on", 8, 22, "17"),
+	size(person.ThighLength, "back of the buttocks to the crease behind the knee", 9, 24, `"19-1/2"`),
+	size(person.Hips, "width across the hips, sitting", 8, 24, "15"),
+	size(person.Elbow, "hard seat to the underside of the elbow", 5, 13, `"9-1/2"`),
+	size(person.Shoulder, "hard seat to the top of the shoulder", 12, 28, "24"),
+	size(person.SittingHeight, "hard seat to the top of the head, sitting tall", 18, 40, "36"),
+	size(person.Lumbar, "hard seat to the hollow of the back", 4, 12, "8"),
+	number("sitter.N.age", "age of a child, years", 1, 17, 1, "6", func(d *Design, n int) *float64 { return &d.Sitters[n].Person.Age }),
+	number("sitter.N.percentile", "percentile of the survey, instead of a height", 1, 99, 5, "50", func(d *Design, n int) *float64 { return &d.Sitters[n].Person.Percentile }),
 	length("sitter.N.ahead", "sitting: balance point ahead of where back and seat meet", 0, 16, "7", func(d *Design, n int) *float64 { return &d.Sitters[n].Sitting.Ahead }).as(AnySign).held(inch / 2),
 	length("sitter.N.above", "sitting: balance point above where back and seat meet", 2, 16, `"9-1/2"`, func(d *Design, n int) *float64 { return &d.Sitters[n].Sitting.Above }).as(AnySign).held(inch / 2),
 	length("sitter.N.lying_back.ahead", "lying back: balance point ahead of where back and seat meet", 0, 16, "5", func(d *Design, n int) *float64 { return &d.Sitters[n].LyingBack.Ahead }).as(AnySign).held(inch / 2),
@@ -93,6 +120,29 @@ var measures = [...]Measure{
 	length("sitter.N.centre.x", "the person's balance point ahead of the low point", -16, 16, "0", func(d *Design, n int) *float64 { return &d.Sitters[n].Centre.X }).as(AnySign).held(inch / 2),
 	length("sitter.N.centre.y", "the person's balance point over the floor", 10, 40, "25", func(d *Design, n int) *float64 { return &d.Sitters[n].Centre.Y }).as(AnySign).held(inch / 2),
 	inertia("sitter.N.inertia", "the person's inertia about the own balance point", func(d *Design, n int) *float64 { return &d.Sitters[n].Inertia }),
+
+	number("people.youngest", "age of the youngest rider, years", 1, 12, 1, "3", func(d *Design, _ int) *float64 { return &d.People.Youngest }),
+	number("people.oldest", "age of the oldest rider, years", 1, 12, 1, "8", func(d *Design, _ int) *float64 { return &d.People.Oldest }),
+	number("people.lap", "age of the child on the lap, years", 1, 6, 1, "3", func(d *Design, _ int) *float64 { return &d.People.Lap }),
+
+	weight("measured.weight", "weight of the finished piece", func(d *Design, _ int) *float64 { return &d.Measured.Weight }),
+	weight("measured.front", "scale under the front mark, marks level", func(d *Design, _ int) *float64 { return &d.Measured.Front }).as(AtLeastZero),
+	weight("measured.rear", "scale under the rear mark, marks level", func(d *Design, _ int) *float64 { return &d.Measured.Rear }).as(AtLeastZero),
+	length("measured.apart", "between the two marks, straight", 6, 48, "24", func(d *Design, _ int) *float64 { return &d.Measured.Apart }),
+	length("measured.front_mark", "low point forward to the front mark, along the curve", 0, 30, "12", func(d *Design, _ int) *float64 { return &d.Measured.FrontMark }).as(AnySign),
+	length("measured.raised", "front mark raised against the rear one", 1, 24, "8", func(d *Design, _ int) *float64 { return &d.Measured.Raised }),
+	weight("measured.front_raised", "scale under the front mark, raised", func(d *Design, _ int) *float64 { return &d.Measured.FrontRaised }).as(AtLeastZero),
+	weight("measured.rear_raised", "scale under the rear mark, front raised", func(d *Design, _ int) *float64 { return &d.Measured.RearRaised }).as(AtLeastZero),
+	length("measured.dowel_ahead", "line of balance on a dowel, ahead of the low point", -12, 12, `"1/2"`, func(d *Design, _ int) *float64 { return &d.Measured.DowelAhead }).as(AnySign),
+	length("measured.dowel_above", "line of balance on a dowel, over the floor line", 4, 30, "17", func(d *Design, _ int) *float64 { return &d.Measured.DowelAbove }),
+	{Key: "measured.ten_rocks", Label: "time of ten rocks there and back, empty", Kind: quantity.Time, Low: 5, High: 60, Step: 0.1, Example: "14.2", field: func(d *Design, _ int) *float64 { return &d.Measured.TenRocks }},
+	{Key: "measured.let_go", Label: "tilt from rest at which it was let go, empty", Kind: quantity.Angle, Low: degree, High: 20 * degree, Step: degree, Example: "5", field: func(d *Design, _ int) *float64 { return &d.Measured.LetGo }},
+	{Key: "measured.ten_rocks_ridden", Label: "time of ten rocks with the sitter in it", Kind: quantity.Time, Low: 5, High: 60, Step: 0.1, Example: "20.4", field: func(d *Design, _ int) *float64 { return &d.Measured.RiddenTenRocks }},
+	{Key: "measured.let_go_ridden", Label: "tilt from rest at which it was let go, ridden", Kind: quantity.Angle, Low: degree, High: 20 * degree, Step: degree, Example: "5", field: func(d *Design, _ int) *float64 { return &d.Measured.RiddenLetGo }},
+	length("measured.spacing", "stations along the straightedge, apart", 0.5, 6, "2", func(d *Design, _ int) *float64 { return &d.Measured.Spacing }),
+	number("measured.low_point", "which station is the low point, counted from the nose", 1, 60, 1, "8", func(d *Design, _ int) *float64 { return &d.Measured.LowPoint }),
+	length("measured.left.N", "rise of the left rocker at this station", 0, 12, `"1-3/8"`, func(d *Design, n int) *float64 { return &d.Measured.Left[n] }).as(AnySign).held(inch / 64),
+	length("measured.right.N", "rise of the right rocker at this station", 0, 12, `"1-3/8"`, func(d *Design, n int) *float64 { return &d.Measured.Right[n] }).as(AnySign).held(inch / 64),
 
 	{Key: "floor.slope", Label: "the floor's rise to the front", Kind: quantity.Angle, Sign: AnySign, Low: -5 * degree, High: 5 * degree, Step: degree / 2, Tolerance: degree / 2, Example: "1", field: func(d *Design, _ int) *float64 { return &d.Floor.Slope }},
 	{Key: "floor.friction", Label: "friction of rocker on floor", Kind: quantity.Ratio, Low: 0.1, High: 0.9, Step: 0.05, Tolerance: 0.1, Example: "0.3", field: func(d *Design, _ int) *float64 { return &d.Floor.Friction }},
@@ -133,7 +183,40 @@ var choices = [...]Choice{
 	{"part.N.wood", "wood of the part", nil, func(d *Design, n int, word string) { d.Parts[n].Wood = word }},
 	{"sitter.N.name", "who sits", nil, func(d *Design, n int, word string) { d.Sitters[n].Name = word }},
 	{"sitter.N.role", "for whom it is checked", roles[:], func(d *Design, n int, word string) { d.Sitters[n].Role = pick[Role](roles[:], word) }},
-	{"sitter.N.posture", "how the person sits", postures[1:], func(d *Design, n int, word string) { d.Sitters[n].Posture = 1 + pick[Posture](postures[1:], word) }},
+	{"sitter.N.sex", "whose usual sizes to take; else the mean of both", []string{person.Woman.String(), person.Man.String()}, func(d *Design, n int, word string) {
+		d.Sitters[n].Person.Sex = 1 + pick[person.Sex]([]string{person.Woman.String(), person.Man.String()}, word)
+	}},
+	{"sitter.N.posture", "the only way the person sits", postureWords(), func(d *Design, n int, word string) {
+		d.Sitters[n].Posture = 1 + pick[person.Posture](postureWords(), word)
+	}},
+	{"back.braces.wood", "wood of the braces", nil, func(d *Design, _ int, word string) { d.Back.Braces.Wood = word }},
+	{"back.braces.held", "how the braces are held", helds[:], func(d *Design, _ int, word string) { d.Back.Braces.Held = pick[Held](helds[:], word) }},
+	usual("small_woman", SmallWoman), usual("large_man", LargeMan), usual("younger_child", YoungerChild), usual("older_child", OlderChild),
+	usual("one_at_the_end", OneAtTheEnd), usual("arms_behind_head", ArmsBehindHead), usual("child_on_the_tail", ChildOnTheTail),
+	usual("riders", Riders), usual("newborn", Newborn), usual("five_months", FiveMonths),
+}
+
+// usual is the choice whether somebody is checked without being asked.
+func usual(key string, u Usual) Choice {
+	return Choice{"people." + key, "check " + u.String() + " without being asked", []string{"yes", "no"}, func(d *Design, _ int, word string) { d.People.Without[u] = word == "no" }}
+}
+
+func postureWords() []string {
+	var words []string
+	for _, p := range person.Postures() {
+		words = append(words, p.String())
+	}
+	return words
+}
+
+// size is a size of a person.
+func size(s person.Size, label string, low, high float64, example string) Measure {
+	return length("sitter.N."+sizeKey(s), label, low, high, example, func(d *Design, n int) *float64 { return &d.Sitters[n].Person.Sizes[s] }).held(inch / 4)
+}
+
+// number is a plain count.
+func number(key, label string, low, high, step float64, example string, field func(d *Design, n int) *float64) Measure {
+	return Measure{Key: key, Label: label, Kind: quantity.Count, Low: low, High: high, Step: step, Example: example, field: field}
 }
 
 // pick returns the place of a word among words, of which it is one.

@@ -3,6 +3,7 @@ package piece
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -127,12 +128,9 @@ func density(wood string, given, moisture float64, key string) (float64, error) 
 	if given > 0 {
 		return given, nil
 	}
-	if wood == "" {
-		return 0, &KeyError{Key: key + ".wood", Reason: "name a wood, or give density", Example: `wood = "black walnut"`}
-	}
-	w, err := body.FindWood(wood)
+	w, err := findWood(wood, key)
 	if err != nil {
-		return 0, &KeyError{Key: key + ".wood", Reason: err.Error(), Example: `wood = "black walnut"`}
+		return 0, err
 	}
 	if moisture == 0 {
 		return w.Density, nil
@@ -142,4 +140,16 @@ func density(wood string, given, moisture float64, key string) (float64, error) 
 		return 0, &KeyError{Key: key + ".moisture", Reason: err.Error(), Example: `moisture = "8 %"`}
 	}
 	return d, nil
+}
+
+// findWood returns the wood of a name.
+func findWood(name, key string) (body.Wood, error) {
+	if name == "" {
+		return body.Wood{}, &KeyError{Key: key + ".wood", Reason: "name a wood", Example: `wood = "black walnut"`}
+	}
+	w, err := body.FindWood(name)
+	if err != nil {
+		return w, &KeyError{Key: key + ".wood", Reason: strings.TrimPrefix(err.Error(), "body: "), Example: `wood = "black walnut"`}
+	}
+	return w, nil
 }

@@ -21,6 +21,12 @@ type Report struct {
 	Spread Spread
 	Cause  Cause // what limits the worst of the limits
 	Try    *Try  // one change after which all limits hold; nil where none is needed or found
+
+	Somebody []Somebody // who was posed by sizes, and what of them was given
+	Fit      []Fit      // the owner against the seat, at the seated rest
+	Misfits  []Misfit   // who does not fit, and how
+	May      *May       // who may sit; nil where nobody is posed
+	Bending  []Bending  // of the rockers, where their sizes and wood are given
 }
 
 // A Tape is what can be tested with a tape on the drawing, m.
@@ -44,11 +50,12 @@ func DefaultReleases() []float64 {
 // measure that is missing, given twice, or makes no piece. A piece that does not stand
 // is an answer, not an error.
 func Check(d Design, options Options) (Report, error) {
-	edge, heap, loads, err := d.balanced()
+	stands, err := d.balanced()
 	if err != nil {
 		return Report{}, err
 	}
-	report := Report{Design: d, Edge: edge, Tape: tape(edge), Loads: loads}
+	edge, heap, loads := stands.edge, stands.heap, stands.loads
+	report := Report{Design: d, Edge: edge, Tape: tape(edge), Loads: loads, Somebody: said(stands.people)}
 	report.Limits, report.Look = d.limits(loads)
 	if heap.estimated {
 		report.Spread = d.spread(edge, heap, loads)
@@ -60,6 +67,11 @@ func Check(d Design, options Options) (Report, error) {
 	}
 	for i := range loads {
 		loads[i].read(d, edge, releases)
+	}
+	report.Fit, report.Misfits = d.fit(stands), d.misfits(stands)
+	report.May = d.may(stands)
+	if report.Bending, err = d.bending(stands); err != nil {
+		return Report{}, err
 	}
 	return report, nil
 }
@@ -76,28 +88,41 @@ func holds(limits []Limit) bool {
 	return true
 }
 
-// balanced returns the design's edge, the mass of the piece, and its loads with their
-// balance and nothing else.
-func (d Design) balanced() (rocker.Profile, heap, []Load, error) {
-	edge, err := d.Rocker.Profile()
-	if err != nil {
-		return edge, heap{}, nil, err
+// A standing is a design whose loads are balanced.
+type standing struct {
+	edge   rocker.Profile
+	heap   heap
+	people []somebody
+	loads  []Load
+}
+
+// balanced returns the design's edge, the mass of the piece, who sits, and the loads
+// with their balance and nothing else.
+func (d Design) balanced() (standing, error) {
+	var s standing
+	var err error
+	if s.edge, err = d.Rocker.Profile(); err != nil {
+		return s, err
 	}
 	if err := d.Seat.check(); err != nil {
-		return edge, heap{}, nil, err
+		return s, err
 	}
-	h, err := d.heap(edge)
-	if err != nil {
-		return edge, h, nil, err
+	if err := d.Back.Braces.check(); err != nil {
+		return s, err
 	}
-	loads, err := d.loads(edge, h)
-	if err != nil {
-		return edge, h, nil, err
+	if s.heap, err = d.heap(s.edge); err != nil {
+		return s, err
 	}
-	for i := range loads {
-		loads[i].Balance = loads[i].Rig.Balance()
+	if s.people, err = d.everybody(); err != nil {
+		return s, err
 	}
-	return edge, h, loads, nil
+	if s.loads, err = d.loads(s.people, s.edge, s.heap); err != nil {
+		return s, err
+	}
+	for i := range s.loads {
+		s.loads[i].Balance = s.loads[i].Rig.Balance()
+	}
+	return s, nil
 }
 
 // tape measures the drawn edge.

@@ -9,6 +9,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/body/person"
 	"rockerwright/sim"
 	"rockerwright/sim/quantity"
 )
@@ -189,7 +190,16 @@ func TestErrors(t *testing.T) {
 		{"seat too steep", func(d *Design) { d.Seat.Depth = 0.5 * inch }, "seat.depth", "differ"},
 		{"no width to spread over", func(d *Design) { d.Seat.Width = 0 }, "seat.width", "width is needed"},
 		{"person without weight", func(d *Design) { d.Sitters[0].Mass = 0 }, "sitter.weight", "has a weight"},
-		{"person nowhere", func(d *Design) { d.Sitters[0] = Sitter{Mass: 80} }, "sitter.ahead", "balance point"},
+		{"person nowhere", func(d *Design) {
+			d.Sitters[0], d.Seat, d.Piece, d.Body = Sitter{Mass: 80}, Seat{}, Piece{}, Body{Mass: 12, Centre: r2.Vec{Y: 0.4}, Inertia: 1}
+		}, "sitter", "draw [seat]"},
+		{"person of 4 m", func(d *Design) {
+			d.Sitters[0] = Sitter{Mass: 80, Person: person.Given{Sizes: person.Measures{person.Stature: 4}}}
+		}, "sitter.height", "157 1/2 in"},
+		{"knee crease at the hip", func(d *Design) {
+			d.Sitters[0] = Sitter{Mass: 80, Person: person.Given{Sizes: person.Measures{person.Stature: 1.78, person.KneeCrease: 0.8}}}
+		}, "sitter.knee_crease", "does not go with the height"},
+		{"sizes and places", func(d *Design) { d.Sitters[0].Person.Age = 6 }, "sitter.age", "keep one"},
 		{"person twice", func(d *Design) { d.Sitters[0].Centre.Y = 1 }, "sitter.centre", "not both"},
 		{"deep rocker", func(d *Design) { d.Rocker.Depth = 2 }, "rocker.depth", "top edge"},
 		{"too round", func(d *Design) { d.Rocker.Radius = 0.1 }, "rocker.radius", "360 degrees"},

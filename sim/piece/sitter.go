@@ -1,26 +1,35 @@
 package piece
 
 import (
+	"errors"
+	"fmt"
+	"strings"
+
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body"
+	"rockerwright/body/person"
+	"rockerwright/sim/quantity"
 )
 
 // Gyration is the radius of gyration taken for a seated person about the left-right
-// axis where no inertia is given, m: the middle of 0.29 to 0.33 m, which a chain of
-// body segments gives for men and women of the middle size (derived, not published).
+// axis where a balance point but no inertia is given, m: the middle of 0.29 to 0.33 m,
+// which a chain of body segments gives for men and women of the middle size (derived,
+// not published).
 const Gyration = 0.31
 
-// A Sitter is a person who rides rigidly: by mass, centre and inertia, or by weight
-// and where the balance point lies in each posture.
+// A Sitter is someone who rides rigidly: a person by sizes; or by weight and where the
+// balance point lies in each posture; or by mass, centre and inertia.
 type Sitter struct {
-	Name    string
-	Role    Role
-	Mass    float64 // kg
-	Inertia float64 // about the person's own centre, kg·m²; zero means by Gyration, of a hazard none
+	Name string
+	Role Role
+	Mass float64 // kg
 
-	Centre  r2.Vec  // seat frame; zero means by the places below
-	Posture Posture // in which Centre, or else Sitting, was taken, where said
+	Person  person.Given   // sizes, without the mass
+	Posture person.Posture // the only one; or that in which Centre or Sitting was taken
+
+	Centre  r2.Vec  // seat frame; zero means by the places, or by Person
+	Inertia float64 // about the person's own centre, kg·m²; zero means by Gyration, of a hazard none
 
 	Sitting, LyingBack, Perched Place
 }
@@ -31,29 +40,33 @@ type Place struct {
 	Ahead, Above float64
 }
 
-// A seated is one sitter in one posture.
-type seated struct {
-	posture Posture
-	body    body.Body // seat frame
-}
-
 // hasCentre reports whether the sitter is placed by Centre.
 func (s Sitter) hasCentre() bool { return s.Centre != (r2.Vec{}) }
 
+// bySizes reports whether the sitter is a person to be posed.
+func (s Sitter) bySizes() bool { return !s.hasCentre() && len(s.places()) == 0 }
+
+// given returns what is known of the person.
+func (s Sitter) given() person.Given {
+	g := s.Person
+	g.Sizes[person.Mass] = s.Mass
+	return g
+}
+
 // A posed is a place with its posture.
 type posed struct {
-	posture Posture
+	posture person.Posture
 	place   Place
 }
 
 // places returns the places given, in the order of Posture.
 func (s Sitter) places() []posed {
-	first := Sitting
-	if s.Posture != Unsaid {
+	first := person.Sitting
+	if s.Posture != person.Unsaid {
 		first = s.Posture
 	}
 	var given []posed
-	for _, p := range []posed{{first, s.Sitting}, {LyingBack, s.LyingBack}, {Perched, s.Perched}} {
+	for _, p := range []posed{{first, s.Sitting}, {person.LyingBack, s.LyingBack}, {person.Perched, s.Perched}} {
 		if p.place != (Place{}) {
 			given = append(given, p)
 		}
@@ -61,46 +74,101 @@ func (s Sitter) places() []posed {
 	return given
 }
 
-// seats returns the sitter in each posture given, in the order of Posture.
-func (s Sitter) seats(meet r2.Vec) []seated {
+// placed returns a sitter who is given by balance points, in each posture given.
+func (s Sitter) placed(meet r2.Vec) []seated {
 	inertia := s.Inertia
 	if inertia == 0 && s.Role != Hazard {
 		inertia = s.Mass * Gyration * Gyration
 	}
-	at := func(p r2.Vec) body.Body { return body.Body{Mass: s.Mass, Centre: p, Inertia: inertia} }
+	one := func(posture person.Posture, at r2.Vec) seated {
+		return seated{name: s.loadName(posture), sitter: s.Name, role: s.Role, posture: posture,
+			body: body.Body{Mass: s.Mass, Centre: at, Inertia: inertia}}
+	}
 	if s.hasCentre() {
-		return []seated{{s.Posture, at(s.Centre)}}
+		return []seated{one(s.Posture, s.Centre)}
 	}
 	var list []seated
 	for _, p := range s.places() {
-		list = append(list, seated{p.posture, at(r2.Add(meet, r2.Vec{X: p.place.Ahead, Y: p.place.Above}))})
+		list = append(list, one(p.posture, r2.Add(meet, r2.Vec{X: p.place.Ahead, Y: p.place.Above})))
 	}
 	return list
 }
 
 // loadName returns what a load is called: the sitter, and the posture where it is
 // known.
-func (s Sitter) loadName(p seated) string {
-	if p.posture == Unsaid || s.Role == Hazard {
+func (s Sitter) loadName(posture person.Posture) string {
+	if posture == person.Unsaid || s.Role == Hazard && !s.bySizes() {
 		return s.Name
 	}
-	return s.Name + ", " + p.posture.String()
+	return s.Name + ", " + posture.String()
 }
 
 // check returns the first thing a sitter lacks. key is its place in the design.
 func (s Sitter) check(key string, seat Seat) error {
-	if s.Mass <= 0 {
-		return &KeyError{Key: key + ".weight", Reason: "a person has a weight", Example: "weight = 180"}
-	}
-	switch placed := len(s.places()) > 0; {
+	placed := len(s.places()) > 0
+	switch {
 	case s.hasCentre() && placed:
 		return &KeyError{Key: key + ".centre", Reason: "give centre, or ahead and above, not both"}
-	case s.hasCentre():
-		return nil
-	case !placed:
-		return &KeyError{Key: key + ".ahead", Reason: "say where the person's balance point lies: ahead and above, from where back and seat meet", Example: `ahead = 7 and above = "9-1/2"`}
-	case !seat.drawn():
+	case (s.hasCentre() || placed) && s.Mass <= 0:
+		return &KeyError{Key: key + ".weight", Reason: "a person has a weight", Example: "weight = 180"}
+	case placed && !seat.drawn():
 		return &KeyError{Key: key + ".ahead", Reason: "ahead and above are measured from the seat: draw [seat], or give centre", Example: "centre = [2, 24]"}
+	case s.hasCentre() || placed:
+		if given := s.givenSize(); given != "" {
+			return &KeyError{Key: key + "." + given, Reason: "this person is placed by numbers, which leave no use for " + given + ": keep one of the two"}
+		}
+		return nil
+	case !seat.drawn():
+		return &KeyError{Key: key, Reason: "a person sits on the drawn seat, and none is drawn: draw [seat], or give weight and centre", Example: "[seat] with front, rear, depth, width and behind_low_point"}
 	}
 	return nil
+}
+
+// givenSize returns the key of a size that is given, "" where none is.
+func (s Sitter) givenSize() string {
+	for _, size := range person.Sizes() {
+		if s.Person.Sizes[size] > 0 {
+			return sizeKey(size)
+		}
+	}
+	switch {
+	case s.Person.Age > 0:
+		return "age"
+	case s.Person.Percentile > 0:
+		return "percentile"
+	}
+	return ""
+}
+
+// sizeKey returns the last part of a size's key: "knee_crease".
+func sizeKey(size person.Size) string {
+	switch size {
+	case person.Stature:
+		return "height"
+	case person.Mass:
+		return "weight"
+	case person.ThighLength:
+		return "thigh"
+	case person.Lumbar:
+		return "lumbar"
+	}
+	return strings.ReplaceAll(size.String(), " ", "_")
+}
+
+// person returns the person to be posed. key is the sitter's place in the design.
+func (s Sitter) person(key string, units quantity.System) (person.Person, error) {
+	p, err := person.New(s.given())
+	var wrong *person.SizeError
+	if !errors.As(err, &wrong) {
+		return p, err
+	}
+	kind := quantity.Length
+	if wrong.Size == person.Mass {
+		kind = quantity.Mass
+	}
+	reason := fmt.Sprintf("%s of %s: %s", wrong.Size, quantity.With(wrong.Value, kind, units), wrong.Reason)
+	if wrong.Near > 0 {
+		reason += fmt.Sprintf(" (about %s was expected)", quantity.With(wrong.Near, kind, units))
+	}
+	return p, &KeyError{Key: key + "." + sizeKey(wrong.Size), Reason: reason}
 }

@@ -115,3 +115,16 @@ func fixed(value float64, decimals int) string {
 	}
 	return text
 }
+
+// Tall writes a person's height as it is said: "5 ft 10 in", whole inches; in metric
+// units in centimetres, "178 cm".
+func Tall(x float64, system System) string {
+	if system == Metric {
+		return strconv.Itoa(int(math.Round(x*100))) + " cm"
+	}
+	inches := int(math.Round(x / inch))
+	if inches%12 == 0 {
+		return strconv.Itoa(inches/12) + " ft"
+	}
+	return strconv.Itoa(inches/12) + " ft " + strconv.Itoa(inches%12) + " in"
+}

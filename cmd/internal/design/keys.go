@@ -108,9 +108,6 @@ func (f *File) unknown(key string, err error) error {
 			return err // known, but there are not so many
 		}
 	}
-	if general == "sitter.N.height" {
-		return fmt.Errorf("a person's height is not read; say where the balance point lies, from where back and seat meet. For example: ahead = 7 and above = \"9-1/2\"")
-	}
 	if strings.HasSuffix(general, ".centre.N") || strings.HasSuffix(general, ".at.N") {
 		return fmt.Errorf("a place has two numbers, ahead of the low point and over the floor. For example: [1/2, 17]")
 	}
@@ -127,9 +124,9 @@ func (f *File) unknown(key string, err error) error {
 	if len(known) > 0 {
 		return fmt.Errorf("there is no such entry; [%s] has %s", section, strings.Join(known, ", "))
 	}
-	sections := []string{"title", "kind", "units", "rocks", "rocker", "seat", "back", "arms", "piece", "part", "body", "sitter", "floor", "limits"}
+	sections := []string{"title", "kind", "units", "rocks", "rocker", "seat", "bed", "back", "arms", "piece", "part", "body", "measured", "sitter", "people", "floor", "limits"}
 	if meant, found := locate.Suggest(section, sections); found {
 		return fmt.Errorf("there is no such section; did you mean %s?", meant)
 	}
-	return fmt.Errorf("there is no such section; a design has rocker, seat, back, arms, piece, part, body, sitter, floor and limits")
+	return fmt.Errorf("there is no such section; a design has rocker, seat, bed, back, arms, piece, part, body, measured, sitter, people, floor and limits")
 }

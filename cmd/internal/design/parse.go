@@ -75,6 +75,10 @@ func start(raw map[string]any) piece.Design {
 	d.Limits = piece.DefaultLimits(d.Kind)
 	d.Sitters = make([]piece.Sitter, count(raw["sitter"]))
 	d.Parts = make([]piece.Part, count(raw["part"]))
+	if measured, ok := raw["measured"].(map[string]any); ok {
+		d.Measured.Left = make([]float64, count(measured["left"]))
+		d.Measured.Right = make([]float64, count(measured["right"]))
+	}
 	if rocker, ok := raw["rocker"].(map[string]any); ok {
 		d.Rocker.Arcs = make([]piece.Arc, count(rocker["arcs"]))
 	}
@@ -121,8 +125,11 @@ func flatten(path string, value any, leaves map[string]any) {
 func (f *File) fill(e locate.Entry, value any, filled map[*float64]string) error {
 	key := keyOf(e.Path)
 	at := func(err error) error { return f.at(e.Value, key, err) }
-	if _, set, err := f.Design.Choice(key); err == nil {
+	if choice, set, err := f.Design.Choice(key); err == nil {
 		word, ok := value.(string)
+		if yes, is := value.(bool); is && choice.Has("yes") {
+			word, ok = map[bool]string{true: "yes", false: "no"}[yes], true
+		}
 		if !ok {
 			return at(fmt.Errorf("this is a word, in quotes. For example: %s = %q", last(key), "word"))
 		}

@@ -8,20 +8,35 @@ import (
 	"rockerwright/sim/quantity"
 )
 
+// remarks are how much of what --all says too is said on a first page.
+type remarks int
+
+const (
+	fewRemarks remarks = iota
+	fitRemarks
+	everyRemark
+)
+
 // advice says what limits the piece, what to try next, what was estimated, and how far
-// to trust it. Without remarks it leaves out what --all says too.
-func (v voice) advice(r piece.Report, command Command, remarks bool) []Line {
+// to trust it.
+func (v voice) advice(r piece.Report, command Command, remarks remarks) []Line {
 	var lines []Line
 	if text := v.cause(r.Cause); text != "" {
 		lines = append(lines, Line{Text: "What limits it: " + text + "."})
 	}
 	lines = append(lines, v.try(r, command))
 	for _, l := range r.Look {
-		if !l.Holds && !math.IsNaN(l.Got) && remarks {
-			lines = append(lines, Line{Text: fmt.Sprintf("Worth a look: %s keeps %s before going %s; feet on the floor are not counted.", plain(short(l.Load)), v.degrees(l.Got), v.forwards())})
+		if !l.Holds && !math.IsNaN(l.Got) && remarks == everyRemark {
+			lines = append(lines, Line{Text: fmt.Sprintf("Worth a look: %s keeps %s before going %s.", plain(short(l.Load)), v.degrees(l.Got), v.forwards())})
 		}
 	}
-	if s := r.Spread; s.Estimated && remarks {
+	lines = append(lines, v.weak(r)...)
+	lines = append(lines, v.fitLine(r)...)
+	if remarks != fewRemarks {
+		lines = append(lines, v.misfits(r)...)
+	}
+	lines = append(lines, v.may(r)...)
+	if s := r.Spread; s.Estimated && remarks == everyRemark {
 		lines = append(lines, Line{Text: fmt.Sprintf("Estimated, not given: how the %s's %s is spread (moves rests %s).", v.piece(), v.with(r.Design.Piece.Mass, quantity.Mass), v.degrees(max(s.EmptyRest, s.Rest)))})
 	}
 	return append(lines, v.disclaimer())

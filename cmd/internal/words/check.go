@@ -21,7 +21,7 @@ func Check(r piece.Report, source string, command Command, changes []string) She
 	if len(changes) > 0 {
 		answer = append([]Line{{Label: "CHANGED:", Text: strings.Join(changes, "; ") + ". The file is as it was."}}, answer...)
 	}
-	assemble := func(limits int, remarks bool) Sheet {
+	assemble := func(limits int, remarks remarks) Sheet {
 		s := Sheet{Title: v.title(r.Design), Source: source, Blocks: []Block{
 			{Lines: answer},
 			{Lines: []Line{v.tape(r)}},
@@ -32,13 +32,12 @@ func Check(r piece.Report, source string, command Command, changes []string) She
 		s.Blocks = append(s.Blocks, v.everything(r)...)
 		return s
 	}
-	limits := 3
-	s := assemble(limits, true)
-	for ; s.lines() > page && limits > 1; s = assemble(limits, true) {
-		limits--
+	s := assemble(3, everyRemark)
+	for limits := 3; s.lines() > page && limits > 0; limits-- {
+		s = assemble(limits, fitRemarks)
 	}
 	if s.lines() > page {
-		s = assemble(limits, false)
+		s = assemble(1, fewRemarks)
 	}
 	return s
 }

@@ -102,7 +102,7 @@ func (v voice) seated(r piece.Report) *piece.Load {
 // leaning returns the owner's load with the least lift at the back.
 func (v voice) leaning(r piece.Report) *piece.Load {
 	owner, _, _ := v.byRole(r.Loads)
-	if l := leastBack(owner); l != nil {
+	if l := piece.LeastBack(owner); l != nil {
 		return l
 	}
 	return v.seated(r)

@@ -13,8 +13,16 @@ import (
 func (v voice) everything(r piece.Report) []Block {
 	blocks := []Block{}
 	for _, group := range grouped(r.Loads) {
-		blocks = append(blocks, Block{Title: "EVERY LOAD", All: true, Table: v.readingsOf(r.Design, group)})
+		title := "EVERY LOAD"
+		if name := group[len(group)-1].Sitter; name != "" {
+			title += ": " + upper(plain(short(name)))
+		}
+		blocks = append(blocks, Block{Title: title, All: true, Table: v.readingsOf(r.Design, group)})
 	}
+	blocks = append(blocks, v.fitTable(r)...)
+	blocks = append(blocks, v.people(r)...)
+	blocks = append(blocks, v.gives(r)...)
+	blocks = append(blocks, v.bends(r)...)
 	blocks = append(blocks,
 		Block{Title: "EVERY LIMIT", All: true, Table: v.limitTable(v.ranked(r.Limits))},
 		v.pulls(r),
@@ -30,14 +38,17 @@ func (v voice) everything(r piece.Report) []Block {
 	)
 }
 
-// grouped parts loads into groups that fit side by side.
+// grouped parts loads into groups that fit side by side, each of one person; the piece
+// alone stands with the first.
 func grouped(loads []piece.Load) [][]*piece.Load {
 	var groups [][]*piece.Load
 	for i := range loads {
-		if i%most == 0 {
+		last := len(groups) - 1
+		if last < 0 || len(groups[last]) == most || i > 1 && loads[i].Sitter != loads[i-1].Sitter {
 			groups = append(groups, nil)
+			last++
 		}
-		groups[len(groups)-1] = append(groups[len(groups)-1], &loads[i])
+		groups[last] = append(groups[last], &loads[i])
 	}
 	return groups
 }
@@ -83,10 +94,16 @@ func (v voice) assumptions(r piece.Report) []Line {
 		lines = append(lines, Line{Text: fmt.Sprintf("The weight of the piece is a guess spread over seat, back, arms, legs and rockers as slab, panel and rods of the drawn sizes. Any of them 20 %% heavier or lighter moves the empty rest by up to %s, the others by up to %s, and the margins by up to %s.",
 			v.degrees(r.Spread.EmptyRest), v.degrees(r.Spread.Rest), v.degrees(r.Spread.Margin))})
 	}
-	lines = append(lines, Line{Text: fmt.Sprintf("A person given by weight, ahead and above turns about the own balance point like a body with a radius of gyration of %s, from a chain of body segments (derived, not published).", v.with(piece.Gyration, quantity.Length))})
+	for _, sitter := range r.Design.Sitters {
+		if sitter.Mass == 0 || sitter.Inertia > 0 || sitter.Sitting == (piece.Place{}) && sitter.Centre.Y == 0 {
+			continue
+		}
+		lines = append(lines, Line{Text: fmt.Sprintf("A person given by weight, ahead and above turns about the own balance point like a body with a radius of gyration of %s, from a chain of body segments (derived, not published).", v.with(piece.Gyration, quantity.Length))})
+		break
+	}
 	for _, l := range r.Look {
 		if !l.Holds {
-			lines = append(lines, Line{Text: fmt.Sprintf("Worth a look, with no limit set: %s keeps %s before going %s. Feet on the floor are not counted.", plain(short(l.Load)), v.with(l.Got, l.Kind), v.forwards())})
+			lines = append(lines, Line{Text: fmt.Sprintf("Worth a look, with no limit set: %s keeps %s before going %s.", plain(short(l.Load)), v.with(l.Got, l.Kind), v.forwards())})
 		}
 	}
 	if onFlatsOrCorners(r.Design.Rocker) {

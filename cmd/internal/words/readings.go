@@ -20,8 +20,12 @@ func (v voice) readings(r piece.Report) Block {
 	if len(owner) < 2 {
 		owner = append(owner, others...)
 	}
+	room := most
+	if len(owner) > 0 && owner[len(owner)-1].Sitter != owner[0].Sitter {
+		room-- // names are longer than postures
+	}
 	for _, l := range owner {
-		if len(shown) < most {
+		if len(shown) < room {
 			shown = append(shown, l)
 		}
 	}
@@ -59,26 +63,26 @@ func (v voice) readingsOf(d piece.Design, loads []*piece.Load) *Table {
 	if _, known := d.TopOfBack(); known {
 		row("push for one degree", quantity.Unit(quantity.Force, v.units)+", at top", func(l *piece.Load) string { return v.shop(l.Pull.EffortBack, quantity.Force) })
 	}
-	row("before going "+v.backwards(), "degrees", func(l *piece.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) })
+	row("before going "+strings.TrimPrefix(v.backwards(), "to the "), "degrees", func(l *piece.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) })
 	row("  its weight must lift", length, func(l *piece.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) })
-	row("before going "+v.forwards(), "degrees", func(l *piece.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) })
+	row("before going "+strings.TrimPrefix(v.forwards(), "to the "), "degrees", func(l *piece.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) })
 	row("  its weight must lift", length, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Lift, quantity.Length) })
 	return t
 }
 
-// heads returns the names of loads in one or two lines: of one person the postures, of
-// several the names.
+// heads returns the names of loads in one or two lines: of one person what follows the
+// name, of several the names.
 func (v voice) heads(loads []*piece.Load) [][]string {
 	one := true
-	for _, l := range loads[min(1, len(loads)):] {
-		one = one && l.Sitter == loads[1].Sitter && l.Posture != piece.Unsaid
+	for _, l := range loads {
+		one = one && (l.Empty || l.Sitter == loads[len(loads)-1].Sitter)
 	}
 	first, second := make([]string, len(loads)), make([]string, len(loads))
 	twoLines := false
 	for i, l := range loads {
 		name := l.Name
-		if one && !l.Empty {
-			name = l.Posture.String()
+		if rest, found := strings.CutPrefix(l.Name, l.Sitter+", "); one && found {
+			name = rest
 		}
 		first[i], second[i] = parted(plain(name), 13)
 		twoLines = twoLines || second[i] != ""

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"rockerwright/body/person"
 	"rockerwright/rocker"
 	"rockerwright/sim"
 	"rockerwright/sim/piece"
@@ -63,7 +64,7 @@ func (v voice) byRole(loads []piece.Load) (owner, others, hazards []*piece.Load)
 // group says how it stands with a group of loads.
 func (v voice) group(label string, loads []*piece.Load, r piece.Report) Line {
 	if len(loads) == 0 {
-		return Line{Label: label + ":", Text: "none is given in this design."}
+		return Line{Label: label + ":", Text: "nobody is given in this design: add [sitter]."}
 	}
 	name := ""
 	if label != "YOUR OWNER" {
@@ -81,10 +82,13 @@ func (v voice) group(label string, loads []*piece.Load, r piece.Report) Line {
 		}
 		return Line{Label: label + ":", Text: v.named(failing, label) + " " + fault + ".", Bad: true}
 	}
+	if back := piece.LeastBack(loads); label == "OTHERS" && back.Balance.Back.Exists() {
+		return Line{Label: label + ":", Text: fmt.Sprintf("all keep the limits; the least is %s, %s.", plain(short(back.Name)), v.degrees(back.Balance.Back.Angle))}
+	}
 	text := name + v.stands(loads[0])
-	if back := leastBack(loads); back.Balance.Back.Exists() {
+	if back := piece.LeastBack(loads); back.Balance.Back.Exists() {
 		text += ", keeps " + v.degrees(back.Balance.Back.Angle)
-		if back.Posture != piece.Unsaid {
+		if back.Posture != person.Unsaid {
 			text += " " + back.Posture.String()
 		}
 	}
@@ -109,7 +113,7 @@ func (v voice) named(loads []*piece.Load, label string) string {
 	var names []string
 	for _, l := range loads {
 		name := plain(short(l.Name))
-		if label == "YOUR OWNER" && l.Posture != piece.Unsaid {
+		if label == "YOUR OWNER" && l.Posture != person.Unsaid {
 			name = l.Posture.String()
 		}
 		names = append(names, name)
@@ -148,20 +152,27 @@ func (v voice) hazards(loads []*piece.Load) Line {
 	bad := false
 	for _, l := range loads {
 		b, name := l.Balance, plain(short(l.Name))
+		if l.Posture == person.ArmsBehindHead {
+			name = l.Posture.String()
+		}
 		switch lift := min(b.Back.Lift, b.Forward.Lift); {
+		case b.Outcome == sim.NoRest:
+			arm, _ := l.Rig.Righting(0)
+			said = append(said, fmt.Sprintf("%s: goes over %s", name, v.over(arm > 0)))
+			bad = true
 		case b.Outcome != sim.Rocks:
 			said = append(said, v.whyNot(l))
 			bad = true
 		case !l.Upright():
-			said = append(said, name+" takes it right over, on to its tips")
+			said = append(said, name+": goes right over, on to its tips")
 			bad = true
 		case math.IsNaN(lift):
-			said = append(said, fmt.Sprintf("%s tilts it %s", name, v.degrees(math.Abs(b.Rest.Tilt))))
+			said = append(said, fmt.Sprintf("%s: rests tilted %s", name, v.degrees(math.Abs(b.Rest.Tilt))))
 		default:
-			said = append(said, fmt.Sprintf("%s tilts it %s, %s of lift left", name, v.degrees(math.Abs(b.Rest.Tilt)), v.with(lift, quantity.Length)))
+			said = append(said, fmt.Sprintf("%s: %s of lift left", name, v.with(lift, quantity.Length)))
 		}
 	}
-	return Line{Label: "HAZARD:", Text: strings.Join(said, "; ") + ".", Bad: bad}
+	return Line{Label: "HAZARDS:", Text: strings.Join(said, "; ") + ".", Bad: bad}
 }
 
 // whyNot says why a load has no rest.
@@ -215,17 +226,6 @@ func (v voice) reason(r sim.Rig) string {
 func aboveCentre(p rocker.Profile, r sim.Rig) bool {
 	i, _ := p.Find(0)
 	return r.Body.Centre.Y > p.Bearing(i).Centre().Y
-}
-
-// leastBack returns the load that is nearest to going over backwards by its lift.
-func leastBack(loads []*piece.Load) *piece.Load {
-	var least *piece.Load
-	for _, l := range loads {
-		if least == nil || l.Balance.Back.Lift < least.Balance.Back.Lift {
-			least = l
-		}
-	}
-	return least
 }
 
 // degrees returns an angle with its unit, singular where it is one or less.

@@ -92,11 +92,11 @@ func (v voice) seconds(x float64) string { return v.shop(x, quantity.Time) }
 func (v voice) limitName(name string) string {
 	switch name {
 	case "back_margin":
-		return "before going " + v.backwards()
+		return "tilt, going " + v.backwards()
 	case "back_lift":
 		return "lift, going " + v.backwards()
 	case "forward_margin":
-		return "before going " + v.forwards()
+		return "tilt, going " + v.forwards()
 	case "forward_lift":
 		return "lift, going " + v.forwards()
 	case "rest_tilt":

@@ -90,10 +90,15 @@ func TestVerdicts(t *testing.T) {
 		change func(d *piece.Design)
 		want   []string
 	}{
-		{"holds", func(*piece.Design) {}, []string{"YOUR OWNER: rests a little back, rocks in 2.1 s", "OTHERS: large man", "HAZARD: child on the tail"}},
+		{"holds", func(*piece.Design) {}, []string{"YOUR OWNER: rests a little back, rocks in 2.1 s", "OTHERS: all keep the limits; the least is large man", "HAZARDS: child on the tail"}},
 		{"short tail", func(d *piece.Design) { d.Rocker.Tail = 11 * inch }, []string{"lying back is nearer to going over than we like", "NO", "the length of the tail", "Try next:", "rockerwright check chair.toml rocker.tail="}},
 		{"above the centre", func(d *piece.Design) { d.Rocker.Radius = 23 * inch }, []string{"above the arc centre", "does not stand", "owner, sitting stands"}},
-		{"nobody", func(d *piece.Design) { d.Sitters = nil }, []string{"THE PIECE ALONE", "add [sitter]"}},
+		{"nobody", func(d *piece.Design) { d.Sitters = nil }, []string{"nobody is given", "add [sitter]", "OTHERS: all keep"}},
+		{"the piece alone", func(d *piece.Design) {
+			d.Sitters = nil
+			d.Seat, d.Piece, d.Body = piece.Seat{}, piece.Piece{}, piece.Body{Mass: 12, Centre: r2.Vec{Y: 0.43}, Inertia: 1.6}
+		}, []string{"THE PIECE ALONE", "add [sitter]"}},
+		{"a person by height", func(d *piece.Design) { d.Sitters = []piece.Sitter{{Name: "owner", Mass: 80}} }, []string{"Fits the owner?", "The limits hold for any grown-up"}},
 		{"a flat", func(d *piece.Design) {
 			d.Rocker = piece.Rocker{Nose: 0.3, Arcs: []piece.Arc{{Radius: 1, Length: 0.25}, {Flat: 0.3}, {Radius: 1, Length: 0.25}}}
 		}, []string{"on a flat", "rocker of 2 arcs"}},

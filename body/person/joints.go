@@ -1,0 +1,43 @@
+package person
+
+import (
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/body"
+)
+
+// Moved returns the joints carried along, each point by move.
+func (j Joints) Moved(move func(r2.Vec) r2.Vec) Joints {
+	for _, p := range []*r2.Vec{&j.Vertex, &j.Chin, &j.Neck, &j.Shoulder, &j.Elbow, &j.Wrist, &j.Fingertip, &j.Hip, &j.Knee, &j.Ankle, &j.Heel, &j.Toe} {
+		*p = move(*p)
+	}
+	return j
+}
+
+// KneesOverChin reports whether the person sits so low that the knees stand higher than
+// the chin.
+func (j Joints) KneesOverChin() bool { return j.Knee.Y > j.Chin.Y }
+
+// OnTheBack returns what leans on the back of the seat and turns about the hip joints:
+// trunk, head and upper arms; the forearms lie on the arms of the seat.
+func (p *Person) OnTheBack(j Joints) body.Body {
+	ends := j.segments()
+	return body.Join(
+		p.part(Head, ends[Head][0], ends[Head][1]),
+		p.part(Trunk, ends[Trunk][0], ends[Trunk][1]),
+		p.part(UpperArm, ends[UpperArm][0], ends[UpperArm][1]))
+}
+
+// bladesUp is where the shoulder blades touch the back, from the hip joints along the
+// trunk to the shoulder joints; our judgement.
+const bladesUp = 0.8
+
+// Blades returns how far along the trunk from the hip joints the back is touched, m.
+func (p *Person) Blades() float64 { return bladesUp * p.shoulder }
+
+// HipAhead returns the distance of the hip joints ahead of a back, square to it, m, and
+// HipUp their height over a hard seat.
+func (p *Person) HipAhead() float64 { return p.hipAhead }
+
+// HipUp returns the height of the hip joints over a hard seat, m.
+func (p *Person) HipUp() float64 { return p.hipUp }

@@ -1,0 +1,199 @@
+package words
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"rockerwright/body/person"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// off says in which way a measure is beyond custom: too much, too little.
+var off = map[string][2]string{
+	"seat.front":  {"high", "low"},
+	"seat.depth":  {"deep", "shallow"},
+	"seat.width":  {"wide", "narrow"},
+	"arms.height": {"high", "low"},
+	"back.height": {"tall", "short"},
+	"back.lumbar": {"high", "low"},
+}
+
+// fitLine says on the first page whether the piece fits its owner, sitting at ease.
+func (v voice) fitLine(r piece.Report) []Line {
+	if len(r.Fit) == 0 {
+		return nil
+	}
+	var wrong []string
+	for _, f := range r.Fit {
+		if f.Holds() || f.Size == person.SittingHeight {
+			continue // a rest for the head is a wish, not a fault
+		}
+		way := off[f.Key][0]
+		if f.Change > 0 {
+			way = off[f.Key][1]
+		}
+		what, _, _ := strings.Cut(f.What, ",")
+		wrong = append(wrong, fmt.Sprintf("%s %s too %s", what, v.with(math.Abs(f.Change), quantity.Length), way))
+	}
+	text := "every measure is within custom, sitting."
+	if len(wrong) > 0 {
+		text = strings.Join(wrong, "; ") + " (sitting); the rest within custom."
+	}
+	return []Line{{Text: "Fits the owner? " + upperFirst(text)}}
+}
+
+func upperFirst(text string) string { return strings.ToUpper(text[:1]) + text[1:] }
+
+// fitTable returns have, want and change by of each measure.
+func (v voice) fitTable(r piece.Report) []Block {
+	if len(r.Fit) == 0 {
+		return nil
+	}
+	t := &Table{Head: []string{"Owner at ease", "have", "want", "change by", "goes by"}}
+	for _, f := range r.Fit {
+		change := "–"
+		switch {
+		case f.Change > 0:
+			change = "+" + v.shop(f.Change, quantity.Length)
+		case f.Change < 0:
+			change = "-" + v.shop(-f.Change, quantity.Length)
+		}
+		t.Rows = append(t.Rows, Row{Cells: []string{f.What, v.shop(f.Have, quantity.Length), v.between(f.Low, f.High), change, f.Size.String()}, Bad: !f.Holds()})
+	}
+	note := Line{Text: fmt.Sprintf("In %s. The clearances between a person and a seat are common practice among chairmakers; change them to taste.", map[quantity.System]string{quantity.Inch: "inches", quantity.Metric: "millimetres"}[v.units])}
+	return []Block{{Title: "FIT", All: true, Table: t}, {All: true, Lines: append(v.misfits(r), note)}}
+}
+
+// between says what is wanted: a range, or at least so much.
+func (v voice) between(low, high float64) string {
+	if math.IsInf(high, 1) {
+		return v.shop(low, quantity.Length) + " or more"
+	}
+	return v.shop(low, quantity.Length) + " to " + v.shop(high, quantity.Length)
+}
+
+// misfits says who does not fit, and how.
+func (v voice) misfits(r piece.Report) []Line {
+	var names []string
+	how := map[string][]string{}
+	for _, m := range r.Misfits {
+		name := plain(short(m.Name))
+		if how[name] == nil {
+			names = append(names, name)
+		}
+		how[name] = append(how[name], v.trouble(m))
+	}
+	if len(names) == 0 {
+		return nil
+	}
+	var said []string
+	for _, name := range names {
+		said = append(said, name+": "+strings.Join(how[name], ", "))
+	}
+	return []Line{{Text: "Does not fit " + strings.Join(said, "; ") + "."}}
+}
+
+// trouble says in what way a seat does not fit.
+func (v voice) trouble(m piece.Misfit) string {
+	by := v.with(m.By, quantity.Length)
+	switch m.Trouble {
+	case piece.FeetHang:
+		return "feet " + by + " off the floor"
+	case piece.TooWide:
+		return "hips " + by + " wider than the seat"
+	case piece.TooDeep:
+		return "seat " + by + " deeper than the thigh"
+	}
+	return "sits so low that the knees stand above the chin"
+}
+
+// may says in one line who may sit.
+func (v voice) may(r piece.Report) []Line {
+	m := r.May
+	switch {
+	case m == nil:
+		return nil
+	case m.Nobody:
+		return []Line{{Text: "Who may sit: not even a person of the middle size keeps these limits."}}
+	}
+	pounds := quantity.Unit(quantity.Mass, v.units)
+	if m.AnyLighter && m.AnyHeavier && m.AnyShorter && m.AnyTaller {
+		return []Line{{Text: fmt.Sprintf("The limits hold for any grown-up of %s to %s %s, %s to %s.",
+			v.shop(m.Lightest, quantity.Mass), v.shop(m.Heaviest, quantity.Mass), pounds, quantity.Tall(m.Shortest, v.units), quantity.Tall(m.Tallest, v.units))}}
+	}
+	beyond := func(text string, any bool, more string) string {
+		if any {
+			return text + " or " + more
+		}
+		return text
+	}
+	return []Line{{Text: fmt.Sprintf("Who may sit, by the limits: %s to %s; %s to %s.",
+		beyond(v.with(m.Lightest, quantity.Mass), m.AnyLighter, "less"), beyond(v.with(m.Heaviest, quantity.Mass), m.AnyHeavier, "more"),
+		beyond(quantity.Tall(m.Shortest, v.units), m.AnyShorter, "less"), beyond(quantity.Tall(m.Tallest, v.units), m.AnyTaller, "more"))}}
+}
+
+// people returns what was given and what was estimated of each person.
+func (v voice) people(r piece.Report) []Block {
+	var owner *piece.Somebody
+	for i := range r.Somebody {
+		if r.Somebody[i].Role == piece.Owner {
+			owner = &r.Somebody[i]
+			break
+		}
+	}
+	if owner == nil {
+		return nil
+	}
+	t := &Table{Head: []string{"Sizes of " + plain(short(owner.Name)), "", "", ""}}
+	for _, s := range person.Sizes() {
+		text := v.with(owner.Person.Sizes[s], quantity.Length)
+		switch s {
+		case person.Stature:
+			text = quantity.Tall(owner.Person.Sizes[s], v.units)
+		case person.Mass:
+			text = v.with(owner.Person.Sizes[s], quantity.Mass)
+		}
+		t.Rows = append(t.Rows, Row{Cells: []string{s.String() + " (" + s.Science() + ")", text, "", owner.Person.Sources[s].String()}})
+	}
+	var others []string
+	for _, one := range r.Somebody {
+		if one.Name != owner.Name {
+			others = append(others, fmt.Sprintf("%s %s, %s", plain(short(one.Name)), quantity.Tall(one.Person.Sizes[person.Stature], v.units), v.with(one.Person.Sizes[person.Mass], quantity.Mass)))
+		}
+	}
+	lines := []Line{{Text: "Estimated sizes go with the height in the ANSUR II survey of soldiers (2012), of children with the CDC growth charts (2000). Weights of limbs are by de Leva (1996), of children by Jensen (1986, 1989). A big belly or pregnancy carries the balance point forward; this does not know of it."}}
+	if len(others) > 0 {
+		lines = append(lines, Line{Text: "Others: " + strings.Join(others, "; ") + "."})
+	}
+	lines = append(lines, postures(r)...)
+	return []Block{{Title: "PEOPLE", All: true, Table: t}, {All: true, Lines: lines}}
+}
+
+// postures says how the postures are meant, of those that were checked.
+func postures(r piece.Report) []Line {
+	meant := map[person.Posture]string{
+		person.Sitting:        "sitting is at ease, shoulders a hand off the back, head up",
+		person.LyingBack:      "lying back is trunk on the back and head behind it",
+		person.Perched:        "perched is near the front edge with the feet drawn back on the floor, a bar on two supports: the seat carries what the feet do not",
+		person.FeetFlat:       "feet flat leaves the feet and the ankles' share of the shanks to the floor, each shank a bar from knee to ankle",
+		person.FeetUp:         "feet up is shanks stretched out, off the floor",
+		person.PushingUp:      "pushing up has half of the weight on the ends of the arms, through the hands (our judgement)",
+		person.RidingForward:  "riders lean 25 degrees fore and aft",
+		person.ArmsBehindHead: "arms behind the head is lying back, elbows up",
+	}
+	var said []string
+	for _, p := range person.Postures() {
+		for _, l := range r.Loads {
+			if l.Posture == p && len(l.Figures) > 0 && meant[p] != "" {
+				said = append(said, meant[p])
+				break
+			}
+		}
+	}
+	if len(said) == 0 {
+		return nil
+	}
+	return []Line{{Text: upperFirst(strings.Join(said, "; ")) + ". In all but perched, feet flat and pushing up the whole person rides on the piece."}}
+}
