@@ -15,16 +15,21 @@ import (
 
 func newCommand() *cobra.Command {
 	return &cobra.Command{
-		Use:   "new [KIND] [FILE]",
+		Use:   "new [KIND] [FILE] [section.key=value…]",
 		Short: "print a starting design, or write it to FILE",
 		Long: `Prints a design to start from, or writes it to FILE. Every line in it comes off a
-tape. KIND is one of: ` + strings.Join(design.Starts(), ", ") + `.
+tape; the numbers in its comments are the blanks of the sheets that "rockerwright
+measure" prints. KIND is one of: ` + strings.Join(design.Starts(), ", ") + `.
+
+Given sizes of the person, it sizes seat, arms and back to them, by common practice
+and at the rest with that person at ease; the rockers stay as they are. Each further
+size that was measured replaces an estimate.
 
 An existing file is never written over.`,
 		Example: `  rockerwright new chair               print it
   rockerwright new chair mine.toml     write it
+  rockerwright new chair mine.toml "sitter.height=6 ft 1 in" sitter.weight=210
   rockerwright new cradle`,
-		Args: cobra.MaximumNArgs(2),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			return startNew(cmd.OutOrStdout(), args)
 		},
@@ -33,24 +38,62 @@ An existing file is never written over.`,
 
 // startNew prints or writes a starting design.
 func startNew(out io.Writer, args []string) error {
-	kind := "chair"
-	if len(args) > 0 {
-		kind = args[0]
+	kind, path := "chair", ""
+	var names []string
+	var changes []change
+	for _, arg := range args {
+		if key, values, ok := design.SplitChange(arg); ok {
+			changes = append(changes, change{key, values})
+			continue
+		}
+		names = append(names, arg)
+	}
+	switch len(names) {
+	case 0:
+	case 1:
+		kind = names[0]
+	case 2:
+		kind, path = names[0], names[1]
+	default:
+		return fmt.Errorf("new makes one design; %q is one name too many. For example: rockerwright new chair mine.toml", names[2])
 	}
 	text, found := design.Start(kind)
 	if !found {
 		return fmt.Errorf("there is no starting design %q; there are %s. For example: rockerwright new chair mine.toml", kind, strings.Join(design.Starts(), ", "))
 	}
-	if len(args) < 2 {
+	text, err := filled(kind, text, changes)
+	if err != nil {
+		return err
+	}
+	if path == "" {
 		_, err := io.WriteString(out, text)
 		return err
 	}
-	path := args[1]
 	if err := writeNew(path, text); err != nil {
 		return err
 	}
-	_, err := fmt.Fprintf(out, "Wrote %s. Open it in a text editor, change the measures, save, then type:\n  rockerwright check %s\n", path, shellWord(path))
+	_, err = fmt.Fprintf(out, "Wrote %s. Open it in a text editor, change the measures, save, then type:\n  rockerwright check %s\n", path, shellWord(path))
 	return err
+}
+
+// filled returns a starting design with changes written in.
+func filled(kind, text string, changes []change) (string, error) {
+	if len(changes) == 0 {
+		return text, nil
+	}
+	f, err := design.Parse("new "+kind, text)
+	if err != nil {
+		return "", err
+	}
+	for _, c := range changes {
+		if len(c.values) > 1 {
+			return "", fmt.Errorf("%s: new takes one value for each entry", c.key)
+		}
+		if err := f.Set(c.key, c.values[0]); err != nil {
+			return "", err
+		}
+	}
+	return f.Filled()
 }
 
 // writeNew writes a file that must not exist yet, whole or not at all.

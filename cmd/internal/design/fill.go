@@ -1,0 +1,102 @@
+package design
+
+import (
+	"fmt"
+	"regexp"
+	"strings"
+
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// Filled returns the file's text with its changes written in, and the seat, arms and
+// back sized to its owner where a size of the owner was among the changes. Comments stay
+// where they are.
+func (f *File) Filled() (string, error) {
+	sized := f.Design
+	values := map[string]string{}
+	for key, typed := range f.changed {
+		values[without1(key)] = typed
+		if strings.HasPrefix(key, "sitter.") {
+			recommended, keys, err := piece.Recommended(f.Design)
+			if err != nil {
+				return "", f.Explain(err)
+			}
+			sized = recommended
+			for _, set := range keys {
+				measure, field, err := sized.Measure(set)
+				if _, asked := f.changed[set]; err == nil && !asked {
+					values[set] = quantity.Shop(*field, measure.Kind, f.Design.Units)
+				}
+			}
+		}
+	}
+	lines := strings.Split(f.Text, "\n")
+	var added []string
+	for _, known := range piece.Keys() {
+		key := strings.Replace(known, ".N.", ".", 1)
+		value, changed := values[key]
+		if !changed {
+			continue
+		}
+		e, found := f.find(key)
+		if !found {
+			added = append(added, key+"\x00"+value)
+			continue
+		}
+		lines[e.Value.Line-1] = replaced(lines[e.Value.Line-1], e.Value.Column-1, e.Raw, written(value))
+	}
+	text := strings.Join(lines, "\n")
+	for _, one := range added {
+		key, value, _ := strings.Cut(one, "\x00")
+		section, name, _ := strings.Cut(key, ".")
+		text = inserted(text, section, fmt.Sprintf("%s = %s", name, written(value)))
+	}
+	return text, nil
+}
+
+// bareValue is what needs no quotes.
+var bareValue = regexp.MustCompile(`^[+-]?[0-9]+(\.[0-9]+)?$`)
+
+// written returns a value as it stands in a file.
+func written(value string) string {
+	if bareValue.MatchString(value) {
+		return value
+	}
+	return `"` + strings.ReplaceAll(value, `"`, "") + `"`
+}
+
+// replaced returns a line with the raw value at a column (in characters, from 0) replaced,
+// and the comment behind it where it was if there is room.
+func replaced(line string, column int, raw, value string) string {
+	runes := []rune(line)
+	head, tail := string(runes[:column]), string(runes[column+len([]rune(raw)):])
+	comment := strings.TrimLeft(tail, " ")
+	gap := len(tail) - len(comment) + len([]rune(raw)) - len([]rune(value))
+	if comment == "" {
+		return head + value
+	}
+	return head + value + strings.Repeat(" ", max(1, gap)) + comment
+}
+
+// inserted returns a text with a line put in at the end of a section, which is made
+// where there is none.
+func inserted(text, section, line string) string {
+	lines := strings.Split(strings.TrimRight(text, "\n"), "\n")
+	at := -1
+	for i, l := range lines {
+		head := strings.TrimSpace(strings.SplitN(l, "#", 2)[0])
+		switch {
+		case head == "["+section+"]":
+			at = i + 1
+		case strings.HasPrefix(head, "[") && at >= 0:
+			return strings.Join(append(lines[:at:at], append([]string{line}, lines[at:]...)...), "\n") + "\n"
+		case head != "" && at >= 0:
+			at = i + 1
+		}
+	}
+	if at < 0 {
+		return strings.Join(lines, "\n") + "\n\n[" + section + "]\n" + line + "\n"
+	}
+	return strings.Join(append(lines[:at:at], append([]string{line}, lines[at:]...)...), "\n") + "\n"
+}
