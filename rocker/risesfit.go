@@ -1,0 +1,307 @@
+package rocker
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/mat"
+	"gonum.org/v1/gonum/stat/distuv"
+)
+
+// A FittedArc is one arc of a fit to rises.
+type FittedArc struct {
+	Radius    float64 // m; below zero a hollow, ±Inf straight
+	From, To  float64 // its ends ahead of the low point, nose side first, m
+	Uncertain float64 // of Radius, ± at 95 %, m
+}
+
+// A RisesFit is the fewest arcs with continuous tangents that leave residuals of the size
+// of the reading error.
+type RisesFit struct {
+	Arcs     []FittedArc // from the nose
+	Residual []float64   // reading less fit at each station, m; NaN at the Suspect
+	Spread   float64     // root of the sum of squared residuals over the degrees of freedom, m
+	Explains bool        // the residuals are no larger than the reading error explains, 95 times in 100
+	Suspect  int         // a station that is probably misread and was left out; −1 where none is
+	Without  float64     // what its rise is by all the others, m
+
+	low float64 // x of the low point from its station, m
+	bow bow
+}
+
+// mostArcs is how many arcs are tried before the readings are doubted.
+const mostArcs = 3
+
+// Fit returns the curve of the rises: one, two or three arcs, the fewest that explain
+// them; where none does, those without the one station whose leaving out mends it, the
+// Suspect. The error is a [*RisesError].
+//
+// The straightedge may stand a little off and aslant, so its height and slope are fitted
+// with the arcs, by least squares; the low point is where the fitted edge runs parallel
+// to it. Radii are uncertain by the normal equations, with the reading error or, where
+// that does not explain the residuals, their spread.
+func (r Rises) Fit() (RisesFit, error) {
+	if err := r.check(); err != nil {
+		return RisesFit{}, err
+	}
+	best := RisesFit{Suspect: -1, Spread: math.Inf(1)}
+	for arcs := 1; arcs <= mostArcs; arcs++ {
+		if f, ok := r.fit(arcs, -1); ok && (f.Explains || f.Spread < best.Spread) {
+			if best = f; f.Explains {
+				return r.placed(best)
+			}
+		}
+		if f, ok := r.without(arcs); ok && (f.Explains || f.Spread < best.Spread/farBetter) {
+			if best = f; f.Explains {
+				return r.placed(best)
+			}
+		}
+	}
+	return r.placed(best)
+}
+
+// without returns the best fit that leaves out one station which is grossly off it.
+func (r Rises) without(arcs int) (best RisesFit, found bool) {
+	best.Spread = math.Inf(1)
+	for station, rise := range r.Rise {
+		f, ok := r.fit(arcs, station)
+		if ok && f.Spread < best.Spread && math.Abs(rise-f.Without) > gross*r.deviation() {
+			best, found = f, true
+		}
+	}
+	return best, found
+}
+
+// gross is how many deviations a rise must be off to be taken for a misreading rather
+// than for a turn of the curve; our judgement.
+const gross = 8
+
+// farBetter is by how many times leaving out one station must shrink the spread for that
+// station to be suspected although the rest is not explained either; our judgement.
+const farBetter = 3
+
+// level is the slope below which an end of the edge does not rise.
+const level = 1e-4
+
+// placed puts the origin at the low point and reads the arcs off.
+func (r Rises) placed(f RisesFit) (RisesFit, error) {
+	ahead, behind := r.at(0), r.at(len(r.Rise)-1)
+	if len(f.bow.curvature) == 0 {
+		return f, &RisesError{-1, "no curve goes through these readings; are they in order from the nose?"}
+	}
+	_, front := f.bow.at(ahead)
+	_, rear := f.bow.at(behind)
+	if !(front > level && rear < -level) {
+		return f, &RisesError{-1, "the edge does not rise on both sides of the low point"}
+	}
+	for range 60 { // the slope rises from the tail to the nose
+		middle := (ahead + behind) / 2
+		if _, p := f.bow.at(middle); p > 0 {
+			ahead = middle
+		} else {
+			behind = middle
+		}
+	}
+	f.low = (ahead + behind) / 2
+	for i := range f.Arcs {
+		f.Arcs[i].From -= f.low
+		f.Arcs[i].To -= f.low
+	}
+	return f, nil
+}
+
+// fit fits so many arcs to all stations but one; ok is false where there are too few.
+func (r Rises) fit(arcs, without int) (f RisesFit, ok bool) {
+	var stations []int
+	for i := range r.Rise {
+		if i != without {
+			stations = append(stations, i)
+		}
+	}
+	freedom := len(stations) - (1 + 2*arcs)
+	if freedom < 1 {
+		return f, false
+	}
+	best := math.Inf(1)
+	var bestBow bow
+	apart := 1
+	if without >= 0 { // of many fits; the joints are found from further off too
+		apart = 3
+	}
+	for _, start := range r.starts(arcs, apart) {
+		b, squares := r.leastSquares(start, stations)
+		if squares < best {
+			best, bestBow = squares, b
+		}
+	}
+	if math.IsInf(best, 1) {
+		return f, false
+	}
+	deviation := r.deviation()
+	f = RisesFit{Suspect: without, Spread: math.Sqrt(best / float64(freedom)), bow: bestBow}
+	f.Explains = best/(deviation*deviation) <= chiSquared(freedom, 0.95)
+	if !f.Explains {
+		deviation = f.Spread
+	}
+	for i, y := range r.Rise {
+		fitted, _ := bestBow.at(r.at(i))
+		f.Residual = append(f.Residual, y-fitted)
+		if i == without {
+			f.Residual[i], f.Without = math.NaN(), fitted
+		}
+	}
+	f.Arcs = r.arcs(bestBow, stations, deviation)
+	return f, true
+}
+
+// starts returns where the search begins: the joints at every station, or every so many
+// apart, that leaves enough of them to each arc, the curvature that of the whole.
+func (r Rises) starts(arcs, apart int) []bow {
+	n := len(r.Rise)
+	span := r.at(0) - r.at(n-1)
+	middle := (r.Rise[0] + r.Rise[n-1]) / 2
+	curvature := 8 * max(middle-r.Rise[r.Low], 1e-4) / (span * span)
+	one := func(joint ...float64) bow {
+		b := bow{height: r.Rise[r.Low], joint: joint}
+		for range arcs {
+			b.curvature = append(b.curvature, curvature)
+		}
+		return b
+	}
+	var list []bow
+	switch arcs {
+	case 1:
+		list = append(list, one())
+	case 2:
+		for i := toEach; i < n-toEach; i += apart {
+			list = append(list, one(r.at(i)))
+		}
+	default:
+		for i := toEach; i < n-2*toEach; i += apart {
+			for k := i + toEach; k < n-toEach; k += apart {
+				list = append(list, one(r.at(i), r.at(k)))
+			}
+		}
+	}
+	return list
+}
+
+// leastSquares moves a bow to the least sum of squared residuals by Gauss-Newton steps,
+// halved until they gain, and returns it with that sum: first with the joints where they
+// are, for between arcs alike a joint has no place, then all together.
+func (r Rises) leastSquares(b bow, stations []int) (bow, float64) {
+	squares := r.squares(&b, stations)
+	for _, joints := range []bool{false, true} {
+		for range 30 {
+			step, ok := r.step(&b, stations, joints)
+			if !ok {
+				break
+			}
+			before := squares
+			for try, share := 0, 1.0; try < 8; try, share = try+1, share/2 {
+				next := b.moved(step, share)
+				if now := r.squares(&next, stations); r.ordered(&next) && now < squares {
+					b, squares = next, now
+					break
+				}
+			}
+			if before-squares <= 1e-12*before {
+				break
+			}
+		}
+	}
+	return b, squares
+}
+
+// moved returns the bow with a share of a step added to its first parameters.
+func (b *bow) moved(step []float64, share float64) bow {
+	next := bow{b.height, b.slope, append([]float64(nil), b.curvature...), append([]float64(nil), b.joint...)}
+	for i, p := range next.parameters()[:len(step)] {
+		*p += share * step[i]
+	}
+	return next
+}
+
+// toEach is how many spacings an arc has at least, so that it goes through a misread rise
+// at an end only if its neighbours agree.
+const toEach = 3
+
+// ordered reports whether the joints lie in order, with enough stations to every arc.
+func (r Rises) ordered(b *bow) bool {
+	before := r.at(0)
+	for _, x := range append(append([]float64(nil), b.joint...), r.at(len(r.Rise)-1)) {
+		if x > before-(toEach-0.5)*r.Spacing {
+			return false
+		}
+		before = x
+	}
+	return true
+}
+
+func (r Rises) squares(b *bow, stations []int) float64 {
+	sum := 0.0
+	for _, i := range stations {
+		y, _ := b.at(r.at(i))
+		sum += (r.Rise[i] - y) * (r.Rise[i] - y)
+	}
+	return sum
+}
+
+// jacobian returns how the fitted rises go with each parameter, by central differences;
+// the joints are the last, or left out.
+func (r Rises) jacobian(b *bow, stations []int, joints bool) *mat.Dense {
+	parameters := b.parameters()
+	if !joints {
+		parameters = parameters[:len(parameters)-len(b.joint)]
+	}
+	j := mat.NewDense(len(stations), len(parameters), nil)
+	for column, p := range parameters {
+		kept, h := *p, 1e-6
+		for row, i := range stations {
+			*p = kept + h
+			up, _ := b.at(r.at(i))
+			*p = kept - h
+			down, _ := b.at(r.at(i))
+			j.Set(row, column, (up-down)/(2*h))
+		}
+		*p = kept
+	}
+	return j
+}
+
+// step returns the Gauss-Newton step.
+func (r Rises) step(b *bow, stations []int, joints bool) ([]float64, bool) {
+	left := mat.NewVecDense(len(stations), nil)
+	for row, i := range stations {
+		y, _ := b.at(r.at(i))
+		left.SetVec(row, r.Rise[i]-y)
+	}
+	var step mat.VecDense
+	if err := step.SolveVec(r.jacobian(b, stations, joints), left); err != nil {
+		return nil, false
+	}
+	return step.RawVector().Data, true
+}
+
+// arcs returns the arcs of a bow with the uncertainty of their radii.
+func (r Rises) arcs(b bow, stations []int, deviation float64) []FittedArc {
+	j := r.jacobian(&b, stations, true)
+	var normal, covariance mat.Dense
+	normal.Mul(j.T(), j)
+	known := covariance.Inverse(&normal) == nil
+	ends := append(append([]float64{r.at(0)}, b.joint...), r.at(len(r.Rise)-1))
+	var list []FittedArc
+	for i, k := range b.curvature {
+		arc := FittedArc{Radius: 1 / k, From: ends[i], To: ends[i+1], Uncertain: math.Inf(1)}
+		if known {
+			arc.Uncertain = 1.96 * deviation * math.Sqrt(math.Max(0, covariance.At(2+i, 2+i))) / (k * k)
+		}
+		list = append(list, arc)
+	}
+	return list
+}
+
+// chiSquared returns the sum of squares of so many independent errors, each over its
+// deviation, that is not exceeded with a probability.
+func chiSquared(freedom int, probability float64) float64 {
+	return distuv.ChiSquared{K: float64(freedom)}.Quantile(probability)
+}
