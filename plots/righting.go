@@ -14,7 +14,7 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// RightingArm draws the righting arm of every load against the tilt: the rest is a dot,
+// RightingArm draws the righting arm of the loads that matter most against the tilt: the rest is a dot,
 // the tilts at which it goes over are rings. A cradle has the tilts of 5 and 10 degrees
 // marked, of which its cautions speak.
 func RightingArm(r piece.Report) Picture {
@@ -34,8 +34,8 @@ func RightingArm(r piece.Report) Picture {
 	}
 	c.low, c.high = plotter.XY{X: math.Inf(1)}, plotter.XY{X: math.Inf(-1)}
 	var alt []string
-	for i, l := range r.Loads {
-		k := curve{label: cut(l.Name, 32), line: lineOf(i)}
+	for i, l := range shown(r) {
+		k := curve{label: cut(l.Name, 24), line: lineOf(i)}
 		for _, p := range l.Righting {
 			at := plotter.XY{X: float64(p.Degree), Y: p.Arm / one}
 			k.points = append(k.points, at)

@@ -22,14 +22,14 @@ func TimeOfARock(r piece.Report) Picture {
 	}
 	c.low, c.high = plotter.XY{X: -1}, plotter.XY{X: 1, Y: 1}
 	var alt []string
-	for i, l := range r.Loads {
+	for i, l := range shown(r) {
 		small := l.Balance.Period
 		if l.Balance.Outcome != sim.Rocks || math.IsNaN(small) {
 			alt = append(alt, cut(l.Name, 60)+" has no time of its own")
 			continue
 		}
-		k := curve{label: cut(l.Name, 32), line: lineOf(i), anchor: plotter.XY{Y: small}, dots: plotter.XYs{{Y: small}}}
-		k.points = timesOf(&l, small)
+		k := curve{label: cut(l.Name, 24), line: lineOf(i), anchor: plotter.XY{Y: small}, dots: plotter.XYs{{Y: small}}}
+		k.points = timesOf(l, small)
 		for _, p := range k.points {
 			c.low.X, c.high.X = min(c.low.X, p.X), max(c.high.X, p.X)
 			c.high.Y = max(c.high.Y, p.Y)

@@ -11,11 +11,12 @@ type Rises struct {
 	Spacing float64   // between stations along the straightedge, m
 	Low     int       // index of the station nearest the low point
 	Rise    []float64 // at each station from the nose to the tail, m
-	Error   float64   // standard deviation of one reading, m; zero means 0.4 mm, half of 1/32 in
+	Error   float64   // standard deviation of one reading, m; zero means ReadingError
 }
 
-// usualError is how surely a rise is read, m.
-const usualError = 0.0004
+// ReadingError is how surely a rise is read where a maker does not say, one standard
+// deviation, m; our judgement, about half of 1/32 in.
+const ReadingError = 0.0004
 
 // fewest is how many stations tell a curve from a misreading.
 const fewest = 5
@@ -36,7 +37,7 @@ func (e *RisesError) Error() string {
 // error returns the standard deviation of one reading, m.
 func (r Rises) deviation() float64 {
 	if r.Error == 0 {
-		return usualError
+		return ReadingError
 	}
 	return r.Error
 }

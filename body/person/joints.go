@@ -14,8 +14,10 @@ func (j Joints) Moved(move func(r2.Vec) r2.Vec) Joints {
 	return j
 }
 
-// KneesOverChin reports whether the person sits so low that the knees stand higher than
-// the chin.
+// KneesUp returns how much higher than the hip joints the knees stand, m.
+func (j Joints) KneesUp() float64 { return j.Knee.Y - j.Hip.Y }
+
+// KneesOverChin reports whether the knees stand higher than the chin.
 func (j Joints) KneesOverChin() bool { return j.Knee.Y > j.Chin.Y }
 
 // OnTheBack returns what leans on the back of the seat and turns about the hip joints:

@@ -14,6 +14,7 @@ import (
 
 	"rockerwright/cmd/internal/design"
 	"rockerwright/cmd/internal/words"
+	"rockerwright/plots"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -91,8 +92,14 @@ func check(out io.Writer, args []string, flags checkFlags) error {
 		if len(answers) > 1 {
 			return fmt.Errorf("--pictures draws one design at a time; name one file, and one value for each change")
 		}
-		if err := drawPictures(out, flags, answers[0].report, files); err != nil {
+		drawn, err := draw(plots.Pictures(answers[0].report), "--pictures", flags.pictures, flags.format, files)
+		if err != nil {
 			return err
+		}
+		if !flags.json {
+			if err := list(out, drawn); err != nil {
+				return err
+			}
 		}
 	}
 	if flags.json {

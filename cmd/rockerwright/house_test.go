@@ -23,15 +23,16 @@ var mayImport = map[string][]string{
 	"body/person":  {"body", gonum},
 	"sim":          {"rocker", "body", gonum},
 	"sim/quantity": {},
-	"sim/piece":    {"rocker", "body", "body/person", "sim", "sim/quantity", gonum},
+	"sim/readings": {"rocker", "body", "sim", gonum},
+	"sim/piece":    {"rocker", "body", "body/person", "sim", "sim/readings", "sim/quantity", gonum},
 	"plots":        {"rocker", "body", "body/person", "sim", "sim/quantity", "sim/piece", gonum, plot, fpdf},
 	"validation":   {"rocker", "body", "sim", "sim/quantity", "sim/piece", gonum},
 
 	"cmd/internal/design/locate": {},
 	"cmd/internal/design":        {"cmd/internal/design/locate", "sim/piece", "sim/quantity", "github.com/BurntSushi/toml"},
-	"cmd/internal/words":         {"body/person", "sim/piece", "sim/quantity", "sim", "rocker"},
+	"cmd/internal/words":         {"body/person", "sim/piece", "sim/readings", "sim/quantity", "sim", "rocker"},
 	"cmd/rockerwright": {
-		"cmd/internal/design", "cmd/internal/words", "plots", "body/person", "sim", "sim/piece", "sim/quantity", "validation",
+		"cmd/internal/design", "cmd/internal/words", "plots", "body/person", "rocker", "sim", "sim/readings", "sim/piece", "sim/quantity", "validation",
 		"github.com/spf13/cobra", "golang.org/x/term",
 	},
 }

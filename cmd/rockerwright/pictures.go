@@ -8,18 +8,17 @@ import (
 	"path/filepath"
 
 	"rockerwright/plots"
-	"rockerwright/sim/piece"
 )
 
-// drawPictures draws the report's pictures into the folder, all of them or none, and
-// says which. No design file is written over.
-func drawPictures(out io.Writer, flags checkFlags, report piece.Report, designs []string) (err error) {
-	format := plots.Format(flags.format)
+// draw draws pictures into a folder, all of them or none, and returns the files. option is
+// what the folder was named by. No design file is written over.
+func draw(pictures []plots.Picture, option, folder, wanted string, designs []string) (drawn []string, err error) {
+	format := plots.Format(wanted)
 	if format != plots.SVG && format != plots.PDF {
-		return fmt.Errorf("--format is svg or pdf; %q is neither", flags.format)
+		return nil, fmt.Errorf("--format is svg or pdf; %q is neither", wanted)
 	}
-	if err := os.MkdirAll(flags.pictures, 0o755); err != nil {
-		return fmt.Errorf("--pictures %s: this folder cannot be made: %w", flags.pictures, errors.Unwrap(err))
+	if err := os.MkdirAll(folder, 0o755); err != nil {
+		return nil, fmt.Errorf("%s %s: this folder cannot be made: %w", option, folder, errors.Unwrap(err))
 	}
 	var drafts []draft
 	defer func() {
@@ -29,11 +28,11 @@ func drawPictures(out io.Writer, flags checkFlags, report piece.Report, designs 
 			}
 		}
 	}()
-	for _, picture := range plots.Pictures(report) {
-		path := filepath.Join(flags.pictures, picture.Name+"."+string(format))
+	for _, picture := range pictures {
+		path := filepath.Join(folder, picture.Name+"."+string(format))
 		for _, d := range designs {
 			if same(path, d) {
-				return fmt.Errorf("%s is the design itself; choose another folder for the pictures", path)
+				return nil, fmt.Errorf("%s is the design itself; choose another folder for the pictures", path)
 			}
 		}
 		temporary, err := writeDraft(path, func(w io.Writer) error { return picture.Draw(w, format) })
@@ -41,19 +40,22 @@ func drawPictures(out io.Writer, flags checkFlags, report piece.Report, designs 
 			drafts = append(drafts, draft{temporary, path})
 		}
 		if err != nil {
-			return fmt.Errorf("--pictures: %s could not be drawn: %w", path, err)
+			return nil, fmt.Errorf("%s: %s could not be drawn: %w", option, path, err)
 		}
 	}
 	for _, d := range drafts {
 		if err := os.Rename(d.temporary, d.path); err != nil {
-			return fmt.Errorf("--pictures: %s could not be written: %w", d.path, err)
+			return nil, fmt.Errorf("%s: %s could not be written: %w", option, d.path, err)
 		}
+		drawn = append(drawn, d.path)
 	}
-	if flags.json {
-		return nil
-	}
-	for _, d := range drafts {
-		if _, err := fmt.Fprintf(out, "Drew %s\n", d.path); err != nil {
+	return drawn, nil
+}
+
+// list says which files were drawn.
+func list(out io.Writer, drawn []string) error {
+	for _, path := range drawn {
+		if _, err := fmt.Fprintf(out, "Drew %s\n", path); err != nil {
 			return err
 		}
 	}

@@ -20,7 +20,6 @@ type Load struct {
 	Posture  person.Posture
 	Figures  []person.Joints // of who is posed on it, chair frame
 	Standing float64         // mass that the floor carries and the piece does not, kg
-	TooLow   bool            // the knees stand over the chin
 	Give     *Give           // of the back; nil where it is stiff or nobody leans on it
 
 	Rig     sim.Rig
@@ -79,7 +78,7 @@ func (d Design) loads(people []somebody, edge rocker.Profile, h heap) ([]Load, e
 		}
 		l := Load{
 			Name: s.name, Role: s.role, Sitter: s.sitter, Posture: s.posture,
-			Standing: s.standing, TooLow: s.tooLow(), Give: give, person: rides.body(s.body),
+			Standing: s.standing, Give: give, person: rides.body(s.body),
 		}
 		for _, figure := range s.figures {
 			l.Figures = append(l.Figures, figure.Moved(rides.point))

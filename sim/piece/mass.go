@@ -5,6 +5,7 @@ import (
 
 	"rockerwright/body"
 	"rockerwright/rocker"
+	"rockerwright/sim/readings"
 )
 
 // A heap is the mass of the empty piece: what rides in the seat frame and what is
@@ -12,6 +13,8 @@ import (
 type heap struct {
 	seat, rockers []body.Body
 	estimated     bool // spread from one weight
+	usualInertia  bool // weighed, but no rocks were timed
+	doubts        []readings.Doubt
 }
 
 // joined returns the whole, in the chair frame.
@@ -20,13 +23,16 @@ func (h heap) joined(c carry) body.Body {
 }
 
 // heap returns the mass of the piece from the one source the design gives.
-func (d Design) heap(edge rocker.Profile) (heap, error) {
+func (d Design) heap(edge rocker.Profile, people []somebody) (heap, error) {
 	var given []string
 	if d.Body.Mass > 0 {
 		given = append(given, "body")
 	}
 	if len(d.Parts) > 0 {
 		given = append(given, "part")
+	}
+	if d.Measured.weighed() {
+		given = append(given, "measured")
 	}
 	if d.Piece.Mass > 0 {
 		given = append(given, "piece")
@@ -42,6 +48,8 @@ func (d Design) heap(edge rocker.Profile) (heap, error) {
 		}
 		b := d.Body
 		return heap{rockers: []body.Body{{Mass: b.Mass, Centre: b.Centre, Inertia: b.Inertia}}}, nil
+	case given[0] == "measured":
+		return d.measured(edge, people)
 	case given[0] == "piece":
 		return d.estimate(edge)
 	}

@@ -29,6 +29,7 @@ type Measure struct {
 	Step      float64 // the least change worth trying, SI
 	Tolerance float64 // what a shop usually holds it to, 95 times in 100, ± SI; common practice
 	Example   string  // a value as typed in a file in inches
+	Blank     int     // its number on the measuring sheets; zero where it is not on them
 
 	field func(d *Design, n int) *float64
 }

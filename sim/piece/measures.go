@@ -41,6 +41,12 @@ func (m Measure) like(example string) Measure {
 	return m
 }
 
+// onSheet returns m with the number of its blank on the measuring sheets.
+func (m Measure) onSheet(blank int) Measure {
+	m.Blank = blank
+	return m
+}
+
 // held returns m with another usual tolerance.
 func (m Measure) held(tolerance float64) Measure {
 	m.Tolerance = tolerance
@@ -49,8 +55,8 @@ func (m Measure) held(tolerance float64) Measure {
 
 var measures = [...]Measure{
 	length("rocker.radius", "radius of the floor edge", 20, 80, "42", func(d *Design, _ int) *float64 { return &d.Rocker.Radius }).held(inch / 4),
-	length("rocker.nose", "nose, along the curve from the low point", 6, 30, "15", func(d *Design, _ int) *float64 { return &d.Rocker.Nose }),
-	length("rocker.tail", "tail, along the curve from the low point", 6, 36, "18", func(d *Design, _ int) *float64 { return &d.Rocker.Tail }),
+	length("rocker.nose", "nose, along the curve from the low point", 6, 30, "15", func(d *Design, _ int) *float64 { return &d.Rocker.Nose }).onSheet(10),
+	length("rocker.tail", "tail, along the curve from the low point", 6, 36, "18", func(d *Design, _ int) *float64 { return &d.Rocker.Tail }).onSheet(11),
 	length("rocker.arcs.N.radius", "radius of this arc", 10, 200, "42", func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Radius }).as(NotZero).held(inch / 4),
 	length("rocker.arcs.N.length", "length of this arc, along the curve", 1, 40, "16", func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Length }),
 	length("rocker.arcs.N.flat", "length of this flat", 1, 20, "3", func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Flat }),
@@ -59,11 +65,11 @@ var measures = [...]Measure{
 	length("rocker.width", "width of a rocker, across", 0.5, 3, `"1-1/4"`, func(d *Design, _ int) *float64 { return &d.Rocker.Width }),
 	timber("rocker.density", func(d *Design, _ int) *float64 { return &d.Rocker.Density }),
 
-	length("seat.front", "floor to the top of the seat's front edge", 8, 20, `"16-1/2"`, func(d *Design, _ int) *float64 { return &d.Seat.Front }),
-	length("seat.rear", "floor to the lowest of the seat, near the back", 8, 20, `"15-7/8"`, func(d *Design, _ int) *float64 { return &d.Seat.Rear }),
-	length("seat.depth", "depth of the seat", 10, 24, "18", func(d *Design, _ int) *float64 { return &d.Seat.Depth }),
-	length("seat.width", "width of the seat", 10, 60, "20", func(d *Design, _ int) *float64 { return &d.Seat.Width }),
-	length("seat.behind_low_point", "low point back to where the back meets the seat", 0, 16, "9", func(d *Design, _ int) *float64 { return &d.Seat.Behind }).as(AnySign),
+	length("seat.front", "floor to the top of the seat's front edge", 8, 20, `"16-1/2"`, func(d *Design, _ int) *float64 { return &d.Seat.Front }).onSheet(12),
+	length("seat.rear", "floor to the lowest of the seat, near the back", 8, 20, `"15-7/8"`, func(d *Design, _ int) *float64 { return &d.Seat.Rear }).onSheet(13),
+	length("seat.depth", "depth of the seat", 10, 24, "18", func(d *Design, _ int) *float64 { return &d.Seat.Depth }).onSheet(14),
+	length("seat.width", "width of the seat", 10, 60, "20", func(d *Design, _ int) *float64 { return &d.Seat.Width }).onSheet(15),
+	length("seat.behind_low_point", "low point back to where the back meets the seat", 0, 16, "9", func(d *Design, _ int) *float64 { return &d.Seat.Behind }).as(AnySign).onSheet(16),
 	length("seat.slide", "the chair slid forward along its rockers", -2, 2, `"1/2"`, func(d *Design, _ int) *float64 { return &d.Seat.Slide }).as(AnySign),
 
 	length("seat.cushion", "thickness of the cushion when sat on", 0, 4, "1", func(d *Design, _ int) *float64 { return &d.Seat.Cushion }).as(AtLeastZero),
@@ -71,16 +77,16 @@ var measures = [...]Measure{
 	length("bed.length", "length of the bed inside, head to foot", 24, 48, "34", func(d *Design, _ int) *float64 { return &d.Bed.Length }),
 	length("bed.width", "width of the bed inside, side to side", 12, 30, "17", func(d *Design, _ int) *float64 { return &d.Bed.Width }),
 
-	{Key: "back.recline", Label: "recline of the back, from plumb", Kind: quantity.Angle, Sign: AnySign, Low: 0, High: 35 * degree, Step: degree / 2, Tolerance: degree / 2, Example: "15", field: func(d *Design, _ int) *float64 { return &d.Back.Recline }},
-	length("back.height", "height of the back, along it from the seat", 10, 36, "28", func(d *Design, _ int) *float64 { return &d.Back.Height }),
+	{Key: "back.recline", Label: "recline of the back, from plumb", Kind: quantity.Angle, Sign: AnySign, Low: 0, High: 35 * degree, Step: degree / 2, Tolerance: degree / 2, Blank: 17, Example: "15", field: func(d *Design, _ int) *float64 { return &d.Back.Recline }},
+	length("back.height", "height of the back, along it from the seat", 10, 36, "28", func(d *Design, _ int) *float64 { return &d.Back.Height }).onSheet(18),
 	length("back.lumbar", "bulge of the back, above the seat", 4, 12, "8", func(d *Design, _ int) *float64 { return &d.Back.Lumbar }),
 	number("back.braces.count", "how many braces the back has", 1, 15, 1, "7", func(d *Design, _ int) *float64 { return &d.Back.Braces.Count }),
 	length("back.braces.width", "width of a brace, across", 0.5, 4, `"1-1/8"`, func(d *Design, _ int) *float64 { return &d.Back.Braces.Width }),
 	length("back.braces.thickness", "thickness of a brace, front to back", 0.125, 1.5, `"3/8"`, func(d *Design, _ int) *float64 { return &d.Back.Braces.Thickness }).held(inch / 64),
 	length("back.braces.length", "length of a brace, seat to crest rail", 10, 36, "24", func(d *Design, _ int) *float64 { return &d.Back.Braces.Length }),
-	length("arms.height", "arms above the seat", 4, 12, "8", func(d *Design, _ int) *float64 { return &d.Arms.Height }),
+	length("arms.height", "arms above the seat", 4, 12, "8", func(d *Design, _ int) *float64 { return &d.Arms.Height }).onSheet(19),
 
-	weight("piece.weight", "weight of the whole piece", func(d *Design, _ int) *float64 { return &d.Piece.Mass }),
+	weight("piece.weight", "weight of the whole piece", func(d *Design, _ int) *float64 { return &d.Piece.Mass }).onSheet(20),
 	weight("body.mass", "weight of the whole piece", func(d *Design, _ int) *float64 { return &d.Body.Mass }),
 	length("body.centre.x", "balance point ahead of the low point", -6, 6, `"1/2"`, func(d *Design, _ int) *float64 { return &d.Body.Centre.X }).as(AnySign),
 	length("body.centre.y", "balance point over the floor", 10, 30, "17", func(d *Design, _ int) *float64 { return &d.Body.Centre.Y }).as(AnySign),
@@ -99,16 +105,16 @@ var measures = [...]Measure{
 	timber("part.N.density", func(d *Design, n int) *float64 { return &d.Parts[n].Density }),
 	{Key: "part.N.moisture", Label: "moisture of its wood, by weight", Kind: quantity.Ratio, Low: 0.04, High: 0.2, Step: 0.01, Tolerance: 0.02, Example: `"8 %"`, field: func(d *Design, n int) *float64 { return &d.Parts[n].Moisture }},
 
-	weight("sitter.N.weight", "weight of the person", func(d *Design, n int) *float64 { return &d.Sitters[n].Mass }).like("180"),
+	weight("sitter.N.weight", "weight of the person", func(d *Design, n int) *float64 { return &d.Sitters[n].Mass }).like("180").onSheet(2),
 	weight("sitter.N.mass", "weight of the person", func(d *Design, n int) *float64 { return &d.Sitters[n].Mass }).like("180"),
-	size(person.Stature, "height of the person, standing, shoes off", 36, 80, `"5 ft 10 in"`),
-	size(person.KneeCrease, "floor to the crease behind the knee, shoes on", 8, 22, "17"),
-	size(person.ThighLength, "back of the buttocks to the crease behind the knee", 9, 24, `"19-1/2"`),
-	size(person.Hips, "width across the hips, sitting", 8, 24, "15"),
-	size(person.Elbow, "hard seat to the underside of the elbow", 5, 13, `"9-1/2"`),
-	size(person.Shoulder, "hard seat to the top of the shoulder", 12, 28, "24"),
-	size(person.SittingHeight, "hard seat to the top of the head, sitting tall", 18, 40, "36"),
-	size(person.Lumbar, "hard seat to the hollow of the back", 4, 12, "8"),
+	size(person.Stature, "height of the person, standing, shoes off", 36, 80, `"5 ft 10 in"`).onSheet(1),
+	size(person.KneeCrease, "floor to the crease behind the knee, shoes on", 8, 22, "17").onSheet(3),
+	size(person.ThighLength, "back of the buttocks to the crease behind the knee", 9, 24, `"19-1/2"`).onSheet(4),
+	size(person.Hips, "width across the hips, sitting", 8, 24, "15").onSheet(5),
+	size(person.Elbow, "hard seat to the underside of the elbow", 5, 13, `"9-1/2"`).onSheet(6),
+	size(person.Shoulder, "hard seat to the top of the shoulder", 12, 28, "24").onSheet(7),
+	size(person.SittingHeight, "hard seat to the top of the head, sitting tall", 18, 40, "36").onSheet(8),
+	size(person.Lumbar, "hard seat to the hollow of the back", 4, 12, "8").onSheet(9),
 	number("sitter.N.age", "age of a child, years", 1, 17, 1, "6", func(d *Design, n int) *float64 { return &d.Sitters[n].Person.Age }),
 	number("sitter.N.percentile", "percentile of the survey, instead of a height", 1, 99, 5, "50", func(d *Design, n int) *float64 { return &d.Sitters[n].Person.Percentile }),
 	length("sitter.N.ahead", "sitting: balance point ahead of where back and seat meet", 0, 16, "7", func(d *Design, n int) *float64 { return &d.Sitters[n].Sitting.Ahead }).as(AnySign).held(inch / 2),
@@ -125,24 +131,25 @@ var measures = [...]Measure{
 	number("people.oldest", "age of the oldest rider, years", 1, 12, 1, "8", func(d *Design, _ int) *float64 { return &d.People.Oldest }),
 	number("people.lap", "age of the child on the lap, years", 1, 6, 1, "3", func(d *Design, _ int) *float64 { return &d.People.Lap }),
 
-	weight("measured.weight", "weight of the finished piece", func(d *Design, _ int) *float64 { return &d.Measured.Weight }),
-	weight("measured.front", "scale under the front mark, marks level", func(d *Design, _ int) *float64 { return &d.Measured.Front }).as(AtLeastZero),
-	weight("measured.rear", "scale under the rear mark, marks level", func(d *Design, _ int) *float64 { return &d.Measured.Rear }).as(AtLeastZero),
-	length("measured.apart", "between the two marks, straight", 6, 48, "24", func(d *Design, _ int) *float64 { return &d.Measured.Apart }),
-	length("measured.front_mark", "low point forward to the front mark, along the curve", 0, 30, "12", func(d *Design, _ int) *float64 { return &d.Measured.FrontMark }).as(AnySign),
-	length("measured.raised", "front mark raised against the rear one", 1, 24, "8", func(d *Design, _ int) *float64 { return &d.Measured.Raised }),
-	weight("measured.front_raised", "scale under the front mark, raised", func(d *Design, _ int) *float64 { return &d.Measured.FrontRaised }).as(AtLeastZero),
-	weight("measured.rear_raised", "scale under the rear mark, front raised", func(d *Design, _ int) *float64 { return &d.Measured.RearRaised }).as(AtLeastZero),
-	length("measured.dowel_ahead", "line of balance on a dowel, ahead of the low point", -12, 12, `"1/2"`, func(d *Design, _ int) *float64 { return &d.Measured.DowelAhead }).as(AnySign),
-	length("measured.dowel_above", "line of balance on a dowel, over the floor line", 4, 30, "17", func(d *Design, _ int) *float64 { return &d.Measured.DowelAbove }),
-	{Key: "measured.ten_rocks", Label: "time of ten rocks there and back, empty", Kind: quantity.Time, Low: 5, High: 60, Step: 0.1, Example: "14.2", field: func(d *Design, _ int) *float64 { return &d.Measured.TenRocks }},
-	{Key: "measured.let_go", Label: "tilt from rest at which it was let go, empty", Kind: quantity.Angle, Low: degree, High: 20 * degree, Step: degree, Example: "5", field: func(d *Design, _ int) *float64 { return &d.Measured.LetGo }},
-	{Key: "measured.ten_rocks_ridden", Label: "time of ten rocks with the sitter in it", Kind: quantity.Time, Low: 5, High: 60, Step: 0.1, Example: "20.4", field: func(d *Design, _ int) *float64 { return &d.Measured.RiddenTenRocks }},
-	{Key: "measured.let_go_ridden", Label: "tilt from rest at which it was let go, ridden", Kind: quantity.Angle, Low: degree, High: 20 * degree, Step: degree, Example: "5", field: func(d *Design, _ int) *float64 { return &d.Measured.RiddenLetGo }},
-	length("measured.spacing", "stations along the straightedge, apart", 0.5, 6, "2", func(d *Design, _ int) *float64 { return &d.Measured.Spacing }),
+	weight("measured.weight", "weight of the finished piece", func(d *Design, _ int) *float64 { return &d.Measured.Weight }).onSheet(20),
+	weight("measured.scale_step", "smallest step that the scales show", func(d *Design, _ int) *float64 { return &d.Measured.ScaleStep }).like(`"1/2"`),
+	weight("measured.front", "scale under the front mark, marks level", func(d *Design, _ int) *float64 { return &d.Measured.Front }).as(AtLeastZero).onSheet(21),
+	weight("measured.rear", "scale under the rear mark, marks level", func(d *Design, _ int) *float64 { return &d.Measured.Rear }).as(AtLeastZero).onSheet(22),
+	length("measured.apart", "between the two marks, straight", 6, 48, "24", func(d *Design, _ int) *float64 { return &d.Measured.Apart }).onSheet(23),
+	length("measured.front_mark", "low point to the front mark, along the curve", 0, 30, "12", func(d *Design, _ int) *float64 { return &d.Measured.FrontMark }).as(AnySign).onSheet(24),
+	length("measured.raised", "front mark raised against the rear one", 1, 24, "8", func(d *Design, _ int) *float64 { return &d.Measured.Raised }).onSheet(25),
+	weight("measured.front_raised", "scale under the front mark, raised", func(d *Design, _ int) *float64 { return &d.Measured.FrontRaised }).as(AtLeastZero).onSheet(26),
+	weight("measured.rear_raised", "scale under the rear mark, front raised", func(d *Design, _ int) *float64 { return &d.Measured.RearRaised }).as(AtLeastZero).onSheet(27),
+	length("measured.dowel_ahead", "balances on a dowel, ahead of the low point", -12, 12, `"1/2"`, func(d *Design, _ int) *float64 { return &d.Measured.DowelAhead }).as(AnySign).onSheet(28),
+	length("measured.dowel_above", "balances on a dowel, over the floor line", 4, 30, "17", func(d *Design, _ int) *float64 { return &d.Measured.DowelAbove }).onSheet(29),
+	{Key: "measured.ten_rocks", Label: "time of ten rocks there and back, empty", Kind: quantity.Time, Low: 5, High: 60, Step: 0.1, Blank: 30, Example: "14.2", field: func(d *Design, _ int) *float64 { return &d.Measured.TenRocks }},
+	{Key: "measured.let_go", Label: "let go from this tilt, empty", Kind: quantity.Angle, Low: degree, High: 20 * degree, Step: degree, Blank: 31, Example: "5", field: func(d *Design, _ int) *float64 { return &d.Measured.LetGo }},
+	{Key: "measured.ten_rocks_ridden", Label: "time of ten rocks with the sitter in it", Kind: quantity.Time, Low: 5, High: 60, Step: 0.1, Blank: 32, Example: "20.4", field: func(d *Design, _ int) *float64 { return &d.Measured.RiddenTenRocks }},
+	{Key: "measured.let_go_ridden", Label: "let go from this tilt, ridden", Kind: quantity.Angle, Low: degree, High: 20 * degree, Step: degree, Blank: 33, Example: "5", field: func(d *Design, _ int) *float64 { return &d.Measured.RiddenLetGo }},
+	length("measured.spacing", "stations along the straightedge, apart", 0.5, 6, "2", func(d *Design, _ int) *float64 { return &d.Measured.Spacing }).onSheet(34),
 	number("measured.low_point", "which station is the low point, counted from the nose", 1, 60, 1, "8", func(d *Design, _ int) *float64 { return &d.Measured.LowPoint }),
-	length("measured.left.N", "rise of the left rocker at this station", 0, 12, `"1-3/8"`, func(d *Design, n int) *float64 { return &d.Measured.Left[n] }).as(AnySign).held(inch / 64),
-	length("measured.right.N", "rise of the right rocker at this station", 0, 12, `"1-3/8"`, func(d *Design, n int) *float64 { return &d.Measured.Right[n] }).as(AnySign).held(inch / 64),
+	length("measured.left.N", "rise of the left rocker at this station", 0, 12, `"1-3/8"`, func(d *Design, n int) *float64 { return &d.Measured.Left[n] }).as(AnySign).held(inch / 64).onSheet(35),
+	length("measured.right.N", "rise of the right rocker at this station", 0, 12, `"1-3/8"`, func(d *Design, n int) *float64 { return &d.Measured.Right[n] }).as(AnySign).held(inch / 64).onSheet(36),
 
 	{Key: "floor.slope", Label: "the floor's rise to the front", Kind: quantity.Angle, Sign: AnySign, Low: -5 * degree, High: 5 * degree, Step: degree / 2, Tolerance: degree / 2, Example: "1", field: func(d *Design, _ int) *float64 { return &d.Floor.Slope }},
 	{Key: "floor.friction", Label: "friction of rocker on floor", Kind: quantity.Ratio, Low: 0.1, High: 0.9, Step: 0.05, Tolerance: 0.1, Example: "0.3", field: func(d *Design, _ int) *float64 { return &d.Floor.Friction }},

@@ -11,7 +11,8 @@ type Trouble int
 
 const (
 	FeetHang      Trouble = iota // the front edge stands higher than the knee crease
-	KneesOverChin                // the seat is so low that the knees stand over the chin
+	KneesUp                      // the seat is so low that the knees stand far above the hips
+	KneesOverChin                // or even above the chin
 	TooWide                      // the hips are wider than the seat
 	TooDeep                      // the seat is deeper than the thigh is long
 )
@@ -20,12 +21,16 @@ const (
 type Misfit struct {
 	Name    string
 	Trouble Trouble
-	By      float64 // m; zero of KneesOverChin
+	By      float64 // m
 }
 
 // reach is by how much a front edge may stand over the knee crease before feet are said
 // to hang, m: what a foot makes up for by pointing its toes; our judgement.
 const reach = 0.012
+
+// kneesHigh is how far the knees may stand above the hips before a seat is said to be low,
+// m; our judgement.
+const kneesHigh = 0.13
 
 // misfits returns who, of those who sit, the piece does not fit, at the rest with each
 // of them at ease in it.
@@ -37,8 +42,14 @@ func (d Design) misfits(s standing) []Misfit {
 	for _, one := range s.people {
 		name := d.loadOf(one)
 		for _, l := range s.loads {
-			if l.Sitter == name && l.TooLow {
-				list = append(list, Misfit{Name: one.name, Trouble: KneesOverChin})
+			if l.Sitter != name || l.Posture != person.Sitting {
+				continue
+			}
+			switch j := l.Figures[0]; {
+			case j.KneesOverChin():
+				list = append(list, Misfit{one.name, KneesOverChin, j.KneesUp()})
+			case j.KneesUp() > kneesHigh:
+				list = append(list, Misfit{one.name, KneesUp, j.KneesUp()})
 			}
 		}
 		at, stands := d.seatedRest(s, name)

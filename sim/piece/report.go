@@ -8,6 +8,7 @@ import (
 	"rockerwright/body"
 	"rockerwright/rocker"
 	"rockerwright/sim"
+	"rockerwright/sim/readings"
 )
 
 // A Report is what was found out about a design.
@@ -27,6 +28,10 @@ type Report struct {
 	Misfits  []Misfit   // who does not fit, and how
 	May      *May       // who may sit; nil where nobody is posed
 	Bending  []Bending  // of the rockers, where their sizes and wood are given
+
+	Curve        *Curve           // of measured rockers
+	Doubts       []readings.Doubt // readings that disagree with others
+	UsualInertia bool             // the piece was weighed, but no rocks were timed
 }
 
 // A Tape is what can be tested with a tape on the drawing, m.
@@ -55,7 +60,8 @@ func Check(d Design, options Options) (Report, error) {
 		return Report{}, err
 	}
 	edge, heap, loads := stands.edge, stands.heap, stands.loads
-	report := Report{Design: d, Edge: edge, Tape: tape(edge), Loads: loads, Somebody: said(stands.people)}
+	report := Report{Design: d, Edge: edge, Tape: tape(edge), Loads: loads, Somebody: said(stands.people),
+		Curve: stands.curve, Doubts: heap.doubts, UsualInertia: heap.usualInertia}
 	report.Limits, report.Look = d.limits(loads)
 	if heap.estimated {
 		report.Spread = d.spread(edge, heap, loads)
@@ -91,6 +97,7 @@ func holds(limits []Limit) bool {
 // A standing is a design whose loads are balanced.
 type standing struct {
 	edge   rocker.Profile
+	curve  *Curve
 	heap   heap
 	people []somebody
 	loads  []Load
@@ -101,7 +108,7 @@ type standing struct {
 func (d Design) balanced() (standing, error) {
 	var s standing
 	var err error
-	if s.edge, err = d.Rocker.Profile(); err != nil {
+	if s.edge, s.curve, err = d.profile(); err != nil {
 		return s, err
 	}
 	if err := d.Seat.check(); err != nil {
@@ -110,10 +117,10 @@ func (d Design) balanced() (standing, error) {
 	if err := d.Back.Braces.check(); err != nil {
 		return s, err
 	}
-	if s.heap, err = d.heap(s.edge); err != nil {
+	if s.people, err = d.everybody(); err != nil {
 		return s, err
 	}
-	if s.people, err = d.everybody(); err != nil {
+	if s.heap, err = d.heap(s.edge, s.people); err != nil {
 		return s, err
 	}
 	if s.loads, err = d.loads(s.people, s.edge, s.heap); err != nil {

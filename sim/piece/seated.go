@@ -167,11 +167,6 @@ func (d Design) infants() []seated {
 	return list
 }
 
-// tooLow reports that somebody's knees stand over the chin.
-func (s seated) tooLow() bool {
-	return s.posture == person.Sitting && len(s.figures) > 0 && s.figures[0].KneesOverChin()
-}
-
 // leans reports whether the load bears on a back that gives.
 func (s seated) leans(d Design) bool {
 	return d.Back.Braces.drawn() && len(s.people) > 0 && (s.posture == person.LyingBack || s.posture == person.ArmsBehindHead)

@@ -73,20 +73,20 @@ func (b *Bending) worst(edge rocker.Profile, r Rocker, leg, strength float64) {
 	}
 	down, _ := rocker.Down(roll)
 	forward := r2.Vec{X: -down.Y, Y: down.X}
-	points := edge.Outline(0.0002)
-	for i := 1; i < len(points)-1; i++ {
-		p := points[i]
+	length := edge.Length()
+	for i := range sections {
+		from := length * float64(i) / sections // the tip
+		p, along := section(edge, b.Tail, from, length/sections)
 		if b.Tail && p.X > leg || !b.Tail && p.X < leg {
-			continue
+			break
 		}
 		depth := r.Depth
 		if r.Top == Straight {
 			depth = max(r.Depth-p.Y, 1e-3)
 		}
 		arm := math.Abs(r2.Dot(forward, r2.Sub(tip, p)))
-		along := r2.Sub(points[i-1], points[i+1]) // nose to tail runs backwards
 		section := Section{
-			From: r2.Norm(r2.Sub(tip, p)), Grain: math.Abs(math.Atan2(along.Y, along.X)),
+			From: from, Grain: math.Abs(math.Atan2(along.Y, along.X)),
 			Stress: 6 * b.Force * arm / (r.Width * depth * depth),
 		}
 		share := section.Stress / strength
@@ -100,4 +100,25 @@ func (b *Bending) worst(edge rocker.Profile, r Rocker, leg, strength float64) {
 			b.Across = section
 		}
 	}
+}
+
+// sections is how many places of a rocker are looked at.
+const sections = 400
+
+// section returns the place so far from a tip along the edge, and the direction of the edge
+// there, forward.
+func section(edge rocker.Profile, tail bool, from, step float64) (r2.Vec, r2.Vec) {
+	nose, _ := edge.Reach()
+	at := func(from float64) r2.Vec {
+		if tail {
+			from = edge.Length() - from
+		}
+		p, _ := edge.At(nose - from)
+		return p
+	}
+	along := r2.Sub(at(max(0, from-step/2)), at(from+step/2))
+	if tail {
+		along = r2.Scale(-1, along)
+	}
+	return at(from), along
 }

@@ -30,6 +30,7 @@ func (v voice) advice(r piece.Report, command Command, remarks remarks) []Line {
 			lines = append(lines, Line{Text: fmt.Sprintf("Worth a look: %s keeps %s before going %s.", plain(short(l.Load)), v.degrees(l.Got), v.forwards())})
 		}
 	}
+	lines = append(lines, v.measured(r)...)
 	lines = append(lines, v.weak(r)...)
 	lines = append(lines, v.fitLine(r)...)
 	if remarks != fewRemarks {

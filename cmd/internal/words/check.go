@@ -52,7 +52,9 @@ func (v voice) title(d piece.Design) string {
 		name = "Untitled " + v.piece()
 	}
 	curve := v.with(d.Rocker.Radius, quantity.Length) + " rocker"
-	if n := len(d.Rocker.Arcs); n > 0 {
+	if len(d.Measured.Left)+len(d.Measured.Right) > 0 {
+		curve = "measured rocker"
+	} else if len(d.Rocker.Arcs) > 0 {
 		curve = fmt.Sprintf("rocker of %d arcs", arcs(d.Rocker))
 	}
 	drawn := "drawn in inches"

@@ -106,7 +106,10 @@ func (v voice) trouble(m piece.Misfit) string {
 	case piece.TooDeep:
 		return "seat " + by + " deeper than the thigh"
 	}
-	return "sits so low that the knees stand above the chin"
+	if m.Trouble == piece.KneesOverChin {
+		return "knees above the chin"
+	}
+	return "knees " + by + " above the hips"
 }
 
 // may says in one line who may sit.

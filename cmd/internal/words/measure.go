@@ -1,0 +1,231 @@
+package words
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"rockerwright/rocker"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+	"rockerwright/sim/readings"
+)
+
+// Measure returns the sheet of what the readings of a finished piece say.
+func Measure(d piece.Design, f piece.Findings, source string) Sheet {
+	v := voiceOf(d)
+	name := d.Title
+	if name == "" {
+		name = "Untitled " + v.piece()
+	}
+	s := Sheet{Title: short(name) + " · as measured", Source: source}
+	if f.Result != nil {
+		s.Blocks = append(s.Blocks, Block{Table: v.values(f)}, Block{Lines: v.better(f)})
+	}
+	if f.Curve != nil {
+		s.Blocks = append(s.Blocks, Block{Table: v.arcs(f.Curve)}, Block{Lines: v.curve(f.Curve)})
+	}
+	lines := append(v.doubts(f.Result), Line{Text: "Uncertain by so much 95 times in 100, if the readings err as usual: a scale by its step, a tape by 1/16 in (1.5 mm), a watch by 0.3 s, a tilt by 2 degrees, a rise by 1/32 in (0.8 mm)."})
+	lines = append(lines, Line{Text: "check uses these readings as they stand in the file:", Type: "rockerwright check " + plain(source)})
+	s.Blocks = append(s.Blocks, Block{Lines: lines})
+	return s
+}
+
+// values returns each value with its uncertainty and the reading that limits it.
+func (v voice) values(f piece.Findings) *Table {
+	t := &Table{Head: []string{"What the readings say", "value", "uncertain by", "limited by"}}
+	for _, row := range []struct {
+		label string
+		kind  quantity.Kind
+		value readings.Value
+	}{
+		{"weight", quantity.Mass, f.Result.Mass},
+		{placeLabel, quantity.Length, f.Result.Ahead},
+		{"balance point, over the floor", quantity.Length, f.Result.Above},
+		{"inertia about it", quantity.Inertia, f.Result.Inertia},
+	} {
+		if math.IsNaN(row.value.Value) {
+			t.Rows = append(t.Rows, Row{Cells: []string{row.label, quantity.With(f.Result.Body.Inertia, row.kind, quantity.Metric), "–", "no rocks timed: estimated"}})
+			continue
+		}
+		units := v.units
+		if row.kind == quantity.Inertia {
+			units = quantity.Metric
+		}
+		value := quantity.With(row.value.Value, row.kind, units)
+		if row.label == placeLabel {
+			value = v.reach(row.value.Value)
+		}
+		t.Rows = append(t.Rows, Row{Cells: []string{row.label, value, fineWith(row.value.Uncertain, row.kind, units), plainKey(row.value.Limits())}})
+	}
+	return t
+}
+
+const placeLabel = "balance point, from the low point"
+
+// fineWith writes an uncertainty, finer where the shop's step would make it nothing.
+func fineWith(x float64, kind quantity.Kind, units quantity.System) string {
+	text := quantity.Shop(x, kind, units)
+	if text == "0" {
+		text = quantity.Fine(x, kind, units)
+	}
+	return text + " " + quantity.Unit(kind, units)
+}
+
+// plainKey returns a reading's name in words.
+func plainKey(key string) string { return strings.ReplaceAll(key, "_", " ") }
+
+// betters says for each reading how to read it better.
+var betters = map[string]string{
+	"weight":           "use scales of finer steps",
+	"front":            "use scales of finer steps, or set the marks further apart",
+	"rear":             "use scales of finer steps, or set the marks further apart",
+	"front_raised":     "use scales of finer steps, or raise the front mark higher",
+	"rear_raised":      "use scales of finer steps, or raise the front mark higher",
+	"apart":            "measure between the marks again, with the sticks as thin as you can",
+	"front_mark":       "mark the low point again: where the edge touches a flat board",
+	"raised":           "measure the block again, mark to mark, or raise the front mark higher",
+	"dowel_ahead":      "use a thinner dowel, and mark both ends of the range in which it balances",
+	"dowel_above":      "use a thinner dowel, and mark both ends of the range in which it balances",
+	"ten_rocks":        "time ten rocks three times and write the mean",
+	"ten_rocks_ridden": "time ten rocks three times and write the mean, or time the empty piece",
+	"let_go":           "let go from less: a few degrees, read with a level",
+	"let_go_ridden":    "let go from less: a few degrees, read with a level",
+	"rider":            "time the empty piece instead: nobody's body is known as well",
+}
+
+// better says how to better what limits each value, each advice once.
+func (v voice) better(f piece.Findings) []Line {
+	var said []string
+	for _, value := range []readings.Value{f.Result.Above, f.Result.Ahead, f.Result.Inertia, f.Result.Mass} {
+		advice := betters[value.Limits()]
+		if math.IsNaN(value.Value) {
+			advice = "time ten rocks of the empty piece (ten_rocks, let_go)"
+		}
+		if advice != "" && !contains(said, advice) {
+			said = append(said, advice)
+		}
+	}
+	if len(said) == 0 {
+		return nil
+	}
+	return []Line{{Text: "To know it better: " + strings.Join(said, "; ") + "."}}
+}
+
+// contains reports whether a text, or one that begins with it, is in a list.
+func contains(list []string, text string) bool {
+	return slices.ContainsFunc(list, func(one string) bool { return strings.HasPrefix(one, text) })
+}
+
+// doubts says which readings disagree with others.
+func (v voice) doubts(result *readings.Result) []Line {
+	if result == nil {
+		return nil
+	}
+	return v.disagree(result.Doubts)
+}
+
+func (v voice) disagree(doubts []readings.Doubt) []Line {
+	var lines []Line
+	for _, d := range doubts {
+		kind := quantity.Length
+		if strings.Contains(d.Reading, " and ") {
+			kind = quantity.Mass
+		}
+		lines = append(lines, Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s gives %s where the other readings give %s. Read again.",
+			plainKey(d.Reading), v.with(d.Read, kind), v.with(d.Expected, kind)), Bad: true})
+	}
+	return lines
+}
+
+// arcs returns the arcs of each rocker that was read.
+func (v voice) arcs(c *piece.Curve) *Table {
+	t := &Table{Head: []string{"Rocker, from the nose", "radius", "uncertain by", "from the low point"}}
+	for _, side := range []struct {
+		name string
+		fit  *rocker.RisesFit
+	}{{"left", c.Left}, {"right", c.Right}, {"both", &c.Fit}} {
+		if side.fit == nil || side.name == "both" && (c.Left == nil || c.Right == nil) {
+			continue
+		}
+		for i, arc := range side.fit.Arcs {
+			label := side.name
+			if len(side.fit.Arcs) > 1 {
+				label = fmt.Sprintf("%s, arc %d", side.name, i+1)
+			}
+			uncertain := "much"
+			if arc.Uncertain < math.Abs(arc.Radius) {
+				uncertain = v.with(arc.Uncertain, quantity.Length)
+			}
+			t.Rows = append(t.Rows, Row{Cells: []string{label, v.with(arc.Radius, quantity.Length), uncertain, v.reach(arc.From) + " to " + v.reach(arc.To)}})
+		}
+	}
+	return t
+}
+
+// reach writes a place along the rocker.
+func (v voice) reach(x float64) string {
+	if x < 0 {
+		return v.with(-x, quantity.Length) + " behind"
+	}
+	return v.with(x, quantity.Length) + " ahead"
+}
+
+// curve says whether the rises were read well, and whether the rockers are one curve.
+func (v voice) curve(c *piece.Curve) []Line {
+	var lines []Line
+	for _, side := range []struct {
+		name string
+		fit  *rocker.RisesFit
+	}{{"left", c.Left}, {"right", c.Right}} {
+		if side.fit == nil {
+			continue
+		}
+		if line, wrong := v.suspect(side.name, side.fit); wrong {
+			lines = append(lines, line)
+		}
+	}
+	if c.Left != nil && c.Right != nil {
+		higher := "left"
+		if c.Apart < 0 {
+			higher = "right"
+		}
+		by := fineWith(math.Abs(c.Apart), quantity.Length, v.units)
+		if c.One {
+			lines = append(lines, Line{Text: fmt.Sprintf("The two rockers are one curve, as far as these readings tell (largest difference %s, at station %d).", by, c.Station)})
+		} else {
+			lines = append(lines, Line{Text: fmt.Sprintf("The two rockers are not one curve: at station %d from the nose the %s one is %s higher, more than reading error explains. Unequal rockers walk; clamp the two together and fair them as one.", c.Station, higher, by), Bad: true})
+		}
+	}
+	return lines
+}
+
+// suspect says which rise was probably misread, or that no curve explains them.
+func (v voice) suspect(side string, fit *rocker.RisesFit) (Line, bool) {
+	switch {
+	case fit.Suspect >= 0:
+		return Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s, station %d from the nose: by all the others the rise there is %s. It was left out; read it again (or is the tip rounded off there?).",
+			side, fit.Suspect+1, v.with(fit.Without, quantity.Length)), Bad: true}, true
+	case !fit.Explains:
+		return Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s: three arcs leave a spread of %s, more than reading error explains. Is the edge worn or lumpy, or did the straightedge move? Read again.",
+			side, fineWith(fit.Spread, quantity.Length, v.units)), Bad: true}, true
+	}
+	return Line{}, false
+}
+
+// measured says on a first page which readings are in doubt.
+func (v voice) measured(r piece.Report) []Line {
+	lines := v.disagree(r.Doubts)
+	if r.Curve != nil {
+		for _, line := range v.curve(r.Curve) {
+			if line.Bad {
+				lines = append(lines, line)
+			}
+		}
+	}
+	if r.UsualInertia {
+		lines = append(lines, Line{Text: "Estimated, not timed: the inertia of the piece (that of the drawn sizes). Time ten rocks."})
+	}
+	return lines
+}

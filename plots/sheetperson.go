@@ -1,0 +1,128 @@
+package plots
+
+import (
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/body/person"
+	"rockerwright/sim/quantity"
+)
+
+// PersonSheet is a page on which to write a person's measures, each drawn with both ends
+// of the tape: letter paper for inches, A4 for millimetres.
+func PersonSheet(units quantity.System) Picture {
+	s := newSheet(units, "Measure the person", "")
+	how := []string{
+		"Shoes on (off for 1), on a hard stool against a wall: buttocks and shoulders at the wall, thighs level, shins plumb, forearms",
+		"level. Hold the tape straight between the two ends drawn, without pressing; read to " + s.step() + ". Only 1 and 2 are needed: what you leave",
+		"out is estimated, and check says so.",
+	}
+	for i, t := range how {
+		s.draw("how", words(r2.Vec{X: edgeFree, Y: s.y - 4*float64(i)}, small, left, t))
+	}
+	s.y -= 8
+	p, err := person.New(person.Given{})
+	if err == nil { // the mean of the survey can always be made
+		s.sitter(p, r2.Vec{X: 62, Y: s.y - 113})
+		s.stander(p, r2.Vec{X: 172, Y: s.y - 60})
+		s.front(r2.Vec{X: 172, Y: s.y - 104})
+	}
+	y := s.y - 124
+	for _, m := range blanks(1, 9) {
+		s.blank(m, edgeFree, y, s.width-2*edgeFree)
+		y -= 7.1
+	}
+	y -= 2
+	for _, q := range []struct {
+		label   string
+		answers []string
+	}{
+		{"Name and date", nil},
+		{"Used for", []string{"reading", "resting", "nursing", "porch talk", "sleep"}},
+		{"Stands on", []string{"bare floor", "rug", "porch or deck", "slope"}},
+		{"Cushion", []string{"none", "seat", "seat and back"}},
+		{"How thick, sat on", nil},
+		{"In the house", []string{"small children", "dogs, cats", "someone who needs a hand to rise"}},
+		{"Another who sits", nil},
+	} {
+		s.question(q.label, y, q.answers...)
+		y -= 6.7
+	}
+	s.foot(numbered())
+	return s.picture("measure the person")
+}
+
+// sitter draws the person on a stool against a wall, with the sizes taken sitting; at is
+// where the wall meets the floor.
+func (s *sheet) sitter(p person.Person, at r2.Vec) {
+	const scale = 78.0 // mm for a metre
+	crease := p.Sizes[person.KneeCrease]
+	pose := p.Pose(person.Seat{Meet: r2.Vec{Y: crease}, Backed: true, Depth: 0.42, Arms: p.Sizes[person.Elbow], Reach: 0.3}, person.Upright)
+	j := pose.Joints
+	paper := func(q r2.Vec) r2.Vec { return r2.Add(at, r2.Scale(scale, q)) }
+	at2 := func(x, y float64) r2.Vec { return paper(r2.Vec{X: x, Y: y}) }
+	s.draw("room",
+		path(ink, 0.5, at2(-0.5, 0), at2(1.02, 0)),
+		path(ink, 0.5, at2(0, 0), at2(0, 1.42)),
+		path(ink, 0.9, at2(0.01, crease), at2(0.44, crease)),
+		path(ink, 0.6, at2(0.06, crease), at2(0.06, 0)), path(ink, 0.6, at2(0.38, crease), at2(0.38, 0)))
+	s.draw("person", outline(j, paper)...)
+	hind := p.Sizes[person.ThighLength]
+	elbow, lumbar, shoulder, top := crease+p.Sizes[person.Elbow], crease+p.Sizes[person.Lumbar], crease+p.Sizes[person.Shoulder], j.Vertex.Y
+	fore := j.Fingertip.X + 0.08
+	s.draw("sizes", witness(at2(hind, crease), at2(0.78, crease)))
+	s.draw("sizes", dimension(at2(0.78, 0), at2(0.78, crease), 3)...)
+	s.draw("sizes", witness(at2(hind, crease), at2(hind, crease-0.16)))
+	s.draw("sizes", dimension(at2(0, crease-0.14), at2(hind, crease-0.14), 4)...)
+	s.draw("sizes", witness(at2(j.Elbow.X, elbow), at2(fore, elbow)), witness(at2(0.44, crease), at2(fore, crease)))
+	s.draw("sizes", dimension(at2(fore, crease), at2(fore, elbow), 6)...)
+	for i, h := range []struct {
+		number int
+		y, x   float64
+	}{{9, lumbar, 0}, {7, shoulder, j.Shoulder.X}, {8, top, j.Vertex.X}} {
+		x := -0.10 - 0.13*float64(i)
+		s.draw("sizes", witness(at2(h.x, h.y), at2(x, h.y)))
+		s.draw("sizes", dimension(at2(x, crease), at2(x, h.y), h.number)...)
+	}
+	s.draw("sizes", witness(at2(0, crease), at2(-0.36, crease)))
+}
+
+// outline draws a person in profile from the joints, limbs as stout lines.
+func outline(j person.Joints, place func(r2.Vec) r2.Vec) []shape {
+	limb := func(points ...r2.Vec) shape {
+		placed := make([]r2.Vec, len(points))
+		for i, p := range points {
+			placed[i] = place(p)
+		}
+		return path(rgb(120, 120, 120), 1.6, placed...)
+	}
+	top, chin := place(j.Vertex), place(j.Chin)
+	head := shape{points: []r2.Vec{r2.Scale(0.5, r2.Add(top, chin))}, radius: r2.Norm(r2.Sub(top, chin)) / 2 * 0.95, stroke: rgb(120, 120, 120), width: 1.2}
+	return []shape{limb(j.Neck, j.Hip, j.Knee, j.Ankle), limb(j.Ankle, j.Heel, j.Toe, j.Ankle), limb(j.Shoulder, j.Elbow, j.Wrist, j.Fingertip), head}
+}
+
+// stander draws the person standing, for the height.
+func (s *sheet) stander(p person.Person, at r2.Vec) {
+	const scale = 33.0
+	_, j := p.Standing(r2.Vec{})
+	paper := func(q r2.Vec) r2.Vec { return r2.Add(at, r2.Scale(scale, q)) }
+	s.draw("standing", outline(j, paper)...)
+	s.draw("standing", path(ink, 0.5, paper(r2.Vec{X: -0.4}), paper(r2.Vec{X: 0.7})))
+	tall := p.Sizes[person.Stature]
+	s.draw("standing", witness(paper(r2.Vec{Y: tall}), paper(r2.Vec{X: 0.5, Y: tall})))
+	s.draw("standing", dimension(paper(r2.Vec{X: 0.5}), paper(r2.Vec{X: 0.5, Y: tall}), 1)...)
+	s.draw("standing", words(paper(r2.Vec{X: 0.1, Y: -0.14}), small, middle, "shoes off; 2 is the weight"))
+}
+
+// front draws the person sitting from the front, for the width of the hips.
+func (s *sheet) front(at r2.Vec) {
+	grey := rgb(120, 120, 120)
+	to := func(x, y float64) r2.Vec { return r2.Add(at, r2.Vec{X: x, Y: y}) }
+	body := path(grey, 1.2, to(-8, 10), to(-9, 26), to(9, 26), to(8, 10))
+	s.draw("front", body,
+		shape{points: []r2.Vec{to(0, 31)}, radius: 4, stroke: grey, width: 1.2},
+		shape{points: []r2.Vec{to(-5, 9)}, radius: 5, stroke: grey, width: 1.2}, shape{points: []r2.Vec{to(5, 9)}, radius: 5, stroke: grey, width: 1.2},
+		path(ink, 0.9, to(-14, 3.6), to(14, 3.6)))
+	s.draw("front", witness(to(-10, 9), to(-10, -1)), witness(to(10, 9), to(10, -1)))
+	s.draw("front", dimension(to(-10, -1), to(10, -1), 5)...)
+	s.draw("front", words(to(0, -8), small, middle, "from the front"))
+}

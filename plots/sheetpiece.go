@@ -1,0 +1,199 @@
+package plots
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/sim/quantity"
+)
+
+// PieceSheet is a page on which to write the measures and readings of a finished chair:
+// letter paper for inches, A4 for millimetres.
+func PieceSheet(units quantity.System) Picture {
+	s := newSheet(units, "Measure the piece", "")
+	how := []string{
+		"Stand it on a hard, level floor. The low point is where the floor edge touches with the chair held as drawn; mark it on both rockers.",
+		"10 to 20 are for any chair. 21 to 29 find its balance point, 30 to 33 its inertia, 34 to 36 the curve: read what you can.",
+	}
+	for i, t := range how {
+		s.draw("how", words(r2.Vec{X: edgeFree, Y: s.y - 4*float64(i)}, small, left, t))
+	}
+	s.y -= 6
+	s.chair(r2.Vec{X: 60, Y: s.y - 83})
+	s.onScales(r2.Vec{X: 148, Y: s.y - 30}, 0)
+	s.onScales(r2.Vec{X: 148, Y: s.y - 64}, 0.22)
+	s.straightedge(r2.Vec{X: 160, Y: s.y - 83})
+	y := s.y - 102
+	column := (s.width - 2*edgeFree - 6) / 2
+	for _, m := range blanks(10, 34) {
+		row, x := m.Blank-10, edgeFree
+		if m.Blank > 22 {
+			row, x = m.Blank-23, edgeFree+column+6
+		}
+		s.blank(m, x, y-7.5*float64(row), column)
+	}
+	y -= 7.5*13 + 2
+	for _, side := range []struct {
+		number int
+		name   string
+	}{{35, "left"}, {36, "right"}} {
+		s.rises(side.number, side.name, y)
+		y -= 10.5
+	}
+	s.foot("Rises from the nose to the tail; put a ring round the box at the low point.",
+		numbered()+".  Two people lift; keep fingers from under the rockers.")
+	return s.picture("measure the piece")
+}
+
+// rises draws a row of boxes for the rises of one rocker.
+func (s *sheet) rises(number int, name string, y float64) {
+	s.draw("rises", ring(r2.Vec{X: edgeFree + ringSize, Y: y + 1}, number)...)
+	s.draw("rises", words(r2.Vec{X: edgeFree + 7, Y: y}, small, left, name))
+	const boxes = 17
+	x := edgeFree + 17
+	wide := (s.width - edgeFree - x) / boxes
+	for i := range boxes {
+		a := r2.Vec{X: x + wide*float64(i), Y: y - 2.6}
+		square := path(ink, fineLine, a, r2.Add(a, r2.Vec{X: wide}), r2.Add(a, r2.Vec{X: wide, Y: 8}), r2.Add(a, r2.Vec{Y: 8}))
+		square.closed = true
+		s.draw("rises", square)
+	}
+}
+
+// The chair of the drawings, m: nobody's.
+const (
+	arcRadius = 1.07
+	toNose    = 0.43
+	toTail    = 0.58
+)
+
+// rockerPoints returns points of the floor edge of the drawn chair, offset outwards.
+func rockerPoints(from, to, off float64) []r2.Vec {
+	var points []r2.Vec
+	for i := range 25 {
+		sin, cos := math.Sincos((from + (to-from)*float64(i)/24) / arcRadius)
+		r := arcRadius + off
+		points = append(points, r2.Vec{X: r * sin, Y: arcRadius - r*cos})
+	}
+	return points
+}
+
+// chairLines returns the drawn chair: rocker, legs, seat, back, arm.
+func chairLines() [][]r2.Vec {
+	rocker := append(rockerPoints(toNose, -toTail, 0), rockerPoints(-toTail, toNose, -0.055)...)
+	meet, front := r2.Vec{X: -0.2, Y: 0.40}, r2.Vec{X: 0.25, Y: 0.42}
+	top := r2.Vec{X: -0.39, Y: 1.08}
+	return [][]r2.Vec{
+		append(rocker, rocker[0]), {meet, front}, {meet, top},
+		{{X: -0.2, Y: 0.40}, {X: -0.2, Y: 0.075}}, {{X: 0.25, Y: 0.42}, {X: 0.25, Y: 0.085}},
+		{{X: -0.26, Y: 0.60}, {X: 0.19, Y: 0.62}, {X: 0.19, Y: 0.42}},
+	}
+}
+
+// laid draws lines of the drawn chair somewhere on the paper.
+func (s *sheet) laid(name string, width float64, place func(r2.Vec) r2.Vec) {
+	for _, line := range chairLines() {
+		placed := make([]r2.Vec, len(line))
+		for i, p := range line {
+			placed[i] = place(p)
+		}
+		s.draw(name, path(rgb(120, 120, 120), width, placed...))
+	}
+}
+
+// chair draws the chair with the measures off a tape; at is its low point.
+func (s *sheet) chair(at r2.Vec) {
+	const scale = 66.0
+	paper := func(q r2.Vec) r2.Vec { return r2.Add(at, r2.Scale(scale, q)) }
+	to := func(x, y float64) r2.Vec { return paper(r2.Vec{X: x, Y: y}) }
+	s.laid("chair", 1.2, paper)
+	s.draw("chair", path(ink, 0.5, to(-0.76, 0), to(0.66, 0)))
+	for _, end := range []struct {
+		number int
+		along  float64
+	}{{10, toNose}, {11, -toTail}} { // along the curve, just under it
+		curve := rockerPoints(0, end.along, 0.05)
+		for i := range curve {
+			curve[i] = paper(curve[i])
+		}
+		s.draw("sizes", path(ink, line2, curve...), path(ink, 0.5, curve[0], r2.Add(curve[0], r2.Vec{Y: 3.2})), path(ink, 0.5, curve[24], paper(rockerPoints(end.along, end.along, 0)[0])))
+		s.draw("sizes", ring(curve[13], end.number)...)
+	}
+	s.draw("sizes", witness(to(0.25, 0.42), to(0.52, 0.42)))
+	s.draw("sizes", dimension(to(0.50, 0), to(0.50, 0.42), 12)...)
+	s.draw("sizes", witness(to(-0.2, 0.40), to(-0.68, 0.40)))
+	s.draw("sizes", dimension(to(-0.66, 0), to(-0.66, 0.40), 13)...)
+	s.draw("sizes", dimension(to(-0.2, 0.46), to(0.25, 0.48), 14)...)
+	s.draw("sizes", words(to(0.29, 0.465), small, left, "15 is the width"))
+	s.draw("sizes", witness(to(-0.2, 0.40), to(-0.2, 0.22)), witness(to(0, 0), to(0, 0.28)))
+	s.draw("sizes", dimension(to(-0.2, 0.24), to(0, 0.24), 16)...)
+	s.draw("sizes", witness(to(-0.2, 0.40), to(-0.2, 1.0)))
+	sweep := []r2.Vec{}
+	for i := range 9 {
+		sin, cos := math.Sincos(0.272 * float64(i) / 8)
+		sweep = append(sweep, to(-0.2-0.5*sin, 0.40+0.5*cos))
+	}
+	s.draw("sizes", path(ink, line2, sweep...))
+	s.draw("sizes", ring(r2.Add(sweep[3], r2.Vec{Y: 4.5}), 17)...)
+	s.draw("sizes", dimension(to(-0.30, 0.37), to(-0.49, 1.05), 18)...)
+	s.draw("sizes", dimension(to(0.12, 0.415), to(0.12, 0.616), 19)...)
+	s.draw("sizes", words(to(0.0, -0.14), small, middle, "20 is the weight"))
+}
+
+// onScales draws the chair on two scales, the front mark raised by so much of a metre.
+func (s *sheet) onScales(at r2.Vec, raised float64) {
+	const scale = 24.0
+	front, rear := rockerPoints(0.32, 0.32, 0)[0], rockerPoints(-0.32, -0.32, 0)[0]
+	lean := math.Asin(raised / (front.X - rear.X))
+	paper := func(q r2.Vec) r2.Vec { return r2.Add(at, r2.Scale(scale, r2.Rotate(q, lean, rear))) }
+	name := "level"
+	if raised > 0 {
+		name = "raised"
+	}
+	s.laid(name, 0.7, paper)
+	floor := paper(rear).Y - 4.5
+	for i, mark := range []r2.Vec{front, rear} {
+		p := paper(mark)
+		s.draw(name, path(ink, 0.6, p, r2.Vec{X: p.X, Y: floor + 2}))
+		plate := path(ink, line2, r2.Vec{X: p.X - 4, Y: floor}, r2.Vec{X: p.X + 4, Y: floor}, r2.Vec{X: p.X + 4, Y: floor + 2}, r2.Vec{X: p.X - 4, Y: floor + 2})
+		plate.closed = true
+		s.draw(name, plate)
+		number, side := 21+i, 8.5
+		if raised > 0 {
+			number = 26 + i
+		}
+		if i == 1 {
+			side = -side
+		}
+		s.draw(name, ring(r2.Vec{X: p.X + side, Y: floor + 1.5}, number)...)
+	}
+	a, b := paper(front), paper(rear)
+	if raised == 0 {
+		s.draw(name, dimension(r2.Vec{X: b.X, Y: floor - 4}, r2.Vec{X: a.X, Y: floor - 4}, 23)...)
+		s.draw(name, words(r2.Add(at, r2.Vec{X: 17, Y: 12}), small, left, "on two scales, marks"), words(r2.Add(at, r2.Vec{X: 17, Y: 8}), small, left, "level (24: low point"), words(r2.Add(at, r2.Vec{X: 17, Y: 4}), small, left, "to the front mark)"))
+		return
+	}
+	s.draw(name, witness(a, r2.Vec{X: a.X + 7, Y: a.Y}))
+	s.draw(name, witness(b, r2.Vec{X: a.X + 7, Y: b.Y}))
+	s.draw(name, dimension(r2.Vec{X: a.X + 6, Y: b.Y}, r2.Vec{X: a.X + 6, Y: a.Y}, 25)...)
+	s.draw(name, words(r2.Add(at, r2.Vec{X: 19, Y: 12}), small, left, "again with the"), words(r2.Add(at, r2.Vec{X: 19, Y: 8}), small, left, "front mark raised"))
+}
+
+// straightedge draws a rocker over a straightedge with its stations.
+func (s *sheet) straightedge(at r2.Vec) {
+	const scale = 60.0
+	paper := func(q r2.Vec) r2.Vec { return r2.Add(at, r2.Scale(scale, q)) }
+	points := rockerPoints(toNose, -toTail, 0)
+	for i := range points {
+		points[i] = paper(points[i])
+	}
+	s.draw("straightedge", path(rgb(120, 120, 120), 1.0, points...), path(ink, 0.6, paper(r2.Vec{X: -0.6}), paper(r2.Vec{X: 0.45})))
+	for i := -10; i <= 8; i++ {
+		x := 0.05 * float64(i)
+		rise := arcRadius - math.Sqrt(arcRadius*arcRadius-x*x)
+		s.draw("straightedge", path(ink, fineLine, paper(r2.Vec{X: x}), paper(r2.Vec{X: x, Y: rise})))
+	}
+	s.draw("straightedge", dimension(r2.Add(paper(r2.Vec{X: 0.15}), r2.Vec{Y: -4}), r2.Add(paper(r2.Vec{X: 0.20}), r2.Vec{Y: -4}), 34)...)
+	s.draw("straightedge", words(r2.Add(at, r2.Vec{X: -36, Y: -5}), small, left, "rises from a straightedge"))
+}

@@ -1,0 +1,54 @@
+package plots
+
+import "rockerwright/sim/piece"
+
+// mostShown is how many curves one chart tells apart.
+const mostShown = 8
+
+// shown returns the loads that a chart draws: the piece alone, each owner's first posture
+// and the one nearest to going over backwards, of others who may sit the latter, and of
+// hazards the first of each person.
+func shown(r piece.Report) []*piece.Load {
+	list := []*piece.Load{&r.Loads[0]}
+	add := func(l *piece.Load) {
+		for _, have := range list {
+			if have == l {
+				return
+			}
+		}
+		if l != nil && len(list) < mostShown {
+			list = append(list, l)
+		}
+	}
+	for _, role := range []piece.Role{piece.Owner, piece.Other, piece.Hazard} {
+		for _, same := range bySitter(r.Loads, role) {
+			switch role {
+			case piece.Owner:
+				add(same[0])
+				add(piece.LeastBack(same))
+			case piece.Other:
+				add(piece.LeastBack(same))
+			default:
+				add(same[0])
+			}
+		}
+	}
+	return list
+}
+
+// bySitter parts the loads of a role by their person, in order.
+func bySitter(loads []piece.Load, role piece.Role) [][]*piece.Load {
+	var groups [][]*piece.Load
+	for i := range loads {
+		l := &loads[i]
+		if l.Empty || l.Role != role {
+			continue
+		}
+		if last := len(groups) - 1; last >= 0 && groups[last][0].Sitter == l.Sitter {
+			groups[last] = append(groups[last], l)
+			continue
+		}
+		groups = append(groups, []*piece.Load{l})
+	}
+	return groups
+}

@@ -1,0 +1,95 @@
+package readings
+
+import (
+	"rockerwright/body"
+	"rockerwright/rocker"
+	"rockerwright/sim"
+)
+
+// Readings are what a maker read off a finished piece. A zero is not read.
+type Readings struct {
+	Edge  rocker.Profile
+	Floor sim.Floor
+
+	Weight float64 // of the whole piece, kg
+
+	Front, Rear float64 // scales under two marks on the floor edge, both marks level, kg
+	Apart       float64 // between the marks, straight, m
+	FrontMark   float64 // along the floor edge from the low point forward to the front mark, m
+
+	Raised                  float64 // the front mark against the rear one, m
+	FrontRaised, RearRaised float64 // the scales then, kg
+
+	DowelAhead float64 // line of balance ahead of the low point, m
+	DowelAbove float64 // line of balance over the floor line, the piece on its side, m
+
+	TenRocks float64 // time of ten rocks there and back, empty, s
+	LetGo    float64 // tilt from its rest at which it was let go, rad
+
+	RiddenTenRocks, RiddenLetGo float64   // the same with a rider
+	Rider                       body.Body // chair frame
+
+	Errors Errors
+}
+
+// Errors are the standard deviations of one reading. A zero is the usual one.
+type Errors struct {
+	Scale float64 // kg; usually 0.1, a bathroom scale of half-pound steps
+	Tape  float64 // m; usually 0.8 mm, 1/32 in
+	Dowel float64 // m; usually 3 mm, the place of a line of balance
+	Watch float64 // of ten rocks, s; usually 0.15
+	Angle float64 // of letting go, rad; usually 1 degree
+}
+
+// The usual reading errors, and how surely a rider's body is known from sizes; our
+// judgement.
+const (
+	usualScale = 0.1
+	usualTape  = 0.0008
+	usualDowel = 0.003
+	usualWatch = 0.15
+	usualAngle = 0.0175
+	riderPlace = 0.0125 // of the rider's balance point, m
+	riderTurn  = 0.10   // of the rider's inertia, as a part of it
+)
+
+// or returns x, or the usual value where it is zero.
+func or(x, usual float64) float64 {
+	if x == 0 {
+		return usual
+	}
+	return x
+}
+
+// A reading is one number that was read, with its name in a design file.
+type reading struct {
+	name      string
+	value     *float64
+	deviation float64
+}
+
+// read lists what was read.
+func (r *Readings) read() []reading {
+	e := r.Errors
+	scale, tape, dowel := or(e.Scale, usualScale), or(e.Tape, usualTape), or(e.Dowel, usualDowel)
+	watch, angle := or(e.Watch, usualWatch), or(e.Angle, usualAngle)
+	var list []reading
+	for _, one := range []reading{
+		{"weight", &r.Weight, scale},
+		{"front", &r.Front, scale}, {"rear", &r.Rear, scale}, {"apart", &r.Apart, tape}, {"front_mark", &r.FrontMark, tape},
+		{"raised", &r.Raised, tape}, {"front_raised", &r.FrontRaised, scale}, {"rear_raised", &r.RearRaised, scale},
+		{"dowel_ahead", &r.DowelAhead, dowel}, {"dowel_above", &r.DowelAbove, dowel},
+		{"ten_rocks", &r.TenRocks, watch}, {"let_go", &r.LetGo, angle},
+	} {
+		if *one.value != 0 {
+			list = append(list, one)
+		}
+	}
+	if r.TenRocks == 0 && r.RiddenTenRocks != 0 {
+		list = append(list,
+			reading{"ten_rocks_ridden", &r.RiddenTenRocks, watch}, reading{"let_go_ridden", &r.RiddenLetGo, angle},
+			reading{"rider", &r.Rider.Centre.X, riderPlace}, reading{"rider", &r.Rider.Centre.Y, riderPlace},
+			reading{"rider", &r.Rider.Inertia, riderTurn * r.Rider.Inertia})
+	}
+	return list
+}

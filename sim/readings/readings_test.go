@@ -1,0 +1,217 @@
+package readings
+
+import (
+	"errors"
+	"math"
+	"math/rand/v2"
+	"strings"
+	"testing"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/body"
+	"rockerwright/rocker"
+	"rockerwright/sim"
+)
+
+// TestTwoScales is the textbook's two-scale formula on a straight floor edge by hand:
+// marks 0.6 m apart, scales 5 and 7 kg, so the balance point is 0.6·5/12 = 0.25 m ahead
+// of the rear mark; the front raised by 0.3 (30 degrees) it shows 3 kg, so its height is
+// (0.25 − 0.6·3/12)/tan 30° = 0.1·√3 m.
+func TestTwoScales(t *testing.T) {
+	edge, err := rocker.Chain(0.5, rocker.Flat(1))
+	if err != nil {
+		t.Fatal(err)
+	}
+	b, doubts, err := Readings{Edge: edge, Front: 5, Rear: 7, Apart: 0.6, FrontMark: 0.3, Raised: 0.3, FrontRaised: 3, RearRaised: 9}.Read()
+	want := r2.Vec{X: -0.3 + 0.25, Y: 0.1 * math.Sqrt(3)}
+	if err != nil || len(doubts) > 0 || b.Mass != 12 || r2.Norm(r2.Sub(b.Centre, want)) > 1e-12 {
+		t.Errorf("%+v, %v, %v; want 12 kg at %v", b, doubts, err, want)
+	}
+	if !math.IsNaN(b.Inertia) {
+		t.Errorf("inertia %v without a timed rock", b.Inertia)
+	}
+}
+
+// known is a chair whose body is known, and rider one who sits in it.
+var (
+	known = body.Body{Mass: 12, Centre: r2.Vec{X: -0.02, Y: 0.42}, Inertia: 1.6}
+	rider = body.Body{Mass: 80, Centre: r2.Vec{X: 0.01, Y: 0.66}, Inertia: 8}
+	edge  = rocker.Single(1.067, 0.43, 0.61)
+)
+
+// readingsOf makes exact readings of a chair by statics: moments of its weight about the
+// rear mark in each attitude, not by the formula that reads them.
+func readingsOf(t *testing.T, b body.Body) Readings {
+	t.Helper()
+	r := Readings{Edge: edge, Weight: b.Mass, FrontMark: 0.30, Apart: 0.55, Raised: 0.22, LetGo: 0.09}
+	front, _ := edge.At(r.FrontMark)
+	// On one arc a chord c spans the angle 2·asin(c/2R).
+	rear, _ := edge.At(r.FrontMark - 2*1.067*math.Asin(r.Apart/2/1.067))
+	scales := func(raised float64) (f, back float64) {
+		turn := math.Asin(raised/r.Apart) - math.Atan2(front.Y-rear.Y, front.X-rear.X)
+		g, m := r2.Rotate(b.Centre, turn, rear), r2.Rotate(front, turn, rear)
+		f = b.Mass * (g.X - rear.X) / (m.X - rear.X)
+		return f, b.Mass - f
+	}
+	r.Front, r.Rear = scales(0)
+	r.FrontRaised, r.RearRaised = scales(r.Raised)
+	rig := sim.Rig{Profile: edge, Body: b}
+	r.TenRocks = 10 * rig.Swing(rig.Balance(), r.LetGo).Period
+	return r
+}
+
+func TestRoundTrip(t *testing.T) {
+	b, doubts, err := readingsOf(t, known).Read()
+	if err != nil || len(doubts) > 0 {
+		t.Fatal(err, doubts)
+	}
+	if math.Abs(b.Mass-known.Mass) > 1e-9 || r2.Norm(r2.Sub(b.Centre, known.Centre)) > 1e-9 || math.Abs(b.Inertia-known.Inertia) > 1e-9 {
+		t.Errorf("read %+v, was %+v", b, known)
+	}
+	ridden := readingsOf(t, known)
+	ridden.TenRocks, ridden.LetGo, ridden.Rider, ridden.RiddenLetGo = 0, 0, rider, 0.09
+	rig := sim.Rig{Profile: edge, Body: body.Join(known, rider)}
+	ridden.RiddenTenRocks = 10 * rig.Swing(rig.Balance(), 0.09).Period
+	if b, _, err = ridden.Read(); err != nil || math.Abs(b.Inertia-known.Inertia) > 1e-8 {
+		t.Errorf("ridden: inertia %v, %v, was %v", b.Inertia, err, known.Inertia)
+	}
+	dowel := Readings{Edge: edge, Weight: 12, DowelAhead: -0.02, DowelAbove: 0.42}
+	if b, _, err = dowel.Read(); err != nil || b.Centre != known.Centre {
+		t.Errorf("dowel: %v, %v", b.Centre, err)
+	}
+	mixed := readingsOf(t, known)
+	mixed.Raised, mixed.FrontRaised, mixed.RearRaised, mixed.DowelAbove = 0, 0, 0, 0.42
+	if b, _, err = mixed.Read(); err != nil || r2.Norm(r2.Sub(b.Centre, known.Centre)) > 1e-9 {
+		t.Errorf("scales level and a dowel: %v, %v", b.Centre, err)
+	}
+}
+
+// TestUncertaintyHolds reads a known chair with normal reading errors a thousand times:
+// each value lies within its stated uncertainty 93 to 97 times in 100.
+func TestUncertaintyHolds(t *testing.T) {
+	const trials = 1000
+	for _, tt := range []struct {
+		name  string
+		exact Readings
+	}{
+		{"scales, rocked empty", readingsOf(t, known)},
+		{"dowel, rocked empty", func() Readings {
+			r := readingsOf(t, known)
+			return Readings{Edge: edge, Weight: 12, DowelAhead: -0.02, DowelAbove: 0.42, TenRocks: r.TenRocks, LetGo: r.LetGo}
+		}()},
+		{"both", func() Readings {
+			r := readingsOf(t, known)
+			r.DowelAhead, r.DowelAbove = -0.02, 0.42
+			return r
+		}()},
+	} {
+		rng := rand.New(rand.NewPCG(11, 5))
+		var covered [4]int
+		truth := numbers(known)
+		for range trials {
+			r := tt.exact
+			for _, one := range r.read() {
+				*one.value += one.deviation * rng.NormFloat64()
+			}
+			result, err := r.Uncertainty()
+			if err != nil {
+				t.Fatalf("%s: %v", tt.name, err)
+			}
+			for i, v := range []Value{result.Mass, result.Ahead, result.Above, result.Inertia} {
+				if math.Abs(v.Value-truth[i]) <= v.Uncertain {
+					covered[i]++
+				}
+			}
+		}
+		t.Logf("%s: mass, ahead, above, inertia within their uncertainty %v times in %d", tt.name, covered, trials)
+		for i, n := range covered {
+			if n < 930 || n > 970 {
+				t.Errorf("%s: value %d lies within its uncertainty %d times in %d", tt.name, i, n, trials)
+			}
+		}
+	}
+}
+
+// TestLimits holds that the reading named as the limit is the one to better.
+func TestLimits(t *testing.T) {
+	r := readingsOf(t, known)
+	result, err := r.Uncertainty()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := result.Above.Limits(); got != "front_raised" && got != "front" && got != "rear" && got != "rear_raised" {
+		t.Errorf("the height is limited by %q, want a scale", got)
+	}
+	finer := r
+	finer.Errors.Scale = 0.01
+	better, err := finer.Uncertainty()
+	want := 0.0 // ten times finer scales, and the tape as it was
+	for _, s := range result.Above.Shares {
+		if s.Reading == "apart" || s.Reading == "raised" || s.Reading == "front_mark" {
+			want += s.Adds * s.Adds
+		} else {
+			want += s.Adds * s.Adds / 100
+		}
+	}
+	if want = math.Sqrt(want); err != nil || math.Abs(better.Above.Uncertain/want-1) > 1e-3 { // differences over a sixteenth of a deviation
+		t.Errorf("with finer scales the height is uncertain by %v, want %v (%v)", better.Above.Uncertain, want, err)
+	}
+}
+
+func TestDoubtsAndErrors(t *testing.T) {
+	for _, tt := range []struct {
+		name   string
+		change func(r *Readings)
+		doubt  string
+		fails  string
+		says   string
+	}{
+		{"scales against weight", func(r *Readings) { r.Weight = 14 }, "front and rear", "", ""},
+		{"raised scales against weight", func(r *Readings) { r.RearRaised += 1 }, "front_raised and rear_raised", "", ""},
+		{"dowel against scales", func(r *Readings) { r.DowelAhead, r.TenRocks = 0.01, 0 }, "dowel_ahead", "", ""},
+		{"below zero", func(r *Readings) { r.Front = -1 }, "", "front", "0 or more"},
+		{"outside the marks", func(r *Readings) { r.Rear = 0; r.Front = 13 }, "", "front", "outside the two marks"},
+		{"raised, outside the marks", func(r *Readings) { r.FrontRaised, r.RearRaised = 12.5, 0 }, "", "front_raised", "outside the two marks"},
+		{"raised too far", func(r *Readings) { r.Raised = 0.6 }, "", "raised", "distance of the marks"},
+		{"not raised", func(r *Readings) { r.Raised, r.FrontRaised, r.RearRaised = 0, 0, 0 }, "", "raised", "height is not"},
+		{"only a dowel above", func(r *Readings) { *r = Readings{Edge: edge, Weight: 12, DowelAbove: 0.4} }, "", "dowel_ahead", "fore and aft is not"},
+		{"no place", func(r *Readings) { *r = Readings{Edge: edge, Weight: 12} }, "", "front", "two scales"},
+		{"no weight", func(r *Readings) { *r = Readings{Edge: edge} }, "", "weight", "weigh the piece"},
+		{"front and rear changed", func(r *Readings) { r.FrontRaised, r.RearRaised = 9, 3 }, "", "front_raised", "under the floor"},
+		{"marks too far apart", func(r *Readings) { r.Apart = 2 }, "", "apart", "no rocker"},
+		{"mark beyond the tip", func(r *Readings) { r.FrontMark = 2 }, "", "front_mark", "beyond the tip"},
+		{"beyond a tip", func(r *Readings) { *r = Readings{Edge: edge, Weight: 12, DowelAhead: 2, DowelAbove: 0.4} }, "", "dowel_ahead", "beyond a tip"},
+		{"too quick", func(r *Readings) { r.TenRocks = 3 }, "", "ten_rocks", "fewer seconds"},
+		{"too long", func(r *Readings) { r.TenRocks = 300 }, "", "ten_rocks", "more seconds"},
+		{"no release", func(r *Readings) { r.LetGo = 0 }, "", "let_go", "how many degrees"},
+		{"over the top", func(r *Readings) { r.LetGo = 1.5 }, "", "let_go", "would not come back"},
+		{"no rest", func(r *Readings) {
+			*r = Readings{Edge: edge, Weight: 12, DowelAhead: 0.01, DowelAbove: 1.3, TenRocks: 20, LetGo: 0.1}
+		}, "", "ten_rocks", "no rest"},
+	} {
+		r := readingsOf(t, known)
+		tt.change(&r)
+		_, doubts, err := r.Read()
+		var wrong *ReadingError
+		switch {
+		case tt.fails != "" && (!errors.As(err, &wrong) || wrong.Reading != tt.fails || !strings.Contains(err.Error(), tt.says)):
+			t.Errorf("%s: %v, want an error of %s that says %q", tt.name, err, tt.fails, tt.says)
+		case tt.fails == "" && err != nil:
+			t.Errorf("%s: %v", tt.name, err)
+		case tt.doubt != "" && (len(doubts) == 0 || doubts[0].Reading != tt.doubt):
+			t.Errorf("%s: doubts %+v, want %s", tt.name, doubts, tt.doubt)
+		}
+	}
+}
+
+func BenchmarkRead(b *testing.B) {
+	t := &testing.T{}
+	r := readingsOf(t, known)
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, _, err := r.Read(); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
