@@ -40,9 +40,7 @@ how near it is to going over. With no FILE it checks the built-in reading chair.
 
 After FILE, change any entry of the design for this answer; the file stays as it is.
 Several values, parted by commas, or several files, stand side by side; here the
-decimal sign is a point.
-
-` + entries(),
+decimal sign is a point.`,
 		Example: `  rockerwright check mine.toml
   rockerwright check mine.toml rocker.tail=20-1/2
   rockerwright check mine.toml rocker.radius=36,39,42,48
@@ -53,6 +51,11 @@ decimal sign is a point.
 			return check(cmd.OutOrStdout(), args, flags)
 		},
 	}
+	help := cmd.HelpFunc()
+	cmd.SetHelpFunc(func(cmd *cobra.Command, args []string) { // the long list only where it is read
+		cmd.Long += "\n\n" + entries()
+		help(cmd, args)
+	})
 	f := cmd.Flags()
 	f.SortFlags = false
 	f.BoolVar(&flags.all, "all", false, "every load and limit, times of a rock, assumptions, cautions")

@@ -16,11 +16,16 @@ import (
 type number float64
 
 func (n number) MarshalJSON() ([]byte, error) {
+	return n.append(make([]byte, 0, 24)), nil
+}
+
+// append adds the number to a text.
+func (n number) append(text []byte) []byte {
 	x := float64(n)
 	if math.IsNaN(x) || math.IsInf(x, 0) {
-		return []byte("null"), nil
+		return append(text, "null"...)
 	}
-	return strconv.AppendFloat(nil, x+0, 'g', -1, 64), nil // never -0
+	return strconv.AppendFloat(text, x+0, 'g', -1, 64) // never -0
 }
 
 // degrees returns an angle in degrees.
@@ -41,29 +46,29 @@ type reportJSON struct {
 }
 
 type loadJSON struct {
-	Name          string         `json:"name"`
-	Mass          number         `json:"mass_kg"`
-	Centre        [2]number      `json:"centre_m"`
-	Inertia       number         `json:"inertia_kgm2"`
-	Outcome       string         `json:"outcome"`
-	Rests         []restJSON     `json:"rests"`
-	RestTilt      number         `json:"rest_tilt_deg"`
-	Steadiness    number         `json:"steadiness_m"`
-	Period        number         `json:"period_s"`
-	EffortBack    number         `json:"effort_back_n"`
-	EffortForward number         `json:"effort_forward_n"`
-	PullSlow      number         `json:"pull_slow_n"`
-	PullSudden    number         `json:"pull_sudden_n"`
-	SeatSlope     number         `json:"seat_slope_deg"`
-	BackRecline   number         `json:"back_recline_deg"`
-	Back          marginJSON     `json:"back"`
-	Forward       marginJSON     `json:"forward"`
-	Swings        []swingJSON    `json:"swings"`
-	Righting      []rightingJSON `json:"righting"`
-	Posture       string         `json:"posture,omitempty"`
-	Role          string         `json:"role,omitempty"`
-	Standing      number         `json:"floor_carries_kg"` // of the person, and the piece does not
-	Give          *giveJSON      `json:"back_gives,omitempty"`
+	Name          string      `json:"name"`
+	Mass          number      `json:"mass_kg"`
+	Centre        [2]number   `json:"centre_m"`
+	Inertia       number      `json:"inertia_kgm2"`
+	Outcome       string      `json:"outcome"`
+	Rests         []restJSON  `json:"rests"`
+	RestTilt      number      `json:"rest_tilt_deg"`
+	Steadiness    number      `json:"steadiness_m"`
+	Period        number      `json:"period_s"`
+	EffortBack    number      `json:"effort_back_n"`
+	EffortForward number      `json:"effort_forward_n"`
+	PullSlow      number      `json:"pull_slow_n"`
+	PullSudden    number      `json:"pull_sudden_n"`
+	SeatSlope     number      `json:"seat_slope_deg"`
+	BackRecline   number      `json:"back_recline_deg"`
+	Back          marginJSON  `json:"back"`
+	Forward       marginJSON  `json:"forward"`
+	Swings        []swingJSON `json:"swings"`
+	Righting      righting    `json:"righting"`
+	Posture       string      `json:"posture,omitempty"`
+	Role          string      `json:"role,omitempty"`
+	Standing      number      `json:"floor_carries_kg"` // of the person, and the piece does not
+	Give          *giveJSON   `json:"back_gives,omitempty"`
 }
 
 type restJSON struct {
@@ -88,10 +93,22 @@ type swingJSON struct {
 	Outcome  string `json:"outcome"`
 }
 
-type rightingJSON struct {
-	Tilt   number `json:"tilt_deg"`
-	Arm    number `json:"arm_m"`
-	Height number `json:"height_m"`
+// righting is the righting curve, {"tilt_deg", "arm_m", "height_m"} at each whole degree:
+// by far the longest part, and so written number by number.
+type righting []piece.Righting
+
+func (r righting) MarshalJSON() ([]byte, error) {
+	text := append(make([]byte, 0, 2+80*len(r)), '[')
+	for i, p := range r {
+		if i > 0 {
+			text = append(text, ',')
+		}
+		text = number(p.Degree).append(append(text, `{"tilt_deg":`...))
+		text = number(p.Arm).append(append(text, `,"arm_m":`...))
+		text = number(p.Height).append(append(text, `,"height_m":`...))
+		text = append(text, '}')
+	}
+	return append(text, ']'), nil
 }
 
 type limitJSON struct {
@@ -140,7 +157,7 @@ func loadOf(l *piece.Load, released []float64) loadJSON {
 		EffortBack: number(l.Pull.EffortBack), EffortForward: number(l.Pull.EffortForward), PullSlow: number(l.Pull.Slow), PullSudden: number(l.Pull.Sudden),
 		SeatSlope: degrees(l.SeatFall), BackRecline: degrees(l.BackRecline),
 		Back: marginOf(b.Back), Forward: marginOf(b.Forward),
-		Rests: []restJSON{}, Swings: []swingJSON{}, Righting: []rightingJSON{},
+		Rests: []restJSON{}, Swings: []swingJSON{}, Righting: l.Righting,
 	}
 	j.Posture, j.Standing, j.Give = l.Posture.String(), number(l.Standing), giveOf(l.Give)
 	if !l.Empty {
@@ -154,9 +171,6 @@ func loadOf(l *piece.Load, released []float64) loadJSON {
 	}
 	for i, s := range l.Swings {
 		j.Swings = append(j.Swings, swingJSON{number(released[i]), number(s.Period), degrees(s.Reach), number(s.Friction), s.Outcome.String()})
-	}
-	for _, p := range l.Righting {
-		j.Righting = append(j.Righting, rightingJSON{number(p.Degree), number(p.Arm), number(p.Height)})
 	}
 	return j
 }

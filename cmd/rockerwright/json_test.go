@@ -115,6 +115,73 @@ func compare(t *testing.T, path string, a, b any) {
 	}
 }
 
+// TestPeopleAndFit holds the parts of the answer that say who was posed and how the piece
+// fits, on the built-in chair.
+func TestPeopleAndFit(t *testing.T) {
+	var stdout, stderr bytes.Buffer
+	if code := run([]string{"check", "--json"}, &stdout, &stderr); code != allHold {
+		t.Fatal(code, stderr.String())
+	}
+	var j struct {
+		Loads []struct {
+			Name, Posture, Role string
+			Mass                float64 `json:"mass_kg"`
+			Floor               float64 `json:"floor_carries_kg"`
+		}
+		People []struct {
+			Name  string
+			Sizes []struct {
+				Name   string
+				Metres float64 `json:"value_m"`
+				Mass   float64 `json:"value_kg"`
+				Source string
+			}
+		}
+		Fit []struct {
+			Key    string
+			Have   float64  `json:"have_m"`
+			Low    float64  `json:"at_least_m"`
+			High   *float64 `json:"at_most_m"`
+			Change float64  `json:"change_m"`
+			Basis  string
+		}
+		May struct {
+			Lightest float64 `json:"lightest_kg"`
+			Heaviest float64 `json:"heaviest_kg"`
+		} `json:"who_may_sit"`
+	}
+	if err := json.Unmarshal(stdout.Bytes(), &j); err != nil {
+		t.Fatal(err)
+	}
+	empty := j.Loads[0].Mass
+	const owner = 180 * 0.45359237
+	for _, l := range j.Loads {
+		if strings.HasPrefix(l.Name, "owner, ") && l.Posture != "child on the lap" {
+			if got := l.Mass - empty + l.Floor; math.Abs(got-owner) > 1e-9 {
+				t.Errorf("%s: the piece and the floor carry %v kg of %v", l.Name, got, owner)
+			}
+		}
+		if (l.Role == "") != (l.Name == "empty") {
+			t.Errorf("%s has the role %q", l.Name, l.Role)
+		}
+	}
+	if p := j.People[0]; p.Name != "owner" || p.Sizes[0].Source != "given" || math.Abs(p.Sizes[0].Metres-70*0.0254) > 1e-12 || math.Abs(p.Sizes[1].Mass-owner) > 1e-12 || p.Sizes[2].Source != "estimated" {
+		t.Errorf("the first person is %+v", p)
+	}
+	for _, f := range j.Fit {
+		high := math.Inf(1)
+		if f.High != nil {
+			high = *f.High
+		}
+		if got := f.Have + f.Change; got < f.Low-1e-12 || got > high+1e-12 || f.Basis != "common practice" {
+			t.Errorf("%s: %v changed by %v is not within %v and %v (%s)", f.Key, f.Have, f.Change, f.Low, high, f.Basis)
+		}
+	}
+	if len(j.Fit) == 0 || !(j.May.Lightest < owner && owner < j.May.Heaviest) {
+		t.Errorf("fit %+v, who may sit %+v", j.Fit, j.May)
+	}
+}
+
 // TestContract holds the fields of the contract, by name, of a load with all of them.
 func TestContract(t *testing.T) {
 	j := asked(t, inchTwin, "--release", "5,-0.1,170")
@@ -133,8 +200,8 @@ func TestContract(t *testing.T) {
 		got  any
 		want string
 	}{
-		{"report", j, "design kind limits loads notes worth_a_look"},
-		{"load", load, "back back_recline_deg centre_m effort_back_n effort_forward_n forward inertia_kgm2 mass_kg name outcome period_s pull_slow_n pull_sudden_n rest_tilt_deg rests righting seat_slope_deg steadiness_m swings"},
+		{"report", j, "design fit kind limits loads notes people who_may_sit worth_a_look"},
+		{"load", load, "back back_recline_deg centre_m effort_back_n effort_forward_n floor_carries_kg forward inertia_kgm2 mass_kg name outcome period_s posture pull_slow_n pull_sudden_n rest_tilt_deg rests righting role seat_slope_deg steadiness_m swings"},
 		{"rest", first("rests"), "height_m stable tilt_deg"},
 		{"margin", load["back"], "lift_m margin_deg tip_tilt_deg work_j"},
 		{"swing", first("swings"), "friction_needed outcome period_s reach_deg release_deg"},

@@ -60,12 +60,16 @@ func (r Readings) mass() (float64, []Doubt, error) {
 		name string
 		a, b float64
 	}{{"front and rear", r.Front, r.Rear}, {"front_raised and rear_raised", r.FrontRaised, r.RearRaised}} {
-		if pair.a == 0 || pair.b == 0 || r.Weight == 0 && pair.name == "front and rear" {
+		if pair.a == 0 || pair.b == 0 || r.Weight == 0 && pair.name == "front and rear" { // nothing to hold it against
 			continue
 		}
 		if off := math.Abs(pair.a+pair.b-mass) / (scale * math.Sqrt(3)); off > doubtful {
 			doubts = append(doubts, Doubt{pair.name, pair.a + pair.b, mass, off})
 		}
+	}
+	if len(doubts) == 2 && math.Abs(doubts[0].Read-doubts[1].Read) <= doubtful*2*scale { // both pairs agree against it
+		sum := (doubts[0].Read + doubts[1].Read) / 2
+		doubts = []Doubt{{"weight", r.Weight, sum, math.Abs(r.Weight-sum) / scale}}
 	}
 	return mass, doubts, nil
 }

@@ -167,7 +167,8 @@ func TestDoubtsAndErrors(t *testing.T) {
 		fails  string
 		says   string
 	}{
-		{"scales against weight", func(r *Readings) { r.Weight = 14 }, "front and rear", "", ""},
+		{"scales against weight", func(r *Readings) { r.Weight, r.Raised, r.FrontRaised, r.RearRaised, r.DowelAbove = 14, 0, 0, 0, 0.42 }, "front and rear", "", ""},
+		{"weight against both pairs", func(r *Readings) { r.Weight = 14 }, "weight", "", ""},
 		{"raised scales against weight", func(r *Readings) { r.RearRaised += 1 }, "front_raised and rear_raised", "", ""},
 		{"dowel against scales", func(r *Readings) { r.DowelAhead, r.TenRocks = 0.01, 0 }, "dowel_ahead", "", ""},
 		{"below zero", func(r *Readings) { r.Front = -1 }, "", "front", "0 or more"},

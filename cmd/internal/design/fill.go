@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"regexp"
 	"strings"
+	"sync"
 
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
@@ -32,7 +33,7 @@ func (f *File) Filled() (string, error) {
 		}
 	}
 	lines := strings.Split(f.Text, "\n")
-	var added []string
+	var added [][2]string // section and line
 	for _, known := range piece.Keys() {
 		key := strings.Replace(known, ".N.", ".", 1)
 		value, changed := values[key]
@@ -41,26 +42,37 @@ func (f *File) Filled() (string, error) {
 		}
 		e, found := f.find(key)
 		if !found {
-			added = append(added, key+"\x00"+value)
+			section, name, _ := strings.Cut(key, ".")
+			added = append(added, [2]string{section, fmt.Sprintf("%s = %s%s", name, written(value), f.comment(key))})
 			continue
 		}
 		lines[e.Value.Line-1] = replaced(lines[e.Value.Line-1], e.Value.Column-1, e.Raw, written(value))
 	}
 	text := strings.Join(lines, "\n")
 	for _, one := range added {
-		key, value, _ := strings.Cut(one, "\x00")
-		section, name, _ := strings.Cut(key, ".")
-		text = inserted(text, section, fmt.Sprintf("%s = %s", name, written(value)))
+		text = inserted(text, one[0], one[1])
 	}
 	return text, nil
 }
 
+// comment returns what stands behind a line that is put in: its blank and its label.
+func (f *File) comment(key string) string {
+	measure, _, err := f.Design.Measure(key)
+	switch {
+	case err != nil:
+		return ""
+	case measure.Blank > 0:
+		return fmt.Sprintf(" # (%d) %s", measure.Blank, measure.Label)
+	}
+	return " # " + measure.Label
+}
+
 // bareValue is what needs no quotes.
-var bareValue = regexp.MustCompile(`^[+-]?[0-9]+(\.[0-9]+)?$`)
+var bareValue = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`^[+-]?[0-9]+(\.[0-9]+)?$`) })
 
 // written returns a value as it stands in a file.
 func written(value string) string {
-	if bareValue.MatchString(value) {
+	if bareValue().MatchString(value) {
 		return value
 	}
 	return `"` + strings.ReplaceAll(value, `"`, "") + `"`

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"regexp"
 	"strings"
+	"sync"
 	"unicode/utf8"
 
 	"github.com/BurntSushi/toml"
@@ -13,7 +14,9 @@ import (
 )
 
 // assignment is a line of the form key = value.
-var assignment = regexp.MustCompile(`^(\s*)([A-Za-z0-9_.-]+)(\s*=\s*)(.*)$`)
+var assignment = sync.OnceValue(func() *regexp.Regexp {
+	return regexp.MustCompile(`^(\s*)([A-Za-z0-9_.-]+)(\s*=\s*)(.*)$`)
+})
 
 // refused returns the error for a text that TOML does not accept. Where a line holds a
 // measure as the trade writes it, it says how to quote that line.
@@ -21,7 +24,7 @@ func (f *File) refused(err error) error {
 	units := f.unitsOf()
 	for i, line := range strings.Split(f.Text, "\n") {
 		line = strings.TrimSuffix(strings.TrimPrefix(line, bom), "\r")
-		part := assignment.FindStringSubmatch(line)
+		part := assignment().FindStringSubmatch(line)
 		if part == nil || accepted("x = "+part[4]) {
 			continue
 		}
@@ -30,7 +33,7 @@ func (f *File) refused(err error) error {
 			place.Message = fmt.Sprintf("%s: put quotes round it: %s = %s", part[2], part[2], cure)
 			return place
 		}
-		if text := bare(part[4]); startsNumber.MatchString(text) && !strings.ContainsAny(text, "[]{}") {
+		if text := bare(part[4]); startsNumber().MatchString(text) && !strings.ContainsAny(text, "[]{}") {
 			if _, err := quantity.Parse(text, quantity.Length, units); err != nil {
 				place.Message = fmt.Sprintf("%s: %s", part[2], err)
 				return place
@@ -40,7 +43,7 @@ func (f *File) refused(err error) error {
 			place.Message = fmt.Sprintf("%s: use straight quotes: %s = %s", part[2], part[2], text)
 			return place
 		}
-		if word := strings.TrimSpace(part[4]); bareWord.MatchString(word) {
+		if word := strings.TrimSpace(part[4]); bareWord().MatchString(word) {
 			place.Message = fmt.Sprintf("%s: put quotes round a word: %s = %q", part[2], part[2], word)
 			return place
 		}
@@ -62,9 +65,11 @@ func bare(value string) string {
 	return strings.TrimSpace(value)
 }
 
-var startsNumber = regexp.MustCompile(`^[+-]?[0-9.]`)
-
-var bareWord = regexp.MustCompile(`^[A-Za-z][A-Za-z -]*$`)
+// What a value may be that TOML refuses; compiled when a file is refused.
+var (
+	startsNumber = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`^[+-]?[0-9.]`) })
+	bareWord     = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`^[A-Za-z][A-Za-z -]*$`) })
+)
 
 // straight returns a text with curly quotes made straight, and whether it had any.
 func straight(text string) (string, bool) {

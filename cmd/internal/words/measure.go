@@ -130,7 +130,7 @@ func (v voice) disagree(doubts []readings.Doubt) []Line {
 	var lines []Line
 	for _, d := range doubts {
 		kind := quantity.Length
-		if strings.Contains(d.Reading, " and ") {
+		if d.Reading == "weight" || strings.Contains(d.Reading, " and ") {
 			kind = quantity.Mass
 		}
 		lines = append(lines, Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s gives %s where the other readings give %s. Read again.",
@@ -141,7 +141,7 @@ func (v voice) disagree(doubts []readings.Doubt) []Line {
 
 // arcs returns the arcs of each rocker that was read.
 func (v voice) arcs(c *piece.Curve) *Table {
-	t := &Table{Head: []string{"Rocker, from the nose", "radius", "uncertain by", "from the low point"}}
+	t := &Table{Head: []string{"Rocker, from the nose", "radius", "uncertain by", "from the low point, + ahead"}}
 	for _, side := range []struct {
 		name string
 		fit  *rocker.RisesFit
@@ -158,10 +158,18 @@ func (v voice) arcs(c *piece.Curve) *Table {
 			if arc.Uncertain < math.Abs(arc.Radius) {
 				uncertain = v.with(arc.Uncertain, quantity.Length)
 			}
-			t.Rows = append(t.Rows, Row{Cells: []string{label, v.with(arc.Radius, quantity.Length), uncertain, v.reach(arc.From) + " to " + v.reach(arc.To)}})
+			t.Rows = append(t.Rows, Row{Cells: []string{label, v.with(arc.Radius, quantity.Length), uncertain, signed(v.shop(arc.From, quantity.Length)) + " to " + signed(v.with(arc.To, quantity.Length))}})
 		}
 	}
 	return t
+}
+
+// signed puts a + before a number that has no sign.
+func signed(text string) string {
+	if strings.HasPrefix(text, "-") {
+		return text
+	}
+	return "+" + text
 }
 
 // reach writes a place along the rocker.
@@ -192,9 +200,12 @@ func (v voice) curve(c *piece.Curve) []Line {
 			higher = "right"
 		}
 		by := fineWith(math.Abs(c.Apart), quantity.Length, v.units)
-		if c.One {
+		switch {
+		case c.One && c.Apart == 0:
+			lines = append(lines, Line{Text: "The two rockers are one curve, as far as these readings tell: they are the same."})
+		case c.One:
 			lines = append(lines, Line{Text: fmt.Sprintf("The two rockers are one curve, as far as these readings tell (largest difference %s, at station %d).", by, c.Station)})
-		} else {
+		default:
 			lines = append(lines, Line{Text: fmt.Sprintf("The two rockers are not one curve: at station %d from the nose the %s one is %s higher, more than reading error explains. Unequal rockers walk; clamp the two together and fair them as one.", c.Station, higher, by), Bad: true})
 		}
 	}
