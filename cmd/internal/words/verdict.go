@@ -83,7 +83,7 @@ func (v voice) group(label string, loads []*piece.Load, r piece.Report) Line {
 		return Line{Label: label + ":", Text: v.named(failing, label) + " " + fault + ".", Bad: true}
 	}
 	if back := piece.LeastBack(loads); label == "OTHERS" && back.Balance.Back.Exists() {
-		return Line{Label: label + ":", Text: fmt.Sprintf("all keep the limits; the least is %s, %s.", plain(short(back.Name)), v.degrees(back.Balance.Back.Angle))}
+		return Line{Label: label + ":", Text: fmt.Sprintf("all keep the limits; least: %s, %s.", plain(short(back.Name)), v.degrees(back.Balance.Back.Angle))}
 	}
 	text := name + v.stands(loads[0])
 	if back := piece.LeastBack(loads); back.Balance.Back.Exists() {

@@ -90,7 +90,7 @@ func TestVerdicts(t *testing.T) {
 		change func(d *piece.Design)
 		want   []string
 	}{
-		{"holds", func(*piece.Design) {}, []string{"YOUR OWNER: rests a little back, rocks in 2.1 s", "OTHERS: all keep the limits; the least is large man", "HAZARDS: child on the tail"}},
+		{"holds", func(*piece.Design) {}, []string{"YOUR OWNER: rests a little back, rocks in 2.1 s", "OTHERS: all keep the limits; least: large man", "HAZARDS: child on the tail"}},
 		{"short tail", func(d *piece.Design) { d.Rocker.Tail = 11 * inch }, []string{"lying back is nearer to going over than we like", "NO", "the length of the tail", "Try next:", "rockerwright check chair.toml rocker.tail="}},
 		{"above the centre", func(d *piece.Design) { d.Rocker.Radius = 23 * inch }, []string{"above the arc centre", "does not stand", "owner, sitting stands"}},
 		{"nobody", func(d *piece.Design) { d.Sitters = nil }, []string{"nobody is given", "add [sitter]", "OTHERS: all keep"}},
