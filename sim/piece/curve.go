@@ -49,6 +49,12 @@ func (m Measured) curve() (*Curve, error) {
 	if m.LowPoint == 0 {
 		low = rocker.LowStation(mean(m.Left, m.Right))
 	}
+	if m.LowPoint != math.Trunc(m.LowPoint) || low < 1 || low > max(len(m.Left), len(m.Right))-2 {
+		return nil, &KeyError{Key: "measured.low_point", Reason: "say which station is the low point, counted from 1 at the nose, with stations on either side of it", Example: "low_point = 8"}
+	}
+	if m.Spacing <= 0 {
+		return nil, &KeyError{Key: "measured.spacing", Reason: "rises need the spacing of their stations", Example: "spacing = 2"}
+	}
 	of := func(rise []float64) rocker.Rises { return rocker.Rises{Spacing: m.Spacing, Low: low, Rise: rise} }
 	c := &Curve{One: true}
 	left, right := slices.Clone(m.Left), slices.Clone(m.Right) // misread ones put right

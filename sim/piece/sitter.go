@@ -107,6 +107,12 @@ func (s Sitter) loadName(posture person.Posture) string {
 func (s Sitter) check(key string, seat Seat) error {
 	placed := len(s.places()) > 0
 	switch {
+	case s.Person.Percentile >= 100:
+		return &KeyError{Key: key + ".percentile", Reason: "a percentile lies between 0 and 100: that many in 100 people are smaller", Example: "percentile = 95"}
+	case s.Person.Age != 0 && s.Person.Age < 1:
+		return &KeyError{Key: key + ".age", Reason: "a child who sits by itself is a year old or more", Example: "age = 5"}
+	case s.Person.Age > 12 && s.Person.Age < 18 && s.Person.Sizes[person.Stature] == 0:
+		return &KeyError{Key: key + ".age", Reason: "the growth charts here end at 12 years: give height and weight too", Example: `height = "5 ft 4 in"`}
 	case s.hasCentre() && placed:
 		return &KeyError{Key: key + ".centre", Reason: "give centre, or ahead and above, not both"}
 	case (s.hasCentre() || placed) && s.Mass <= 0:

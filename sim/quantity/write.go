@@ -43,8 +43,10 @@ func Shop(x float64, kind Kind, system System) string {
 		return fixed(value, 0)
 	case (kind == Mass || kind == Force) && system == Inch:
 		return mixedNumber(value, 4)
-	case kind == Length, kind == Density, kind == Count:
+	case kind == Length, kind == Density:
 		return fixed(value, 0)
+	case kind == Count:
+		return fixed(value, 2)
 	case kind == Force && math.Abs(value) >= 10:
 		return fixed(value, 0)
 	case kind == Time:

@@ -72,7 +72,7 @@ func TestMistakes(t *testing.T) {
 		{"given twice", with("tail   = 24", "tail   = 24\ntail = 23"), "chair.toml:8:1: rocker.tail: given twice: keep one"},
 		{"two masses", with("[piece]", "[body]\nmass = 9\ncentre = [1, 17]\n[piece]"), "chair.toml:17:2: piece: the weight of the piece is given twice, in [body] and in [piece]: keep one"},
 		{"not a number", with("radius = 42", "radius = true"), "chair.toml:5:10: rocker.radius: a number is wanted here. For example: radius = 42"},
-		{"not a word", with(`kind  = "chair"`, "kind  = 3"), `chair.toml:2:9: kind: this is a word, in quotes. For example: kind = "word"`},
+		{"not a word", with(`kind  = "chair"`, "kind  = 3"), `chair.toml:2:9: kind: this is a word, in quotes. For example: kind = "chair"`},
 		{"wrong word", with(`kind  = "chair"`, `kind  = "sofa"`), `chair.toml:2:9: kind: "sofa" is not one of: chair, settee, cradle, horse. For example: kind = "chair"`},
 		{"first of two sitters", with("weight = 180", "weight = -180"), "chair.toml:18:10: sitter.1.weight: the weight of the person is more than 0; -180 is not. For example: weight = 180"},
 		{"second of two sitters", with("weight = 120", `weight = "120 mm"`), `chair.toml:23:10: sitter.2.weight: a weight is wanted, and mm is the unit of a length; "120 mm" is not. For example: weight = 180`},

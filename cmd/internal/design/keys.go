@@ -100,6 +100,11 @@ func (f *File) near(key string) (locate.Position, bool) {
 	return locate.Position{}, false
 }
 
+// sections are the words that a line or a section of a design begins with.
+var sections = []string{"title", "kind", "units", "rocks", "rocker", "seat", "bed", "back", "arms", "piece", "part", "body", "measured", "sitter", "people", "floor", "limits"}
+
+func isSection(word string) bool { return slices.Contains(sections, word) }
+
 // unknown returns the error for a key that no design has; err is what the design said.
 func (f *File) unknown(key string, err error) error {
 	general := generalKey(key)
@@ -107,6 +112,12 @@ func (f *File) unknown(key string, err error) error {
 		if known == general {
 			return err // known, but there are not so many
 		}
+	}
+	if general == "measured.left" || general == "measured.right" {
+		return fmt.Errorf("rises are a list, from the nose to the tail. For example: %s = [\"1-3/8\", \"3/8\", 0, \"3/8\", \"1-3/8\"]", last(key))
+	}
+	if section, doubled := strings.CutSuffix(general, ".N"); doubled && !strings.Contains(section, ".") && isSection(section) {
+		return fmt.Errorf("there is one section [%s]: write it in single brackets", section)
 	}
 	if strings.HasSuffix(general, ".centre.N") || strings.HasSuffix(general, ".at.N") {
 		return fmt.Errorf("a place has two numbers, ahead of the low point and over the floor. For example: [1/2, 17]")
@@ -124,7 +135,6 @@ func (f *File) unknown(key string, err error) error {
 	if len(known) > 0 {
 		return fmt.Errorf("there is no such entry; [%s] has %s", section, strings.Join(known, ", "))
 	}
-	sections := []string{"title", "kind", "units", "rocks", "rocker", "seat", "bed", "back", "arms", "piece", "part", "body", "measured", "sitter", "people", "floor", "limits"}
 	if meant, found := locate.Suggest(section, sections); found {
 		return fmt.Errorf("there is no such section; did you mean %s?", meant)
 	}

@@ -131,7 +131,11 @@ func (f *File) fill(e locate.Entry, value any, filled map[*float64]string) error
 			word, ok = map[bool]string{true: "yes", false: "no"}[yes], true
 		}
 		if !ok {
-			return at(fmt.Errorf("this is a word, in quotes. For example: %s = %q", last(key), "word"))
+			example := "word"
+			if len(choice.Words) > 0 {
+				example = choice.Words[0]
+			}
+			return at(fmt.Errorf("this is a word, in quotes. For example: %s = %q", last(key), example))
 		}
 		return at(set(word))
 	}
@@ -168,7 +172,10 @@ func withExample(err error, m piece.Measure) error {
 		return err
 	}
 	better := *wrong
-	better.Example = last(m.Key) + " = " + m.Example
+	better.Example = m.Example
+	if name := last(m.Key); name != "N" { // of a list, the number alone
+		better.Example = name + " = " + m.Example
+	}
 	return &better
 }
 

@@ -39,7 +39,7 @@ func (v voice) verdict(r piece.Report) []Line {
 		lines = append(lines, v.group("OTHERS", others, r))
 	}
 	if len(hazards) > 0 {
-		lines = append(lines, v.hazards(hazards))
+		lines = append(lines, v.hazards(hazards, owner))
 	}
 	return lines
 }
@@ -147,12 +147,12 @@ func (v voice) stands(l *piece.Load) string {
 }
 
 // hazards says what a hazard does to the piece; nothing is asked of it.
-func (v voice) hazards(loads []*piece.Load) Line {
+func (v voice) hazards(loads, owner []*piece.Load) Line {
 	var said []string
 	bad := false
 	for _, l := range loads {
 		b, name := l.Balance, plain(short(l.Name))
-		if l.Posture == person.ArmsBehindHead {
+		if l.Posture == person.ArmsBehindHead && len(owner) > 0 && l.Sitter == owner[0].Sitter {
 			name = l.Posture.String()
 		}
 		switch lift := min(b.Back.Lift, b.Forward.Lift); {
