@@ -65,7 +65,7 @@ func (s *sheet) sitter(p person.Person, at r2.Vec) {
 		path(ink, 0.5, at2(0, 0), at2(0, 1.42)),
 		path(ink, 0.9, at2(0.01, crease), at2(0.44, crease)),
 		path(ink, 0.6, at2(0.06, crease), at2(0.06, 0)), path(ink, 0.6, at2(0.38, crease), at2(0.38, 0)))
-	s.draw("person", outline(j, paper)...)
+	s.draw("person", stout.figure(j, paper)...)
 	hind := p.Sizes[person.ThighLength]
 	elbow, lumbar, shoulder, top := crease+p.Sizes[person.Elbow], crease+p.Sizes[person.Lumbar], crease+p.Sizes[person.Shoulder], j.Vertex.Y
 	fore := j.Fingertip.X + 0.08
@@ -86,26 +86,15 @@ func (s *sheet) sitter(p person.Person, at r2.Vec) {
 	s.draw("sizes", witness(at2(0, crease), at2(-0.36, crease)))
 }
 
-// outline draws a person in profile from the joints, limbs as stout lines.
-func outline(j person.Joints, place func(r2.Vec) r2.Vec) []shape {
-	limb := func(points ...r2.Vec) shape {
-		placed := make([]r2.Vec, len(points))
-		for i, p := range points {
-			placed[i] = place(p)
-		}
-		return path(rgb(120, 120, 120), 1.6, placed...)
-	}
-	top, chin := place(j.Vertex), place(j.Chin)
-	head := shape{points: []r2.Vec{r2.Scale(0.5, r2.Add(top, chin))}, radius: r2.Norm(r2.Sub(top, chin)) / 2 * 0.95, stroke: rgb(120, 120, 120), width: 1.2}
-	return []shape{limb(j.Neck, j.Hip, j.Knee, j.Ankle), limb(j.Ankle, j.Heel, j.Toe, j.Ankle), limb(j.Shoulder, j.Elbow, j.Wrist, j.Fingertip), head}
-}
+// stout is the pen of people on the sheets.
+var stout = pen{colour: rgb(120, 120, 120), width: 1.5}
 
 // stander draws the person standing, for the height.
 func (s *sheet) stander(p person.Person, at r2.Vec) {
 	const scale = 33.0
 	_, j := p.Standing(r2.Vec{})
 	paper := func(q r2.Vec) r2.Vec { return r2.Add(at, r2.Scale(scale, q)) }
-	s.draw("standing", outline(j, paper)...)
+	s.draw("standing", stout.figure(j, paper)...)
 	s.draw("standing", path(ink, 0.5, paper(r2.Vec{X: -0.4}), paper(r2.Vec{X: 0.7})))
 	tall := p.Sizes[person.Stature]
 	s.draw("standing", witness(paper(r2.Vec{Y: tall}), paper(r2.Vec{X: 0.5, Y: tall})))

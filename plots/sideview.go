@@ -201,7 +201,7 @@ func (f frame) ghost(r piece.Report, g ghost) []group {
 	}
 	person := group{name: "person-" + g.name}
 	for _, figure := range g.load.Figures {
-		person.add(figureOf(figure, func(p r2.Vec) r2.Vec { return f.paper(at.place(p)) }, g)...)
+		person.add(pen{g.colour, g.wide * 0.7, g.dash}.figure(figure, func(p r2.Vec) r2.Vec { return f.paper(at.place(p)) })...)
 	}
 	if !g.load.Empty && len(g.load.Figures) == 0 {
 		alone := sitterOf(g.load, &r.Loads[0])

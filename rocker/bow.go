@@ -1,6 +1,9 @@
 package rocker
 
-import "math"
+import (
+	"iter"
+	"math"
+)
 
 // A bow is a curve of arcs with continuous tangents over the straightedge, by its height
 // and slope at x = 0, the curvature of each arc and where they join. Along x forward the
@@ -37,25 +40,33 @@ func (b *bow) arcAt(x float64) int {
 	return i
 }
 
+// way yields, from one x to another, the curvature of each arc in turn and how far it
+// goes along x.
+func (b *bow) way(from, to float64) iter.Seq2[float64, float64] {
+	return func(yield func(curvature, dx float64) bool) {
+		for i := b.arcAt(from); ; {
+			end, next := to, i
+			switch {
+			case to > from && i > 0 && to > b.joint[i-1]:
+				end, next = b.joint[i-1], i-1
+			case to < from && i < len(b.joint) && to < b.joint[i]:
+				end, next = b.joint[i], i+1
+			}
+			if !yield(b.curvature[i], end-from) || next == i {
+				return
+			}
+			from, i = end, next
+		}
+	}
+}
+
 // at returns height and slope at x, starting from x = 0 and going arc by arc.
 func (b *bow) at(x float64) (y, p float64) {
 	y, p = b.height, b.slope
-	from := 0.0
-	for i := b.arcAt(0); ; {
-		to := x
-		next := i
-		switch {
-		case x > from && i > 0 && x > b.joint[i-1]:
-			to, next = b.joint[i-1], i-1
-		case x < from && i < len(b.joint) && x < b.joint[i]:
-			to, next = b.joint[i], i+1
-		}
-		y, p = onward(y, p, b.curvature[i], to-from)
-		if next == i {
-			return y, p
-		}
-		from, i = to, next
+	for curvature, dx := range b.way(0, x) {
+		y, p = onward(y, p, curvature, dx)
 	}
+	return y, p
 }
 
 // onward returns height and slope a way dx further on one arc.

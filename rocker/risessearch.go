@@ -1,0 +1,132 @@
+package rocker
+
+import "gonum.org/v1/gonum/mat"
+
+// starts returns where the search begins: the joints at every station, or every so many
+// apart, that leaves enough of them to each arc, the curvature that of the whole.
+func (r Rises) starts(arcs, apart int) []bow {
+	n := len(r.Rise)
+	span := r.at(0) - r.at(n-1)
+	middle := (r.Rise[0] + r.Rise[n-1]) / 2
+	curvature := 8 * max(middle-r.Rise[r.Low], 1e-4) / (span * span)
+	one := func(joint ...float64) bow {
+		b := bow{height: r.Rise[r.Low], joint: joint}
+		for range arcs {
+			b.curvature = append(b.curvature, curvature)
+		}
+		return b
+	}
+	var list []bow
+	switch arcs {
+	case 1:
+		list = append(list, one())
+	case 2:
+		for i := toEach; i < n-toEach; i += apart {
+			list = append(list, one(r.at(i)))
+		}
+	default:
+		for i := toEach; i < n-2*toEach; i += apart {
+			for k := i + toEach; k < n-toEach; k += apart {
+				list = append(list, one(r.at(i), r.at(k)))
+			}
+		}
+	}
+	return list
+}
+
+// leastSquares moves a bow to the least sum of squared residuals by Gauss-Newton steps,
+// halved until they gain, and returns it with that sum: first with the joints where they
+// are, for between arcs alike a joint has no place, then all together.
+func (r Rises) leastSquares(b bow, stations []int) (bow, float64) {
+	squares := r.squares(&b, stations)
+	for _, joints := range []bool{false, true} {
+		for range 30 {
+			step, ok := r.step(&b, stations, joints)
+			if !ok {
+				break
+			}
+			before := squares
+			for try, share := 0, 1.0; try < 8; try, share = try+1, share/2 {
+				next := b.moved(step, share)
+				if now := r.squares(&next, stations); r.ordered(&next) && now < squares {
+					b, squares = next, now
+					break
+				}
+			}
+			if before-squares <= 1e-12*before {
+				break
+			}
+		}
+	}
+	return b, squares
+}
+
+// moved returns the bow with a share of a step added to its first parameters.
+func (b *bow) moved(step []float64, share float64) bow {
+	next := bow{b.height, b.slope, append([]float64(nil), b.curvature...), append([]float64(nil), b.joint...)}
+	for i, p := range next.parameters()[:len(step)] {
+		*p += share * step[i]
+	}
+	return next
+}
+
+// toEach is how many spacings an arc has at least, so that it goes through a misread rise
+// at an end only if its neighbours agree.
+const toEach = 3
+
+// ordered reports whether the joints lie in order, with enough stations to every arc.
+func (r Rises) ordered(b *bow) bool {
+	before := r.at(0)
+	for _, x := range append(append([]float64(nil), b.joint...), r.at(len(r.Rise)-1)) {
+		if x > before-(toEach-0.5)*r.Spacing {
+			return false
+		}
+		before = x
+	}
+	return true
+}
+
+func (r Rises) squares(b *bow, stations []int) float64 {
+	sum := 0.0
+	for _, i := range stations {
+		y, _ := b.at(r.at(i))
+		sum += (r.Rise[i] - y) * (r.Rise[i] - y)
+	}
+	return sum
+}
+
+// jacobian returns how the fitted rises go with each parameter, by central differences;
+// the joints are the last, or left out.
+func (r Rises) jacobian(b *bow, stations []int, joints bool) *mat.Dense {
+	parameters := b.parameters()
+	if !joints {
+		parameters = parameters[:len(parameters)-len(b.joint)]
+	}
+	j := mat.NewDense(len(stations), len(parameters), nil)
+	for column, p := range parameters {
+		kept, h := *p, 1e-6
+		for row, i := range stations {
+			*p = kept + h
+			up, _ := b.at(r.at(i))
+			*p = kept - h
+			down, _ := b.at(r.at(i))
+			j.Set(row, column, (up-down)/(2*h))
+		}
+		*p = kept
+	}
+	return j
+}
+
+// step returns the Gauss-Newton step.
+func (r Rises) step(b *bow, stations []int, joints bool) ([]float64, bool) {
+	left := mat.NewVecDense(len(stations), nil)
+	for row, i := range stations {
+		y, _ := b.at(r.at(i))
+		left.SetVec(row, r.Rise[i]-y)
+	}
+	var step mat.VecDense
+	if err := step.SolveVec(r.jacobian(b, stations, joints), left); err != nil {
+		return nil, false
+	}
+	return step.RawVector().Data, true
+}
