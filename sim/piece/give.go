@@ -25,7 +25,7 @@ type Give struct {
 // Wood Handbook's, from memory.
 const (
 	strengthSpread = 0.16
-	modulusSpread  = 0.22
+	ModulusSpread  = 0.22 // of the modulus of elasticity, and so of the yield
 )
 
 // drawn reports whether the back has braces that bend.

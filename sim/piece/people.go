@@ -85,8 +85,11 @@ func (d Design) everybody() ([]somebody, error) {
 	byNumbers := false
 	for i, s := range d.Sitters {
 		key := d.sitterKey(i)
-		if err := s.check(key, d.Seat); err != nil {
+		if err := s.check(key, d); err != nil {
 			return nil, err
+		}
+		if s.lies(d) {
+			continue
 		}
 		if !s.bySizes() {
 			byNumbers = true

@@ -8,6 +8,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/body"
 	"rockerwright/body/person"
 )
 
@@ -75,6 +76,33 @@ func TestLoadsByKind(t *testing.T) {
 	if got := names(t, two); slices.ContainsFunc(got, func(n string) bool { return strings.HasPrefix(n, "companion, ") }) {
 		t.Errorf("two on a settee sit apart: %v", got)
 	}
+}
+
+// TestInfantGivenAPlace holds that a maker's infant lies where it is put, by its own
+// weight and length, and that an endwise one turns about its middle like a long body.
+func TestInfantGivenAPlace(t *testing.T) {
+	d := plain(0.8, 0.3, 0.3, 12, r2.Vec{Y: 0.2}, 1)
+	d.Kind, d.Bed = Cradle, Bed{Height: 0.12, Length: 0.85, Width: 0.42}
+	d.Sitters = []Sitter{{Name: "our own", Mass: 5, Person: person.Given{Sizes: person.Measures{person.Stature: 0.6}}, Sitting: Place{Ahead: -0.05}}}
+	side, err := Check(d, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	d.Rocks = End
+	end, err := Check(d, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	capsule := person.Capsule(5, 0.6)
+	want := body.Body{Mass: 5, Centre: r2.Vec{X: -0.05, Y: 0.12 + capsule.Radius}, Inertia: capsule.Along}
+	if got := find(t, side, "our own").person; got != want {
+		t.Errorf("sideways %+v, want %+v", got, want)
+	}
+	want.Inertia = capsule.Across
+	if got := find(t, end, "our own").person; got != want {
+		t.Errorf("endwise %+v, want %+v", got, want)
+	}
+	find(t, side, "newborn, in the middle") // the usual ones are checked beside it
 }
 
 // TestTwoWeighTwo holds that two alike on a settee are twice the body of one.

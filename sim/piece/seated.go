@@ -27,6 +27,10 @@ func (d Design) seats(people []somebody, edge rocker.Profile) ([]seated, error) 
 	var list []seated
 	next := 0
 	for _, s := range d.Sitters {
+		if s.lies(d) {
+			list = append(list, d.lain(s.Name, s.Name, s.Role, s.infant(), s.Sitting.Ahead))
+			continue
+		}
 		if !s.bySizes() {
 			list = append(list, s.placed(d.Seat.Meet())...)
 			continue
@@ -150,21 +154,35 @@ func (d Design) infants() []seated {
 			continue
 		}
 		infant := person.NewInfant(person.Either, u.age, 50)
-		room, inertia := (d.Bed.Width-2*infant.Radius)/2, infant.Along
+		room := (d.Bed.Width - 2*infant.Radius) / 2
 		places := [...]string{"in the middle", "at the right side", "at the left side"}
 		if d.Rocks == End {
-			room, inertia = (d.Bed.Length-infant.Length)/2, infant.Across
+			room = (d.Bed.Length - infant.Length) / 2
 			places = [...]string{"in the middle", "at the foot", "at the head"}
 		}
 		for i, x := range []float64{0, max(0, room), -max(0, room)} {
-			at := r2.Vec{X: x, Y: d.Bed.Height + infant.Radius}
-			list = append(list, seated{
-				name: u.who.String() + ", " + places[i], sitter: u.who.String(), role: Owner,
-				body: body.Body{Mass: infant.Mass, Centre: at, Inertia: inertia},
-			})
+			list = append(list, d.lain(u.who.String()+", "+places[i], u.who.String(), Owner, infant, x))
 		}
 	}
 	return list
+}
+
+// lain returns an infant on the bed, so far ahead of its middle: along its length in a
+// cradle that rocks end to end, across it in one that rocks sideways.
+func (d Design) lain(name, sitter string, role Role, infant person.Infant, ahead float64) seated {
+	inertia := infant.Along
+	if d.Rocks == End {
+		inertia = infant.Across
+	}
+	at := r2.Vec{X: ahead, Y: d.Bed.Height + infant.Radius}
+	return seated{name: name, sitter: sitter, role: role, body: body.Body{Mass: infant.Mass, Centre: at, Inertia: inertia}}
+}
+
+// infant returns the sitter as an infant: by the growth charts for its age, with the weight
+// and length that were given.
+func (s Sitter) infant() person.Infant {
+	usual := person.NewInfant(s.Person.Sex, s.Person.Age, s.Person.Percentile)
+	return person.Capsule(or(s.Mass, usual.Mass), or(s.Person.Sizes[person.Stature], usual.Length))
 }
 
 // leans reports whether the load bears on a back that gives.

@@ -46,6 +46,12 @@ func (s Sitter) hasCentre() bool { return s.Centre != (r2.Vec{}) }
 // bySizes reports whether the sitter is a person to be posed.
 func (s Sitter) bySizes() bool { return !s.hasCentre() && len(s.places()) == 0 }
 
+// lies reports whether the sitter is an infant that lies in the bed of a cradle, its place
+// given by Sitting.Ahead, from the middle.
+func (s Sitter) lies(d Design) bool {
+	return d.Kind == Cradle && d.Bed.Height > 0 && !s.hasCentre() && s.Sitting.Above == 0 && s.LyingBack == (Place{}) && s.Perched == (Place{})
+}
+
 // given returns what is known of the person.
 func (s Sitter) given() person.Given {
 	g := s.Person
@@ -104,9 +110,13 @@ func (s Sitter) loadName(posture person.Posture) string {
 }
 
 // check returns the first thing a sitter lacks. key is its place in the design.
-func (s Sitter) check(key string, seat Seat) error {
-	placed := len(s.places()) > 0
+func (s Sitter) check(key string, d Design) error {
+	seat, placed := d.Seat, len(s.places()) > 0
 	switch {
+	case s.lies(d) && (s.Person.Age > 2 || s.Person.Percentile >= 100):
+		return &KeyError{Key: key + ".age", Reason: "who lies in a cradle is two years old at most, 0 being newborn", Example: `age = 0.25`}
+	case s.lies(d):
+		return nil
 	case s.Person.Percentile >= 100:
 		return &KeyError{Key: key + ".percentile", Reason: "a percentile lies between 0 and 100: that many in 100 people are smaller", Example: "percentile = 95"}
 	case s.Person.Age != 0 && s.Person.Age < 1:
@@ -124,6 +134,8 @@ func (s Sitter) check(key string, seat Seat) error {
 			return &KeyError{Key: key + "." + given, Reason: "this person is placed by numbers, which leave no use for " + given + ": keep one of the two"}
 		}
 		return nil
+	case !seat.drawn() && d.Kind == Cradle:
+		return &KeyError{Key: key, Reason: "an infant lies in the drawn bed, and none is drawn: draw [bed], or give weight and centre", Example: "[bed] with height, length and width"}
 	case !seat.drawn():
 		return &KeyError{Key: key, Reason: "a person sits on the drawn seat, and none is drawn: draw [seat], or give weight and centre", Example: "[seat] with front, rear, depth, width and behind_low_point"}
 	}

@@ -27,10 +27,13 @@ func (v voice) everything(r piece.Report) []Block {
 		Block{Title: "EVERY LIMIT", All: true, Table: v.limitTable(v.ranked(r.Limits))},
 		v.pulls(r),
 	)
-	for i := range r.Loads {
+	for i := range r.Loads[:min(2, len(r.Loads))] {
 		if l := &r.Loads[i]; l.Balance.Outcome == sim.Rocks && len(l.Swings) > 0 {
 			blocks = append(blocks, v.swings(l))
 		}
+	}
+	if len(r.Loads) > 2 && len(r.Loads[0].Swings) > 0 {
+		blocks = append(blocks, v.times(r))
 	}
 	return append(blocks,
 		Block{Title: "WHAT THIS RESTS ON", All: true, Lines: v.assumptions(r)},
@@ -84,6 +87,29 @@ func (v voice) swings(l *piece.Load) Block {
 	return Block{Title: "TIME OF A ROCK: " + upper(plain(short(l.Name))), All: true, Table: t}
 }
 
+// times returns how long a rock of each load takes, by how far it was let go.
+func (v voice) times(r piece.Report) Block {
+	t := &Table{Head: []string{"Let go from, degrees"}}
+	for _, s := range r.Loads[0].Swings {
+		t.Head = append(t.Head, v.shop(s.Release, quantity.Angle))
+	}
+	t.Head = append(t.Head, "")
+	for i := range r.Loads {
+		l := &r.Loads[i]
+		row := Row{Cells: []string{plain(short(l.Name))}}
+		for _, s := range l.Swings {
+			text := "–"
+			if s.Outcome == sim.Rocks {
+				text = v.seconds(s.Period)
+			}
+			row.Cells = append(row.Cells, text)
+		}
+		row.Cells = append(row.Cells, "s")
+		t.Rows = append(t.Rows, row)
+	}
+	return Block{Title: "TIME OF A ROCK, THERE AND BACK", All: true, Table: t}
+}
+
 // assumptions says on what the numbers stand.
 func (v voice) assumptions(r piece.Report) []Line {
 	lines := []Line{
@@ -105,6 +131,9 @@ func (v voice) assumptions(r piece.Report) []Line {
 		if !l.Holds {
 			lines = append(lines, Line{Text: fmt.Sprintf("Worth a look, with no limit set: %s keeps %s before going %s.", plain(short(l.Load)), v.with(l.Got, l.Kind), v.forwards())})
 		}
+	}
+	if v.sideways() && r.Design.Bed.Height > 0 {
+		lines = append(lines, Line{Text: "Infants are capsules of even density, of the weight and length of the growth charts (CDC, 2000; no published balance point of an infant was found). How far up the bed one lies, at the foot, in the middle or at the head, makes no difference to a rock from side to side; how far to one side does."})
 	}
 	if onFlatsOrCorners(r.Design.Rocker) {
 		lines = append(lines, Line{Text: "Flats and corners are taken to lose nothing when the rocker rolls over them; really each is a knock."})

@@ -29,8 +29,8 @@ func (v voice) gives(r piece.Report) []Block {
 	if b.Held == piece.AtTheSeat {
 		held = "fast in the seat, free at the top"
 	}
-	lines := []Line{{Text: fmt.Sprintf("%s braces of %s, %s by %s, %s long, bent as one beam %s. Rest, recline and the load on the back are solved together; the readings above are with the back bent. Shares in brackets: if the wood is stronger or weaker than the middle of its kind by two standard deviations (16 %% each, from memory).",
-		v.shop(b.Count, quantity.Count), plain(short(b.Wood)), v.with(b.Width, quantity.Length), v.with(b.Thickness, quantity.Length), v.with(b.Length, quantity.Length), held)}, {Text: noTest}}
+	lines := []Line{{Text: fmt.Sprintf("%s braces of %s, %s by %s, %s long, bent as one beam %s. Rest, recline and the load on the back are solved together; the readings above are with the back bent. Shares in brackets: if the wood is stronger or weaker than the middle of its kind by two standard deviations (16 %% each, from memory); the yield goes from %s to %s of that shown, as stiffness spreads (22 %% each, from memory).",
+		v.shop(b.Count, quantity.Count), plain(short(b.Wood)), v.with(b.Width, quantity.Length), v.with(b.Thickness, quantity.Length), v.with(b.Length, quantity.Length), held, percent(1/(1+2*piece.ModulusSpread)), percent(1/(1-2*piece.ModulusSpread)))}, {Text: noTest}}
 	return []Block{{Title: "THE BACK GIVES", All: true, Table: t}, {All: true, Lines: lines}}
 }
 
