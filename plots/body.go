@@ -27,7 +27,7 @@ type part struct {
 func partsOf(r piece.Report) []part {
 	d := r.Design
 	var parts []part
-	if d.Seat.Rear > 0 {
+	if d.Seat.Front > 0 { // a saddle is drawn by its parts
 		meet, front := d.Seat.Meet(), d.Seat.FrontEdge()
 		parts = append(parts, part{points: []r2.Vec{meet, front}, thick: true})
 		depth := rockerDepth(d)

@@ -4,6 +4,7 @@ import (
 	"image/color"
 	"io"
 	"math"
+	"strings"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -82,7 +83,7 @@ func ghostsOf(r piece.Report) []ghost {
 		if r.Design.Kind == piece.Cradle {
 			over = "over"
 		}
-		ghosts = append(ghosts, ghost{"edge", "at the edge of going " + over, cut(edge.Name, 20) + ", " + degreesOf(edge.Balance.Back.Tip, units), edge, edge.Balance.Back.Tip, rgb(213, 94, 0), []float64{1.6, 1.2}, 0.35})
+		ghosts = append(ghosts, ghost{"edge", "at the edge of going " + over, cut(told(edge, seated), 20) + ", " + degreesOf(edge.Balance.Back.Tip, units), edge, edge.Balance.Back.Tip, rgb(213, 94, 0), []float64{1.6, 1.2}, 0.35})
 	}
 	if empty.Upright() {
 		ghosts = append(ghosts, ghost{"empty", "empty", at(empty), empty, empty.Balance.Rest.Tilt, rgb(150, 150, 150), nil, 0.35})
@@ -94,6 +95,17 @@ func ghostsOf(r piece.Report) []ghost {
 		ghosts = append(ghosts, ghost{"as-drawn", "as drawn", "it does not stand", empty, r.Design.Floor.Slope, ink, nil, 0.6})
 	}
 	return ghosts
+}
+
+// told names a load beside another one: of the same person what sets it apart, else the
+// person.
+func told(l, beside *piece.Load) string {
+	if rest, found := strings.CutPrefix(l.Name, l.Sitter+", "); found && l.Sitter == beside.Sitter {
+		return rest
+	} else if found {
+		return l.Sitter
+	}
+	return l.Name
 }
 
 // sided returns an angle with its side.
