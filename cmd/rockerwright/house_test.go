@@ -24,7 +24,8 @@ var mayImport = map[string][]string{
 	"sim":          {"rocker", "body", gonum},
 	"sim/quantity": {},
 	"sim/readings": {"rocker", "body", "sim", gonum},
-	"sim/piece":    {"rocker", "body", "body/person", "sim", "sim/readings", "sim/quantity", gonum},
+	"sim/motion":   {"rocker", "body", "sim", gonum},
+	"sim/piece":    {"rocker", "body", "body/person", "sim", "sim/motion", "sim/readings", "sim/quantity", gonum},
 	"plots":        {"rocker", "body", "body/person", "sim", "sim/quantity", "sim/piece", gonum, plot, fpdf},
 	"validation":   {"rocker", "body", "sim", "sim/quantity", "sim/piece", gonum},
 

@@ -1,0 +1,129 @@
+package motion
+
+import (
+	"math"
+
+	"rockerwright/sim"
+)
+
+// looks are where in a step the floor is looked at, as parts of its span.
+const looks = 4
+
+// slips returns when in the span the floor first lets go, and whether it does: |F|/N
+// above its friction, or N not above zero. It keeps the largest |F|/N.
+func (m *run) slips(a *arc, span float64) (float64, bool) {
+	limit := m.rig.Floor.Friction
+	if limit == 0 {
+		limit = math.Inf(1)
+	}
+	before := 0.0
+	for i := 0; i <= looks; i++ {
+		t := span * float64(i) / looks
+		needs := m.needs(a, t)
+		if needs <= limit && !math.IsInf(needs, 1) {
+			m.trace.Friction = max(m.trace.Friction, needs)
+			before = t
+			continue
+		}
+		if i > 0 { // found between two looks
+			for low, high := before, t; ; {
+				middle := (low + high) / 2
+				if middle <= low || middle >= high {
+					t = high
+					break
+				}
+				if n := m.needs(a, middle); n <= limit && !math.IsInf(n, 1) {
+					low = middle
+				} else {
+					high, needs = middle, n
+				}
+			}
+		}
+		m.trace.Needs = needs
+		m.trace.Friction = max(m.trace.Friction, needs)
+		return t, true
+	}
+	return 0, false
+}
+
+// needs returns |F|/N at a time of the flight; infinite where the floor would have to
+// pull. With the acceleration of G along the floor and square to it from package sim,
+// less the push,
+//
+//	F = −m(H·φ̈ + H′φ̇²) + m·g·sin α + push (to the rear),  N = m(g·cos α + H′φ̈ + H″φ̇²)
+func (m *run) needs(a *arc, t float64) float64 {
+	f := &m.flight
+	turn, rate, speeding := f.turn.at(t), f.rate.at(t), f.speeding.at(t)
+	half, cosHalf := math.Sincos(turn / 2)
+	sin, versed := 2*half*cosHalf, 2*half*half
+	c := a.radius - a.height
+	height, ahead := a.height+c*versed+a.ahead*sin, a.ahead*(1-versed)+c*sin
+	along := -a.mass*(height*speeding+ahead*rate*rate) + a.weight*a.sin + a.force
+	normal := a.weight*a.cos + a.mass*(ahead*speeding+(a.radius-height)*rate*rate)
+	if normal <= 0 {
+		return math.Inf(1)
+	}
+	return math.Abs(along) / normal
+}
+
+// watch keeps the least margin and the largest share of the lift at a turning point.
+func (m *run) watch() {
+	b := m.balance
+	rest := b.Rest.Tilt - m.rig.Floor.Slope
+	away := m.roll - rest
+	side := b.Back
+	if away < 0 {
+		side = b.Forward
+	}
+	if !side.Exists() {
+		return
+	}
+	m.trace.Margin = min(m.trace.Margin, max(0, side.Angle-math.Abs(away)))
+	if math.Abs(away) >= side.Angle {
+		m.trace.Lift = max(m.trace.Lift, 1)
+		return
+	}
+	m.trace.Lift = max(m.trace.Lift, (m.rise(m.roll)-m.rise(rest))/side.Lift)
+}
+
+// rise returns the plumb height of the balance point over a fixed level at a roll, m.
+func (m *run) rise(roll float64) float64 {
+	i, within := m.rig.Profile.Find(roll)
+	b := m.rig.Profile.Bearing(i)
+	height, ahead, _ := b.Above(m.rig.Body.Centre, within)
+	return height*m.cos + (ahead-b.RolledAt(within))*m.sin
+}
+
+// within reports whether the rig has not passed the last hilltop; else it ends the run.
+func (m *run) within() bool {
+	slope := m.rig.Floor.Slope
+	for _, s := range []struct {
+		side    sim.Margin
+		way     float64
+		outcome sim.Outcome
+	}{{m.balance.Back, 1, sim.GoesOverBackwards}, {m.balance.Forward, -1, sim.GoesOverForwards}} {
+		if !s.side.Exists() {
+			continue
+		}
+		over := s.side.Over - slope
+		if math.Abs(over-(m.balance.Rest.Tilt-slope)) < s.side.Angle { // wrapped past half a turn
+			over = m.balance.Rest.Tilt - slope + s.way*s.side.Angle
+		}
+		if s.way*(m.roll-over) > 0 && s.way*m.rate > 0 {
+			m.event(Over)
+			m.trace.End, m.trace.Outcome = WentOver, s.outcome
+			m.trace.Margin, m.trace.Lift = 0, max(1, m.trace.Lift)
+			return false
+		}
+	}
+	return true
+}
+
+// settledIn returns Rocks where the rig settled in the well of its rest.
+func (m *run) settledIn() sim.Outcome {
+	away := m.roll - (m.balance.Rest.Tilt - m.rig.Floor.Slope)
+	if away > 0 && m.balance.Back.Exists() && away > m.balance.Back.Angle || away < 0 && m.balance.Forward.Exists() && -away > m.balance.Forward.Angle {
+		return sim.SettlesInAnotherRest
+	}
+	return sim.Rocks
+}

@@ -1,0 +1,40 @@
+package motion
+
+import (
+	"rockerwright/body"
+
+	"gonum.org/v1/gonum/spatial/r2"
+)
+
+// A Push is a force along the floor at one point of the piece, for a time from the start.
+type Push struct {
+	At    r2.Vec  // chair frame, m
+	Force float64 // N, + back
+	Time  float64 // s
+}
+
+// A Start is the rig at time zero.
+type Start struct {
+	Tilt float64 // against the vertical, rad
+	Rate float64 // rad/s
+	Push Push
+}
+
+// Handed returns the rate after an instant change of body at one contact, that keeps the
+// angular momentum about the contact: the impulse of the floor acts there, and those
+// between person and piece are inside. before and after are the inertias about the
+// contact, J, kg·m². A change that changes nothing keeps the rate.
+func Handed(rate, before, after float64) float64 {
+	if before == after {
+		return rate
+	}
+	return rate * before / after
+}
+
+// Dropped returns the rate with which a rig at rest begins to roll when somebody drops
+// into it: the person's momentum, falling at a speed (m/s, down), about the contact, over
+// the inertia of both. who is the person's body, contact the place where the piece
+// touches the floor, both in axes along and square to the floor, forward and up, m.
+func Dropped(who body.Body, contact r2.Vec, speed, after float64) float64 {
+	return who.Mass * speed * (contact.X - who.Centre.X) / after
+}

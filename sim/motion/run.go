@@ -1,0 +1,251 @@
+package motion
+
+import (
+	"math"
+
+	"rockerwright/rocker"
+	"rockerwright/sim"
+)
+
+// Options tune [Run]. The zero value follows a minute.
+type Options struct {
+	Duration float64 // s; zero means 60
+	Steps    int     // at most; zero means 100,000
+	Losses   Losses
+	Keep     bool // keep the steps, for [Trace.At]
+}
+
+// settled is the rate below which a piece on a flat or a joint rest stays there, rad/s:
+// a top of a back that moves by a thousandth of a millimetre a second.
+const settled = 1e-6
+
+// A run is a motion being followed.
+type run struct {
+	rig      sim.Rig
+	balance  sim.Balance
+	options  Options
+	push     Push
+	sin, cos float64
+	gravity  float64
+
+	index      int     // of the bearing
+	shift      float64 // whole turns by which its tilts are moved, rad
+	roll, rate float64
+	time       float64
+	flight     flight
+	trace      Trace
+}
+
+// Run follows the rig from a start about a balance of it, which must have a rest. It ends
+// when the time is up, when it settles, when it passes the last hilltop on one side, when
+// the floor would have to hold more than its friction, or pull, or after too many steps.
+func Run(r sim.Rig, b sim.Balance, start Start, options Options) Trace {
+	if options.Duration == 0 {
+		options.Duration = 60
+	}
+	if options.Steps == 0 {
+		options.Steps = 100_000
+	}
+	m := run{rig: r, balance: b, options: options, push: start.Push, gravity: r.Floor.Gravity, rate: start.Rate}
+	if m.gravity == 0 {
+		m.gravity = sim.Gravity
+	}
+	m.sin, m.cos = math.Sincos(r.Floor.Slope)
+	m.roll = start.Tilt - r.Floor.Slope
+	m.index, _ = r.Profile.Find(m.roll)
+	_, within := r.Profile.Find(m.roll)
+	m.shift = m.roll - within
+	m.trace = Trace{Margin: math.Inf(1), slope: r.Floor.Slope}
+	m.follow()
+	m.trace.Duration = m.time
+	m.trace.Last = State{m.time, m.roll + r.Floor.Slope, m.rate}
+	return m.trace
+}
+
+// follow takes steps until the run ends.
+func (m *run) follow() {
+	m.watch()
+	for m.time < m.options.Duration {
+		if m.trace.Steps >= m.options.Steps {
+			m.trace.End = TooManySteps
+			return
+		}
+		way, stays := m.sets()
+		if stays {
+			if !m.rests() {
+				return
+			}
+			continue
+		}
+		if way*(m.roll-m.bound(way)) >= 0 {
+			if !m.cross(way) {
+				return
+			}
+			continue
+		}
+		if !m.step(way) {
+			return
+		}
+	}
+}
+
+// rests keeps the rig where it is: until a push that holds it there ends, else for good;
+// false ends the run.
+func (m *run) rests() bool {
+	m.rate = 0
+	if m.pushed() {
+		m.time = min(m.push.Time, m.options.Duration)
+		m.event(PushEnd)
+		return m.time < m.options.Duration
+	}
+	m.event(Settles)
+	m.trace.End, m.trace.Outcome = AtRest, m.settledIn()
+	return false
+}
+
+// bearing returns the arc in touch, and its tilt as the rocker counts it.
+func (m *run) bearing() (*rocker.Bearing, float64) {
+	return m.rig.Profile.Bearing(m.index), m.roll - m.shift
+}
+
+// bound returns the roll at which the arc in touch ends on one side.
+func (m *run) bound(way float64) float64 {
+	b := m.rig.Profile.Bearing(m.index)
+	if way > 0 {
+		return b.To + m.shift
+	}
+	return b.From + m.shift
+}
+
+// arc returns the equation of motion from this instant on, moving in a way.
+func (m *run) arc(way float64) arc {
+	b, roll := m.bearing()
+	g := m.rig.Body
+	height, ahead, _ := b.Above(g.Centre, roll)
+	a := arc{
+		mass: g.Mass, weight: g.Mass * m.gravity, sin: m.sin, cos: m.cos, radius: b.Radius,
+		height: height, ahead: ahead, inertia: g.Inertia + g.Mass*(height*height+ahead*ahead),
+		couple:  -way * m.options.Losses.Rolling * g.Mass * m.gravity * m.cos,
+		viscous: m.options.Losses.Viscous,
+	}
+	if m.pushed() {
+		a.force = m.push.Force
+		a.pushUp, a.pushFore, _ = b.Above(m.push.At, roll)
+	}
+	return a
+}
+
+// pushed reports whether the push still acts.
+func (m *run) pushed() bool { return m.push.Force != 0 && m.time < m.push.Time }
+
+// sets returns the way in which the rig moves next, +1 back or −1 forward, and whether it
+// stays: at rest with no more moment than the rolling resistance holds, or between two
+// arcs that both bring it back.
+func (m *run) sets() (way float64, stays bool) {
+	if m.rate != 0 {
+		return math.Copysign(1, m.rate), false
+	}
+	a := m.arc(0)
+	moment := a.moment()
+	if math.Abs(moment) <= m.options.Losses.Rolling*a.weight*m.cos {
+		return 0, true
+	}
+	way = math.Copysign(1, moment)
+	if way*(m.roll-m.bound(way)) < 0 {
+		return way, false
+	}
+	other := *m // from the other side of the joint it is pushed back: it stays between
+	other.pass(way)
+	if b := other.arc(0); b.moment()*way <= 0 {
+		return 0, true
+	}
+	return way, false
+}
+
+// moment returns the couple that acts at the instant, losses apart, N·m.
+func (a *arc) moment() float64 {
+	return -a.weight*(a.cos*a.ahead-a.sin*a.height) + a.force*a.pushUp
+}
+
+// pass takes the contact to the next arc in a way.
+func (m *run) pass(way float64) {
+	n := m.rig.Profile.Bearings()
+	switch m.index += int(way); {
+	case m.index == n:
+		m.index, m.shift = 0, m.shift+2*math.Pi
+	case m.index < 0:
+		m.index, m.shift = n-1, m.shift-2*math.Pi
+	}
+}
+
+// step follows the rig on its arc to the next event; false ends the run.
+func (m *run) step(way float64) bool {
+	m.trace.Steps++
+	a := m.arc(way)
+	a.solve(m.rate, &m.flight)
+	f := &m.flight
+	span := min(f.span(), m.options.Duration-m.time)
+	if m.pushed() {
+		span = min(span, m.push.Time-m.time)
+	}
+	event := -1
+	if end := f.rate.at(span) * way; end < 0 || end == 0 && m.rate != 0 {
+		span, event = m.turning(span, way), int(Turns)
+	}
+	left := m.bound(way) - m.roll
+	if crosses := way*(f.turn.at(span)-left) >= 0; crosses {
+		span, event = root(&f.turn, &f.rate, left, 0, span), int(Joint)
+	}
+	if t, slips := m.slips(&a, span); slips {
+		m.advance(t)
+		m.event(LetsGo)
+		m.trace.End, m.trace.Outcome = Slipped, sim.FloorLetsGo
+		return false
+	}
+	m.advance(span)
+	switch Kind(event) {
+	case Turns:
+		m.rate = 0
+		m.event(Turns)
+		m.watch()
+	case Joint:
+		m.roll = m.bound(way)
+	}
+	if m.push.Force != 0 && event < 0 && m.time == m.push.Time {
+		m.event(PushEnd)
+	}
+	return m.within()
+}
+
+// turning returns when the rate is zero next, within a span at whose end it points the
+// other way.
+func (m *run) turning(span, way float64) float64 {
+	low := 0.0
+	if m.rate == 0 { // it has just set off
+		for low = span / 2; m.flight.rate.at(low)*way <= 0 && low > 1e-12; low /= 2 {
+		}
+	}
+	return root(&m.flight.rate, &m.flight.speeding, 0, low, span)
+}
+
+// advance takes the rig along its flight.
+func (m *run) advance(span float64) {
+	f := &m.flight
+	if m.options.Keep {
+		m.trace.steps = append(m.trace.steps, step{m.time, span, m.roll, f.turn, f.rate})
+	}
+	m.roll += f.turn.at(span)
+	m.rate = f.rate.at(span)
+	if end := m.time + span; m.pushed() && math.Abs(end-m.push.Time) <= 1e-15*end {
+		m.time = m.push.Time
+	} else {
+		m.time = end
+	}
+	if math.Abs(m.time-m.options.Duration) <= 1e-15*m.time {
+		m.time = m.options.Duration
+	}
+}
+
+func (m *run) event(kind Kind) {
+	m.trace.Events = append(m.trace.Events, Event{kind, m.time, m.roll + m.rig.Floor.Slope, m.rate})
+}
