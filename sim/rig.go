@@ -104,3 +104,9 @@ func (r *Rig) turned(b *rocker.Bearing) (length, tilt float64) {
 	w := r2.Sub(r.Body.Centre, b.Centre())
 	return math.Sqrt(r2.Norm2(w)), math.Atan2(-w.X, -w.Y)
 }
+
+// Inertia returns J, the moment of inertia about the contact at a tilt, kg·m².
+func (r Rig) Inertia(tilt float64) float64 {
+	i, roll := r.Profile.Find(tilt - r.Floor.Slope)
+	return r.inertia(r.stand(r.Profile.Bearing(i), roll))
+}

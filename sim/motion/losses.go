@@ -19,9 +19,5 @@ func HalvesIn(r sim.Rig, b sim.Balance, n float64) float64 {
 	if !(n > 0) {
 		return math.NaN()
 	}
-	_, height := r.Righting(b.Rest.Tilt)
-	i, roll := r.Profile.Find(b.Rest.Tilt - r.Floor.Slope)
-	_, ahead, _ := r.Profile.Bearing(i).Above(r.Body.Centre, roll)
-	inertia := r.Body.Inertia + r.Body.Mass*(height*height+ahead*ahead)
-	return 2 * inertia * math.Ln2 / (n * b.Period)
+	return 2 * r.Inertia(b.Rest.Tilt) * math.Ln2 / (n * b.Period)
 }

@@ -42,6 +42,10 @@ type Rocker struct {
 	Wood    string
 	Density float64 // kg/m³, instead of Wood
 	Top     Top
+
+	Track   float64 // between the middles of the two floor edges; zero: the width of the seat
+	ToeIn   float64 // of each rocker, + closer together in front, rad
+	Unequal float64 // rise of the left tail tip over that of the right one, standing as drawn
 }
 
 // An Arc is one stretch of the floor edge: Radius and Length, or Flat, or Turn.
@@ -109,6 +113,11 @@ type Floor struct {
 	Slope    float64 // rise to the front
 	Friction float64 // largest sideways force over weight; zero: not asked
 	Gravity  float64 // m/s²; zero: the standard value
+
+	Surface Surface // names friction and rolling loss where they are not given
+	Rolling float64 // lever of the rolling resistance
+	Viscous float64 // couple for each rad/s, N·m·s
+	Halves  float64 // instead of Viscous: in how many rocks a small rock halves
 }
 
 // Limits are what the piece must keep. Zero asks nothing. The margins and lifts are

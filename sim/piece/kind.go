@@ -63,3 +63,18 @@ const (
 )
 
 var helds = [...]string{"both ends", "at the seat"}
+
+// A Surface is what the floor is made of.
+type Surface int
+
+const (
+	NoSurface Surface = iota // not said: it holds any force and takes nothing
+	Hardwood
+	Boards
+	Rug
+	Stone
+)
+
+var surfaces = [...]string{"", "hardwood", "boards", "rug", "stone"}
+
+func (s Surface) String() string { return surfaces[s] }

@@ -52,7 +52,7 @@ type Righting struct {
 func (d Design) loads(people []somebody, edge rocker.Profile, h heap) ([]Load, error) {
 	onSeat := d.carry(edge)
 	empty := h.joined(onSeat)
-	floor := sim.Floor{Slope: d.Floor.Slope, Gravity: d.Floor.Gravity, Friction: d.Floor.Friction}
+	floor := d.floor()
 	rig := func(b body.Body) sim.Rig { return sim.Rig{Profile: edge, Body: b, Floor: floor} }
 	seats, err := d.seats(people, edge)
 	if err != nil {

@@ -63,6 +63,9 @@ var measures = [...]Measure{
 	{Key: "rocker.arcs.N.turn", Label: "angle of this corner", Kind: quantity.Angle, Sign: NotZero, Low: 1 * degree, High: 30 * degree, Step: degree / 2, Tolerance: degree / 2, Example: "5", field: func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Turn }},
 	length("rocker.depth", "depth of a rocker, floor edge to top edge", 1, 4, `"2-1/4"`, func(d *Design, _ int) *float64 { return &d.Rocker.Depth }),
 	length("rocker.width", "width of a rocker, across", 0.5, 3, `"1-1/4"`, func(d *Design, _ int) *float64 { return &d.Rocker.Width }),
+	length("rocker.track", "between the middles of the two floor edges", 8, 60, "19", func(d *Design, _ int) *float64 { return &d.Rocker.Track }),
+	{Key: "rocker.toe_in", Label: "each rocker turned in, closer together in front", Kind: quantity.Angle, Sign: AnySign, Low: -2 * degree, High: 2 * degree, Step: degree / 4, Tolerance: degree / 4, Example: "0.5", field: func(d *Design, _ int) *float64 { return &d.Rocker.ToeIn }},
+	length("rocker.unequal", "left tail tip higher than the right one", -0.5, 0.5, `"1/8"`, func(d *Design, _ int) *float64 { return &d.Rocker.Unequal }).as(AnySign),
 	timber("rocker.density", func(d *Design, _ int) *float64 { return &d.Rocker.Density }),
 
 	length("seat.front", "floor to the top of the seat's front edge", 8, 20, `"16-1/2"`, func(d *Design, _ int) *float64 { return &d.Seat.Front }).onSheet(12),
@@ -153,6 +156,9 @@ var measures = [...]Measure{
 
 	{Key: "floor.slope", Label: "the floor's rise to the front", Kind: quantity.Angle, Sign: AnySign, Low: -5 * degree, High: 5 * degree, Step: degree / 2, Tolerance: degree / 2, Example: "1", field: func(d *Design, _ int) *float64 { return &d.Floor.Slope }},
 	{Key: "floor.friction", Label: "friction of rocker on floor", Kind: quantity.Ratio, Low: 0.1, High: 0.9, Step: 0.05, Tolerance: 0.1, Example: "0.3", field: func(d *Design, _ int) *float64 { return &d.Floor.Friction }},
+	length("floor.rolling", "lever of the floor's rolling resistance", 0, 0.5, `"1 mm"`, func(d *Design, _ int) *float64 { return &d.Floor.Rolling }).as(AtLeastZero),
+	{Key: "floor.viscous", Label: "loss of a rock that grows with its rate", Kind: quantity.Damping, Sign: AtLeastZero, Low: 0, High: 20, Step: 0.5, Example: `"2.5 N m s"`, field: func(d *Design, _ int) *float64 { return &d.Floor.Viscous }},
+	number("floor.halves", "in how many rocks a small rock halves", 1, 50, 1, "7", func(d *Design, _ int) *float64 { return &d.Floor.Halves }),
 	{Key: "floor.gravity", Label: "acceleration of free fall", Kind: quantity.Gravity, Low: 9.78, High: 9.84, Step: 0.01, Example: "9.80665", field: func(d *Design, _ int) *float64 { return &d.Floor.Gravity }},
 
 	limit("limits.back_margin", "degrees to keep before going back", func(d *Design, _ int) *float64 { return &d.Limits.BackMargin }),
@@ -196,6 +202,7 @@ var choices = [...]Choice{
 	{"sitter.N.posture", "the only way the person sits", postureWords(), func(d *Design, n int, word string) {
 		d.Sitters[n].Posture = 1 + pick[person.Posture](postureWords(), word)
 	}},
+	{"floor.surface", "what the floor is made of", surfaces[1:], func(d *Design, _ int, word string) { d.Floor.Surface = 1 + pick[Surface](surfaces[1:], word) }},
 	{"back.braces.wood", "wood of the braces", nil, func(d *Design, _ int, word string) { d.Back.Braces.Wood = word }},
 	{"back.braces.held", "how the braces are held", helds[:], func(d *Design, _ int, word string) { d.Back.Braces.Held = pick[Held](helds[:], word) }},
 	usual("small_woman", SmallWoman), usual("large_man", LargeMan), usual("younger_child", YoungerChild), usual("older_child", OlderChild),

@@ -27,6 +27,7 @@ type Report struct {
 	Fit      []Fit      // the owner against the seat, at the seated rest
 	Misfits  []Misfit   // who does not fit, and how
 	May      *May       // who may sit; nil where nobody is posed
+	Survives *Survival  // what the worst of the loads that are asked something comes back from; nil where none rests
 	Bending  []Bending  // of the rockers, where their sizes and wood are given
 
 	Curve        *Curve           // of measured rockers
@@ -76,6 +77,10 @@ func Check(d Design, options Options) (Report, error) {
 	}
 	report.Fit, report.Misfits = d.fit(stands), d.misfits(stands)
 	report.May = d.may(stands)
+	if worst := worstLimited(&report); worst != nil {
+		survives := d.survival(worst, &loads[0], edge, loads)
+		report.Survives = &survives
+	}
 	if report.Bending, err = d.bending(stands); err != nil {
 		return Report{}, err
 	}

@@ -13,6 +13,7 @@ const (
 	Time                // s
 	Force               // N
 	Moment              // N·m
+	Damping             // N·m·s
 	Gravity             // m/s²
 	Density             // kg/m³
 	Ratio               // 1
@@ -86,6 +87,9 @@ var scales = [...]scale{
 	}},
 	Moment: {what: "a moment", example: "2.5 N m", exampleSI: "2.5 N m", most: 1e9, bare: [2]string{"n m", "n m"}, shop: [2]string{"N m", "N m"}, units: []unit{
 		{[]string{"n m", "nm"}, 1},
+	}},
+	Damping: {what: "a damping", example: "2.5 N m s", exampleSI: "2.5 N m s", most: 1e9, bare: [2]string{"n m s", "n m s"}, shop: [2]string{"N m s", "N m s"}, units: []unit{
+		{[]string{"n m s", "nms"}, 1},
 	}},
 	Gravity: {what: "an acceleration", example: "9.80665 m/s2", exampleSI: "9.80665 m/s2", most: 1e3, bare: [2]string{"m/s2", "m/s2"}, shop: [2]string{"m/s2", "m/s2"}, units: []unit{
 		{[]string{"m/s2"}, 1},

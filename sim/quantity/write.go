@@ -19,6 +19,8 @@ func siName(kind Kind) string {
 		return "N"
 	case Moment:
 		return "N m"
+	case Damping:
+		return "N m s"
 	}
 	return scales[kind].units[0].names[0]
 }

@@ -1,0 +1,139 @@
+package piece
+
+import (
+	"math"
+
+	"rockerwright/body/person"
+	"rockerwright/rocker"
+	"rockerwright/sim"
+)
+
+// A Sideway is how near a load is to going over sideways.
+type Sideway struct {
+	Load  string
+	Angle float64 // rad
+	Lift  float64 // m
+}
+
+// leanOver is how far the balance point of somebody who leans over an arm goes to the side,
+// m, and inFromEnd how far from the end of a settee's seat one sits; our judgement.
+const (
+	leanOver  = 0.20
+	inFromEnd = 0.25
+)
+
+// track returns the distance between the floor edges, and whether it is known.
+func (d Design) track() (float64, bool) {
+	track := or(d.Rocker.Track, d.Seat.Width)
+	return track, track > 0
+}
+
+// sideways returns the margin to the side of every load with a rest of which something is
+// asked: as it sits, leaning over an arm, and at the end of a settee.
+func (d Design) sideways(r Report) []Sideway {
+	track, known := d.track()
+	if !known || d.Kind == Cradle {
+		return nil
+	}
+	var list []Sideway
+	for i := range r.Loads {
+		l := &r.Loads[i]
+		if !l.Upright() || !l.Empty && !l.Asked() {
+			continue
+		}
+		height := l.Balance.Rest.Height
+		add := func(name string, off float64) {
+			angle, lift := sim.Sideways(height, off, track)
+			list = append(list, Sideway{name, angle, lift})
+		}
+		share := l.person.Mass / l.Rig.Body.Mass
+		switch {
+		case l.Empty, l.Posture == person.LyingBack, l.Posture == person.Riding, l.Posture == person.Unsaid:
+			add(l.Name, 0)
+		case l.Posture == person.Sitting && d.Kind == Settee && l.Sitter == OneAtTheEnd.String():
+			add(l.Name, share*max(0, d.Seat.Width/2-inFromEnd))
+		case l.Posture == person.Sitting:
+			add(l.Name, 0)
+			add(l.Sitter+", leaning over an arm", share*leanOver)
+		}
+	}
+	return list
+}
+
+// A Walk is what unequal or toed-in rockers make a load do.
+type Walk struct {
+	sim.Walk
+	From, To  float64 // the tilts between which it rocks, rad
+	Unequal   float64 // rise of the left tail tip over the right one that was taken, m
+	Enough    float64 // difference at the tail tip that scrubs by Unnoticed in a rock, m; NaN where it is not known
+	OneCurve  bool    // the rockers were taken to be alike
+	FromReads bool    // they were measured
+}
+
+// Unnoticed is the scrub of each rocker in one rock that is taken to matter to nobody, m;
+// our judgement: 1/32 in.
+const Unnoticed = 0.0254 / 32
+
+// walk returns how a load walks when it is rocked ten degrees either way of its rest; nil
+// where the track is not known.
+func (d Design) walk(l *Load, r Report) *Walk {
+	track, known := d.track()
+	if !known {
+		return nil
+	}
+	rest := l.Balance.Rest.Tilt - d.Floor.Slope
+	w := Walk{From: rest - 10*degree, To: rest + 10*degree, Unequal: d.Rocker.Unequal, Enough: math.NaN()}
+	left, right := r.Edge, r.Edge
+	switch {
+	case r.Curve != nil && r.Curve.Left != nil && r.Curve.Right != nil:
+		w.FromReads = true
+		l, okL := edgeOf(r.Curve.Left, d.Rocker)
+		rr, okR := edgeOf(r.Curve.Right, d.Rocker)
+		if okL && okR {
+			left, right = l, rr
+		}
+	case d.Rocker.Unequal != 0:
+		if p, ok := d.risen(d.Rocker.Unequal); ok {
+			left = p
+		}
+	default:
+		w.OneCurve = true
+	}
+	w.Walk = sim.WalkOf(left, right, track, d.Rocker.ToeIn, w.From, w.To)
+	const trial = 0.001
+	if p, ok := d.risen(trial); ok {
+		if scrub := sim.WalkOf(p, r.Edge, track, 0, w.From, w.To).Scrub; scrub > 0 {
+			w.Enough = trial * Unnoticed / scrub
+		}
+	}
+	return &w
+}
+
+// risen returns the floor edge of one arc with the radius with which its tail tip stands so
+// much higher; ok is false for other curves. A tip s along the curve stands
+// R(1 − cos(s/R)) up, which falls with R.
+func (d Design) risen(by float64) (rocker.Profile, bool) {
+	k := d.Rocker
+	if k.Radius <= 0 || len(k.Arcs) > 0 {
+		return rocker.Profile{}, false
+	}
+	rise := func(radius float64) float64 { return radius * (1 - math.Cos(k.Tail/radius)) }
+	want := rise(k.Radius) + by
+	low, high := k.Radius/2, k.Radius*4
+	for range 60 {
+		if middle := (low + high) / 2; rise(middle) > want {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	k.Radius = (low + high) / 2
+	p, err := k.Profile()
+	return p, err == nil
+}
+
+func edgeOf(f *rocker.RisesFit, k Rocker) (rocker.Profile, bool) {
+	spans, nose := f.Spans(k.Nose, k.Tail)
+	p, err := rocker.Chain(nose, spans...)
+	return p, err == nil
+}

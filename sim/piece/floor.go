@@ -1,0 +1,46 @@
+package piece
+
+import (
+	"rockerwright/sim"
+	"rockerwright/sim/motion"
+)
+
+// A Ground is what a surface does to a rocker on it.
+type Ground struct {
+	Friction float64
+	Rolling  float64 // m
+	Basis    string
+}
+
+// GroundOf returns friction and rolling loss of a surface. Friction is the low end of what
+// is published for dry wood (Wood Handbook, FPL-GTR-282, chapter 4: 0.3 to 0.5 on hard
+// smooth surfaces); for a rug, and all levers of rolling resistance, no source was found:
+// they are our judgement. A rug's softness is outside the model.
+func GroundOf(s Surface) Ground {
+	switch s {
+	case Hardwood:
+		return Ground{0.30, 0.0005, "friction: Wood Handbook, low end; rolling loss: our judgement"}
+	case Boards:
+		return Ground{0.35, 0.0010, "friction: Wood Handbook, within its range; rolling loss: our judgement"}
+	case Rug:
+		return Ground{0.50, 0.0040, "our judgement; its softness is outside the model"}
+	case Stone:
+		return Ground{0.30, 0.0005, "friction: Wood Handbook, low end; rolling loss: our judgement"}
+	}
+	return Ground{Basis: "not said: holds any force, takes nothing"}
+}
+
+// floor returns the floor of the static questions: its slope, and the friction given or
+// named by its surface.
+func (d Design) floor() sim.Floor {
+	return sim.Floor{Slope: d.Floor.Slope, Gravity: d.Floor.Gravity, Friction: or(d.Floor.Friction, GroundOf(d.Floor.Surface).Friction)}
+}
+
+// losses returns what a rock of a load loses on the design's floor.
+func (d Design) losses(l *Load) motion.Losses {
+	losses := motion.Losses{Rolling: or(d.Floor.Rolling, GroundOf(d.Floor.Surface).Rolling), Viscous: d.Floor.Viscous}
+	if d.Floor.Halves > 0 && d.Floor.Viscous == 0 {
+		losses.Viscous = motion.HalvesIn(l.Rig, l.Balance, d.Floor.Halves)
+	}
+	return losses
+}

@@ -1,0 +1,243 @@
+package piece
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/sim"
+	"rockerwright/sim/motion"
+)
+
+// RockOptions say what is rocked, and how. The zero value lets the first person go from 15
+// degrees, or from nine tenths of what it survives.
+type RockOptions struct {
+	Load     string  // its name, or the beginning of it; empty means the first person, else the piece alone
+	From     float64 // tilt from the rest at which it is let go, rad, + back; zero and no Rate and no Force mean the usual
+	Rate     float64 // with which it starts, rad/s
+	Force    float64 // of a push at the top of the back, N, + back
+	Time     float64 // how long the push lasts, s; zero means ShoveTime
+	Duration float64 // s; zero means 30
+}
+
+// A Rocking is what happens when a piece is rocked, pushed, and tried.
+type Rocking struct {
+	Report   Report
+	Load     *Load
+	Start    motion.Start
+	Losses   motion.Losses
+	Ground   Ground
+	Trace    motion.Trace // with its steps
+	HalvesIn float64      // in how many rocks the tilt falls to half; NaN where it does not
+
+	Survivals []Survival
+	Seating   []SeatTest
+	Slopes    []SlopeTest // of a horse
+	Room      Needed
+	Sideways  []Sideway
+	Walk      *Walk // nil where the track is not known
+	Stops     []Stop
+}
+
+// Rock works out the motion of a design. The error is a [*KeyError], or one that says that
+// there is no such load or that it has no rest.
+func Rock(d Design, options RockOptions) (Rocking, error) {
+	report, err := Check(d, Options{})
+	if err != nil {
+		return Rocking{}, err
+	}
+	r := Rocking{Report: report}
+	if r.Load, err = pickLoad(report.Loads, options.Load); err != nil {
+		return r, err
+	}
+	if !r.Load.Upright() {
+		return r, fmt.Errorf("%s does not stand upright, so it cannot be rocked: see check", r.Load.Name)
+	}
+	r.Ground, r.Losses = GroundOf(d.Floor.Surface), d.losses(r.Load)
+	if r.Start, err = d.start(&r, options); err != nil {
+		return r, err
+	}
+	r.Trace = motion.Run(r.Load.Rig, r.Load.Balance, r.Start, motion.Options{Duration: or(options.Duration, 30), Losses: r.Losses, Keep: true})
+	r.HalvesIn = halvesIn(r.Trace, r.Load.Balance.Rest.Tilt)
+	r.Survivals = d.survivals(report)
+	r.Seating = d.seating(report)
+	r.Slopes = d.slopes(report)
+	r.Room = d.needed(r.Load, report)
+	r.Sideways = d.sideways(report)
+	r.Walk = d.walk(r.Load, report)
+	r.Stops = stops(r.Load)
+	return r, nil
+}
+
+// pickLoad returns the load of a name.
+func pickLoad(loads []Load, name string) (*Load, error) {
+	if name == "" {
+		return &loads[min(1, len(loads)-1)], nil
+	}
+	var names []string
+	for i := range loads {
+		if strings.HasPrefix(strings.ToLower(loads[i].Name), strings.ToLower(name)) {
+			return &loads[i], nil
+		}
+		names = append(names, loads[i].Name)
+	}
+	return nil, fmt.Errorf("there is no load %q; there are %s", name, strings.Join(names, "; "))
+}
+
+// start returns how the motion begins.
+func (d Design) start(r *Rocking, o RockOptions) (motion.Start, error) {
+	rest := r.Load.Balance.Rest.Tilt
+	s := motion.Start{Tilt: rest + o.From, Rate: o.Rate}
+	if o.Force != 0 {
+		top, known := d.TopOfBack()
+		if !known {
+			return s, &KeyError{Key: "back.height", Reason: "a push at the top of the back needs the drawn back", Example: "height = 28"}
+		}
+		s.Push = motion.Push{At: d.carry(r.Report.Edge).point(top), Force: o.Force, Time: or(o.Time, ShoveTime)}
+	}
+	if o.From == 0 && o.Rate == 0 && o.Force == 0 {
+		most, _ := r.Load.Rig.LargestRelease(r.Load.Balance)
+		s.Tilt = rest + min(15*degree, 0.9*most)
+	}
+	return s, nil
+}
+
+// halvesIn returns in how many rocks, there and back, the tilt from the rest falls to half.
+func halvesIn(t motion.Trace, rest float64) float64 {
+	first := math.NaN()
+	turns := 0.0
+	for _, e := range t.Events {
+		if e.Kind != motion.Turns || e.Tilt < rest {
+			continue
+		}
+		turns++
+		if math.IsNaN(first) {
+			first = e.Tilt - rest
+		} else if e.Tilt-rest <= first/2 {
+			return turns - 1
+		}
+	}
+	return math.NaN()
+}
+
+// survivals tries every load with a rest of which something is asked.
+func (d Design) survivals(r Report) []Survival {
+	var list []Survival
+	for i := range r.Loads {
+		if l := &r.Loads[i]; l.Upright() && (l.Empty || l.Asked()) {
+			list = append(list, d.survival(l, &r.Loads[0], r.Edge, r.Loads))
+		}
+	}
+	return list
+}
+
+// worstLimited returns the load of the limit that is nearest to failing and has a rest;
+// nil where nothing is asked of anybody who rests.
+func worstLimited(r *Report) *Load {
+	best, least := -1, math.Inf(1)
+	for i, l := range r.Limits {
+		share := l.Got / l.AtLeast
+		if !math.IsNaN(l.AtMost) {
+			share = 2 - l.Got/l.AtMost
+		}
+		if l.Name != "rest" && share < least {
+			best, least = i, share
+		}
+	}
+	if best < 0 {
+		return nil
+	}
+	for i := range r.Loads {
+		if l := &r.Loads[i]; l.Name == r.Limits[best].Load && l.Upright() {
+			return l
+		}
+	}
+	return nil
+}
+
+// A Stop is a corner of the floor edge behind or before the low point, over which the piece
+// turns: a block at the tail, a notch's lip.
+type Stop struct {
+	From, To          float64 // tilts between which it stands on the corner, rad
+	ArmFirst, ArmLast float64 // righting arms there, m
+}
+
+// stops lists the corners between the tips.
+func stops(l *Load) []Stop {
+	var list []Stop
+	p := l.Rig.Profile
+	for i := 1; i < p.Bearings()-1; i++ {
+		if b := p.Bearing(i); b.Radius == 0 && b.To > b.From {
+			s := Stop{From: b.From + l.Rig.Floor.Slope, To: b.To + l.Rig.Floor.Slope}
+			s.ArmFirst, _ = l.Rig.Righting(s.From)
+			s.ArmLast, _ = l.Rig.Righting(s.To)
+			list = append(list, s)
+		}
+	}
+	return list
+}
+
+// Needed is the room a piece needs while it is rocked, m, from where its low point touches
+// as drawn, and where something can be caught under it.
+type Needed struct {
+	From, To   float64 // the tilts between which it was rocked, rad
+	Behind     float64 // of the whole piece
+	Front      float64
+	Crest      float64 // behind, at the top of the back; NaN without one
+	TailLow    float64 // least height of the tail tip over the floor
+	NoseLow    float64
+	TailAtRest float64 // heights at the rest
+	NoseAtRest float64
+	Caught     float64 // length of rocker, at the rest, that stands less than CaughtUnder over the floor
+}
+
+// CaughtUnder is the gap in which fingers, toes and tails are caught, m; our judgement: 1 in.
+const CaughtUnder = 0.0254
+
+// needed sweeps the piece between the turning points of a rock from 15 degrees, or from
+// nine tenths of what it survives.
+func (d Design) needed(l *Load, r Report) Needed {
+	back, _ := l.Rig.LargestRelease(l.Balance)
+	release := min(15*degree, 0.9*back)
+	rest := l.Balance.Rest.Tilt
+	_, reach := l.Rig.Period(l.Balance, release)
+	if math.IsNaN(reach) {
+		reach = -release
+	}
+	n := Needed{From: rest + reach, To: rest + release, Crest: math.NaN()}
+	ride := d.carry(r.Edge)
+	points := []r2.Vec{r.Edge.Nose(), r.Edge.Tail()}
+	if top, known := d.TopOfBack(); known {
+		crest := ride.point(top)
+		n.Crest = l.Rig.Sweep(n.From, n.To, crest).Back
+		points = append(points, crest)
+	}
+	if d.Seat.level() {
+		points = append(points, ride.point(d.Seat.FrontEdge()))
+	}
+	whole := l.Rig.Sweep(n.From, n.To, points...)
+	n.Behind, n.Front = whole.Back, whole.Forward
+	n.NoseLow = l.Rig.Sweep(n.From, n.To, r.Edge.Nose()).Lowest
+	n.TailLow = l.Rig.Sweep(n.From, n.To, r.Edge.Tail()).Lowest
+	_, n.NoseAtRest = l.Rig.Place(r.Edge.Nose(), rest)
+	_, n.TailAtRest = l.Rig.Place(r.Edge.Tail(), rest)
+	length := r.Edge.Length()
+	nose, _ := r.Edge.Reach()
+	const steps = 200
+	for i := range steps {
+		p, _ := r.Edge.At(nose - length*(float64(i)+0.5)/steps)
+		if _, over := l.Rig.Place(p, rest); over < CaughtUnder {
+			n.Caught += length / steps
+		}
+	}
+	return n
+}
+
+// loadedAt returns the piece with a weight fixed at a place on it (chair frame).
+func loadedAt(l *Load, mass float64, at r2.Vec) sim.Rig {
+	rig := l.Rig
+	rig.Body = joined(rig.Body, mass, at)
+	return rig
+}

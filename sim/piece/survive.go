@@ -1,0 +1,120 @@
+package piece
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/body"
+	"rockerwright/body/person"
+	"rockerwright/rocker"
+	"rockerwright/sim"
+	"rockerwright/sim/motion"
+)
+
+// A Survival is what one load comes back from. Angles are from its rest.
+type Survival struct {
+	Load          string
+	Back, Forward float64 // largest releases without losses, rad
+	Shove         float64 // least force to the rear at the top of the back for ShoveTime after which it goes over, either way, N; NaN without a back
+	ShoveNone     bool    // none does, up to Shove
+	Speed         float64 // least speed of the top of the back, to the rear, that takes it over backwards, without losses, m/s
+	Fates         []Fate  // what becomes of it in other trials
+}
+
+// ShoveTime is how long a shove lasts, s; our judgement.
+const ShoveTime = 0.3
+
+// A Fate is what becomes of a piece in one trial.
+type Fate struct {
+	Name     string
+	Outcome  sim.Outcome
+	Margin   float64 // least angle left to a hilltop, rad
+	Lift     float64 // largest share of the lift that was used
+	Friction float64 // the largest |F|/N
+	Needs    float64 // |F|/N where the floor let go
+	Tilt     float64 // at the end, rad
+}
+
+// watched is how long a trial is followed, s: a few rocks, after which nothing grows.
+const watched = 12.0
+
+// fate follows a trial.
+func (d Design) fate(name string, l *Load, start motion.Start) Fate {
+	t := motion.Run(l.Rig, l.Balance, start, motion.Options{Duration: watched, Losses: d.losses(l)})
+	return Fate{name, t.Outcome, t.Margin, t.Lift, t.Friction, t.Needs, t.Last.Tilt}
+}
+
+// survival tries a load that has a rest. empty is the piece alone.
+func (d Design) survival(l, empty *Load, edge rocker.Profile, loads []Load) Survival {
+	s := Survival{Load: l.Name, Shove: math.NaN(), Speed: math.NaN()}
+	s.Back, s.Forward = l.Rig.LargestRelease(l.Balance)
+	rest := l.Balance.Rest.Tilt
+	if top, known := d.TopOfBack(); known && l.Balance.Back.Exists() {
+		at := d.carry(edge).point(top)
+		s.Shove, s.ShoveNone = d.shove(l, at)
+		rate, _ := l.Rig.LargestRate(l.Balance)
+		s.Speed = rate * r2.Norm(r2.Sub(at, edge.Contact(rest-d.Floor.Slope)))
+	}
+	nose, tail := edge.Bearing(0).To+d.Floor.Slope, edge.Bearing(edge.Bearings()-1).From+d.Floor.Slope
+	s.Fates = append(s.Fates,
+		d.fate("let go standing on the nose tip", l, motion.Start{Tilt: nose}),
+		d.fate("let go standing on the tail tip", l, motion.Start{Tilt: tail}))
+	if !empty.Upright() || l.Empty {
+		return s
+	}
+	s.Fates = append(s.Fates, d.dropped(l, empty))
+	if l.Posture == person.LyingBack || l.Posture == person.Sitting {
+		for i := range loads {
+			if p := &loads[i]; p.Sitter == l.Sitter && p.Posture == person.Perched && p.Upright() {
+				s.Fates = append(s.Fates,
+					d.changed("sits up to the front edge", l, p),
+					d.changed("rises from it: the empty piece", p, empty))
+			}
+		}
+	}
+	return s
+}
+
+// shove finds the least force at a point, for ShoveTime, after which a load goes over,
+// either way. It looks up to three times the force whose impulse alone would, by the rate at the rest.
+func (d Design) shove(l *Load, at r2.Vec) (float64, bool) {
+	rate, _ := l.Rig.LargestRate(l.Balance)
+	_, height := l.Rig.Place(at, l.Balance.Rest.Tilt)
+	if height <= 0 || math.IsInf(rate, 1) {
+		return math.NaN(), true
+	}
+	work := l.Balance.Back.Work
+	inertia := 2 * work / (rate * rate)
+	most := 3 * inertia * rate / (ShoveTime * height)
+	options := motion.Options{Duration: ShoveTime + 2*or(l.Balance.Period, 2), Losses: d.losses(l)}
+	if math.IsNaN(options.Duration) {
+		options.Duration = watched
+	}
+	return motion.Hardest(func(force float64) bool {
+		start := motion.Start{Tilt: l.Balance.Rest.Tilt, Push: motion.Push{At: at, Force: force, Time: ShoveTime}}
+		end := motion.Run(l.Rig, l.Balance, start, options)
+		return end.End == motion.WentOver || end.End == motion.Slipped
+	}, most)
+}
+
+// dropHeight is from how far over the seat somebody drops in, m; our judgement: 4 in.
+const dropHeight = 0.10
+
+// dropped lets the person of a load drop into the resting empty piece: the body changes at
+// once, with the angular momentum that the fall brings about the contact.
+func (d Design) dropped(l, empty *Load) Fate {
+	tilt := empty.Balance.Rest.Tilt
+	along, over := l.Rig.Place(l.person.Centre, tilt)
+	touch, _ := l.Rig.Place(l.Rig.Profile.Contact(tilt-d.Floor.Slope), tilt)
+	speed := math.Sqrt(2 * or(d.Floor.Gravity, sim.Gravity) * dropHeight)
+	who := body.Body{Mass: l.person.Mass, Centre: r2.Vec{X: along, Y: over}}
+	rate := motion.Dropped(who, r2.Vec{X: touch}, speed, l.Rig.Inertia(tilt))
+	return d.fate("somebody drops in from 4 in (100 mm)", l, motion.Start{Tilt: tilt, Rate: rate})
+}
+
+// changed lets a load at rest become another at once.
+func (d Design) changed(name string, from, to *Load) Fate {
+	tilt := from.Balance.Rest.Tilt
+	return d.fate(name, to, motion.Start{Tilt: tilt, Rate: motion.Handed(0, from.Rig.Inertia(tilt), to.Rig.Inertia(tilt))})
+}
