@@ -110,3 +110,10 @@ func (r Rig) Inertia(tilt float64) float64 {
 	i, roll := r.Profile.Find(tilt - r.Floor.Slope)
 	return r.inertia(r.stand(r.Profile.Bearing(i), roll))
 }
+
+// Rise returns E, the plumb height of the centre of mass over a fixed level at a tilt, m;
+// on a level floor its height over the floor.
+func (r Rig) Rise(tilt float64) float64 {
+	i, roll := r.Profile.Find(tilt - r.Floor.Slope)
+	return r.Floor.ground().rise(r.stand(r.Profile.Bearing(i), roll))
+}

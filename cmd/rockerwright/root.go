@@ -43,7 +43,7 @@ func rootCommand() *cobra.Command {
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
 		return fmt.Errorf("%s: %s. To see what there is: %s --help", cmd.CommandPath(), err, cmd.CommandPath())
 	})
-	root.AddCommand(newCommand(), measureCommand(), checkCommand(), versionCommand())
+	root.AddCommand(newCommand(), measureCommand(), checkCommand(), rockCommand(), versionCommand())
 	return root
 }
 
@@ -63,7 +63,7 @@ func unknownCommand(typed string) error {
 	if strings.HasSuffix(typed, ".toml") {
 		return fmt.Errorf("to check a design, type: rockerwright check %s", shellWord(typed))
 	}
-	return fmt.Errorf("there is no command %q; there are new, measure, check, version and help. For example: rockerwright check mine.toml", typed)
+	return fmt.Errorf("there is no command %q; there are new, measure, check, rock, version and help. For example: rockerwright check mine.toml", typed)
 }
 
 // shellWord returns a word as it is typed in a terminal, in quotes where it needs them.

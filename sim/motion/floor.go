@@ -83,15 +83,7 @@ func (m *run) watch() {
 		m.trace.Lift = max(m.trace.Lift, 1)
 		return
 	}
-	m.trace.Lift = max(m.trace.Lift, (m.rise(m.roll)-m.rise(rest))/side.Lift)
-}
-
-// rise returns the plumb height of the balance point over a fixed level at a roll, m.
-func (m *run) rise(roll float64) float64 {
-	i, within := m.rig.Profile.Find(roll)
-	b := m.rig.Profile.Bearing(i)
-	height, ahead, _ := b.Above(m.rig.Body.Centre, within)
-	return height*m.cos + (ahead-b.RolledAt(within))*m.sin
+	m.trace.Lift = max(m.trace.Lift, (m.rig.Rise(m.roll+m.rig.Floor.Slope)-m.rig.Rise(b.Rest.Tilt))/side.Lift)
 }
 
 // within reports whether the rig has not passed the last hilltop; else it ends the run.

@@ -55,7 +55,7 @@ func Run(r sim.Rig, b sim.Balance, start Start, options Options) Trace {
 	m.index, _ = r.Profile.Find(m.roll)
 	_, within := r.Profile.Find(m.roll)
 	m.shift = m.roll - within
-	m.trace = Trace{Margin: math.Inf(1), slope: r.Floor.Slope}
+	m.trace = Trace{Margin: math.Inf(1), slope: r.Floor.Slope, push: start.Push}
 	m.follow()
 	m.trace.Duration = m.time
 	m.trace.Last = State{m.time, m.roll + r.Floor.Slope, m.rate}
@@ -232,7 +232,7 @@ func (m *run) turning(span, way float64) float64 {
 func (m *run) advance(span float64) {
 	f := &m.flight
 	if m.options.Keep {
-		m.trace.steps = append(m.trace.steps, step{m.time, span, m.roll, f.turn, f.rate})
+		m.trace.steps = append(m.trace.steps, step{m.time, span, m.roll, f.turn, f.rate, f.speeding})
 	}
 	m.roll += f.turn.at(span)
 	m.rate = f.rate.at(span)

@@ -52,6 +52,7 @@ type step struct {
 	start, span float64 // s
 	roll        float64 // at the start, rad
 	turn, rate  series
+	speeding    series
 }
 
 // A Trace is a motion.
@@ -68,6 +69,7 @@ type Trace struct {
 	Last     State   // at the end
 
 	slope float64
+	push  Push
 	steps []step
 }
 
@@ -76,9 +78,8 @@ type State struct {
 	Time, Tilt, Rate float64
 }
 
-// At returns the tilt (rad) and the rate (rad/s) at a time within the run, the last ones
-// beyond it. Without Keep only the last are known.
-func (t *Trace) At(time float64) State {
+// find returns the step of a time, nil beyond the run.
+func (t *Trace) find(time float64) *step {
 	low, high := 0, len(t.steps)
 	for low < high { // the first step that ends at or after time
 		middle := (low + high) / 2
@@ -89,9 +90,52 @@ func (t *Trace) At(time float64) State {
 		}
 	}
 	if low == len(t.steps) {
+		return nil
+	}
+	return &t.steps[low]
+}
+
+// At returns the tilt (rad) and the rate (rad/s) at a time within the run, the last ones
+// beyond it. Without Keep only the last are known.
+func (t *Trace) At(time float64) State {
+	s := t.find(time)
+	if s == nil {
 		return State{time, t.Last.Tilt, t.Last.Rate}
 	}
-	s := &t.steps[low]
 	within := math.Max(0, time-s.start)
 	return State{time, s.roll + s.turn.at(within) + t.slope, s.rate.at(within)}
+}
+
+// A Look is the rig at one instant, with its energy and what the floor gives it.
+type Look struct {
+	State
+	Energy  float64 // ½·J·φ̇² + m·g·(rise over the rest), J
+	Forward float64 // of the floor on the piece, along it, N
+	Up      float64 // square to it, N
+}
+
+// Look returns the rig at a time. ground is the rise of the rest, by [sim.Rig.Rise].
+func (t *Trace) Look(r sim.Rig, ground, time float64) Look {
+	look := Look{State: t.At(time)}
+	speeding := 0.0
+	if s := t.find(time); s != nil {
+		speeding = s.speeding.at(math.Max(0, time-s.start))
+	}
+	g := r.Floor.Gravity
+	if g == 0 {
+		g = sim.Gravity
+	}
+	sin, cos := math.Sincos(r.Floor.Slope)
+	roll := look.Tilt - r.Floor.Slope
+	i, within := r.Profile.Find(roll)
+	height, ahead, curve := r.Profile.Bearing(i).Above(r.Body.Centre, within)
+	square := look.Rate * look.Rate
+	m := r.Body.Mass
+	look.Energy = 0.5*r.Inertia(look.Tilt)*square + m*g*(r.Rise(look.Tilt)-ground)
+	look.Forward = m * (g*sin - height*speeding - ahead*square)
+	look.Up = m * (g*cos + ahead*speeding + curve*square)
+	if time < t.push.Time {
+		look.Forward += t.push.Force
+	}
+	return look
 }

@@ -14,6 +14,7 @@ const (
 	Force               // N
 	Moment              // N·m
 	Damping             // N·m·s
+	Speed               // m/s
 	Gravity             // m/s²
 	Density             // kg/m³
 	Ratio               // 1
@@ -90,6 +91,10 @@ var scales = [...]scale{
 	}},
 	Damping: {what: "a damping", example: "2.5 N m s", exampleSI: "2.5 N m s", most: 1e9, bare: [2]string{"n m s", "n m s"}, shop: [2]string{"N m s", "N m s"}, units: []unit{
 		{[]string{"n m s", "nms"}, 1},
+	}},
+	Speed: {what: "a speed", example: "3 ft/s", exampleSI: "1 m/s", most: 1e4, bare: [2]string{"ft/s", "m/s"}, shop: [2]string{"ft/s", "m/s"}, units: []unit{
+		{[]string{"m/s"}, 1},
+		{[]string{"ft/s"}, 12 * inch},
 	}},
 	Gravity: {what: "an acceleration", example: "9.80665 m/s2", exampleSI: "9.80665 m/s2", most: 1e3, bare: [2]string{"m/s2", "m/s2"}, shop: [2]string{"m/s2", "m/s2"}, units: []unit{
 		{[]string{"m/s2"}, 1},

@@ -27,6 +27,7 @@ func (v voice) everything(r piece.Report) []Block {
 		Block{Title: "EVERY LIMIT", All: true, Table: v.limitTable(v.ranked(r.Limits))},
 		v.pulls(r),
 	)
+	blocks = append(blocks, v.survives(r)...)
 	for i := range r.Loads[:min(2, len(r.Loads))] {
 		if l := &r.Loads[i]; l.Balance.Outcome == sim.Rocks && len(l.Swings) > 0 {
 			blocks = append(blocks, v.swings(l))
