@@ -191,3 +191,19 @@ func BenchmarkPictures(b *testing.B) {
 		}
 	}
 }
+
+// TestTraces holds that every picture of a motion is drawn, the same twice, in both formats.
+func TestTraces(t *testing.T) {
+	r, err := piece.Rock(designs()["chair"], piece.RockOptions{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, p := range Traces(r) {
+		if a, b := drawn(t, p, SVG), drawn(t, p, SVG); a != b || len(a) < 5000 || strings.Contains(a, "NaN") {
+			t.Errorf("%s: %d bytes, %d the second time", p.Name, len(a), len(b))
+		}
+		if pdf := drawn(t, p, PDF); !strings.HasPrefix(pdf, "%PDF") {
+			t.Errorf("%s is no PDF", p.Name)
+		}
+	}
+}

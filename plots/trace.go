@@ -12,10 +12,10 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// Traces returns the pictures of a motion: tilt with its events, energy, and what the floor
-// must do, in time.
+// Traces returns the pictures of a motion in time: tilt with its events, energy, what the
+// floor must do, and the friction it takes.
 func Traces(r piece.Rocking) []Picture {
-	return []Picture{tiltInTime(r), energyInTime(r), floorInTime(r)}
+	return []Picture{tiltInTime(r), energyInTime(r), floorInTime(r), frictionInTime(r)}
 }
 
 // shownTime is how much of a motion is drawn, s.
@@ -93,4 +93,9 @@ func floorInTime(r piece.Rocking) Picture {
 	c := inTime(r, "what the floor must do", "force, "+quantity.Unit(quantity.Force, units), []string{"up", "forward"},
 		func(l motion.Look, i int) float64 { return [...]float64{l.Up, l.Forward}[i] / one })
 	return c.picture("floor in time", fmt.Sprintf("Forces of the floor on %s; the largest friction needed is %.2f.", cut(r.Load.Name, 60), r.Trace.Friction))
+}
+
+func frictionInTime(r piece.Rocking) Picture {
+	c := inTime(r, "friction needed", "sideways over upright force of the floor", []string{"needed"}, func(l motion.Look, _ int) float64 { return math.Abs(l.Forward) / l.Up })
+	return c.picture("friction in time", fmt.Sprintf("Friction that %s needs in time; the most is %.2f.", cut(r.Load.Name, 60), r.Trace.Friction))
 }

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"os/signal"
 	"path/filepath"
 
 	"rockerwright/plots"
@@ -21,6 +22,8 @@ func draw(pictures []plots.Picture, option, folder, wanted string, designs []str
 		return nil, fmt.Errorf("%s %s: this folder cannot be made: %w", option, folder, errors.Unwrap(err))
 	}
 	var drafts []draft
+	signal.Ignore(os.Interrupt) // all of them or none, also when it is stopped
+	defer signal.Reset(os.Interrupt)
 	defer func() {
 		for _, d := range drafts {
 			if removeErr := os.Remove(d.temporary); removeErr != nil && !errors.Is(removeErr, os.ErrNotExist) {

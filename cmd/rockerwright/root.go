@@ -16,6 +16,7 @@ Start here:
   rockerwright check mine.toml          check it
   rockerwright check mine.toml rocker.radius=40,42,44
                                         compare three curves side by side
+  rockerwright rock mine.toml           push it, drop into it: does it go over?
 
 A design file is plain text: open it in any text editor, change a number, save,
 check again. Nothing you type here can harm it: commands only read it.`

@@ -1,6 +1,7 @@
 package motion
 
 import (
+	"fmt"
 	"math"
 	"math/rand/v2"
 	"testing"
@@ -422,5 +423,46 @@ func BenchmarkMinute(b *testing.B) {
 			}
 			b.ReportMetric(float64(trace.Steps), "steps")
 		})
+	}
+}
+
+// BenchmarkCost shows that the cost is linear in the time simulated and in the joints
+// crossed: ns over both should hold.
+func BenchmarkCost(b *testing.B) {
+	for _, arcs := range []int{1, 3, 5, 9} {
+		spans := make([]rocker.Span, arcs)
+		for i := range spans {
+			spans[i] = rocker.Arc(1.067+0.05*float64((i*7)%5), 1.04/float64(arcs))
+		}
+		p, err := rocker.Chain(0.43, spans...)
+		if err != nil {
+			b.Fatal(err)
+		}
+		r := chair()
+		r.Profile = p
+		rest := r.Balance()
+		for _, seconds := range []float64{15, 30, 60, 120} {
+			b.Run(fmt.Sprintf("%d arcs/%g s", arcs, seconds), func(b *testing.B) {
+				var trace Trace
+				for b.Loop() {
+					trace = Run(r, rest, Start{Tilt: rest.Rest.Tilt + 15*degree}, Options{Duration: seconds})
+				}
+				b.ReportMetric(float64(b.Elapsed().Nanoseconds())/float64(b.N)/float64(trace.Steps), "ns/step")
+			})
+		}
+	}
+}
+
+// TestSettlesOnASlope holds that with losses the motion ends at the static rest on a slope:
+// sin t = R·sin α/d over the arc's own rest.
+func TestSettlesOnASlope(t *testing.T) {
+	r := chair()
+	r.Body.Centre.X = 0
+	r.Floor.Slope = 2 * degree
+	b := r.Balance()
+	trace := Run(r, b, Start{Tilt: 0.2}, Options{Duration: 300, Losses: Losses{Viscous: 30}})
+	want := math.Asin(1.067 * math.Sin(r.Floor.Slope) / (1.067 - 0.61))
+	if math.Abs(trace.Last.Tilt-want) > 1e-9 {
+		t.Errorf("at %v after %v s, want %v", trace.Last.Tilt, trace.Duration, want)
 	}
 }

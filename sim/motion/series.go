@@ -75,8 +75,8 @@ func (a *arc) solve(rate float64, f *flight) {
 }
 
 // negligible is the size of a last coefficient's share of the turn at which a step ends,
-// rad: far below the rounding of a tilt.
-const negligible = 1e-17
+// rad: the rounding of a tilt.
+const negligible = 1e-16
 
 // span returns how long the series may be followed, s: the last two terms of the turn stay
 // negligible.

@@ -22,9 +22,13 @@ const (
 	inFromEnd = 0.25
 )
 
-// track returns the distance between the floor edges, and whether it is known.
+// track returns the distance between the floor edges, and whether it is known: as given,
+// or legs splayed from the edges of the seat to the floor.
 func (d Design) track() (float64, bool) {
-	track := or(d.Rocker.Track, d.Seat.Width)
+	track := d.Rocker.Track
+	if track == 0 && d.Seat.Width > 0 {
+		track = d.Seat.Width + 2*d.Seat.Rear*math.Tan(d.Rocker.Splay)
+	}
 	return track, track > 0
 }
 

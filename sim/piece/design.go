@@ -44,6 +44,7 @@ type Rocker struct {
 	Top     Top
 
 	Track   float64 // between the middles of the two floor edges; zero: the width of the seat
+	Splay   float64 // of the legs, outwards from plumb, by which the track grows where it is not given, rad
 	ToeIn   float64 // of each rocker, + closer together in front, rad
 	Unequal float64 // rise of the left tail tip over that of the right one, standing as drawn
 }

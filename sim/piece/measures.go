@@ -64,6 +64,7 @@ var measures = [...]Measure{
 	length("rocker.depth", "depth of a rocker, floor edge to top edge", 1, 4, `"2-1/4"`, func(d *Design, _ int) *float64 { return &d.Rocker.Depth }),
 	length("rocker.width", "width of a rocker, across", 0.5, 3, `"1-1/4"`, func(d *Design, _ int) *float64 { return &d.Rocker.Width }),
 	length("rocker.track", "between the middles of the two floor edges", 8, 60, "19", func(d *Design, _ int) *float64 { return &d.Rocker.Track }),
+	{Key: "rocker.splay", Label: "splay of the legs, outwards from plumb", Kind: quantity.Angle, Sign: AnySign, Low: 0, High: 10 * degree, Step: degree / 2, Tolerance: degree / 2, Example: "5", field: func(d *Design, _ int) *float64 { return &d.Rocker.Splay }},
 	{Key: "rocker.toe_in", Label: "each rocker turned in, closer together in front", Kind: quantity.Angle, Sign: AnySign, Low: -2 * degree, High: 2 * degree, Step: degree / 4, Tolerance: degree / 4, Example: "0.5", field: func(d *Design, _ int) *float64 { return &d.Rocker.ToeIn }},
 	length("rocker.unequal", "left tail tip higher than the right one", -0.5, 0.5, `"1/8"`, func(d *Design, _ int) *float64 { return &d.Rocker.Unequal }).as(AnySign),
 	timber("rocker.density", func(d *Design, _ int) *float64 { return &d.Rocker.Density }),

@@ -18,6 +18,7 @@ type RockOptions struct {
 	From     float64 // tilt from the rest at which it is let go, rad, + back; zero and no Rate and no Force mean the usual
 	Rate     float64 // with which it starts, rad/s
 	Force    float64 // of a push at the top of the back, N, + back
+	OnSeat   bool    // push at the seat instead, where back and seat meet
 	Time     float64 // how long the push lasts, s; zero means ShoveTime
 	Duration float64 // s; zero means 30
 }
@@ -92,8 +93,11 @@ func (d Design) start(r *Rocking, o RockOptions) (motion.Start, error) {
 	s := motion.Start{Tilt: rest + o.From, Rate: o.Rate}
 	if o.Force != 0 {
 		top, known := d.TopOfBack()
+		if o.OnSeat && d.Seat.drawn() {
+			top, known = d.Seat.Meet(), true
+		}
 		if !known {
-			return s, &KeyError{Key: "back.height", Reason: "a push at the top of the back needs the drawn back", Example: "height = 28"}
+			return s, &KeyError{Key: "back.height", Reason: "a push needs the drawn back or seat that it acts on", Example: "height = 28"}
 		}
 		s.Push = motion.Push{At: d.carry(r.Report.Edge).point(top), Force: o.Force, Time: or(o.Time, ShoveTime)}
 	}
@@ -162,6 +166,7 @@ func worstLimited(r *Report) *Load {
 type Stop struct {
 	From, To          float64 // tilts between which it stands on the corner, rad
 	ArmFirst, ArmLast float64 // righting arms there, m
+	Left              float64 // angle from its end to the hilltop on that side, rad; NaN where it lies on the corner or there is none
 }
 
 // stops lists the corners between the tips.
@@ -173,6 +178,12 @@ func stops(l *Load) []Stop {
 			s := Stop{From: b.From + l.Rig.Floor.Slope, To: b.To + l.Rig.Floor.Slope}
 			s.ArmFirst, _ = l.Rig.Righting(s.From)
 			s.ArmLast, _ = l.Rig.Righting(s.To)
+			s.Left = math.NaN()
+			if left := l.Balance.Back.Tip - s.To; s.From > l.Balance.Rest.Tilt && left > 0 {
+				s.Left = left
+			} else if left := s.From - l.Balance.Forward.Tip; s.To < l.Balance.Rest.Tilt && left > 0 {
+				s.Left = left
+			}
 			list = append(list, s)
 		}
 	}

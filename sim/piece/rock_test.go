@@ -162,3 +162,19 @@ func must[T any](x T, ok bool) T {
 }
 
 func vec(x, y float64) r2.Vec { return r2.Vec{X: x, Y: y} }
+
+func BenchmarkShove(b *testing.B) {
+	d := sized()
+	r, err := Check(d, Options{})
+	if err != nil {
+		b.Fatal(err)
+	}
+	top, _ := d.TopOfBack()
+	force := 0.0
+	for b.Loop() {
+		force, _ = d.shove(&r.Loads[2], top)
+	}
+	if !(force > 0) {
+		b.Fatal("no shove")
+	}
+}

@@ -16,7 +16,7 @@ import (
 type Survival struct {
 	Load          string
 	Back, Forward float64 // largest releases without losses, rad
-	Shove         float64 // least force to the rear at the top of the back for ShoveTime after which it goes over, either way, N; NaN without a back
+	Shove         float64 // least force to the rear at the top of the back for ShoveTime after which it goes over, either way, or the floor lets go, N; NaN without a back
 	ShoveNone     bool    // none does, up to Shove
 	Speed         float64 // least speed of the top of the back, to the rear, that takes it over backwards, without losses, m/s
 	Fates         []Fate  // what becomes of it in other trials
@@ -58,18 +58,31 @@ func (d Design) survival(l, empty *Load, edge rocker.Profile, loads []Load) Surv
 	}
 	nose, tail := edge.Bearing(0).To+d.Floor.Slope, edge.Bearing(edge.Bearings()-1).From+d.Floor.Slope
 	s.Fates = append(s.Fates,
-		d.fate("let go standing on the nose tip", l, motion.Start{Tilt: nose}),
-		d.fate("let go standing on the tail tip", l, motion.Start{Tilt: tail}))
-	if !empty.Upright() || l.Empty {
+		d.fate("from the nose tip", l, motion.Start{Tilt: nose}),
+		d.fate("from the tail tip", l, motion.Start{Tilt: tail}))
+	if l.Empty {
+		for i := range loads {
+			if child := &loads[i]; child.Sitter == ChildOnTheTail.String() && child.Upright() {
+				s.Fates = append(s.Fates, d.changed("a child arrives on the tail", l, child))
+			}
+		}
+		return s
+	}
+	if !empty.Upright() {
 		return s
 	}
 	s.Fates = append(s.Fates, d.dropped(l, empty))
 	if l.Posture == person.LyingBack || l.Posture == person.Sitting {
 		for i := range loads {
-			if p := &loads[i]; p.Sitter == l.Sitter && p.Posture == person.Perched && p.Upright() {
+			p := &loads[i]
+			switch {
+			case p.Sitter != l.Sitter || !p.Upright():
+			case p.Posture == person.Perched:
 				s.Fates = append(s.Fates,
-					d.changed("sits up to the front edge", l, p),
-					d.changed("rises from it: the empty piece", p, empty))
+					d.changed("sits up to rise", l, p),
+					d.changed("rises, empty then", p, empty))
+			case p.Posture == person.LyingBack && l.Posture == person.Sitting:
+				s.Fates = append(s.Fates, d.changed("lies back at once", l, p))
 			}
 		}
 	}
@@ -98,8 +111,8 @@ func (d Design) shove(l *Load, at r2.Vec) (float64, bool) {
 	}, most)
 }
 
-// dropHeight is from how far over the seat somebody drops in, m; our judgement: 4 in.
-const dropHeight = 0.10
+// DropHeight is from how far over the seat somebody drops in, m; our judgement: 4 in.
+const DropHeight = 0.10
 
 // dropped lets the person of a load drop into the resting empty piece: the body changes at
 // once, with the angular momentum that the fall brings about the contact.
@@ -107,10 +120,10 @@ func (d Design) dropped(l, empty *Load) Fate {
 	tilt := empty.Balance.Rest.Tilt
 	along, over := l.Rig.Place(l.person.Centre, tilt)
 	touch, _ := l.Rig.Place(l.Rig.Profile.Contact(tilt-d.Floor.Slope), tilt)
-	speed := math.Sqrt(2 * or(d.Floor.Gravity, sim.Gravity) * dropHeight)
+	speed := math.Sqrt(2 * or(d.Floor.Gravity, sim.Gravity) * DropHeight)
 	who := body.Body{Mass: l.person.Mass, Centre: r2.Vec{X: along, Y: over}}
 	rate := motion.Dropped(who, r2.Vec{X: touch}, speed, l.Rig.Inertia(tilt))
-	return d.fate("somebody drops in from 4 in (100 mm)", l, motion.Start{Tilt: tilt, Rate: rate})
+	return d.fate("drops in", l, motion.Start{Tilt: tilt, Rate: rate})
 }
 
 // changed lets a load at rest become another at once.

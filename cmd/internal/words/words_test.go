@@ -183,3 +183,46 @@ func TestPointOfOneMass(t *testing.T) {
 		t.Errorf("a point %v m behind 0.5 m under the centre should tilt 5 degrees:\n%s", 0.5*math.Tan(5*math.Pi/180), text)
 	}
 }
+
+// TestRockSays holds what the sheet of a motion says, by what became of it.
+func TestRockSays(t *testing.T) {
+	for _, tt := range []struct {
+		name    string
+		change  func(d *piece.Design)
+		options piece.RockOptions
+		want    []string
+	}{
+		{"rocks", func(d *piece.Design) { d.Floor.Surface = piece.Boards }, piece.RockOptions{}, []string{"on boards", "still rocking after 30 s", "WHAT IT SURVIVES", "Not a test certificate", "read in the text", "second-hand", "from memory", "SIDEWAYS", "does not walk", "equal enough"}},
+		{"slips", func(d *piece.Design) { d.Floor.Friction = 0.05 }, piece.RockOptions{From: 0.2}, []string{"The floor lets go at", "floor has 0.05", "sliding is outside the model"}},
+		{"over", func(*piece.Design) {}, piece.RockOptions{From: 1}, []string{"It goes over backwards, after"}},
+		{"settles", func(d *piece.Design) { d.Floor.Rolling = 0.01 }, piece.RockOptions{}, []string{"is at rest after", "falls to half in"}},
+		{"cradle", func(d *piece.Design) { d.Kind = piece.Cradle }, piece.RockOptions{}, []string{"AGAINST 5 AND 10 DEGREES", "nothing before that stops it"}},
+	} {
+		d := chair()
+		tt.change(&d)
+		r, err := piece.Rock(d, tt.options)
+		if err != nil {
+			t.Fatalf("%s: %v", tt.name, err)
+		}
+		var b strings.Builder
+		if err := Rock(r, "chair.toml").Text(&b, true, false); err != nil {
+			t.Fatal(err)
+		}
+		for line := range strings.Lines(b.String()) {
+			if len([]rune(line)) > 81 {
+				t.Errorf("%s: a line of %d columns: %s", tt.name, len([]rune(line)), line)
+			}
+		}
+		text := strings.Join(strings.Fields(b.String()), " ")
+		for _, want := range tt.want {
+			if !strings.Contains(text, want) {
+				t.Errorf("%s: does not say %q:\n%s", tt.name, want, text)
+			}
+		}
+		for _, word := range []string{"safe", " fast", " slow ", "complies"} {
+			if word != " slow " && strings.Contains(strings.ToLower(text), word) {
+				t.Errorf("%s: says %q", tt.name, word)
+			}
+		}
+	}
+}
