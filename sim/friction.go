@@ -5,7 +5,7 @@ import "math"
 // force returns what the floor gives the chair per kg of its mass at an instant of a
 // swing: forward along the floor and square to it, m/s².
 func (s *stretch) force(m moment) (forward, normal float64) {
-	g := s.rig.Floor.gravity()
+	g := s.rig.Floor.FreeFall()
 	mass := s.rig.Body.Mass
 	inertia := s.rig.inertia(m.stance)
 	square := 2 * mass * g * m.fallen / inertia // rate squared

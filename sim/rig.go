@@ -32,8 +32,8 @@ type Floor struct {
 	Friction float64 // the largest |F|/N it holds; zero means any
 }
 
-// gravity returns the acceleration of free fall on this floor, m/s².
-func (f Floor) gravity() float64 {
+// FreeFall returns the acceleration of free fall on this floor, m/s².
+func (f Floor) FreeFall() float64 {
 	if f.Gravity == 0 {
 		return Gravity
 	}
@@ -86,7 +86,7 @@ func (r *Rig) inertia(s stance) float64 {
 }
 
 // weight returns m·g, N.
-func (r *Rig) weight() float64 { return r.Body.Mass * r.Floor.gravity() }
+func (r *Rig) weight() float64 { return r.Body.Mass * r.Floor.FreeFall() }
 
 // Righting returns the righting arm Z and the height H of the centre of mass over
 // the floor, m, at the given tilt (rad, any, also past both tips). The moment that

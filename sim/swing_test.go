@@ -22,7 +22,7 @@ func (r *Rig) accelerate(roll, rate float64) float64 {
 	H, dH, rho := h-r2.Dot(g, u), dh-r2.Dot(g, du), h+ddh
 	m := r.Body.Mass
 	z := dH*math.Cos(r.Floor.Slope) - H*math.Sin(r.Floor.Slope)
-	return -(m*dH*rho*rate*rate + m*r.Floor.gravity()*z) / (r.Body.Inertia + m*(H*H+dH*dH))
+	return -(m*dH*rho*rate*rate + m*r.Floor.FreeFall()*z) / (r.Body.Inertia + m*(H*H+dH*dH))
 }
 
 // step goes on by dt, by the classical Runge-Kutta rule of fourth order.
@@ -200,8 +200,8 @@ func TestForceAgainstPath(t *testing.T) {
 				x0, y0 := place(s.roll)
 				x1, y1 := place(next.roll)
 				x2, y2 := place(after.roll)
-				forward := (x2-2*x1+x0)/(dt*dt) + r.Floor.gravity()*math.Sin(slope)
-				normal := (y2-2*y1+y0)/(dt*dt) + r.Floor.gravity()*math.Cos(slope)
+				forward := (x2-2*x1+x0)/(dt*dt) + r.Floor.FreeFall()*math.Sin(slope)
+				normal := (y2-2*y1+y0)/(dt*dt) + r.Floor.FreeFall()*math.Cos(slope)
 				most = max(most, math.Abs(forward)/normal)
 			}
 			s = next
@@ -309,7 +309,7 @@ func TestFrictionAgainstDenseSampling(t *testing.T) {
 			continue
 		}
 		compared++
-		m, g := r.Body.Mass, r.Floor.gravity()
+		m, g := r.Body.Mass, r.Floor.FreeFall()
 		sin, cos := math.Sincos(r.Floor.Slope)
 		from, to := b.Rest.roll+release, b.Rest.roll+s.Reach
 		plumb := func(roll float64) (e, h, dh, rho float64) {

@@ -43,6 +43,8 @@ type reportJSON struct {
 	Fit     []fitJSON     `json:"fit"`
 	May     *mayJSON      `json:"who_may_sit"`
 	Bending []bendingJSON `json:"bending,omitempty"` // of the rockers, where their sizes are given
+
+	Survives *survivalJSON `json:"survives,omitempty"` // of the worst of the loads that are asked something
 }
 
 type loadJSON struct {
@@ -142,6 +144,10 @@ func reportOf(r piece.Report, released []float64) reportJSON {
 		Loads:  make([]loadJSON, len(r.Loads)),
 		Limits: limitsOf(r.Limits), Look: limitsOf(r.Look), Notes: words.Notes(r),
 		People: peopleOf(r), Fit: fitOf(r), May: mayOf(r.May), Bending: bendingOf(r),
+	}
+	if r.Survives != nil {
+		one := survivalOf(*r.Survives)
+		j.Survives = &one
 	}
 	for i := range r.Loads {
 		j.Loads[i] = loadOf(&r.Loads[i], released)

@@ -101,14 +101,7 @@ func rockingOf(r piece.Rocking) rockingJSON {
 		j.Events = append(j.Events, eventJSON{e.Kind.String(), number(e.Time), degrees(e.Tilt), number(e.Rate)})
 	}
 	for _, s := range r.Survivals {
-		one := survivalJSON{Load: s.Load, Back: degrees(s.Back), Forward: degrees(s.Forward), Shove: number(s.Shove), Speed: number(s.Speed), Fates: []fateJSON{}}
-		if s.ShoveNone {
-			one.Shove = number(math.NaN())
-		}
-		for _, f := range s.Fates {
-			one.Fates = append(one.Fates, fateJSON{f.Name, f.Outcome.String(), degrees(f.Margin), number(f.Lift)})
-		}
-		j.Survivals = append(j.Survivals, one)
+		j.Survivals = append(j.Survivals, survivalOf(s))
 	}
 	for _, s := range r.Seating {
 		j.Seating = append(j.Seating, seatTestJSON{s.Name, s.Source, s.Confidence, number(s.Force), number(s.Tips), s.Outcome.String()})
@@ -121,6 +114,17 @@ func rockingOf(r piece.Rocking) rockingJSON {
 	}
 	if w := r.Walk; w != nil {
 		j.Walk = &walkJSON{degrees(w.Heading), degrees(w.Lean), number(w.Scrub), number(w.Enough)}
+	}
+	return j
+}
+
+func survivalOf(s piece.Survival) survivalJSON {
+	j := survivalJSON{Load: s.Load, Back: degrees(s.Back), Forward: degrees(s.Forward), Shove: number(s.Shove), Speed: number(s.Speed), Fates: []fateJSON{}}
+	if s.ShoveNone {
+		j.Shove = number(math.NaN())
+	}
+	for _, f := range s.Fates {
+		j.Fates = append(j.Fates, fateJSON{f.Name, f.Outcome.String(), degrees(f.Margin), number(f.Lift)})
 	}
 	return j
 }

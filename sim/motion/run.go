@@ -46,10 +46,7 @@ func Run(r sim.Rig, b sim.Balance, start Start, options Options) Trace {
 	if options.Steps == 0 {
 		options.Steps = 100_000
 	}
-	m := run{rig: r, balance: b, options: options, push: start.Push, gravity: r.Floor.Gravity, rate: start.Rate}
-	if m.gravity == 0 {
-		m.gravity = sim.Gravity
-	}
+	m := run{rig: r, balance: b, options: options, push: start.Push, gravity: r.Floor.FreeFall(), rate: start.Rate}
 	m.sin, m.cos = math.Sincos(r.Floor.Slope)
 	m.roll = start.Tilt - r.Floor.Slope
 	m.index, _ = r.Profile.Find(m.roll)

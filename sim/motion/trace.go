@@ -121,10 +121,7 @@ func (t *Trace) Look(r sim.Rig, ground, time float64) Look {
 	if s := t.find(time); s != nil {
 		speeding = s.speeding.at(math.Max(0, time-s.start))
 	}
-	g := r.Floor.Gravity
-	if g == 0 {
-		g = sim.Gravity
-	}
+	g := r.Floor.FreeFall()
 	sin, cos := math.Sincos(r.Floor.Slope)
 	roll := look.Tilt - r.Floor.Slope
 	i, within := r.Profile.Find(roll)

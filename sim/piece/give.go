@@ -7,7 +7,6 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body"
-	"rockerwright/sim"
 )
 
 // A Give is how a back yields under who leans on it.
@@ -106,7 +105,7 @@ func (s *seated) give(d Design, tilt float64, bar beam) Give {
 		level := r2.Rotate(r2.Sub(on.Centre, hip), tilt, r2.Vec{})
 		lever = one.person.Blades()
 		at = lever + one.person.HipUp() + d.Seat.Cushion
-		g.Force += max(0, -level.X*on.Mass*or(d.Floor.Gravity, sim.Gravity)/lever)
+		g.Force += max(0, -level.X*on.Mass*d.floor().FreeFall()/lever)
 	}
 	g.Yield, g.Stress = bar.bend(g.Force, at)
 	g.Turn = math.Atan(g.Yield / lever)

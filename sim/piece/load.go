@@ -155,7 +155,7 @@ func righting(r sim.Rig, b sim.Balance) []Righting {
 
 // Weight returns the weight of the load on its floor, N.
 func (l *Load) Weight() float64 {
-	return l.Rig.Body.Mass * or(l.Rig.Floor.Gravity, sim.Gravity)
+	return l.Rig.Body.Mass * l.Rig.Floor.FreeFall()
 }
 
 // LeastBack returns the load that is nearest to going over backwards by its lift, of those

@@ -57,7 +57,7 @@ func (d Design) seating(r Report) []SeatTest {
 	if d.Kind != Chair && d.Kind != Settee || !d.Seat.level() || !d.Back.drawn() || !empty.Upright() {
 		return nil
 	}
-	gravity := or(d.Floor.Gravity, sim.Gravity)
+	gravity := d.floor().FreeFall()
 	ride := d.carry(r.Edge)
 	along := func(fromBack float64) r2.Vec { // a place on the seat
 		way := r2.Unit(r2.Sub(d.Seat.FrontEdge(), d.Seat.Meet()))
@@ -104,7 +104,7 @@ func slowly(rig sim.Rig, b sim.Balance, at r2.Vec, way float64) float64 {
 	if !side.Exists() {
 		return math.Inf(1)
 	}
-	weight := rig.Body.Mass * or(rig.Floor.Gravity, sim.Gravity)
+	weight := rig.Body.Mass * rig.Floor.FreeFall()
 	most := 0.0
 	for turn := 0.0; turn < side.Angle; turn += degree / 4 {
 		tilt := b.Rest.Tilt + way*turn

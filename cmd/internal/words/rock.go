@@ -45,7 +45,7 @@ func (v voice) rocked(r piece.Rocking) []Line {
 	}
 	floor := "a floor that takes nothing and holds any force (name one: floor.surface)"
 	if d.Floor.Surface != piece.NoSurface {
-		floor = d.Floor.Surface.String()
+		floor = map[piece.Surface]string{piece.Hardwood: "hardwood", piece.Boards: "boards", piece.Rug: "a rug", piece.Stone: "stone"}[d.Floor.Surface]
 	} else if r.Losses != (motion.Losses{}) || d.Floor.Friction > 0 {
 		floor = "the floor of your file"
 	}
