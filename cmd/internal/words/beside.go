@@ -21,11 +21,11 @@ func (v voice) seating(r piece.Rocking) []Block {
 		case s.Outcome != sim.Rocks && math.IsNaN(s.Force), s.Tips == 0 && s.Outcome == sim.NoRest:
 			text += "does not stand under the weight alone."
 		case math.IsNaN(s.Force):
-			text += "goes over at a slow " + v.with(s.Tips, quantity.Force) + "; the force asked was not seen."
+			text += "goes over under " + v.with(s.Tips, quantity.Force) + " put on gently; the force asked was not seen."
 		case s.Outcome == sim.Rocks:
-			text += fmt.Sprintf("%s for 5 s: comes back; goes over at a slow %s.", v.with(math.Abs(s.Force), quantity.Force), v.with(s.Tips, quantity.Force))
+			text += fmt.Sprintf("%s for 5 s: comes back; goes over under %s put on gently.", v.with(math.Abs(s.Force), quantity.Force), v.with(s.Tips, quantity.Force))
 		default:
-			text += fmt.Sprintf("%s for 5 s: %s; a slow %s takes it over.", v.with(math.Abs(s.Force), quantity.Force), s.Outcome, v.with(s.Tips, quantity.Force))
+			text += fmt.Sprintf("%s for 5 s: %s; %s put on gently takes it over.", v.with(math.Abs(s.Force), quantity.Force), s.Outcome, v.with(s.Tips, quantity.Force))
 		}
 		lines = append(lines, Line{Text: text, Bad: s.Outcome != sim.Rocks})
 	}

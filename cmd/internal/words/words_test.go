@@ -220,7 +220,7 @@ func TestRockSays(t *testing.T) {
 			}
 		}
 		for _, word := range []string{"safe", " fast", " slow ", "complies"} {
-			if word != " slow " && strings.Contains(strings.ToLower(text), word) {
+			if strings.Contains(strings.ToLower(text), word) {
 				t.Errorf("%s: says %q", tt.name, word)
 			}
 		}
