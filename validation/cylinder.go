@@ -6,17 +6,16 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body"
-	"rockerwright/rocker"
 	"rockerwright/sim"
 )
 
 // rolling returns a body of 1 kg on one arc of radius 1 m that reaches a right angle to
 // both sides: its centre of mass at height h (m), its inertia there (kg·m²).
-func rolling(h, inertia float64) sim.Rig {
-	return sim.Rig{
-		Profile: rocker.Single(1, math.Pi/2, math.Pi/2),
+func rolling(f Fault, h, inertia float64) sim.Rig {
+	return f.on(sim.Rig{
+		Profile: f.single(1, math.Pi/2, math.Pi/2),
 		Body:    body.Body{Mass: 1, Centre: r2.Vec{Y: h}, Inertia: inertia},
-	}
+	})
 }
 
 // uprightPeriod returns the small rock about the tilt 0. A half cylinder stands lower on
@@ -32,14 +31,14 @@ func uprightPeriod(rig sim.Rig) (float64, error) {
 
 // cylinders are halves of round bodies that rock on their round side, R = 1 m. Inertia
 // about the centre of mass follows by the parallel axis from that about the centre.
-func cylinders() []Case {
+func cylinders(f Fault) []Case {
 	const g = sim.Gravity
 	solid, shell := 4/(3*math.Pi), 2/math.Pi // depth of the centroid under the centre
 	round := func(name, source string, depth, aboutCentre, want float64) Case {
 		return Case{
 			Group: "rolling halves", Name: name, Checks: "The small rock of a half on a level floor without slipping.",
 			Source: source, Unit: "s", Want: want, Accuracy: twelveDigits, Why: whyClosed,
-			Compute: func() (float64, error) { return uprightPeriod(rolling(1-depth, aboutCentre-depth*depth)) },
+			Compute: func() (float64, error) { return uprightPeriod(rolling(f, 1-depth, aboutCentre-depth*depth)) },
 		}
 	}
 	return []Case{

@@ -11,7 +11,6 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body"
-	"rockerwright/rocker"
 	"rockerwright/sim"
 )
 
@@ -51,7 +50,7 @@ func EngineRows(table string) (rows []EngineRow, version string, err error) {
 }
 
 // engines are the rocks of the record against ours.
-func engines() []Case {
+func engines(f Fault) []Case {
 	rows, version, err := EngineRows(engineTable)
 	if err != nil {
 		panic(err) // the record is part of the program
@@ -64,7 +63,7 @@ func engines() []Case {
 			Source: version + "; harness in validation/node", Unit: "s", Want: row.Period, Accuracy: 5e-4,
 			Why: "the engine's small steps, and how far its shapes sink in",
 			Compute: func() (float64, error) {
-				rig := sim.Rig{Profile: rocker.Single(row.Radius, 1, 1), Body: body.Body{Mass: row.Mass, Centre: r2.Vec{Y: row.Height}, Inertia: row.Inertia}}
+				rig := f.on(sim.Rig{Profile: f.single(row.Radius, 1, 1), Body: body.Body{Mass: row.Mass, Centre: r2.Vec{Y: row.Height}, Inertia: row.Inertia}})
 				period, _ := rig.Period(rig.Balance(), row.Released)
 				return period, nil
 			},

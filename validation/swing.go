@@ -7,13 +7,12 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body"
-	"rockerwright/rocker"
 	"rockerwright/sim"
 )
 
 // swings are finite rocks on one arc, R = 1, h = 0.6, k = 0.35 m.
-func swings() []Case {
-	rig := sim.Rig{Profile: rocker.Single(1, 1, 1), Body: body.Body{Mass: 80, Centre: r2.Vec{Y: 0.6}, Inertia: 80 * 0.35 * 0.35}}
+func swings(f Fault) []Case {
+	rig := f.on(sim.Rig{Profile: f.single(1, 1, 1), Body: body.Body{Mass: 80, Centre: r2.Vec{Y: 0.6}, Inertia: 80 * 0.35 * 0.35}})
 	var cases []Case
 	for _, row := range []struct{ degrees, want float64 }{{10, 2.22168}, {20, 2.27524}, {30, 2.36276}} {
 		cases = append(cases, Case{
@@ -37,7 +36,7 @@ func swings() []Case {
 			Source: "derived here: 8√(R/g)·acosh(sec(A/2)), beside the case", Unit: "s",
 			Want: 8 * math.Sqrt(1/sim.Gravity) * math.Acosh(1/math.Cos(release/2)), Accuracy: tenDigits, Why: whyQuadrature,
 			Compute: func() (float64, error) {
-				wheel := sim.Rig{Profile: rocker.Single(1, 1.5, 1.5), Body: body.Body{Mass: 1}}
+				wheel := f.on(sim.Rig{Profile: f.single(1, 1.5, 1.5), Body: body.Body{Mass: 1}})
 				for _, e := range wheel.Equilibria(nil) {
 					if e.Stable && math.Abs(e.Tilt) < 1e-9 {
 						period, _ := wheel.Period(wheel.BalanceAt(e), release)

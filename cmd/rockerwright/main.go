@@ -39,7 +39,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 	switch err := root.Execute(); {
 	case err == nil:
 		return allHold
-	case errors.Is(err, errLimit):
+	case errors.Is(err, errLimit), errors.Is(err, errMiss):
 		return oneFails
 	default:
 		fmt.Fprintln(stderr, err)

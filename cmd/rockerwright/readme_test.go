@@ -34,6 +34,7 @@ func TestReadme(t *testing.T) {
 		t.Errorf("the README shows\n%s\nwant\n%s", shown, want)
 	}
 
+	proofs(t, path)
 	text, _ := design.Start("chair")
 	f, err := design.Parse("chair.toml", text)
 	if err != nil {
@@ -52,6 +53,23 @@ func TestReadme(t *testing.T) {
 		overwrite(t, path, picture.String())
 	} else if read(t, path) != picture.String() {
 		t.Error("the README's picture is not what the program draws now")
+	}
+}
+
+// proofs keeps the README's table of proofs in step with what proof finds.
+func proofs(t *testing.T, path string) {
+	t.Helper()
+	const begin, end = "<!-- proof: begin -->\n", "<!-- proof: end -->\n"
+	before, rest, found := strings.Cut(read(t, path), begin)
+	shown, after, closed := strings.Cut(rest, end)
+	if !found || !closed {
+		t.Fatal("the README has no place for the proofs")
+	}
+	want := proofTable(prove(nil))
+	if *update {
+		overwrite(t, path, before+begin+want+end+after)
+	} else if shown != want {
+		t.Errorf("the README's proofs are\n%s\nwant\n%s", shown, want)
 	}
 }
 

@@ -3,6 +3,7 @@ package piece
 import (
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/body"
 	"rockerwright/sim/quantity"
 )
 
@@ -89,7 +90,7 @@ type Braces struct {
 	Thickness float64 // of one, front to back
 	Length    float64 // from the seat to the crest rail, along the back
 	Wood      string
-	Held      Held
+	Held      body.Held // the seat is the first end
 }
 
 // Arms stand over the seat.

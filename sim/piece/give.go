@@ -50,12 +50,12 @@ func (b Braces) check() error {
 }
 
 // beam returns the braces as one beam, and their wood's bending strength, Pa.
-func (b Braces) beam() (beam, float64, error) {
+func (b Braces) beam() (body.Beam, float64, error) {
 	wood, err := findWood(b.Wood, "back.braces")
 	if err != nil {
-		return beam{}, 0, err
+		return body.Beam{}, 0, err
 	}
-	return beam{b.Length, wood.ElasticModulus, rectangular(b.Count, b.Width, b.Thickness), b.Thickness / 2, b.Held}, wood.RuptureModulus, nil
+	return body.Beam{Length: b.Length, Modulus: wood.ElasticModulus, Second: body.SecondMoment(b.Count, b.Width, b.Thickness), Half: b.Thickness / 2, Held: b.Held}, wood.RuptureModulus, nil
 }
 
 // steps is how often rest and give are solved in turn at most. Each step changes the
@@ -97,7 +97,7 @@ func (s *seated) lean(d Design, rest func(body.Body) (tilt float64, rocks bool))
 //	F·lever = m·g·(hip's place less the balance point's, forward)
 //
 // and the forces of all who lean on it bend all braces together.
-func (s *seated) give(d Design, tilt float64, bar beam) Give {
+func (s *seated) give(d Design, tilt float64, bar body.Beam) Give {
 	var g Give
 	var lever, at float64
 	for i, one := range s.people {
@@ -107,7 +107,7 @@ func (s *seated) give(d Design, tilt float64, bar beam) Give {
 		at = lever + one.person.HipUp() + d.Seat.Cushion
 		g.Force += max(0, -level.X*on.Mass*d.floor().FreeFall()/lever)
 	}
-	g.Yield, g.Stress = bar.bend(g.Force, at)
+	g.Yield, g.Stress = bar.Bend(g.Force, at)
 	g.Turn = math.Atan(g.Yield / lever)
 	return g
 }

@@ -52,16 +52,8 @@ var roles = [...]string{"owner", "other", "hazard"}
 
 func (r Role) String() string { return roles[r] }
 
-func (h Held) String() string { return helds[h] }
-
-// A Held is how the braces of a back are held.
-type Held int
-
-const (
-	BothEnds  Held = iota // resting in seat and crest rail, free to turn in both
-	AtTheSeat             // fast in the seat, free at the top
-)
-
+// helds are how the braces of a back are held, in the order of body.Held: resting in seat
+// and crest rail, or fast in the seat and free at the top.
 var helds = [...]string{"both ends", "at the seat"}
 
 // A Surface is what the floor is made of.

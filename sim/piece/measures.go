@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 
+	"rockerwright/body"
 	"rockerwright/body/person"
 	"rockerwright/sim/quantity"
 )
@@ -205,7 +206,7 @@ var choices = [...]Choice{
 	}},
 	{"floor.surface", "what the floor is made of", surfaces[1:], func(d *Design, _ int, word string) { d.Floor.Surface = 1 + pick[Surface](surfaces[1:], word) }},
 	{"back.braces.wood", "wood of the braces", nil, func(d *Design, _ int, word string) { d.Back.Braces.Wood = word }},
-	{"back.braces.held", "how the braces are held", helds[:], func(d *Design, _ int, word string) { d.Back.Braces.Held = pick[Held](helds[:], word) }},
+	{"back.braces.held", "how the braces are held", helds[:], func(d *Design, _ int, word string) { d.Back.Braces.Held = pick[body.Held](helds[:], word) }},
 	usual("small_woman", SmallWoman), usual("large_man", LargeMan), usual("younger_child", YoungerChild), usual("older_child", OlderChild),
 	usual("one_at_the_end", OneAtTheEnd), usual("arms_behind_head", ArmsBehindHead), usual("child_on_the_tail", ChildOnTheTail),
 	usual("riders", Riders), usual("newborn", Newborn), usual("five_months", FiveMonths),

@@ -66,7 +66,7 @@ func (d Design) seating(r Report) []SeatTest {
 	up := min(0.300, d.Back.Height)
 	sin, cos := math.Sincos(d.Back.Recline)
 	onBack := ride.point(r2.Add(d.Seat.Meet(), r2.Scale(up/cos, r2.Vec{X: -sin, Y: cos})))
-	height := 1000 * r.Edge.Height(along(0.175), 0) // loaded seat height, mm, as drawn
+	rear := RearForce(r.Edge.Height(along(0.175), 0)) // loaded seat height, as drawn
 	var list []SeatTest
 	for _, t := range []struct {
 		name, source, confidence string
@@ -78,7 +78,7 @@ func (d Design) seating(r Report) []SeatTest {
 		{"forward, 600 N at 50 mm from the front edge", "ISO 7174-1:1988, 7.1.1 (leaves rocking chairs out)", ReadInText, along(d.Seat.Depth - 0.050), along(d.Seat.Depth), math.NaN(), -1},
 		{"forward, 600 N at 60 mm from the front edge, 20 N outward", "EN 1022", SecondHand, along(d.Seat.Depth - 0.060), along(d.Seat.Depth), -20, -1},
 		{"rearward, 600 N at 175 mm from the back, force at 300 mm over the seat", "ISO 7174-1:1988, 7.1.2 (leaves rocking chairs out)", ReadInText, along(0.175), onBack, math.NaN(), 1},
-		{fmt.Sprintf("rearward, 600 N on the seat and %.0f N at the back", 0.2857*(1000-height)), "EN 1022, fixed back (rocking chairs are a case of their own)", FromMemory, along(0.175), onBack, 0.2857 * (1000 - height), 1},
+		{fmt.Sprintf("rearward, 600 N on the seat and %.0f N at the back", rear), "EN 1022, fixed back (rocking chairs are a case of their own)", FromMemory, along(0.175), onBack, rear, 1},
 	} {
 		rig := loadedAt(empty, seatLoad/gravity, t.load)
 		b := rig.Balance()
@@ -93,6 +93,10 @@ func (d Design) seating(r Report) []SeatTest {
 	}
 	return list
 }
+
+// RearForce returns the horizontal force (N) of EN 1022 on a fixed back at a loaded seat
+// height (m), 0.2857·(1000 − H) N with H in mm: from memory, unverified.
+func RearForce(height float64) float64 { return 0.2857 * (1000 - 1000*height) }
 
 // slowly returns the force at a point that takes a rig over by pulling slowly in a way: the
 // largest of m·g·Z/y up to the hilltop, looked at each quarter of a degree.

@@ -3,6 +3,7 @@ package words
 import (
 	"fmt"
 
+	"rockerwright/body"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -26,7 +27,7 @@ func (v voice) gives(r piece.Report) []Block {
 	}
 	b := r.Design.Back.Braces
 	held := "resting in seat and crest rail"
-	if b.Held == piece.AtTheSeat {
+	if b.Held == body.OneEnd {
 		held = "fast in the seat, free at the top"
 	}
 	lines := []Line{{Text: fmt.Sprintf("%s braces of %s, %s by %s, %s long, bent as one beam %s. Rest, recline and the load on the back are solved together; the readings above are with the back bent. Shares in brackets: if the wood is stronger or weaker than the middle of its kind by two standard deviations (16 %% each, from memory); the yield goes from %s to %s of that shown, as stiffness spreads (22 %% each, from memory).",

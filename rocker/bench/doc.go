@@ -1,0 +1,2 @@
+// Package bench turns a rocker and its legs into what the bench needs.
+package bench
