@@ -216,3 +216,31 @@ func BenchmarkRead(b *testing.B) {
 		}
 	}
 }
+
+// TestOneScale holds that with the weight known one scale of the pair is enough, either one.
+func TestOneScale(t *testing.T) {
+	whole := readingsOf(t, known)
+	for name, change := range map[string]func(r *Readings){
+		"front only": func(r *Readings) { r.Rear, r.RearRaised = 0, 0 },
+		"rear only":  func(r *Readings) { r.Front, r.FrontRaised = 0, 0 },
+	} {
+		r := whole
+		change(&r)
+		if b, _, err := r.Read(); err != nil || r2.Norm(r2.Sub(b.Centre, known.Centre)) > 1e-9 {
+			t.Errorf("%s: %v, %v", name, b.Centre, err)
+		}
+	}
+	whole.FrontRaised, whole.RearRaised = 0, 0
+	if _, _, err := whole.Read(); err == nil || !strings.Contains(err.Error(), "neither scale") {
+		t.Errorf("raised and not read: %v", err)
+	}
+	whole = readingsOf(t, known)
+	whole.Apart = 0
+	if _, _, err := whole.Read(); err == nil || !strings.Contains(err.Error(), "distance between the two marks") {
+		t.Errorf("marks no way apart: %v", err)
+	}
+	var none Value
+	if none.Limits() != "" {
+		t.Error("nothing limits nothing")
+	}
+}
