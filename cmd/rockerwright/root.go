@@ -13,6 +13,7 @@ near it is to going over, before you cut wood. It takes measures off a tape.
 Start here:
   rockerwright                          check the built-in reading chair
   rockerwright new chair mine.toml      write a design file to change
+  rockerwright measure                  print sheets to measure on
   rockerwright check mine.toml          check it
   rockerwright check mine.toml rocker.radius=40,42,44
                                         compare three curves side by side
