@@ -12,7 +12,9 @@ import (
 type remarks int
 
 const (
-	fewRemarks remarks = iota
+	terse remarks = iota // one line for each matter
+	brief                // hazards and fit in a line
+	fewRemarks
 	fitRemarks
 	everyRemark
 )
@@ -32,11 +34,13 @@ func (v voice) advice(r piece.Report, command Command, remarks remarks) []Line {
 	}
 	lines = append(lines, v.measured(r)...)
 	lines = append(lines, v.weak(r)...)
-	lines = append(lines, v.fitLine(r)...)
-	if remarks != fewRemarks {
+	lines = append(lines, v.fitLine(r, remarks <= brief)...)
+	if remarks > fewRemarks {
 		lines = append(lines, v.misfits(r)...)
 	}
-	lines = append(lines, v.may(r)...)
+	if remarks > brief {
+		lines = append(lines, v.may(r)...)
+	}
 	if s := r.Spread; s.Estimated && remarks == everyRemark {
 		lines = append(lines, Line{Text: fmt.Sprintf("Estimated, not given: how the %s's %s is spread (moves rests %s).", v.piece(), v.with(r.Design.Piece.Mass, quantity.Mass), v.degrees(max(s.EmptyRest, s.Rest)))})
 	}

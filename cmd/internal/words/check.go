@@ -17,11 +17,15 @@ const page = 30
 // the remarks that --all repeats give way.
 func Check(r piece.Report, source string, command Command, changes []string) Sheet {
 	v := voiceOf(r.Design)
-	answer := v.verdict(r)
-	if len(changes) > 0 {
-		answer = append([]Line{{Label: "CHANGED:", Text: strings.Join(changes, "; ") + ". The file is as it was."}}, answer...)
-	}
 	assemble := func(limits int, remarks remarks) Sheet {
+		answer := v.verdict(r, remarks)
+		if len(changes) > 0 {
+			said := strings.Join(changes, "; ")
+			if remarks == terse && len(changes) > 2 {
+				said = fmt.Sprintf("%d entries", len(changes))
+			}
+			answer = append([]Line{{Label: "CHANGED:", Text: said + ". The file is as it was."}}, answer...)
+		}
 		s := Sheet{Title: v.title(r.Design), Source: source, Blocks: []Block{
 			{Lines: answer},
 			{Lines: []Line{v.tape(r)}},
@@ -36,8 +40,10 @@ func Check(r piece.Report, source string, command Command, changes []string) She
 	for limits := 3; s.lines() > page && limits > 0; limits-- {
 		s = assemble(limits, fitRemarks)
 	}
-	if s.lines() > page {
-		s = assemble(1, fewRemarks)
+	for _, remarks := range []remarks{fewRemarks, brief, terse} {
+		if s.lines() > page {
+			s = assemble(1, remarks)
+		}
 	}
 	return s
 }

@@ -20,8 +20,9 @@ var off = map[string][2]string{
 	"back.lumbar": {"high", "low"},
 }
 
-// fitLine says on the first page whether the piece fits its owner, sitting at ease.
-func (v voice) fitLine(r piece.Report) []Line {
+// fitLine says on the first page whether the piece fits its owner, sitting at ease; terse,
+// in one line.
+func (v voice) fitLine(r piece.Report, terse bool) []Line {
 	if len(r.Fit) == 0 {
 		return nil
 	}
@@ -38,7 +39,10 @@ func (v voice) fitLine(r piece.Report) []Line {
 		wrong = append(wrong, fmt.Sprintf("%s %s too %s", what, v.with(math.Abs(f.Change), quantity.Length), way))
 	}
 	text := "every measure is within custom, sitting."
-	if len(wrong) > 0 {
+	switch {
+	case terse && len(wrong) > 0:
+		text = fmt.Sprintf("%d measures do not, sitting: see --all.", len(wrong))
+	case len(wrong) > 0:
 		text = strings.Join(wrong, "; ") + " (sitting); the rest within custom."
 	}
 	return []Line{{Text: "Fits the owner? " + upperFirst(text)}}

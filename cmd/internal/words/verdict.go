@@ -13,12 +13,17 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// verdict returns the three blocks of the answer: the owner, others, hazards.
-func (v voice) verdict(r piece.Report) []Line {
+// verdict returns the three blocks of the answer: the owner, others, hazards, as
+// long as the remarks allow.
+func (v voice) verdict(r piece.Report, remarks remarks) []Line {
 	var lines []Line
 	empty := &r.Loads[0]
 	if !empty.Upright() {
-		lines = append(lines, Line{Label: "EMPTY:", Text: v.whyNot(empty) + ".", Bad: true})
+		text := v.whyNot(empty) + "."
+		if remarks == terse {
+			text = "it does not stand by itself: see --all."
+		}
+		lines = append(lines, Line{Label: "EMPTY:", Text: text, Bad: true})
 	}
 	if len(r.Loads) == 1 {
 		if len(lines) == 0 {
@@ -36,10 +41,14 @@ func (v voice) verdict(r piece.Report) []Line {
 	}
 	lines = append(lines, v.group(label, owner, r))
 	if len(others) > 0 {
-		lines = append(lines, v.group("OTHERS", others, r))
+		line := v.group("OTHERS", others, r)
+		if remarks == terse && line.Bad {
+			line.Text = fmt.Sprintf("not all of %d keep the limits, or stand: see --all.", len(others))
+		}
+		lines = append(lines, line)
 	}
 	if len(hazards) > 0 {
-		lines = append(lines, v.hazards(hazards, owner))
+		lines = append(lines, v.hazards(hazards, owner, remarks <= brief))
 	}
 	return lines
 }
@@ -71,7 +80,7 @@ func (v voice) group(label string, loads []*piece.Load, r piece.Report) Line {
 		name = plain(short(loads[0].Sitter)) + " "
 	}
 	for _, l := range loads {
-		if !l.Upright() {
+		if !l.Upright() && l.Asked() {
 			return Line{Label: label + ":", Text: v.whyNot(l) + ".", Bad: true}
 		}
 	}
@@ -146,8 +155,9 @@ func (v voice) stands(l *piece.Load) string {
 	return fmt.Sprintf("rests %s, rocks in %s s", where, v.seconds(l.Balance.Period))
 }
 
-// hazards says what a hazard does to the piece; nothing is asked of it.
-func (v voice) hazards(loads, owner []*piece.Load) Line {
+// hazards says what hazards do to the piece; nothing is asked of them. Terse, only that
+// they were tried.
+func (v voice) hazards(loads, owner []*piece.Load, terse bool) Line {
 	var said []string
 	bad := false
 	for _, l := range loads {
@@ -171,6 +181,9 @@ func (v voice) hazards(loads, owner []*piece.Load) Line {
 		default:
 			said = append(said, fmt.Sprintf("%s: %s of lift left", name, v.with(lift, quantity.Length)))
 		}
+	}
+	if terse && len(said) > 1 {
+		said = []string{fmt.Sprintf("%d were tried: see --all", len(said))}
 	}
 	return Line{Label: "HAZARDS:", Text: strings.Join(said, "; ") + ".", Bad: bad}
 }

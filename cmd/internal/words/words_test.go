@@ -3,12 +3,14 @@ package words
 import (
 	"bytes"
 	"math"
+	"math/rand/v2"
 	"strings"
 	"testing"
 	"unicode/utf8"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/body/person"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -79,6 +81,34 @@ func TestFirstPageFits(t *testing.T) {
 			if strings.ContainsAny(line, "\x1b\x00\t\u202e") || strings.Contains(line, "NaN") {
 				t.Errorf("%s: not fit for a page: %q", name, line)
 			}
+		}
+	}
+}
+
+// TestAnyFirstPageFits draws chairs and settees of all sorts, for people of all sorts, and
+// holds that what is printed of them first fits a page.
+func TestAnyFirstPageFits(t *testing.T) {
+	rng := rand.New(rand.NewPCG(4, 9))
+	between := func(low, high float64) float64 { return low + (high-low)*rng.Float64() }
+	for n := range 400 {
+		d := chair()
+		d.Kind = piece.Kind(rng.IntN(2))
+		d.Units = quantity.System(rng.IntN(2))
+		d.Rocker.Radius, d.Rocker.Tail = between(0.55, 1.4), between(0.2, 0.7)
+		d.Seat.Rear = between(0.15, 0.6)
+		d.Seat.Front = d.Seat.Rear + between(-0.03, 0.06)
+		d.Seat.Depth, d.Seat.Width, d.Seat.Behind = between(0.25, 0.65), between(0.25, 0.7), between(0, 0.4)
+		d.Arms.Height, d.Back.Height = between(0.1, 0.4), between(0.3, 0.9)
+		d.Floor.Slope, d.Floor.Friction = between(-0.05, 0.05), between(0.1, 0.6)
+		d.Rocker.Depth, d.Rocker.Width, d.Rocker.Wood = between(0.02, 0.06), between(0.01, 0.04), "white ash"
+		d.Back.Braces = piece.Braces{Count: 5, Width: 0.03, Thickness: between(0.008, 0.02), Length: d.Back.Height, Wood: "white ash"}
+		d.Sitters = []piece.Sitter{{Name: "owner", Person: person.Given{Sex: person.Sex(rng.IntN(3)), Percentile: between(1, 99)}}}
+		if rng.IntN(4) == 0 {
+			d.Sitters[0].Person = person.Given{Age: between(2, 12)}
+		}
+		text := said(t, d, false)
+		if lines := strings.Count(text, "\n"); lines > 30 {
+			t.Fatalf("chair %d: %d lines\n%s", n, lines, text)
 		}
 	}
 }
