@@ -3,6 +3,7 @@ package rocker
 import (
 	"fmt"
 	"math"
+	"sync"
 
 	"gonum.org/v1/gonum/integrate/quad"
 	"gonum.org/v1/gonum/spatial/r2"
@@ -40,36 +41,16 @@ func (p Profile) Strip(depth float64, top Top) (Strip, error) {
 		if e.Length == 0 {
 			continue
 		}
-		curvature := 0.0
-		if e.Radius != 0 {
-			curvature = 1 / e.Radius
-		}
-		if curvature*depth >= 1 {
+		if e.curvature()*depth >= 1 {
 			return Strip{}, fmt.Errorf("rocker: a depth of %g m is more than the radius of span %d, %g m", depth, i, e.Radius)
 		}
-		// moments of the line of wood standing on the edge at a distance
-		line := func(distance float64) (m0 float64, m1 r2.Vec, m2 float64) {
-			q := e.point(distance)
-			tilt := e.from + distance*curvature
-			down, _ := Down(tilt)
-			up := r2.Scale(-1, down)
-			t := depth
-			if top == Straight {
-				t = max(0, (depth-q.Y)/math.Cos(tilt))
-			}
-			m0 = t - curvature*t*t/2
-			lean := t*t/2 - curvature*t*t*t/3
-			m1 = r2.Add(r2.Scale(m0, q), r2.Scale(lean, up))
-			m2 = m0*r2.Norm2(q) + 2*lean*r2.Dot(q, up) + t*t*t/3 - curvature*t*t*t*t/4
-			return m0, m1, m2
+		rule := stripRule()
+		for k, at := range rule.at {
+			m0, m1, m2 := e.standing(at*e.Length, depth, top)
+			ds := rule.weight[k] * e.Length
+			area, second = area+ds*m0, second+ds*m2
+			first = r2.Add(first, r2.Scale(ds, m1))
 		}
-		along := func(pick func(distance float64) float64) float64 {
-			return quad.Fixed(pick, 0, e.Length, 24, quad.Legendre{}, 0)
-		}
-		area += along(func(d float64) float64 { m, _, _ := line(d); return m })
-		first.X += along(func(d float64) float64 { _, m, _ := line(d); return m.X })
-		first.Y += along(func(d float64) float64 { _, m, _ := line(d); return m.Y })
-		second += along(func(d float64) float64 { _, _, m := line(d); return m })
 	}
 	if area <= 0 {
 		return Strip{}, fmt.Errorf("rocker: a strip of depth %g m has no area", depth)
@@ -77,3 +58,36 @@ func (p Profile) Strip(depth float64, top Top) (Strip, error) {
 	centroid := r2.Scale(1/area, first)
 	return Strip{Area: area, Centroid: centroid, Second: second - area*r2.Norm2(centroid)}, nil
 }
+
+// curvature returns 1/R of the span, 0 on a flat, 1/m.
+func (e *edgeSpan) curvature() float64 {
+	if e.Radius == 0 {
+		return 0
+	}
+	return 1 / e.Radius
+}
+
+// standing returns the moments, for each metre of edge, of the line of wood that stands on
+// the edge at a distance (m) along the span: its area, first and polar second moment about
+// the origin.
+func (e *edgeSpan) standing(distance, depth float64, top Top) (m0 float64, m1 r2.Vec, m2 float64) {
+	q, curvature := e.point(distance), e.curvature()
+	tilt := e.from + distance*curvature
+	down, _ := Down(tilt)
+	up := r2.Scale(-1, down)
+	t := depth
+	if top == Straight {
+		t = max(0, (depth-q.Y)/math.Cos(tilt))
+	}
+	m0 = t - curvature*t*t/2
+	lean := t*t/2 - curvature*t*t*t/3
+	m1 = r2.Add(r2.Scale(m0, q), r2.Scale(lean, up))
+	m2 = m0*r2.Norm2(q) + 2*lean*r2.Dot(q, up) + t*t*t/3 - curvature*t*t*t*t/4
+	return m0, m1, m2
+}
+
+// stripRule is Gauss's rule of 24 points on [0, 1].
+var stripRule = sync.OnceValue(func() (rule struct{ at, weight [24]float64 }) {
+	quad.Legendre{}.FixedLocations(rule.at[:], rule.weight[:], 0, 1)
+	return rule
+})

@@ -22,17 +22,19 @@ type Pull struct {
 // the tip. A pull that comes at once works F·∫y dφ on the way, so it tips if that
 // stays above m·g·(E − E at rest) all the way: it is the largest quotient of the two.
 func (r Rig) Pull(b Balance, q r2.Vec) Pull {
-	const degree = math.Pi / 180
-	rest := b.Rest.roll
-	p := Pull{
-		EffortBack:    r.hold(q, rest+degree),
-		EffortForward: -r.hold(q, rest-degree),
-		Slow:          math.NaN(), Sudden: math.NaN(),
-	}
+	p := Pull{Slow: math.NaN(), Sudden: math.NaN()}
+	p.EffortBack, p.EffortForward = r.Effort(b, q)
 	if b.Back.Exists() {
 		p.Slow, p.Sudden = r.overPull(b, q)
 	}
 	return p
+}
+
+// Effort returns the first two of [Rig.Pull] alone: what a hand at q must do to hold the
+// piece one degree back and one degree forward of its rest, N.
+func (r Rig) Effort(b Balance, q r2.Vec) (back, forward float64) {
+	const degree = math.Pi / 180
+	return r.hold(q, b.Rest.roll+degree), -r.hold(q, b.Rest.roll-degree)
 }
 
 // hold returns the force at q that holds the rig at the given roll, N.

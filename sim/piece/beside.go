@@ -50,7 +50,7 @@ func (d Design) sideways(r Report) []Sideway {
 			angle, lift := sim.Sideways(height, off, track)
 			list = append(list, Sideway{name, angle, lift})
 		}
-		share := l.person.Mass / l.Rig.Body.Mass
+		share := l.Person.Mass / l.Rig.Body.Mass
 		switch {
 		case l.Empty, l.Posture == person.LyingBack, l.Posture == person.Riding, l.Posture == person.Unsaid:
 			add(l.Name, 0)

@@ -28,6 +28,8 @@ type Design struct {
 	People   People
 	Floor    Floor
 	Limits   Limits
+	Target   Target
+	Shop     Shop
 }
 
 // A Rocker is the curve, and the strip of wood it is cut on. Either Radius and Tail
@@ -63,6 +65,9 @@ type Seat struct {
 	Width  float64
 	Behind float64 // from the low point back to where the back meets the seat, along the floor
 	Slide  float64 // how far the chair has been slid forward along its rockers
+
+	FrontCut float64 // cut off both front legs after drawing; below zero a shim
+	RearCut  float64 // cut off both rear legs
 
 	Cushion float64 // thickness when sat on
 }

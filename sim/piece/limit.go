@@ -70,7 +70,11 @@ func (d Design) limits(loads []Load) (limits, look []Limit) {
 // Asked reports whether limits are asked of the load: somebody rides on it who is no
 // hazard, and has not lifted off the seat to rise, with both feet on the floor.
 func (l *Load) Asked() bool {
-	return !l.Empty && l.Role != Hazard && l.Posture != person.PushingUp
+	return !l.Empty && asked(l.Role, l.Posture)
+}
+
+func asked(role Role, posture person.Posture) bool {
+	return role != Hazard && posture != person.PushingUp
 }
 
 // restLimit asks that a load has a rest, upright.

@@ -24,7 +24,7 @@ type Load struct {
 
 	Rig     sim.Rig
 	Balance sim.Balance
-	person  body.Body // all who ride, carried on the rockers
+	Person  body.Body // all who ride, as they are carried on the rockers, chair frame
 
 	SeatFall    float64 // of the seat at rest, from level, + back, rad
 	BackRecline float64 // of the back at rest, from plumb, rad
@@ -47,9 +47,9 @@ type Righting struct {
 	Height float64 // of the balance point over the floor, m
 }
 
-// loads returns the piece empty, then with each sitter in each posture, in file
-// order, with the rig of each and nothing computed.
-func (d Design) loads(people []somebody, edge rocker.Profile, h heap) ([]Load, error) {
+// loads returns the piece empty, then with each sitter in each posture that is wanted, in
+// file order, with the rig of each and nothing computed.
+func (d Design) loads(people []somebody, edge rocker.Profile, h heap, wanted func(seated) bool) ([]Load, error) {
 	onSeat := d.carry(edge)
 	empty := h.joined(onSeat)
 	floor := d.floor()
@@ -61,6 +61,9 @@ func (d Design) loads(people []somebody, edge rocker.Profile, h heap) ([]Load, e
 	list := make([]Load, 1, 1+len(seats))
 	list[0] = Load{Name: "empty", Empty: true, Rig: rig(empty)}
 	for _, s := range seats {
+		if !wanted(s) {
+			continue
+		}
 		var give *Give
 		if s.leans(d) {
 			g, err := s.lean(d, func(b body.Body) (float64, bool) {
@@ -78,12 +81,12 @@ func (d Design) loads(people []somebody, edge rocker.Profile, h heap) ([]Load, e
 		}
 		l := Load{
 			Name: s.name, Role: s.role, Sitter: s.sitter, Posture: s.posture,
-			Standing: s.standing, Give: give, person: rides.body(s.body),
+			Standing: s.standing, Give: give, Person: rides.body(s.body),
 		}
 		for _, figure := range s.figures {
 			l.Figures = append(l.Figures, figure.Moved(rides.point))
 		}
-		l.Rig = rig(body.Join(empty, l.person))
+		l.Rig = rig(body.Join(empty, l.Person))
 		list = append(list, l)
 	}
 	return list, nil
@@ -99,8 +102,8 @@ func (d Design) sitterKey(i int) string {
 
 // read fills in all that follows from the balance at rest.
 func (l *Load) read(d Design, edge rocker.Profile, releases []float64) {
-	l.SeatFall, l.BackRecline = math.NaN(), math.NaN()
-	l.Pull = sim.Pull{EffortBack: math.NaN(), EffortForward: math.NaN(), Slow: math.NaN(), Sudden: math.NaN()}
+	carry := d.carry(edge)
+	l.lean(d, carry)
 	for _, e := range l.Rig.Equilibria(nil) {
 		if e.Height > 0 && math.Abs(e.Tilt) < math.Pi && l.Balance.Outcome != sim.Neutral {
 			l.Equilibria = append(l.Equilibria, e)
@@ -113,16 +116,24 @@ func (l *Load) read(d Design, edge rocker.Profile, releases []float64) {
 	if l.Balance.Outcome != sim.Rocks {
 		return
 	}
-	carry := d.carry(edge)
+	if top, known := d.TopOfBack(); known {
+		l.Pull = l.Rig.Pull(l.Balance, carry.point(top))
+	}
+}
+
+// lean fills in how far seat and back lean at rest; a pull is not known yet.
+func (l *Load) lean(d Design, carry carry) {
+	l.SeatFall, l.BackRecline = math.NaN(), math.NaN()
+	l.Pull = sim.Pull{EffortBack: math.NaN(), EffortForward: math.NaN(), Slow: math.NaN(), Sudden: math.NaN()}
+	if l.Balance.Outcome != sim.Rocks {
+		return
+	}
 	tilt := l.Balance.Rest.Tilt + carry.turn
 	if d.Seat.drawn() {
 		l.SeatFall = tilt + d.Seat.Fall()
 	}
 	if d.Back.drawn() {
 		l.BackRecline = tilt + d.Back.Recline
-	}
-	if top, known := d.TopOfBack(); known {
-		l.Pull = l.Rig.Pull(l.Balance, carry.point(top))
 	}
 }
 

@@ -29,9 +29,28 @@ type Measure struct {
 	Step      float64 // the least change worth trying, SI
 	Tolerance float64 // what a shop usually holds it to, 95 times in 100, ± SI; common practice
 	Example   string  // a value as typed in a file in inches
+	Fitted    bool    // set when the piece is put together; zero as drawn
 	Blank     int     // its number on the measuring sheets; zero where it is not on them
 
 	field func(d *Design, n int) *float64
+	asked func(d *Design) *bool // nil where zero means not given
+}
+
+// Given marks the measure as given in a design, for those that may be zero.
+func (m Measure) Given(d *Design) {
+	if m.asked != nil {
+		*m.asked(d) = true
+	}
+}
+
+// madeIn are the sections of a design that a shop makes.
+var madeIn = []string{"rocker", "seat", "bed", "back", "arms", "piece", "part", "body"}
+
+// Made reports whether the measure is of the piece, which a shop makes, and not of people,
+// readings, floor, limits or wishes.
+func (m Measure) Made() bool {
+	section, _, _ := strings.Cut(m.Key, ".")
+	return slices.Contains(madeIn, section)
 }
 
 // A Choice is an entry of a design that is a word or a text.

@@ -15,6 +15,15 @@ const (
 	pound  = 0.45359237
 )
 
+// What a shop usually holds, 95 times in 100, ±; common practice: a tape to a sixteenth, a
+// radius to a quarter, a bevel to half a degree. The weight is a guess at a kitchen scale.
+const (
+	lengthTolerance = inch / 16
+	radiusTolerance = inch / 4
+	angleTolerance  = degree / 2
+	weightTolerance = 2 * pound
+)
+
 // Measures returns the one table of what a maker can change. The file loader, changes
 // on the command line, sizing and labels all read it.
 func Measures() []Measure { return slices.Clone(measures[:]) }
@@ -26,7 +35,7 @@ func Choices() []Choice { return slices.Clone(choices[:]) }
 func length(key, label string, low, high float64, example string, field func(d *Design, n int) *float64) Measure {
 	return Measure{
 		Key: key, Label: label, Kind: quantity.Length, Low: low * inch, High: high * inch,
-		Step: inch / 8, Tolerance: inch / 16, Example: example, field: field,
+		Step: inch / 8, Tolerance: lengthTolerance, Example: example, field: field,
 	}
 }
 
@@ -48,6 +57,12 @@ func (m Measure) onSheet(blank int) Measure {
 	return m
 }
 
+// fitted returns m as one that is set when the piece is put together, not drawn.
+func (m Measure) fitted() Measure {
+	m.Fitted = true
+	return m
+}
+
 // held returns m with another usual tolerance.
 func (m Measure) held(tolerance float64) Measure {
 	m.Tolerance = tolerance
@@ -55,19 +70,19 @@ func (m Measure) held(tolerance float64) Measure {
 }
 
 var measures = [...]Measure{
-	length("rocker.radius", "radius of the floor edge", 20, 80, "42", func(d *Design, _ int) *float64 { return &d.Rocker.Radius }).held(inch / 4),
+	length("rocker.radius", "radius of the floor edge", 20, 80, "42", func(d *Design, _ int) *float64 { return &d.Rocker.Radius }).held(radiusTolerance),
 	length("rocker.nose", "nose, along the curve from the low point", 6, 30, "15", func(d *Design, _ int) *float64 { return &d.Rocker.Nose }).onSheet(10),
 	length("rocker.tail", "tail, along the curve from the low point", 6, 36, "18", func(d *Design, _ int) *float64 { return &d.Rocker.Tail }).onSheet(11),
-	length("rocker.arcs.N.radius", "radius of this arc", 10, 200, "42", func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Radius }).as(NotZero).held(inch / 4),
+	length("rocker.arcs.N.radius", "radius of this arc", 10, 200, "42", func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Radius }).as(NotZero).held(radiusTolerance),
 	length("rocker.arcs.N.length", "length of this arc, along the curve", 1, 40, "16", func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Length }),
 	length("rocker.arcs.N.flat", "length of this flat", 1, 20, "3", func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Flat }),
-	{Key: "rocker.arcs.N.turn", Label: "angle of this corner", Kind: quantity.Angle, Sign: NotZero, Low: 1 * degree, High: 30 * degree, Step: degree / 2, Tolerance: degree / 2, Example: "5", field: func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Turn }},
+	{Key: "rocker.arcs.N.turn", Label: "angle of this corner", Kind: quantity.Angle, Sign: NotZero, Low: 1 * degree, High: 30 * degree, Step: degree / 2, Tolerance: angleTolerance, Example: "5", field: func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Turn }},
 	length("rocker.depth", "depth of a rocker, floor edge to top edge", 1, 4, `"2-1/4"`, func(d *Design, _ int) *float64 { return &d.Rocker.Depth }),
 	length("rocker.width", "width of a rocker, across", 0.5, 3, `"1-1/4"`, func(d *Design, _ int) *float64 { return &d.Rocker.Width }),
 	length("rocker.track", "between the middles of the two floor edges", 8, 60, "19", func(d *Design, _ int) *float64 { return &d.Rocker.Track }),
-	{Key: "rocker.splay", Label: "splay of the legs, outwards from plumb", Kind: quantity.Angle, Sign: AnySign, Low: 0, High: 10 * degree, Step: degree / 2, Tolerance: degree / 2, Example: "5", field: func(d *Design, _ int) *float64 { return &d.Rocker.Splay }},
+	{Key: "rocker.splay", Label: "splay of the legs, outwards from plumb", Kind: quantity.Angle, Sign: AnySign, Low: 0, High: 10 * degree, Step: degree / 2, Tolerance: angleTolerance, Example: "5", field: func(d *Design, _ int) *float64 { return &d.Rocker.Splay }},
 	{Key: "rocker.toe_in", Label: "each rocker turned in, closer together in front", Kind: quantity.Angle, Sign: AnySign, Low: -2 * degree, High: 2 * degree, Step: degree / 4, Tolerance: degree / 4, Example: "0.5", field: func(d *Design, _ int) *float64 { return &d.Rocker.ToeIn }},
-	length("rocker.unequal", "left tail tip higher than the right one", -0.5, 0.5, `"1/8"`, func(d *Design, _ int) *float64 { return &d.Rocker.Unequal }).as(AnySign),
+	length("rocker.unequal", "left tail tip higher than the right one", -0.5, 0.5, `"1/8"`, func(d *Design, _ int) *float64 { return &d.Rocker.Unequal }).as(AnySign).fitted(),
 	timber("rocker.density", func(d *Design, _ int) *float64 { return &d.Rocker.Density }),
 
 	length("seat.front", "floor to the top of the seat's front edge", 8, 20, `"16-1/2"`, func(d *Design, _ int) *float64 { return &d.Seat.Front }).onSheet(12),
@@ -75,14 +90,17 @@ var measures = [...]Measure{
 	length("seat.depth", "depth of the seat", 10, 24, "18", func(d *Design, _ int) *float64 { return &d.Seat.Depth }).onSheet(14),
 	length("seat.width", "width of the seat", 10, 60, "20", func(d *Design, _ int) *float64 { return &d.Seat.Width }).onSheet(15),
 	length("seat.behind_low_point", "low point back to where the back meets the seat", 0, 16, "9", func(d *Design, _ int) *float64 { return &d.Seat.Behind }).as(AnySign).onSheet(16),
-	length("seat.slide", "the chair slid forward along its rockers", -2, 2, `"1/2"`, func(d *Design, _ int) *float64 { return &d.Seat.Slide }).as(AnySign),
+	length("seat.slide", "the chair slid forward along its rockers", -2, 2, `"1/2"`, func(d *Design, _ int) *float64 { return &d.Seat.Slide }).as(AnySign).fitted(),
+
+	length("seat.front_cut", "cut off both front legs, below zero a shim", -1, 1, `"1/4"`, func(d *Design, _ int) *float64 { return &d.Seat.FrontCut }).as(AnySign).fitted(),
+	length("seat.rear_cut", "cut off both rear legs, below zero a shim", -1, 1, `"1/4"`, func(d *Design, _ int) *float64 { return &d.Seat.RearCut }).as(AnySign).fitted(),
 
 	length("seat.cushion", "thickness of the cushion when sat on", 0, 4, "1", func(d *Design, _ int) *float64 { return &d.Seat.Cushion }).as(AtLeastZero),
 	length("bed.height", "floor to the top of the mattress", 2, 24, "5", func(d *Design, _ int) *float64 { return &d.Bed.Height }),
 	length("bed.length", "length of the bed inside, head to foot", 24, 48, "34", func(d *Design, _ int) *float64 { return &d.Bed.Length }),
 	length("bed.width", "width of the bed inside, side to side", 12, 30, "17", func(d *Design, _ int) *float64 { return &d.Bed.Width }),
 
-	{Key: "back.recline", Label: "recline of the back, from plumb", Kind: quantity.Angle, Sign: AnySign, Low: 0, High: 35 * degree, Step: degree / 2, Tolerance: degree / 2, Blank: 17, Example: "15", field: func(d *Design, _ int) *float64 { return &d.Back.Recline }},
+	{Key: "back.recline", Label: "recline of the back, from plumb", Kind: quantity.Angle, Sign: AnySign, Low: 0, High: 35 * degree, Step: degree / 2, Tolerance: angleTolerance, Blank: 17, Example: "15", field: func(d *Design, _ int) *float64 { return &d.Back.Recline }},
 	length("back.height", "height of the back, along it from the seat", 10, 36, "28", func(d *Design, _ int) *float64 { return &d.Back.Height }).onSheet(18),
 	length("back.lumbar", "bulge of the back, above the seat", 4, 12, "8", func(d *Design, _ int) *float64 { return &d.Back.Lumbar }),
 	number("back.braces.count", "how many braces the back has", 1, 15, 1, "7", func(d *Design, _ int) *float64 { return &d.Back.Braces.Count }),
@@ -99,7 +117,7 @@ var measures = [...]Measure{
 
 	length("part.N.at.x", "middle of the part, ahead of the low point", -24, 24, "-8", func(d *Design, n int) *float64 { return &d.Parts[n].At.X }).as(AnySign),
 	length("part.N.at.y", "middle of the part, over the floor", 0, 48, "16", func(d *Design, n int) *float64 { return &d.Parts[n].At.Y }).as(AnySign),
-	{Key: "part.N.lean", Label: "lean of the part, from plumb", Kind: quantity.Angle, Sign: AnySign, Low: -30 * degree, High: 30 * degree, Step: degree / 2, Tolerance: degree / 2, Example: "15", field: func(d *Design, n int) *float64 { return &d.Parts[n].Lean }},
+	{Key: "part.N.lean", Label: "lean of the part, from plumb", Kind: quantity.Angle, Sign: AnySign, Low: -30 * degree, High: 30 * degree, Step: degree / 2, Tolerance: angleTolerance, Example: "15", field: func(d *Design, n int) *float64 { return &d.Parts[n].Lean }},
 	length("part.N.length", "length of the part, along the floor", 0.5, 48, "18", func(d *Design, n int) *float64 { return &d.Parts[n].Length }),
 	length("part.N.height", "height of the part, or length along its axis", 0.5, 48, "2", func(d *Design, n int) *float64 { return &d.Parts[n].Height }),
 	length("part.N.width", "width of the part, across", 0.5, 60, "20", func(d *Design, n int) *float64 { return &d.Parts[n].Width }),
@@ -156,7 +174,7 @@ var measures = [...]Measure{
 	length("measured.left.N", "rise of the left rocker at this station", 0, 12, `"1-3/8"`, func(d *Design, n int) *float64 { return &d.Measured.Left[n] }).as(AnySign).held(inch / 64).onSheet(35),
 	length("measured.right.N", "rise of the right rocker at this station", 0, 12, `"1-3/8"`, func(d *Design, n int) *float64 { return &d.Measured.Right[n] }).as(AnySign).held(inch / 64).onSheet(36),
 
-	{Key: "floor.slope", Label: "the floor's rise to the front", Kind: quantity.Angle, Sign: AnySign, Low: -5 * degree, High: 5 * degree, Step: degree / 2, Tolerance: degree / 2, Example: "1", field: func(d *Design, _ int) *float64 { return &d.Floor.Slope }},
+	{Key: "floor.slope", Label: "the floor's rise to the front", Kind: quantity.Angle, Sign: AnySign, Low: -5 * degree, High: 5 * degree, Step: degree / 2, Tolerance: angleTolerance, Example: "1", field: func(d *Design, _ int) *float64 { return &d.Floor.Slope }},
 	{Key: "floor.friction", Label: "friction of rocker on floor", Kind: quantity.Ratio, Low: 0.1, High: 0.9, Step: 0.05, Tolerance: 0.1, Example: "0.3", field: func(d *Design, _ int) *float64 { return &d.Floor.Friction }},
 	length("floor.rolling", "lever of the floor's rolling resistance", 0, 0.5, `"1 mm"`, func(d *Design, _ int) *float64 { return &d.Floor.Rolling }).as(AtLeastZero),
 	{Key: "floor.viscous", Label: "loss of a rock that grows with its rate", Kind: quantity.Damping, Sign: AtLeastZero, Low: 0, High: 20, Step: 0.5, Example: `"2.5 N m s"`, field: func(d *Design, _ int) *float64 { return &d.Floor.Viscous }},
@@ -168,10 +186,37 @@ var measures = [...]Measure{
 	limit("limits.forward_margin", "degrees to keep before going forward", func(d *Design, _ int) *float64 { return &d.Limits.ForwardMargin }),
 	length("limits.forward_lift", "lift of the weight to keep before going forward", 0, 4, `"7/16"`, func(d *Design, _ int) *float64 { return &d.Limits.ForwardLift }).as(AtLeastZero),
 	limit("limits.rest_tilt", "largest tilt at rest", func(d *Design, _ int) *float64 { return &d.Limits.RestTilt }),
+
+	{Key: "target.one_rock", Label: "time of one rock there and back, sitting", Kind: quantity.Time, Low: 1, High: 4, Step: 0.1, Example: "2.0", field: func(d *Design, _ int) *float64 { return &d.Target.OneRock }},
+	wish("target.seat_falls", "the seat falls back, sitting", "5", func(d *Design) *Wish { return &d.Target.SeatFalls }),
+	wish("target.back_leans", "the back leans from plumb, sitting", "20", func(d *Design) *Wish { return &d.Target.BackLeans }),
+	wish("target.seat_falls_empty", "the seat falls back, empty", "2", func(d *Design) *Wish { return &d.Target.Empty }),
+	limit("target.back_margin", "degrees to keep before going back", func(d *Design, _ int) *float64 { return &d.Target.BackMargin }),
+	length("target.back_lift", "lift of the weight to keep before going back", 0, 4, `"13/16"`, func(d *Design, _ int) *float64 { return &d.Target.BackLift }).as(AtLeastZero),
+	length("target.longest", "longest rocker, tip to tip", 20, 60, "40", func(d *Design, _ int) *float64 { return &d.Target.Longest }),
+	length("target.stock_width", "width of the board a rocker is sawn from", 3, 16, "8", func(d *Design, _ int) *float64 { return &d.Target.StockWidth }),
+	length("target.stock_length", "length of the board a rocker is sawn from", 20, 96, "48", func(d *Design, _ int) *float64 { return &d.Target.StockLength }),
+	length("target.smallest_radius", "smallest radius to which the strips bend", 10, 80, "36", func(d *Design, _ int) *float64 { return &d.Target.SmallestRadius }),
+	limit("target.largest_tilt", "tilt at which a cradle stands on its tips", func(d *Design, _ int) *float64 { return &d.Target.LargestTilt }),
+	number("target.arcs", "how many arcs the rocker may have", 1, 3, 1, "1", func(d *Design, _ int) *float64 { return &d.Target.Arcs }),
+
+	length("shop.length", "lengths are held to, 95 times in 100", 0.015625, 0.5, `"1/16"`, func(d *Design, _ int) *float64 { return &d.Shop.Length }),
+	length("shop.radius", "radii are held to, 95 times in 100", 0.03125, 2, `"1/4"`, func(d *Design, _ int) *float64 { return &d.Shop.Radius }),
+	{Key: "shop.angle", Label: "angles are held to, 95 times in 100", Kind: quantity.Angle, Low: 0.1 * degree, High: 3 * degree, Step: 0.1 * degree, Example: `"1/2"`, field: func(d *Design, _ int) *float64 { return &d.Shop.Angle }},
+	weight("shop.weight", "the weight of the piece is known to, 95 times in 100", func(d *Design, _ int) *float64 { return &d.Shop.Weight }).like("2"),
+}
+
+// wish is a tilt that may be zero.
+func wish(key, label, example string, field func(d *Design) *Wish) Measure {
+	return Measure{
+		Key: key, Label: label, Kind: quantity.Angle, Sign: AnySign, Low: -10 * degree, High: 35 * degree, Step: degree / 2, Example: example,
+		field: func(d *Design, _ int) *float64 { return &field(d).Value },
+		asked: func(d *Design) *bool { return &field(d).Asked },
+	}
 }
 
 func weight(key, label string, field func(d *Design, n int) *float64) Measure {
-	return Measure{Key: key, Label: label, Kind: quantity.Mass, Low: 1 * pound, High: 300 * pound, Step: pound, Tolerance: 2 * pound, Example: "26", field: field}
+	return Measure{Key: key, Label: label, Kind: quantity.Mass, Low: 1 * pound, High: 300 * pound, Step: pound, Tolerance: weightTolerance, Example: "26", field: field}
 }
 
 func timber(key string, field func(d *Design, n int) *float64) Measure {
@@ -227,7 +272,7 @@ func postureWords() []string {
 
 // size is a size of a person.
 func size(s person.Size, label string, low, high float64, example string) Measure {
-	return length("sitter.N."+sizeKey(s), label, low, high, example, func(d *Design, n int) *float64 { return &d.Sitters[n].Person.Sizes[s] }).held(inch / 4)
+	return length("sitter.N."+sizeKey(s), label, low, high, example, func(d *Design, n int) *float64 { return &d.Sitters[n].Person.Sizes[s] }).held(radiusTolerance)
 }
 
 // number is a plain count.

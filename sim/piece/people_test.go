@@ -95,11 +95,11 @@ func TestInfantGivenAPlace(t *testing.T) {
 	}
 	capsule := person.Capsule(5, 0.6)
 	want := body.Body{Mass: 5, Centre: r2.Vec{X: -0.05, Y: 0.12 + capsule.Radius}, Inertia: capsule.Along}
-	if got := find(t, side, "our own").person; got != want {
+	if got := find(t, side, "our own").Person; got != want {
 		t.Errorf("sideways %+v, want %+v", got, want)
 	}
 	want.Inertia = capsule.Across
-	if got := find(t, end, "our own").person; got != want {
+	if got := find(t, end, "our own").Person; got != want {
 		t.Errorf("endwise %+v, want %+v", got, want)
 	}
 	find(t, side, "newborn, in the middle") // the usual ones are checked beside it
@@ -113,7 +113,7 @@ func TestTwoWeighTwo(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	both, one := find(t, r, "both, sitting").person, find(t, r, "one at the end, sitting").person
+	both, one := find(t, r, "both, sitting").Person, find(t, r, "one at the end, sitting").Person
 	if math.Abs(both.Mass-2*one.Mass) > 1e-12 || r2.Norm(r2.Sub(both.Centre, one.Centre)) > 1e-12 || math.Abs(both.Inertia-2*one.Inertia) > 1e-12 {
 		t.Errorf("two are %+v, one %+v", both, one)
 	}
@@ -141,7 +141,7 @@ func TestSwitchedOffAndReplaced(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if got := find(t, r, "large man, sitting").person.Mass; math.Abs(got-140) > 1e-9 {
+	if got := find(t, r, "large man, sitting").Person.Mass; math.Abs(got-140) > 1e-9 {
 		t.Errorf("the maker's large man weighs %v", got)
 	}
 	d = sized()
@@ -177,10 +177,10 @@ func TestChildOnTheTail(t *testing.T) {
 	tip := r2.Add(r.Edge.Tail(), r2.Vec{Y: depth})
 	mass := (20.68 + 20.24) / 2 // CDC (2000), boys and girls of 6
 	foot, holding := find(t, r, "child on the tail"), find(t, r, "child on the tail, holding the back")
-	if got := foot.person; math.Abs(got.Mass-mass) > 1e-9 || got.Inertia != 0 || got.Centre != tip {
+	if got := foot.Person; math.Abs(got.Mass-mass) > 1e-9 || got.Inertia != 0 || got.Centre != tip {
 		t.Errorf("at the foot: %+v, want %v kg at %v", got, mass, tip)
 	}
-	if got := holding.person; got.Inertia <= 0 || math.Abs(got.Centre.Y-tip.Y-0.58*1.15) > 0.05 { // a child's balance point stands at 0.55 to 0.6 of the stature
+	if got := holding.Person; got.Inertia <= 0 || math.Abs(got.Centre.Y-tip.Y-0.58*1.15) > 0.05 { // a child's balance point stands at 0.55 to 0.6 of the stature
 		t.Errorf("holding the back: %+v over %v", got, tip)
 	}
 	if foot.Role != Hazard || holding.Role != Hazard {
@@ -202,7 +202,7 @@ func TestPeopleRideOnASlidSeat(t *testing.T) {
 		t.Fatal(err)
 	}
 	a, b := find(t, before, "owner, sitting"), find(t, after, "owner, sitting")
-	if moved := r2.Sub(b.person.Centre, a.person.Centre); r2.Norm(r2.Sub(moved, r2.Vec{X: 0.5 * inch})) > 1e-12 {
+	if moved := r2.Sub(b.Person.Centre, a.Person.Centre); r2.Norm(r2.Sub(moved, r2.Vec{X: 0.5 * inch})) > 1e-12 {
 		t.Errorf("the person moved by %v", moved)
 	}
 	if moved := r2.Sub(b.Figures[0].Hip, a.Figures[0].Hip); r2.Norm(r2.Sub(moved, r2.Vec{X: 0.5 * inch})) > 1e-12 {

@@ -99,44 +99,6 @@ func holds(limits []Limit) bool {
 	return true
 }
 
-// A standing is a design whose loads are balanced.
-type standing struct {
-	edge   rocker.Profile
-	curve  *Curve
-	heap   heap
-	people []somebody
-	loads  []Load
-}
-
-// balanced returns the design's edge, the mass of the piece, who sits, and the loads
-// with their balance and nothing else.
-func (d Design) balanced() (standing, error) {
-	var s standing
-	var err error
-	if s.edge, s.curve, err = d.profile(); err != nil {
-		return s, err
-	}
-	if err := d.Seat.check(); err != nil {
-		return s, err
-	}
-	if err := d.Back.Braces.check(); err != nil {
-		return s, err
-	}
-	if s.people, err = d.everybody(); err != nil {
-		return s, err
-	}
-	if s.heap, err = d.heap(s.edge, s.people); err != nil {
-		return s, err
-	}
-	if s.loads, err = d.loads(s.people, s.edge, s.heap); err != nil {
-		return s, err
-	}
-	for i := range s.loads {
-		s.loads[i].Balance = s.loads[i].Rig.Balance()
-	}
-	return s, nil
-}
-
 // tape measures the drawn edge.
 func tape(edge rocker.Profile) Tape {
 	nose, tail := edge.Nose(), edge.Tail()
@@ -167,7 +129,7 @@ func (d Design) spread(edge rocker.Profile, h heap, loads []Load) Spread {
 			empty := h.weighted(part, factor, d.Piece.Mass).joined(carry)
 			for _, l := range loads {
 				rig := l.Rig
-				rig.Body = body.Join(empty, l.person)
+				rig.Body = body.Join(empty, l.Person)
 				was, now := l.Balance, rig.Balance()
 				if was.Outcome != sim.Rocks || now.Outcome != sim.Rocks {
 					continue

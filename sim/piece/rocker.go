@@ -4,8 +4,6 @@ import (
 	"errors"
 	"fmt"
 
-	"gonum.org/v1/gonum/spatial/r2"
-
 	"rockerwright/body"
 	"rockerwright/rocker"
 )
@@ -94,39 +92,4 @@ func (r Rocker) wood(edge rocker.Profile, density float64) (body.Body, error) {
 	}
 	across := 2 * width * density
 	return body.Body{Mass: across * strip.Area, Centre: strip.Centroid, Inertia: across * strip.Second}, nil
-}
-
-// A carry moves the seat frame against the rocker frame, rigidly: a turn about a
-// point, then a move.
-type carry struct {
-	turn  float64 // + back
-	about r2.Vec
-	move  r2.Vec
-}
-
-func (c carry) point(p r2.Vec) r2.Vec {
-	return r2.Add(r2.Rotate(p, c.turn, c.about), c.move)
-}
-
-func (c carry) body(b body.Body) body.Body {
-	return b.Turned(c.turn, c.about).Moved(c.move)
-}
-
-// carry returns how the seat frame lies on the rockers: as drawn, or slid forward by
-// Seat.Slide along the top edge at the low point. On a concentric top the chair turns
-// about the arc's centre; on a straight one it moves along.
-func (d Design) carry(edge rocker.Profile) carry {
-	slide := d.Seat.Slide
-	if slide == 0 {
-		return carry{}
-	}
-	i, within := edge.Find(0)
-	b := edge.Bearing(i)
-	depth, _ := d.Rocker.size()
-	if d.Rocker.Top == Straight || b.Radius <= depth {
-		return carry{move: r2.Vec{X: slide}}
-	}
-	u, _ := rocker.Down(within)
-	centre := r2.Sub(b.Contact(within), r2.Scale(b.Radius, u))
-	return carry{turn: slide / (b.Radius - depth), about: centre}
 }

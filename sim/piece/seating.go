@@ -140,7 +140,7 @@ func (d Design) slopes(r Report) []SlopeTest {
 	for _, mass := range []float64{25, 50} {
 		for _, slope := range []float64{10 * degree, -10 * degree} {
 			rig := r.Loads[0].Rig
-			rig.Body = body.Join(rig.Body, rider.person.Scaled(mass/rider.person.Mass))
+			rig.Body = body.Join(rig.Body, rider.Person.Scaled(mass/rider.Person.Mass))
 			rig.Floor.Slope = slope
 			b := rig.Balance()
 			uphill := "nose"

@@ -118,10 +118,10 @@ const DropHeight = 0.10
 // once, with the angular momentum that the fall brings about the contact.
 func (d Design) dropped(l, empty *Load) Fate {
 	tilt := empty.Balance.Rest.Tilt
-	along, over := l.Rig.Place(l.person.Centre, tilt)
+	along, over := l.Rig.Place(l.Person.Centre, tilt)
 	touch, _ := l.Rig.Place(l.Rig.Profile.Contact(tilt-d.Floor.Slope), tilt)
 	speed := math.Sqrt(2 * d.floor().FreeFall() * DropHeight)
-	who := body.Body{Mass: l.person.Mass, Centre: r2.Vec{X: along, Y: over}}
+	who := body.Body{Mass: l.Person.Mass, Centre: r2.Vec{X: along, Y: over}}
 	rate := motion.Dropped(who, r2.Vec{X: touch}, speed, l.Rig.Inertia(tilt))
 	return d.fate("drops in", l, motion.Start{Tilt: tilt, Rate: rate})
 }

@@ -101,7 +101,7 @@ func (f *File) near(key string) (locate.Position, bool) {
 }
 
 // sections are the words that a line or a section of a design begins with.
-var sections = []string{"title", "kind", "units", "rocks", "rocker", "seat", "bed", "back", "arms", "piece", "part", "body", "measured", "sitter", "people", "floor", "limits"}
+var sections = []string{"title", "kind", "units", "rocks", "rocker", "seat", "bed", "back", "arms", "piece", "part", "body", "measured", "sitter", "people", "floor", "limits", "target", "shop"}
 
 func isSection(word string) bool { return slices.Contains(sections, word) }
 
@@ -138,5 +138,5 @@ func (f *File) unknown(key string, err error) error {
 	if meant, found := locate.Suggest(section, sections); found {
 		return fmt.Errorf("there is no such section; did you mean %s?", meant)
 	}
-	return fmt.Errorf("there is no such section; a design has rocker, seat, bed, back, arms, piece, part, body, measured, sitter, people, floor and limits")
+	return fmt.Errorf("there is no such section; a design has rocker, seat, bed, back, arms, piece, part, body, measured, sitter, people, floor, limits, target and shop")
 }

@@ -162,6 +162,7 @@ func (f *File) fill(e locate.Entry, value any, filled map[*float64]string) error
 		err = allowed(measure, x, e.Raw)
 	}
 	*field = x
+	measure.Given(&f.Design)
 	return at(withExample(err, measure))
 }
 

@@ -60,6 +60,7 @@ func (f *File) Set(key, value string) error {
 			return fail(withExample(err, measure))
 		}
 		*field = x
+		measure.Given(&f.Design)
 		shown = quantity.With(x, measure.Kind, f.Design.Units)
 	}
 	if f.changed == nil {

@@ -1,0 +1,50 @@
+package piece
+
+import "testing"
+
+// TestCompanyIsCheck holds that a company in a changed design finds what Check finds.
+func TestCompanyIsCheck(t *testing.T) {
+	company, err := sized().Company()
+	if err != nil {
+		t.Fatal(err)
+	}
+	d := sized()
+	d.Rocker.Radius, d.Seat.Front, d.Seat.RearCut = 40*inch, 17*inch, inch/4
+	want, err := Check(d, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	got, err := company.Balance(d)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(got.Limits) != len(want.Limits) || len(got.Limits) < 10 {
+		t.Fatalf("%d limits, want %d", len(got.Limits), len(want.Limits))
+	}
+	for i, l := range got.Limits {
+		if l.Got != want.Limits[i].Got || l.Load != want.Limits[i].Load {
+			t.Errorf("%+v, want %+v", l, want.Limits[i])
+		}
+	}
+	for i := range got.Loads {
+		l := &got.Loads[i]
+		w := find(t, want, l.Name)
+		if l.Balance != w.Balance || l.SeatFall != w.SeatFall || l.BackRecline != w.BackRecline || l.Pull.EffortBack != w.Pull.EffortBack {
+			t.Errorf("%s: %+v, want %+v", l.Name, l.Balance, w.Balance)
+		}
+	}
+}
+
+func BenchmarkCompany(b *testing.B) {
+	d := sized()
+	company, err := d.Company()
+	if err != nil {
+		b.Fatal(err)
+	}
+	b.ReportAllocs()
+	for b.Loop() {
+		if r, err := company.Balance(d); err != nil || len(r.Limits) == 0 {
+			b.Fatal(err)
+		}
+	}
+}
