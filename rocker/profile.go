@@ -109,15 +109,13 @@ func (p Profile) Rise(x float64) float64 {
 		if e.Length == 0 || x > from.X || x < to.X {
 			continue
 		}
-		low, high := 0.0, e.Length // x falls along the edge from nose to tail
-		for range 60 {
-			if middle := (low + high) / 2; e.point(middle).X > x {
-				low = middle
-			} else {
-				high = middle
-			}
+		if e.Radius == 0 {
+			return from.Y + (to.Y-from.Y)*(x-from.X)/(to.X-from.X)
 		}
-		return e.point(low).Y
+		down, _ := Down(e.from)
+		centre := r2.Sub(from, r2.Scale(e.Radius, down))
+		sine := (centre.X - x) / e.Radius
+		return centre.Y - e.Radius*math.Sqrt(max(0, 1-sine*sine))
 	}
 	if x > 0 {
 		return p.Nose().Y

@@ -28,7 +28,7 @@ func (c Company) Balance(d Design) (Report, error) {
 		return Report{}, err
 	}
 	s.people = c.people
-	if err := s.balance(d, onlyAsked); err != nil {
+	if err := s.balance(d, asked); err != nil {
 		return Report{}, err
 	}
 	r := Report{Design: d, Edge: s.edge, Tape: tape(s.edge), Loads: s.loads, Curve: s.curve}
@@ -44,12 +44,6 @@ func (c Company) Balance(d Design) (Report, error) {
 	r.Limits, r.Look = d.limits(r.Loads)
 	return r, nil
 }
-
-// onlyAsked reports whether something is asked of a load to be.
-func onlyAsked(s seated) bool { return asked(s.role, s.posture) }
-
-// everyLoad leaves none out.
-func everyLoad(seated) bool { return true }
 
 // A standing is a design whose loads are balanced.
 type standing struct {
@@ -87,7 +81,7 @@ func (d Design) drawn() (standing, error) {
 }
 
 // balance fills in the mass of the piece and the loads that are wanted, balanced.
-func (s *standing) balance(d Design, wanted func(seated) bool) error {
+func (s *standing) balance(d Design, wanted wanted) error {
 	var err error
 	if s.heap, err = d.heap(s.edge, s.people); err != nil {
 		return err

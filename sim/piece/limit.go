@@ -73,6 +73,7 @@ func (l *Load) Asked() bool {
 	return !l.Empty && asked(l.Role, l.Posture)
 }
 
+// asked is what [Load.Asked] reports of a load to be.
 func asked(role Role, posture person.Posture) bool {
 	return role != Hazard && posture != person.PushingUp
 }

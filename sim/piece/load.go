@@ -49,19 +49,19 @@ type Righting struct {
 
 // loads returns the piece empty, then with each sitter in each posture that is wanted, in
 // file order, with the rig of each and nothing computed.
-func (d Design) loads(people []somebody, edge rocker.Profile, h heap, wanted func(seated) bool) ([]Load, error) {
+func (d Design) loads(people []somebody, edge rocker.Profile, h heap, wanted wanted) ([]Load, error) {
 	onSeat := d.carry(edge)
 	empty := h.joined(onSeat)
 	floor := d.floor()
 	rig := func(b body.Body) sim.Rig { return sim.Rig{Profile: edge, Body: b, Floor: floor} }
-	seats, err := d.seats(people, edge)
+	seats, err := d.seats(people, edge, wanted)
 	if err != nil {
 		return nil, err
 	}
 	list := make([]Load, 1, 1+len(seats))
 	list[0] = Load{Name: "empty", Empty: true, Rig: rig(empty)}
 	for _, s := range seats {
-		if !wanted(s) {
+		if !wanted(s.role, s.posture) {
 			continue
 		}
 		var give *Give
@@ -83,8 +83,11 @@ func (d Design) loads(people []somebody, edge rocker.Profile, h heap, wanted fun
 			Name: s.name, Role: s.role, Sitter: s.sitter, Posture: s.posture,
 			Standing: s.standing, Give: give, Person: rides.body(s.body),
 		}
-		for _, figure := range s.figures {
-			l.Figures = append(l.Figures, figure.Moved(rides.point))
+		l.Figures = s.figures
+		if rides != (carry{}) {
+			for i, figure := range s.figures {
+				l.Figures[i] = figure.Moved(rides.point)
+			}
 		}
 		l.Rig = rig(body.Join(empty, l.Person))
 		list = append(list, l)

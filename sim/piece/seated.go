@@ -21,10 +21,10 @@ type seated struct {
 	people   []somebody      // who are posed, side by side
 }
 
-// seats returns everything that rides on the piece, load by load: the design's sitters
-// in file order, then the usual others and the hazards.
-func (d Design) seats(people []somebody, edge rocker.Profile) ([]seated, error) {
-	var list []seated
+// seats returns everything that rides on the piece and is wanted, load by load: the design's
+// sitters in file order, then the usual others and the hazards.
+func (d Design) seats(people []somebody, edge rocker.Profile, wanted wanted) ([]seated, error) {
+	list := make([]seated, 0, 16)
 	next := 0
 	for _, s := range d.Sitters {
 		if s.lies(d) {
@@ -39,19 +39,19 @@ func (d Design) seats(people []somebody, edge rocker.Profile) ([]seated, error) 
 			next++
 			continue // two sit together, below
 		}
-		list = append(list, d.posed(people[next])...)
+		list = d.posed(list, people[next], wanted)
 		next++
 	}
 	if d.Kind == Settee {
-		list = append(list, d.together(people[:next])...)
+		list = d.together(list, people[:next], wanted)
 	}
 	for _, one := range people[next:] {
-		list = append(list, d.posed(one)...)
+		list = d.posed(list, one, wanted)
 	}
 	if d.Kind == Cradle && d.Bed.Height > 0 {
 		list = append(list, d.infants()...)
 	}
-	if d.asked(ChildOnTheTail) && d.Seat.level() && (d.Kind == Chair || d.Kind == Settee) && len(people) > 0 {
+	if wanted(Hazard, person.Unsaid) && d.asked(ChildOnTheTail) && d.Seat.level() && (d.Kind == Chair || d.Kind == Settee) && len(people) > 0 {
 		tail, err := d.onTheTail(edge)
 		if err != nil {
 			return nil, err
@@ -61,21 +61,33 @@ func (d Design) seats(people []somebody, edge rocker.Profile) ([]seated, error) 
 	return list, nil
 }
 
-// posed returns somebody in each posture.
-func (d Design) posed(one somebody) []seated {
-	list := make([]seated, 0, len(one.postures))
+// wanted says which loads are, by role and posture.
+type wanted func(role Role, posture person.Posture) bool
+
+// everyLoad leaves none out.
+func everyLoad(Role, person.Posture) bool { return true }
+
+// posed appends somebody in each posture that is wanted.
+func (d Design) posed(list []seated, one somebody, wanted wanted) []seated {
 	for _, posture := range one.postures {
-		list = append(list, d.seat(one.name, one.role, posture, one))
+		if wanted(roleIn(one.role, posture), posture) {
+			list = append(list, d.seat(one.name, one.role, posture, one))
+		}
 	}
 	return list
 }
 
+// roleIn returns for whom a load is checked: who puts the arms behind the head is a hazard.
+func roleIn(role Role, posture person.Posture) Role {
+	if posture == person.ArmsBehindHead {
+		return Hazard
+	}
+	return role
+}
+
 // seat returns people side by side in one posture, on a stiff back.
 func (d Design) seat(name string, role Role, posture person.Posture, people ...somebody) seated {
-	s := seated{name: name + ", " + posture.String(), sitter: name, role: role, posture: posture, people: people}
-	if posture == person.ArmsBehindHead {
-		s.role = Hazard
-	}
+	s := seated{name: name + ", " + posture.String(), sitter: name, role: roleIn(role, posture), posture: posture, people: people}
 	s.pose(d, 0)
 	return s
 }
@@ -99,9 +111,10 @@ func (s *seated) pose(d Design, give float64) {
 	}
 }
 
-// together returns two owners side by side on a settee, and one of them at its end. One
-// sitter given alone has a companion alike. Which end makes no difference to the rock.
-func (d Design) together(people []somebody) []seated {
+// together appends two owners side by side on a settee, and one of them at its end, as far as
+// is wanted. One sitter given alone has a companion alike. Which end makes no difference to
+// the rock.
+func (d Design) together(list []seated, people []somebody, wanted wanted) []seated {
 	var owners []somebody
 	for _, one := range people {
 		if one.role == Owner {
@@ -109,12 +122,13 @@ func (d Design) together(people []somebody) []seated {
 		}
 	}
 	if len(owners) == 0 {
-		return nil
+		return list
 	}
 	first, second := owners[0], owners[min(1, len(owners)-1)]
-	var list []seated
 	for _, posture := range first.postures {
-		list = append(list, d.seat("both", Owner, posture, first, second))
+		if wanted(roleIn(Owner, posture), posture) {
+			list = append(list, d.seat("both", Owner, posture, first, second))
+		}
 	}
 	if d.asked(OneAtTheEnd) {
 		for _, posture := range []person.Posture{person.Sitting, person.LyingBack} {
