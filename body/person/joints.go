@@ -43,3 +43,12 @@ func (p *Person) HipAhead() float64 { return p.hipAhead }
 
 // HipUp returns the height of the hip joints over a hard seat, m.
 func (p *Person) HipUp() float64 { return p.hipUp }
+
+// navelUp is where the navel lies on the way from the hip joints to the seventh neck vertebra:
+// de Leva (1996), Table 4, 145.7 of 603.3 mm in men and 181.5 of 614.8 mm in women; the mean.
+const navelUp = 0.27
+
+// Navel returns the place of the navel, taken on the line of the trunk.
+func (j Joints) Navel() r2.Vec {
+	return r2.Add(j.Hip, r2.Scale(navelUp, r2.Sub(j.Neck, j.Hip)))
+}

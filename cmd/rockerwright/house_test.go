@@ -27,14 +27,15 @@ var mayImport = map[string][]string{
 	"sim/readings": {"rocker", "body", "sim", gonum},
 	"sim/motion":   {"rocker", "body", "sim", gonum},
 	"sim/piece":    {"rocker", "body", "body/person", "sim", "sim/motion", "sim/readings", "sim/quantity", gonum},
+	"sim/size":     {"rocker", "rocker/bench", "body", "sim", "sim/quantity", "sim/piece", gonum},
 	"plots":        {"rocker", "body", "body/person", "sim", "sim/motion", "sim/quantity", "sim/piece", gonum, plot, fpdf},
 	"validation":   {"rocker", "rocker/bench", "body", "body/person", "sim", "sim/motion", "sim/readings", "sim/quantity", "sim/piece", gonum},
 
 	"cmd/internal/design/locate": {},
 	"cmd/internal/design":        {"cmd/internal/design/locate", "sim/piece", "sim/quantity", "github.com/BurntSushi/toml"},
-	"cmd/internal/words":         {"body", "body/person", "sim/piece", "sim/readings", "sim/motion", "sim/quantity", "sim", "rocker"},
+	"cmd/internal/words":         {"body", "body/person", "sim/piece", "sim/size", "sim/readings", "sim/motion", "sim/quantity", "sim", "rocker"},
 	"cmd/rockerwright": {
-		"cmd/internal/design", "cmd/internal/words", "plots", "body/person", "rocker", "sim", "sim/readings", "sim/motion", "sim/piece", "sim/quantity", "validation",
+		"cmd/internal/design", "cmd/internal/words", "plots", "body/person", "rocker", "sim", "sim/readings", "sim/motion", "sim/piece", "sim/size", "sim/quantity", "validation",
 		"github.com/spf13/cobra", "golang.org/x/term",
 	},
 }

@@ -31,6 +31,20 @@ func (c Company) Balance(d Design) (Report, error) {
 	if err := s.balance(d, asked); err != nil {
 		return Report{}, err
 	}
+	return s.report(d), nil
+}
+
+// Balance is [Company.Balance] with everybody, hazards too, made anew.
+func Balance(d Design) (Report, error) {
+	s, err := d.balanced()
+	if err != nil {
+		return Report{}, err
+	}
+	return s.report(d), nil
+}
+
+// report returns a balanced design as a report of its first part.
+func (s *standing) report(d Design) Report {
 	r := Report{Design: d, Edge: s.edge, Tape: tape(s.edge), Loads: s.loads, Curve: s.curve}
 	carry := d.carry(s.edge)
 	top, known := d.TopOfBack()
@@ -42,7 +56,7 @@ func (c Company) Balance(d Design) (Report, error) {
 		}
 	}
 	r.Limits, r.Look = d.limits(r.Loads)
-	return r, nil
+	return r
 }
 
 // A standing is a design whose loads are balanced.

@@ -82,6 +82,12 @@ func (r Rocker) size() (depth, width float64) {
 	return depth, width
 }
 
+// DepthOr returns the depth of a rocker, the usual one where none is drawn, m.
+func (r Rocker) DepthOr() float64 {
+	depth, _ := r.size()
+	return depth
+}
+
 // wood returns the pair of rockers cut from wood of the given density (kg/m³), in the
 // rocker frame.
 func (r Rocker) wood(edge rocker.Profile, density float64) (body.Body, error) {

@@ -4,6 +4,8 @@ import (
 	"math"
 
 	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/rocker"
 )
 
 // drawn reports whether the design has a seat.
@@ -65,4 +67,12 @@ func (d Design) TopOfBack() (top r2.Vec, known bool) {
 	}
 	sin, cos := math.Sincos(d.Back.Recline)
 	return r2.Add(d.Seat.Meet(), r2.Scale(d.Back.Height, r2.Vec{X: -sin, Y: cos})), true
+}
+
+// LegLength returns the length of a front leg as drawn, plumb: from the rocker's top edge to
+// the top of the seat's front edge, m.
+func (d Design) LegLength(edge rocker.Profile) float64 {
+	front := d.Seat.FrontEdge()
+	depth, _ := d.Rocker.size()
+	return front.Y - edge.Rise(front.X) - depth
 }

@@ -1,0 +1,91 @@
+package size
+
+import (
+	"math"
+
+	"rockerwright/sim/piece"
+)
+
+// A question is a design, and what it is sized for.
+type question struct {
+	design  piece.Design // limits raised to what is aimed for
+	target  piece.Target
+	company piece.Company
+	drawn   piece.Report
+	start   shape // as drawn, one arc
+	movable bool  // the low point may be moved under the seat
+}
+
+// ask reads a design for sizing.
+func ask(d piece.Design) (question, error) {
+	q := question{design: d.Clone(), target: d.Target}
+	q.design.Limits.BackMargin = max(d.Limits.BackMargin, d.Target.BackMargin)
+	q.design.Limits.BackLift = max(d.Limits.BackLift, d.Target.BackLift)
+	var err error
+	if q.drawn, err = piece.Balance(d); err != nil {
+		return q, err
+	}
+	if q.drawn.Curve != nil {
+		return q, &UnsuitedError{"its rockers are measured, not drawn: draw [rocker] to size them"}
+	}
+	if q.company, err = d.Company(); err != nil {
+		return q, err
+	}
+	radius := d.Rocker.Radius
+	if f, ok := FeelOf(q.drawn); ok && radius == 0 {
+		radius = f.Radius
+	}
+	if radius == 0 {
+		for _, a := range d.Rocker.Arcs {
+			radius = max(radius, a.Radius)
+		}
+	}
+	q.start = shapeOf(q.drawn, radius)
+	weighed := d.Measured.Weight > 0 || d.Measured.Front > 0 || d.Measured.Rear > 0
+	q.movable = !weighed && (d.Kind != piece.Cradle || d.Rocks == piece.End)
+	return q, nil
+}
+
+// answer balances the design with a shape.
+func (q *question) answer(s shape) (piece.Report, bool) {
+	if s.cramped() >= noAnswer {
+		return piece.Report{}, false
+	}
+	r, err := q.company.Balance(s.with(q.design))
+	return r, err == nil
+}
+
+// misses returns how each aim comes out with a shape.
+func (q *question) misses(s shape) []Miss {
+	r, ok := q.answer(s)
+	if !ok {
+		return []Miss{{Aim: Sensible, Steps: noAnswer}}
+	}
+	list := misses(q.target, r)
+	if cramped := s.cramped(); cramped > 0 {
+		list = append(list, Miss{Aim: Sensible, Steps: cramped})
+	}
+	return list
+}
+
+// score scores a shape: how it misses the aims, and ever so little how far it goes from the
+// one that was drawn, so that nothing is changed for nothing.
+func (q *question) score(s shape) float64 {
+	return score(q.misses(s)) + strays*q.strayed(s)
+}
+
+// strays is the weight of going from what was drawn: an inch at either end counts as a
+// thousandth of a step squared.
+const strays = 1e-3
+
+// strayed returns how far the shape goes from the drawn one, in inches of nose and tail and
+// tenths of radii, squared.
+func (q *question) strayed(s shape) float64 {
+	const inch = 0.0254
+	square := func(x float64) float64 { return x * x }
+	sum := square((s.nose-q.start.nose)/inch) + square((s.tail-q.start.tail)/inch) + square(s.low/inch)
+	for _, r := range s.radii {
+		sum += square(math.Log(r/q.start.radii[0]) / 0.1)
+	}
+	return sum
+}

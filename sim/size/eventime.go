@@ -1,0 +1,4 @@
+package size
+
+// Evenness is how even the time of an even-time rocker is.
+type Evenness struct{}

@@ -1,0 +1,187 @@
+package size
+
+import (
+	"math"
+
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// A Way is what is kept of a piece that is liked.
+type Way int
+
+const (
+	SameTime       Way = iota // of one rock
+	SameSteadiness            // R − H
+	SameProportion            // R/H
+	SameRadius
+)
+
+// Ways are all of them.
+var Ways = [...]Way{SameTime, SameSteadiness, SameProportion, SameRadius}
+
+var wayNames = [...]string{"same time", "same steadiness", "same proportion", "radius kept"}
+
+func (w Way) String() string { return wayNames[w] }
+
+// A Kept is the new piece with its radii scaled so that one thing is as in the old one.
+type Kept struct {
+	Way    Way
+	Found  bool         // else no radius does it, and the rest is empty
+	Exact  float64      // the radius at the rest, m
+	Scale  float64      // of all radii, against those the new piece was drawn with
+	Design piece.Design // rounded to what a maker sets
+	Report piece.Report // of Design, every load
+	Feel   Feel         // of Design
+}
+
+// A Likeness answers how the radius goes with the chair.
+type Likeness struct {
+	Old, New         Feel
+	OldPiece, Wanted piece.Report // as they were given
+	Ways             [len(Ways)]Kept
+	Rules            []Rule // of the trade, for the new piece
+}
+
+// Like returns the new piece with the rocker that keeps each thing of the old one. The place
+// of the low point under the seat, the seat's heights and the ratios of arcs stay the new
+// piece's; all radii scale by the one at the rest with the owner at ease. Edge lengths stay,
+// but under SameProportion they scale too. The error is of package piece, or an
+// [*UnsuitedError] where a piece has no radius to scale or no feel to keep.
+func Like(old, wanted piece.Design) (Likeness, error) {
+	var l Likeness
+	var err error
+	if l.OldPiece, err = piece.Balance(old); err != nil {
+		return l, &OldError{err}
+	}
+	if l.Wanted, err = piece.Balance(wanted); err != nil {
+		return l, err
+	}
+	if l.Wanted.Curve != nil {
+		return l, &UnsuitedError{"its rockers are measured, not drawn: draw [rocker] to find another radius"}
+	}
+	var ok bool
+	if l.Old, ok = FeelOf(l.OldPiece); !ok {
+		return l, &OldError{&UnsuitedError{"with its owner it has no rest on a curve, so there is no feel to keep"}}
+	}
+	l.New, _ = FeelOf(l.Wanted)
+	company, err := wanted.Company()
+	if err != nil {
+		return l, err
+	}
+	for i, way := range Ways {
+		if l.Ways[i], err = kept(way, l.Old, wanted, company); err != nil {
+			return l, err
+		}
+	}
+	l.Rules = rules(l)
+	return l, nil
+}
+
+// An UnsuitedError says why a piece cannot be sized.
+type UnsuitedError struct{ Reason string }
+
+func (e *UnsuitedError) Error() string { return e.Reason }
+
+// An OldError is an error of the piece that is liked.
+type OldError struct{ Err error }
+
+func (e *OldError) Error() string { return "the piece that is liked: " + e.Err.Error() }
+func (e *OldError) Unwrap() error { return e.Err }
+
+// wantedRadius returns the radius at the rest that keeps what the way says, with the height
+// and gyration of the new piece there.
+func (w Way) wantedRadius(old, now Feel) float64 {
+	switch w {
+	case SameTime:
+		return now.RadiusForPeriod(old.Period)
+	case SameSteadiness:
+		return now.radiusFor(old.Steadiness)
+	case SameProportion:
+		return now.Height * old.Radius / old.Height
+	}
+	return old.Radius
+}
+
+// How far a radius is scaled, at most.
+const leastScale, mostScale = 0.25, 8.0
+
+// kept solves for one way. Where the piece has no rest its radius is too small.
+func kept(way Way, old Feel, wanted piece.Design, company piece.Company) (Kept, error) {
+	k := Kept{Way: way}
+	feel := func(scale float64) (Feel, bool) {
+		report, err := company.Balance(scaled(wanted, scale, way))
+		if err != nil {
+			return Feel{}, false
+		}
+		return FeelOf(report)
+	}
+	short := func(scale float64) float64 {
+		now, ok := feel(scale)
+		if !ok {
+			return math.NaN()
+		}
+		return way.wantedRadius(old, now) - now.Radius
+	}
+	scale, found := zero(short, 1, leastScale, mostScale)
+	now, rests := feel(scale)
+	if !found || !rests || math.Abs(short(scale)) > 1e-6*now.Radius { // across a joint it may jump
+		return k, nil
+	}
+	k.Found, k.Scale, k.Exact = true, scale, now.Radius
+	k.Design = rounded(scaled(wanted, scale, way))
+	var err error
+	if k.Report, err = piece.Balance(k.Design); err != nil {
+		return k, err
+	}
+	k.Feel, _ = FeelOf(k.Report)
+	return k, nil
+}
+
+// scaled returns the design with all its radii scaled, and under SameProportion its edge
+// lengths too.
+func scaled(d piece.Design, scale float64, way Way) piece.Design {
+	d = d.Clone()
+	lengths := 1.0
+	if way == SameProportion {
+		lengths = scale
+	}
+	d.Rocker.Radius *= scale
+	d.Rocker.Nose *= lengths
+	d.Rocker.Tail *= lengths
+	for i := range d.Rocker.Arcs {
+		d.Rocker.Arcs[i].Radius *= scale
+		d.Rocker.Arcs[i].Length *= lengths
+		d.Rocker.Arcs[i].Flat *= lengths
+	}
+	return d
+}
+
+// RadiusStep returns what a radius is rounded to: an eighth of an inch, or 5 mm.
+func RadiusStep(units quantity.System) float64 {
+	if units == quantity.Metric {
+		return 0.005
+	}
+	return 0.0254 / 8
+}
+
+// rounded returns the design with its rocker as a maker sets it: radii and lengths to the
+// step of a radius, where the low point lies to what a tape is read to.
+func rounded(d piece.Design) piece.Design {
+	d = d.Clone()
+	step := RadiusStep(d.Units)
+	to := func(x *float64) {
+		if *x != 0 {
+			*x = quantity.Round(math.Round(*x/step)*step, quantity.Length, d.Units)
+		}
+	}
+	to(&d.Rocker.Radius)
+	to(&d.Rocker.Nose)
+	to(&d.Rocker.Tail)
+	for i := range d.Rocker.Arcs {
+		to(&d.Rocker.Arcs[i].Radius)
+		to(&d.Rocker.Arcs[i].Length)
+		to(&d.Rocker.Arcs[i].Flat)
+	}
+	return d
+}

@@ -1,0 +1,150 @@
+package size
+
+import (
+	"math"
+
+	"rockerwright/sim/piece"
+)
+
+// oneArc returns the shape of one arc that meets the aims, changing as little as it can: the
+// radius makes the time, the place of the low point the rest with somebody in it, and nose
+// and tail grow only where a limit asks for it. met is false where that is not all.
+func (q *question) oneArc() (s shape, met bool) {
+	s = q.start
+	for range 4 { // longer ends weigh a little, and move the rest a little
+		s = q.timed(s)
+		s = q.leaned(s)
+		if longer := q.lengthened(s); longer.nose != s.nose || longer.tail != s.tail {
+			s = longer
+			continue
+		}
+		break
+	}
+	s = q.leaned(q.timed(s))
+	for _, m := range q.misses(s) {
+		if m.must() && m.Steps > 0 || !m.must() && math.Abs(m.Steps) > 1e-3 {
+			return s, false
+		}
+	}
+	return s, true
+}
+
+// timed returns the shape with the radius on which a rock takes the time, the rest with
+// somebody in it being kept where it is wished.
+func (q *question) timed(s shape) shape {
+	if q.target.OneRock <= 0 {
+		return s
+	}
+	short := func(radius float64) float64 {
+		t := s
+		t.radii = []float64{radius}
+		r, ok := q.answer(q.leaned(t))
+		if !ok {
+			return math.NaN()
+		}
+		now, rests := FeelOf(r)
+		if !rests {
+			return math.NaN()
+		}
+		return now.RadiusForPeriod(q.target.OneRock) - now.Radius
+	}
+	if radius, found := zero(short, s.radii[0], leastR, mostR); found {
+		s.radii = []float64{radius}
+	}
+	return s
+}
+
+// leaned returns the shape with the low point where seat or back lean as is wished: with
+// somebody in it, or empty where only that is wished. The rest moves by about 1/(R − H) of
+// what the low point moves, so the secant finds it in a few steps.
+func (q *question) leaned(s shape) shape {
+	off, asked := q.leanOf()
+	if !asked || !q.movable {
+		return s
+	}
+	a, fa := s.low, off(s)
+	if math.IsNaN(fa) {
+		return s
+	}
+	b := s
+	b.low = a + fa*0.3
+	for range 12 {
+		fb := off(b)
+		if math.IsNaN(fb) || fb == fa || math.Abs(fb) < 1e-13 {
+			break
+		}
+		next := b.low - fb*(b.low-a)/(fb-fa)
+		a, fa = b.low, fb
+		b.low = next
+	}
+	if f := off(b); math.IsNaN(f) || math.Abs(f) > 1e-9 {
+		return s
+	}
+	return b
+}
+
+// leanOf returns by how much the first wish for a lean is missed with a shape, rad.
+func (q *question) leanOf() (off func(s shape) float64, asked bool) {
+	want := q.target
+	read := func(pick func(r piece.Report) float64, wish piece.Wish) func(s shape) float64 {
+		return func(s shape) float64 {
+			r, ok := q.answer(s)
+			if !ok {
+				return math.NaN()
+			}
+			return pick(r) - wish.Value
+		}
+	}
+	seated := func(r piece.Report) *piece.Load { return &r.Loads[min(1, len(r.Loads)-1)] }
+	switch {
+	case want.SeatFalls.Asked:
+		return read(func(r piece.Report) float64 { return seated(r).SeatFall }, want.SeatFalls), true
+	case want.BackLeans.Asked:
+		return read(func(r piece.Report) float64 { return seated(r).BackRecline }, want.BackLeans), true
+	case want.Empty.Asked:
+		return read(func(r piece.Report) float64 { return r.Loads[0].SeatFall }, want.Empty), true
+	}
+	return nil, false
+}
+
+// lengthened returns the shape with the tail, and then the nose, just as long as the limits
+// ask, where they are not long enough.
+func (q *question) lengthened(s shape) shape {
+	for _, end := range []func(s *shape) *float64{func(s *shape) *float64 { return &s.tail }, func(s *shape) *float64 { return &s.nose }} {
+		failing := func(length float64) float64 { return q.failing(s, end, length) }
+		from := *end(&s)
+		now := failing(from)
+		if now <= 0 || !(failing(from*2) < now) {
+			continue // it holds, or no length helps
+		}
+		holds := from
+		for holds < 2*from && failing(holds) > 0 {
+			holds += 0.02
+		}
+		if failing(holds) > 0 {
+			continue
+		}
+		low, high := holds-0.02, holds
+		for range 40 {
+			if middle := (low + high) / 2; failing(middle) > 0 {
+				low = middle
+			} else {
+				high = middle
+			}
+		}
+		*end(&s) = high
+	}
+	return s
+}
+
+// failing adds up the steps by which limits fail with another length at one end.
+func (q *question) failing(s shape, end func(s *shape) *float64, length float64) float64 {
+	*end(&s) = length
+	sum := 0.0
+	for _, m := range q.misses(s) {
+		if m.Aim == KeepsLimit && m.Steps > 0 {
+			sum += m.Steps
+		}
+	}
+	return sum
+}

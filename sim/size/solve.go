@@ -1,0 +1,155 @@
+package size
+
+import (
+	"math"
+
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// A Curve is a kind of rocker that is proposed.
+type Curve int
+
+const (
+	OneArc Curve = iota
+	TwoArcs
+	ThreeArcs
+	FlatterTail // one arc with a flatter one behind, as a brake
+	EvenTime    // a rock takes the same time large or small
+)
+
+var curveNames = [...]string{"one arc", "two arcs", "three arcs", "flatter tail", "even time"}
+
+func (c Curve) String() string { return curveNames[c] }
+
+// A Proposal is a rocker that was found, rounded to what a maker sets.
+type Proposal struct {
+	Curve  Curve
+	Design piece.Design
+	Report piece.Report // of Design, the first part of what Check finds
+	Misses []Miss       // how each aim came out, rounded as it is
+	Even   Evenness     // of EvenTime; zero of others
+}
+
+// Met reports whether everything that was aimed for is met, as far as a maker can read it.
+func (p Proposal) Met() bool {
+	for _, m := range p.Misses {
+		if !m.Met() {
+			return false
+		}
+	}
+	return true
+}
+
+// Binds returns what must hold and is only just held: what sets the answer.
+func (p Proposal) Binds() []Miss {
+	var list []Miss
+	for _, m := range p.Misses {
+		if m.must() && m.Steps > -1.5 && m.Limit.Name != "rest" {
+			list = append(list, m)
+		}
+	}
+	return list
+}
+
+// Options tune [Solve]. The zero value is what a maker is shown.
+type Options struct {
+	Seed uint64 // of the starts of a search
+}
+
+// Solve returns rockers for the design's target: one arc where that will do or the target
+// asks for no more, else two or three, each the best that was found; the last of these is the
+// one to take. Where a target cannot be had they are the nearest to it that keep what must
+// hold, if anything keeps it. The error is of package piece, an [*UnsuitedError], or a
+// [*NoTargetError] where nothing is aimed for.
+func Solve(d piece.Design, options Options) ([]Proposal, error) {
+	if !d.Target.Asks() {
+		return nil, &NoTargetError{}
+	}
+	q, err := ask(d)
+	if err != nil {
+		return nil, err
+	}
+	one, met := q.oneArc()
+	if !met {
+		one = q.compound(one, 1, options.Seed)
+	}
+	list := []Proposal{q.propose(OneArc, one)}
+	most := 3
+	if d.Target.Arcs > 0 {
+		most = int(d.Target.Arcs)
+	}
+	for arcs := 2; arcs <= most; arcs++ {
+		if d.Target.Arcs == 0 && list[len(list)-1].Met() {
+			break // as few as will do
+		}
+		if d.Target.Arcs > 0 && arcs < most {
+			continue
+		}
+		list = append(list, q.propose(Curve(arcs-1), q.compound(one, arcs, options.Seed)))
+	}
+	return list, nil
+}
+
+// A NoTargetError says that a design aims for nothing.
+type NoTargetError struct{}
+
+func (e *NoTargetError) Error() string {
+	return "nothing is aimed for: say what you want under [target]"
+}
+
+// propose rounds a shape to what a maker sets, and says how it comes out. Ends that must be
+// so long for a limit are rounded up, those that must be so short down.
+func (q *question) propose(curve Curve, s shape) Proposal {
+	step := RadiusStep(q.design.Units)
+	to := func(x, step float64) float64 { return math.Round(x/step) * step }
+	for i := range s.radii {
+		s.radii[i] = to(s.radii[i], step)
+	}
+	for i := range s.joints {
+		s.joints[i] = to(s.joints[i], step)
+	}
+	s.nose, s.tail = to(s.nose, step), to(s.tail, step)
+	if _, asked := q.leanOf(); asked && q.unbroken(s) {
+		s = q.leaned(s)
+	}
+	s.low = q.roundedLow(s.low)
+	best, least := s, math.Inf(1)
+	for _, more := range [...][2]float64{{0, 0}, {0, 1}, {1, 0}, {1, 1}, {0, -1}, {-1, 0}, {-1, -1}, {1, -1}, {-1, 1}} {
+		t := s
+		t.nose, t.tail = s.nose+more[0]*step, s.tail+more[1]*step
+		if sc := score(q.misses(t)); sc < least-1e-9 {
+			best, least = t, sc
+		}
+	}
+	return q.proposal(curve, best.with(q.design))
+}
+
+// unbroken reports whether the first wish for a lean can be met without breaking what else is
+// aimed for: nothing that must hold stands against it, and no other lean is wished.
+func (q *question) unbroken(s shape) bool {
+	return score(q.misses(q.leaned(s))) <= score(q.misses(s))
+}
+
+// roundedLow rounds how far the low point moves so that the seat's place reads on a tape.
+func (q *question) roundedLow(low float64) float64 {
+	behind := q.design.Seat.Behind
+	return quantity.Round(behind+low, quantity.Length, q.design.Units) - behind
+}
+
+// proposal says how a design comes out. Its limits are those of the file again.
+func (q *question) proposal(curve Curve, d piece.Design) Proposal {
+	p := Proposal{Curve: curve}
+	p.Design = rounded(d)
+	asked, err := q.company.Balance(p.Design)
+	if err != nil {
+		p.Misses = []Miss{{Aim: Sensible, Steps: noAnswer}}
+		return p
+	}
+	p.Misses = misses(q.target, asked)
+	p.Design.Limits = q.drawn.Design.Limits
+	if p.Report, err = piece.Balance(p.Design); err != nil {
+		p.Misses = append(p.Misses, Miss{Aim: Sensible, Steps: noAnswer})
+	}
+	return p
+}

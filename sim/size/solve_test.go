@@ -1,0 +1,168 @@
+package size
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"rockerwright/sim/piece"
+)
+
+// wishFor returns a target at random for a chair: times and leans from what can surely be had
+// to what surely cannot.
+func wishFor(rng *rand.Rand, d *piece.Design) {
+	between := func(low, high float64) float64 { return low + (high-low)*rng.Float64() }
+	d.Target.OneRock = between(1.5, 2.9)
+	d.Target.SeatFalls = piece.Want(between(-2*degree, 12*degree))
+	switch rng.IntN(3) {
+	case 0:
+		d.Target.BackMargin = between(15*degree, 32*degree)
+	case 1:
+		d.Target.Longest = between(0.85, 1.1)
+	}
+}
+
+// TestOneArcTargets asks 500 random questions of one arc. Each is met, or no point of a grid
+// of 50 radii, places of the low point and tails, over the whole range of each, is as near.
+func TestOneArcTargets(t *testing.T) {
+	rng := rand.New(rand.NewPCG(7, 8))
+	met, unmet := 0, 0
+	for range 500 {
+		d := plainChair(rng)
+		wishFor(rng, &d)
+		d.Target.Arcs = 1
+		q, err := ask(d)
+		if err != nil {
+			t.Fatal(err)
+		}
+		s, ok := q.oneArc()
+		if !ok {
+			s = q.compound(s, 1, 0)
+		}
+		if all := q.misses(s); metAll(all) {
+			met++
+			fresh, err := piece.Check(s.with(d), piece.Options{})
+			if err != nil {
+				t.Fatal(err)
+			}
+			l := fresh.Loads[1]
+			// by half a step of what a maker reads
+			if math.Abs(l.Balance.Period-d.Target.OneRock) > timeStep/2 || math.Abs(l.SeatFall-d.Target.SeatFalls.Value) > tiltStep/2 || fresh.Tape.TipToTip > d.Target.Longest+1e-9 && d.Target.Longest > 0 {
+				t.Errorf("said to be met: %v s, %v rad, %v m for %+v", l.Balance.Period, l.SeatFall, fresh.Tape.TipToTip, d.Target)
+			}
+			for _, limit := range fresh.Limits {
+				if limit.Name == "back_margin" && limit.Got < d.Target.BackMargin-1e-6 || limit.Kind != 0 && !limit.Holds && limit.Got < limit.AtLeast-1e-6 {
+					t.Errorf("said to be met: %+v for %+v", limit, d.Target)
+				}
+			}
+			continue
+		}
+		unmet++
+		if unmet > 12 {
+			continue // each grid asks 125,000 chairs
+		}
+		ours := q.score(s)
+		if grid := gridBest(&q); grid < ours {
+			t.Errorf("a grid scores %v, we %v: %+v", grid, ours, d.Target)
+		}
+	}
+	t.Logf("%d met, %d not to be had", met, unmet)
+	if met < 200 || unmet < 20 {
+		t.Errorf("the questions are too easy or too hard: %d met, %d not", met, unmet)
+	}
+}
+
+func metAll(list []Miss) bool {
+	for _, m := range list {
+		if !m.Met() {
+			return false
+		}
+	}
+	return true
+}
+
+// gridBest returns the best score on a grid of 50 by 50 by 50, with the nose as drawn.
+func gridBest(q *question) float64 {
+	const n = 50
+	best := make([]float64, n)
+	each(n, func(i int) {
+		best[i] = math.Inf(1)
+		for j := range n {
+			for k := range n {
+				s := q.start
+				s.radii = []float64{0.7 + 1.3*float64(i)/(n-1)}
+				s.low = -0.15 + 0.3*float64(j)/(n-1)
+				s.tail = 0.3 + 0.6*float64(k)/(n-1)
+				best[i] = min(best[i], q.score(s))
+			}
+		}
+	})
+	least := math.Inf(1)
+	for _, b := range best {
+		least = min(least, b)
+	}
+	return least
+}
+
+// TestCompoundBeatsChance holds that on 50 random questions for two and three arcs no one of
+// 10,000 random shapes is better than the one that is found.
+func TestCompoundBeatsChance(t *testing.T) {
+	rng := rand.New(rand.NewPCG(9, 10))
+	for n := range 50 {
+		d := plainChair(rng)
+		wishFor(rng, &d)
+		d.Target.Empty = piece.Want((rng.Float64()*8 - 2) * degree)
+		arcs := 2 + n%2
+		q, err := ask(d)
+		if err != nil {
+			t.Fatal(err)
+		}
+		one, met := q.oneArc()
+		if !met {
+			one = q.compound(one, 1, 0)
+		}
+		s := q.compound(one, arcs, 0)
+		ours := q.score(s)
+		shapes := make([]shape, 10000)
+		for i := range shapes {
+			shapes[i] = randomShape(&q, arcs, rng)
+		}
+		scores := make([]float64, len(shapes))
+		each(len(shapes), func(i int) { scores[i] = q.score(shapes[i]) })
+		for i, sc := range scores {
+			if sc < ours {
+				t.Errorf("question %d: chance finds %v (%+v), we %v (%+v)", n, sc, shapes[i], ours, s)
+				break
+			}
+		}
+		if again := q.score(q.compound(one, arcs, 0)); again != ours {
+			t.Errorf("question %d: asked again %v, then %v", n, ours, again)
+		}
+	}
+}
+
+// randomShape is one anywhere a maker might look.
+func randomShape(q *question, arcs int, rng *rand.Rand) shape {
+	between := func(low, high float64) float64 { return low + (high-low)*rng.Float64() }
+	s := shape{nose: between(0.3, 0.55), tail: between(0.35, 0.85), low: between(-0.1, 0.1)}
+	for i := range arcs {
+		s.radii = append(s.radii, between(0.7, 2))
+		if i > 0 {
+			s.joints = append(s.joints, between(-s.nose, s.tail))
+		}
+	}
+	if len(s.joints) == 2 && s.joints[0] > s.joints[1] {
+		s.joints[0], s.joints[1] = s.joints[1], s.joints[0]
+	}
+	return s
+}
+
+func BenchmarkThreeArcs(b *testing.B) {
+	d := readingChair()
+	d.Target = piece.Target{OneRock: 2.2, SeatFalls: piece.Want(6 * degree), Empty: piece.Want(2 * degree), Arcs: 3}
+	for b.Loop() {
+		if _, err := Solve(d, Options{}); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
