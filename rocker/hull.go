@@ -20,12 +20,14 @@ type candidate struct {
 // from tip to tip, so that together they cover every tilt once. ok is false where
 // the edge curls in on itself.
 func hull(edge []edgeSpan) (bearings []Bearing, ok bool) {
-	var stack []candidate
-	for _, c := range candidates(edge) {
+	all := candidates(edge)
+	stack := make([]candidate, 0, len(all))
+	for _, c := range all {
 		stack = push(stack, c)
 	}
+	bearings = make([]Bearing, len(stack))
 	for i := range stack {
-		bearings = append(bearings, stack[i].Bearing)
+		bearings[i] = stack[i].Bearing
 	}
 	if !closeAtChord(bearings) {
 		return nil, false
@@ -38,7 +40,7 @@ func hull(edge []edgeSpan) (bearings []Bearing, ok bool) {
 // arcs that bulge and the corners that stand out. The origin's own arc and corner,
 // which walk laid as two halves, become one again.
 func candidates(edge []edgeSpan) []candidate {
-	var list []candidate
+	list := make([]candidate, 0, len(edge)+2)
 	follows := true
 	add := func(b Bearing) {
 		b.down, b.along = Down(b.Angle)

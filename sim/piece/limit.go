@@ -51,13 +51,14 @@ const lookForward = 10 * degree
 // limits asks each load of what is checked: a rest, and of a person what Limits says;
 // of a hazard nothing.
 func (d Design) limits(loads []Load) (limits, look []Limit) {
+	limits = make([]Limit, 0, 2*len(loads)+2)
 	for i := range loads {
 		l := &loads[i]
 		if l.Empty || l.Asked() {
 			limits = append(limits, restLimit(l))
 		}
 		if l.Asked() {
-			limits = append(limits, d.keeps(l, loads)...)
+			limits = d.keeps(limits, l, loads)
 		}
 		if l.Posture == person.Perched && l.Asked() && d.Limits.ForwardMargin == 0 {
 			got := l.Balance.Forward.Angle
@@ -87,11 +88,10 @@ func restLimit(l *Load) Limit {
 	return limit
 }
 
-// keeps returns the margins, lifts and tilts that Limits asks of a load with a person.
-func (d Design) keeps(l *Load, loads []Load) []Limit {
+// keeps appends the margins, lifts and tilts that Limits asks of a load with a person.
+func (d Design) keeps(list []Limit, l *Load, loads []Load) []Limit {
 	b := l.Balance
 	usual := DefaultLimits(d.Kind)
-	var list []Limit
 	atLeast := func(name string, kind quantity.Kind, want, usual, got float64) {
 		if want > 0 {
 			limit := Limit{Name: name, Load: l.Name, Kind: kind, AtLeast: want, AtMost: math.NaN(), Got: got, Holds: got >= want, Basis: YourFile}

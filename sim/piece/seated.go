@@ -69,9 +69,10 @@ func everyLoad(Role, person.Posture) bool { return true }
 
 // posed appends somebody in each posture that is wanted.
 func (d Design) posed(list []seated, one somebody, wanted wanted) []seated {
+	alone := []somebody{one}
 	for _, posture := range one.postures {
 		if wanted(roleIn(one.role, posture), posture) {
-			list = append(list, d.seat(one.name, one.role, posture, one))
+			list = append(list, d.seat(one.name, one.role, posture, alone...))
 		}
 	}
 	return list

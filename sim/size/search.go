@@ -1,9 +1,11 @@
 package size
 
 import (
+	"cmp"
 	"math"
 	"math/rand/v2"
 	"runtime"
+	"slices"
 	"sync"
 
 	"gonum.org/v1/gonum/optimize"
@@ -48,24 +50,43 @@ func (q *question) shapeAt(x []float64, arcs int) shape {
 	return s
 }
 
-// compound returns the best shape of so many arcs that is found from several starts, around
-// a shape of one arc, by the simplex of Nelder and Mead, each start followed by a second from
-// where the first ended. The starts run side by side; which of them is best does not hang on
-// that, and neither on luck: the seed gives their places.
+// compound returns the best shape of so many arcs that is found from several starts around
+// a shape of one arc: each goes downhill a little, and the best of them as far as they can.
+// The starts run side by side; which of them is best does not hang on that, and neither on
+// luck: the seed gives their places.
 func (q *question) compound(around shape, arcs int, seed uint64) shape {
-	starts := q.starts(around, arcs, seed)
-	found := make([]shape, len(starts))
-	scores := make([]float64, len(starts))
-	each(len(starts), func(i int) {
-		found[i], scores[i] = q.descend(q.descended(starts[i]))
-	})
-	best := 0
-	for i := range found {
-		if scores[i] < scores[best] {
-			best = i
-		}
+	found := q.starts(around, arcs, seed)
+	found = q.best(found, finalists, func(s shape) shape { return q.descended(s, 40) })
+	found = q.best(found, 1, func(s shape) shape { return q.descended(q.descended(s, 80), 80) })
+	return found[0]
+}
+
+// How many shapes are tried by chance before a search, how many of them are gone on from, and
+// how many starts are followed to the end: enough for the tests of this package, in which no
+// random shape is better.
+const (
+	scouts    = 600
+	scouted   = 4
+	finalists = 3
+)
+
+// best returns the n best shapes after each has been changed by better, the best first.
+func (q *question) best(list []shape, n int, better func(s shape) shape) []shape {
+	type scored struct {
+		shape shape
+		score float64
 	}
-	return found[best]
+	all := make([]scored, len(list))
+	each(len(list), func(i int) {
+		s := better(list[i])
+		all[i] = scored{s, q.score(s)}
+	})
+	slices.SortStableFunc(all, func(a, b scored) int { return cmp.Compare(a.score, b.score) })
+	shapes := make([]shape, min(n, len(all)))
+	for i := range shapes {
+		shapes[i] = all[i].shape
+	}
+	return shapes
 }
 
 // each calls do for 0 to n−1, as many at a time as there are processors.
@@ -86,61 +107,83 @@ func each(n int, do func(i int)) {
 	wait.Wait()
 }
 
-// starts returns the shapes from which so many arcs are searched: as one arc, flatter towards
-// the tail, flatter at both ends, tighter at both ends, and two by chance.
+// starts returns the shapes from which so many arcs are searched: as one arc, with either end
+// flatter or tighter, and the best of many by chance.
 func (q *question) starts(around shape, arcs int, seed uint64) []shape {
 	rng := rand.New(rand.NewPCG(seed, uint64(arcs)))
-	base := around
-	base.radii, base.joints = nil, nil
-	for i := range arcs {
-		base.radii = append(base.radii, around.radii[0])
-		if i > 0 {
-			base.joints = append(base.joints, -around.nose+(around.nose+around.tail)*float64(i)/float64(arcs))
-		}
+	chance := make([]shape, scouts)
+	for i := range chance {
+		chance[i] = chanced(around, arcs, rng)
 	}
+	list := q.best(chance, scouted, func(s shape) shape { return s })
+	base := q.split(around, arcs)
 	if arcs == 1 {
-		return []shape{base}
+		return append(list, base)
 	}
-	curved := func(first, last float64) shape {
+	for _, ends := range [...][2]float64{{1, 1}, {1, 1.4}, {1, 0.7}, {1.4, 1}, {0.7, 1}, {1.4, 0.7}, {0.7, 1.4}} {
 		s := base
-		s.radii = append([]float64(nil), base.radii...)
-		s.radii[0] *= first
-		s.radii[arcs-1] *= last
-		return s
-	}
-	list := []shape{base, curved(1, 1.4), curved(1.4, 1.4), curved(0.8, 0.8)}
-	for range 2 {
-		list = append(list, curved(math.Exp(0.5*rng.NormFloat64()), math.Exp(0.5*rng.NormFloat64())))
+		s.radii = slices.Clone(base.radii)
+		s.radii[0] *= ends[0]
+		s.radii[arcs-1] *= ends[1]
+		list = append(list, s)
 	}
 	return list
 }
 
-// descended is descend without the score.
-func (q *question) descended(s shape) shape {
-	s, _ = q.descend(s)
+// split returns a shape of one arc as so many of the same radius: the first joint between
+// where it rests with somebody in it and empty, so that each can have a radius of its own, the
+// second behind both.
+func (q *question) split(one shape, arcs int) shape {
+	s := one
+	s.radii, s.joints = nil, nil
+	for range arcs {
+		s.radii = append(s.radii, one.radii[0])
+	}
+	from, to := 0.0, 0.0
+	if r, ok := q.answer(one); ok && standing(r) {
+		from, to = one.radii[0]*r.Loads[0].Balance.Rest.Tilt, one.radii[0]*r.Loads[min(1, len(r.Loads)-1)].Balance.Rest.Tilt
+	}
+	inside := func(x float64) float64 { return max(-one.nose+leastArc, min(one.tail-leastArc, x)) }
+	middle := inside((from + to) / 2)
+	s.joints = append(s.joints, middle)
+	if arcs == 3 {
+		s.joints = append(s.joints, inside((max(from, to, middle)+one.tail)/2))
+	}
+	s.joints = s.joints[:arcs-1]
 	return s
 }
 
-// descend goes downhill from a shape by one simplex, and returns where it ends.
-func (q *question) descend(s shape) (shape, float64) {
+// chanced returns a shape at random around one of one arc, whose joints lie in order.
+func chanced(around shape, arcs int, rng *rand.Rand) shape {
+	s := shape{
+		nose: around.nose * math.Exp(0.15*rng.NormFloat64()),
+		tail: around.tail * math.Exp(0.2*rng.NormFloat64()),
+		low:  around.low + placeScale*rng.NormFloat64(),
+	}
+	for i := range arcs {
+		s.radii = append(s.radii, around.radii[0]*math.Exp(0.35*rng.NormFloat64()))
+		if i > 0 {
+			s.joints = append(s.joints, -s.nose+(s.nose+s.tail)*rng.Float64())
+		}
+	}
+	slices.Sort(s.joints)
+	return s
+}
+
+// descended returns where a simplex of Nelder and Mead ends that goes downhill from a shape,
+// asking at most so often for each unknown.
+func (q *question) descended(s shape, asks int) shape {
 	arcs := len(s.radii)
 	x := q.unknowns(s)
 	problem := optimize.Problem{Func: func(x []float64) float64 { return q.score(q.shapeAt(x, arcs)) }}
 	settings := &optimize.Settings{
-		FuncEvaluations: evaluations * len(x),
+		FuncEvaluations: asks * len(x),
 		Concurrent:      1,
 		Converger:       &optimize.FunctionConverge{Absolute: 1e-7, Relative: 1e-6, Iterations: 20 * len(x)},
 	}
 	result, err := optimize.Minimize(problem, x, settings, &optimize.NelderMead{SimplexSize: 1})
-	if result == nil || err != nil && result.X == nil {
-		return s, q.score(s)
+	if result == nil || err != nil && result.X == nil || !(result.F < q.score(s)) {
+		return s
 	}
-	if was := q.score(s); !(result.F < was) {
-		return s, was
-	}
-	return q.shapeAt(result.X, arcs), result.F
+	return q.shapeAt(result.X, arcs)
 }
-
-// evaluations is how often a search may ask, for each unknown: enough for the tests of this
-// package, in which no random shape is better.
-const evaluations = 80

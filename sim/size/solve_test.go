@@ -14,11 +14,14 @@ func wishFor(rng *rand.Rand, d *piece.Design) {
 	between := func(low, high float64) float64 { return low + (high-low)*rng.Float64() }
 	d.Target.OneRock = between(1.5, 2.9)
 	d.Target.SeatFalls = piece.Want(between(-2*degree, 12*degree))
-	switch rng.IntN(3) {
+	switch rng.IntN(4) {
 	case 0:
 		d.Target.BackMargin = between(15*degree, 32*degree)
 	case 1:
-		d.Target.Longest = between(0.85, 1.1)
+		d.Target.Longest = between(0.7, 1.1)
+		d.Target.BackMargin = between(15*degree, 40*degree)
+	case 2:
+		d.Target.StockWidth = between(0.12, 0.2)
 	}
 }
 
@@ -47,7 +50,7 @@ func TestOneArcTargets(t *testing.T) {
 			}
 			l := fresh.Loads[1]
 			// by half a step of what a maker reads
-			if math.Abs(l.Balance.Period-d.Target.OneRock) > timeStep/2 || math.Abs(l.SeatFall-d.Target.SeatFalls.Value) > tiltStep/2 || fresh.Tape.TipToTip > d.Target.Longest+1e-9 && d.Target.Longest > 0 {
+			if math.Abs(l.Balance.Period-d.Target.OneRock) > timeStep/2 || math.Abs(l.SeatFall-d.Target.SeatFalls.Value) > tiltStep/2 || fresh.Tape.TipToTip > d.Target.Longest+1e-8 && d.Target.Longest > 0 {
 				t.Errorf("said to be met: %v s, %v rad, %v m for %+v", l.Balance.Period, l.SeatFall, fresh.Tape.TipToTip, d.Target)
 			}
 			for _, limit := range fresh.Limits {
