@@ -78,8 +78,11 @@ func (v voice) curve(c *piece.Curve) []Line {
 // suspect says which rise was probably misread, or that no curve explains them.
 func (v voice) suspect(side string, fit *rocker.RisesFit) (Line, bool) {
 	switch {
+	case fit.Suspect >= 0 && fit.AtEnd:
+		return Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s, station %d from the nose: by all the others the rise there is %s. Either it is misread, or the edge curves differently there (a rounded tip?): read it again, and one more station beyond it or half-way to it. It was left out.",
+			side, fit.Suspect+1, v.with(fit.Without, quantity.Length)), Bad: true}, true
 	case fit.Suspect >= 0:
-		return Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s, station %d from the nose: by all the others the rise there is %s. It was left out; read it again (or is the tip rounded off there?).",
+		return Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s, station %d from the nose: by all the others the rise there is %s. It was left out; read it again.",
 			side, fit.Suspect+1, v.with(fit.Without, quantity.Length)), Bad: true}, true
 	case !fit.Explains:
 		return Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s: three arcs leave a spread of %s, more than reading error explains. Is the edge worn or lumpy, or did the straightedge move? Read again.",
