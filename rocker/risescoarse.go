@@ -143,17 +143,10 @@ func (c *coarse) guesses(arcs, without int) []guess {
 	return list
 }
 
-// starts returns where the search for some arcs begins: the best guesses that differ.
+// starts returns where the search for some arcs begins: the best guesses.
 func (c *coarse) starts(list []guess, most int) []bow {
-	var kept []guess
-	for _, g := range list {
-		like := func(k guess) bool { return k.near(g) }
-		if len(kept) < most && !slices.ContainsFunc(kept, like) {
-			kept = append(kept, g)
-		}
-	}
 	var bows []bow
-	for _, g := range kept {
+	for _, g := range list[:min(len(list), most)] {
 		b := bow{height: c.single.height, slope: c.single.slope, curvature: []float64{c.single.curvature[0]}}
 		for _, j := range g.joints {
 			b.curvature = append(b.curvature, c.single.curvature[0])
@@ -162,14 +155,4 @@ func (c *coarse) starts(list []guess, most int) []bow {
 		bows = append(bows, b)
 	}
 	return bows
-}
-
-// near reports whether all joints of two guesses are neighbours or the same.
-func (g guess) near(h guess) bool {
-	for i := range g.joints {
-		if d := g.joints[i] - h.joints[i]; d < -1 || d > 1 {
-			return false
-		}
-	}
-	return true
 }

@@ -67,15 +67,21 @@ func (r Rises) Fit() (RisesFit, error) {
 }
 
 // How many guesses are followed to their least squares: joints for one set of stations, and
-// stations to leave out. Twice as many find nothing better; measured on 1,260 rows of rises.
+// stations to leave out. Of 1,260 made rows of rises of 11 to 25 stations none came out with
+// a larger spread than from joints at every station, and 11 with a smaller one.
 const (
 	mostJoints = 12
+	mostWhole  = 90 // where no station is left out
 	mostLeft   = 6
 )
 
 // fit fits so many arcs to all stations but one; ok is false where there are too few.
 func (c *coarse) fit(arcs, without int) (RisesFit, bool) {
-	return c.r.fit(c.starts(c.guesses(arcs, without), mostJoints), without)
+	most := mostJoints
+	if without < 0 {
+		most = mostWhole
+	}
+	return c.r.fit(c.starts(c.guesses(arcs, without), most), without)
 }
 
 // without returns the best fit that leaves out one station which is grossly off it.
