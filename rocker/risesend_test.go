@@ -25,21 +25,27 @@ func TestRisesOfAnotherEnd(t *testing.T) {
 	}
 }
 
-// TestRisesOfNothing holds that rises that nothing explains take no long time: many times
-// what is measured, for a slow machine.
+// TestRisesOfNothing holds that rises that nothing explains take no long time: the
+// best of three, for other work may share the machine.
 func TestRisesOfNothing(t *testing.T) {
 	for _, tt := range []struct {
 		stations int
-		most     time.Duration // a tenth to a half of it is measured
-	}{{41, 500 * time.Millisecond}, {101, 2 * time.Second}} {
+		most     time.Duration // a fifth of it is measured
+	}{{41, 500 * time.Millisecond}, {101, 2 * time.Second}} { // wanted
 		rng := rand.New(rand.NewPCG(8, uint64(tt.stations)))
 		r := arcRises(42*inch, 32*inch/float64(tt.stations-1), tt.stations/2, tt.stations/2)
 		for i := range r.Rise {
 			r.Rise[i] += 8 * ruler * rng.NormFloat64()
 		}
-		begun := time.Now()
-		f, err := r.Fit()
-		if took := time.Since(begun); err != nil || f.Explains || took > tt.most {
+		took := time.Hour
+		var f RisesFit
+		var err error
+		for range 3 {
+			begun := time.Now()
+			f, err = r.Fit()
+			took = min(took, time.Since(begun))
+		}
+		if err != nil || f.Explains || took > tt.most {
 			t.Errorf("%d stations: %v, explained %v, took %v of at most %v", tt.stations, err, f.Explains, took, tt.most)
 		}
 	}

@@ -71,7 +71,7 @@ func (r Rises) Fit() (RisesFit, error) {
 // a larger spread than from joints at every station, and 11 with a smaller one.
 const (
 	mostJoints = 12
-	mostWhole  = 90 // where no station is left out
+	mostWhole  = 60 // where no station is left out
 	mostLeft   = 6
 )
 
