@@ -15,6 +15,9 @@ func Agree(left, right Rises) (largest float64, station int, one bool, err error
 	if err := left.check(); err != nil {
 		return 0, 0, false, err
 	}
+	if err := right.check(); err != nil {
+		return 0, 0, false, err
+	}
 	if len(left.Rise) != len(right.Rise) || left.Spacing != right.Spacing || left.Low != right.Low {
 		return 0, 0, false, &RisesError{-1, "left and right have the same stations"}
 	}

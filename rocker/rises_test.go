@@ -111,7 +111,7 @@ func TestNoisyArc(t *testing.T) {
 		if len(f.Arcs) == 1 && f.Suspect < 0 {
 			one++
 		}
-		single, _ := r.fit(1, -1)
+		single, _ := r.fit([]bow{r.start()}, -1)
 		if math.Abs(single.Arcs[0].Radius-radius) <= single.Arcs[0].Uncertain {
 			covered++
 		}
@@ -176,12 +176,15 @@ func TestAgree(t *testing.T) {
 func TestRisesThatAreNone(t *testing.T) {
 	good := arcRises(1, 0.05, 6, 6)
 	for name, change := range map[string]func(r *Rises){
-		"few stations":  func(r *Rises) { r.Rise = r.Rise[:4]; r.Low = 2 },
-		"no spacing":    func(r *Rises) { r.Spacing = 0 },
-		"low at an end": func(r *Rises) { r.Low = 0 },
-		"not a number":  func(r *Rises) { r.Rise[3] = math.NaN() },
-		"far too high":  func(r *Rises) { r.Rise[3] = 5 },
-		"all level":     func(r *Rises) { clear(r.Rise) },
+		"few stations":    func(r *Rises) { r.Rise = r.Rise[:4]; r.Low = 2 },
+		"no spacing":      func(r *Rises) { r.Spacing = 0 },
+		"low at an end":   func(r *Rises) { r.Low = 0 },
+		"not a number":    func(r *Rises) { r.Rise[3] = math.NaN() },
+		"error below 0":   func(r *Rises) { r.Error = -ruler },
+		"error no number": func(r *Rises) { r.Error = math.NaN() },
+		"endless spacing": func(r *Rises) { r.Spacing = math.Inf(1) },
+		"far too high":    func(r *Rises) { r.Rise[3] = 5 },
+		"all level":       func(r *Rises) { clear(r.Rise) },
 		"upside down": func(r *Rises) {
 			for i := range r.Rise {
 				r.Rise[i] = -r.Rise[i]
@@ -195,6 +198,12 @@ func TestRisesThatAreNone(t *testing.T) {
 		var wrong *RisesError
 		if !errors.As(err, &wrong) {
 			t.Errorf("%s: %v, want an error about the rises", name, err)
+		}
+		if name == "all level" || name == "upside down" { // two rockers alike
+			continue
+		}
+		if _, _, _, err := Agree(good, r); !errors.As(err, &wrong) {
+			t.Errorf("%s: the right rocker is not checked: %v", name, err)
 		}
 	}
 }

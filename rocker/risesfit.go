@@ -1,7 +1,9 @@
 package rocker
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/mat"
 	"gonum.org/v1/gonum/stat/distuv"
@@ -23,6 +25,7 @@ type RisesFit struct {
 	Explains bool        // the residuals are no larger than the reading error explains, 95 times in 100
 	Suspect  int         // a station that is probably misread and was left out; −1 where none is
 	Without  float64     // what its rise is by all the others, m
+	AtEnd    bool        // the Suspect is one of the two stations at an end, where the edge may as well curve differently: one station does not say which
 
 	low float64 // x of the low point from its station, m
 	bow bow
@@ -43,14 +46,18 @@ func (r Rises) Fit() (RisesFit, error) {
 	if err := r.check(); err != nil {
 		return RisesFit{}, err
 	}
+	if f, ok := r.fit([]bow{r.start()}, -1); ok && f.Explains {
+		return r.placed(f)
+	}
+	c := r.coarse()
 	best := RisesFit{Suspect: -1, Spread: math.Inf(1)}
 	for arcs := 1; arcs <= mostArcs; arcs++ {
-		if f, ok := r.fit(arcs, -1); ok && (f.Explains || f.Spread < best.Spread) {
+		if f, ok := c.fit(arcs, -1); ok && (f.Explains || f.Spread < best.Spread) {
 			if best = f; f.Explains {
 				return r.placed(best)
 			}
 		}
-		if f, ok := r.without(arcs); ok && (f.Explains || f.Spread < best.Spread/farBetter) {
+		if f, ok := c.without(arcs); ok && (f.Explains || f.Spread < best.Spread/farBetter) {
 			if best = f; f.Explains {
 				return r.placed(best)
 			}
@@ -59,12 +66,41 @@ func (r Rises) Fit() (RisesFit, error) {
 	return r.placed(best)
 }
 
+// How many guesses are followed to their least squares: joints for one set of stations, and
+// stations to leave out. Of 1,260 made rows of rises of 11 to 25 stations none came out with
+// a larger spread than from joints at every station, and 11 with a smaller one.
+const (
+	mostJoints = 12
+	mostWhole  = 60 // where no station is left out
+	mostLeft   = 6
+)
+
+// fit fits so many arcs to all stations but one; ok is false where there are too few.
+func (c *coarse) fit(arcs, without int) (RisesFit, bool) {
+	most := mostJoints
+	if without < 0 {
+		most = mostWhole
+	}
+	return c.r.fit(c.starts(c.guesses(arcs, without), most), without)
+}
+
 // without returns the best fit that leaves out one station which is grossly off it.
-func (r Rises) without(arcs int) (best RisesFit, found bool) {
+func (c *coarse) without(arcs int) (best RisesFit, found bool) {
 	best.Spread = math.Inf(1)
-	for station, rise := range r.Rise {
-		f, ok := r.fit(arcs, station)
-		if ok && f.Spread < best.Spread && math.Abs(rise-f.Without) > gross*r.deviation() {
+	bound := gross * c.r.deviation()
+	var list []guess // the best of each station
+	for station := range c.r.Rise {
+		for _, g := range c.guesses(arcs, station) {
+			if math.Abs(g.off) > bound/2 { // the guess is near, not right
+				list = append(list, g)
+				break
+			}
+		}
+	}
+	slices.SortStableFunc(list, func(a, b guess) int { return cmp.Compare(b.gains, a.gains) })
+	for _, g := range list[:min(len(list), mostLeft)] {
+		f, ok := c.fit(arcs, g.without)
+		if ok && f.Spread < best.Spread && math.Abs(c.r.Rise[g.without]-f.Without) > bound {
 			best, found = f, true
 		}
 	}
@@ -109,25 +145,25 @@ func (r Rises) placed(f RisesFit) (RisesFit, error) {
 	return f, nil
 }
 
-// fit fits so many arcs to all stations but one; ok is false where there are too few.
-func (r Rises) fit(arcs, without int) (f RisesFit, ok bool) {
+// fit fits the arcs of the starts to all stations but one; ok is false where there are too
+// few.
+func (r Rises) fit(starts []bow, without int) (f RisesFit, ok bool) {
+	if len(starts) == 0 {
+		return f, false
+	}
 	var stations []int
 	for i := range r.Rise {
 		if i != without {
 			stations = append(stations, i)
 		}
 	}
-	freedom := len(stations) - (1 + 2*arcs)
+	freedom := len(stations) - 2*len(starts[0].curvature) - 1
 	if freedom < 1 {
 		return f, false
 	}
 	best := math.Inf(1)
 	var bestBow bow
-	apart := 1
-	if without >= 0 { // of many fits; the joints are found from further off too
-		apart = 3
-	}
-	for _, start := range r.starts(arcs, apart) {
+	for _, start := range starts {
 		b, squares := r.leastSquares(start, stations)
 		if squares < best {
 			best, bestBow = squares, b
@@ -147,6 +183,7 @@ func (r Rises) fit(arcs, without int) (f RisesFit, ok bool) {
 		f.Residual = append(f.Residual, y-fitted)
 		if i == without {
 			f.Residual[i], f.Without = math.NaN(), fitted
+			f.AtEnd = min(i, len(r.Rise)-1-i) < toEach-1 // fewer spacings than an arc of its own takes
 		}
 	}
 	f.Arcs = r.arcs(bestBow, stations, deviation)

@@ -2,36 +2,13 @@ package rocker
 
 import "gonum.org/v1/gonum/mat"
 
-// starts returns where the search begins: the joints at every station, or every so many
-// apart, that leaves enough of them to each arc, the curvature that of the whole.
-func (r Rises) starts(arcs, apart int) []bow {
+// start returns where the search for a single arc begins.
+func (r Rises) start() bow {
 	n := len(r.Rise)
 	span := r.at(0) - r.at(n-1)
 	middle := (r.Rise[0] + r.Rise[n-1]) / 2
 	curvature := 8 * max(middle-r.Rise[r.Low], 1e-4) / (span * span)
-	one := func(joint ...float64) bow {
-		b := bow{height: r.Rise[r.Low], joint: joint}
-		for range arcs {
-			b.curvature = append(b.curvature, curvature)
-		}
-		return b
-	}
-	var list []bow
-	switch arcs {
-	case 1:
-		list = append(list, one())
-	case 2:
-		for i := toEach; i < n-toEach; i += apart {
-			list = append(list, one(r.at(i)))
-		}
-	default:
-		for i := toEach; i < n-2*toEach; i += apart {
-			for k := i + toEach; k < n-toEach; k += apart {
-				list = append(list, one(r.at(i), r.at(k)))
-			}
-		}
-	}
-	return list
+	return bow{height: r.Rise[r.Low], curvature: []float64{curvature}}
 }
 
 // leastSquares moves a bow to the least sum of squared residuals by Gauss-Newton steps,

@@ -9,8 +9,11 @@ const straightBow = 1e-3
 // Spans returns the spans of a [Chain] from the nose tip to the tail tip, nose and tail
 // being lengths along the edge from the low point, m; zero means as far as the stations
 // reach. The end arcs are drawn out, or cut off, to that length. nose is returned for the
-// chain.
+// chain. A fit that has no arcs, as the zero RisesFit, has no spans.
 func (f RisesFit) Spans(nose, tail float64) (spans []Span, toNose float64) {
+	if len(f.Arcs) == 0 {
+		return nil, 0
+	}
 	first, last := f.Arcs[0].From, f.Arcs[len(f.Arcs)-1].To
 	if nose == 0 {
 		nose = f.length(first)

@@ -50,8 +50,10 @@ func (r Rises) check() error {
 	switch {
 	case len(r.Rise) < fewest:
 		return &RisesError{-1, fmt.Sprintf("%d stations are too few; read five or more", len(r.Rise))}
-	case !(r.Spacing > 0):
+	case !(r.Spacing > 0) || math.IsInf(r.Spacing, 1):
 		return &RisesError{-1, "the spacing of the stations is more than 0"}
+	case !(r.Error >= 0) || math.IsInf(r.Error, 1):
+		return &RisesError{-1, "the error of one reading is 0 (the usual one) or more"}
 	case r.Low < 1 || r.Low > len(r.Rise)-2:
 		return &RisesError{-1, "the low point lies between the ends, with a station on either side"}
 	}

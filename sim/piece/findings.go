@@ -8,7 +8,7 @@ import (
 // Findings are what readings say of a finished piece.
 type Findings struct {
 	Result       *readings.Result // nil where it was not weighed
-	UsualInertia bool             // no rocks were timed; Result.Body has that of the drawn piece
+	UsualInertia bool             // no rocks were timed, or they do not tell it (Result.Untold); Result.Body has that of the drawn piece
 	Curve        *Curve           // nil where no rises were read
 	Edge         rocker.Profile
 }
@@ -35,11 +35,6 @@ func Examine(d Design) (Findings, error) {
 	if err != nil {
 		return f, err
 	}
-	result, err := d.readings(f.Edge, people).Uncertainty()
-	if err != nil {
-		return f, misread(err)
-	}
-	result.Body, f.UsualInertia = h.rockers[0], h.usualInertia
-	f.Result = &result
+	f.Result, f.UsualInertia = h.result, h.usualInertia
 	return f, nil
 }

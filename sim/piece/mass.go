@@ -12,9 +12,9 @@ import (
 // part of the rockers.
 type heap struct {
 	seat, rockers []body.Body
-	estimated     bool // spread from one weight
-	usualInertia  bool // weighed, but no rocks were timed
-	doubts        []readings.Doubt
+	estimated     bool             // spread from one weight
+	usualInertia  bool             // weighed, but no rocks told it
+	result        *readings.Result // of a piece that was measured, else nil
 }
 
 // joined returns the whole, in the chair frame.

@@ -142,6 +142,7 @@ func (d Design) Clone() Design {
 	d.Parts = slices.Clone(d.Parts)
 	d.Sitters = slices.Clone(d.Sitters)
 	d.Measured.Left, d.Measured.Right = slices.Clone(d.Measured.Left), slices.Clone(d.Measured.Right)
+	d.Measured.Zero = slices.Clone(d.Measured.Zero)
 	return d
 }
 

@@ -11,7 +11,8 @@ import (
 	"rockerwright/sim/readings"
 )
 
-// Measured holds raw shop readings of a finished piece. Zero is not read.
+// Measured holds raw shop readings of a finished piece. Zero is not read, unless Zero
+// names it.
 type Measured struct {
 	Weight    float64 // of the whole piece
 	ScaleStep float64 // the smallest step that the scales show; zero means 0.2 kg, about half a pound
@@ -31,6 +32,8 @@ type Measured struct {
 	Spacing     float64   // of stations along a straightedge under the rocker
 	LowPoint    float64   // which station is the low point, counted from 1 at the nose
 	Left, Right []float64 // rises from the straightedge to the floor edge, from the nose
+
+	Zero []string // the readings that are truly 0, by the last part of their keys: "dowel_ahead"
 }
 
 // weighed reports whether the readings say what the piece weighs.
@@ -49,7 +52,7 @@ func (d Design) readings(edge rocker.Profile, people []somebody) readings.Readin
 		Raised: m.Raised, FrontRaised: m.FrontRaised, RearRaised: m.RearRaised,
 		DowelAhead: m.DowelAhead, DowelAbove: m.DowelAbove,
 		TenRocks: m.TenRocks, LetGo: m.LetGo, RiddenTenRocks: m.RiddenTenRocks, RiddenLetGo: m.RiddenLetGo,
-		Errors: readings.Errors{Scale: m.ScaleStep / 2},
+		Zero: m.Zero, Errors: readings.Errors{Scale: m.ScaleStep / 2},
 	}
 	if m.RiddenTenRocks > 0 && len(people) > 0 && d.Seat.drawn() {
 		r.Rider = people[0].person.Pose(d.place(0), person.Sitting).Body
@@ -58,7 +61,8 @@ func (d Design) readings(edge rocker.Profile, people []somebody) readings.Readin
 }
 
 // measured returns the mass of the piece by its readings, in the rocker frame. Where no
-// rocks were timed its inertia is that of the drawn piece of the same weight.
+// rocks were timed, or they do not tell it, its inertia is that of the drawn piece of the
+// same weight.
 func (d Design) measured(edge rocker.Profile, people []somebody) (heap, error) {
 	switch {
 	case d.Seat.Slide != 0:
@@ -66,27 +70,30 @@ func (d Design) measured(edge rocker.Profile, people []somebody) (heap, error) {
 	case d.Measured.RiddenTenRocks > 0 && d.Measured.TenRocks == 0 && (len(people) == 0 || !d.Seat.drawn()):
 		return heap{}, &KeyError{Key: "measured.ten_rocks_ridden", Reason: "rocks with a rider need the rider: add [sitter] with height and weight, and the drawn [seat]"}
 	}
-	b, doubts, err := d.readings(edge, people).Read()
+	result, err := d.readings(edge, people).Uncertainty()
 	if err != nil {
 		return heap{}, misread(err)
 	}
-	h := heap{doubts: doubts}
-	if math.IsNaN(b.Inertia) {
-		if b.Inertia, err = d.usualInertia(edge, b.Mass); err != nil {
+	h := heap{result: &result}
+	if math.IsNaN(result.Body.Inertia) {
+		if result.Body.Inertia, err = d.usualInertia(edge, result); err != nil {
 			return heap{}, err
 		}
 		h.usualInertia = true
 	}
-	h.rockers = []body.Body{b}
+	h.rockers = []body.Body{result.Body}
 	return h, nil
 }
 
 // usualInertia returns the inertia of the drawn piece were it of one wood and so heavy.
-func (d Design) usualInertia(edge rocker.Profile, mass float64) (float64, error) {
-	if !d.Seat.level() {
+func (d Design) usualInertia(edge rocker.Profile, read readings.Result) (float64, error) {
+	switch drawn := d.Seat.level(); {
+	case !drawn && read.Untold != "":
+		return 0, &KeyError{Key: "measured." + read.Untold, Reason: "these rocks do not tell the inertia: it is lost in the reading errors. Time ten rocks of the empty piece, read the scales finer, or draw [seat] so that the inertia can be estimated"}
+	case !drawn:
 		return 0, &KeyError{Key: "measured", Reason: "time ten rocks (ten_rocks, let_go), or draw [seat] so that the inertia can be estimated", Example: "ten_rocks = 14.2"}
 	}
-	d.Piece.Mass = mass
+	d.Piece.Mass = read.Body.Mass
 	h, err := d.estimate(edge)
 	if err != nil {
 		return 0, err

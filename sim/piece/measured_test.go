@@ -70,7 +70,9 @@ func TestReadingsAreUsed(t *testing.T) {
 	}
 }
 
-// TestRiddenRocks holds that rocks with the sitter in it give the inertia of the piece.
+// TestRiddenRocks holds that rocks with the sitter in it, whose body hides that of the
+// piece, leave the inertia to the drawn sizes, and that rocks that disagree with the empty
+// ones are doubtful.
 func TestRiddenRocks(t *testing.T) {
 	d := finished()
 	empty, err := Check(d, Options{})
@@ -78,12 +80,24 @@ func TestRiddenRocks(t *testing.T) {
 		t.Fatal(err)
 	}
 	l := find(t, empty, "owner, sitting")
-	d.Measured.TenRocks, d.Measured.LetGo = 0, 0
 	d.Measured.RiddenLetGo = 4 * degree
 	d.Measured.RiddenTenRocks = 10 * l.Rig.Swing(l.Balance, 4*degree).Period
 	r, err := Check(d, Options{})
-	if err != nil || math.Abs(r.Loads[0].Rig.Body.Inertia-1.6) > 1e-5 {
-		t.Errorf("%v, inertia %v", err, r.Loads[0].Rig.Body.Inertia)
+	if err != nil || len(r.Doubts) > 0 || !(math.Abs(r.Loads[0].Rig.Body.Inertia-1.6) < 1e-5) {
+		t.Errorf("both: %v, doubts %+v, inertia %v", err, r.Doubts, r.Loads[0].Rig.Body.Inertia)
+	}
+	off := d
+	off.Measured.RiddenTenRocks *= 3
+	if r, err = Check(off, Options{}); err != nil || len(r.Doubts) != 1 || r.Doubts[0].Reading != "ten_rocks_ridden" {
+		t.Errorf("three times off: %v, doubts %+v", err, r.Doubts)
+	}
+	d.Measured.TenRocks, d.Measured.LetGo = 0, 0
+	if r, err = Check(d, Options{}); err != nil || !r.UsualInertia || !(r.Loads[0].Rig.Body.Inertia > 0) {
+		t.Errorf("%v, usual %v, inertia %v", err, r.UsualInertia, r.Loads[0].Rig.Body.Inertia)
+	}
+	f, err := Examine(d)
+	if err != nil || f.Result.Untold != "ten_rocks_ridden" || f.Result.Body != r.Loads[0].Rig.Body {
+		t.Errorf("%v, %+v", err, f.Result)
 	}
 }
 

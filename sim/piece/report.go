@@ -32,7 +32,7 @@ type Report struct {
 
 	Curve        *Curve           // of measured rockers
 	Doubts       []readings.Doubt // readings that disagree with others
-	UsualInertia bool             // the piece was weighed, but no rocks were timed
+	UsualInertia bool             // the piece was weighed, but no rocks were timed, or they do not tell the inertia
 }
 
 // A Tape is what can be tested with a tape on the drawing, m.
@@ -62,7 +62,10 @@ func Check(d Design, options Options) (Report, error) {
 	}
 	edge, heap, loads := stands.edge, stands.heap, stands.loads
 	report := Report{Design: d, Edge: edge, Tape: tape(edge), Loads: loads, Somebody: said(stands.people),
-		Curve: stands.curve, Doubts: heap.doubts, UsualInertia: heap.usualInertia}
+		Curve: stands.curve, UsualInertia: heap.usualInertia}
+	if heap.result != nil {
+		report.Doubts = heap.result.Doubts
+	}
 	report.Limits, report.Look = d.limits(loads)
 	if heap.estimated {
 		report.Spread = d.spread(edge, heap, loads)

@@ -8,73 +8,114 @@ import (
 	"rockerwright/sim"
 )
 
-// inertia returns the inertia (kg·m²) of the piece about its balance point by ten timed
-// rocks, empty or else with a rider; NaN where none were timed.
-func (r Readings) inertia(piece body.Body) (float64, error) {
-	switch {
-	case r.TenRocks != 0:
-		return r.timed(piece, body.Body{}, "ten_rocks", "let_go", r.TenRocks, r.LetGo)
-	case r.RiddenTenRocks != 0:
-		return r.timed(piece, r.Rider, "ten_rocks_ridden", "let_go_ridden", r.RiddenTenRocks, r.RiddenLetGo)
-	}
-	return math.NaN(), nil
+// A timed is ten rocks on the watch, and who rode.
+type timed struct {
+	time, from      string // the names of the readings
+	tenRocks, letGo float64
+	rider           body.Body
 }
 
-// timed finds the inertia with which the piece and a rider, let go from a tilt, take a
-// tenth of the time for a rock. The square of that time is very nearly straight in the
-// inertia, so the secant through two of them is on it in a few steps. Rocks die away, and
+// rocks returns the ten rocks that say the inertia, empty or else with a rider; ok is
+// false where none were timed.
+func (r Readings) rocks() (t timed, ok bool) {
+	if r.TenRocks != 0 {
+		return timed{"ten_rocks", "let_go", r.TenRocks, r.LetGo, body.Body{}}, true
+	}
+	return r.ridden(), r.RiddenTenRocks != 0
+}
+
+func (r Readings) ridden() timed {
+	return timed{"ten_rocks_ridden", "let_go_ridden", r.RiddenTenRocks, r.RiddenLetGo, r.Rider}
+}
+
+// period returns the time of a rock of the piece with its rider, s. Rocks die away, and
 // smaller ones take a little less time; a tenth of ten is taken for the first.
-func (r Readings) timed(piece, rider body.Body, time, from string, tenRocks, letGo float64) (float64, error) {
-	if !(letGo > 0) {
-		return 0, wrong(from, "say from how many degrees of tilt it was let go")
+func (r Readings) period(piece body.Body, t timed) (float64, error) {
+	if !(t.letGo > 0) {
+		return 0, wrong(t.from, "say from how many degrees of tilt it was let go")
 	}
-	want := tenRocks / 10
-	squared := func(inertia float64) (float64, error) {
+	rig := sim.Rig{Profile: r.Edge, Body: body.Join(piece, t.rider), Floor: r.Floor}
+	balance := rig.Balance()
+	if balance.Outcome != sim.Rocks {
+		return 0, wrong(t.time, "by its weight and balance point the piece has no rest to rock about, yet it was timed: read the scales again")
+	}
+	swing := rig.Swing(balance, t.letGo)
+	if swing.Outcome != sim.Rocks {
+		return 0, wrong(t.from, "let go from so far it would not come back")
+	}
+	return swing.Period, nil
+}
+
+// inertia returns the inertia (kg·m²) about its balance point with which the piece and
+// the rider take a tenth of the time for a rock, and the time of ten without any (s). The
+// square of the time is very nearly straight in the inertia, so the secant through two of
+// them is on it in a few steps; where the rocks are quicker than without any it is
+// followed below zero, for [judge] to tell an error of reading from a reading that
+// cannot be.
+func (r Readings) inertia(piece body.Body, t timed) (inertia, least float64, err error) {
+	squared := func(inertia float64) float64 {
+		if err != nil {
+			return 0
+		}
 		piece.Inertia = inertia
-		rig := sim.Rig{Profile: r.Edge, Body: body.Join(piece, rider), Floor: r.Floor}
-		balance := rig.Balance()
-		if balance.Outcome != sim.Rocks {
-			return 0, wrong(time, "by its weight and balance point the piece has no rest to rock about, yet it was timed: read the scales again")
-		}
-		swing := rig.Swing(balance, letGo)
-		if swing.Outcome != sim.Rocks {
-			return 0, wrong(from, "let go from so far it would not come back")
-		}
-		return swing.Period * swing.Period, nil
+		var period float64
+		period, err = r.period(piece, t)
+		return period * period
 	}
-	least, err := squared(0)
-	if err != nil {
-		return 0, err
-	}
-	if want*want <= least {
-		return 0, wrong(time, fmt.Sprintf("ten rocks in %.1f s are fewer seconds than a piece of this weight and balance point takes without any inertia (%.1f s): count ten there-and-backs and time again", tenRocks, 10*math.Sqrt(least)))
-	}
-	a, ya := 0.0, least
-	b := piece.Mass * 0.1
-	yb, err := squared(b)
-	if err != nil {
-		return 0, err
+	want := t.tenRocks / 10
+	want *= want
+	a, b := 0.0, 0.1*piece.Mass
+	ya, yb := squared(a), squared(b)
+	least = 10 * math.Sqrt(ya)
+	if err != nil || want <= ya {
+		return b * (want - ya) / (yb - ya), least, err
 	}
 	for range 30 {
-		next := b + (want*want-yb)*(b-a)/(yb-ya)
+		next := b + (want-yb)*(b-a)/(yb-ya)
 		if math.Abs(next-b) <= 1e-13*next || next > 1e3*piece.Mass {
-			b = next
-			break
+			return next, least, nil
 		}
 		a, ya = b, yb
 		b = next
-		if yb, err = squared(b); err != nil {
-			return 0, err
-		}
-		if yb == ya {
+		if yb = squared(b); err != nil || yb == ya {
 			break
 		}
 	}
-	if b > longest*longest*piece.Mass {
-		return 0, wrong(time, fmt.Sprintf("ten rocks in %.1f s are more seconds than any piece of this weight takes: count ten there-and-backs and time again", tenRocks))
-	}
-	return b, nil
+	return b, least, err
 }
 
-// longest is the largest radius of gyration of a piece that is believed, m.
-const longest = 1.0
+// What is believed of the radius of gyration of a piece, m; our judgement.
+const (
+	longest = 1.0  // no piece has more
+	usual   = 0.35 // a chair has about so much
+)
+
+// judge holds the inertia against its uncertainty. Where no error of reading explains it,
+// that is an error. Where it is less sure than the inertia of a piece is large, or comes
+// out below zero, the rocks do not tell it, and it is NaN; the latter is doubtful.
+func (r Readings) judge(result *Result, least float64) error {
+	t, timed := r.rocks()
+	if !timed {
+		return nil
+	}
+	v, mass := &result.Inertia, result.Body.Mass
+	off := doubtful / within * v.Uncertain
+	of := ""
+	if t.time == "ten_rocks_ridden" {
+		of = " with this rider"
+	}
+	switch {
+	case v.Value+off <= 0:
+		return wrong(t.time, fmt.Sprintf("ten rocks in %.1f s are fewer seconds than a piece of this weight and balance point takes%s without any inertia (%.1f s): count ten there-and-backs and time again", t.tenRocks, of, least))
+	case v.Value-off > longest*longest*mass:
+		return wrong(t.time, fmt.Sprintf("ten rocks in %.1f s are more seconds than any piece of this weight takes%s: count ten there-and-backs and time again", t.tenRocks, of))
+	case v.Uncertain > usual*usual*mass:
+	case v.Value <= 0:
+		result.Doubts = append(result.Doubts, Doubt{Reading: t.time, Read: t.tenRocks, Expected: least, Apart: -v.Value * within / v.Uncertain})
+	default:
+		return nil
+	}
+	result.Untold = t.time
+	v.Value, result.Body.Inertia = math.NaN(), math.NaN()
+	return nil
+}

@@ -1,12 +1,15 @@
 package readings
 
 import (
+	"slices"
+
 	"rockerwright/body"
 	"rockerwright/rocker"
 	"rockerwright/sim"
 )
 
-// Readings are what a maker read off a finished piece. A zero is not read.
+// Readings are what a maker read off a finished piece. A zero is not read, unless Zero
+// names it.
 type Readings struct {
 	Edge  rocker.Profile
 	Floor sim.Floor
@@ -27,9 +30,16 @@ type Readings struct {
 	LetGo    float64 // tilt from its rest at which it was let go, rad
 
 	RiddenTenRocks, RiddenLetGo float64   // the same with a rider
-	Rider                       body.Body // chair frame
+	Rider                       body.Body // chair frame; the zero Body is not known
+
+	Zero []string // the readings that are truly 0, by their keys in a design file: "dowel_ahead"
 
 	Errors Errors
+}
+
+// has reports whether a reading was read.
+func (r *Readings) has(name string, value float64) bool {
+	return value != 0 || slices.Contains(r.Zero, name)
 }
 
 // Errors are the standard deviations of one reading. A zero is the usual one.
@@ -81,11 +91,11 @@ func (r *Readings) read() []reading {
 		{"dowel_ahead", &r.DowelAhead, dowel}, {"dowel_above", &r.DowelAbove, dowel},
 		{"ten_rocks", &r.TenRocks, watch}, {"let_go", &r.LetGo, angle},
 	} {
-		if *one.value != 0 {
+		if r.has(one.name, *one.value) {
 			list = append(list, one)
 		}
 	}
-	if r.TenRocks == 0 && r.RiddenTenRocks != 0 {
+	if r.RiddenTenRocks != 0 {
 		list = append(list,
 			reading{"ten_rocks_ridden", &r.RiddenTenRocks, watch}, reading{"let_go_ridden", &r.RiddenLetGo, angle},
 			reading{"rider", &r.Rider.Centre.X, riderPlace}, reading{"rider", &r.Rider.Centre.Y, riderPlace},

@@ -73,8 +73,8 @@ func TestRoundTrip(t *testing.T) {
 	ridden.TenRocks, ridden.LetGo, ridden.Rider, ridden.RiddenLetGo = 0, 0, rider, 0.09
 	rig := sim.Rig{Profile: edge, Body: body.Join(known, rider)}
 	ridden.RiddenTenRocks = 10 * rig.Swing(rig.Balance(), 0.09).Period
-	if b, _, err = ridden.Read(); err != nil || math.Abs(b.Inertia-known.Inertia) > 1e-8 {
-		t.Errorf("ridden: inertia %v, %v, was %v", b.Inertia, err, known.Inertia)
+	if s, err := ridden.solve(); err != nil || !(math.Abs(s.body.Inertia-known.Inertia) < 1e-8) {
+		t.Errorf("ridden: inertia %v, %v, was %v", s.body.Inertia, err, known.Inertia)
 	}
 	dowel := Readings{Edge: edge, Weight: 12, DowelAhead: -0.02, DowelAbove: 0.42}
 	if b, _, err = dowel.Read(); err != nil || b.Centre != known.Centre {
@@ -108,7 +108,7 @@ func TestUncertaintyHolds(t *testing.T) {
 	} {
 		rng := rand.New(rand.NewPCG(11, 5))
 		var covered [4]int
-		truth := numbers(known)
+		truth := solution{body: known}.numbers()
 		for range trials {
 			r := tt.exact
 			for _, one := range r.read() {
@@ -185,6 +185,25 @@ func TestDoubtsAndErrors(t *testing.T) {
 		{"beyond a tip", func(r *Readings) { *r = Readings{Edge: edge, Weight: 12, DowelAhead: 2, DowelAbove: 0.4} }, "", "dowel_ahead", "beyond a tip"},
 		{"too quick", func(r *Readings) { r.TenRocks = 3 }, "", "ten_rocks", "fewer seconds"},
 		{"too long", func(r *Readings) { r.TenRocks = 300 }, "", "ten_rocks", "more seconds"},
+		{"negative time", func(r *Readings) { r.TenRocks = -14 }, "", "ten_rocks", "more than 0 s"},
+		{"infinite scale", func(r *Readings) { r.Rear = math.Inf(1) }, "", "rear", "no number"},
+		{"infinite raised scale", func(r *Readings) { r.RearRaised = math.Inf(1) }, "", "rear_raised", "no number"},
+		{"no number", func(r *Readings) { r.DowelAhead = math.NaN() }, "", "dowel_ahead", "no number"},
+		{"no edge", func(r *Readings) { r.Edge = rocker.Profile{} }, "", "edge", "floor edge"},
+		{"no front mark", func(r *Readings) { r.FrontMark = 0 }, "", "front_mark", "0 where the mark is at the low point"},
+		{"scale of nothing", func(r *Readings) { r.Front, r.Zero = 0, []string{"front"} }, "", "front", "outside the two marks"},
+		{"not said how far raised", func(r *Readings) { r.Raised = 0 }, "", "raised", "how far"},
+		{"level pair swapped", func(r *Readings) { r.Front, r.Rear = r.Rear, r.Front }, "", "front", "probably swapped: front and rear;"},
+		{"level pair swapped, coarse scales", func(r *Readings) { r.Front, r.Rear = r.Rear, r.Front; r.Errors.Scale = 0.2 }, "ten_rocks", "", "front and rear"},
+		{"nobody known rides", func(r *Readings) { r.RiddenTenRocks, r.RiddenLetGo, r.TenRocks = 20, 0.09, 0 }, "", "ten_rocks_ridden", "body of the rider"},
+		{"too quick with a rider", func(r *Readings) {
+			r.RiddenTenRocks, r.RiddenLetGo, r.Rider, r.TenRocks = 14, 0.09, rider, 0
+		}, "", "ten_rocks_ridden", "with this rider"},
+		{"too slow with a rider", func(r *Readings) {
+			r.RiddenTenRocks, r.RiddenLetGo, r.Rider, r.TenRocks = 60, 0.09, rider, 0
+		}, "", "ten_rocks_ridden", "more seconds"},
+		{"with a rider, three times off", func(r *Readings) { r.RiddenTenRocks, r.RiddenLetGo, r.Rider = 64.8, 0.09, rider }, "ten_rocks_ridden", "", ""},
+		{"with a rider, no release", func(r *Readings) { r.RiddenTenRocks, r.Rider = 21.6, rider }, "", "let_go_ridden", "how many degrees"},
 		{"no release", func(r *Readings) { r.LetGo = 0 }, "", "let_go", "how many degrees"},
 		{"over the top", func(r *Readings) { r.LetGo = 1.5 }, "", "let_go", "would not come back"},
 		{"no rest", func(r *Readings) {
@@ -202,6 +221,8 @@ func TestDoubtsAndErrors(t *testing.T) {
 			t.Errorf("%s: %v", tt.name, err)
 		case tt.doubt != "" && (len(doubts) == 0 || doubts[0].Reading != tt.doubt):
 			t.Errorf("%s: doubts %+v, want %s", tt.name, doubts, tt.doubt)
+		case tt.doubt != "" && doubts[0].Swapped != tt.says:
+			t.Errorf("%s: swapped %q, want %q", tt.name, doubts[0].Swapped, tt.says)
 		}
 	}
 }

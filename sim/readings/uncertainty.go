@@ -30,7 +30,8 @@ func (v Value) Limits() string {
 
 // A Result is what the readings say, with uncertainties.
 type Result struct {
-	Mass, Ahead, Above, Inertia Value // kg, m, m, kg·m²; Inertia is NaN where no rocks were timed
+	Mass, Ahead, Above, Inertia Value  // kg, m, m, kg·m²; Inertia is NaN where no rocks were timed, and where they do not tell it
+	Untold                      string // the rocks that were timed and do not tell the inertia: "ten_rocks_ridden"; "" where they do, or none were
 	Body                        body.Body
 	Doubts                      []Doubt
 }
@@ -43,27 +44,48 @@ const within = 1.959963984540054
 // squares (first-order propagation of independent errors, as in the GUM, JCGM 100:2008,
 // 5.1.2). The error is that of [Readings.Read].
 func (r Readings) Uncertainty() (Result, error) {
-	b, doubts, err := r.Read()
+	result, err := r.result()
+	if err != nil {
+		return result, r.swapped(err)
+	}
+	if len(result.Doubts) > 0 {
+		names, _ := r.swaps()
+		for i := range result.Doubts {
+			result.Doubts[i].Swapped = names
+		}
+	}
+	return result, nil
+}
+
+// result is Uncertainty without a word on what may have been swapped.
+func (r Readings) result() (Result, error) {
+	s, err := r.solve()
 	if err != nil {
 		return Result{}, err
 	}
-	result := Result{Body: b, Doubts: doubts}
-	values := [...]*Value{&result.Mass, &result.Ahead, &result.Above, &result.Inertia}
-	for i, x := range numbers(b) {
+	late := Value{Value: s.late}
+	result := Result{Body: s.body, Doubts: s.doubts}
+	values := [...]*Value{&result.Mass, &result.Ahead, &result.Above, &result.Inertia, &late}
+	for i, x := range s.numbers() {
 		values[i].Value = x
 	}
 	const part = 1.0 / 16 // of a deviation: small enough to be straight, far above rounding
-	for _, reading := range r.read() {
+	moved := r
+	list := moved.read()
+	for _, one := range list { // what was read stays read where it is moved to 0
+		moved.Zero = append(slices.Clip(moved.Zero), one.name)
+	}
+	for _, reading := range list {
 		kept, h := *reading.value, part*reading.deviation
 		*reading.value = kept + h
-		up, _, errUp := r.Read()
+		up, errUp := moved.solve()
 		*reading.value = kept - h
-		down, _, errDown := r.Read()
+		down, errDown := moved.solve()
 		*reading.value = kept
 		if errUp != nil || errDown != nil {
 			return result, wrong(reading.name, "a reading error of the usual size makes these readings contradict each other: read again")
 		}
-		high, low := numbers(up), numbers(down)
+		high, low := up.numbers(), down.numbers()
 		for i := range values {
 			if adds := within * math.Abs(high[i]-low[i]) / (2 * part); adds > 0 {
 				values[i].Shares = append(values[i].Shares, Share{reading.name, adds})
@@ -71,24 +93,29 @@ func (r Readings) Uncertainty() (Result, error) {
 		}
 	}
 	for _, v := range values {
-		squares := 0.0
-		for _, s := range v.Shares {
-			squares += s.Adds * s.Adds
-		}
-		v.Uncertain = math.Sqrt(squares)
-		slices.SortStableFunc(v.Shares, func(a, b Share) int {
-			switch {
-			case a.Adds > b.Adds:
-				return -1
-			case a.Adds < b.Adds:
-				return 1
-			}
-			return 0
-		})
+		v.sum()
 	}
-	return result, nil
+	if off := math.Abs(late.Value) * within / late.Uncertain; off > doubtful {
+		result.Doubts = append(result.Doubts, Doubt{Reading: "ten_rocks_ridden", Read: r.RiddenTenRocks, Expected: r.RiddenTenRocks - late.Value, Apart: off})
+	}
+	err = r.judge(&result, s.least)
+	return result, err
 }
 
-func numbers(b body.Body) [4]float64 {
-	return [4]float64{b.Mass, b.Centre.X, b.Centre.Y, b.Inertia}
+// sum puts the largest share first and adds them as squares.
+func (v *Value) sum() {
+	squares := 0.0
+	for _, s := range v.Shares {
+		squares += s.Adds * s.Adds
+	}
+	v.Uncertain = math.Sqrt(squares)
+	slices.SortStableFunc(v.Shares, func(a, b Share) int {
+		switch {
+		case a.Adds > b.Adds:
+			return -1
+		case a.Adds < b.Adds:
+			return 1
+		}
+		return 0
+	})
 }

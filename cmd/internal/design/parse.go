@@ -161,7 +161,7 @@ func (f *File) fill(e locate.Entry, value any, filled map[*float64]string) error
 	if err == nil {
 		err = allowed(measure, x, e.Raw)
 	}
-	*field = x
+	f.put(key, field, x)
 	measure.Given(&f.Design)
 	return at(withExample(err, measure))
 }

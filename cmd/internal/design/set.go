@@ -59,7 +59,7 @@ func (f *File) Set(key, value string) error {
 		if err != nil {
 			return fail(withExample(err, measure))
 		}
-		*field = x
+		f.put(key, field, x)
 		measure.Given(&f.Design)
 		shown = quantity.With(x, measure.Kind, f.Design.Units)
 	}
@@ -70,6 +70,14 @@ func (f *File) Set(key, value string) error {
 	f.Changes = append(f.Changes, fmt.Sprintf("%s = %s", key, shown))
 	f.Typed = append(f.Typed, key+"="+value)
 	return nil
+}
+
+// put writes a number into the design; of a reading that it is there, though it is 0.
+func (f *File) put(key string, field *float64, x float64) {
+	*field = x
+	if reading, measured := strings.CutPrefix(key, "measured."); measured && x == 0 {
+		f.Design.Measured.Zero = append(f.Design.Measured.Zero, reading)
+	}
 }
 
 // Clone returns a copy whose design shares nothing with f, for another column.

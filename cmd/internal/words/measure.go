@@ -6,7 +6,6 @@ import (
 	"slices"
 	"strings"
 
-	"rockerwright/rocker"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/readings"
@@ -21,7 +20,7 @@ func Measure(d piece.Design, f piece.Findings, source string) Sheet {
 	}
 	s := Sheet{Title: short(name) + " · as measured", Source: source}
 	if f.Result != nil {
-		s.Blocks = append(s.Blocks, Block{Table: v.values(f)}, Block{Lines: v.better(f)})
+		s.Blocks = append(s.Blocks, Block{Table: v.values(f)}, Block{Lines: append(untold(f.Result), v.better(f)...)})
 	}
 	if f.Curve != nil {
 		s.Blocks = append(s.Blocks, Block{Table: v.arcs(f.Curve)}, Block{Lines: v.curve(f.Curve)})
@@ -46,7 +45,7 @@ func (v voice) values(f piece.Findings) *Table {
 		{"inertia about it", quantity.Inertia, f.Result.Inertia},
 	} {
 		if math.IsNaN(row.value.Value) {
-			t.Rows = append(t.Rows, Row{Cells: []string{row.label, quantity.With(f.Result.Body.Inertia, row.kind, quantity.Metric), "–", "no rocks timed: estimated"}})
+			t.Rows = append(t.Rows, Row{Cells: []string{row.label, quantity.With(f.Result.Body.Inertia, row.kind, quantity.Metric), "–", inertiaFrom(f.Result)}})
 			continue
 		}
 		units := v.units
@@ -60,6 +59,32 @@ func (v voice) values(f piece.Findings) *Table {
 		t.Rows = append(t.Rows, Row{Cells: []string{row.label, value, fineWith(row.value.Uncertain, row.kind, units), plainKey(row.value.Limits())}})
 	}
 	return t
+}
+
+// inertiaFrom says why the inertia is estimated.
+func inertiaFrom(r *readings.Result) string {
+	if r.Untold == "" {
+		return "no rocks timed: estimated"
+	}
+	return "estimated"
+}
+
+// untold says of rocks that were timed that they do not tell the inertia.
+func untold(r *readings.Result) []Line {
+	which := "The rocks"
+	switch r.Untold {
+	case "":
+		return nil
+	case "ten_rocks_ridden":
+		which = "The rocks with a rider"
+	}
+	why := "by their reading errors it could be " + quantity.With(r.Inertia.Uncertain, quantity.Inertia, quantity.Metric) + " more or less"
+	for _, d := range r.Doubts {
+		if d.Reading == r.Untold {
+			why = "they are quicker than a piece of this weight and balance point without any"
+		}
+	}
+	return []Line{{Text: fmt.Sprintf("%s do not tell the inertia of the piece: %s. That of the drawn sizes is taken.", which, why)}}
 }
 
 const placeLabel = "balance point, from the low point"
@@ -100,7 +125,7 @@ func (v voice) better(f piece.Findings) []Line {
 	var said []string
 	for _, value := range []readings.Value{f.Result.Above, f.Result.Ahead, f.Result.Inertia, f.Result.Mass} {
 		advice := betters[value.Limits()]
-		if math.IsNaN(value.Value) {
+		if math.IsNaN(value.Value) && f.Result.Untold != "ten_rocks" {
 			advice = "time ten rocks of the empty piece (ten_rocks, let_go)"
 		}
 		if advice != "" && !contains(said, advice) {
@@ -133,43 +158,17 @@ func (v voice) disagree(doubts []readings.Doubt) []Line {
 		if d.Reading == "weight" || strings.Contains(d.Reading, " and ") {
 			kind = quantity.Mass
 		}
-		lines = append(lines, Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s gives %s where the other readings give %s. Read again.",
-			plainKey(d.Reading), v.with(d.Read, kind), v.with(d.Expected, kind)), Bad: true})
+		if strings.HasPrefix(d.Reading, "ten_rocks") {
+			kind = quantity.Time
+		}
+		advice := "Read again."
+		if d.Swapped != "" {
+			advice = "Probably swapped: " + plainKey(d.Swapped) + "; the other way round all the readings agree."
+		}
+		lines = append(lines, Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s gives %s where the other readings give %s. %s",
+			plainKey(d.Reading), v.with(d.Read, kind), v.with(d.Expected, kind), advice), Bad: true})
 	}
 	return lines
-}
-
-// arcs returns the arcs of each rocker that was read.
-func (v voice) arcs(c *piece.Curve) *Table {
-	t := &Table{Head: []string{"Rocker, from the nose", "radius", "uncertain by", "from the low point, + ahead"}}
-	for _, side := range []struct {
-		name string
-		fit  *rocker.RisesFit
-	}{{"left", c.Left}, {"right", c.Right}, {"both", &c.Fit}} {
-		if side.fit == nil || side.name == "both" && (c.Left == nil || c.Right == nil) {
-			continue
-		}
-		for i, arc := range side.fit.Arcs {
-			label := side.name
-			if len(side.fit.Arcs) > 1 {
-				label = fmt.Sprintf("%s, arc %d", side.name, i+1)
-			}
-			uncertain := "much"
-			if arc.Uncertain < math.Abs(arc.Radius) {
-				uncertain = v.with(arc.Uncertain, quantity.Length)
-			}
-			t.Rows = append(t.Rows, Row{Cells: []string{label, v.with(arc.Radius, quantity.Length), uncertain, signed(v.shop(arc.From, quantity.Length)) + " to " + signed(v.with(arc.To, quantity.Length))}})
-		}
-	}
-	return t
-}
-
-// signed puts a + before a number that has no sign.
-func signed(text string) string {
-	if strings.HasPrefix(text, "-") {
-		return text
-	}
-	return "+" + text
 }
 
 // reach writes a place along the rocker.
@@ -178,51 +177,6 @@ func (v voice) reach(x float64) string {
 		return v.with(-x, quantity.Length) + " behind"
 	}
 	return v.with(x, quantity.Length) + " ahead"
-}
-
-// curve says whether the rises were read well, and whether the rockers are one curve.
-func (v voice) curve(c *piece.Curve) []Line {
-	var lines []Line
-	for _, side := range []struct {
-		name string
-		fit  *rocker.RisesFit
-	}{{"left", c.Left}, {"right", c.Right}} {
-		if side.fit == nil {
-			continue
-		}
-		if line, wrong := v.suspect(side.name, side.fit); wrong {
-			lines = append(lines, line)
-		}
-	}
-	if c.Left != nil && c.Right != nil {
-		higher := "left"
-		if c.Apart < 0 {
-			higher = "right"
-		}
-		by := fineWith(math.Abs(c.Apart), quantity.Length, v.units)
-		switch {
-		case c.One && c.Apart == 0:
-			lines = append(lines, Line{Text: "The two rockers are one curve, as far as these readings tell: they are the same."})
-		case c.One:
-			lines = append(lines, Line{Text: fmt.Sprintf("The two rockers are one curve, as far as these readings tell (largest difference %s, at station %d).", by, c.Station)})
-		default:
-			lines = append(lines, Line{Text: fmt.Sprintf("The two rockers are not one curve: at station %d from the nose the %s one is %s higher, more than reading error explains. Unequal rockers walk; clamp the two together and fair them as one.", c.Station, higher, by), Bad: true})
-		}
-	}
-	return lines
-}
-
-// suspect says which rise was probably misread, or that no curve explains them.
-func (v voice) suspect(side string, fit *rocker.RisesFit) (Line, bool) {
-	switch {
-	case fit.Suspect >= 0:
-		return Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s, station %d from the nose: by all the others the rise there is %s. It was left out; read it again (or is the tip rounded off there?).",
-			side, fit.Suspect+1, v.with(fit.Without, quantity.Length)), Bad: true}, true
-	case !fit.Explains:
-		return Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s: three arcs leave a spread of %s, more than reading error explains. Is the edge worn or lumpy, or did the straightedge move? Read again.",
-			side, fineWith(fit.Spread, quantity.Length, v.units)), Bad: true}, true
-	}
-	return Line{}, false
 }
 
 // measured says on a first page which readings are in doubt.
@@ -235,7 +189,13 @@ func (v voice) measured(r piece.Report) []Line {
 			}
 		}
 	}
-	if r.UsualInertia {
+	switch m := r.Design.Measured; {
+	case !r.UsualInertia:
+	case m.TenRocks > 0:
+		lines = append(lines, Line{Text: "Estimated, for the rocks do not tell it: the inertia of the piece (that of the drawn sizes). See rockerwright measure."})
+	case m.RiddenTenRocks > 0:
+		lines = append(lines, Line{Text: "Estimated, for rocks with a rider do not tell it: the inertia of the piece (that of the drawn sizes). Time ten rocks of the empty piece."})
+	default:
 		lines = append(lines, Line{Text: "Estimated, not timed: the inertia of the piece (that of the drawn sizes). Time ten rocks."})
 	}
 	return lines

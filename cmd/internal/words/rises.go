@@ -1,0 +1,92 @@
+package words
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"rockerwright/rocker"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// arcs returns the arcs of each rocker that was read.
+func (v voice) arcs(c *piece.Curve) *Table {
+	t := &Table{Head: []string{"Rocker, from the nose", "radius", "uncertain by", "from the low point, + ahead"}}
+	for _, side := range []struct {
+		name string
+		fit  *rocker.RisesFit
+	}{{"left", c.Left}, {"right", c.Right}, {"both", &c.Fit}} {
+		if side.fit == nil || side.name == "both" && (c.Left == nil || c.Right == nil) {
+			continue
+		}
+		for i, arc := range side.fit.Arcs {
+			label := side.name
+			if len(side.fit.Arcs) > 1 {
+				label = fmt.Sprintf("%s, arc %d", side.name, i+1)
+			}
+			uncertain := "much"
+			if arc.Uncertain < math.Abs(arc.Radius) {
+				uncertain = v.with(arc.Uncertain, quantity.Length)
+			}
+			t.Rows = append(t.Rows, Row{Cells: []string{label, v.with(arc.Radius, quantity.Length), uncertain, signed(v.shop(arc.From, quantity.Length)) + " to " + signed(v.with(arc.To, quantity.Length))}})
+		}
+	}
+	return t
+}
+
+// signed puts a + before a number that has no sign.
+func signed(text string) string {
+	if strings.HasPrefix(text, "-") {
+		return text
+	}
+	return "+" + text
+}
+
+// curve says whether the rises were read well, and whether the rockers are one curve.
+func (v voice) curve(c *piece.Curve) []Line {
+	var lines []Line
+	for _, side := range []struct {
+		name string
+		fit  *rocker.RisesFit
+	}{{"left", c.Left}, {"right", c.Right}} {
+		if side.fit == nil {
+			continue
+		}
+		if line, wrong := v.suspect(side.name, side.fit); wrong {
+			lines = append(lines, line)
+		}
+	}
+	if c.Left != nil && c.Right != nil {
+		higher := "left"
+		if c.Apart < 0 {
+			higher = "right"
+		}
+		by := fineWith(math.Abs(c.Apart), quantity.Length, v.units)
+		switch {
+		case c.One && c.Apart == 0:
+			lines = append(lines, Line{Text: "The two rockers are one curve, as far as these readings tell: they are the same."})
+		case c.One:
+			lines = append(lines, Line{Text: fmt.Sprintf("The two rockers are one curve, as far as these readings tell (largest difference %s, at station %d).", by, c.Station)})
+		default:
+			lines = append(lines, Line{Text: fmt.Sprintf("The two rockers are not one curve: at station %d from the nose the %s one is %s higher, more than reading error explains. Unequal rockers walk; clamp the two together and fair them as one.", c.Station, higher, by), Bad: true})
+		}
+	}
+	return lines
+}
+
+// suspect says which rise was probably misread, or that no curve explains them.
+func (v voice) suspect(side string, fit *rocker.RisesFit) (Line, bool) {
+	switch {
+	case fit.Suspect >= 0 && fit.AtEnd:
+		return Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s, station %d from the nose: by all the others the rise there is %s. Either it is misread, or the edge curves differently there (a rounded tip?): read it again, and one more station beyond it or half-way to it. It was left out.",
+			side, fit.Suspect+1, v.with(fit.Without, quantity.Length)), Bad: true}, true
+	case fit.Suspect >= 0:
+		return Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s, station %d from the nose: by all the others the rise there is %s. It was left out; read it again.",
+			side, fit.Suspect+1, v.with(fit.Without, quantity.Length)), Bad: true}, true
+	case !fit.Explains:
+		return Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s: three arcs leave a spread of %s, more than reading error explains. Is the edge worn or lumpy, or did the straightedge move? Read again.",
+			side, fineWith(fit.Spread, quantity.Length, v.units)), Bad: true}, true
+	}
+	return Line{}, false
+}
