@@ -9,6 +9,7 @@ import (
 // A question is a design, and what it is sized for.
 type question struct {
 	design  piece.Design // limits raised to what is aimed for
+	limits  piece.Limits // as they are in the file
 	target  piece.Target
 	company piece.Company
 	drawn   piece.Report
@@ -18,7 +19,7 @@ type question struct {
 
 // ask reads a design for sizing.
 func ask(d piece.Design) (question, error) {
-	q := question{design: d.Clone(), target: d.Target}
+	q := question{design: d.Clone(), target: d.Target, limits: d.Limits}
 	q.design.Limits.BackMargin = max(d.Limits.BackMargin, d.Target.BackMargin)
 	q.design.Limits.BackLift = max(d.Limits.BackLift, d.Target.BackLift)
 	var err error

@@ -3,6 +3,7 @@ package size
 import (
 	"math"
 
+	"rockerwright/sim"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -28,7 +29,7 @@ type Proposal struct {
 	Design piece.Design
 	Report piece.Report // of Design, the first part of what Check finds
 	Misses []Miss       // how each aim came out, rounded as it is
-	Even   Evenness     // of EvenTime; zero of others
+	Even   Evenness     // of the owner at ease
 }
 
 // Met reports whether everything that was aimed for is met, as far as a maker can read it.
@@ -91,6 +92,40 @@ func Solve(d piece.Design, options Options) ([]Proposal, error) {
 	return list, nil
 }
 
+// Others returns two rockers that a maker may like instead of one arc: with a flatter tail, and
+// those of 1, 3 and 5 arcs that come near to the even-time edge for the owner at ease. Both
+// start from the arc that meets the design's target as well as one arc can; a design without a
+// target keeps the arc and the time that it has. One that cannot be is left out. Errors are
+// those of [Solve].
+func Others(d piece.Design, options Options) ([]Proposal, error) {
+	q, err := ask(d)
+	if err != nil {
+		return nil, err
+	}
+	one := q.start
+	if d.Target.Asks() {
+		var met bool
+		if one, met = q.oneArc(); !met {
+			one = q.compound(one, 1, options.Seed)
+		}
+	}
+	var list []Proposal
+	if s, ok := q.flatterTail(one); ok {
+		list = append(list, q.propose(FlatterTail, s))
+	}
+	q.design = one.with(q.design) // its ends and its low point
+	q.start.nose, q.start.tail = one.nose, one.tail
+	if q.drawn, err = q.company.Balance(q.design); err != nil {
+		return list, nil
+	}
+	for _, arcs := range []int{1, 3, 5} {
+		if even, ok := q.evenTime(arcs); ok {
+			list = append(list, q.proposal(EvenTime, even))
+		}
+	}
+	return list, nil
+}
+
 // A NoTargetError says that a design aims for nothing.
 type NoTargetError struct{}
 
@@ -147,9 +182,13 @@ func (q *question) proposal(curve Curve, d piece.Design) Proposal {
 		return p
 	}
 	p.Misses = misses(q.target, asked)
-	p.Design.Limits = q.drawn.Design.Limits
+	p.Design.Limits = q.limits
 	if p.Report, err = piece.Balance(p.Design); err != nil {
 		p.Misses = append(p.Misses, Miss{Aim: Sensible, Steps: noAnswer})
+		return p
+	}
+	if l := &p.Report.Loads[min(1, len(p.Report.Loads)-1)]; l.Balance.Outcome == sim.Rocks {
+		p.Even = evenness(l, evenReleases())
 	}
 	return p
 }
