@@ -12,7 +12,6 @@ import (
 )
 
 const (
-	inch   = 0.0254
 	degree = math.Pi / 180
 	pound  = 0.45359237
 )

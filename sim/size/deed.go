@@ -1,0 +1,92 @@
+package size
+
+import (
+	"math"
+
+	"rockerwright/body"
+	"rockerwright/sim"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// A Deed is a change that is no entry of the design.
+type Deed int
+
+const (
+	ChangeMeasure  Deed = iota
+	SlidConcentric      // the chair slid half an inch forward on rockers of a concentric top edge
+	SlidStraight        // the same, of a straight one
+	RearLegsCut         // by a quarter of an inch
+	Worn                // floor edge worn by 1/8 in over 12 in, where it rolls with the owner at ease
+	PorchSlope          // the floor rises one degree to the front
+	LeansAnInch         // the owner's balance point comes back by an inch
+)
+
+// How much is done of each deed.
+const (
+	inch   = 0.0254
+	slid   = inch / 2
+	sawn   = inch / 4
+	worn   = inch / 8
+	wornOn = 12 * inch
+	porch  = math.Pi / 180
+	leant  = inch
+)
+
+// deeds returns the rows of all that can be done to this piece and is no entry of its design.
+func deeds(d piece.Design, company piece.Company, now piece.Report) []Row {
+	var rows []Row
+	add := func(deed Deed, kind quantity.Kind, change float64, before, after piece.Design) {
+		row := Row{Deed: deed, Kind: kind, Change: change}
+		was, err := company.Balance(before)
+		if err == nil && row.ask(after, company) {
+			row.Before = readingsOf(was)
+			rows = append(rows, row)
+		}
+	}
+	if d.Seat.Front > 0 {
+		for _, slide := range [...]struct {
+			deed Deed
+			top  piece.Top
+		}{{SlidConcentric, piece.Concentric}, {SlidStraight, piece.Straight}} {
+			before := d.Clone()
+			before.Rocker.Top = slide.top
+			after := before.Clone()
+			after.Seat.Slide += slid
+			add(slide.deed, quantity.Length, slid, before, after)
+		}
+		after := d.Clone()
+		after.Seat.RearCut += sawn
+		add(RearLegsCut, quantity.Length, sawn, d, after)
+	}
+	if after, ok := wornDown(now); ok {
+		add(Worn, quantity.Length, worn, d, after)
+	}
+	after := d.Clone()
+	after.Floor.Slope += porch
+	add(PorchSlope, quantity.Angle, porch, d, after)
+	if len(now.Loads) > 1 {
+		rows = append(rows, leansAnInch(now))
+	}
+	return rows
+}
+
+// leansAnInch moves the balance point of who sits back by an inch, on every load.
+func leansAnInch(now piece.Report) Row {
+	after := now
+	after.Loads = append([]piece.Load(nil), now.Loads...)
+	top, known := now.Design.TopOfBack()
+	for i := range after.Loads[1:] {
+		l := &after.Loads[1+i]
+		l.Person.Centre.X -= leant
+		l.Rig.Body = body.Join(now.Loads[0].Rig.Body, l.Person)
+		l.Balance = l.Rig.Balance()
+		if l.Balance.Outcome == sim.Rocks {
+			l.SeatFall += l.Balance.Rest.Tilt - now.Loads[1+i].Balance.Rest.Tilt
+			if known {
+				l.Pull.EffortBack, l.Pull.EffortForward = l.Rig.Effort(l.Balance, now.Placed(top))
+			}
+		}
+	}
+	return Row{Deed: LeansAnInch, Kind: quantity.Length, Change: leant, Before: readingsOf(now), After: readingsOf(after), Outcome: after.Loads[1].Balance.Outcome}
+}

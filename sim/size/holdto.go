@@ -1,0 +1,190 @@
+package size
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/mat"
+
+	"rockerwright/sim/piece"
+)
+
+// How far a tolerance is looked for, in usual ones: what may be off by so much need not be exact.
+const looseBy = 8
+
+// A slack is by how much each limit holds, SI; not a number counts as failing.
+type slack []float64
+
+// slackOf reads a balanced piece.
+func slackOf(r piece.Report) slack {
+	s := make(slack, len(r.Limits))
+	for i, l := range r.Limits {
+		switch {
+		case l.Name == "rest":
+			s[i] = l.Got - 0.5
+		case math.IsNaN(l.AtLeast):
+			s[i] = l.AtMost - l.Got
+		default:
+			s[i] = l.Got - l.AtLeast
+		}
+	}
+	return s
+}
+
+// A response says how the slack of every limit goes with one measure: by a parabola through
+// what it is as drawn and at two errors of the measure, worked out exactly. Several measures
+// add up.
+type response struct {
+	slope, bend slack
+}
+
+// at returns the change of the i-th slack by an error.
+func (r *response) at(i int, x float64) float64 { return x * (r.slope[i] + x*r.bend[i]) }
+
+// respond works out the response to an error of one measure about as large as wide, SI.
+func respond(d piece.Design, company piece.Company, v Varied, now slack, wide float64) response {
+	n := len(now)
+	r := response{make(slack, n), make(slack, n)}
+	if v.Measure.Sign == piece.AboveZero {
+		wide = min(wide, 0.4*v.Value)
+	}
+	ask := func(off float64) slack {
+		d := d.Clone()
+		_, field, err := d.Measure(v.Key)
+		if err != nil {
+			return nil
+		}
+		*field = v.Value + off
+		report, err := company.Balance(d)
+		if err != nil || len(report.Limits) != n {
+			return nil
+		}
+		return slackOf(report)
+	}
+	more, less := ask(wide), ask(-wide)
+	for i := range now {
+		if more == nil || less == nil || math.IsNaN(more[i]) || math.IsNaN(less[i]) || math.IsNaN(now[i]) {
+			continue // it falls over within the error: the limit named rest counts that
+		}
+		up, down := more[i]-now[i], less[i]-now[i]
+		r.slope[i] = (up - down) / (2 * wide)
+		r.bend[i] = (up + down) / (2 * wide * wide)
+	}
+	return r
+}
+
+// A shopFloor is many chairs as a shop makes them, by the responses to its errors.
+type shopFloor struct {
+	now       slack
+	varied    []Varied
+	responses []response
+	errors    *mat.Dense // of each chair, each measure, in standard deviations
+	slacks    []slack    // of each chair, with every measure at the shop's usual
+}
+
+// chairsOnFloor is how many chairs tolerances are found by: the share that fails is known to
+// 0.4 % then, 95 times in 100.
+const chairsOnFloor = 4096
+
+// newShopFloor makes the chairs.
+func newShopFloor(d piece.Design, company piece.Company, now piece.Report) shopFloor {
+	f := shopFloor{now: slackOf(now), varied: made(d)}
+	if len(f.varied) == 0 {
+		return f
+	}
+	for _, v := range f.varied {
+		f.responses = append(f.responses, respond(d, company, v, f.now, v.Tolerance))
+	}
+	f.errors = hypercube(chairsOnFloor, len(f.varied), 0, 0)
+	f.slacks = make([]slack, chairsOnFloor)
+	for c := range f.slacks {
+		s := append(slack(nil), f.now...)
+		for k, v := range f.varied {
+			x := v.deviation() * f.errors.At(c, k)
+			for i := range s {
+				s[i] += f.responses[k].at(i, x)
+			}
+		}
+		f.slacks[c] = s
+	}
+	return f
+}
+
+// fails returns the share of chairs in which a limit fails, the k-th measure being held to
+// another tolerance.
+func (f *shopFloor) fails(k int, tolerance float64) float64 {
+	v, r := f.varied[k], &f.responses[k]
+	failing := 0
+	for c, s := range f.slacks {
+		usual, other := v.deviation()*f.errors.At(c, k), tolerance/twoSided95*f.errors.At(c, k)
+		for i := range s {
+			if !(s[i]-r.at(i, usual)+r.at(i, other) >= 0) {
+				failing++
+				break
+			}
+		}
+	}
+	return float64(failing) / float64(len(f.slacks))
+}
+
+// tolerance returns the largest error of the k-th measure with which every limit holds 95 times
+// in 100, the others at the shop's usual: +Inf where looseBy usual ones will do, NaN where it
+// does not hold so often even without an error.
+func (f *shopFloor) tolerance(k int) float64 {
+	const often = 0.05
+	low, high := 0.0, looseBy*f.varied[k].Tolerance
+	switch {
+	case f.fails(k, high) <= often:
+		return math.Inf(1)
+	case f.fails(k, 0) > often:
+		return math.NaN()
+	}
+	for range 12 {
+		if middle := (low + high) / 2; f.fails(k, middle) <= often {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return low
+}
+
+// holdTo fills in how exactly each measure that is made must be held, and returns the share of
+// chairs in which a limit fails with every measure at the shop's usual. Where a tolerance is
+// found its response is worked out again at errors as large as that.
+func (t *Table) holdTo(d piece.Design, company piece.Company) float64 {
+	f := newShopFloor(d, company, t.Report)
+	if len(f.varied) == 0 {
+		return 0
+	}
+	for k, v := range f.varied {
+		held := f.tolerance(k)
+		if !math.IsNaN(held) {
+			usual := f.responses[k]
+			wide := looseBy * v.Tolerance
+			if !math.IsInf(held, 1) {
+				wide = max(held, v.Tolerance)
+			}
+			f.replace(k, respond(d, company, v, f.now, wide))
+			held = f.tolerance(k)
+			f.replace(k, usual)
+		}
+		for i := range t.Rows {
+			if t.Rows[i].Key == v.Key {
+				t.Rows[i].HoldTo, t.Rows[i].Enough = held, held >= v.Tolerance
+			}
+		}
+	}
+	return f.fails(0, f.varied[0].Tolerance)
+}
+
+// replace puts another response in the place of the k-th.
+func (f *shopFloor) replace(k int, r response) {
+	old := f.responses[k]
+	for c, s := range f.slacks {
+		x := f.varied[k].deviation() * f.errors.At(c, k)
+		for i := range s {
+			s[i] += r.at(i, x) - old.at(i, x)
+		}
+	}
+	f.responses[k] = r
+}

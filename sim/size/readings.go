@@ -1,0 +1,82 @@
+package size
+
+import (
+	"math"
+
+	"rockerwright/sim"
+	"rockerwright/sim/piece"
+)
+
+// A Quantity is one thing that is read of a piece: what a maker feels and what keeps it up.
+type Quantity int
+
+const (
+	FallSitting   Quantity = iota // of the seat, the owner at ease, rad
+	FallEmpty                     // of the seat, nobody in it, rad
+	Time                          // of one rock, the owner at ease, s
+	Effort                        // push for one degree, the owner at ease, N
+	BackMargin                    // before going back, the owner leaning furthest, rad
+	BackLift                      // the same, of the weight, m
+	ForwardMargin                 // before going forward, the owner at ease, rad
+	quantities    int      = iota
+)
+
+// Quantities are all of them.
+func Quantities() []Quantity {
+	list := make([]Quantity, quantities)
+	for i := range list {
+		list[i] = Quantity(i)
+	}
+	return list
+}
+
+var quantityNames = [quantities]string{"seat_falls", "seat_falls_empty", "one_rock", "effort", "back_margin", "back_lift", "forward_margin"}
+
+// String returns the name of the quantity, as programs read it.
+func (q Quantity) String() string { return quantityNames[q] }
+
+// quantitySteps are what a maker can just tell of each, SI; our judgement.
+var quantitySteps = [quantities]float64{tiltStep, tiltStep, timeStep, 1, 2 * tiltStep, tapeStep, 2 * tiltStep}
+
+// Readings are the quantities of one piece, SI. What there is not is NaN.
+type Readings [quantities]float64
+
+// readingsOf reads a balanced piece. Where no seat is drawn, its fall is the tilt at rest.
+func readingsOf(r piece.Report) Readings {
+	none := math.NaN()
+	list := Readings{none, none, none, none, none, none, none}
+	fall := func(l *piece.Load) float64 {
+		switch {
+		case l.Balance.Outcome != sim.Rocks:
+			return none
+		case r.Design.Seat.Front == 0:
+			return l.Balance.Rest.Tilt
+		}
+		return l.SeatFall
+	}
+	seated := &r.Loads[min(1, len(r.Loads)-1)]
+	list[FallEmpty] = fall(&r.Loads[0])
+	list[FallSitting] = fall(seated)
+	if seated.Balance.Outcome == sim.Rocks {
+		list[Time], list[Effort], list[ForwardMargin] = seated.Balance.Period, seated.Pull.EffortBack, seated.Balance.Forward.Angle
+	}
+	if l := Leaning(r); l.Balance.Outcome == sim.Rocks {
+		list[BackMargin], list[BackLift] = l.Balance.Back.Angle, l.Balance.Back.Lift
+	}
+	return list
+}
+
+// Leaning returns the owner's load that is nearest to going back; the piece alone where nobody
+// sits in it.
+func Leaning(r piece.Report) *piece.Load {
+	var owner []*piece.Load
+	for i := range r.Loads {
+		if l := &r.Loads[i]; l.Asked() && l.Role == piece.Owner {
+			owner = append(owner, l)
+		}
+	}
+	if l := piece.LeastBack(owner); l != nil {
+		return l
+	}
+	return &r.Loads[0]
+}

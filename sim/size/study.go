@@ -1,0 +1,215 @@
+package size
+
+import (
+	"context"
+	"fmt"
+	"math"
+	"runtime"
+	"sync"
+
+	"rockerwright/sim/piece"
+)
+
+// Block is how many chairs of a study are made together.
+const Block = 4096
+
+// A Study is many chairs made with a shop's errors, all measures at once, and what became of
+// them.
+type Study struct {
+	Asked, Chairs int // how many were to be made, and how many were
+	Varied        []Varied
+	Nominal       Readings // without errors
+	Spreads       []Spread // of each quantity there is, in the order of Quantities
+	Limits        []Failing
+	Fails         int // chairs in which any limit fails
+	Astray        int // chairs that are no piece, or lack a quantity that the nominal one has
+}
+
+// Stopped reports whether the study was stopped before all chairs were made.
+func (s Study) Stopped() bool { return s.Chairs < s.Asked }
+
+// A Spread says how one quantity lies over the chairs, SI.
+type Spread struct {
+	Quantity          Quantity
+	Low, Middle, High float64 // 5, 50 and 95 % lie below
+	// Shares of the variance that go with each of Varied, by regression: the squared coefficients
+	// times the variance of the measure. LeftOver goes with no measure in a straight line.
+	Shares   []float64
+	LeftOver float64
+}
+
+// A Failing says how often a limit fails.
+type Failing struct {
+	Limit piece.Limit // of the chair without errors
+	Fails int
+}
+
+// StudyOptions tune [Chairs]. The zero value is what a maker is shown.
+type StudyOptions struct {
+	Seed     uint64
+	Workers  int            // zero: as many as there are processors
+	Progress func(done int) // called after each block, in order; nil: nobody asks
+}
+
+// Chairs makes so many chairs, every measure of each off by a normal error that is within the
+// shop's tolerance 95 times in 100, in Latin hypercubes of [Block] chairs with a seed each, and
+// balances them exactly. They are counted in order, so that the result is the same on any
+// number of processors; memory does not grow with their number. When the context ends, what
+// was counted by then is the result. Errors are of package piece, or an [*UnsuitedError] where
+// nothing of the piece is made in a shop.
+func Chairs(ctx context.Context, d piece.Design, chairs int, options StudyOptions) (Study, error) {
+	m, err := newMaking(d)
+	if err != nil {
+		return Study{}, err
+	}
+	tally := m.newTally()
+	blocks := (chairs + Block - 1) / Block
+	counted := 0
+	m.inOrder(ctx, blocks, options, func(block int, part batch) {
+		part = part[:min(Block, chairs-counted)]
+		tally.add(part)
+		counted += len(part)
+		if options.Progress != nil {
+			options.Progress(counted)
+		}
+	})
+	return tally.study(chairs, counted), nil
+}
+
+// A making is a design that is made many times.
+type making struct {
+	design  piece.Design
+	company piece.Company
+	varied  []Varied
+	nominal piece.Report
+	now     Readings
+	scale   Readings // about one standard deviation of each quantity
+}
+
+// newMaking reads a design.
+func newMaking(d piece.Design) (*making, error) {
+	m := &making{design: d, varied: made(d)}
+	if len(m.varied) == 0 {
+		return nil, &UnsuitedError{"nothing of it is given by measures that a shop makes"}
+	}
+	var err error
+	if m.company, err = d.Company(); err != nil {
+		return nil, err
+	}
+	if m.nominal, err = m.company.Balance(d); err != nil {
+		return nil, err
+	}
+	m.now = readingsOf(m.nominal)
+	maker := m.newMaker()
+	for k := range m.varied { // each alone, off by one deviation
+		alone := make([]float64, len(m.varied))
+		alone[k] = 1
+		made := maker.chair(alone)
+		for i := range m.scale {
+			if off := made.readings[i] - m.now[i]; !math.IsNaN(off) {
+				m.scale[i] = math.Hypot(m.scale[i], off)
+			}
+		}
+	}
+	return m, nil
+}
+
+// A chair is one that was made.
+type chair struct {
+	errors   []float64 // of each measure, in standard deviations
+	readings Readings
+	fails    []bool // of each limit; nil where it is no piece
+}
+
+// A batch is a block of chairs.
+type batch []chair
+
+// A maker makes chairs one after another.
+type maker struct {
+	*making
+	design piece.Design
+	fields []*float64
+}
+
+func (m *making) newMaker() *maker {
+	w := &maker{making: m, design: m.design.Clone()}
+	for _, v := range m.varied {
+		_, field, err := w.design.Measure(v.Key)
+		if err != nil {
+			panic(fmt.Sprintf("size: %v, which was a measure before", err))
+		}
+		w.fields = append(w.fields, field)
+	}
+	return w
+}
+
+// chair makes one with errors, in standard deviations.
+func (w *maker) chair(errors []float64) chair {
+	for k, v := range w.varied {
+		*w.fields[k] = v.Value + v.deviation()*errors[k]
+	}
+	none := math.NaN()
+	c := chair{errors: errors, readings: Readings{none, none, none, none, none, none, none}}
+	r, err := w.company.Balance(w.design)
+	if err != nil || len(r.Limits) != len(w.nominal.Limits) {
+		return c
+	}
+	c.readings = readingsOf(r)
+	c.fails = make([]bool, len(r.Limits))
+	for i := range r.Limits {
+		c.fails[i] = !r.Limits[i].Holds
+	}
+	return c
+}
+
+// block makes the chairs of one block.
+func (w *maker) block(seed uint64, block int) batch {
+	points := hypercube(Block, len(w.varied), seed, uint64(block))
+	list := make(batch, Block)
+	for c := range list {
+		list[c] = w.chair(points.RawRowView(c))
+	}
+	return list
+}
+
+// inOrder makes blocks side by side and hands them on in order, until all are or the context
+// ends.
+func (m *making) inOrder(ctx context.Context, blocks int, options StudyOptions, use func(block int, part batch)) {
+	workers := options.Workers
+	if workers <= 0 {
+		workers = runtime.GOMAXPROCS(0)
+	}
+	workers = min(workers, blocks)
+	type numbered struct {
+		block int
+		part  batch
+	}
+	made := make(chan numbered)
+	ctx, stop := context.WithCancel(ctx)
+	defer stop()
+	var wait sync.WaitGroup
+	for first := range workers {
+		wait.Go(func() {
+			w := m.newMaker()
+			for block := first; block < blocks; block += workers {
+				part := w.block(options.Seed, block)
+				select {
+				case made <- numbered{block, part}:
+				case <-ctx.Done():
+					return
+				}
+			}
+		})
+	}
+	go func() { wait.Wait(); close(made) }()
+	waiting := map[int]batch{}
+	next := 0
+	for n := range made {
+		waiting[n.block] = n.part
+		for part, there := waiting[next]; there && ctx.Err() == nil; part, there = waiting[next] {
+			use(next, part)
+			delete(waiting, next)
+			next++
+		}
+	}
+}

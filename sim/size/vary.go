@@ -1,0 +1,75 @@
+package size
+
+import (
+	"fmt"
+	"strings"
+
+	"rockerwright/sim/piece"
+)
+
+// A Varied is one measure of a design that a shop makes, and how exactly.
+type Varied struct {
+	Key       string
+	Measure   piece.Measure
+	Value     float64 // as drawn, SI
+	Tolerance float64 // 95 times in 100, ± SI
+}
+
+// deviation returns the standard deviation of the shop's error, SI: 95 times in 100 a normal
+// error is within 1.96 of it.
+func (v Varied) deviation() float64 { return v.Tolerance / twoSided95 }
+
+const twoSided95 = 1.959963984540054 // of the normal law, any table
+
+// made returns the measures that the shop makes of a design, in the order of piece.Measures:
+// those that are drawn, and of those that may be zero the ones whose section is.
+func made(d piece.Design) []Varied {
+	var list []Varied
+	for _, key := range keys(d) {
+		m, field, err := d.Measure(key)
+		if err != nil || !m.Made() || m.Fitted {
+			continue
+		}
+		tolerance := d.Tolerance(m)
+		if tolerance > 0 && (*field != 0 || mayBeZero(d, m)) {
+			list = append(list, Varied{key, m, *field, tolerance})
+		}
+	}
+	return list
+}
+
+// mayBeZero reports whether a measure that is zero is drawn so.
+func mayBeZero(d piece.Design, m piece.Measure) bool {
+	switch m.Key {
+	case "seat.behind_low_point":
+		return d.Seat.Rear > 0
+	case "back.recline":
+		return d.Back.Height > 0
+	case "body.centre.x":
+		return d.Body.Mass > 0
+	case "part.N.at.x", "part.N.at.y", "part.N.lean":
+		return true
+	}
+	return false
+}
+
+// keys returns every key of measures that the design has fields for, lists numbered.
+func keys(d piece.Design) []string {
+	var list []string
+	for _, m := range piece.Measures() {
+		section, rest, listed := strings.Cut(m.Key, ".N.")
+		if !listed {
+			list = append(list, m.Key)
+			continue
+		}
+		have := map[string]int{"sitter": len(d.Sitters), "part": len(d.Parts), "rocker.arcs": len(d.Rocker.Arcs)}[section]
+		for n := range have {
+			if have == 1 && section != "rocker.arcs" {
+				list = append(list, section+"."+rest)
+				continue
+			}
+			list = append(list, fmt.Sprintf("%s.%d.%s", section, n+1, rest))
+		}
+	}
+	return list
+}

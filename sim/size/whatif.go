@@ -1,0 +1,127 @@
+package size
+
+import (
+	"math"
+	"slices"
+	"strings"
+
+	"rockerwright/sim"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// A Row is one change and what it does, worked out exactly.
+type Row struct {
+	Deed    Deed
+	Key     string // of ChangeMeasure
+	Label   string
+	Kind    quantity.Kind
+	Change  float64 // SI
+	Before  Readings
+	After   Readings
+	Effect  float64 // the largest change of any reading, in steps that a maker can tell
+	Made    bool    // a shop holds it to a tolerance
+	HoldTo  float64 // ± SI, 95 times in 100, of what is made; +Inf where it need not be exact; NaN where not even exactness helps
+	Shop    float64 // what the shop usually holds, ± SI
+	Enough  bool    // HoldTo is no less than Shop
+	Outcome sim.Outcome
+}
+
+// A Table is the answer to what each measure does.
+type Table struct {
+	Report piece.Report // as drawn
+	Now    Readings
+	Rows   []Row   // the largest effect first; what need not be exact behind what must
+	Fails  float64 // share of chairs in which a limit fails with every measure at the shop's usual
+}
+
+// WhatIf changes one thing at a time. A measure is changed by four times what a shop usually
+// holds, or by its least step where it is not made. Errors are of package piece.
+func WhatIf(d piece.Design) (Table, error) {
+	company, err := d.Company()
+	if err != nil {
+		return Table{}, err
+	}
+	t := Table{}
+	if t.Report, err = company.Balance(d); err != nil {
+		return t, err
+	}
+	t.Now = readingsOf(t.Report)
+	for _, key := range keys(d) {
+		if row, ok := changed(d, company, key); ok {
+			row.Before = t.Now
+			t.Rows = append(t.Rows, row)
+		}
+	}
+	t.Rows = append(t.Rows, deeds(d, company, t.Report)...)
+	t.Fails = t.holdTo(d, company)
+	for i := range t.Rows {
+		t.Rows[i].effect()
+	}
+	slices.SortStableFunc(t.Rows, func(a, b Row) int {
+		if x, y := a.loose(), b.loose(); x != y {
+			if x {
+				return 1
+			}
+			return -1
+		}
+		switch {
+		case a.Effect > b.Effect:
+			return -1
+		case a.Effect < b.Effect:
+			return 1
+		}
+		return 0
+	})
+	return t, nil
+}
+
+// loose reports whether the row is of something made that need not be exact.
+func (r Row) loose() bool { return r.Made && math.IsInf(r.HoldTo, 1) }
+
+// effect fills in the largest effect of the change.
+func (r *Row) effect() {
+	for i, before := range r.Before {
+		switch after := r.After[i]; {
+		case math.IsNaN(before):
+		case math.IsNaN(after):
+			r.Effect = math.Inf(1) // there is no such thing any more
+		default:
+			r.Effect = max(r.Effect, math.Abs(after-before)/quantitySteps[i])
+		}
+	}
+}
+
+// changed returns the row of one measure; ok is false where it is not drawn, or is none that a
+// maker changes.
+func changed(d piece.Design, company piece.Company, key string) (Row, bool) {
+	d = d.Clone()
+	m, field, err := d.Measure(key)
+	section, _, _ := strings.Cut(m.Key, ".")
+	if err != nil || m.Fitted || section != "sitter" && !m.Made() || *field == 0 && !mayBeZero(d, m) {
+		return Row{}, false
+	}
+	tolerance := d.Tolerance(m)
+	row := Row{Key: key, Label: m.Label, Kind: m.Kind, Change: 4 * m.Tolerance, Made: m.Made() && tolerance > 0, HoldTo: math.Inf(1), Shop: tolerance}
+	if row.Change == 0 {
+		row.Change = m.Step
+	}
+	*field += row.Change
+	if section == "sitter" { // other people, then
+		if company, err = d.Company(); err != nil {
+			return row, false
+		}
+	}
+	return row, row.ask(d, company)
+}
+
+// ask fills in what becomes of the design; it reports whether there is an answer.
+func (r *Row) ask(d piece.Design, company piece.Company) bool {
+	report, err := company.Balance(d)
+	if err != nil {
+		return false
+	}
+	r.After = readingsOf(report)
+	r.Outcome = report.Loads[min(1, len(report.Loads)-1)].Balance.Outcome
+	return true
+}
