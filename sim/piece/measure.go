@@ -158,4 +158,29 @@ func Keys() []string {
 	return keys
 }
 
+// Keys returns the key of every measure that the design has a field for, in the order of
+// Measures, lists numbered from 1: "sitter.2.weight", of an only sitter or part "sitter.weight".
+func (d *Design) Keys() []string {
+	have := map[string]int{
+		"sitter": len(d.Sitters), "part": len(d.Parts), "rocker.arcs": len(d.Rocker.Arcs),
+		"measured.left": len(d.Measured.Left), "measured.right": len(d.Measured.Right),
+	}
+	var list []string
+	for _, m := range measures {
+		section, rest, listed := strings.Cut(m.Key, ".N")
+		if !listed {
+			list = append(list, m.Key)
+			continue
+		}
+		for n := range have[section] {
+			if have[section] == 1 && (section == "sitter" || section == "part") {
+				list = append(list, section+rest)
+			} else {
+				list = append(list, fmt.Sprintf("%s.%d%s", section, n+1, rest))
+			}
+		}
+	}
+	return list
+}
+
 func arcKey(n int, name string) string { return fmt.Sprintf("rocker.arcs.%d.%s", n, name) }

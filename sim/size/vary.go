@@ -1,11 +1,6 @@
 package size
 
-import (
-	"fmt"
-	"strings"
-
-	"rockerwright/sim/piece"
-)
+import "rockerwright/sim/piece"
 
 // A Varied is one measure of a design that a shop makes, and how exactly.
 type Varied struct {
@@ -25,7 +20,7 @@ const twoSided95 = 1.959963984540054 // of the normal law, any table
 // those that are drawn, and of those that may be zero the ones whose section is.
 func made(d piece.Design) []Varied {
 	var list []Varied
-	for _, key := range keys(d) {
+	for _, key := range d.Keys() {
 		m, field, err := d.Measure(key)
 		if err != nil || !m.Made() || m.Fitted {
 			continue
@@ -51,25 +46,4 @@ func mayBeZero(d piece.Design, m piece.Measure) bool {
 		return true
 	}
 	return false
-}
-
-// keys returns every key of measures that the design has fields for, lists numbered.
-func keys(d piece.Design) []string {
-	var list []string
-	for _, m := range piece.Measures() {
-		section, rest, listed := strings.Cut(m.Key, ".N.")
-		if !listed {
-			list = append(list, m.Key)
-			continue
-		}
-		have := map[string]int{"sitter": len(d.Sitters), "part": len(d.Parts), "rocker.arcs": len(d.Rocker.Arcs)}[section]
-		for n := range have {
-			if have == 1 && section != "rocker.arcs" {
-				list = append(list, section+"."+rest)
-				continue
-			}
-			list = append(list, fmt.Sprintf("%s.%d.%s", section, n+1, rest))
-		}
-	}
-	return list
 }

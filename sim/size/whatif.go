@@ -47,7 +47,7 @@ func WhatIf(d piece.Design) (Table, error) {
 		return t, err
 	}
 	t.Now = readingsOf(t.Report)
-	for _, key := range keys(d) {
+	for _, key := range d.Keys() {
 		if row, ok := changed(d, company, key); ok {
 			row.Before = t.Now
 			t.Rows = append(t.Rows, row)

@@ -3,6 +3,7 @@ package design
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"strings"
 	"sync"
 
@@ -32,27 +33,49 @@ func (f *File) Filled() (string, error) {
 			}
 		}
 	}
+	return f.withValues(values), nil
+}
+
+// withValues returns the file's text with the values of some keys, as they are typed, written
+// in their place; those that are not in the file at the end of their section.
+func (f *File) withValues(values map[string]string) string {
 	lines := strings.Split(f.Text, "\n")
 	var added [][2]string // section and line
-	for _, known := range piece.Keys() {
-		key := strings.Replace(known, ".N.", ".", 1)
-		value, changed := values[key]
-		if !changed {
-			continue
-		}
+	for _, key := range f.keysOf(values) {
 		e, found := f.find(key)
 		if !found {
-			section, name, _ := strings.Cut(key, ".")
-			added = append(added, [2]string{section, fmt.Sprintf("%s = %s%s", name, written(value), f.comment(key))})
+			section, name := key[:strings.LastIndexByte(key, '.')], last(key)
+			added = append(added, [2]string{section, fmt.Sprintf("%s = %s%s", name, written(values[key]), f.comment(key))})
 			continue
 		}
-		lines[e.Value.Line-1] = replaced(lines[e.Value.Line-1], e.Value.Column-1, e.Raw, written(value))
+		lines[e.Value.Line-1] = replaced(lines[e.Value.Line-1], e.Value.Column-1, e.Raw, written(values[key]))
 	}
 	text := strings.Join(lines, "\n")
 	for _, one := range added {
 		text = inserted(text, one[0], one[1])
 	}
-	return text, nil
+	return text
+}
+
+// keysOf returns the keys of values, words first and then in the order of the measures; of two
+// on one line the later comes first, so that the place of the other stays.
+func (f *File) keysOf(values map[string]string) []string {
+	var keys []string
+	for _, known := range append(piece.Keys(), f.Design.Keys()...) {
+		key := strings.Replace(known, ".N.", ".", 1)
+		if _, given := values[key]; given && !slices.Contains(keys, key) {
+			keys = append(keys, key)
+		}
+	}
+	slices.SortStableFunc(keys, func(a, b string) int {
+		x, foundX := f.find(a)
+		y, foundY := f.find(b)
+		if foundX && foundY && x.Value.Line == y.Value.Line {
+			return y.Value.Column - x.Value.Column
+		}
+		return 0
+	})
+	return keys
 }
 
 // comment returns what stands behind a line that is put in: its blank and its label.
