@@ -84,7 +84,7 @@ func (r Rocker) edges() (sides, error) {
 	switch {
 	case r.Top == rocker.Straight:
 		e.top, err = r.straightTop(spans)
-	case r.tapers():
+	case !r.concentric():
 		e.top, err = r.taperedTop(spans)
 	default:
 		e.top, err = setIn(spans, r.Depth)

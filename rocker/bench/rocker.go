@@ -94,3 +94,6 @@ func (r Rocker) depthAt(nose bool) float64 {
 
 // tapers reports whether the depth at a tip is another than Depth.
 func (r Rocker) tapers() bool { return r.depthAt(true) != r.Depth || r.depthAt(false) != r.Depth }
+
+// concentric reports whether the top is everywhere as deep as at the origin.
+func (r Rocker) concentric() bool { return r.Top == rocker.Concentric && !r.tapers() }
