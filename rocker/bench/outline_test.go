@@ -42,8 +42,6 @@ func TestOutlineAreas(t *testing.T) {
 	bent := func(turn float64) rocker.Profile {
 		return chain(t, 0.2, rocker.Flat(0.4), rocker.Turn(turn), rocker.Flat(0.5))
 	}
-	// under a straight top over a whole arc, from a vertical slice: the trapezium between the
-	// ends and the level line less what the floor edge bounds (strip of upright slices)
 	for _, tt := range []struct {
 		name string
 		r    Rocker
@@ -262,6 +260,7 @@ func laysOut(t testing.TB, r Rocker) bool {
 		}
 		return false
 	}
+	onTheBench(t, r, p)
 	if p.Area() <= 0 || !p.Closed || p.Strokes[len(p.Strokes)-1].To != p.Start {
 		t.Fatalf("%+v: area %v, from %v to %v", r, p.Area(), p.Start, p.Strokes[len(p.Strokes)-1].To)
 	}
@@ -292,19 +291,73 @@ func laysOut(t testing.TB, r Rocker) bool {
 	floor, _, top, _ := r.Edges()
 	edge := floor.Flattened(1e-6)
 	for _, q := range top.Flattened(1e-4) {
-		closest := math.Inf(1)
+		closest, under := math.Inf(1), false
 		for i := 1; i < len(edge); i++ {
-			closest = min(closest, toLine(q, edge[i-1], edge[i]))
+			if off := toLine(q, edge[i-1], edge[i]); off < closest {
+				closest, under = off, r2.Cross(r2.Sub(edge[i], edge[i-1]), r2.Sub(q, edge[i-1])) < 0
+			}
 		}
 		tips := min(r2.Norm(r2.Sub(q, edge[0])), r2.Norm(r2.Sub(q, edge[len(edge)-1])))
-		if tips == closest && tips < r.Depth {
-			continue // of an edge bent like a C the tip stands in the mouth, with no wood ahead of it
+		if (under || tips == closest) && closest < r.Depth {
+			continue // an edge bent like a C or a hook: there is no wood between, the mouth is
 		}
 		if math.Abs(closest-r.Depth) > 1.1e-6 { // the chords of the floor edge
 			t.Fatalf("%+v:\n%v of the top edge is %v from the floor edge", r, q, closest)
 		}
 	}
 	return true
+}
+
+// onTheBench holds that all that is read from a rocker with an outline is a number or has a
+// typed error, and the bounds that any outline keeps to.
+func onTheBench(t testing.TB, r Rocker, p Path) {
+	t.Helper()
+	b := SmallestBlank(p)
+	shift, width, err := b.Nest(p, 0.003)
+	// wood fills no more than its blank; two spooned no more than two blanks and a cut
+	if err != nil || !(b.Length >= b.Width && b.Length*b.Width >= p.Area()*(1-1e-9)) || !(shift > 0.003 && shift <= b.Width+0.003+1e-9) || !finite(width) {
+		t.Fatalf("%+v: blank %+v, shift %v, width %v, %v", r, b, shift, width, err)
+	}
+	nose, tail, err := r.Runout(b)
+	if err != nil || !(nose >= 0 && tail >= 0 && nose <= math.Pi/2 && tail <= math.Pi/2) {
+		t.Fatalf("%+v: run-out %v and %v, %v", r, nose, tail, err)
+	}
+	var outline *OutlineError
+	if s, err := r.Thinnest(b); err != nil && !errors.As(err, &outline) || err == nil && !(s.Thick >= 0 && s.Thick <= shift) {
+		t.Fatalf("%+v: thinnest %+v, %v", r, s, err)
+	}
+	for _, stations := range []func(float64) ([]Station, error){r.Stations, r.ChordStations} {
+		rows, err := stations(r.Edge.Length() / 20)
+		if err != nil && !errors.As(err, &outline) {
+			t.Fatalf("%+v: %v", r, err)
+		}
+		for _, row := range rows {
+			if sum := row.At + row.Floor.X + row.Floor.Y + row.Wood.X + row.Wood.Y + row.Top.X + row.Top.Y; !finite(sum) {
+				t.Fatalf("%+v: station %+v", r, row)
+			}
+		}
+	}
+	if sweeps, _, err := r.Trammel(); err != nil || len(sweeps) == 0 {
+		t.Fatalf("%+v: trammel %v, %v", r, sweeps, err)
+	}
+}
+
+// TestStraightTop: under a straight top the outline is what the strip sums up of lines square to
+// the floor edge, over bulges, hollows and flats.
+func TestStraightTop(t *testing.T) {
+	for _, edge := range []rocker.Profile{
+		rocker.Single(1.05, 0.4, 0.5), chain(t, 0.4, rocker.Arc(0.9, 0.5), rocker.Flat(0.1), rocker.Arc(1.5, 0.3)),
+		chain(t, 0.4, rocker.Arc(1, 0.6), rocker.Arc(-0.8, 0.2)),
+	} {
+		strip, err := edge.Strip(0.2, rocker.Straight)
+		if err != nil {
+			t.Fatal(err)
+		}
+		p := mustOutline(t, Rocker{Edge: edge, Depth: 0.2, Top: rocker.Straight})
+		if got := p.Area(); math.Abs(got-strip.Area) > 1e-10 { // the strip's quadrature
+			t.Errorf("%+v: area %v, of the strip %v", edge.Drawn(), got, strip.Area)
+		}
+	}
 }
 
 // toLine returns how far q is from the line between a and b, its ends included.
