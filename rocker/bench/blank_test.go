@@ -80,6 +80,14 @@ func TestNest(t *testing.T) {
 	if shift, _, err := SmallestBlank(ring).Nest(ring, 0); err != nil || math.Abs(shift-want) > near {
 		t.Errorf("ring: shift %v, want %v", shift, want)
 	}
+	// under a straight top it is the depth over the low point, in the middle of the arc
+	flat := mustOutline(t, Rocker{Edge: rocker.Single(R, half, half), Depth: 0.15, Top: rocker.Straight})
+	if shift, _, err := BlankAlong(flat, 0).Nest(flat, 0); err != nil || math.Abs(shift-0.15) > near {
+		t.Errorf("straight top: shift %v, %v", shift, err)
+	}
+	if shift, _, err := BlankAlong(flat, 0.1).Nest(flat, 0); err != nil || math.Abs(shift-0.15/math.Cos(0.1)) > near {
+		t.Errorf("straight top aslant: shift %v, %v", shift, err)
+	}
 	var size *SizeError
 	if _, _, err := SmallestBlank(bar).Nest(bar, -0.1); !errors.As(err, &size) {
 		t.Errorf("a cut below zero: %v", err)
@@ -168,4 +176,15 @@ func TestThinnest(t *testing.T) {
 			t.Errorf("%+v: thinnest %v, by lines %v", r.Edge.Drawn(), got.Thick, least)
 		}
 	}
+}
+
+// TestTurns: where an arc turns back is a place to look at: it is where a height begins.
+func TestTurns(t *testing.T) {
+	half := []piece{{r2.Vec{Y: -1}, Stroke{r2.Vec{Y: 1}, math.Pi}}}
+	for _, x := range turns(half, half) {
+		if math.Abs(x-1) < near {
+			return
+		}
+	}
+	t.Error("a half circle reaches to 1, and nothing is looked at there")
 }

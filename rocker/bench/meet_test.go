@@ -41,6 +41,25 @@ func TestMeet(t *testing.T) {
 	}
 }
 
+// TestMeetEnds: a piece that begins on an end of an arc meets it there, whichever side of the
+// end rounding puts it.
+func TestMeetEnds(t *testing.T) {
+	rng := rand.New(rand.NewPCG(31, 32))
+	for range 2000 {
+		arc := piece{r2.Vec{X: rng.Float64()}, Stroke{r2.Vec{Y: 1 + rng.Float64()}, 12 * (rng.Float64() - 0.5)}}
+		for _, end := range []r2.Vec{arc.from, arc.To} {
+			other := piece{end, Stroke{r2.Vec{X: 3, Y: 3 * rng.Float64()}, rng.Float64()}}
+			found := false
+			for _, m := range meet(arc, other) {
+				found = found || r2.Norm(r2.Sub(arc.at(m.first), end)) < 1e-8 // ten times what a slanting meeting loses
+			}
+			if !found {
+				t.Fatalf("%+v and %+v do not meet at %v", arc, other, end)
+			}
+		}
+	}
+}
+
 // TestSimple against the flattened outline, of which every pair of chords is tried.
 func TestSimple(t *testing.T) {
 	rng := rand.New(rand.NewPCG(13, 14))

@@ -90,6 +90,19 @@ func TestOutlineArcs(t *testing.T) {
 	}
 }
 
+// TestLikeRadii: arcs that touch and hardly differ, of which rounding could make crossings.
+func TestLikeRadii(t *testing.T) {
+	for more := 1e-2; more > 1e-13; more /= 3 {
+		for _, other := range []float64{1.05 + more, 1.05 - more} {
+			r := Rocker{Edge: chain(t, 0.4, rocker.Arc(1.05, 0.5), rocker.Arc(other, 0.4)), Depth: 0.06}
+			want := 0.06 * (0.9 - 0.03*(0.5/1.05+0.4/other))
+			if got := mustOutline(t, r).Area(); math.Abs(got-want) > near {
+				t.Errorf("radius %v: area %v, want %v", other, got, want)
+			}
+		}
+	}
+}
+
 // TestEasedTouches: an eased corner on arcs is fair at both its ends and has its radius.
 func TestEasedTouches(t *testing.T) {
 	list := mustOutline(t, Rocker{Edge: rocker.Single(1.05, 0.4, 0.5), Depth: 0.06, Nose: End{Eased, 0.012}, Tail: End{Eased, 0.02}}).pieces()
@@ -174,6 +187,8 @@ func TestOutlineErrors(t *testing.T) {
 		{"not a depth", Rocker{Edge: one, Depth: math.NaN()}, -1, "not more than 0"},
 		{"all sole", Rocker{Edge: one, Depth: 0.05, Sole: 0.05}, -1, "leaves no wood"},
 		{"sole below zero", Rocker{Edge: one, Depth: 0.05, Sole: -0.01}, -1, "leaves no wood"},
+		{"tip without depth", Rocker{Edge: one, Depth: 0.05, NoseDepth: -0.01}, -1, "leaves no wood"},
+		{"tip without end", Rocker{Edge: one, Depth: 0.05, TailDepth: math.Inf(1)}, -1, "not a number"},
 		{"no such top", Rocker{Edge: one, Depth: 0.05, Top: 7}, -1, "no top number 7"},
 		{"straight and tapered", Rocker{Edge: one, Depth: 0.1, Top: rocker.Straight, NoseDepth: 0.05}, -1, "straight top"},
 		{"eased to nothing", Rocker{Edge: one, Depth: 0.05, Nose: End{Finish: Eased}}, -1, "radius more than 0"},

@@ -6,9 +6,10 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 )
 
-// straightBow is the rise of an arc over its chord below which it is straight, m: less than
-// the last digits of a rocker.
-const straightBow = 1e-14
+// straightBow is the rise of an arc over its chord below which it is a line where pieces meet,
+// m: a nanometre. The centre of a still flatter arc lies so far off that its own rounding
+// would be more.
+const straightBow = 1e-9
 
 // A piece is a stroke with where it begins. It is followed by its chord and the half angles,
 // so that an arc of the largest radius loses no digits.

@@ -67,6 +67,8 @@ func (r Rocker) check() error {
 		return bad("a depth of %g m is not more than 0", r.Depth)
 	case !(r.Sole >= 0 && r.Sole < min(r.Depth, r.depthAt(true), r.depthAt(false))):
 		return bad("a sole of %g m leaves no wood of a depth of %g m", r.Sole, min(r.Depth, r.depthAt(true), r.depthAt(false)))
+	case !finite(r.depthAt(true)) || !finite(r.depthAt(false)):
+		return bad("the depth at a tip is not a number")
 	case r.Top != rocker.Concentric && r.Top != rocker.Straight:
 		return bad("there is no top number %d", int(r.Top))
 	case r.Top == rocker.Straight && r.tapers():

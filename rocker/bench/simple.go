@@ -30,10 +30,6 @@ func crossAway(a, b piece, after, before bool) bool {
 	if after && turnsBack(a, b) || before && turnsBack(b, a) {
 		return true
 	}
-	smooth := after && fair(a, b) || before && fair(b, a)
-	if smooth && after != before {
-		return false // two circles, or a line and a circle, that touch at a joint meet nowhere else
-	}
 	for _, m := range meet(a, b) {
 		q := a.at(m.first)
 		shared := after && closeBy(q, a.To) || before && closeBy(q, a.from)
@@ -53,9 +49,6 @@ func closeBy(p, q r2.Vec) bool { return r2.Norm(r2.Sub(p, q)) < jointReach }
 func corner(a, b piece) float64 {
 	return math.Remainder(b.heading(0)-a.heading(1), 2*math.Pi)
 }
-
-// fair reports whether b goes on where a points: less than 1e-6 rad, which a tool cannot tell.
-func fair(a, b piece) bool { return math.Abs(corner(a, b)) < 1e-6 }
 
 // turnsBack reports whether b leaves the way a came.
 func turnsBack(a, b piece) bool {

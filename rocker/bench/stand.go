@@ -87,13 +87,18 @@ func (l Leg) up() r3.Vec {
 	return r3.Unit(r3.Vec{X: -math.Tan(l.Rake), Y: 1, Z: -math.Tan(l.Splay)})
 }
 
-// Stand returns how a leg comes down on the rocker. The error is an [*OutlineError], or a
-// [*MissError]: past the tips of the top edge, or, where the rocker has a width, past its
+// Stand returns how a leg comes down on the rocker. The error is an [*OutlineError], a
+// [*SizeError] for what is not a number, or a [*MissError]: past the tips of the top edge, or, where the rocker has a width, past its
 // middle plane by more than half of that.
 func (r Rocker) Stand(l Leg) (Standing, error) {
 	e, err := r.edges()
 	if err != nil {
 		return Standing{}, err
+	}
+	for _, size := range []float64{l.Seat.X, l.Seat.Y, l.Seat.Z, math.Tan(l.Rake), math.Tan(l.Splay)} {
+		if !finite(size) {
+			return Standing{}, &SizeError{"a place or an angle of a leg", size, "a number"}
+		}
 	}
 	at, on, err := comesDown(e.top, l)
 	if err != nil {

@@ -180,6 +180,9 @@ func TestMiss(t *testing.T) {
 	if _, err := r.LegTo(r3.Vec{Y: 0.01}, 0); !errors.As(err, &size) {
 		t.Errorf("LegTo from below: %v", err)
 	}
+	if _, err := r.Stand(Leg{Seat: r3.Vec{X: math.NaN()}}); !errors.As(err, &size) {
+		t.Errorf("a seat that is no place: %v", err)
+	}
 	var outline *OutlineError
 	if _, err := (Rocker{}).Stand(Leg{}); !errors.As(err, &outline) {
 		t.Errorf("no rocker: %v", err)

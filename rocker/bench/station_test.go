@@ -57,6 +57,22 @@ func TestStations(t *testing.T) {
 	}
 }
 
+// TestStationsOfFlatArcs: from 1 to 100 km of radius the rises are x²/(R + √(R² − x²)).
+func TestStationsOfFlatArcs(t *testing.T) {
+	for _, R := range []float64{1e3, 1e4, 1e5} {
+		rows, err := Rocker{Edge: rocker.Single(R, 0.4, 0.5), Depth: 0.05}.Stations(0.1)
+		if err != nil || len(rows) < 10 {
+			t.Fatalf("%d rows, %v", len(rows), err)
+		}
+		for _, row := range rows {
+			want := row.At * row.At / (R + math.Sqrt(R*R-row.At*row.At))
+			if math.Abs(row.Floor.Y-want) > 1e-16*R+near { // the centre is R off, and rounded
+				t.Errorf("R %v at %v: %v, want %v", R, row.At, row.Floor.Y, want)
+			}
+		}
+	}
+}
+
 // TestChordStations: under a chord c of a circle the edge is √(R² − u²) − √(R² − c²/4) deep,
 // u from the chord's middle; the deepest is the sagitta.
 func TestChordStations(t *testing.T) {
