@@ -41,7 +41,11 @@ func (r Rocker) taperedTop(spans []floorSpan) ([]piece, error) {
 				return nil, s.tooDeep(depth)
 			}
 		}
-		return fit(taperOver{r, s, from}, from, way, 0), nil
+		over := taperOver{r, s, from}
+		if from < 0 && way > 0 { // over the origin the rule changes
+			return append(fit(over, from, 0, 0), fit(over, 0, way, 0)...), nil
+		}
+		return fit(over, from, way, 0), nil
 	})
 }
 
