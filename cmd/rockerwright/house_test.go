@@ -22,7 +22,7 @@ var mayImport = map[string][]string{
 	"body":         {gonum},
 	"body/person":  {"body", gonum},
 	"sim":          {"rocker", "body", gonum},
-	"rocker/bench": {"rocker"},
+	"rocker/bench": {"rocker", gonum},
 	"sim/quantity": {},
 	"sim/readings": {"rocker", "body", "sim", gonum},
 	"sim/motion":   {"rocker", "body", "sim", gonum},

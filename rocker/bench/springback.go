@@ -3,9 +3,11 @@ package bench
 // Springback returns the part of its bend that a stack of n like strips loses when it comes
 // off the form, glued without creep: 1/n².
 //
-// Derived here: strips of second moment I are bent freely, n of them under a moment n·E·I·κ;
-// glued they are one bar of n³·I, which that moment, let go, unbends by n·E·I·κ/(E·n³·I).
-// Common practice says the same. Zero strips lose all of it.
+// Derived here. A strip b wide and t thick has the second moment I = b·t³/12. On the form n
+// strips are bent freely to the curvature κ, each under E·I·κ, together n·E·I·κ. Glued, they
+// are one bar of b·(n·t)³/12 = n³·I. Off the form nothing holds their moment, so the bar bends
+// back by n·E·I·κ/(E·n³·I) = κ/n². All strips are taken at one curvature, that of the middle of
+// the stack. Common practice says the same. Zero strips lose all of it.
 func Springback(strips int) float64 {
 	if strips < 1 {
 		return 1
@@ -15,7 +17,8 @@ func Springback(strips int) float64 {
 
 // FormRadius returns the radius of the form, m, that leaves a stack of n strips at the
 // wanted radius: the curvature of the form is the larger by the springback, 1/R =
-// (1 − 1/n²)/form. One strip springs back flat, and has none (zero).
+// (1 − 1/n²)/form. Both are of the middle of the stack; [FormFor] has those of its faces. One
+// strip springs back flat, and has none (zero).
 func FormRadius(wanted float64, strips int) float64 {
 	return wanted * (1 - Springback(strips))
 }

@@ -1,0 +1,123 @@
+package bench
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+)
+
+// A Section is a line across the grain, through the wood.
+type Section struct {
+	Thick float64 // m
+	Low   r2.Vec  // its end on the lower edge of the wood, m
+	High  r2.Vec  // its end on the top edge, m
+}
+
+// turns returns the places x at which the height between an upper and a lower chain can be
+// largest or least: the ends of the pieces, and where both run side by side. Of two circles
+// that is where one upright line meets both with the same direction n to their centres,
+//
+//	(ca − cb)ₓ + (±Ra ∓ Rb)·nₓ = 0,
+//
+// of a line and a circle where the circle's n is square to the line.
+func turns(upper, lower []piece) []float64 {
+	var places []float64
+	for _, list := range [][]piece{upper, lower} {
+		for _, s := range list {
+			places = append(places, s.from.X, s.To.X)
+			if s.straight() {
+				continue
+			}
+			box := pathOf([]piece{s}, false).Bounds() // an arc that turns back
+			places = append(places, box.Min.X, box.Max.X)
+		}
+	}
+	for _, a := range upper {
+		for _, b := range lower {
+			places = append(places, alike(a, b)...)
+		}
+	}
+	return places
+}
+
+// alike returns the x of every upright line on which a and b have one direction.
+func alike(a, b piece) []float64 {
+	switch {
+	case a.straight() && b.straight():
+		return nil
+	case a.straight():
+		return alike(b, a)
+	case b.straight():
+		out := left(b.heading(0)).X * a.radius()
+		return []float64{a.centre().X - out, a.centre().X + out}
+	}
+	ca, cb := a.centre(), b.centre()
+	ra, rb := math.Abs(a.radius()), math.Abs(b.radius())
+	var places []float64
+	for _, apart := range []float64{ra - rb, ra + rb} {
+		n := (cb.X - ca.X) / apart
+		if math.Abs(n) <= 1 { // not so where apart is zero
+			places = append(places, ca.X+ra*n, ca.X-ra*n)
+		}
+	}
+	return places
+}
+
+// Nest returns by how much (m, along Width) a second part must be shifted against the first
+// for the two to lie spooned in one board, both the same way round, with a saw cut of the given
+// width (m, measured along the shift) between them: the largest height of the outline over
+// itself across the grain, and the cut. Both take up Width + shift of the board.
+func (b Blank) Nest(outline Path, kerf float64) (shift, width float64, err error) {
+	if err := notBelow("a saw cut", kerf); err != nil {
+		return 0, 0, err
+	}
+	list := outline.Turned(-b.Grain, r2.Vec{}).pieces()
+	for _, x := range turns(list, list) {
+		heights := upright(list, x)
+		low, high := math.Inf(1), math.Inf(-1)
+		for _, y := range heights {
+			low, high = min(low, y), max(high, y)
+		}
+		shift = max(shift, high-low) // of no heights it is −∞
+	}
+	return shift + kerf, shift + kerf + b.Width, nil
+}
+
+// Runout returns the angles (rad, 0 to π/2) between the grain and the drawn floor edge at the
+// nose tip and at the tail tip: what is left of the long grain where it runs out of the edge.
+func (r Rocker) Runout(b Blank) (nose, tail float64, err error) {
+	e, err := r.edges()
+	if err != nil {
+		return 0, 0, err
+	}
+	off := func(heading float64) float64 { return math.Abs(math.Remainder(heading-b.Grain, math.Pi)) }
+	return off(e.floor[len(e.floor)-1].heading(1)), off(e.floor[0].heading(0)), nil
+}
+
+// Thinnest returns the shortest line across the grain from the lower edge of the wood to the
+// top edge, chair frame; the ends, where every line runs out to nothing, are not looked at.
+// The error is an [*OutlineError], also where no line across the grain meets both edges.
+func (r Rocker) Thinnest(b Blank) (Section, error) {
+	e, err := r.edges()
+	if err != nil {
+		return Section{}, err
+	}
+	lay := func(list []piece) []piece { return pathOf(list, false).Turned(-b.Grain, r2.Vec{}).pieces() }
+	wood, top := lay(e.wood), lay(e.top)
+	back := func(x, y float64) r2.Vec { return r2.Rotate(r2.Vec{X: x, Y: y}, b.Grain, r2.Vec{}) }
+	thinnest := Section{Thick: math.Inf(1)}
+	for _, x := range turns(top, wood) {
+		lows, highs := upright(wood, x), upright(top, x)
+		for _, low := range lows {
+			for _, high := range highs {
+				if thick := math.Abs(high - low); thick < thinnest.Thick {
+					thinnest = Section{thick, back(x, low), back(x, high)}
+				}
+			}
+		}
+	}
+	if math.IsInf(thinnest.Thick, 1) {
+		return Section{}, &OutlineError{-1, "no line across the grain meets both edges"}
+	}
+	return thinnest, nil
+}

@@ -1,0 +1,130 @@
+package bench
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/rocker"
+)
+
+// Outline returns the outline of the wood, chair frame, m: counter-clockwise from the tail
+// tip along the floor edge to the nose and back along the top edge. The floor edge and a
+// concentric top are true arcs; a tapered top is followed by arcs to within 0.05 mm.
+//
+// At a corner of the floor edge the lines set inwards meet at their crossing, at a notch they
+// go round it on an arc. The error is an [*OutlineError]: a depth that is more than the
+// radius of an arc, lines that do not meet over a corner, a straight top that comes to the
+// floor edge short of a tip, an eased corner without room, an outline that crosses itself.
+func (r Rocker) Outline() (Path, error) {
+	edges, err := r.edges()
+	if err != nil {
+		return Path{}, err
+	}
+	noseEnd, err := r.Nose.between(edges.wood[len(edges.wood)-1], edges.top[0])
+	if err != nil {
+		return Path{}, err
+	}
+	tailEnd, err := r.Tail.between(edges.top[len(edges.top)-1], edges.wood[0])
+	if err != nil {
+		return Path{}, err
+	}
+	wood, top := edges.wood, edges.top
+	wood, top, noseEnd, err = r.Nose.eased(wood, noseEnd, top)
+	if err != nil {
+		return Path{}, err
+	}
+	top, wood, tailEnd, err = r.Tail.eased(top, tailEnd, wood)
+	if err != nil {
+		return Path{}, err
+	}
+	var all []piece
+	for _, some := range [][]piece{wood, noseEnd, top, tailEnd} {
+		all = append(all, some...)
+	}
+	outline := pathOf(all, true)
+	if !outline.Simple() || outline.Area() <= 0 {
+		return Path{}, &OutlineError{-1, "the outline crosses itself"}
+	}
+	return outline, nil
+}
+
+// Edges returns the drawn floor edge and the lower edge of the wood, which differ by the
+// sole, from the tail to the nose, and the top edge from the nose to the tail, none of them
+// with the ends; chair frame, m. The error is an [*OutlineError].
+func (r Rocker) Edges() (floor, wood, top Path, err error) {
+	e, err := r.edges()
+	if err != nil {
+		return Path{}, Path{}, Path{}, err
+	}
+	return pathOf(e.floor, false), pathOf(e.wood, false), pathOf(e.top, false), nil
+}
+
+// sides are the edges as pieces: floor and wood from the tail, top from the nose.
+type sides struct{ floor, wood, top []piece }
+
+func (r Rocker) edges() (sides, error) {
+	if err := r.check(); err != nil {
+		return sides{}, err
+	}
+	spans := r.spans()
+	var e sides
+	for _, s := range spans {
+		if s.Length > 0 {
+			e.floor = append(e.floor, s.set(0))
+		}
+	}
+	e.wood = e.floor
+	var err error
+	if r.Sole > 0 {
+		if e.wood, err = setIn(spans, r.Sole); err != nil {
+			return sides{}, err
+		}
+	}
+	switch {
+	case r.Top == rocker.Straight:
+		e.top, err = r.straightTop(spans)
+	case !r.concentric():
+		e.top, err = r.taperedTop(spans)
+	default:
+		e.top, err = setIn(spans, r.Depth)
+	}
+	if err != nil {
+		return sides{}, err
+	}
+	e.top = backwards(e.top)
+	return e, nil
+}
+
+// straightTop returns the level line at Depth over the origin between the two lines square to
+// the floor edge at its tips.
+func (r Rocker) straightTop(spans []floorSpan) ([]piece, error) {
+	end := func(tip r2.Vec, tilt float64) (r2.Vec, error) {
+		if !(r.Depth-tip.Y > r.Sole*math.Cos(tilt) && math.Cos(tilt) > 0) {
+			return r2.Vec{}, &OutlineError{-1, "the straight top comes to the floor edge short of a tip"}
+		}
+		return r2.Vec{X: tip.X + math.Tan(tilt)*(r.Depth-tip.Y), Y: r.Depth}, nil
+	}
+	first, last := spans[0], spans[len(spans)-1]
+	tail, err := end(first.End, first.To)
+	if err != nil {
+		return nil, err
+	}
+	nose, err := end(last.Start, last.From)
+	if err != nil {
+		return nil, err
+	}
+	if nose.X-tail.X < samePoint {
+		return nil, &OutlineError{-1, "the two square ends meet below the straight top"}
+	}
+	return []piece{{tail, Stroke{To: nose}}}, nil
+}
+
+// backwards returns the chain walked the other way.
+func backwards(list []piece) []piece {
+	back := make([]piece, len(list))
+	for i, s := range list {
+		back[len(list)-1-i] = s.reversed()
+	}
+	return back
+}

@@ -1,0 +1,401 @@
+package bench
+
+import (
+	"errors"
+	"math"
+	"math/rand/v2"
+	"strings"
+	"testing"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/rocker"
+)
+
+func mustOutline(t testing.TB, r Rocker) Path {
+	t.Helper()
+	p, err := r.Outline()
+	if err != nil {
+		t.Fatalf("%+v: %v", r, err)
+	}
+	return p
+}
+
+func chain(t testing.TB, nose float64, spans ...rocker.Span) rocker.Profile {
+	t.Helper()
+	p, err := rocker.Chain(nose, spans...)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return p
+}
+
+// TestOutlineAreas holds what has a closed form: the sector of a ring is a(R² − r²)/2 of its
+// angle a; a bar is length times depth; a half circle adds πd²/8; a square corner eased to r
+// loses r²(1 − π/4); a corner of angle τ between two bars counts the kite d²·tan(τ/2) once, not
+// twice; a notch adds the sector d²|τ|/2; a sole takes the ring under it.
+func TestOutlineAreas(t *testing.T) {
+	const R, nose, tail, d = 1.05, 0.4, 0.5, 0.06
+	const sector = d * (nose + tail) * (1 - d/(2*R))
+	one := rocker.Single(R, nose, tail)
+	bar := chain(t, 0.4, rocker.Flat(0.9))
+	bent := func(turn float64) rocker.Profile {
+		return chain(t, 0.2, rocker.Flat(0.4), rocker.Turn(turn), rocker.Flat(0.5))
+	}
+	for _, tt := range []struct {
+		name string
+		r    Rocker
+		want float64
+	}{
+		{"one arc", Rocker{Edge: one, Depth: d}, sector},
+		{"round nose", Rocker{Edge: one, Depth: d, Nose: End{Finish: Round}}, sector + math.Pi*d*d/8},
+		{"round ends", Rocker{Edge: one, Depth: d, Nose: End{Finish: Round}, Tail: End{Finish: Round}}, sector + math.Pi*d*d/4},
+		{"sole", Rocker{Edge: one, Depth: d, Sole: 0.01}, sector - 0.01*(nose+tail)*(1-0.01/(2*R))},
+		{"bar", Rocker{Edge: bar, Depth: d}, 0.9 * d},
+		{"bar, straight top", Rocker{Edge: bar, Depth: d, Top: rocker.Straight}, 0.9 * d},
+		{"bar, eased nose", Rocker{Edge: bar, Depth: d, Nose: End{Eased, 0.02}}, 0.9*d - 2*0.02*0.02*(1-math.Pi/4)},
+		{"bar, eased ends", Rocker{Edge: bar, Depth: d, Nose: End{Eased, 0.02}, Tail: End{Eased, 0.01}}, 0.9*d - 2*(0.02*0.02+0.01*0.01)*(1-math.Pi/4)},
+		{"corner", Rocker{Edge: bent(0.4), Depth: d}, 0.9*d - d*d*math.Tan(0.2)},
+		{"notch", Rocker{Edge: bent(-0.4), Depth: d}, 0.9*d + d*d*0.2},
+		{"tapered bar", Rocker{Edge: bar, Depth: d, NoseDepth: 0.04, TailDepth: 0.03}, 0.9*d - (0.4*0.02+0.5*0.03)/3}, // Simpson on squares of the way
+	} {
+		tolerance := near
+		if strings.HasPrefix(tt.name, "tapered") {
+			tolerance = 0.00005 * 0.9 // 0.05 mm along the top
+		}
+		if got := mustOutline(t, tt.r).Area(); math.Abs(got-tt.want) > tolerance {
+			t.Errorf("%s: area %v, want %v", tt.name, got, tt.want)
+		}
+	}
+}
+
+// TestOutlineArcs: floor edge, top edge and rounded ends of one arc are four true arcs about
+// the centres they must have.
+func TestOutlineArcs(t *testing.T) {
+	const R, d = 1.05, 0.06
+	list := mustOutline(t, Rocker{Edge: rocker.Single(R, 0.4, 0.5), Depth: d, Nose: End{Finish: Round}, Tail: End{Finish: Round}}).pieces()
+	if len(list) != 4 {
+		t.Fatalf("%d strokes, want 4", len(list))
+	}
+	middle := func(angle float64) r2.Vec {
+		return r2.Vec{X: (R - d/2) * math.Sin(angle), Y: R - (R-d/2)*math.Cos(angle)}
+	}
+	for i, want := range []struct {
+		radius float64
+		centre r2.Vec
+	}{{R, r2.Vec{Y: R}}, {d / 2, middle(0.4 / R)}, {-(R - d), r2.Vec{Y: R}}, {d / 2, middle(-0.5 / R)}} {
+		if math.Abs(list[i].radius()-want.radius) > near || r2.Norm(r2.Sub(list[i].centre(), want.centre)) > near {
+			t.Errorf("stroke %d: radius %v about %v, want %v", i, list[i].radius(), list[i].centre(), want)
+		}
+	}
+}
+
+// TestLikeRadii: arcs that touch and hardly differ, of which rounding could make crossings.
+func TestLikeRadii(t *testing.T) {
+	for more := 1e-2; more > 1e-13; more /= 3 {
+		for _, other := range []float64{1.05 + more, 1.05 - more} {
+			r := Rocker{Edge: chain(t, 0.4, rocker.Arc(1.05, 0.5), rocker.Arc(other, 0.4)), Depth: 0.06}
+			want := 0.06 * (0.9 - 0.03*(0.5/1.05+0.4/other))
+			if got := mustOutline(t, r).Area(); math.Abs(got-want) > near {
+				t.Errorf("radius %v: area %v, want %v", other, got, want)
+			}
+		}
+	}
+}
+
+// TestEasedTouches: an eased corner on arcs is fair at both its ends and has its radius.
+func TestEasedTouches(t *testing.T) {
+	list := mustOutline(t, Rocker{Edge: rocker.Single(1.05, 0.4, 0.5), Depth: 0.06, Nose: End{Eased, 0.012}, Tail: End{Eased, 0.02}}).pieces()
+	eased := 0
+	for i, s := range list {
+		next := list[(i+1)%len(list)]
+		if turn := corner(s, next); math.Abs(turn) > 1e-12 {
+			t.Errorf("a corner of %v rad behind stroke %d", turn, i)
+		}
+		if r := s.radius(); math.Abs(r-0.012) < near || math.Abs(r-0.02) < near {
+			eased++
+		}
+	}
+	if len(list) != 8 || eased != 4 {
+		t.Errorf("%d strokes, %d eased corners; want 8 and 4", len(list), eased)
+	}
+}
+
+// TestTaper: the top of a tapered rocker is as deep as its rule says, square to the floor
+// edge, by the line from each place of the floor edge to the drawn top.
+func TestTaper(t *testing.T) {
+	edge := chain(t, 0.4, rocker.Arc(0.9, 0.3), rocker.Arc(1.3, 0.25), rocker.Arc(-0.8, 0.2), rocker.Flat(0.1))
+	r := Rocker{Edge: edge, Depth: 0.07, NoseDepth: 0.045, TailDepth: 0.03}
+	_, _, top, err := r.Edges()
+	if err != nil {
+		t.Fatal(err)
+	}
+	walked := 0.4 // from the origin towards the nose; the spans come from the nose
+	for _, s := range edge.Drawn() {
+		for k := 0; k <= 40; k++ {
+			on := s.Length * float64(k) / 40
+			bend := 0.0
+			if s.Radius != 0 {
+				bend = 1 / s.Radius
+			}
+			_, du := rocker.Down(s.From + on*bend/2)
+			chord := on
+			if s.Radius != 0 {
+				chord = 2 * s.Radius * math.Sin(on*bend/2)
+			}
+			p := r2.Add(s.Start, r2.Scale(chord, du))
+			down, _ := rocker.Down(s.From + on*bend)
+			part, tip := (walked-on)/0.4, 0.045
+			if part < 0 {
+				part, tip = (on-walked)/0.45, 0.03
+			}
+			want := r2.Sub(p, r2.Scale(0.07+(tip-0.07)*part*part, down))
+			off := math.Inf(1)
+			for _, q := range top.pieces() {
+				if !q.straight() && q.length() > 0 {
+					c := q.centre()
+					angle := math.Abs(math.Remainder(math.Atan2(want.Y-c.Y, want.X-c.X)-math.Atan2(q.at(0.5).Y-c.Y, q.at(0.5).X-c.X), 2*math.Pi))
+					if angle > math.Abs(q.Turn)/2+1e-6 {
+						continue
+					}
+				}
+				off = min(off, q.off(want))
+			}
+			if off > 0.00005 { // promised
+				t.Errorf("over %v of the %v m arc the top is %v m off", on, s.Radius, off)
+			}
+		}
+		walked -= s.Length
+	}
+	if n := len(top.Strokes); n > 40 {
+		t.Errorf("the top takes %d arcs", n)
+	}
+}
+
+// TestOutlineErrors holds what is refused, where and why.
+func TestOutlineErrors(t *testing.T) {
+	one := rocker.Single(1, 0.4, 0.4)
+	for _, tt := range []struct {
+		name string
+		r    Rocker
+		span int
+		says string
+	}{
+		{"no edge", Rocker{Depth: 0.1}, -1, "no floor edge"},
+		{"a point", Rocker{Edge: chain(t, 0), Depth: 0.1}, -1, "no floor edge"},
+		{"no depth", Rocker{Edge: one}, -1, "not more than 0"},
+		{"not a depth", Rocker{Edge: one, Depth: math.NaN()}, -1, "not more than 0"},
+		{"all sole", Rocker{Edge: one, Depth: 0.05, Sole: 0.05}, -1, "leaves no wood"},
+		{"sole below zero", Rocker{Edge: one, Depth: 0.05, Sole: -0.01}, -1, "leaves no wood"},
+		{"tip without depth", Rocker{Edge: one, Depth: 0.05, NoseDepth: -0.01}, -1, "leaves no wood"},
+		{"tip without end", Rocker{Edge: one, Depth: 0.05, TailDepth: math.Inf(1)}, -1, "not a number"},
+		{"no such top", Rocker{Edge: one, Depth: 0.05, Top: 7}, -1, "no top number 7"},
+		{"straight and tapered", Rocker{Edge: one, Depth: 0.1, Top: rocker.Straight, NoseDepth: 0.05}, -1, "straight top"},
+		{"eased to nothing", Rocker{Edge: one, Depth: 0.05, Nose: End{Finish: Eased}}, -1, "radius more than 0"},
+		{"eased too far", Rocker{Edge: one, Depth: 0.05, Tail: End{Eased, 0.04}}, -1, "no room"},
+		{"deeper than an arc", Rocker{Edge: chain(t, 0.4, rocker.Arc(1, 0.5), rocker.Arc(0.05, 0.04)), Depth: 0.06}, 1, "not less than the radius, 0.05 m"},
+		{"tapered deeper than an arc", Rocker{Edge: chain(t, 0.4, rocker.Arc(1, 0.5), rocker.Arc(0.06, 0.04)), Depth: 0.06, NoseDepth: 0.05}, 1, "not less than the radius"},
+		{"straight top under the tips", Rocker{Edge: one, Depth: 0.05, Top: rocker.Straight}, -1, "short of a tip"},
+		{"straight ends that cross", Rocker{Edge: one, Depth: 1.1, Top: rocker.Straight}, -1, "square ends meet"},
+		{"corner with nothing behind it", Rocker{Edge: chain(t, 0.4, rocker.Flat(0.5), rocker.Turn(1), rocker.Flat(0.01)), Depth: 0.06}, 1, "do not cross"},
+		{"crossed by its own hook", Rocker{Edge: chain(t, 0.2, rocker.Flat(0.4), rocker.Arc(-0.05, 0.25), rocker.Flat(0.1)), Depth: 0.06}, -1, ""},
+	} {
+		_, err := tt.r.Outline()
+		var outline *OutlineError
+		if !errors.As(err, &outline) || outline.Span != tt.span || !strings.Contains(err.Error(), tt.says) {
+			t.Errorf("%s: %v; want span %d and %q", tt.name, err, tt.span, tt.says)
+		}
+	}
+}
+
+// randomEdge is a valid floor edge of one to four arcs, hollows, flats and small turns.
+func randomEdge(rng *rand.Rand) rocker.Profile {
+	for {
+		var spans []rocker.Span
+		nose := 0.0
+		for range 1 + rng.IntN(4) {
+			length := 0.08 + 0.3*rng.Float64()
+			switch rng.IntN(6) {
+			case 0:
+				spans = append(spans, rocker.Flat(length))
+			case 1:
+				spans = append(spans, rocker.Arc(-0.3-rng.Float64(), length))
+			default:
+				spans = append(spans, rocker.Arc(0.2+1.2*rng.Float64(), length))
+			}
+			nose += length * rng.Float64()
+			if rng.IntN(4) == 0 {
+				spans = append(spans, rocker.Turn(0.3*(rng.Float64()-0.5)))
+			}
+		}
+		if p, err := rocker.Chain(nose, spans...); err == nil {
+			return p
+		}
+	}
+}
+
+// TestOutlineRandom holds any rocker of a random edge to laysOut.
+func TestOutlineRandom(t *testing.T) {
+	rng := rand.New(rand.NewPCG(15, 16))
+	laid := 0
+	for range 400 {
+		r := Rocker{Edge: randomEdge(rng), Depth: 0.03 + 0.06*rng.Float64(), Nose: End{Finish: Finish(rng.IntN(3)), Radius: 0.01}, Tail: End{Finish: Finish(rng.IntN(3)), Radius: 0.005}}
+		switch rng.IntN(4) {
+		case 0:
+			r.Top, r.Depth = rocker.Straight, 0.3
+		case 1:
+			r.NoseDepth, r.TailDepth = 0.03, 0.04
+		case 2:
+			r.Sole = 0.01
+		}
+		if laysOut(t, r) {
+			laid++
+		}
+		if laysOut(t, Rocker{Edge: r.Edge, Depth: r.Depth}) {
+			laid++
+		}
+	}
+	if laid < 600 {
+		t.Errorf("only %d of 800 rockers are laid out", laid)
+	}
+}
+
+// laysOut holds that a rocker has a typed error, or an outline that is closed, does not cross
+// itself by the chords, and bounds wood. With square ends, a concentric top and no sole its
+// area is that of the strip, but for the wood at corners and notches: a notch adds d²|τ|/2,
+// and over a corner wood that the strip counts twice is there once. There every place of the
+// top is a depth from the floor edge.
+func laysOut(t testing.TB, r Rocker) bool {
+	t.Helper()
+	p, err := r.Outline()
+	if err != nil {
+		var outline *OutlineError
+		if !errors.As(err, &outline) {
+			t.Fatalf("%+v: %v", r, err)
+		}
+		return false
+	}
+	onTheBench(t, r, p)
+	if p.Area() <= 0 || !p.Closed || p.Strokes[len(p.Strokes)-1].To != p.Start {
+		t.Fatalf("%+v: area %v, from %v to %v", r, p.Area(), p.Start, p.Strokes[len(p.Strokes)-1].To)
+	}
+	points := p.Flattened(5e-6)
+	for i := 1; i < len(points); i++ {
+		for j := i + 2; j < len(points) && !(i == 1 && j == len(points)-1); j++ {
+			if cut(points[i-1], points[i], points[j-1], points[j]) {
+				t.Fatalf("%+v crosses itself at %v", r, points[i])
+			}
+		}
+	}
+	if r.Top != rocker.Concentric || r.Sole != 0 || r.tapers() || r.Nose.Finish != Square || r.Tail.Finish != Square {
+		return true
+	}
+	strip, err := r.Edge.Strip(r.Depth, r.Top)
+	if err != nil {
+		t.Fatalf("%+v has an outline and no strip: %v", r, err)
+	}
+	want, corners := strip.Area, false
+	for _, s := range r.spans() {
+		want -= min(0, s.Turn) * r.Depth * r.Depth / 2
+		corners = corners || s.Turn > 0
+	}
+	// the strip's quadrature is good to 1e-10 of its size
+	if got := p.Area(); got > want+1e-10 || !corners && got < want-1e-10 {
+		t.Fatalf("%+v:\narea %v, of the strip %v", r, got, want)
+	}
+	floor, _, top, _ := r.Edges()
+	edge := floor.Flattened(1e-6)
+	for _, q := range top.Flattened(1e-4) {
+		closest, under := math.Inf(1), false
+		for i := 1; i < len(edge); i++ {
+			if off := toLine(q, edge[i-1], edge[i]); off < closest {
+				closest, under = off, r2.Cross(r2.Sub(edge[i], edge[i-1]), r2.Sub(q, edge[i-1])) < 0
+			}
+		}
+		tips := min(r2.Norm(r2.Sub(q, edge[0])), r2.Norm(r2.Sub(q, edge[len(edge)-1])))
+		if (under || tips == closest) && closest < r.Depth {
+			continue // an edge bent like a C or a hook: there is no wood between, the mouth is
+		}
+		if math.Abs(closest-r.Depth) > 1.1e-6 { // the chords of the floor edge
+			t.Fatalf("%+v:\n%v of the top edge is %v from the floor edge", r, q, closest)
+		}
+	}
+	return true
+}
+
+// onTheBench holds that all that is read from a rocker with an outline is a number or has a
+// typed error, and the bounds that any outline keeps to.
+func onTheBench(t testing.TB, r Rocker, p Path) {
+	t.Helper()
+	b := SmallestBlank(p)
+	shift, width, err := b.Nest(p, 0.003)
+	// wood fills no more than its blank; two spooned no more than two blanks and a cut
+	if err != nil || !(b.Length >= b.Width && b.Length*b.Width >= p.Area()*(1-1e-9)) || !(shift > 0.003 && shift <= b.Width+0.003+1e-9) || !finite(width) {
+		t.Fatalf("%+v: blank %+v, shift %v, width %v, %v", r, b, shift, width, err)
+	}
+	nose, tail, err := r.Runout(b)
+	if err != nil || !(nose >= 0 && tail >= 0 && nose <= math.Pi/2 && tail <= math.Pi/2) {
+		t.Fatalf("%+v: run-out %v and %v, %v", r, nose, tail, err)
+	}
+	var outline *OutlineError
+	if s, err := r.Thinnest(b); err != nil && !errors.As(err, &outline) || err == nil && !(s.Thick >= 0 && s.Thick <= shift) {
+		t.Fatalf("%+v: thinnest %+v, %v", r, s, err)
+	}
+	for _, stations := range []func(float64) ([]Station, error){r.Stations, r.ChordStations} {
+		rows, err := stations(r.Edge.Length() / 20)
+		if err != nil && !errors.As(err, &outline) {
+			t.Fatalf("%+v: %v", r, err)
+		}
+		for _, row := range rows {
+			if sum := row.At + row.Floor.X + row.Floor.Y + row.Wood.X + row.Wood.Y + row.Top.X + row.Top.Y; !finite(sum) {
+				t.Fatalf("%+v: station %+v", r, row)
+			}
+		}
+	}
+	if sweeps, _, err := r.Trammel(); err != nil || len(sweeps) == 0 {
+		t.Fatalf("%+v: trammel %v, %v", r, sweeps, err)
+	}
+}
+
+// TestStraightTop: under a straight top the outline is what the strip sums up of lines square to
+// the floor edge, over bulges, hollows and flats.
+func TestStraightTop(t *testing.T) {
+	for _, edge := range []rocker.Profile{
+		rocker.Single(1.05, 0.4, 0.5), chain(t, 0.4, rocker.Arc(0.9, 0.5), rocker.Flat(0.1), rocker.Arc(1.5, 0.3)),
+		chain(t, 0.4, rocker.Arc(1, 0.6), rocker.Arc(-0.8, 0.2)),
+	} {
+		strip, err := edge.Strip(0.2, rocker.Straight)
+		if err != nil {
+			t.Fatal(err)
+		}
+		p := mustOutline(t, Rocker{Edge: edge, Depth: 0.2, Top: rocker.Straight})
+		if got := p.Area(); math.Abs(got-strip.Area) > 1e-10 { // the strip's quadrature
+			t.Errorf("%+v: area %v, of the strip %v", edge.Drawn(), got, strip.Area)
+		}
+	}
+}
+
+// toLine returns how far q is from the line between a and b, its ends included.
+func toLine(q, a, b r2.Vec) float64 {
+	along := r2.Sub(b, a)
+	part := max(0, min(1, r2.Dot(r2.Sub(q, a), along)/r2.Norm2(along)))
+	return r2.Norm(r2.Sub(q, r2.Add(a, r2.Scale(part, along))))
+}
+
+// FuzzOutline holds a rocker of any chain to laysOut.
+func FuzzOutline(f *testing.F) {
+	f.Add(1.2, 0.9, 0.45, 0.05, 0.06, 0.4, 0)
+	f.Add(1.2, -0.4, 0.3, -0.1, 0.06, 0.3, 1)
+	f.Add(0.5, 2.0, 0.3, 0.5, 0.1, 0.0, 2)
+	f.Fuzz(func(t *testing.T, nose, tail, length, turn, depth, before float64, finish int) {
+		edge, err := rocker.Chain(before, rocker.Arc(nose, length), rocker.Turn(turn), rocker.Arc(tail, length), rocker.Flat(length/2))
+		if err != nil || !(math.Abs(nose) < 100 && math.Abs(tail) < 100 && length < 10 && length > 1e-3 && depth < 10 && depth > 1e-3) {
+			t.Skip("not a rocker of a workshop")
+		}
+		laysOut(t, Rocker{Edge: edge, Depth: depth})
+		end := End{Finish(((finish % 3) + 3) % 3), depth / 8}
+		laysOut(t, Rocker{Edge: edge, Depth: depth, Nose: end, Tail: end, Sole: depth / 10})
+		laysOut(t, Rocker{Edge: edge, Depth: depth, NoseDepth: depth / 2, Nose: end})
+		laysOut(t, Rocker{Edge: edge, Depth: depth, Top: rocker.Straight, Tail: end})
+	})
+}

@@ -1,0 +1,43 @@
+package bench
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+)
+
+// A Part is one of a pair: its outline laid on the board, and the way the grain runs there.
+type Part struct {
+	Mark    string // "left" or "right", as the sitter has it
+	Outline Path
+	Grain   r2.Vec // a unit vector
+}
+
+// A Pair is a part and its mirror image, cut from one board so that their grain matches as in
+// an open book: it runs upright, along the board, in both.
+type Pair struct {
+	Left, Right   Part
+	Length, Width float64 // of the board that holds both, m
+}
+
+// BookMatched turns a closed outline, of which the grain has the given heading (rad), so that
+// the grain stands upright, and lays it and its mirror image on either side of the upright line
+// through the origin, a saw cut (m) between them. The board begins at y = 0. Both outlines
+// run the way the given one does. The error is a [*SizeError].
+func BookMatched(outline Path, grain, kerf float64) (Pair, error) {
+	if err := notBelow("a saw cut", kerf); err != nil {
+		return Pair{}, err
+	}
+	left := outline.Turned(math.Pi/2-grain, r2.Vec{})
+	box := left.Bounds()
+	left = left.Moved(r2.Vec{X: -kerf/2 - box.Max.X, Y: -box.Min.Y})
+	right := left.Mirrored(0).Reversed()
+	up := r2.Vec{Y: 1}
+	size := r2.Sub(box.Max, box.Min)
+	return Pair{Part{"left", left, up}, Part{"right", right, up}, size.Y, 2*size.X + kerf}, nil
+}
+
+// MirroredGrain returns the heading (rad, −π/2 to π/2) of the grain in the mirror image of a
+// part, at an upright line, where it has the given heading (rad) in the part itself: the
+// arrow that the other pattern carries.
+func MirroredGrain(grain float64) float64 { return math.Remainder(-grain, math.Pi) }

@@ -1,0 +1,140 @@
+package bench
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+)
+
+// A Stroke is one straight or circular piece of a [Path], from where the last one ended.
+// The bulge of a drawing exchange file is tan(Turn/4).
+type Stroke struct {
+	To   r2.Vec  // where it ends, m
+	Turn float64 // by how much it turns to the left on the way, rad, |Turn| < 2π; zero is straight
+}
+
+// A Path is a chain of strokes. The zero Path is the one point at the origin.
+type Path struct {
+	Start   r2.Vec // m
+	Strokes []Stroke
+	Closed  bool // comes back to Start, by a straight stroke where the last one does not end there
+}
+
+// pieces returns the strokes with where each begins, those without length left out.
+func (p Path) pieces() []piece {
+	list := make([]piece, 0, len(p.Strokes)+1)
+	from := p.Start
+	add := func(s Stroke) {
+		if s.To != from {
+			list = append(list, piece{from, s})
+		}
+		from = s.To
+	}
+	for _, s := range p.Strokes {
+		add(s)
+	}
+	if p.Closed {
+		add(Stroke{To: p.Start})
+	}
+	return list
+}
+
+// pathOf returns the chain of the given pieces, each of which begins where the last ended.
+func pathOf(list []piece, closed bool) Path {
+	p := Path{Closed: closed}
+	if len(list) > 0 {
+		p.Start = list[0].from
+	}
+	for _, s := range list {
+		p.Strokes = append(p.Strokes, s.Stroke)
+	}
+	return p
+}
+
+// End returns where the path ends, m: Start where it is closed.
+func (p Path) End() r2.Vec {
+	if p.Closed || len(p.Strokes) == 0 {
+		return p.Start
+	}
+	return p.Strokes[len(p.Strokes)-1].To
+}
+
+// Length returns the length along the path, m.
+func (p Path) Length() float64 {
+	var sum float64
+	for _, s := range p.pieces() {
+		sum += s.length()
+	}
+	return sum
+}
+
+// At returns the point a distance (m) along the path, and the heading there (rad,
+// counter-clockwise from x). Before the start and beyond the end it is that end; of two
+// strokes that meet there it is the first. A path without length has heading zero.
+func (p Path) At(distance float64) (point r2.Vec, heading float64) {
+	list := p.pieces()
+	if len(list) == 0 {
+		return p.Start, 0
+	}
+	for _, s := range list {
+		length := s.length()
+		if distance <= length {
+			part := max(0, distance/length)
+			return s.at(part), s.heading(part)
+		}
+		distance -= length
+	}
+	last := list[len(list)-1]
+	return last.To, last.heading(1)
+}
+
+// Area returns the area inside the path, m², above zero where it runs counter-clockwise.
+// An open path is closed by its chord. Each arc adds to its chord's triangle the segment
+// c²(τ − sin τ)/(8 sin²(τ/2)) between arc and chord c (circle formulas of any handbook).
+func (p Path) Area() float64 {
+	var sum float64
+	for _, s := range p.pieces() {
+		sum += r2.Cross(r2.Sub(s.from, p.Start), r2.Sub(s.To, p.Start))/2 + s.segment()
+	}
+	return sum
+}
+
+// Bounds returns the upright rectangle round the path, m. It is exact: an arc reaches as
+// far as where its heading is level or plumb.
+func (p Path) Bounds() r2.Box {
+	box := r2.Box{Min: p.Start, Max: p.Start}
+	reach := func(q r2.Vec) {
+		box.Min = r2.Vec{X: min(box.Min.X, q.X), Y: min(box.Min.Y, q.Y)}
+		box.Max = r2.Vec{X: max(box.Max.X, q.X), Y: max(box.Max.Y, q.Y)}
+	}
+	for _, s := range p.pieces() {
+		reach(s.To)
+		if s.Turn == 0 {
+			continue
+		}
+		first, last := s.heading(0), s.heading(1)
+		low, high := min(first, last), max(first, last)
+		for k := math.Ceil(low / (math.Pi / 2)); k*math.Pi/2 < high; k++ {
+			reach(s.at((k*math.Pi/2 - first) / s.Turn))
+		}
+	}
+	return box
+}
+
+// Flattened returns points along the path, the first being Start, so close that no chord
+// leaves the curve by more than within (m, above zero). A closed path ends at Start again.
+func (p Path) Flattened(within float64) []r2.Vec {
+	points := []r2.Vec{p.Start}
+	for _, s := range p.pieces() {
+		steps := 1.0
+		if s.Turn != 0 { // of a chord turning by δ the rise is R(1 − cos δ/2) = 2R sin²(δ/4)
+			step := 4 * math.Asin(math.Sqrt(min(0.5, within/math.Abs(2*s.radius()))))
+			steps = math.Ceil(math.Abs(s.Turn) / step)
+		}
+		for k := 1.0; k < steps; k++ {
+			points = append(points, s.at(k/steps))
+		}
+		points = append(points, s.To)
+	}
+	return points
+}

@@ -1,0 +1,112 @@
+package bench
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+)
+
+// mostStations is how many stations one side of a rocker may have: more is a slip of a unit.
+const mostStations = 2000
+
+// A Station is one row of heights over a straight line, m. A point is (along the line,
+// height over it, below zero under it). It lies at At, except that an edge which ends short
+// of the station is given by its own end.
+type Station struct {
+	At               float64
+	Floor, Wood, Top r2.Vec // the floor edge, the lower edge of the wood, the top edge
+}
+
+// Stations returns the heights of the edges over the floor line as drawn, every spacing (m)
+// ahead of the low point and behind it, from the nose to the tail; the last two rows are the
+// nose tip and the tail tip. Where an edge passes over a station more than once the floor
+// edge and the wood are taken lowest, the top edge highest. The error is an [*OutlineError],
+// or a [*SizeError] for a spacing that is not more than zero, or so small that there would be
+// thousands of stations.
+func (r Rocker) Stations(spacing float64) ([]Station, error) {
+	if err := r.check(); err != nil {
+		return nil, err
+	}
+	h, _, _ := r.Edge.Support(0)
+	return r.stations(spacing, func(q r2.Vec) r2.Vec { return r2.Vec{X: q.X, Y: q.Y + h} })
+}
+
+// ChordStations returns the same from a straightedge or a string from tip to tip of the floor
+// edge: places are along it, forward of the point square over the low point.
+func (r Rocker) ChordStations(spacing float64) ([]Station, error) {
+	if err := r.check(); err != nil {
+		return nil, err
+	}
+	nose, tail := r.Edge.Nose(), r.Edge.Tail()
+	chord := r2.Sub(nose, tail)
+	if r2.Norm(chord) < samePoint {
+		return nil, &OutlineError{-1, "its two tips are one point, and have no chord"}
+	}
+	along := r2.Unit(chord)
+	return r.stations(spacing, func(q r2.Vec) r2.Vec {
+		return r2.Vec{X: r2.Dot(q, along), Y: r2.Cross(along, r2.Sub(q, tail))}
+	})
+}
+
+// stations measures in the frame that put brings a point into, by turning and moving it.
+func (r Rocker) stations(spacing float64, put func(r2.Vec) r2.Vec) ([]Station, error) {
+	e, err := r.edges()
+	if err != nil {
+		return nil, err
+	}
+	if err := above("a spacing of stations", spacing); err != nil {
+		return nil, err
+	}
+	laid := func(list []piece) []piece { return pathOf(list, false).each(1, put).pieces() }
+	floor, wood, top := laid(e.floor), laid(e.wood), laid(e.top)
+	box := pathOf(floor, false).Bounds()
+	if (box.Max.X-box.Min.X)/spacing > mostStations {
+		return nil, &SizeError{"a spacing of stations", spacing, "so small that they are thousands"}
+	}
+	row := func(at float64) Station {
+		return Station{at, over(floor, at, math.Min), over(wood, at, math.Min), over(top, at, math.Max)}
+	}
+	var rows []Station
+	for k := math.Floor(box.Max.X / spacing); k*spacing >= box.Min.X; k-- {
+		rows = append(rows, row(k*spacing))
+	}
+	tip := func(floor, wood, top r2.Vec) Station { return Station{floor.X, floor, wood, top} }
+	rows = append(rows, tip(floor[len(floor)-1].To, wood[len(wood)-1].To, top[0].from))
+	return append(rows, tip(floor[0].from, wood[0].from, top[len(top)-1].To)), nil
+}
+
+// over returns the point of an edge at x, of several the one that pick prefers, and beyond
+// its ends the nearer of these.
+func over(list []piece, x float64, pick func(a, b float64) float64) r2.Vec {
+	heights := upright(list, x)
+	if len(heights) == 0 {
+		first, last := list[0].from, list[len(list)-1].To
+		if math.Abs(first.X-x) < math.Abs(last.X-x) {
+			return first
+		}
+		return last
+	}
+	best := heights[0]
+	for _, y := range heights[1:] {
+		best = pick(best, y)
+	}
+	return r2.Vec{X: x, Y: best}
+}
+
+// upright returns the heights at which an upright line at x meets the pieces; of an upright
+// piece on the line only what its neighbours share with it.
+func upright(list []piece, x float64) []float64 {
+	var heights []float64
+	for _, s := range list {
+		box := pathOf([]piece{s}, false).Bounds()
+		if x < box.Min.X-samePoint || x > box.Max.X+samePoint {
+			continue
+		}
+		margin := 1 + box.Max.Y - box.Min.Y
+		line := piece{r2.Vec{X: x, Y: box.Min.Y - margin}, Stroke{To: r2.Vec{X: x, Y: box.Max.Y + margin}}}
+		for _, m := range meet(s, line) {
+			heights = append(heights, s.at(m.first).Y)
+		}
+	}
+	return heights
+}
