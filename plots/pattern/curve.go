@@ -31,6 +31,16 @@ func arcs(p bench.Path) []arc {
 	return list
 }
 
+// drawn returns the arcs of a path without the straight way home, which the file's word for
+// "closed" draws.
+func drawn(p bench.Path) []arc {
+	list := arcs(p)
+	if n := len(list); p.Closed && n > 1 && list[n-1].turn == 0 {
+		return list[:n-1]
+	}
+	return list
+}
+
 // at returns the point at a share t of the arc's length. A chord from the start sees the
 // share of the turn under half its angle, so it is
 //

@@ -92,5 +92,5 @@ func (y *yard) put(l label) {
 		}
 	}
 	base := r2.Sub(best.middle, r2.Scale(0.4*lettering, along(best.angle+math.Pi/2)))
-	y.add(shape{layer: Texts, text: text, at: base, height: lettering, width: width, angle: best.angle})
+	y.add(shape{layer: Texts, text: text, at: base, height: lettering, width: width, angle: best.angle, flips: true})
 }

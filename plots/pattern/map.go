@@ -30,6 +30,9 @@ func (s *sheets) first() {
 	s.overview(r2.Box{Min: r2.Vec{X: margin, Y: low}, Max: r2.Vec{X: paper.Width - margin, Y: top - 3*heading}})
 }
 
+// told is the height of the capitals of advice, m.
+const told = 2.9e-3
+
 // advice is what stands in the test squares, by lines.
 func (s *sheets) advice() [2][]string {
 	together := []string{"One sheet: there is nothing to glue."}
@@ -56,10 +59,10 @@ func (s *sheets) instructed(sq square, at r2.Vec, advice []string) {
 	y := at.Y + sq.side - 10e-3
 	s.write("This square is "+sq.text[:len(sq.text)-len(" square")], lettering, r2.Vec{X: at.X + 6e-3, Y: y}, 0, 0, "B")
 	for _, paragraph := range advice {
-		y -= 3e-3
-		for _, line := range s.wrapped(paragraph, small, sq.side-12e-3) {
-			y -= 5e-3
-			s.write(line, small, r2.Vec{X: at.X + 6e-3, Y: y}, 0, 0, "")
+		y -= 3.5e-3
+		for _, line := range s.wrapped(paragraph, told, sq.side-12e-3) {
+			y -= 5.5e-3
+			s.write(line, told, r2.Vec{X: at.X + 6e-3, Y: y}, 0, 0, "")
 		}
 	}
 }
@@ -93,10 +96,23 @@ func (s *sheets) overview(box r2.Box) {
 	}
 }
 
-// cellOf draws one sheet of the overview with its name.
+// cellOf draws one sheet of the overview with its name; the outer ones reach to the edge
+// of what they can print.
 func (s *sheets) cellOf(row, col int, place placing, scale float64) {
 	at := r2.Add(s.origin, r2.Vec{X: float64(col) * s.cell.X, Y: -float64(row) * s.cell.Y})
 	far := r2.Add(at, r2.Vec{X: s.cell.X, Y: -s.cell.Y})
+	if row == 0 {
+		at.Y += bleed
+	}
+	if col == 0 {
+		at.X -= bleed
+	}
+	if row == s.rows-1 {
+		far.Y -= s.strip
+	}
+	if col == s.cols-1 {
+		far.X += s.strip
+	}
 	s.draw(shape{path: polyline(true, place(at), place(r2.Vec{X: far.X, Y: at.Y}), place(far), place(r2.Vec{X: at.X, Y: far.Y}))},
 		style{width: 0.15e-3, grey: 0.5}, func(p r2.Vec) r2.Vec { return p })
 	height := min(4e-3, 0.25*scale*s.cell.X)

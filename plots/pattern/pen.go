@@ -105,7 +105,7 @@ func (p *pen) draw(s shape, look style, place placing) {
 		p.set(look)
 		var b strings.Builder
 		b.WriteString(pair(place(s.path.Start)) + " m")
-		for _, a := range arcs(s.path) {
+		for _, a := range drawn(s.path) {
 			if a.turn == 0 {
 				b.WriteString(" " + pair(place(a.to)) + " l")
 				continue

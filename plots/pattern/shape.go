@@ -18,6 +18,8 @@ type shape struct {
 	height, width float64
 	angle         float64
 
+	flips bool // a label by itself, which may be read from the other side
+
 	point bool
 }
 
@@ -56,6 +58,10 @@ func turnedBy(shapes []shape, angle float64) []shape {
 		s.path = turned(s.path, angle)
 		s.at = r2.Rotate(s.at, angle, r2.Vec{})
 		s.angle += angle
+		if s.flips && math.Cos(s.angle) < -0.1 { // beyond upright, and a little leaning over is let be
+			s.at = r2.Add(s.at, r2.Scale(0.8*s.height, along(s.angle+math.Pi/2)))
+			s.angle += math.Pi
+		}
 		list[i] = s
 	}
 	return list

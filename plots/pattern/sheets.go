@@ -83,40 +83,49 @@ func (s *sheets) seams(row, col int, at r2.Vec, frame r2.Box, y *yard) {
 	right, low := at.X+s.cell.X, at.Y-s.cell.Y
 	if s.at(row, col-1) > 0 {
 		s.line(cutLine, r2.Vec{X: at.X, Y: frame.Min.Y}, r2.Vec{X: at.X, Y: frame.Max.Y})
-		s.note("cut", y, r2.Vec{X: (frame.Min.X + at.X) / 2, Y: low}, r2.Vec{X: (frame.Min.X + at.X) / 2, Y: at.Y}, 2e-3)
+		s.note([]string{"cut"}, y, r2.Vec{X: (frame.Min.X + at.X) / 2, Y: low}, r2.Vec{X: (frame.Min.X + at.X) / 2, Y: at.Y}, 2e-3)
 	}
 	if s.at(row-1, col) > 0 {
 		s.line(cutLine, r2.Vec{X: frame.Min.X, Y: at.Y}, r2.Vec{X: frame.Max.X, Y: at.Y})
-		s.note("cut", y, r2.Vec{X: at.X, Y: (frame.Max.Y + at.Y) / 2}, r2.Vec{X: right, Y: (frame.Max.Y + at.Y) / 2}, 2e-3)
+		s.note([]string{"cut"}, y, r2.Vec{X: at.X, Y: (frame.Max.Y + at.Y) / 2}, r2.Vec{X: right, Y: (frame.Max.Y + at.Y) / 2}, 2e-3)
 	}
 	if s.at(row, col+1) > 0 {
 		s.line(glueLine, r2.Vec{X: right, Y: frame.Min.Y}, r2.Vec{X: right, Y: frame.Max.Y})
 		x := (right + frame.Max.X) / 2
-		s.note("glue "+named(row, col+1)+" over this, up to the line", y, r2.Vec{X: x, Y: low}, r2.Vec{X: x, Y: at.Y}, small)
+		s.note(under(row, col+1), y, r2.Vec{X: x, Y: low}, r2.Vec{X: x, Y: at.Y}, small)
 	}
 	if s.at(row+1, col) > 0 {
 		s.line(glueLine, r2.Vec{X: frame.Min.X, Y: low}, r2.Vec{X: frame.Max.X, Y: low})
 		height := (low + frame.Min.Y) / 2
-		s.note("glue "+named(row+1, col)+" over this, up to the line", y, r2.Vec{X: at.X, Y: height}, r2.Vec{X: right, Y: height}, small)
+		s.note(under(row+1, col), y, r2.Vec{X: at.X, Y: height}, r2.Vec{X: right, Y: height}, small)
 	}
 }
 
-// note writes a text along a strip where the drawing leaves room, nowhere if it does not.
-func (s *sheets) note(text string, y *yard, from, to r2.Vec, height float64) {
-	width := s.width(text, height)
+// under says which sheet is glued over a strip, the shorter for where there is less room.
+func under(row, col int) []string {
+	name := named(row, col)
+	return []string{"glue " + name + " over this, up to the line", "glue " + name + " over this", name}
+}
+
+// note writes the first of its texts for which the drawing leaves room along a strip, none
+// if it leaves none.
+func (s *sheets) note(texts []string, y *yard, from, to r2.Vec, height float64) {
 	way := r2.Sub(to, from)
 	angle := 0.0
 	if way.Y > way.X {
 		angle = math.Pi / 2
 	}
-	for _, share := range []float64{0.5, 0.3, 0.7, 0.2, 0.8, 0.15, 0.85} {
-		middle := r2.Add(from, r2.Scale(share, way))
-		if !y.clear(rect{middle, r2.Vec{X: width / 2, Y: height / 2}, angle}, 1e-3) {
-			continue
+	for _, text := range texts {
+		width := s.width(text, height)
+		for _, share := range []float64{0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9} {
+			middle := r2.Add(from, r2.Scale(share, way))
+			if !y.clear(rect{middle, r2.Vec{X: width / 2, Y: height / 2}, angle}, 1e-3) {
+				continue
+			}
+			base := r2.Sub(middle, r2.Scale(height/2, along(angle+math.Pi/2)))
+			s.write(text, height, r2.Sub(base, r2.Scale(width/2, along(angle))), angle, 0.35, "")
+			return
 		}
-		base := r2.Sub(middle, r2.Scale(height/2, along(angle+math.Pi/2)))
-		s.write(text, height, r2.Sub(base, r2.Scale(width/2, along(angle))), angle, 0.35, "")
-		return
 	}
 }
 

@@ -75,7 +75,7 @@ func (s *svg) path(p bench.Path) string {
 	var b strings.Builder
 	x, y := s.place(p.Start)
 	b.WriteString("M" + x + " " + y)
-	for _, a := range arcs(p) {
+	for _, a := range drawn(p) {
 		x, y := s.place(a.to)
 		r := a.radius()
 		if a.turn == 0 || r > 1e5 { // 100 km: flat to 2e-6 mm over 20 m
@@ -99,12 +99,12 @@ func (s *svg) path(p bench.Path) string {
 
 // text writes a line of text.
 func (s *svg) text(t shape) {
-	x, y := s.place(t.at)
+	x, y := s.place(r2.Sub(t.at, r2.Scale(t.width/2, along(t.angle))))
 	turn := ""
 	if t.angle != 0 {
 		turn = fmt.Sprintf(` transform="rotate(%s %s %s)"`, strconv.FormatFloat(-t.angle*180/math.Pi, 'f', 4, 64), x, y)
 	}
-	fmt.Fprintf(&s.out, `<text x="%s" y="%s" font-size="%s" text-anchor="middle" fill="#000" stroke="none"%s>%s</text>`+"\n",
+	fmt.Fprintf(&s.out, `<text x="%s" y="%s" font-size="%s" xml:space="preserve" fill="#000" stroke="none"%s>%s</text>`+"\n",
 		x, y, milli(t.height/capital), turn, escaped(t.text))
 }
 

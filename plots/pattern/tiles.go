@@ -141,12 +141,12 @@ func (t *tiling) joined() bool {
 }
 
 // ways returns angles by which a drawing can be turned, rad: none, a right angle, and then
-// all others of n steps in half a turn.
+// all others of n steps in half a turn, none of which stands letters on their heads.
 func ways(n int) []float64 {
 	list := []float64{0, math.Pi / 2}
 	for i := 1; i < n; i++ {
 		if 2*i != n {
-			list = append(list, float64(i)*math.Pi/float64(n))
+			list = append(list, math.Remainder(float64(i)*math.Pi/float64(n), math.Pi))
 		}
 	}
 	return list
