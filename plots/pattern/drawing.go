@@ -131,7 +131,7 @@ func checkPath(item int, p bench.Path) error {
 		}
 	}
 	for j, a := range arcs(p) {
-		if reach := a.at(0.5); !(math.Abs(reach.X) <= largest && math.Abs(reach.Y) <= largest) {
+		if reach := a.at(0.5); !(math.Abs(reach.X) <= largest/2 && math.Abs(reach.Y) <= largest/2) {
 			return &Error{fmt.Sprintf("item %d, stroke %d bulges out to (%g, %g) m", item, j, reach.X, reach.Y)}
 		}
 	}

@@ -125,8 +125,15 @@ func (d Dimension) on(layer Layer, r *ruler) []shape {
 		}
 	}
 	angle, lift := upright(math.Atan2(way.Y, way.X))
-	middle := r2.Add(r2.Scale(0.5, r2.Add(from, to)), r2.Scale(lift*gap, off))
-	return append(list, r.lettered(layer, d.Text, lettering, middle, angle)...)
+	text := r.lettered(layer, d.Text, lettering, r2.Scale(0.5, r2.Add(from, to)), angle)
+	for i := range text {
+		rise := gap
+		if text[i].width > length-4*gap {
+			rise = 2 * gap // over the ends and their ticks
+		}
+		text[i].at = r2.Add(text[i].at, r2.Scale(lift*rise, off))
+	}
+	return append(list, text...)
 }
 
 // upright returns the angle at which a text along a line is read from below, and on which

@@ -46,7 +46,7 @@ func (y *yard) longCheck(d Drawing, units quantity.System) {
 	off, middle := along(angle+math.Pi/2), r2.Scale(0.5, r2.Add(from, to))
 	half := r2.Vec{X: max(r2.Norm(way), y.ruler.width(text, lettering))/2 + 3e-3, Y: 5e-3}
 	offset := 0.0
-	for step := 10e-3; offset == 0 && step < 2*largest; step += 2e-3 {
+	for step := 10e-3; offset == 0 && step < 4*largest; step += max(2e-3, step/50) {
 		for _, o := range []float64{step, -step} {
 			if offset == 0 && y.clear(rect{r2.Add(middle, r2.Scale(o+2e-3, off)), half, angle}, 2e-3) {
 				offset = o
@@ -131,7 +131,8 @@ func (y *yard) titleBlock(d Drawing, units quantity.System) {
 	y.block(ways[0], rect{middle: r2.Vec{X: (box.Min.X + box.Max.X) / 2, Y: box.Min.Y - half.Y - 8e-3}, half: half})
 }
 
-// grid returns points inside the outlines, those nearest to the middle first.
+// grid returns points inside the outlines, those nearest to their edge first, where there
+// is a sheet of paper anyway, and of these those nearest to the middle.
 func (y *yard) grid(points []r2.Vec) []r2.Vec {
 	lo, hi := points[0], points[0]
 	for _, p := range points {
@@ -139,18 +140,28 @@ func (y *yard) grid(points []r2.Vec) []r2.Vec {
 		hi = r2.Vec{X: max(hi.X, p.X), Y: max(hi.Y, p.Y)}
 	}
 	const n = 60
-	var list []r2.Vec
+	type spot struct {
+		at           r2.Vec
+		edge, middle float64 // how far from them
+	}
+	var list []spot
 	for i := range n * n {
 		p := r2.Vec{X: lo.X + (hi.X-lo.X)*(float64(i%n)+0.5)/n, Y: lo.Y + (hi.Y-lo.Y)*(float64(i/n)+0.5)/n}
 		if y.inside(p) {
-			list = append(list, p)
+			edge := math.Inf(1)
+			for _, q := range points {
+				edge = min(edge, r2.Norm2(r2.Sub(p, q)))
+			}
+			const sheet = 0.04 // m: what is nearer to the edge is on a sheet with it, mostly
+			list = append(list, spot{p, max(math.Sqrt(edge), sheet), r2.Norm2(r2.Sub(p, r2.Scale(0.5, r2.Add(lo, hi))))})
 		}
 	}
-	middle := r2.Scale(0.5, r2.Add(lo, hi))
-	slices.SortStableFunc(list, func(a, b r2.Vec) int {
-		return cmp.Compare(r2.Norm2(r2.Sub(a, middle)), r2.Norm2(r2.Sub(b, middle)))
-	})
-	return list
+	slices.SortStableFunc(list, func(a, b spot) int { return cmp.Or(cmp.Compare(a.edge, b.edge), cmp.Compare(a.middle, b.middle)) })
+	sorted := make([]r2.Vec, len(list))
+	for i, s := range list {
+		sorted[i] = s.at
+	}
+	return sorted
 }
 
 // room returns the first clear place for a box, the more level the better.

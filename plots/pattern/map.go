@@ -45,7 +45,7 @@ func (s *sheets) advice() [2][]string {
 	}
 	return [2][]string{
 		{
-			"Measure this square and the other one, both ways, before you print the rest. If they are off, the printer has shrunk the page: set its scale to 100 %.",
+			"Measure this square and the other one, both ways, before you print the rest. If they are off, the printer has shrunk the page: set its scale to 100\u00a0%.",
 			"The paper in the printer must be " + s.paper.Name + ".",
 		},
 		append(together, "Then tape from tip to tip and write what the tape says beside what it should be.", "The edge is the middle of the line."),
@@ -80,10 +80,11 @@ func (s *sheets) overview(box r2.Box) {
 	for row := range s.rows {
 		for col := range s.cols {
 			if s.at(row, col) > 0 {
-				s.cellOf(row, col, place, scale)
+				s.cellOf(row, col, place)
 			}
 		}
 	}
+	y := &yard{ruler: s.ruler}
 	for _, each := range s.shapes {
 		if each.text == "" && each.layer != Check {
 			look := styles[each.layer]
@@ -92,13 +93,37 @@ func (s *sheets) overview(box r2.Box) {
 				look.width = 0.3e-3
 			}
 			s.draw(each, look, place)
+			y.add(onPage(each, place))
+		}
+	}
+	for row := range s.rows {
+		for col := range s.cols {
+			if s.at(row, col) > 0 {
+				s.cellName(row, col, place, scale, y)
+			}
 		}
 	}
 }
 
-// cellOf draws one sheet of the overview with its name; the outer ones reach to the edge
+// cellName writes the name of a sheet into a corner of it where it is clear.
+func (s *sheets) cellName(row, col int, place placing, scale float64, y *yard) {
+	height := min(4e-3, 0.25*scale*s.cell.X)
+	half := r2.Vec{X: s.width(named(row, col), height) / 2 * 1.1, Y: height / 2} // bold is the wider
+	middle := place(r2.Add(s.origin, r2.Vec{X: (float64(col) + 0.5) * s.cell.X, Y: -(float64(row) + 0.5) * s.cell.Y}))
+	out := r2.Sub(r2.Scale(scale/2, s.cell), r2.Add(half, r2.Vec{X: 1e-3, Y: 1e-3}))
+	at := r2.Add(middle, r2.Vec{X: -out.X, Y: out.Y})
+	for _, c := range []r2.Vec{{X: -1, Y: 1}, {X: 1, Y: 1}, {X: -1, Y: -1}, {X: 1, Y: -1}, {}, {Y: 1}, {Y: -1}} {
+		if p := r2.Add(middle, r2.Vec{X: c.X * out.X, Y: c.Y * out.Y}); y.clear(rect{middle: p, half: half}, 0.3e-3) {
+			at = p
+			break
+		}
+	}
+	s.write(named(row, col), height, r2.Sub(at, half), 0, 0.35, "B")
+}
+
+// cellOf draws one sheet of the overview; the outer ones reach to the edge
 // of what they can print.
-func (s *sheets) cellOf(row, col int, place placing, scale float64) {
+func (s *sheets) cellOf(row, col int, place placing) {
 	at := r2.Add(s.origin, r2.Vec{X: float64(col) * s.cell.X, Y: -float64(row) * s.cell.Y})
 	far := r2.Add(at, r2.Vec{X: s.cell.X, Y: -s.cell.Y})
 	if row == 0 {
@@ -115,6 +140,4 @@ func (s *sheets) cellOf(row, col int, place placing, scale float64) {
 	}
 	s.draw(shape{path: polyline(true, place(at), place(r2.Vec{X: far.X, Y: at.Y}), place(far), place(r2.Vec{X: at.X, Y: far.Y}))},
 		style{width: 0.15e-3, grey: 0.5}, func(p r2.Vec) r2.Vec { return p })
-	height := min(4e-3, 0.25*scale*s.cell.X)
-	s.write(named(row, col), height, r2.Add(place(at), r2.Vec{X: 0.4 * height, Y: -1.4 * height}), 0, 0.35, "B")
 }

@@ -79,15 +79,3 @@ func pdfOf(t testing.TB, d Drawing, paper string, units quantity.System) string 
 	}
 	return written(t, paper+".pdf", func(w io.Writer) error { return d.WritePDF(w, p, units) })
 }
-
-func TestLook(t *testing.T) {
-	for _, p := range Papers() {
-		units := quantity.Inch
-		if p.Name[0] == 'A' {
-			units = quantity.Metric
-		}
-		pdfOf(t, sample(), p.Name, units)
-	}
-	written(t, "rocker.svg", func(w io.Writer) error { return sample().WriteSVG(w, quantity.Inch) })
-	written(t, "rocker.dxf", func(w io.Writer) error { return sample().WriteDXF(w, quantity.Inch) })
-}

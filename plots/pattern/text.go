@@ -76,11 +76,12 @@ func (r *ruler) fit(text string, height, width float64) string {
 	return ""
 }
 
-// wrapped returns a text in lines of at most a width.
+// wrapped returns a text in lines of at most a width; a no-break space holds two words
+// together.
 func (r *ruler) wrapped(text string, height, width float64) []string {
 	var lines []string
 	line := ""
-	for _, word := range strings.Fields(text) {
+	for _, word := range strings.Split(text, " ") {
 		longer := strings.TrimSpace(line + " " + word)
 		if line != "" && r.width(longer, height) > width {
 			lines = append(lines, line)
