@@ -68,12 +68,13 @@ func (r *ruler) fit(text string, height, width float64) string {
 	if r.width(text, height) <= width {
 		return text
 	}
-	for n := len(letters); n > 0; n-- {
-		if short := strings.TrimSpace(string(letters[:n])) + "..."; r.width(short, height) <= width {
-			return short
+	used := r.width("...", height)
+	for i, letter := range letters { // these fonts have no kerning as they are set here
+		if used += r.width(string(letter), height); used > width {
+			return strings.TrimSpace(string(letters[:i])) + "..."
 		}
 	}
-	return ""
+	return text
 }
 
 // wrapped returns a text in lines of at most a width; a no-break space holds two words

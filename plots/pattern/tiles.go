@@ -51,7 +51,7 @@ func (t *tiling) at(row, col int) int {
 func tile(shapes []shape, paper Paper, units quantity.System) *tiling {
 	var spots []r2.Vec
 	for _, s := range shapes {
-		spots = append(spots, s.spots(2e-3)...) // nearer than half of the strip, so nothing falls between
+		spots = append(spots, s.spots(4e-3)...) // what falls between two is less than 2 mm deep in a cell, and on its neighbour
 	}
 	held := []Paper{paper, {paper.Name, paper.Height, paper.Width}}
 	var best *tiling
