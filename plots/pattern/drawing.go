@@ -1,0 +1,139 @@
+package pattern
+
+import (
+	"fmt"
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/rocker/bench"
+)
+
+// A Layer is the name under which a file keeps things together.
+type Layer string
+
+// The layers of every drawing.
+const (
+	Outline Layer = "OUTLINE" // what is cut
+	Centre  Layer = "CENTRE"  // centre lines
+	Marks   Layer = "MARKS"   // points, legs, grain
+	Texts   Layer = "TEXT"    // labels and the title block
+	Check   Layer = "CHECK"   // test squares and the long check
+)
+
+// layers are all of them, in the order in which they are written.
+var layers = []Layer{Outline, Centre, Marks, Texts, Check}
+
+// A Drawing is one part at full size, in metres, y up.
+type Drawing struct {
+	Part  string // "Rocker"
+	Piece string // the title of the piece it belongs to
+	Items []Item
+
+	// TipToTip are the two points to be taped after joining, the longest straight measure.
+	TipToTip [2]r2.Vec
+}
+
+// An Item is one thing on a drawing: a [Curve], [Line], [Mark], [Text], [Grain], [Corner]
+// or [Dimension].
+type Item interface {
+	shapes(r *ruler) []shape
+	points() []r2.Vec // what must be finite and of a size that makes sense
+}
+
+// A Curve is a path on a layer; no layer is the outline.
+type Curve struct {
+	Layer Layer
+	Path  bench.Path
+}
+
+// A Line is straight. Its label is put beside it.
+type Line struct {
+	Layer    Layer // none is MARKS
+	From, To r2.Vec
+	Label    string
+}
+
+// A Mark is a cross at a point, turned by an angle (rad), with its label beside it.
+type Mark struct {
+	At    r2.Vec
+	Angle float64
+	Label string
+}
+
+// A Text stands on its place with its left end, turned by an angle (rad).
+type Text struct {
+	At     r2.Vec
+	Height float64 // of its capitals, m; zero and all that is smaller means 3.5 mm
+	Angle  float64
+	Text   string
+}
+
+// A Grain is an arrow along the grain.
+type Grain struct{ From, To r2.Vec }
+
+// A Corner is a square corner to lay a square against: one leg at an angle (rad), the
+// other a right angle to the left of it.
+type Corner struct {
+	At    r2.Vec
+	Angle float64
+}
+
+// A Dimension is a measure from point to point, its line set off to the left of the way.
+type Dimension struct {
+	From, To r2.Vec
+	Offset   float64 // m
+	Text     string
+}
+
+// largest is the size that a drawing is held to, m: beyond it something is wrong, and the
+// sheets would not end.
+const largest = 20.0
+
+// An Error says what cannot be drawn.
+type Error struct{ Reason string }
+
+func (e *Error) Error() string { return "pattern: " + e.Reason }
+
+// check returns an [*Error] for what cannot be drawn.
+func (d Drawing) check() error {
+	if len(d.Items) == 0 {
+		return &Error{"a drawing has at least one item, and this has none"}
+	}
+	for i, item := range d.Items {
+		for _, p := range item.points() {
+			if !(math.Abs(p.X) <= largest/2 && math.Abs(p.Y) <= largest/2) {
+				return &Error{fmt.Sprintf("item %d goes through (%g, %g) m; all lies within %g m of the origin", i, p.X, p.Y, largest/2)}
+			}
+		}
+		if c, ok := item.(Curve); ok {
+			if err := checkPath(i, c.Path); err != nil {
+				return err
+			}
+		}
+	}
+	for _, p := range d.TipToTip {
+		if !(math.Abs(p.X) <= largest/2 && math.Abs(p.Y) <= largest/2) {
+			return &Error{fmt.Sprintf("the check from tip to tip goes through (%g, %g) m", p.X, p.Y)}
+		}
+	}
+	if r2.Norm(r2.Sub(d.TipToTip[1], d.TipToTip[0])) < 1e-4 {
+		return &Error{"the check from tip to tip has no length"}
+	}
+	return nil
+}
+
+// checkPath returns an error for strokes that are no arcs.
+func checkPath(item int, p bench.Path) error {
+	for j, s := range p.Strokes {
+		if !(math.Abs(s.Turn) < 2*math.Pi) {
+			return &Error{fmt.Sprintf("item %d, stroke %d turns by %g rad; an arc is less than a full turn: draw a circle as two", item, j, s.Turn)}
+		}
+	}
+	for j, a := range arcs(p) {
+		if reach := a.at(0.5); !(math.Abs(reach.X) <= largest/2 && math.Abs(reach.Y) <= largest/2) {
+			return &Error{fmt.Sprintf("item %d, stroke %d bulges out to (%g, %g) m", item, j, reach.X, reach.Y)}
+		}
+	}
+	return nil
+}

@@ -1,0 +1,133 @@
+package pattern
+
+import (
+	"bytes"
+	"fmt"
+	"io"
+	"math"
+	"strconv"
+	"strings"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/sim/quantity"
+)
+
+// WriteDXF writes the drawing as DXF of release 12 (AC1009), which every program reads:
+// outlines as closed polylines whose bulges keep the arcs, plain layer names. That release
+// knows no unit; the coordinates are inches or millimetres, and a text on the layer TEXT
+// says which. The error is an [*Error] for what cannot be drawn.
+func (d Drawing) WriteDXF(w io.Writer, units quantity.System) error {
+	shapes, err := d.laid(units, true)
+	if err != nil {
+		return err
+	}
+	f := dxf{unit: inch, ruler: newRuler()}
+	name := "UNITS: INCHES"
+	if units == quantity.Metric {
+		f.unit, name = 1e-3, "UNITS: MILLIMETRES"
+	}
+	box := bounds(shapes)
+	corner := r2.Vec{X: box.Min.X, Y: box.Min.Y - 12e-3}
+	shapes = append(shapes, shape{layer: Texts, text: name, height: heading, width: f.ruler.width(name, heading),
+		at: r2.Add(corner, r2.Vec{X: f.ruler.width(name, heading) / 2})})
+	f.head(corner, box.Max)
+	f.tables()
+	f.put(0, "SECTION", 2, "ENTITIES")
+	for _, s := range shapes {
+		f.entity(s)
+	}
+	f.put(0, "ENDSEC", 0, "EOF")
+	_, err = w.Write(f.out.Bytes())
+	return err
+}
+
+// A dxf is a file that is being written.
+type dxf struct {
+	out   bytes.Buffer
+	unit  float64 // m
+	ruler *ruler
+}
+
+// put writes pairs of a group code and its value.
+func (f *dxf) put(pairs ...any) {
+	for i := 0; i < len(pairs); i += 2 {
+		switch value := pairs[i+1].(type) {
+		case float64:
+			fmt.Fprintf(&f.out, "%3d\r\n%s\r\n", pairs[i], strconv.FormatFloat(value, 'f', 9, 64))
+		default:
+			fmt.Fprintf(&f.out, "%3d\r\n%v\r\n", pairs[i], value)
+		}
+	}
+}
+
+// point writes a point under the codes x, x+10 and x+20.
+func (f *dxf) point(x int, p r2.Vec) { f.put(x, p.X/f.unit, x+10, p.Y/f.unit, x+20, 0.0) }
+
+// head writes the release, the letters' code page, and the size.
+func (f *dxf) head(lo, hi r2.Vec) {
+	f.put(0, "SECTION", 2, "HEADER", 9, "$ACADVER", 1, "AC1009", 9, "$DWGCODEPAGE", 3, "ANSI_1252", 9, "$EXTMIN")
+	f.point(10, lo)
+	f.put(9, "$EXTMAX")
+	f.point(10, hi)
+	f.put(0, "ENDSEC")
+}
+
+// tables writes the one kind of line, the layers and the one style of text.
+func (f *dxf) tables() {
+	f.put(0, "SECTION", 2, "TABLES",
+		0, "TABLE", 2, "LTYPE", 70, 1,
+		0, "LTYPE", 2, "CONTINUOUS", 70, 0, 3, "Solid line", 72, 65, 73, 0, 40, 0.0, 0, "ENDTAB",
+		0, "TABLE", 2, "LAYER", 70, len(layers))
+	for i, layer := range layers {
+		colour := []int{7, 1, 5, 7, 3}[i] // white, red, blue, white, green
+		f.put(0, "LAYER", 2, string(layer), 70, 0, 62, colour, 6, "CONTINUOUS")
+	}
+	f.put(0, "ENDTAB", 0, "TABLE", 2, "STYLE", 70, 1,
+		0, "STYLE", 2, "STANDARD", 70, 0, 40, 0.0, 41, 1.0, 50, 0.0, 71, 0, 42, 0.2, 3, "txt", 4, "",
+		0, "ENDTAB", 0, "ENDSEC")
+}
+
+// entity writes a shape: a text, a point, a line, or a polyline.
+func (f *dxf) entity(s shape) {
+	layer := string(s.layer)
+	list := arcs(s.path)
+	switch {
+	case s.text != "":
+		f.put(0, "TEXT", 8, layer)
+		f.point(10, r2.Sub(s.at, r2.Scale(s.width/2, along(s.angle))))
+		f.put(40, s.height/f.unit, 1, f.words(s.text), 50, s.angle*180/math.Pi, 7, "STANDARD", 72, 1)
+		f.point(11, s.at)
+	case s.point:
+		f.put(0, "POINT", 8, layer)
+		f.point(10, s.at)
+	case len(list) == 1 && list[0].turn == 0:
+		f.put(0, "LINE", 8, layer)
+		f.point(10, list[0].from)
+		f.point(11, list[0].to)
+	case len(list) > 0:
+		closed := 0
+		if s.path.Closed {
+			closed = 1
+		} else {
+			list = append(list, arc{from: list[len(list)-1].to})
+		}
+		f.put(0, "POLYLINE", 8, layer, 66, 1)
+		f.point(10, r2.Vec{})
+		f.put(70, closed)
+		for _, a := range list {
+			f.put(0, "VERTEX", 8, layer)
+			f.point(10, a.from)
+			if a.turn != 0 {
+				f.put(42, math.Tan(a.turn/4))
+			}
+		}
+		f.put(0, "SEQEND", 8, layer)
+	}
+}
+
+// words returns a text as DXF has it: on one line, in the code page, without the signs
+// that begin a command.
+func (f *dxf) words(text string) string {
+	return strings.NewReplacer("%%", "% %", "^", "^ ").Replace(f.ruler.cp1252(text))
+}

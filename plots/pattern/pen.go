@@ -1,0 +1,130 @@
+package pattern
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+
+	"codeberg.org/go-pdf/fpdf"
+	"gonum.org/v1/gonum/spatial/r2"
+)
+
+// A pen writes on the pages of a PDF. Its places are metres from the lower left corner of
+// the page; it writes them itself, to a ten-thousandth of a point, for the library rounds
+// to a hundredth, which is 0.0035 mm.
+type pen struct {
+	*ruler
+	pdf *fpdf.Fpdf
+}
+
+// points is the number of points in a metre.
+const points = 72 / inch
+
+// A style is how a line looks.
+type style struct {
+	width float64 // m
+	grey  float64 // 0 is black
+	dash  string  // in points, as PDF writes it
+}
+
+var (
+	styles = map[Layer]style{
+		Outline: {width: 0.35e-3},
+		Centre:  {width: 0.18e-3, dash: "14 3 2 3"},
+		Marks:   {width: 0.25e-3},
+		Texts:   {width: 0.18e-3},
+		Check:   {width: 0.18e-3},
+	}
+	cutLine   = style{width: 0.15e-3, grey: 0.35, dash: "4 3"}
+	glueLine  = style{width: 0.15e-3, grey: 0.35, dash: "1 2"}
+	crossLine = style{width: 0.2e-3}
+)
+
+// A placing takes a point of the drawing to its place on a page.
+type placing func(r2.Vec) r2.Vec
+
+// newPen returns a pen without pages. Its files do not depend on the time of day.
+func newPen(r *ruler, title string) *pen {
+	pdf := fpdf.New("P", "pt", "", "")
+	pdf.SetCatalogSort(true)
+	pdf.SetCreationDate(epoch)
+	pdf.SetModificationDate(epoch)
+	pdf.SetAutoPageBreak(false, 0)
+	pdf.SetTitle(title, true)
+	return &pen{r, pdf}
+}
+
+// page begins a page of a size, m.
+func (p *pen) page(width, height float64) {
+	p.pdf.AddPageFormat("P", fpdf.SizeType{Wd: width * points, Ht: height * points})
+	p.pdf.RawWriteStr("1 J 1 j")
+}
+
+// number writes a length of m in points.
+func number(x float64) string {
+	text := strings.TrimRight(strings.TrimRight(strconv.FormatFloat(x*points, 'f', 4, 64), "0"), ".")
+	if text == "-0" || text == "" {
+		return "0"
+	}
+	return text
+}
+
+func pair(v r2.Vec) string { return number(v.X) + " " + number(v.Y) }
+
+// clip begins and ends a box beyond which nothing is drawn.
+func (p *pen) clip(at, size r2.Vec) {
+	p.pdf.RawWriteStr("q " + pair(at) + " " + pair(size) + " re W n")
+}
+
+func (p *pen) unclip() { p.pdf.RawWriteStr("Q") }
+
+// set takes up a style.
+func (p *pen) set(s style) {
+	p.pdf.RawWriteStr(fmt.Sprintf("%s w %.2f G [%s] 0 d", number(s.width), s.grey, s.dash))
+}
+
+// line draws a straight line.
+func (p *pen) line(s style, from, to r2.Vec) {
+	p.set(s)
+	p.pdf.RawWriteStr(pair(from) + " m " + pair(to) + " l S")
+}
+
+// cross draws a registration mark.
+func (p *pen) cross(at r2.Vec) {
+	p.line(crossLine, r2.Add(at, r2.Vec{X: -arm}), r2.Add(at, r2.Vec{X: arm}))
+	p.line(crossLine, r2.Add(at, r2.Vec{Y: -arm}), r2.Add(at, r2.Vec{Y: arm}))
+}
+
+// draw draws a shape as a style says.
+func (p *pen) draw(s shape, look style, place placing) {
+	switch {
+	case s.text != "":
+		p.write(s.text, s.height, place(r2.Sub(s.at, r2.Scale(s.width/2, along(s.angle)))), s.angle, 0, "")
+	case len(s.path.Strokes) > 0:
+		p.set(look)
+		var b strings.Builder
+		b.WriteString(pair(place(s.path.Start)) + " m")
+		for _, a := range drawn(s.path) {
+			if a.turn == 0 {
+				b.WriteString(" " + pair(place(a.to)) + " l")
+				continue
+			}
+			for _, c := range a.cubics() {
+				b.WriteString(" " + pair(place(c[0])) + " " + pair(place(c[1])) + " " + pair(place(c[2])) + " c")
+			}
+		}
+		if s.path.Closed {
+			b.WriteString(" h")
+		}
+		p.pdf.RawWriteStr(b.String() + " S")
+	}
+}
+
+// write writes a text with its left end at a place.
+func (p *pen) write(text string, height float64, at r2.Vec, angle, grey float64, bold string) {
+	p.pdf.SetFont("Helvetica", bold, height/capital*points)
+	s, c := math.Sincos(angle)
+	escaped := strings.NewReplacer(`\`, `\\`, "(", `\(`, ")", `\)`).Replace(p.cp1252(text))
+	p.pdf.RawWriteStr(fmt.Sprintf("%.2f g BT %.6f %.6f %.6f %.6f %s Tm (%s) Tj ET", grey, c, s, -s, c, pair(at), escaped))
+}
