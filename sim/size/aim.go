@@ -62,7 +62,7 @@ func misses(target piece.Target, r piece.Report) []Miss {
 	list := make([]Miss, 0, len(r.Limits)+10)
 	list = append(append(list, wished(target, r)...), tipped(target, r)...)
 	for _, l := range r.Limits {
-		list = append(list, kept1(l))
+		list = append(list, missOf(l))
 	}
 	return append(list, fits(target, r)...)
 }
@@ -106,8 +106,8 @@ func tipped(target piece.Target, r piece.Report) []Miss {
 	return list
 }
 
-// kept1 returns how one limit comes out.
-func kept1(l piece.Limit) Miss {
+// missOf returns how one limit comes out.
+func missOf(l piece.Limit) Miss {
 	m := Miss{Aim: KeepsLimit, Limit: l, Want: l.AtLeast, Got: l.Got}
 	step := tiltStep
 	if l.Kind == quantity.Length {
@@ -128,9 +128,14 @@ func kept1(l piece.Limit) Miss {
 func fits(target piece.Target, r piece.Report) []Miss {
 	var list []Miss
 	most := func(aim Aim, want, got float64) {
-		if want > 0 {
-			list = append(list, Miss{Aim: aim, Want: want, Got: got, Steps: (got - want) / tapeStep})
+		if want <= 0 {
+			return
 		}
+		m := Miss{Aim: aim, Want: want, Got: got, Steps: (got - want) / tapeStep}
+		if math.IsNaN(got) {
+			m.Steps = noAnswer
+		}
+		list = append(list, m)
 	}
 	most(Longest, target.Longest, r.Tape.TipToTip)
 	if target.StockWidth > 0 || target.StockLength > 0 {
@@ -139,8 +144,7 @@ func fits(target piece.Target, r piece.Report) []Miss {
 		most(StockLength, target.StockLength, length)
 	}
 	if want := target.SmallestRadius; want > 0 {
-		depth := r.Design.Rocker.DepthOr()
-		got := smallest(r) - depth // the strip at the top edge bends most
+		got := smallest(r) - r.Design.Rocker.DepthOr() // the strip at the top edge bends most
 		list = append(list, Miss{Aim: SmallestRadius, Want: want, Got: got, Steps: (want - got) / tapeStep})
 	}
 	return list
