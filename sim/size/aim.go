@@ -59,7 +59,7 @@ const (
 
 // misses returns how each aim comes out, those of the target first and then what must hold.
 func misses(target piece.Target, r piece.Report) []Miss {
-	list := make([]Miss, 0, len(r.Limits)+10)
+	list := make([]Miss, 0, len(r.Limits)+4)
 	list = append(append(list, wished(target, r)...), tipped(target, r)...)
 	for _, l := range r.Limits {
 		list = append(list, missOf(l))
