@@ -23,7 +23,8 @@ const (
 	StockWidth
 	StockLength
 	SmallestRadius
-	Sensible // radii and lengths that a rocker can have at all
+	OffJoints // the owner at ease rests on one arc, with room to rock on it
+	Sensible  // radii and lengths that a rocker can have at all
 )
 
 // A Miss is how an aim came out.
@@ -47,14 +48,12 @@ func (m Miss) must() bool { return m.Aim >= KeepsLimit }
 
 // A step of each kind is what a maker can just tell: our judgement.
 const (
-	timeStep  = 0.05
-	tiltStep  = 0.5 * math.Pi / 180
-	tapeStep  = 0.0254 / 8
-	noAnswer  = 100 // steps missed where there is nothing to measure
-	leastEdge = 0.1 // m, of nose and tail
-	leastArc  = 0.02
-	leastR    = 0.2 // m
-	mostR     = 20.0
+	timeStep = 0.05
+	tiltStep = 0.5 * math.Pi / 180
+	tapeStep = 0.0254 / 8
+	noAnswer = 100               // steps missed where there is nothing to measure
+	leastArc = 0.02              // m, of the length of one of several arcs
+	offJoint = 2 * math.Pi / 180 // from a rest to the next arc; nearer small rocks and large ones differ
 )
 
 // misses returns how each aim comes out, those of the target first and then what must hold.
@@ -64,7 +63,28 @@ func misses(target piece.Target, r piece.Report) []Miss {
 	for _, l := range r.Limits {
 		list = append(list, missOf(l))
 	}
-	return append(list, fits(target, r)...)
+	list = append(list, fits(target, r)...)
+	if len(r.Design.Rocker.Arcs) > 1 {
+		list = append(list, offJoints(r))
+	}
+	return list
+}
+
+// offJoints returns how near the owner at ease rests to a joint of two arcs. Half of each rock is
+// on either arc there, and its time hangs on how far it goes.
+func offJoints(r piece.Report) Miss {
+	m := Miss{Aim: OffJoints, Want: offJoint, Got: math.NaN(), Steps: noAnswer}
+	b := r.Loads[min(1, len(r.Loads)-1)].Balance
+	if b.Outcome != sim.Rocks {
+		return m
+	}
+	roll := b.Rest.Tilt - r.Design.Floor.Slope
+	m.Got = math.Inf(1)
+	for i := 1; i < r.Edge.Bearings()-2; i++ { // joints between arcs; tips are no joints
+		m.Got = min(m.Got, math.Abs(r.Edge.Bearing(i).To-roll))
+	}
+	m.Steps = (offJoint - m.Got) / tiltStep
+	return m
 }
 
 // wished returns the aims for the rest and the rock.

@@ -12,9 +12,11 @@ type question struct {
 	limits  piece.Limits // as they are in the file
 	target  piece.Target
 	company piece.Company
+	few     piece.Company // those who decide, asked on the way
 	drawn   piece.Report
 	start   shape // as drawn, one arc
-	movable bool  // the low point may be moved under the seat
+	room    room
+	movable bool // the low point may be moved under the seat
 }
 
 // ask reads a design for sizing.
@@ -32,6 +34,7 @@ func ask(d piece.Design) (question, error) {
 	if q.company, err = d.Company(); err != nil {
 		return q, err
 	}
+	q.few = q.company.Deciding(q.design)
 	radius := d.Rocker.Radius
 	if f, ok := FeelOf(q.drawn); ok && radius == 0 {
 		radius = f.Radius
@@ -42,6 +45,7 @@ func ask(d piece.Design) (question, error) {
 		}
 	}
 	q.start = shapeOf(q.drawn, radius)
+	q.room = roomOf(q.start)
 	weighed := d.Measured.Weight > 0 || d.Measured.Front > 0 || d.Measured.Rear > 0
 	q.movable = !weighed && (d.Kind != piece.Cradle || d.Rocks == piece.End)
 	return q, nil
@@ -49,11 +53,22 @@ func ask(d piece.Design) (question, error) {
 
 // answer balances the design with a shape.
 func (q *question) answer(s shape) (piece.Report, bool) {
-	if s.cramped() >= noAnswer {
+	if from := -s.nose; !inOrder(from, s.joints, s.tail) {
 		return piece.Report{}, false
 	}
-	r, err := q.company.Balance(s.with(q.design))
+	r, err := q.few.Balance(s.with(q.design))
 	return r, err == nil
+}
+
+// inOrder reports whether joints lie one behind the other between the ends.
+func inOrder(from float64, joints []float64, to float64) bool {
+	for _, j := range joints {
+		if j <= from {
+			return false
+		}
+		from = j
+	}
+	return to > from
 }
 
 // misses returns how each aim comes out with a shape.
@@ -63,7 +78,7 @@ func (q *question) misses(s shape) []Miss {
 		return []Miss{{Aim: Sensible, Steps: noAnswer}}
 	}
 	list := misses(q.target, r)
-	if cramped := s.cramped(); cramped > 0 {
+	if cramped := q.room.cramped(s); cramped > 0 {
 		list = append(list, Miss{Aim: Sensible, Steps: cramped})
 	}
 	return list

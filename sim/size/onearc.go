@@ -48,7 +48,7 @@ func (q *question) timed(s shape) shape {
 		}
 		return now.RadiusForPeriod(q.target.OneRock) - now.Radius
 	}
-	if radius, found := zero(short, s.radii[0], leastR, mostR); found {
+	if radius, found := zero(short, s.radii[0], q.room.radius[0], q.room.radius[1]); found {
 		s.radii = []float64{radius}
 	}
 	return s

@@ -30,6 +30,7 @@ type Proposal struct {
 	Report piece.Report // of Design, the first part of what Check finds
 	Misses []Miss       // how each aim came out, rounded as it is
 	Even   Evenness     // of the owner at ease
+	Fitted int          // by how many arcs an EvenTime edge was fitted; a short end may have fewer
 }
 
 // Met reports whether everything that was aimed for is met, as far as a maker can read it.
@@ -58,38 +59,55 @@ type Options struct {
 	Seed uint64 // of the starts of a search
 }
 
+// A Solution is the rockers that were found for a target.
+type Solution struct {
+	Proposals []Proposal // with one arc first
+	Best      int        // the one to take
+}
+
+// Take returns the rocker to take.
+func (s Solution) Take() Proposal { return s.Proposals[s.Best] }
+
 // Solve returns rockers for the design's target: one arc where that will do or the target
-// asks for no more, else two or three, each the best that was found; the last of these is the
-// one to take. Where a target cannot be had they are the nearest to it that keep what must
-// hold, if anything keeps it. The error is of package piece, an [*UnsuitedError], or a
-// [*NoTargetError] where nothing is aimed for.
-func Solve(d piece.Design, options Options) ([]Proposal, error) {
+// asks for no more, else two or three, each the best that was found. Where a target cannot be
+// had they are the nearest to it that keep what must hold, if anything keeps it; then the one
+// to take has the fewest arcs of those that are as near as a maker can tell. The error is of
+// package piece, an [*UnsuitedError], or a [*NoTargetError] where nothing is aimed for.
+func Solve(d piece.Design, options Options) (Solution, error) {
+	var s Solution
 	if !d.Target.Asks() {
-		return nil, &NoTargetError{}
+		return s, &NoTargetError{}
 	}
 	q, err := ask(d)
 	if err != nil {
-		return nil, err
+		return s, err
 	}
 	one, met := q.oneArc()
 	if !met {
 		one = q.compound(one, 1, options.Seed)
 	}
-	list := []Proposal{q.propose(OneArc, one)}
+	s.Proposals = append(s.Proposals, q.propose(OneArc, one))
 	most := 3
 	if d.Target.Arcs > 0 {
 		most = int(d.Target.Arcs)
 	}
-	for arcs := 2; arcs <= most; arcs++ {
-		if d.Target.Arcs == 0 && list[len(list)-1].Met() {
-			break // as few as will do
-		}
-		if d.Target.Arcs > 0 && arcs < most {
-			continue
-		}
-		list = append(list, q.propose(Curve(arcs-1), q.compound(one, arcs, options.Seed)))
+	for arcs := 2; arcs <= most && !s.Proposals[len(s.Proposals)-1].Met(); arcs++ { // as few as will do
+		s.Proposals = append(s.Proposals, q.propose(Curve(arcs-1), q.compound(one, arcs, options.Seed)))
 	}
-	return list, nil
+	least := math.Inf(1)
+	for _, p := range s.Proposals {
+		least = min(least, score(p.Misses))
+	}
+	for s.Best = 0; score(s.Take().Misses) > least+1; s.Best++ {
+	}
+	return s, nil
+}
+
+// A NoTargetError says that a design aims for nothing.
+type NoTargetError struct{}
+
+func (e *NoTargetError) Error() string {
+	return "nothing is aimed for: say what you want under [target]"
 }
 
 // Others returns two rockers that a maker may like instead of one arc: with a flatter tail, and
@@ -120,17 +138,12 @@ func Others(d piece.Design, options Options) ([]Proposal, error) {
 	}
 	for _, arcs := range []int{1, 3, 5} {
 		if even, ok := q.evenTime(arcs); ok {
-			list = append(list, q.proposal(EvenTime, even))
+			p := q.proposal(EvenTime, even)
+			p.Fitted = arcs
+			list = append(list, p)
 		}
 	}
 	return list, nil
-}
-
-// A NoTargetError says that a design aims for nothing.
-type NoTargetError struct{}
-
-func (e *NoTargetError) Error() string {
-	return "nothing is aimed for: say what you want under [target]"
 }
 
 // propose rounds a shape to what a maker sets, and says how it comes out. Ends that must be
