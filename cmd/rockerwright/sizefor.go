@@ -14,8 +14,7 @@ import (
 // sizeFor answers which rocker does what a file aims for. It returns errLimit where that
 // cannot all be had.
 func sizeFor(out io.Writer, file *design.File, flags sizeFlags) error {
-	options := size.Options{Seed: flags.seed}
-	found, err := size.Solve(file.Design, options)
+	found, err := size.Solve(file.Design, size.Options{Seed: flags.seed})
 	if nothing := (*size.NoTargetError)(nil); errors.As(err, &nothing) {
 		return fmt.Errorf(`%s aims for nothing. Say under [target] what you want, or type it, for example:
   %s target.one_rock=2.0 target.seat_falls=6
@@ -25,10 +24,7 @@ Or name a piece that is liked:
 	if err != nil {
 		return explained(file, err)
 	}
-	others, err := size.Others(file.Design, options)
-	if err != nil {
-		return explained(file, err)
-	}
+	others := found.Others()
 	if flags.write != "" {
 		p, err := curveNamed(flags.curve, found, others)
 		if err != nil {

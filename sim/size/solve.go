@@ -2,6 +2,7 @@ package size
 
 import (
 	"math"
+	"slices"
 
 	"rockerwright/sim"
 	"rockerwright/sim/piece"
@@ -63,6 +64,9 @@ type Options struct {
 type Solution struct {
 	Proposals []Proposal // with one arc first
 	Best      int        // the one to take
+
+	question question
+	one      shape // of one arc
 }
 
 // Take returns the rocker to take.
@@ -86,6 +90,7 @@ func Solve(d piece.Design, options Options) (Solution, error) {
 	if !met {
 		one = q.compound(one, 1, options.Seed)
 	}
+	s.question, s.one = q, one
 	s.Proposals = append(s.Proposals, q.propose(OneArc, one))
 	most := 3
 	if d.Target.Arcs > 0 {
@@ -110,31 +115,20 @@ func (e *NoTargetError) Error() string {
 	return "nothing is aimed for: say what you want under [target]"
 }
 
-// Others returns two rockers that a maker may like instead of one arc: with a flatter tail, and
-// those of 1, 3 and 5 arcs that come near to the even-time edge for the owner at ease. Both
-// start from the arc that meets the design's target as well as one arc can; a design without a
-// target keeps the arc and the time that it has. One that cannot be is left out. Errors are
-// those of [Solve].
-func Others(d piece.Design, options Options) ([]Proposal, error) {
-	q, err := ask(d)
-	if err != nil {
-		return nil, err
-	}
-	one := q.start
-	if d.Target.Asks() {
-		var met bool
-		if one, met = q.oneArc(); !met {
-			one = q.compound(one, 1, options.Seed)
-		}
-	}
+// Others returns rockers that a maker may like instead of the one arc that was found: with a
+// flatter tail, and those of 1, 3 and 5 arcs that come near to the even-time edge for the owner at
+// ease. One that cannot be is left out.
+func (s Solution) Others() []Proposal {
+	q, one := s.question, s.one
 	var list []Proposal
 	if s, ok := q.flatterTail(one); ok {
 		list = append(list, q.propose(FlatterTail, s))
 	}
 	q.design = one.with(q.design) // its ends and its low point
 	q.start.nose, q.start.tail = one.nose, one.tail
+	var err error
 	if q.drawn, err = q.company.Balance(q.design); err != nil {
-		return list, nil
+		return list
 	}
 	for _, arcs := range []int{1, 3, 5} {
 		if even, ok := q.evenTime(arcs); ok {
@@ -143,7 +137,7 @@ func Others(d piece.Design, options Options) ([]Proposal, error) {
 			list = append(list, p)
 		}
 	}
-	return list, nil
+	return list
 }
 
 // propose rounds a shape to what a maker sets, and says how it comes out. Ends that must be
@@ -151,6 +145,7 @@ func Others(d piece.Design, options Options) ([]Proposal, error) {
 func (q *question) propose(curve Curve, s shape) Proposal {
 	step := RadiusStep(q.design.Units)
 	to := func(x, step float64) float64 { return math.Round(x/step) * step }
+	s.radii, s.joints = slices.Clone(s.radii), slices.Clone(s.joints)
 	for i := range s.radii {
 		s.radii[i] = to(s.radii[i], step)
 	}
