@@ -37,7 +37,7 @@ type barChart struct {
 // Effects draws what each change of a table does to the fall of the seat with the owner at ease,
 // the largest on top.
 func Effects(t size.Table) Picture {
-	c := barChart{title: cut(t.Report.Design.Title, 60) + ": what each change does", x: "how much further the seat falls back with its owner at ease, degrees (forward: to the left)"}
+	c := barChart{title: cut(t.Report.Design.Title, 60) + ": what each change does", x: "degrees the seat falls further back, owner at ease (left: forward)"}
 	units := t.Report.Design.Units
 	for _, r := range t.Rows {
 		by := (r.After[size.FallSitting] - r.Before[size.FallSitting]) * 180 / math.Pi
@@ -55,7 +55,7 @@ func Effects(t size.Table) Picture {
 
 // Shares draws on what the fall of the seat with the owner at ease hangs in many chairs.
 func Shares(d piece.Design, s size.Study) Picture {
-	c := barChart{title: cut(d.Title, 60) + ": on what the rest hangs", x: fmt.Sprintf("share of the variance of the seat's fall with its owner at ease, in %d chairs, %%", s.Chairs)}
+	c := barChart{title: cut(d.Title, 60) + ": on what the rest hangs", x: fmt.Sprintf("%% of the variance of the seat's fall, owner at ease, in %d chairs", s.Chairs)}
 	for _, spread := range s.Spreads {
 		if spread.Quantity != size.FallSitting {
 			continue

@@ -17,6 +17,7 @@ type question struct {
 	start   shape // as drawn, one arc
 	room    room
 	movable bool // the low point may be moved under the seat
+	alike   bool // left and right are alike: of a cradle that rocks sideways
 }
 
 // ask reads a design for sizing.
@@ -47,7 +48,8 @@ func ask(d piece.Design) (question, error) {
 	q.start = shapeOf(q.drawn, radius)
 	q.room = roomOf(q.start)
 	weighed := d.Measured.Weight > 0 || d.Measured.Front > 0 || d.Measured.Rear > 0
-	q.movable = !weighed && (d.Kind != piece.Cradle || d.Rocks == piece.End)
+	q.alike = d.Kind == piece.Cradle && d.Rocks == piece.Side
+	q.movable = !weighed && !q.alike
 	return q, nil
 }
 

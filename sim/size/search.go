@@ -47,6 +47,9 @@ func (q *question) shapeAt(x []float64, arcs int) shape {
 	if q.movable {
 		s.low = x[2] * placeScale
 	}
+	if q.alike {
+		s.tail = s.nose
+	}
 	return s
 }
 
@@ -114,6 +117,9 @@ func (q *question) starts(around shape, arcs int, seed uint64) []shape {
 	chance := make([]shape, scouts*arcs)
 	for i := range chance {
 		chance[i] = chanced(around, arcs, rng)
+		if q.alike {
+			chance[i].tail = chance[i].nose
+		}
 	}
 	list := q.best(chance, scouted, func(s shape) shape { return s })
 	base := q.split(around, arcs)

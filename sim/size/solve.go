@@ -72,8 +72,8 @@ type Solution struct {
 // Take returns the rocker to take.
 func (s Solution) Take() Proposal { return s.Proposals[s.Best] }
 
-// Solve returns rockers for the design's target: one arc where that will do or the target
-// asks for no more, else two or three, each the best that was found. Where a target cannot be
+// Solve returns rockers for the design's target: one arc where that will do, the target asks for
+// no more or a cradle rocks sideways, else two or three, each the best that was found. Where a target cannot be
 // had they are the nearest to it that keep what must hold, if anything keeps it; then the one
 // to take has the fewest arcs of those that are as near as a maker can tell. The error is of
 // package piece, an [*UnsuitedError], or a [*NoTargetError] where nothing is aimed for.
@@ -96,6 +96,9 @@ func Solve(d piece.Design, options Options) (Solution, error) {
 	if d.Target.Arcs > 0 {
 		most = int(d.Target.Arcs)
 	}
+	if q.alike {
+		most = 1 // several would be left and right alike, with the flatter ones at both ends
+	}
 	for arcs := 2; arcs <= most && !s.Proposals[len(s.Proposals)-1].Met(); arcs++ { // as few as will do
 		s.Proposals = append(s.Proposals, q.propose(Curve(arcs-1), q.compound(one, arcs, options.Seed)))
 	}
@@ -117,10 +120,13 @@ func (e *NoTargetError) Error() string {
 
 // Others returns rockers that a maker may like instead of the one arc that was found: with a
 // flatter tail, and those of 1, 3 and 5 arcs that come near to the even-time edge for the owner at
-// ease. One that cannot be is left out.
+// ease. One that cannot be is left out; of a cradle that rocks sideways both are.
 func (s Solution) Others() []Proposal {
 	q, one := s.question, s.one
 	var list []Proposal
+	if q.alike {
+		return nil
+	}
 	if s, ok := q.flatterTail(one); ok {
 		list = append(list, q.propose(FlatterTail, s))
 	}
@@ -160,6 +166,9 @@ func (q *question) propose(curve Curve, s shape) Proposal {
 	best, least := s, math.Inf(1)
 	for _, more := range [...][2]float64{{0, 0}, {0, 1}, {1, 0}, {1, 1}, {0, -1}, {-1, 0}, {-1, -1}, {1, -1}, {-1, 1}} {
 		t := s
+		if q.alike && more[0] != more[1] {
+			continue
+		}
 		t.nose, t.tail = s.nose+more[0]*step, s.tail+more[1]*step
 		if sc := score(q.misses(t)); sc < least-1e-9 {
 			best, least = t, sc

@@ -31,15 +31,19 @@ func newGrid(v voice, columns []Column, room int) *grid {
 	return g
 }
 
-// row adds what a cell says of each design; where there is none, a dash.
+// row adds what a cell says of each design; where there is none, a dash. A row of dashes alone is
+// left out.
 func (g *grid) row(label, unit string, cell func(r piece.Report) string) {
-	cells := []string{label}
+	cells, there := []string{label}, false
 	for _, c := range g.columns {
 		text := "–"
 		if len(c.Report.Loads) > 0 {
 			text = cell(c.Report)
 		}
-		cells = append(cells, text)
+		cells, there = append(cells, text), there || text != "–"
+	}
+	if !there {
+		return
 	}
 	g.table.Rows = append(g.table.Rows, Row{Cells: append(cells, unit)})
 }

@@ -204,12 +204,14 @@ func (v voice) likeMargins(l size.Likeness) Block {
 		columns = append(columns, Column{k.Way.String(), k.Report})
 	}
 	g := newGrid(v, columns, 10)
+	length := quantity.Unit(quantity.Length, v.units)
 	for i := range l.Wanted.Loads {
-		name := l.Wanted.Loads[i].Name
 		choose := func(r piece.Report) *piece.Load { return &r.Loads[min(i, len(r.Loads)-1)] }
-		g.row(short(name), "deg "+v.backwards(), g.of(choose, func(l *piece.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
-		g.row("", "lift, "+quantity.Unit(quantity.Length, v.units), g.of(choose, func(l *piece.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
-		g.row("", "deg "+v.forwards(), g.of(choose, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
+		g.table.Rows = append(g.table.Rows, Row{Cells: []string{l.Wanted.Loads[i].Name}})
+		g.row("  "+v.backwards(), "deg", g.of(choose, func(l *piece.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
+		g.row("    lift", length, g.of(choose, func(l *piece.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
+		g.row("  "+v.forwards(), "deg", g.of(choose, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
+		g.row("    lift", length, g.of(choose, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Lift, quantity.Length) }))
 	}
 	return Block{Title: "BEFORE GOING OVER, EVERY LOAD", Table: g.table, All: true}
 }

@@ -72,7 +72,7 @@ func (v voice) aim(a size.Aim) string {
 	case size.SeatFallsEmpty:
 		return "the seat falls, empty,"
 	case size.LargestTilt:
-		return "stands on its tips at"
+		return "its tips touch at"
 	case size.Longest:
 		return "tip to tip"
 	case size.StockWidth:
@@ -235,7 +235,7 @@ func (v voice) curves(one size.Proposal, others []size.Proposal) []Line {
 		was, now := v.leaning(one.Report), v.leaning(p.Report)
 		switch {
 		case p.Curve == size.FlatterTail && len(v.short(p)) > len(v.short(one)):
-			lines = append(lines, Line{Label: "Flatter tail, a brake:", Text: "it misses " + list(v.short(p)) + "."})
+			lines = append(lines, Line{Label: "Flatter tail, a brake:", Text: "it misses: " + list(v.short(p)) + "."})
 		case p.Curve == size.FlatterTail:
 			lines = append(lines, Line{Label: "Flatter tail, a brake:", Text: fmt.Sprintf("the same rock in the middle; leaning furthest the weight must lift %s, not %s.",
 				v.with(now.Balance.Back.Lift, quantity.Length), v.shop(was.Balance.Back.Lift, quantity.Length))})
