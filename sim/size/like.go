@@ -172,7 +172,7 @@ func rounded(d piece.Design) piece.Design {
 	step := RadiusStep(d.Units)
 	to := func(x *float64) {
 		if *x != 0 {
-			*x = quantity.Round(math.Round(*x/step)*step, quantity.Length, d.Units)
+			*x = quantity.Round(atLeastOne(*x, step), quantity.Length, d.Units)
 		}
 	}
 	to(&d.Rocker.Radius)
@@ -185,3 +185,6 @@ func rounded(d piece.Design) piece.Design {
 	}
 	return d
 }
+
+// atLeastOne returns x rounded to whole steps, one at the least.
+func atLeastOne(x, step float64) float64 { return max(1, math.Round(x/step)) * step }

@@ -150,15 +150,14 @@ func (s Solution) Others() []Proposal {
 // so long for a limit are rounded up, those that must be so short down.
 func (q *question) propose(curve Curve, s shape) Proposal {
 	step := RadiusStep(q.design.Units)
-	to := func(x, step float64) float64 { return math.Round(x/step) * step }
 	s.radii, s.joints = slices.Clone(s.radii), slices.Clone(s.joints)
 	for i := range s.radii {
-		s.radii[i] = to(s.radii[i], step)
+		s.radii[i] = atLeastOne(s.radii[i], step)
 	}
 	for i := range s.joints {
-		s.joints[i] = to(s.joints[i], step)
+		s.joints[i] = math.Round(s.joints[i]/step) * step
 	}
-	s.nose, s.tail = to(s.nose, step), to(s.tail, step)
+	s.nose, s.tail = atLeastOne(s.nose, step), atLeastOne(s.tail, step)
 	if _, asked := q.leanOf(); asked && q.unbroken(s) {
 		s = q.leaned(s)
 	}
@@ -169,7 +168,7 @@ func (q *question) propose(curve Curve, s shape) Proposal {
 		if q.alike && more[0] != more[1] {
 			continue
 		}
-		t.nose, t.tail = s.nose+more[0]*step, s.tail+more[1]*step
+		t.nose, t.tail = max(step, s.nose+more[0]*step), max(step, s.tail+more[1]*step)
 		if sc := score(q.misses(t)); sc < least-1e-9 {
 			best, least = t, sc
 		}
