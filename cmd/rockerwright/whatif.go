@@ -6,6 +6,7 @@ import (
 	"io"
 	"os"
 	"os/signal"
+	"runtime/debug"
 
 	"github.com/spf13/cobra"
 
@@ -90,6 +91,7 @@ func whatIf(out, progress io.Writer, args []string, flags whatIfFlags) error {
 
 // study makes many chairs. Ctrl-C ends it with what is done by then.
 func study(out, progress io.Writer, files []string, file *design.File, flags whatIfFlags) error {
+	debug.SetMemoryLimit(80 << 20) // however many chairs are made
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
 	options := size.StudyOptions{Seed: flags.seed}

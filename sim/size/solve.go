@@ -130,12 +130,14 @@ func (s Solution) Others() []Proposal {
 	if s, ok := q.flatterTail(one); ok {
 		list = append(list, q.propose(FlatterTail, s))
 	}
-	q.design = one.with(q.design) // its ends and its low point
-	q.start.nose, q.start.tail = one.nose, one.tail
+	limits := q.design.Limits
+	q.design = s.Proposals[0].Design // its ends and its low point, as they are set
+	q.design.Limits = limits
 	var err error
 	if q.drawn, err = q.company.Balance(q.design); err != nil {
 		return list
 	}
+	q.start.nose, q.start.tail = q.drawn.Edge.Reach()
 	for _, arcs := range []int{1, 3, 5} {
 		if even, ok := q.evenTime(arcs); ok {
 			p := q.proposal(EvenTime, even)
