@@ -21,15 +21,15 @@ type Column struct {
 func Columns(title, source string, columns []Column) Sheet {
 	v := voiceOf(columns[0].Report.Design)
 	s := Sheet{Title: title, Source: source}
-	t := &Table{}
-	var first, second []string
+	t := &Table{Caption: "Side by side"}
+	first, second := []string{""}, []string{""}
 	for _, c := range columns {
 		a, b := parted(plain(c.Head), narrow)
 		first, second = append(first, a), append(second, b)
 	}
-	t.Rows = append(t.Rows, Row{Cells: append(append([]string{""}, first...), "")})
+	t.Head = append(first, "")
 	if some(second) {
-		t.Rows = append(t.Rows, Row{Cells: append(append([]string{""}, second...), "")})
+		t.Over, t.Head = t.Head, append(second, "")
 	}
 	row := func(label, unit string, cell func(r piece.Report) string) {
 		cells := []string{label}

@@ -13,9 +13,9 @@ import (
 func (v voice) everything(r piece.Report) []Block {
 	blocks := []Block{}
 	for _, group := range grouped(r.Loads) {
-		title := "EVERY LOAD"
+		title := "Every load"
 		if name := group[len(group)-1].Sitter; name != "" {
-			title += ": " + upper(plain(short(name)))
+			title += ": " + plain(short(name))
 		}
 		blocks = append(blocks, Block{Title: title, All: true, Table: v.readingsOf(r.Design, group)})
 	}
@@ -24,7 +24,7 @@ func (v voice) everything(r piece.Report) []Block {
 	blocks = append(blocks, v.gives(r)...)
 	blocks = append(blocks, v.bends(r)...)
 	blocks = append(blocks,
-		Block{Title: "EVERY LIMIT", All: true, Table: v.limitTable(v.ranked(r.Limits))},
+		Block{Title: "Every limit", All: true, Table: v.limitTable(v.ranked(r.Limits))},
 		v.pulls(r),
 	)
 	blocks = append(blocks, v.survives(r)...)
@@ -37,8 +37,8 @@ func (v voice) everything(r piece.Report) []Block {
 		blocks = append(blocks, v.times(r))
 	}
 	return append(blocks,
-		Block{Title: "WHAT THIS RESTS ON", All: true, Lines: v.assumptions(r)},
-		Block{Title: "CAUTIONS", All: true, Lines: v.cautions()},
+		Block{Title: "What this rests on", All: true, Lines: v.assumptions(r)},
+		Block{Title: "Cautions", All: true, Lines: v.cautions()},
 	)
 }
 
@@ -66,9 +66,9 @@ func (v voice) pulls(r piece.Report) Block {
 		}
 	}
 	if len(t.Rows) == 0 {
-		return Block{Title: "WHAT TIPS IT", All: true, Lines: []Line{{Text: "Draw [seat] and [back] to learn what a pull at the top of the back does."}}}
+		return Block{Title: "What tips it", All: true, Lines: []Line{{Text: "Draw [seat] and [back] to learn what a pull at the top of the back does."}}}
 	}
-	return Block{Title: "WHAT TIPS IT", All: true, Table: t}
+	return Block{Title: "What tips it", All: true, Table: t}
 }
 
 // swings returns how long a rock takes by how far the load was let go.
@@ -85,7 +85,7 @@ func (v voice) swings(l *piece.Load) Block {
 		}
 		t.Rows = append(t.Rows, Row{Cells: []string{from, fmt.Sprintf("%.2f s", s.Period), v.shop(math.Abs(s.Reach), quantity.Angle), fmt.Sprintf("%.2f", s.Friction), "degrees from rest"}})
 	}
-	return Block{Title: "TIME OF A ROCK: " + upper(plain(short(l.Name))), All: true, Table: t}
+	return Block{Title: "Time of a rock: " + plain(short(l.Name)), All: true, Table: t}
 }
 
 // times returns how long a rock of each load takes, by how far it was let go.
@@ -108,7 +108,7 @@ func (v voice) times(r piece.Report) Block {
 		row.Cells = append(row.Cells, "s")
 		t.Rows = append(t.Rows, row)
 	}
-	return Block{Title: "TIME OF A ROCK, THERE AND BACK", All: true, Table: t}
+	return Block{Title: "Time of a rock, there and back", All: true, Table: t}
 }
 
 // assumptions says on what the numbers stand.

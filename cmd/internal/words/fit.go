@@ -67,7 +67,7 @@ func (v voice) fitTable(r piece.Report) []Block {
 		t.Rows = append(t.Rows, Row{Cells: []string{f.What, v.shop(f.Have, quantity.Length), v.between(f.Low, f.High), change, f.Size.String()}, Bad: !f.Holds()})
 	}
 	note := Line{Text: fmt.Sprintf("In %s. The clearances between a person and a seat are common practice among chairmakers; change them to taste.", map[quantity.System]string{quantity.Inch: "inches", quantity.Metric: "millimetres"}[v.units])}
-	return []Block{{Title: "FIT", All: true, Table: t}, {All: true, Lines: append(v.misfits(r), note)}}
+	return []Block{{Title: "Fit", All: true, Table: t}, {All: true, Lines: append(v.misfits(r), note)}}
 }
 
 // between says what is wanted: a range, or at least so much.
@@ -175,7 +175,7 @@ func (v voice) people(r piece.Report) []Block {
 		lines = append(lines, Line{Text: "Others: " + strings.Join(others, "; ") + "."})
 	}
 	lines = append(lines, postures(r)...)
-	return []Block{{Title: "PEOPLE", All: true, Table: t}, {All: true, Lines: lines}}
+	return []Block{{Title: "People", All: true, Table: t}, {All: true, Lines: lines}}
 }
 
 // postures says how the postures are meant, of those that were checked.

@@ -139,7 +139,7 @@ func (v voice) fates(r piece.Rocking) []Block {
 		return nil
 	}
 	note := "Of the first load all trials, of the others those that end badly. Drops in: falls " + v.with(piece.DropHeight, quantity.Length) + " on to the empty piece at its rest (our judgement). Kept: degrees to the hilltop at the nearest; lift: how much of it was used."
-	return []Block{{Title: "OTHER TRIALS", Table: t}, {Lines: []Line{{Text: note}}}}
+	return []Block{{Title: "Other trials", Table: t}, {Lines: []Line{{Text: note}}}}
 }
 
 // survives is the block of check: what the worst of the loads comes back from.
@@ -164,5 +164,5 @@ func (v voice) survives(r piece.Report) []Block {
 			lines = append(lines, Line{Text: upperFirst(f.Name) + ": " + f.Outcome.String() + ".", Bad: true})
 		}
 	}
-	return []Block{{Title: "WHAT IT SURVIVES", All: true, Lines: lines}}
+	return []Block{{Title: "What it survives", All: true, Lines: lines}}
 }
