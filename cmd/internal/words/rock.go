@@ -15,18 +15,23 @@ func Rock(r piece.Rocking, source string) Sheet {
 	v := voiceOf(r.Report.Design)
 	s := Sheet{Title: v.title(r.Report.Design), Source: source}
 	s.Blocks = append(s.Blocks, Block{Lines: v.rocked(r)})
-	s.Blocks = append(s.Blocks, v.survivals(r)...)
-	s.Blocks = append(s.Blocks, v.fates(r)...)
-	s.Blocks = append(s.Blocks, v.seating(r)...)
-	s.Blocks = append(s.Blocks, v.slopes(r)...)
-	s.Blocks = append(s.Blocks, v.cradle(r)...)
-	s.Blocks = append(s.Blocks, v.room(r), v.sidewaysBlock(r), v.walks(r))
-	s.Blocks = append(s.Blocks, v.stops(r)...)
+	s.Blocks = append(s.Blocks, v.tried(r)...)
 	s.Blocks = append(s.Blocks, Block{Lines: []Line{
 		{Text: "The piece and whoever sits in it are one rigid body that rolls without slipping; sliding, a rug's softness and people who move on are outside the model. Shoves last " + v.seconds(piece.ShoveTime) + " s (our judgement)."},
 		v.disclaimer(),
 	}})
 	return s
+}
+
+// tried returns all that was tried beside the motion, and what room it takes.
+func (v voice) tried(r piece.Rocking) []Block {
+	blocks := v.survivals(r)
+	blocks = append(blocks, v.fates(r)...)
+	blocks = append(blocks, v.seating(r)...)
+	blocks = append(blocks, v.slopes(r)...)
+	blocks = append(blocks, v.cradle(r)...)
+	blocks = append(blocks, v.room(r), v.sidewaysBlock(r), v.walks(r))
+	return append(blocks, v.stops(r)...)
 }
 
 // rocked says what became of the motion that was asked for.
@@ -106,7 +111,7 @@ func (v voice) survivals(r piece.Rocking) []Block {
 	if len(r.Survivals) == 0 {
 		return nil
 	}
-	t := &Table{Head: []string{"WHAT IT SURVIVES", "let go back", "let go forward", "shove", "crest at", ""}}
+	t := &Table{Caption: "What it survives", Head: []string{"WHAT IT SURVIVES", "let go back", "let go forward", "shove", "crest at", ""}}
 	for _, s := range r.Survivals {
 		t.Rows = append(t.Rows, Row{Cells: append([]string{plain(short(s.Load))}, v.survived(s)...)})
 	}
