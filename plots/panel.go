@@ -33,7 +33,7 @@ func (p panel) draw(r piece.Rocking) []group {
 	end := p.from.X + p.size.X
 	trace.add(path(ink, 0.3, p.from, r2.Vec{X: end, Y: p.from.Y}))
 	every := 2.0
-	if p.span < 5 {
+	if p.span <= 5 {
 		every = 1
 	}
 	for t := 0.0; t <= p.span; t += every {
@@ -52,7 +52,7 @@ func (p panel) draw(r piece.Rocking) []group {
 	}
 	trace.add(path(ink, 0.45, line...))
 	p.tilts(&trace, r, end)
-	trace.add(words(r2.Vec{X: p.from.X, Y: p.from.Y + p.size.Y + 8.6}, letter, left, "tilt in time,"), words(r2.Vec{X: p.from.X, Y: p.from.Y + p.size.Y + 4.2}, letter, left, p.began(r)))
+	trace.add(words(r2.Vec{X: p.from.X, Y: p.from.Y + p.size.Y + 8.6}, letter, left, "tilt in time,"), words(r2.Vec{X: p.from.X, Y: p.from.Y + p.size.Y + 4.2}, letter, left, degreeSign(p.began(r))))
 	now := group{name: "now", moves: withTime}
 	now.add(shape{points: []r2.Vec{p.at(0, p.rest)}, radius: 1.2, fill: rgb(213, 94, 0), stroke: ink, width: 0.3})
 	return []group{trace, now}

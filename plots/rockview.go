@@ -27,9 +27,10 @@ var Script string
 const (
 	rockingHigh  = 82.0
 	rockingTop   = 22.0
-	rockingLow   = 17.0
+	rockingLow   = 11.0
+	narrowWide   = 88.0
 	panelWide    = 58.0
-	panelHigh    = 30.0
+	panelHigh    = 26.0
 	rockingLeast = 66.0 // of the drawing: what the panel and the labels below it need
 )
 
@@ -46,12 +47,21 @@ const (
 // (degrees, clockwise) from where it is drawn, about the corner of the drawing, where the
 // contact is moved, and where the point of the trace.
 func RockingView(r piece.Rocking) Picture {
+	return rockingView(r, viewWidth, area{width: viewWidth - panelWide, high: rockingHigh, least: rockingLeast, top: rockingTop, low: rockingLow})
+}
+
+// NarrowRockingView draws the same without the trace, for half the width of a page.
+func NarrowRockingView(r piece.Rocking) Picture {
+	return rockingView(r, narrowWide, area{width: narrowWide, high: rockingHigh, top: 31, low: 20, narrow: true})
+}
+
+func rockingView(r piece.Rocking, width float64, room area) Picture {
 	ghosts := ghostsOf(r.Report)
 	last := &ghosts[len(ghosts)-1]
-	*last = ghost{name: "seated", who: cut(r.Load.Name, 28), how: last.how, load: r.Load, tilt: r.Load.Balance.Rest.Tilt, colour: ink, wide: 0.6, moves: true}
+	*last = ghost{name: "seated", who: cut(r.Load.Name, 25), how: last.how, load: r.Load, tilt: r.Load.Balance.Rest.Tilt, colour: ink, wide: 0.6, moves: true}
 	least, most := turns(r)
 	d := r.Report.Design
-	alt := fmt.Sprintf("Side view to scale, and the tilt in time. %s", cut(r.Load.Name, 60))
+	alt := "Side view to scale. " + cut(r.Load.Name, 60)
 	if from := r.Start.Tilt - last.tilt; from != 0 {
 		alt += fmt.Sprintf(", let go %s from the rest,", sided(from, d))
 	}
@@ -64,12 +74,18 @@ func RockingView(r piece.Rocking) Picture {
 		alt += " " + g.who + ": " + g.how + "."
 	}
 	return Picture{Name: "rocking", Alt: alt, draw: func(w io.Writer, f Format) error {
-		return rockingScene(r, ghosts, alt, least, most).write(w, f)
+		return rockingScene(r, ghosts, alt, least, most, width, room).write(w, f)
 	}}
 }
 
-// sampled returns how long the motion is drawn, s.
-func sampled(r piece.Rocking) float64 { return min(r.Trace.Duration, mostSampled) }
+// sampled returns how long the motion is drawn, s: some six rocks.
+func sampled(r piece.Rocking) float64 {
+	span := min(r.Trace.Duration, mostSampled)
+	if t := r.Load.Balance.Period; !math.IsNaN(t) {
+		span = min(span, max(4, math.Ceil(6*t)))
+	}
+	return span
+}
 
 // samplesOf returns how many samples follow the first.
 func samplesOf(r piece.Rocking) int { return int(sampled(r)/sampleEvery + 1e-9) }
@@ -85,12 +101,12 @@ func turns(r piece.Rocking) (least, most float64) {
 }
 
 // rockingScene lays out the view.
-func rockingScene(r piece.Rocking, ghosts []ghost, alt string, least, most float64) scene {
+func rockingScene(r piece.Rocking, ghosts []ghost, alt string, least, most, width float64, room area) scene {
 	moving := ghosts[len(ghosts)-1]
 	reach := []ghost{moving, moving}
 	reach[0].tilt, reach[1].tilt = least, most
-	view := frameOf(r.Report, append(reach, ghosts...), area{width: viewWidth - panelWide, high: rockingHigh, least: rockingLeast, top: rockingTop, low: rockingLow})
-	s := scene{width: viewWidth, height: view.height, title: cut(r.Report.Design.Title, 60), alt: alt}
+	view := frameOf(r.Report, append(reach, ghosts...), room)
+	s := scene{width: width, height: view.height, title: cut(r.Report.Design.Title, 60), alt: alt}
 	s.groups = append(s.groups, view.ground(r.Report))
 	for _, g := range ghosts {
 		s.groups = append(s.groups, view.ghost(r.Report, g)...)
@@ -99,8 +115,10 @@ func rockingScene(r piece.Rocking, ghosts []ghost, alt string, least, most float
 	marks.moves = withContact
 	s.groups = append(append(s.groups, view.paths(r, least, most)...), marks)
 	s.groups = append(append(s.groups, view.labels(r.Report, ghosts)...), view.rule(r.Report))
-	p := panel{from: r2.Vec{X: view.width + 8, Y: view.height - rockingTop - 11 - panelHigh}, size: r2.Vec{X: panelWide - 28, Y: panelHigh}, least: least, most: most, rest: moving.tilt, span: sampled(r)}
-	s.groups = append(s.groups, p.draw(r)...)
+	p := panel{from: r2.Vec{X: view.width + 8, Y: view.height - rockingTop - 8 - panelHigh}, size: r2.Vec{X: panelWide - 28, Y: panelHigh}, least: least, most: most, rest: moving.tilt, span: sampled(r)}
+	if !room.narrow {
+		s.groups = append(s.groups, p.draw(r)...)
+	}
 	s.samples = view.samples(r, p)
 	return s
 }
@@ -123,14 +141,20 @@ func (f frame) paths(r piece.Rocking, least, most float64) []group {
 	}
 	paths.add(path(blue, 0.5, centre...), path(blue, 1.3, rolled...))
 	names := group{name: "path-labels", still: true}
-	place := r2.Vec{X: f.width + 8, Y: f.low + 19}
+	byX := func(a, b r2.Vec) int { return cmp.Compare(a.X, b.X) }
+	if f.narrow {
+		place := r2.Vec{X: 2, Y: f.low - 13}
+		names.add(words(place, letter, left, "balance point's path"), path(blue, 0.25, slices.MinFunc(centre, byX), r2.Add(place, r2.Vec{X: 8, Y: 3.4})))
+		place.X = f.width - 2
+		names.add(words(place, letter, right, "rolls on this much"), path(blue, 0.25, slices.MaxFunc(rolled, byX), r2.Add(place, r2.Vec{X: -8, Y: 3.4})))
+		return []group{paths, names}
+	}
+	place := r2.Vec{X: f.width + 8, Y: f.low + 13}
 	names.add(words(place, letter, left, "path of the"), words(r2.Sub(place, r2.Vec{Y: 4.4}), letter, left, "balance point"))
-	end := slices.MaxFunc(centre, func(a, b r2.Vec) int { return cmp.Compare(a.X, b.X) })
-	names.add(path(blue, 0.25, end, r2.Add(place, r2.Vec{X: -1.5, Y: 1})))
-	along := r2.Vec{X: f.width + 8, Y: f.low + 3}
-	names.add(words(along, letter, left, "rolls on this much"), words(r2.Sub(along, r2.Vec{Y: 4.4}), letter, left, "of the floor"))
-	last := slices.MaxFunc(rolled, func(a, b r2.Vec) int { return cmp.Compare(a.X, b.X) })
-	names.add(path(blue, 0.25, last, r2.Add(along, r2.Vec{X: -1.5, Y: 1})))
+	names.add(path(blue, 0.25, slices.MaxFunc(centre, byX), r2.Add(place, r2.Vec{X: -1.5, Y: 1})))
+	place = r2.Vec{X: f.width + 8, Y: f.low + 1}
+	names.add(words(place, letter, left, "rolls on this much"), words(r2.Sub(place, r2.Vec{Y: 4.4}), letter, left, "of the floor"))
+	names.add(path(blue, 0.25, slices.MaxFunc(rolled, byX), r2.Add(place, r2.Vec{X: -1.5, Y: 1})))
 	return []group{paths, names}
 }
 

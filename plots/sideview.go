@@ -144,6 +144,7 @@ type area struct {
 	width, high float64 // of all, and of the drawing without the rooms over and under it
 	least       float64 // height of the drawing, however low the piece
 	top, low    float64
+	narrow      bool // half a page wide
 }
 
 // A frame is where the metres of the view lie on the paper.
@@ -293,20 +294,29 @@ func (f frame) marks(r piece.Report, g ghost) group {
 }
 
 // labels writes a label over each ghost, in the order in which they stand, and leads it
-// to its highest point.
+// to its highest point; in a narrow view they go down like stairs, so that no leader
+// crosses a label.
 func (f frame) labels(r piece.Report, ghosts []ghost) []group {
 	ordered := slices.Clone(ghosts)
 	slices.SortStableFunc(ordered, func(a, b ghost) int { return cmp.Compare(f.head(r, a).X, f.head(r, b).X) })
-	column := (viewWidth - 2*margin) / float64(len(ordered))
+	column := min((viewWidth-2*margin)/float64(len(ordered)), 1.05*f.width/float64(len(ordered)))
 	var groups []group
 	for i, g := range ordered {
-		place := r2.Vec{X: margin + (float64(i)+0.5)*column, Y: f.height - f.top + 17}
+		place, align, from := r2.Vec{X: margin + (float64(i)+0.5)*column, Y: f.height - f.top + 17}, middle, 0.0
+		if f.narrow {
+			place, align, from = r2.Vec{X: 2 + 21*float64(i), Y: f.height - 4 - 9.4*float64(i)}, left, 1.5
+		}
 		labels := group{name: "label-" + g.name, still: g.moves}
-		labels.add(words(place, letter, middle, g.who), words(r2.Add(place, r2.Vec{Y: -4.4}), letter, middle, g.how))
-		labels.add(path(g.colour, 0.25, r2.Add(place, r2.Vec{Y: -6}), r2.Add(f.head(r, g), r2.Vec{Y: 1})))
+		labels.add(words(place, letter, align, g.who), words(r2.Add(place, r2.Vec{Y: -4.4}), letter, align, degreeSign(g.how)))
+		labels.add(path(g.colour, 0.25, r2.Add(place, r2.Vec{X: from, Y: -6}), r2.Add(f.head(r, g), r2.Vec{Y: 1})))
 		groups = append(groups, labels)
 	}
 	return groups
+}
+
+// degreeSign returns a text as it stands beside a drawing, where room is dear.
+func degreeSign(text string) string {
+	return strings.NewReplacer(" degrees", "°", " degree", "°").Replace(text)
 }
 
 // head returns the point of a ghost to which its label leads: the top of the back, else
@@ -330,6 +340,15 @@ func (f frame) head(r piece.Report, g ghost) r2.Vec {
 	return highest
 }
 
+// scaleAt returns the height of the scale on the paper: under the floor, clear of the mark
+// of the contact.
+func (f frame) scaleAt() float64 {
+	if f.narrow {
+		return 2.2
+	}
+	return min(5, f.low-8)
+}
+
 // rule draws a scale in the maker's units.
 func (f frame) rule(r piece.Report) group {
 	rule := group{name: "scale"}
@@ -337,7 +356,7 @@ func (f frame) rule(r piece.Report) group {
 	if r.Design.Units == quantity.Metric {
 		length, text = 0.300, "300 mm"
 	}
-	from := r2.Vec{X: margin, Y: 5}
+	from := r2.Vec{X: margin, Y: f.scaleAt()}
 	to := r2.Add(from, r2.Vec{X: length * f.scale})
 	up := r2.Vec{Y: 1.2}
 	rule.add(path(ink, 0.4, r2.Add(from, up), r2.Sub(from, up), from, to, r2.Add(to, up), r2.Sub(to, up)))

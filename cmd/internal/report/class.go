@@ -22,7 +22,7 @@ func Class(w io.Writer, heads [2]string, subjects [2]Subject) error {
 	for i, s := range subjects {
 		p.printf("<section id=\"piece-%d\">\n", i+1)
 		p.heading(2, c.Heads[i])
-		p.picture(s.side(), c.Titles[i])
+		p.picture(s.narrow(), c.Titles[i])
 		p.printf("</section>\n")
 	}
 	p.printf("</div>\n<section id=\"differences\">\n")

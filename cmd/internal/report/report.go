@@ -104,3 +104,11 @@ func (s Subject) side() plots.Picture {
 	}
 	return plots.SideView(s.Report)
 }
+
+// narrow returns the side view for half a page.
+func (s Subject) narrow() plots.Picture {
+	if s.Rocking != nil {
+		return plots.NarrowRockingView(*s.Rocking)
+	}
+	return plots.SideView(s.Report)
+}

@@ -100,7 +100,7 @@ func (d *differences) stand(loads [2]*piece.Load) bool {
 	both := true
 	for i, l := range loads {
 		if l.Balance.Outcome != sim.Rocks {
-			d.say(d.names[i] + " has no rest that could be set against the other's: " + l.Balance.Outcome.String() + ".")
+			d.say(upperFirst(d.names[i]) + " has no rest that could be set against the other's: " + l.Balance.Outcome.String() + ".")
 			both = false
 		}
 	}
@@ -117,5 +117,5 @@ func (d *differences) of(kind quantity.Kind, a, b float64, sentence string) {
 	if b > a {
 		name, first, second = d.names[1], second, first
 	}
-	d.say(fmt.Sprintf(sentence, name, first, second))
+	d.say(upperFirst(fmt.Sprintf(sentence, name, first, second)))
 }

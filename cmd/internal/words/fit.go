@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"math"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"rockerwright/body/person"
 	"rockerwright/sim/piece"
@@ -48,7 +50,14 @@ func (v voice) fitLine(r piece.Report, terse bool) []Line {
 	return []Line{{Text: "Fits the owner? " + upperFirst(text)}}
 }
 
-func upperFirst(text string) string { return strings.ToUpper(text[:1]) + text[1:] }
+// upperFirst returns a text with its first letter as a capital, whatever the script.
+func upperFirst(text string) string {
+	first, size := utf8.DecodeRuneInString(text)
+	if size == 0 || first == utf8.RuneError {
+		return text
+	}
+	return string(unicode.ToUpper(first)) + text[size:]
+}
 
 // fitTable returns have, want and change by of each measure.
 func (v voice) fitTable(r piece.Report) []Block {

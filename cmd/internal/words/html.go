@@ -12,12 +12,22 @@ import (
 // bold is never the only carrier of a meaning. It takes no notice of All.
 func HTML(w io.Writer, blocks []Block, level int) error {
 	m := markup{level: level}
-	for _, b := range blocks {
+	for i, b := range blocks {
+		alone, before := b.tableAlone(), i > 0 && blocks[i-1].tableAlone()
+		if alone && !before {
+			m.printf("<div class=\"tables\">\n") // side by side, where there is room
+		}
 		m.block(b)
+		if alone && (i == len(blocks)-1 || !blocks[i+1].tableAlone()) {
+			m.printf("</div>\n")
+		}
 	}
 	_, err := io.WriteString(w, m.text.String())
 	return err
 }
+
+// tableAlone reports whether a block is a table and nothing else.
+func (b Block) tableAlone() bool { return b.Table != nil && len(b.Lines) == 0 }
 
 // A markup is a page being written.
 type markup struct {
@@ -41,7 +51,7 @@ func (m *markup) block(b Block) {
 	m.printf("<div class=\"block\">\n")
 	caption := ""
 	switch {
-	case b.Title != "" && b.Table != nil && len(b.Lines) == 0:
+	case b.Title != "" && b.tableAlone():
 		caption = m.heading(b.Title)
 	case b.Title != "":
 		m.printf("%s\n", m.heading(b.Title))
@@ -101,7 +111,7 @@ func (m *markup) table(t *Table, caption string) {
 	if len(t.Head) > 0 {
 		m.printf("<thead><tr>")
 		for i := range columns {
-			m.head(strings.TrimSpace(cell(t.Over, i) + " " + cell(t.Head, i)))
+			m.head(cell(t.Over, i), cell(t.Head, i))
 		}
 		m.printf("</tr></thead>\n")
 	}
@@ -120,13 +130,17 @@ func cell(cells []string, i int) string {
 	return ""
 }
 
-// head writes the head of a column, an empty cell where it has none.
-func (m *markup) head(text string) {
-	if text == "" {
+// head writes the head of a column, in two lines where it has them, an empty cell where it
+// has none.
+func (m *markup) head(over, text string) {
+	switch {
+	case over == "" && text == "":
 		m.printf("<td></td>")
-		return
+	case over == "" || text == "":
+		m.printf(`<th scope="col">%s</th>`, Escaped(over+text))
+	default:
+		m.printf(`<th scope="col">%s<br>%s</th>`, Escaped(over), Escaped(text))
 	}
-	m.printf(`<th scope="col">%s</th>`, Escaped(text))
 }
 
 // row writes a row. A label that is set in belongs to the row above.

@@ -109,7 +109,7 @@ func (v voice) checked(r piece.Report) string {
 	for _, c := range r.Checked() {
 		one := fmt.Sprintf("%s (%s)", cutTo(plain(c.Name), 30), v.with(c.Mass, quantity.Mass))
 		if c.Postures > 1 {
-			one += fmt.Sprintf(" in %d ways", c.Postures)
+			one += fmt.Sprintf(" in %d postures", c.Postures)
 		}
 		said = append(said, one)
 	}

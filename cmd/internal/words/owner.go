@@ -53,7 +53,11 @@ func (v voice) whom(r piece.Report) string {
 	case piece.Settee:
 		return text + " Two together, or one alone; one alone at the end was looked at too."
 	}
-	return text + " One at a time; nobody lighter or heavier was checked."
+	text += " One at a time."
+	for _, l := range v.may(r) {
+		text += " " + l.Text
+	}
+	return text
 }
 
 // shouldRest says what the owner can see of the rest with a tape, empty and still.

@@ -111,7 +111,7 @@ func (v voice) survivals(r piece.Rocking) []Block {
 	if len(r.Survivals) == 0 {
 		return nil
 	}
-	t := &Table{Caption: "What it survives", Head: []string{"WHAT IT SURVIVES", "let go back", "let go forward", "shove", "crest at", ""}}
+	t := &Table{Caption: "Largest tilts, shoves and speeds, load by load", Head: []string{"WHAT IT SURVIVES", "let go back", "let go forward", "shove", "crest at", ""}}
 	for _, s := range r.Survivals {
 		t.Rows = append(t.Rows, Row{Cells: append([]string{plain(short(s.Load))}, v.survived(s)...)})
 	}
