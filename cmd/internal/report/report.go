@@ -61,7 +61,7 @@ func shown(r piece.Report) *piece.Load {
 func Write(w io.Writer, s Subject) error {
 	k := words.Keep(s.Report, s.Rocking, s.Making, s.More)
 	var p page
-	p.begin(k.Title)
+	p.begin(k.Tab)
 	p.printf("<header>\n")
 	p.heading(1, k.Title)
 	p.printf("<p class=\"made\">%s</p>\n</header>\n", words.Escaped(k.Made))

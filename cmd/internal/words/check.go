@@ -58,10 +58,6 @@ func head(list []piece.Limit, n int) []piece.Limit { return list[:min(n, len(lis
 
 // title returns the heading: what it is, on what it rocks, how it was drawn.
 func (v voice) title(d piece.Design) string {
-	name := d.Title
-	if name == "" {
-		name = "Untitled " + v.piece()
-	}
 	curve := v.with(d.Rocker.Radius, quantity.Length) + " rocker"
 	if len(d.Measured.Left)+len(d.Measured.Right) > 0 {
 		curve = "measured rocker"
@@ -72,7 +68,15 @@ func (v voice) title(d piece.Design) string {
 	if v.units == quantity.Metric {
 		drawn = "drawn in millimetres"
 	}
-	return short(name) + " · " + curve + " · " + drawn
+	return v.name(d) + " · " + curve + " · " + drawn
+}
+
+// name returns what a heading calls a design.
+func (v voice) name(d piece.Design) string {
+	if d.Title == "" {
+		return "Untitled " + v.piece()
+	}
+	return short(d.Title)
 }
 
 // arcs counts the arcs of a rocker, flats and corners not counted.

@@ -13,6 +13,7 @@ import (
 // between: the side view after First, each section's own before its blocks.
 type Kept struct {
 	Title    string
+	Tab      string  // the title in short
 	Made     string  // from what, when, and by which version
 	First    []Block // what was checked, and the verdict
 	Side     string  // what to look at in the side view
@@ -45,6 +46,7 @@ func Keep(r piece.Report, rocking *piece.Rocking, m Making, more []Block) Kept {
 	v := voiceOf(r.Design)
 	k := Kept{
 		Title: v.title(r.Design),
+		Tab:   "Report: " + v.name(r.Design),
 		Made:  m.line(),
 		First: []Block{{Lines: append([]Line{{Label: "CHECKED:", Text: v.checked(r)}}, v.answer(r, m.Changes, everyRemark)...)}},
 		Side:  "To scale. " + v.path(rocking),
