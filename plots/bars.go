@@ -84,11 +84,12 @@ func (c barChart) picture(name, what string) Picture {
 	for _, b := range c.bars {
 		alt = append(alt, b.label+" "+b.said)
 	}
-	return Picture{Name: name, Alt: what + ": " + strings.Join(alt, "; ") + ".", draw: func(w io.Writer, f Format) error { return c.write(w, f) }}
+	said := what + ": " + strings.Join(alt, "; ") + "."
+	return Picture{Name: name, Alt: said, draw: func(w io.Writer, f Format) error { return c.write(w, f, said) }}
 }
 
-// write draws the chart.
-func (c barChart) write(w io.Writer, f Format) error {
+// write draws the chart; alt says what it shows.
+func (c barChart) write(w io.Writer, f Format, alt string) error {
 	p := plot.New()
 	p.Title.Text, p.X.Label.Text = c.title, c.x
 	p.Title.TextStyle.Font, p.Title.Padding = typeface(12), 8
@@ -112,7 +113,7 @@ func (c barChart) write(w io.Writer, f Format) error {
 	}
 	wide := p.X.Max - p.X.Min
 	p.X.Min, p.X.Max = p.X.Min-0.12*wide, p.X.Max+0.12*wide // room for the values
-	return writePlot(w, f, p)
+	return writePlot(w, f, p, alt)
 }
 
 // saying writes the value of each bar behind it.

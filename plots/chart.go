@@ -5,8 +5,10 @@ import (
 	"fmt"
 	"io"
 	"math"
+	"regexp"
 	"slices"
 	"strconv"
+	"strings"
 
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/plotter"
@@ -22,6 +24,9 @@ const (
 	chartHeight = 4.5 * vg.Inch
 )
 
+// longestLabel is how many characters of a load's name a chart shows.
+const longestLabel = 36
+
 // A curve is one load's line on a chart.
 type curve struct {
 	label  string
@@ -35,6 +40,7 @@ type curve struct {
 // A chart is a few curves over one axis.
 type chart struct {
 	title, x, y string
+	alt         string
 	curves      []curve
 	lines       []float64  // tilts to look at, drawn upright, degrees
 	low, high   plotter.XY // the range shown
@@ -46,7 +52,7 @@ func (c chart) write(w io.Writer, f Format) error {
 	if err != nil {
 		return err
 	}
-	return writePlot(w, f, p)
+	return writePlot(w, f, p, c.alt)
 }
 
 // plot lays the chart out: the curves, and to their right the labels, each led to its
@@ -86,9 +92,24 @@ func (c chart) plot() (*plot.Plot, error) {
 		}
 	}
 	p.Add(c.labels(c.high.X + 0.05*wide))
-	p.X.Min, p.X.Max = c.low.X, c.high.X+0.45*wide // room for the labels
+	p.X.Min, p.X.Max = c.low.X, c.high.X+c.room()*wide
 	p.Y.Min, p.Y.Max = c.low.Y, c.high.Y
 	return p, nil
+}
+
+// room returns how much wider than its curves a chart must be for their labels.
+func (c chart) room() float64 {
+	longest := vg.Length(0)
+	for _, k := range c.curves {
+		longest = max(longest, labelStyle().Width(k.label))
+	}
+	share := float64(longest / (chartWidth - 60)) // of the chart inside its axis
+	return (0.07 + share) / (1 - share)
+}
+
+// labelStyle is that of a curve's label.
+func labelStyle() text.Style {
+	return text.Style{Color: ink, Font: typeface(9.5), XAlign: draw.XLeft, YAlign: draw.YCenter, Handler: plot.DefaultTextHandler}
 }
 
 // addTo draws one curve, its rest and its tips.
@@ -180,12 +201,12 @@ func (l labels) Plot(canvas draw.Canvas, p *plot.Plot) {
 	for i, k := range l.curves {
 		style := draw.LineStyle{Color: k.line.colour, Width: 0.5}
 		canvas.StrokeLine2(style, toX(k.anchor.X), toY(k.anchor.Y), x-3, at[i])
-		canvas.FillText(text.Style{Color: ink, Font: typeface(9.5), XAlign: draw.XLeft, YAlign: draw.YCenter, Handler: plot.DefaultTextHandler}, vg.Point{X: x, Y: at[i]}, k.label)
+		canvas.FillText(labelStyle(), vg.Point{X: x, Y: at[i]}, k.label)
 	}
 }
 
-// writePlot writes a laid-out plot.
-func writePlot(w io.Writer, f Format, p *plot.Plot) error {
+// writePlot writes a laid-out plot. alt says what it shows.
+func writePlot(w io.Writer, f Format, p *plot.Plot, alt string) error {
 	if f == PDF {
 		canvas := newPDF(chartWidth, chartHeight)
 		p.Draw(paddedPage(canvas))
@@ -198,8 +219,32 @@ func writePlot(w io.Writer, f Format, p *plot.Plot) error {
 	if _, err := canvas.WriteTo(&svg); err != nil {
 		return err
 	}
-	_, err := w.Write(bytes.ReplaceAll(svg.Bytes(), []byte("font-family:Liberation Sans;"), []byte("font-family:"+families+";")))
+	text := styles.ReplaceAllFunc(svg.Bytes(), attributes)
+	if f == inPage {
+		text = bytes.Replace(text[bytes.Index(text, []byte("<svg")):], []byte("<svg"), []byte("<svg role=\"img\" aria-label=\""+escaped(alt)+"\""), 1)
+	}
+	_, err := w.Write(text)
 	return err
+}
+
+// styles are the style attributes of an SVG; a text has no quotes of its own.
+var styles = regexp.MustCompile(`style="[^"]*"`)
+
+// attributes returns a style as attributes of their own, which a page that forbids styles
+// lets through, and without those that say the usual.
+func attributes(style []byte) []byte {
+	var list []string
+	for _, entry := range strings.Split(strings.Trim(string(style[len("style="):]), `"`), ";") {
+		name, value, found := strings.Cut(strings.TrimSpace(entry), ":")
+		if !found || value == "normal" {
+			continue
+		}
+		if name == "font-family" {
+			value = families
+		}
+		list = append(list, fmt.Sprintf(`%s="%s"`, name, value))
+	}
+	return []byte(strings.Join(list, " "))
 }
 
 // paddedPage returns a page with a little room around what is drawn.

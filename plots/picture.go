@@ -15,6 +15,10 @@ const (
 	PDF Format = "pdf"
 )
 
+// inPage is an SVG as part of a page: it says what it shows in aria-label, has no ids that
+// two pictures could share and no style of its own, which a page may forbid.
+const inPage Format = "part of a page"
+
 // A Picture is one drawing of a report.
 type Picture struct {
 	Name string // of its file, without the ending
@@ -30,6 +34,9 @@ func (p Picture) Draw(w io.Writer, f Format) error {
 	}
 	return p.draw(w, f)
 }
+
+// InPage writes the picture as an svg element of an HTML page.
+func (p Picture) InPage(w io.Writer) error { return p.draw(w, inPage) }
 
 // Pictures returns all pictures of a report.
 func Pictures(r piece.Report) []Picture {

@@ -122,7 +122,7 @@ func TestSideViewGroups(t *testing.T) {
 		t.Fatal(err)
 	}
 	svg := drawn(t, SideView(r), SVG)
-	for _, id := range []string{"floor", "rocker-edge", "piece-empty", "rocker-seated", "piece-seated", "person-seated", "centre-edge", "marks", "labels", "scale"} {
+	for _, id := range []string{"floor", "rocker-edge", "piece-empty", "rocker-seated", "piece-seated", "person-seated", "centre-edge", "marks", "title", "label-edge", "label-empty", "label-seated", "scale"} {
 		if strings.Count(svg, `<g id="`+id+`">`) != 1 {
 			t.Errorf("group %s is not there once", id)
 		}

@@ -1,6 +1,7 @@
 package plots
 
 import (
+	"cmp"
 	"fmt"
 	"io"
 	"math"
@@ -35,13 +36,10 @@ func RightingArm(r piece.Report) Picture {
 	c.low, c.high = plotter.XY{X: math.Inf(1)}, plotter.XY{X: math.Inf(-1)}
 	var alt []string
 	for i, l := range shown(r) {
-		k := curve{label: cut(l.Name, 24), line: lineOf(i)}
+		k := curve{label: cut(l.Name, longestLabel), line: lineOf(i)}
 		for _, p := range l.Righting {
 			at := plotter.XY{X: float64(p.Degree), Y: p.Arm / one}
 			k.points = append(k.points, at)
-			if len(k.points) == 1 || at.Y > k.anchor.Y {
-				k.anchor = at
-			}
 			if l.Empty || l.Role != piece.Hazard { // a hazard's curve may run off the chart
 				c.low.X, c.high.X = min(c.low.X, at.X), max(c.high.X, at.X)
 				c.low.Y, c.high.Y = min(c.low.Y, at.Y), max(c.high.Y, at.Y)
@@ -54,8 +52,8 @@ func RightingArm(r piece.Report) Picture {
 					k.rings = append(k.rings, plotter.XY{X: inDegrees(m.Tip)})
 				}
 			}
-			alt = append(alt, fmt.Sprintf("%s rests at %s and goes over at %s back and %s forward", cut(l.Name, 60),
-				degreesOf(l.Balance.Rest.Tilt, units), degreesOf(l.Balance.Back.Tip, units), degreesOf(-l.Balance.Forward.Tip, units)))
+			alt = append(alt, fmt.Sprintf("%s rests at %s and goes over at %s and %s", cut(l.Name, 60),
+				sided(l.Balance.Rest.Tilt, r.Design), sided(l.Balance.Back.Tip, r.Design), sided(l.Balance.Forward.Tip, r.Design)))
 		} else {
 			alt = append(alt, fmt.Sprintf("%s: %s", cut(l.Name, 60), l.Balance.Outcome))
 		}
@@ -63,15 +61,22 @@ func RightingArm(r piece.Report) Picture {
 	}
 	for i := range c.curves { // within the chart
 		k := &c.curves[i]
-		k.anchor.X, k.anchor.Y = max(c.low.X, min(c.high.X, k.anchor.X)), max(c.low.Y, min(c.high.Y, k.anchor.Y))
-		outside := func(p plotter.XY) bool { return p.X < c.low.X || p.X > c.high.X }
+		outside := func(p plotter.XY) bool {
+			return p.X < c.low.X || p.X > c.high.X || p.Y < c.low.Y || p.Y > c.high.Y
+		}
+		seen := slices.DeleteFunc(slices.Clone(k.points), outside)
+		k.anchor = plotter.XY{X: c.high.X, Y: c.high.Y}
+		if len(seen) > 0 {
+			k.anchor = slices.MaxFunc(seen, func(a, b plotter.XY) int { return cmp.Compare(a.Y, b.Y) })
+		}
 		k.dots, k.rings = slices.DeleteFunc(k.dots, outside), slices.DeleteFunc(k.rings, outside)
 	}
 	margin := 0.06 * (c.high.Y - c.low.Y)
 	c.low.Y, c.high.Y = c.low.Y-margin, c.high.Y+margin
+	c.alt = "Righting arm against tilt. " + strings.Join(alt, "; ") + "."
 	return Picture{
 		Name: "righting arm",
-		Alt:  "Righting arm against tilt. " + strings.Join(alt, "; ") + ".",
+		Alt:  c.alt,
 		draw: func(w io.Writer, f Format) error { return c.write(w, f) },
 	}
 }

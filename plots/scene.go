@@ -2,6 +2,7 @@ package plots
 
 import (
 	"image/color"
+	"io"
 
 	"gonum.org/v1/gonum/spatial/r2"
 )
@@ -12,13 +13,25 @@ type scene struct {
 	width, height float64 // mm
 	title, alt    string
 	groups        []group
+	samples       string // of its motion; see [RockingView]
 }
 
 // A group is a part of a scene that can be told apart, and moved as one.
 type group struct {
 	name   string
 	shapes []shape
+	moves  mover
+	still  bool // out of place, and hidden, while the scene moves
 }
+
+// A mover is with what a group moves.
+type mover string
+
+const (
+	withPiece   mover = "piece"   // the piece that rolls
+	withContact mover = "contact" // where it touches the floor
+	withTime    mover = "time"    // the point of the trace
+)
 
 // A shape is a line, an area, a ring or a text. Zero colours draw nothing.
 type shape struct {
@@ -29,6 +42,7 @@ type shape struct {
 	width  float64   // of the stroke, mm
 	dash   []float64 // mm
 	radius float64   // of a ring, mm
+	halo   bool      // white around a text, that stands over lines
 	text   string
 	size   float64 // of the text, mm
 	align  align
@@ -42,6 +56,14 @@ const (
 	middle
 	right
 )
+
+// write writes the scene in a format.
+func (s scene) write(w io.Writer, f Format) error {
+	if f == PDF {
+		return s.writePDF(w)
+	}
+	return s.writeSVG(w, f)
+}
 
 func (g *group) add(shapes ...shape) { g.shapes = append(g.shapes, shapes...) }
 

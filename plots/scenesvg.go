@@ -10,14 +10,34 @@ import (
 	"strings"
 )
 
-// writeSVG writes a scene with one <g> a group, its name as id.
-func (s scene) writeSVG(w io.Writer) error {
+// writeSVG writes a scene with one <g> a group, its name as id; as part of a page, where
+// several scenes may stand, as class.
+func (s scene) writeSVG(w io.Writer, f Format) error {
 	var b bytes.Buffer
-	fmt.Fprintf(&b, `<svg xmlns="http://www.w3.org/2000/svg" width="%smm" height="%smm" viewBox="0 0 %s %s" role="img" font-family="%s">`+"\n",
+	name := "id"
+	if f == inPage {
+		name = "class"
+	}
+	fmt.Fprintf(&b, `<svg xmlns="http://www.w3.org/2000/svg" width="%smm" height="%smm" viewBox="0 0 %s %s" role="img" font-family="%s"`,
 		short(s.width), short(s.height), short(s.width), short(s.height), families)
-	fmt.Fprintf(&b, "<title>%s</title>\n<desc>%s</desc>\n<rect width=\"100%%\" height=\"100%%\" fill=\"#fff\"/>\n", escaped(s.title), escaped(s.alt))
+	if s.samples != "" {
+		fmt.Fprintf(&b, ` data-samples="%s"`, s.samples)
+	}
+	if f == inPage {
+		fmt.Fprintf(&b, " aria-label=\"%s\">\n", escaped(s.alt))
+	} else {
+		fmt.Fprintf(&b, ">\n<title>%s</title>\n<desc>%s</desc>\n", escaped(s.title), escaped(s.alt))
+	}
+	b.WriteString("<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>\n")
 	for _, g := range s.groups {
-		fmt.Fprintf(&b, "<g id=\"%s\">\n", escaped(g.name))
+		fmt.Fprintf(&b, "<g %s=\"%s\"", name, escaped(g.name))
+		if g.moves != "" {
+			fmt.Fprintf(&b, ` data-moves="%s"`, g.moves)
+		}
+		if g.still {
+			b.WriteString(` data-still=""`)
+		}
+		b.WriteString(">\n")
 		for _, shape := range g.shapes {
 			s.element(&b, shape)
 		}
@@ -49,8 +69,11 @@ func (s scene) element(b *bytes.Buffer, e shape) {
 	switch {
 	case e.text != "":
 		x, y := at(0)
-		fmt.Fprintf(b, `<text x="%s" y="%s" font-size="%s" text-anchor="%s" fill="%s">%s</text>`+"\n",
-			x, y, short(e.size), [...]string{"start", "middle", "end"}[e.align], fill, escaped(e.text))
+		if e.halo {
+			style = ` stroke="#fff" stroke-width="0.9" stroke-linejoin="round" paint-order="stroke"`
+		}
+		fmt.Fprintf(b, `<text x="%s" y="%s" font-size="%s" text-anchor="%s" fill="%s"%s>%s</text>`+"\n",
+			x, y, short(e.size), [...]string{"start", "middle", "end"}[e.align], fill, style, escaped(e.text))
 	case e.radius > 0:
 		x, y := at(0)
 		fmt.Fprintf(b, `<circle cx="%s" cy="%s" r="%s" fill="%s"%s/>`+"\n", x, y, short(e.radius), fill, style)

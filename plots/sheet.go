@@ -1,7 +1,6 @@
 package plots
 
 import (
-	"io"
 	"slices"
 	"strconv"
 
@@ -55,12 +54,7 @@ func (s *sheet) draw(name string, shapes ...shape) {
 
 // picture returns the page as a picture.
 func (s *sheet) picture(name string) Picture {
-	return Picture{Name: name, Alt: s.alt, draw: func(w io.Writer, f Format) error {
-		if f == PDF {
-			return s.writePDF(w)
-		}
-		return s.writeSVG(w)
-	}}
+	return Picture{Name: name, Alt: s.alt, draw: s.write}
 }
 
 // ring is the number of a blank in a ring.

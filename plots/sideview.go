@@ -1,9 +1,11 @@
 package plots
 
 import (
+	"cmp"
 	"image/color"
 	"io"
 	"math"
+	"slices"
 	"strings"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -32,6 +34,7 @@ type ghost struct {
 	colour color.RGBA
 	dash   []float64
 	wide   float64 // of its lines, mm
+	moves  bool    // where the view rocks
 }
 
 // SideView draws the piece to scale in three ghost positions: empty, with the first
@@ -43,11 +46,7 @@ func SideView(r piece.Report) Picture {
 		alt += " " + g.who + ": " + g.how + "."
 	}
 	return Picture{Name: "side view", Alt: alt, draw: func(w io.Writer, f Format) error {
-		s := sideScene(r, ghosts, alt)
-		if f == PDF {
-			return s.writePDF(w)
-		}
-		return s.writeSVG(w)
+		return sideScene(r, ghosts, alt).write(w, f)
 	}}
 }
 
@@ -74,25 +73,25 @@ func ghostsOf(r piece.Report) []ghost {
 	}
 	at := func(l *piece.Load) string {
 		if !math.IsNaN(l.SeatFall) {
-			return "seat falls " + sided(l.SeatFall, units)
+			return "seat falls " + sided(l.SeatFall, r.Design)
 		}
-		return "tilts " + sided(l.Balance.Rest.Tilt, units)
+		return "tilts " + sided(l.Balance.Rest.Tilt, r.Design)
 	}
 	if edge.Upright() && edge.Balance.Back.Exists() {
 		over := "back"
 		if r.Design.Kind == piece.Cradle {
 			over = "over"
 		}
-		ghosts = append(ghosts, ghost{"edge", "at the edge of going " + over, cut(told(edge, seated), 20) + ", " + degreesOf(edge.Balance.Back.Tip, units), edge, edge.Balance.Back.Tip, rgb(213, 94, 0), []float64{1.6, 1.2}, 0.35})
+		ghosts = append(ghosts, ghost{"edge", "at the edge of going " + over, cut(told(edge, seated), 20) + ", " + degreesOf(edge.Balance.Back.Tip, units), edge, edge.Balance.Back.Tip, rgb(213, 94, 0), []float64{1.6, 1.2}, 0.35, false})
 	}
 	if empty.Upright() {
-		ghosts = append(ghosts, ghost{"empty", "empty", at(empty), empty, empty.Balance.Rest.Tilt, rgb(150, 150, 150), nil, 0.35})
+		ghosts = append(ghosts, ghost{"empty", "empty", at(empty), empty, empty.Balance.Rest.Tilt, rgb(140, 140, 140), nil, 0.35, false})
 	}
 	switch {
 	case seated.Upright() && !seated.Empty:
-		ghosts = append(ghosts, ghost{"seated", cut(seated.Name, 28), at(seated), seated, seated.Balance.Rest.Tilt, ink, nil, 0.6})
+		ghosts = append(ghosts, ghost{"seated", cut(seated.Name, 28), at(seated), seated, seated.Balance.Rest.Tilt, ink, nil, 0.6, false})
 	case len(ghosts) == 0:
-		ghosts = append(ghosts, ghost{"as-drawn", "as drawn", "it does not stand", empty, r.Design.Floor.Slope, ink, nil, 0.6})
+		ghosts = append(ghosts, ghost{"as-drawn", "as drawn", "it does not stand", empty, r.Design.Floor.Slope, ink, nil, 0.6, false})
 	}
 	return ghosts
 }
@@ -109,11 +108,16 @@ func told(l, beside *piece.Load) string {
 }
 
 // sided returns an angle with its side.
-func sided(x float64, units quantity.System) string {
-	text := degreesOf(math.Abs(x), units)
+func sided(x float64, d piece.Design) string {
+	text := degreesOf(math.Abs(x), d.Units)
+	sideways := d.Kind == piece.Cradle && d.Rocks == piece.Side
 	switch {
-	case text == degreesOf(0, units):
+	case text == degreesOf(0, d.Units):
 		return text
+	case sideways && x < 0:
+		return text + " right"
+	case sideways:
+		return text + " left"
 	case x < 0:
 		return text + " forward"
 	}
@@ -122,29 +126,38 @@ func sided(x float64, units quantity.System) string {
 
 // sideScene lays out the side view.
 func sideScene(r piece.Report, ghosts []ghost, alt string) scene {
-	view := frameOf(r, ghosts)
+	view := frameOf(r, ghosts, area{width: viewWidth, high: 170, top: topRoom, low: lowRoom})
 	s := scene{width: viewWidth, height: view.height, title: cut(r.Design.Title, 60), alt: alt}
-	floor := group{name: "floor"}
-	a, b := view.floor(r.Design.Floor.Slope)
-	floor.add(path(ink, 0.5, a, b))
-	s.groups = append(s.groups, floor)
+	s.groups = append(s.groups, view.ground(r))
 	for _, g := range ghosts {
 		s.groups = append(s.groups, view.ghost(r, g)...)
 	}
-	s.groups = append(s.groups, view.marks(r, ghosts[len(ghosts)-1]), view.labels(r, ghosts), view.rule(r))
+	title := group{name: "title"}
+	title.add(words(r2.Vec{X: margin, Y: view.height - 7}, 4.4, left, cut(r.Design.Title, 60)))
+	s.groups = append(s.groups, view.marks(r, ghosts[len(ghosts)-1]), title)
+	s.groups = append(append(s.groups, view.labels(r, ghosts)...), view.rule(r))
 	return s
+}
+
+// An area is the paper that a side view may have, mm.
+type area struct {
+	width, high float64 // of all, and of the drawing without the rooms over and under it
+	least       float64 // height of the drawing, however low the piece
+	top, low    float64
+	narrow      bool // half a page wide
 }
 
 // A frame is where the metres of the view lie on the paper.
 type frame struct {
+	area
 	scale    float64 // mm of paper for a metre
 	from, to r2.Vec  // corners of what is shown, m
 	height   float64 // of the paper, mm
 }
 
 // frameOf returns the frame in which all ghosts, their marks and the floor fit.
-func frameOf(r piece.Report, ghosts []ghost) frame {
-	f := frame{from: r2.Vec{X: math.Inf(1), Y: 0}, to: r2.Vec{X: math.Inf(-1), Y: 0.3}}
+func frameOf(r piece.Report, ghosts []ghost, paper area) frame {
+	f := frame{area: paper, from: r2.Vec{X: math.Inf(1), Y: 0}, to: r2.Vec{X: math.Inf(-1), Y: 0.3}}
 	include := func(p r2.Vec) {
 		f.from = r2.Vec{X: min(f.from.X, p.X), Y: min(f.from.Y, p.Y)}
 		f.to = r2.Vec{X: max(f.to.X, p.X), Y: max(f.to.Y, p.Y)}
@@ -168,23 +181,25 @@ func frameOf(r piece.Report, ghosts []ghost) frame {
 	}
 	f.from.X, f.to.X = f.from.X-0.08, f.to.X+0.08
 	size := r2.Sub(f.to, f.from)
-	f.scale = min((viewWidth-2*margin)/size.X, 170/size.Y)
-	wide := (viewWidth - 2*margin) / f.scale // centred
+	f.scale = min((f.width-2*margin)/size.X, f.high/size.Y)
+	wide := (f.width - 2*margin) / f.scale // centred
 	f.from.X -= (wide - size.X) / 2
 	f.to.X = f.from.X + wide
-	f.height = size.Y*f.scale + topRoom + lowRoom
+	f.height = max(size.Y*f.scale, f.least) + f.top + f.low
 	return f
 }
 
 // paper returns where a place of the view lies on the paper, mm.
 func (f frame) paper(p r2.Vec) r2.Vec {
-	return r2.Vec{X: margin + (p.X-f.from.X)*f.scale, Y: lowRoom + (p.Y-f.from.Y)*f.scale}
+	return r2.Vec{X: margin + (p.X-f.from.X)*f.scale, Y: f.low + (p.Y-f.from.Y)*f.scale}
 }
 
-// floor returns the ends of the floor line.
-func (f frame) floor(slope float64) (a, b r2.Vec) {
-	rise := math.Tan(slope)
-	return f.paper(r2.Vec{X: f.from.X, Y: f.from.X * rise}), f.paper(r2.Vec{X: f.to.X, Y: f.to.X * rise})
+// ground draws the floor.
+func (f frame) ground(r piece.Report) group {
+	floor := group{name: "floor"}
+	rise := math.Tan(r.Design.Floor.Slope)
+	floor.add(path(ink, 0.5, f.paper(r2.Vec{X: f.from.X, Y: f.from.X * rise}), f.paper(r2.Vec{X: f.to.X, Y: f.to.X * rise})))
+	return floor
 }
 
 // ghost draws the piece and its person at one tilt, as groups of their own.
@@ -197,11 +212,18 @@ func (f frame) ghost(r piece.Report, g ghost) []group {
 		}
 		return placed
 	}
-	rocker := group{name: "rocker-" + g.name}
+	of := func(name string) group {
+		one := group{name: name + "-" + g.name}
+		if g.moves {
+			one.moves = withPiece
+		}
+		return one
+	}
+	rocker := of("rocker")
 	strip := path(g.colour, g.wide, lay(rockerOf(r))...).dashed(g.dash...)
 	strip.closed = true
 	rocker.add(strip)
-	body := group{name: "piece-" + g.name}
+	body := of("piece")
 	for _, part := range partsOf(r) {
 		width := g.wide
 		if part.thick {
@@ -211,7 +233,7 @@ func (f frame) ghost(r piece.Report, g ghost) []group {
 		line.closed = part.closed
 		body.add(line)
 	}
-	person := group{name: "person-" + g.name}
+	person := of("person")
 	for _, figure := range g.load.Figures {
 		person.add(pen{g.colour, g.wide * 0.7, g.dash}.figure(figure, func(p r2.Vec) r2.Vec { return f.paper(at.place(p)) })...)
 	}
@@ -219,7 +241,7 @@ func (f frame) ghost(r piece.Report, g ghost) []group {
 		alone := sitterOf(g.load, &r.Loads[0])
 		person.add(shape{points: lay([]r2.Vec{alone}), radius: girth(g.load, &r.Loads[0]) * f.scale, stroke: g.colour, width: g.wide * 0.7, dash: g.dash})
 	}
-	centre := group{name: "centre-" + g.name}
+	centre := of("centre")
 	centre.add(balancePoint(lay([]r2.Vec{g.load.Rig.Body.Centre})[0], g.colour)...)
 	return []group{rocker, body, person, centre}
 }
@@ -260,28 +282,41 @@ func (f frame) marks(r piece.Report, g ghost) group {
 	contact := f.paper(at.place(at.contact))
 	i, _ := r.Edge.Find(g.tilt - r.Design.Floor.Slope)
 	centre := f.paper(at.place(r.Edge.Bearing(i).Centre()))
-	high := min(centre.Y, f.height-topRoom+4)
+	high := min(centre.Y, f.height-f.top+4)
 	marks.add(path(soft, 0.25, contact, r2.Vec{X: contact.X, Y: high}).dashed(3, 1, 0.6, 1))
 	marks.add(path(ink, 0.4, r2.Add(contact, r2.Vec{X: -1.6, Y: -3}), contact, r2.Add(contact, r2.Vec{X: 1.6, Y: -3})))
 	marks.add(words(r2.Add(contact, r2.Vec{X: 0, Y: -6.6}), letter, middle, "touches here"))
-	if centre.Y <= f.height-topRoom+4 {
+	if centre.Y <= f.height-f.top+4 {
 		marks.add(path(ink, 0.4, r2.Add(centre, r2.Vec{X: -2}), r2.Add(centre, r2.Vec{X: 2})), path(ink, 0.4, r2.Add(centre, r2.Vec{Y: -2}), r2.Add(centre, r2.Vec{Y: 2})))
 		marks.add(words(r2.Add(centre, r2.Vec{X: 3, Y: -1}), letter, left, "arc centre"))
 	}
 	return marks
 }
 
-// labels writes the title, and a label over each ghost led to its highest point.
-func (f frame) labels(r piece.Report, ghosts []ghost) group {
-	labels := group{name: "labels"}
-	labels.add(words(r2.Vec{X: margin, Y: f.height - 7}, 4.4, left, cut(r.Design.Title, 60)))
-	column := (viewWidth - 2*margin) / float64(len(ghosts))
-	for i, g := range ghosts {
-		place := r2.Vec{X: margin + (float64(i)+0.5)*column, Y: f.height - 15}
-		labels.add(words(place, letter, middle, g.who), words(r2.Add(place, r2.Vec{Y: -4.4}), letter, middle, g.how))
-		labels.add(path(g.colour, 0.25, r2.Add(place, r2.Vec{Y: -6}), r2.Add(f.head(r, g), r2.Vec{Y: 1})))
+// labels writes a label over each ghost, in the order in which they stand, and leads it
+// to its highest point; in a narrow view they go down like stairs, so that no leader
+// crosses a label.
+func (f frame) labels(r piece.Report, ghosts []ghost) []group {
+	ordered := slices.Clone(ghosts)
+	slices.SortStableFunc(ordered, func(a, b ghost) int { return cmp.Compare(f.head(r, a).X, f.head(r, b).X) })
+	column := min((viewWidth-2*margin)/float64(len(ordered)), 1.05*f.width/float64(len(ordered)))
+	var groups []group
+	for i, g := range ordered {
+		place, align, from := r2.Vec{X: margin + (float64(i)+0.5)*column, Y: f.height - f.top + 17}, middle, 0.0
+		if f.narrow {
+			place, align, from = r2.Vec{X: 2 + 21*float64(i), Y: f.height - 4 - 9.4*float64(i)}, left, 1.5
+		}
+		labels := group{name: "label-" + g.name, still: g.moves}
+		labels.add(words(place, letter, align, g.who), words(r2.Add(place, r2.Vec{Y: -4.4}), letter, align, degreeSign(g.how)))
+		labels.add(path(g.colour, 0.25, r2.Add(place, r2.Vec{X: from, Y: -6}), r2.Add(f.head(r, g), r2.Vec{Y: 1})))
+		groups = append(groups, labels)
 	}
-	return labels
+	return groups
+}
+
+// degreeSign returns a text as it stands beside a drawing, where room is dear.
+func degreeSign(text string) string {
+	return strings.NewReplacer(" degrees", "°", " degree", "°").Replace(text)
 }
 
 // head returns the point of a ghost to which its label leads: the top of the back, else
@@ -305,6 +340,15 @@ func (f frame) head(r piece.Report, g ghost) r2.Vec {
 	return highest
 }
 
+// scaleAt returns the height of the scale on the paper: under the floor, clear of the mark
+// of the contact.
+func (f frame) scaleAt() float64 {
+	if f.narrow {
+		return 2.2
+	}
+	return min(5, f.low-8)
+}
+
 // rule draws a scale in the maker's units.
 func (f frame) rule(r piece.Report) group {
 	rule := group{name: "scale"}
@@ -312,13 +356,13 @@ func (f frame) rule(r piece.Report) group {
 	if r.Design.Units == quantity.Metric {
 		length, text = 0.300, "300 mm"
 	}
-	from := r2.Vec{X: margin, Y: 5}
+	from := r2.Vec{X: margin, Y: f.scaleAt()}
 	to := r2.Add(from, r2.Vec{X: length * f.scale})
 	up := r2.Vec{Y: 1.2}
 	rule.add(path(ink, 0.4, r2.Add(from, up), r2.Sub(from, up), from, to, r2.Add(to, up), r2.Sub(to, up)))
 	rule.add(words(r2.Add(to, r2.Vec{X: 2, Y: -1.1}), letter, left, text))
 	if l := r.Loads[0]; l.Balance.Outcome != sim.Rocks {
-		rule.add(words(r2.Vec{X: viewWidth - margin, Y: 4}, letter, right, "empty: "+l.Balance.Outcome.String()))
+		rule.add(words(r2.Vec{X: f.width - margin, Y: 4}, letter, right, "empty: "+l.Balance.Outcome.String()))
 	}
 	return rule
 }

@@ -20,6 +20,7 @@ func rgb(r, g, b uint8) color.RGBA { return color.RGBA{r, g, b, 255} }
 var (
 	ink  = rgb(0, 0, 0)
 	soft = rgb(110, 110, 110)
+	blue = rgb(0, 90, 160)
 )
 
 // lineOf returns the line of the i-th load; after eight they begin again.
@@ -27,7 +28,7 @@ func lineOf(i int) line {
 	lines := [...]line{
 		{soft, nil, 1.0},
 		{rgb(0, 0, 0), nil, 1.6},
-		{rgb(0, 90, 160), []vg.Length{7, 3}, 1.6},
+		{blue, []vg.Length{7, 3}, 1.6},
 		{rgb(213, 94, 0), []vg.Length{2, 2}, 1.6},
 		{rgb(0, 130, 100), nil, 1.1},
 		{rgb(170, 90, 140), []vg.Length{7, 2, 2, 2}, 1.3},

@@ -28,7 +28,7 @@ func TimeOfARock(r piece.Report) Picture {
 			alt = append(alt, cut(l.Name, 60)+" has no time of its own")
 			continue
 		}
-		k := curve{label: cut(l.Name, 24), line: lineOf(i), anchor: plotter.XY{Y: small}, dots: plotter.XYs{{Y: small}}}
+		k := curve{label: cut(l.Name, longestLabel), line: lineOf(i), anchor: plotter.XY{Y: small}, dots: plotter.XYs{{Y: small}}}
 		k.points = timesOf(l, small)
 		for _, p := range k.points {
 			c.low.X, c.high.X = min(c.low.X, p.X), max(c.high.X, p.X)
@@ -39,9 +39,10 @@ func TimeOfARock(r piece.Report) Picture {
 		c.curves = append(c.curves, k)
 	}
 	c.high.Y *= 1.05
+	c.alt = "Time of one rock against release. " + strings.Join(alt, "; ") + "."
 	return Picture{
 		Name: "time of a rock",
-		Alt:  "Time of one rock against release. " + strings.Join(alt, "; ") + ".",
+		Alt:  c.alt,
 		draw: func(w io.Writer, f Format) error { return c.write(w, f) },
 	}
 }

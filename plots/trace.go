@@ -60,6 +60,7 @@ func inTime(r piece.Rocking, title, y string, labels []string, value func(motion
 
 // picture returns the chart as a picture.
 func (c chart) picture(name, alt string) Picture {
+	c.alt = alt
 	return Picture{Name: name, Alt: alt, draw: func(w io.Writer, f Format) error { return c.write(w, f) }}
 }
 

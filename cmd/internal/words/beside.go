@@ -29,7 +29,7 @@ func (v voice) seating(r piece.Rocking) []Block {
 		}
 		lines = append(lines, Line{Text: text, Bad: s.Outcome != sim.Rocks})
 	}
-	return []Block{{Title: "LEVER ARMS OF PUBLISHED TESTS", Lines: lines}}
+	return []Block{{Title: "Lever arms of published tests", Lines: lines}}
 }
 
 // slopes returns a horse on its slope.
@@ -45,7 +45,7 @@ func (v voice) slopes(r piece.Rocking) []Block {
 			lines = append(lines, Line{Text: s.Name + ": goes over.", Bad: true})
 		}
 	}
-	return []Block{{Title: "ON A SLOPE", Lines: lines}}
+	return []Block{{Title: "On a slope", Lines: lines}}
 }
 
 // cradle returns a cradle against the tilts of 5 and 10 degrees, and what its ends limit.
@@ -72,7 +72,7 @@ func (v voice) cradle(r piece.Rocking) []Block {
 		}
 		lines = append(lines, Line{Text: fmt.Sprintf("%s rests at %s: %s.", upperFirst(plain(short(l.Name))), v.degrees(tilt), word), Bad: tilt > 5*math.Pi/180})
 	}
-	return []Block{{Title: "AGAINST 5 AND 10 DEGREES", Lines: lines}}
+	return []Block{{Title: "Against 5 and 10 degrees", Lines: lines}}
 }
 
 // room says what room the piece needs, and where something is caught.
@@ -89,26 +89,26 @@ func (v voice) room(r piece.Rocking) Block {
 	caught := fmt.Sprintf("At rest the %s tip stands %s and the %s tip %s off the floor; on the way they come down to %s and %s. Along %s of each rocker the gap is less than %s: that is where fingers, toes and tails are caught (1 in is our judgement).",
 		tail, v.with(n.TailAtRest, quantity.Length), nose, v.with(n.NoseAtRest, quantity.Length), v.with(math.Max(0, n.TailLow), quantity.Length), v.with(math.Max(0, n.NoseLow), quantity.Length),
 		v.with(n.Caught, quantity.Length), v.with(piece.CaughtUnder, quantity.Length))
-	return Block{Title: "ROOM", Lines: []Line{{Text: text}, {Text: caught}}}
+	return Block{Title: "Room", Lines: []Line{{Text: text}, {Text: caught}}}
 }
 
 // sidewaysBlock returns the margins to the side.
 func (v voice) sidewaysBlock(r piece.Rocking) Block {
 	if len(r.Sideways) == 0 {
-		return Block{Title: "SIDEWAYS", Lines: []Line{{Text: "Give rocker.track or seat.width to learn how near it is to going over sideways."}}}
+		return Block{Title: "Sideways", Lines: []Line{{Text: "Give rocker.track or seat.width to learn how near it is to going over sideways."}}}
 	}
 	t := &Table{Head: []string{"Before going over one rocker", "degrees", "lift", ""}}
 	for _, s := range r.Sideways {
 		t.Rows = append(t.Rows, Row{Cells: []string{plain(short(s.Load)), v.shop(s.Angle, quantity.Angle), v.shop(s.Lift, quantity.Length), quantity.Unit(quantity.Length, v.units)}, Bad: s.Angle == 0})
 	}
-	return Block{Title: "SIDEWAYS", Table: t}
+	return Block{Title: "Sideways", Table: t}
 }
 
 // walks says how the piece walks.
 func (v voice) walks(r piece.Rocking) Block {
 	w := r.Walk
 	if w == nil {
-		return Block{Title: "WALKS", Lines: []Line{{Text: "Give rocker.track or seat.width to learn how unequal rockers walk."}}}
+		return Block{Title: "Walks", Lines: []Line{{Text: "Give rocker.track or seat.width to learn how unequal rockers walk."}}}
 	}
 	text := "The two rockers are taken to be one curve and parallel, so it does not walk."
 	if !w.OneCurve || w.Scrub > 0 {
@@ -120,7 +120,7 @@ func (v voice) walks(r piece.Rocking) Block {
 		lines = append(lines, Line{Text: fmt.Sprintf("How equal is equal enough: tail tips that stand %s apart in height drag each rocker 1/32 in (0.8 mm) in a rock (our judgement of what nobody notices).", fineWith(w.Enough, quantity.Length, v.units))})
 	}
 	lines = append(lines, Line{Text: "Assumed: both rockers roll along their own line as far as they can; how much of the drag slides and how much walks, friction decides."})
-	return Block{Title: "WALKS", Lines: lines}
+	return Block{Title: "Walks", Lines: lines}
 }
 
 // stops says what corners do: blocks and lips.
@@ -138,5 +138,5 @@ func (v voice) stops(r piece.Rocking) []Block {
 		}
 		lines = append(lines, Line{Text: text})
 	}
-	return []Block{{Title: "STOPS AND CORNERS", Lines: lines}}
+	return []Block{{Title: "Stops and corners", Lines: lines}}
 }

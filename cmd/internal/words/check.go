@@ -18,16 +18,8 @@ const page = 30
 func Check(r piece.Report, source string, command Command, changes []string) Sheet {
 	v := voiceOf(r.Design)
 	assemble := func(limits int, remarks remarks) Sheet {
-		answer := v.verdict(r, remarks)
-		if len(changes) > 0 {
-			said := strings.Join(changes, "; ")
-			if remarks == terse && len(changes) > 2 {
-				said = fmt.Sprintf("%d entries", len(changes))
-			}
-			answer = append([]Line{{Label: "CHANGED:", Text: said + ". The file is as it was."}}, answer...)
-		}
 		s := Sheet{Title: v.title(r.Design), Source: source, Blocks: []Block{
-			{Lines: answer},
+			{Lines: v.answer(r, changes, remarks)},
 			{Lines: []Line{v.tape(r)}},
 			v.readings(r),
 			{Table: v.limitTable(head(v.ranked(r.Limits), limits))},
@@ -48,15 +40,24 @@ func Check(r piece.Report, source string, command Command, changes []string) She
 	return s
 }
 
+// answer returns the verdict, and over it what was changed for it.
+func (v voice) answer(r piece.Report, changes []string, remarks remarks) []Line {
+	answer := v.verdict(r, remarks)
+	if len(changes) == 0 {
+		return answer
+	}
+	said := strings.Join(changes, "; ")
+	if remarks == terse && len(changes) > 2 {
+		said = fmt.Sprintf("%d entries", len(changes))
+	}
+	return append([]Line{{Label: "CHANGED:", Text: said + ". The file is as it was."}}, answer...)
+}
+
 // head returns at most the first n of a list.
 func head(list []piece.Limit, n int) []piece.Limit { return list[:min(n, len(list))] }
 
 // title returns the heading: what it is, on what it rocks, how it was drawn.
 func (v voice) title(d piece.Design) string {
-	name := d.Title
-	if name == "" {
-		name = "Untitled " + v.piece()
-	}
 	curve := v.with(d.Rocker.Radius, quantity.Length) + " rocker"
 	if len(d.Measured.Left)+len(d.Measured.Right) > 0 {
 		curve = "measured rocker"
@@ -67,7 +68,15 @@ func (v voice) title(d piece.Design) string {
 	if v.units == quantity.Metric {
 		drawn = "drawn in millimetres"
 	}
-	return short(name) + " · " + curve + " · " + drawn
+	return v.name(d) + " · " + curve + " · " + drawn
+}
+
+// name returns what a heading calls a design.
+func (v voice) name(d piece.Design) string {
+	if d.Title == "" {
+		return "Untitled " + v.piece()
+	}
+	return short(d.Title)
 }
 
 // arcs counts the arcs of a rocker, flats and corners not counted.

@@ -19,6 +19,7 @@ type Column struct {
 func Columns(title, source string, columns []Column) Sheet {
 	v := voiceOf(columns[0].Report.Design)
 	g := newGrid(v, columns, narrow)
+	g.table.Caption = "Side by side"
 	g.tips()
 	g.feel()
 	return Sheet{Title: title, Source: source, Blocks: []Block{{Table: g.table}, {Lines: v.columnNotes(columns[0].Report)}}}

@@ -63,5 +63,5 @@ func (v voice) ruleTable(l size.Likeness) Block {
 		t.Rows = append(t.Rows, Row{Cells: []string{v.custom(r), v.with(r.Radius, quantity.Length), time, miss}})
 	}
 	lines := []Line{{Text: "All of these are common practice; none was measured, and none knows how the old one rocked. One rule, 3.14 times a height, is told of three heights, which give three radii. What all agree on: the arc's centre lies above the sitter's balance point."}}
-	return Block{Title: "RULES OF THE TRADE, FOR THE NEW PIECE", Lines: lines, Table: t, All: true}
+	return Block{Title: "Rules of the trade, for the new piece", Lines: lines, Table: t, All: true}
 }

@@ -11,23 +11,40 @@ import (
 
 // everything returns the blocks that are only shown under --all.
 func (v voice) everything(r piece.Report) []Block {
-	blocks := []Block{}
-	for _, group := range grouped(r.Loads) {
-		title := "EVERY LOAD"
-		if name := group[len(group)-1].Sitter; name != "" {
-			title += ": " + upper(plain(short(name)))
-		}
-		blocks = append(blocks, Block{Title: title, All: true, Table: v.readingsOf(r.Design, group)})
-	}
+	blocks := v.everyLoad(r)
 	blocks = append(blocks, v.fitTable(r)...)
 	blocks = append(blocks, v.people(r)...)
 	blocks = append(blocks, v.gives(r)...)
 	blocks = append(blocks, v.bends(r)...)
 	blocks = append(blocks,
-		Block{Title: "EVERY LIMIT", All: true, Table: v.limitTable(v.ranked(r.Limits))},
+		Block{Title: "Every limit", All: true, Table: v.limitTable(v.ranked(r.Limits))},
 		v.pulls(r),
 	)
 	blocks = append(blocks, v.survives(r)...)
+	blocks = append(blocks, v.everySwing(r)...)
+	return append(blocks,
+		Block{Title: "What this rests on", All: true, Lines: v.assumptions(r)},
+		Block{Title: "Cautions", All: true, Lines: v.cautions()},
+	)
+}
+
+// everyLoad returns the readings of every load, person by person.
+func (v voice) everyLoad(r piece.Report) []Block {
+	var blocks []Block
+	for _, group := range grouped(r.Loads) {
+		title := "Every load"
+		if name := group[len(group)-1].Sitter; name != "" {
+			title += ": " + plain(short(name))
+		}
+		blocks = append(blocks, Block{Title: title, All: true, Table: v.readingsOf(r.Design, group)})
+	}
+	return blocks
+}
+
+// everySwing returns how long a rock takes by how far it was let go: of the first two loads
+// in full, of all in short.
+func (v voice) everySwing(r piece.Report) []Block {
+	var blocks []Block
 	for i := range r.Loads[:min(2, len(r.Loads))] {
 		if l := &r.Loads[i]; l.Balance.Outcome == sim.Rocks && len(l.Swings) > 0 {
 			blocks = append(blocks, v.swings(l))
@@ -36,10 +53,7 @@ func (v voice) everything(r piece.Report) []Block {
 	if len(r.Loads) > 2 && len(r.Loads[0].Swings) > 0 {
 		blocks = append(blocks, v.times(r))
 	}
-	return append(blocks,
-		Block{Title: "WHAT THIS RESTS ON", All: true, Lines: v.assumptions(r)},
-		Block{Title: "CAUTIONS", All: true, Lines: v.cautions()},
-	)
+	return blocks
 }
 
 // grouped parts loads into groups that fit side by side, each of one person; the piece
@@ -66,9 +80,9 @@ func (v voice) pulls(r piece.Report) Block {
 		}
 	}
 	if len(t.Rows) == 0 {
-		return Block{Title: "WHAT TIPS IT", All: true, Lines: []Line{{Text: "Draw [seat] and [back] to learn what a pull at the top of the back does."}}}
+		return Block{Title: "What tips it", All: true, Lines: []Line{{Text: "Draw [seat] and [back] to learn what a pull at the top of the back does."}}}
 	}
-	return Block{Title: "WHAT TIPS IT", All: true, Table: t}
+	return Block{Title: "What tips it", All: true, Table: t}
 }
 
 // swings returns how long a rock takes by how far the load was let go.
@@ -85,7 +99,7 @@ func (v voice) swings(l *piece.Load) Block {
 		}
 		t.Rows = append(t.Rows, Row{Cells: []string{from, fmt.Sprintf("%.2f s", s.Period), v.shop(math.Abs(s.Reach), quantity.Angle), fmt.Sprintf("%.2f", s.Friction), "degrees from rest"}})
 	}
-	return Block{Title: "TIME OF A ROCK: " + upper(plain(short(l.Name))), All: true, Table: t}
+	return Block{Title: "Time of a rock: " + plain(short(l.Name)), All: true, Table: t}
 }
 
 // times returns how long a rock of each load takes, by how far it was let go.
@@ -108,7 +122,7 @@ func (v voice) times(r piece.Report) Block {
 		row.Cells = append(row.Cells, "s")
 		t.Rows = append(t.Rows, row)
 	}
-	return Block{Title: "TIME OF A ROCK, THERE AND BACK", All: true, Table: t}
+	return Block{Title: "Time of a rock, there and back", All: true, Table: t}
 }
 
 // assumptions says on what the numbers stand.
@@ -165,6 +179,8 @@ func (v voice) cautions() []Line {
 	case piece.Horse:
 		return append(lines,
 			Line{Text: "Feet, toes and fingers are caught under bows. A bow that is nearly straight at both ends, or stops, resists going over. Published toy tests stand a horse on a slope of 10 degrees with its riders: ask a test house."})
+	case piece.Settee:
+		lines = append(lines, Line{Text: "One who sits alone at the end loads one rocker more than the other, and where the seat reaches out over the rockers the far end can lift: see what is said of one at the end, and sideways. Sit down and rise one at a time; nobody stands on the seat."})
 	}
 	return append(lines,
 		Line{Text: "A child who climbs on the tail, or leans over the back, can take any chair over. Keep fingers, toes and tails from under the rockers; the tails are a trip hazard."},

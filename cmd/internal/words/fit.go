@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"math"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"rockerwright/body/person"
 	"rockerwright/sim/piece"
@@ -48,7 +50,14 @@ func (v voice) fitLine(r piece.Report, terse bool) []Line {
 	return []Line{{Text: "Fits the owner? " + upperFirst(text)}}
 }
 
-func upperFirst(text string) string { return strings.ToUpper(text[:1]) + text[1:] }
+// upperFirst returns a text with its first letter as a capital, whatever the script.
+func upperFirst(text string) string {
+	first, size := utf8.DecodeRuneInString(text)
+	if size == 0 || first == utf8.RuneError {
+		return text
+	}
+	return string(unicode.ToUpper(first)) + text[size:]
+}
 
 // fitTable returns have, want and change by of each measure.
 func (v voice) fitTable(r piece.Report) []Block {
@@ -67,7 +76,7 @@ func (v voice) fitTable(r piece.Report) []Block {
 		t.Rows = append(t.Rows, Row{Cells: []string{f.What, v.shop(f.Have, quantity.Length), v.between(f.Low, f.High), change, f.Size.String()}, Bad: !f.Holds()})
 	}
 	note := Line{Text: fmt.Sprintf("In %s. The clearances between a person and a seat are common practice among chairmakers; change them to taste.", map[quantity.System]string{quantity.Inch: "inches", quantity.Metric: "millimetres"}[v.units])}
-	return []Block{{Title: "FIT", All: true, Table: t}, {All: true, Lines: append(v.misfits(r), note)}}
+	return []Block{{Title: "Fit", All: true, Table: t}, {All: true, Lines: append(v.misfits(r), note)}}
 }
 
 // between says what is wanted: a range, or at least so much.
@@ -175,7 +184,7 @@ func (v voice) people(r piece.Report) []Block {
 		lines = append(lines, Line{Text: "Others: " + strings.Join(others, "; ") + "."})
 	}
 	lines = append(lines, postures(r)...)
-	return []Block{{Title: "PEOPLE", All: true, Table: t}, {All: true, Lines: lines}}
+	return []Block{{Title: "People", All: true, Table: t}, {All: true, Lines: lines}}
 }
 
 // postures says how the postures are meant, of those that were checked.

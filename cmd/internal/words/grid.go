@@ -19,14 +19,14 @@ type grid struct {
 // room.
 func newGrid(v voice, columns []Column, room int) *grid {
 	g := &grid{v, columns, &Table{}}
-	var first, second []string
+	first, second := []string{""}, []string{""}
 	for _, c := range columns {
 		a, b := parted(plain(c.Head), room)
 		first, second = append(first, a), append(second, b)
 	}
-	g.table.Rows = append(g.table.Rows, Row{Cells: append(append([]string{""}, first...), "")})
+	g.table.Head = append(first, "")
 	if some(second) {
-		g.table.Rows = append(g.table.Rows, Row{Cells: append(append([]string{""}, second...), "")})
+		g.table.Over, g.table.Head = g.table.Head, append(second, "")
 	}
 	return g
 }
@@ -111,12 +111,14 @@ func (g *grid) rests() {
 
 // wanted puts a column in front that says what is wanted of each row.
 func (g *grid) wanted(of map[string]string) {
+	put := func(cells []string, text string) []string {
+		return append([]string{cells[0], text}, cells[1:]...)
+	}
+	g.table.Head = put(g.table.Head, "wanted")
+	if len(g.table.Over) > 0 {
+		g.table.Over = put(g.table.Over, "")
+	}
 	for i := range g.table.Rows {
-		row := &g.table.Rows[i]
-		text := of[row.Cells[0]]
-		if i == 0 {
-			text = "wanted"
-		}
-		row.Cells = append([]string{row.Cells[0], text}, row.Cells[1:]...)
+		g.table.Rows[i].Cells = put(g.table.Rows[i].Cells, of[g.table.Rows[i].Cells[0]])
 	}
 }

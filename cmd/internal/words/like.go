@@ -14,7 +14,7 @@ import (
 // save one of the rockers.
 func Like(l size.Likeness, source string, changes []string, take string) Sheet {
 	v := voiceOf(l.Wanted.Design)
-	s := Sheet{Title: v.name(l.Wanted.Design) + " · like " + v.name(l.OldPiece.Design), Source: source}
+	s := Sheet{Title: v.called(l.Wanted.Design) + " · like " + v.called(l.OldPiece.Design), Source: source}
 	s.Blocks = append(s.Blocks, Block{Lines: v.oldAndNew(l, changes)}, Block{Table: v.likeTable(l)})
 	s.Blocks = append(s.Blocks, Block{Lines: append(v.when(l), v.rulesInBrief(l)...)})
 	last := []Line{}
@@ -26,8 +26,8 @@ func Like(l size.Likeness, source string, changes []string, take string) Sheet {
 	return s
 }
 
-// name returns what a piece is called, short enough for a heading of two.
-func (v voice) name(d piece.Design) string {
+// called returns what a piece is called, short enough for a heading of two.
+func (v voice) called(d piece.Design) string {
 	name := d.Title
 	if name == "" {
 		name = "untitled " + v.piece()
@@ -69,6 +69,7 @@ func (v voice) likeTable(l size.Likeness) *Table {
 		columns = append(columns, Column{k.Way.String(), k.Report})
 	}
 	g := newGrid(v, columns, 10)
+	g.table.Caption = "What each radius does"
 	v.rockerRows(g)
 	g.row("tip to tip", g.length(), func(r piece.Report) string { return v.shop(r.Tape.TipToTip, quantity.Length) })
 	g.rests()
@@ -213,7 +214,7 @@ func (v voice) likeMargins(l size.Likeness) Block {
 		g.row("  "+v.forwards(), "deg", g.of(choose, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
 		g.row("    lift", length, g.of(choose, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Lift, quantity.Length) }))
 	}
-	return Block{Title: "BEFORE GOING OVER, EVERY LOAD", Table: g.table, All: true}
+	return Block{Title: "Before going over, every load", Table: g.table, All: true}
 }
 
 // likeAssumptions says what the answer assumes.
@@ -224,5 +225,5 @@ func (v voice) likeAssumptions(l size.Likeness) Block {
 			v.with(l.Old.Gyration, quantity.Length), v.with(l.Old.Height, quantity.Length))},
 		{Text: "Each is solved together with the rest that it moves, then rounded, and the table shows what the rounded rocker does."},
 	}
-	return Block{Title: "WHAT IT ASSUMES", Lines: lines, All: true}
+	return Block{Title: "What it assumes", Lines: lines, All: true}
 }

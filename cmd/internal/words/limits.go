@@ -43,7 +43,7 @@ func reserve(l piece.Limit) float64 {
 
 // limitTable returns limits as a table: want, got, whose.
 func (v voice) limitTable(limits []piece.Limit) *Table {
-	t := &Table{Head: []string{"What we ask", "want", "got", "whose"}}
+	t := &Table{Caption: "What we ask of it", Head: []string{"What we ask", "want", "got", "whose"}}
 	for _, l := range limits {
 		t.Rows = append(t.Rows, v.limitRow(l))
 	}

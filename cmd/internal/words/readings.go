@@ -29,15 +29,15 @@ func (v voice) readings(r piece.Report) Block {
 			shown = append(shown, l)
 		}
 	}
-	return Block{Table: v.readingsOf(r.Design, shown)}
+	t := v.readingsOf(r.Design, shown)
+	t.Caption = "At each rest, and before going over"
+	return Block{Table: t}
 }
 
 // readingsOf returns the readings of some loads, one a column.
 func (v voice) readingsOf(d piece.Design, loads []*piece.Load) *Table {
 	t := &Table{}
-	for _, line := range v.heads(loads) {
-		t.Rows = append(t.Rows, Row{Cells: append([]string{""}, line...)})
-	}
+	t.Over, t.Head = v.heads(loads)
 	row := func(label, unit string, cell func(l *piece.Load) string) {
 		cells := []string{label}
 		for _, l := range loads {
@@ -70,27 +70,27 @@ func (v voice) readingsOf(d piece.Design, loads []*piece.Load) *Table {
 	return t
 }
 
-// heads returns the names of loads in one or two lines: of one person what follows the
-// name, of several the names.
-func (v voice) heads(loads []*piece.Load) [][]string {
+// heads returns the names of loads in one line or two, as the heads of columns: of one
+// person what follows the name, of several the names. With one line, over is nil.
+func (v voice) heads(loads []*piece.Load) (over, head []string) {
 	one := true
 	for _, l := range loads {
 		one = one && (l.Empty || l.Sitter == loads[len(loads)-1].Sitter)
 	}
-	first, second := make([]string, len(loads)), make([]string, len(loads))
+	over, head = make([]string, 1+len(loads)), make([]string, 1+len(loads))
 	twoLines := false
 	for i, l := range loads {
 		name := l.Name
 		if rest, found := strings.CutPrefix(l.Name, l.Sitter+", "); one && found {
 			name = rest
 		}
-		first[i], second[i] = parted(plain(name), 13)
-		twoLines = twoLines || second[i] != ""
+		over[i+1], head[i+1] = parted(plain(name), 13)
+		twoLines = twoLines || head[i+1] != ""
 	}
 	if !twoLines {
-		return [][]string{first}
+		return nil, over
 	}
-	return [][]string{first, second}
+	return over, head
 }
 
 // parted breaks a name into two lines of at most so many columns.

@@ -15,18 +15,23 @@ func Rock(r piece.Rocking, source string) Sheet {
 	v := voiceOf(r.Report.Design)
 	s := Sheet{Title: v.title(r.Report.Design), Source: source}
 	s.Blocks = append(s.Blocks, Block{Lines: v.rocked(r)})
-	s.Blocks = append(s.Blocks, v.survivals(r)...)
-	s.Blocks = append(s.Blocks, v.fates(r)...)
-	s.Blocks = append(s.Blocks, v.seating(r)...)
-	s.Blocks = append(s.Blocks, v.slopes(r)...)
-	s.Blocks = append(s.Blocks, v.cradle(r)...)
-	s.Blocks = append(s.Blocks, v.room(r), v.sidewaysBlock(r), v.walks(r))
-	s.Blocks = append(s.Blocks, v.stops(r)...)
+	s.Blocks = append(s.Blocks, v.tried(r)...)
 	s.Blocks = append(s.Blocks, Block{Lines: []Line{
 		{Text: "The piece and whoever sits in it are one rigid body that rolls without slipping; sliding, a rug's softness and people who move on are outside the model. Shoves last " + v.seconds(piece.ShoveTime) + " s (our judgement)."},
 		v.disclaimer(),
 	}})
 	return s
+}
+
+// tried returns all that was tried beside the motion, and what room it takes.
+func (v voice) tried(r piece.Rocking) []Block {
+	blocks := v.survivals(r)
+	blocks = append(blocks, v.fates(r)...)
+	blocks = append(blocks, v.seating(r)...)
+	blocks = append(blocks, v.slopes(r)...)
+	blocks = append(blocks, v.cradle(r)...)
+	blocks = append(blocks, v.room(r), v.sidewaysBlock(r), v.walks(r))
+	return append(blocks, v.stops(r)...)
 }
 
 // rocked says what became of the motion that was asked for.
@@ -106,7 +111,7 @@ func (v voice) survivals(r piece.Rocking) []Block {
 	if len(r.Survivals) == 0 {
 		return nil
 	}
-	t := &Table{Head: []string{"WHAT IT SURVIVES", "let go back", "let go forward", "shove", "crest at", ""}}
+	t := &Table{Caption: "Largest tilts, shoves and speeds, load by load", Head: []string{"WHAT IT SURVIVES", "let go back", "let go forward", "shove", "crest at", ""}}
 	for _, s := range r.Survivals {
 		t.Rows = append(t.Rows, Row{Cells: append([]string{plain(short(s.Load))}, v.survived(s)...)})
 	}
@@ -139,7 +144,7 @@ func (v voice) fates(r piece.Rocking) []Block {
 		return nil
 	}
 	note := "Of the first load all trials, of the others those that end badly. Drops in: falls " + v.with(piece.DropHeight, quantity.Length) + " on to the empty piece at its rest (our judgement). Kept: degrees to the hilltop at the nearest; lift: how much of it was used."
-	return []Block{{Title: "OTHER TRIALS", Table: t}, {Lines: []Line{{Text: note}}}}
+	return []Block{{Title: "Other trials", Table: t}, {Lines: []Line{{Text: note}}}}
 }
 
 // survives is the block of check: what the worst of the loads comes back from.
@@ -164,5 +169,5 @@ func (v voice) survives(r piece.Report) []Block {
 			lines = append(lines, Line{Text: upperFirst(f.Name) + ": " + f.Outcome.String() + ".", Bad: true})
 		}
 	}
-	return []Block{{Title: "WHAT IT SURVIVES", All: true, Lines: lines}}
+	return []Block{{Title: "What it survives", All: true, Lines: lines}}
 }

@@ -10,7 +10,7 @@ type Sheet struct {
 // A Block is a few sentences, or a table, that belong together. A blank line stands
 // before it.
 type Block struct {
-	Title string // in capitals above a block of --all; empty for none
+	Title string // above a block of --all, there in capitals; empty for none
 	Lines []Line
 	Table *Table
 	All   bool // only under --all
@@ -26,8 +26,10 @@ type Line struct {
 
 // A Table has its labels in the first column and a unit or remark in the last.
 type Table struct {
-	Head []string
-	Rows []Row
+	Caption string   // what it shows, where its block has no title; not printed as text
+	Over    []string // the first line of heads that take two; Head has the second
+	Head    []string
+	Rows    []Row
 }
 
 // A Row is one line of a Table. A single cell runs across all columns.

@@ -14,9 +14,9 @@ import (
 // may like. take is the line to type to save one.
 func Sized(d piece.Design, found size.Solution, others []size.Proposal, source string, changes []string, take string) Sheet {
 	v := voiceOf(d)
-	s := Sheet{Title: v.name(d) + " · for what it aims for", Source: source}
+	s := Sheet{Title: v.called(d) + " · for what it aims for", Source: source}
 	best := found.Take()
-	lines := []Line{v.answer(best)}
+	lines := []Line{v.found(best)}
 	if len(changes) > 0 {
 		lines = append([]Line{{Label: "CHANGED:", Text: strings.Join(changes, "; ") + ". The file is as it was."}}, lines...)
 	}
@@ -37,8 +37,8 @@ func Sized(d piece.Design, found size.Solution, others []size.Proposal, source s
 // shownArcs is of how many arcs the even-time rocker of the first page is.
 const shownArcs = 3
 
-// answer says whether the target is met, and where not how near it comes.
-func (v voice) answer(p size.Proposal) Line {
+// found says whether the target is met, and where not how near it comes.
+func (v voice) found(p size.Proposal) Line {
 	switch short := v.short(p); {
 	case p.Met():
 		return Line{Label: "FOUND:", Text: p.Curve.String() + " does all that you aim for."}
@@ -174,6 +174,7 @@ func (v voice) sizedTable(target piece.Target, found, others []size.Proposal) *T
 		even = append(even, p.Even)
 	}
 	g := newGrid(v, columns, 8)
+	g.table.Caption = "The rockers that were found, beside what is wanted"
 	v.rockerRows(g)
 	g.row("tip to tip", g.length(), func(r piece.Report) string { return v.shop(r.Tape.TipToTip, quantity.Length) })
 	g.rests()
@@ -273,12 +274,12 @@ func (v voice) evenTable(one size.Proposal, others []size.Proposal) Block {
 		add(name, p)
 	}
 	lines := []Line{{Text: "On one arc a larger rock takes longer or shorter than a small one. On the even-time edge it takes the same, for the owner at ease and for nobody else; with the arcs that a maker can swing, nearly. It is read for the owner at ease, let go to the side that reaches less far."}}
-	return Block{Title: "LARGE ROCKS AND SMALL ONES", Lines: lines, Table: t, All: true}
+	return Block{Title: "Large rocks and small ones", Lines: lines, Table: t, All: true}
 }
 
 // sizedAssumptions says how the rockers were found.
 func (v voice) sizedAssumptions() Block {
-	return Block{Title: "HOW IT WAS FOUND", All: true, Lines: []Line{
+	return Block{Title: "How it was found", All: true, Lines: []Line{
 		{Text: "The limits of the file, what the shop has and the margins aimed for come first; the time and the leans come as near as these allow. One arc is solved: the radius makes the time, the place of the low point the lean, nose and tail grow only where a limit asks for it. Two and three arcs are searched from several starts, the same each time; another --seed looks elsewhere."},
 		{Text: "Seat and person stay as they are drawn; the low point moves under them. All is rounded to what is set at the bench, and the table shows what the rounded rocker does."},
 	}}

@@ -10,7 +10,7 @@ import (
 // LikeLetter returns the answer of [Like] as a letter to another maker.
 func LikeLetter(l size.Likeness, changes []string) Sheet {
 	v := voiceOf(l.Wanted.Design)
-	old, now := v.name(l.OldPiece.Design), v.name(l.Wanted.Design)
+	old, now := v.called(l.OldPiece.Design), v.called(l.Wanted.Design)
 	asked := fmt.Sprintf("You like how %s rocks and are making %s. What radius does it want?", old, now)
 	if old == now {
 		asked = fmt.Sprintf("You like how %s rocks and are making it again with %s. What radius does it want?", old, changedTo(changes))
@@ -34,8 +34,8 @@ func changedTo(changes []string) string {
 func SizedLetter(d piece.Design, found size.Solution, others []size.Proposal) Sheet {
 	v := voiceOf(d)
 	best := found.Take()
-	s := Sheet{Title: "To a fellow maker", Blocks: []Block{{Lines: []Line{{Text: fmt.Sprintf("You asked what rocker %s wants for what you aim for. This is what came out.", v.name(d))}}}}}
-	s.Blocks = append(s.Blocks, Block{Lines: append([]Line{v.answer(best)}, v.binds(best)...)}, Block{Table: v.sizedTable(d.Target, found.Proposals, others)})
+	s := Sheet{Title: "To a fellow maker", Blocks: []Block{{Lines: []Line{{Text: fmt.Sprintf("You asked what rocker %s wants for what you aim for. This is what came out.", v.called(d))}}}}}
+	s.Blocks = append(s.Blocks, Block{Lines: append([]Line{v.found(best)}, v.binds(best)...)}, Block{Table: v.sizedTable(d.Target, found.Proposals, others)})
 	s.Blocks = append(s.Blocks, Block{Lines: append(v.curves(found.Proposals[0], others), Line{Text: "Radii are of the floor edge: pin to the outside of the pencil, and not the form's."}, v.disclaimer())})
 	return s
 }

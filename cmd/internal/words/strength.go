@@ -32,7 +32,7 @@ func (v voice) gives(r piece.Report) []Block {
 	}
 	lines := []Line{{Text: fmt.Sprintf("%s braces of %s, %s by %s, %s long, bent as one beam %s. Rest, recline and the load on the back are solved together; the readings above are with the back bent. Shares in brackets: if the wood is stronger or weaker than the middle of its kind by two standard deviations (16 %% each, from memory); the yield goes from %s to %s of that shown, as stiffness spreads (22 %% each, from memory).",
 		v.shop(b.Count, quantity.Count), plain(short(b.Wood)), v.with(b.Width, quantity.Length), v.with(b.Thickness, quantity.Length), v.with(b.Length, quantity.Length), held, percent(1/(1+2*piece.ModulusSpread)), percent(1/(1-2*piece.ModulusSpread)))}, {Text: noTest}}
-	return []Block{{Title: "THE BACK GIVES", All: true, Table: t}, {All: true, Lines: lines}}
+	return []Block{{Title: "The back gives", All: true, Table: t}, {All: true, Lines: lines}}
 }
 
 // bends returns how the rockers bend with the heaviest load on one end; nothing where
@@ -59,7 +59,7 @@ func (v voice) bends(r piece.Report) []Block {
 		{Text: fmt.Sprintf("Of the bending strength of the wood, for each of two rockers, with %s on one end: a cantilever from the nearer leg. Sawn rockers are read at the worst short grain between leg and tip (%s) by Hankinson's formula with its whole range (Wood Handbook, chapter 5, from memory).", plain(short(r.Bending[0].Load)), list(worst))},
 		{Text: noTest},
 	}
-	return []Block{{Title: "THE ROCKERS BEND", All: true, Table: t}, {All: true, Lines: lines}}
+	return []Block{{Title: "The rockers bend", All: true, Table: t}, {All: true, Lines: lines}}
 }
 
 func ofStrength(s piece.Section) string {

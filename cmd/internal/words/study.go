@@ -12,7 +12,7 @@ import (
 // Study returns the sheet of many chairs as a shop makes them.
 func Study(d piece.Design, s size.Study, source string) Sheet {
 	v := voiceOf(d)
-	sheet := Sheet{Title: fmt.Sprintf("%s · %s made as a shop does", v.name(d), v.many(s.Chairs)), Source: source}
+	sheet := Sheet{Title: fmt.Sprintf("%s · %s made as a shop does", v.called(d), v.many(s.Chairs)), Source: source}
 	var lines []Line
 	if s.Stopped() {
 		lines = append(lines, Line{Label: "STOPPED:", Text: fmt.Sprintf("after %s of %s. What follows is of those.", thousands(s.Chairs), thousands(s.Asked)), Bad: true})
@@ -86,7 +86,7 @@ func (v voice) amount(q size.Quantity, x float64) (text, unit string) {
 
 // spreads returns how each quantity lies, and what it hangs on most.
 func (v voice) spreads(s size.Study) *Table {
-	t := &Table{Head: []string{"", "drawn", "5 %", "50 %", "95 %", "", "hangs most on"}}
+	t := &Table{Caption: "How the chairs lie", Head: []string{"", "drawn", "5 %", "50 %", "95 %", "", "hangs most on"}}
 	for _, spread := range s.Spreads {
 		q := spread.Quantity
 		drawn, unit := v.amount(q, s.Nominal[q])
@@ -111,7 +111,7 @@ func (v voice) most(s size.Study, spread size.Spread) string {
 
 // failing returns the limits that fail, nil where none does.
 func (v voice) failing(s size.Study) *Table {
-	t := &Table{Head: []string{"fails", "of 100", ""}}
+	t := &Table{Caption: "How often each limit fails", Head: []string{"fails", "of 100", ""}}
 	for _, l := range s.Limits {
 		if l.Fails > 0 {
 			t.Rows = append(t.Rows, Row{Cells: []string{plain(short(l.Limit.Load)) + ", " + v.limitName(l.Limit.Name), inHundred(float64(l.Fails) / float64(s.Chairs)), ""}, Bad: true})
@@ -142,12 +142,12 @@ func (v voice) sharesTable(s size.Study) Block {
 		row(varied.Key, v.with(varied.Tolerance, varied.Measure.Kind), func(spread size.Spread) float64 { return spread.Shares[k] })
 	}
 	row("left over", "", func(spread size.Spread) float64 { return spread.LeftOver })
-	return Block{Title: "WHAT EACH HANGS ON", Table: t, All: true}
+	return Block{Title: "What each hangs on", Table: t, All: true}
 }
 
 // studyAssumptions says how the chairs were made.
 func (v voice) studyAssumptions(s size.Study) Block {
-	return Block{Title: "HOW THEY WERE MADE", All: true, Lines: []Line{
+	return Block{Title: "How they were made", All: true, Lines: []Line{
 		{Text: "Every measure of each is off by an error of its own, normal, within what the shop usually holds 95 times in 100 (common practice; your own under [shop]); people and floor are as given. Each is worked out exactly. The errors are drawn in Latin hypercubes of 4,096 by a seed, so that the same call gives the same answer."},
 		{Text: "The shares are squared regression coefficients times the variance of each measure; what no straight line explains is left over."},
 	}}

@@ -30,7 +30,7 @@ func (s Sheet) printed(all, bold bool) string {
 		}
 		p.line("")
 		if b.Title != "" {
-			p.line(p.strong(b.Title))
+			p.line(p.strong(upper(b.Title)))
 		}
 		for _, l := range b.Lines {
 			p.paragraph(l)
@@ -100,10 +100,14 @@ func (p *printer) paragraph(l Line) {
 // table prints a table: the first and the last column to the left, numbers to the
 // right in columns as wide as their longest.
 func (p *printer) table(t *Table) {
-	rows := t.Rows
-	if len(t.Head) > 0 {
-		rows = append([]Row{{Cells: t.Head}}, rows...)
+	var rows []Row
+	for _, head := range [][]string{t.Over, t.Head} {
+		if len(head) > 0 {
+			rows = append(rows, Row{Cells: head})
+		}
 	}
+	heads := len(rows)
+	rows = append(rows, t.Rows...)
 	var wide []int
 	for _, r := range rows {
 		if len(r.Cells) == 1 {
@@ -141,7 +145,7 @@ func (p *printer) table(t *Table) {
 			}
 		}
 		text := strings.TrimRight(line.String(), " ")
-		if n == 0 && len(t.Head) > 0 || r.Bad {
+		if n < heads || r.Bad {
 			text = p.strong(text)
 		}
 		p.line(text)

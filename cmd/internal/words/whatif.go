@@ -12,7 +12,7 @@ import (
 // WhatIf returns the sheet of what each measure does and how exactly it must be held.
 func WhatIf(t size.Table, source string, changes []string) Sheet {
 	v := voiceOf(t.Report.Design)
-	s := Sheet{Title: v.name(t.Report.Design) + " · what each measure does", Source: source}
+	s := Sheet{Title: v.called(t.Report.Design) + " · what each measure does", Source: source}
 	lines := v.whatIfNow(t)
 	if len(changes) > 0 {
 		lines = append([]Line{{Label: "CHANGED:", Text: strings.Join(changes, "; ") + ". The file is as it was."}}, lines...)
@@ -32,7 +32,7 @@ func WhatIf(t size.Table, source string, changes []string) Sheet {
 		short.Blocks[2].Lines = append([]Line{{Text: fmt.Sprintf("%d more that do less: --all.", len(t.Rows)-rows)}}, short.Blocks[2].Lines...)
 	}
 	if rows < len(t.Rows) {
-		short.Blocks = append(short.Blocks, Block{Title: "EVERY MEASURE", Table: v.whatIfTable(t, must, loose, len(t.Rows)), All: true})
+		short.Blocks = append(short.Blocks, Block{Title: "Every measure", Table: v.whatIfTable(t, must, loose, len(t.Rows)), All: true})
 	}
 	short.Blocks = append(short.Blocks, v.whatIfAssumptions())
 	return short
@@ -84,11 +84,12 @@ func (v voice) parted(rows []size.Row) (must, loose []size.Row) {
 
 // whatIfTable sets the rows with the largest effects, at most so many, over each other.
 func (v voice) whatIfTable(t size.Table, must, loose []size.Row, most int) *Table {
-	table := &Table{Rows: []Row{
-		{Cells: []string{"", "", "falls", "falls", "one", "push", "going", "hold", ""}},
-		{Cells: []string{"", "change", "seated", "empty", "rock", "1 deg", strings.TrimPrefix(v.backwards(), "to the "), "to", ""}},
-		{Cells: []string{"", "", "deg", "deg", "s", "%", "deg", "+ or -", ""}},
-	}}
+	table := &Table{
+		Caption: "What each change does, and to what it must be held",
+		Over:    []string{"", "", "falls", "falls", "one", "push", "going", "hold", ""},
+		Head:    []string{"", "change", "seated", "empty", "rock", "1 deg", strings.TrimPrefix(v.backwards(), "to the "), "to", ""},
+		Rows:    []Row{{Cells: []string{"", "", "deg", "deg", "s", "%", "deg", "+ or -", ""}}},
+	}
 	shownMust, shownLoose := most, 0
 	if most < len(must)+len(loose) {
 		shownLoose = min(len(loose), max(most/3, most-len(must)))
@@ -182,7 +183,7 @@ func byHundredths(x float64) string {
 
 // whatIfAssumptions says how the table came about.
 func (v voice) whatIfAssumptions() Block {
-	return Block{Title: "HOW TO READ IT", All: true, Lines: []Line{
+	return Block{Title: "How to read it", All: true, Lines: []Line{
 		{Text: "One thing is changed at a time, by four times what a shop usually holds, and the piece worked out anew. + is back, more, longer. Seated is the owner at ease; before going over is read for the owner leaning furthest."},
 		{Text: "Hold to: the largest error, 95 times in 100, with which every limit still holds in 95 of 100 chairs, all else being held as the shop usually does: " + v.shopUsually() + " (common practice; your own under [shop]). \"no use\": the others break a limit more often than that whatever is done here; widen the margin first. What may be eight times as far off as usual need not be exact."},
 		{Text: "A seat slid on a concentric top edge turns about the arc's centre and tilts as little as the piece weighs beside its rockers; on a straight one it moves along, and tilts."},

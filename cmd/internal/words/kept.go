@@ -1,0 +1,151 @@
+package words
+
+import (
+	"fmt"
+	"strings"
+	"time"
+
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// A Kept is the text of a report, in the order in which it is read. Its pictures stand
+// between: the side view after First, each section's own before its blocks.
+type Kept struct {
+	Title    string
+	Tab      string  // the title in short
+	Made     string  // from what, when, and by which version
+	First    []Block // what was checked, and the verdict
+	Side     string  // what to look at in the side view
+	Under    []Block // the readings, what limits it, what to try next, cautions
+	Sections []Section
+	File     Section // over the design file
+	Owner    Section // the last page
+}
+
+// A Section is a part of a report under one heading.
+type Section struct {
+	ID, Title string
+	Picture   string // the name of the picture that stands before the blocks; "" for none
+	Caption   string // of that picture
+	Blocks    []Block
+}
+
+// A Making is what a report says of itself.
+type Making struct {
+	Source  string   // the design file
+	Changes []string // to it, for this report
+	Command Command
+	Date    time.Time
+	Version string
+}
+
+// Keep returns the text of a report. rocking is nil where nothing rests on which it could
+// rock; more are the blocks of other questions about the same design.
+func Keep(r piece.Report, rocking *piece.Rocking, m Making, more []Block) Kept {
+	v := voiceOf(r.Design)
+	k := Kept{
+		Title: v.title(r.Design),
+		Tab:   "Report: " + v.name(r.Design),
+		Made:  m.line(),
+		First: []Block{{Lines: append([]Line{{Label: "CHECKED:", Text: v.checked(r)}}, v.answer(r, m.Changes, everyRemark)...)}},
+		Side:  "To scale. " + v.path(rocking),
+		Under: []Block{
+			{Lines: []Line{v.tape(r)}},
+			v.readings(r),
+			{Table: v.limitTable(head(v.ranked(r.Limits), 3))},
+			{Lines: v.advice(r, m.Command, everyRemark)},
+			{Title: "Cautions", Lines: v.cautions()},
+		},
+		Owner: v.owner(r, rocking),
+	}
+	k.Sections = v.sections(r, rocking, more)
+	k.File = Section{ID: "file", Title: "The design file", Blocks: []Block{{Lines: []Line{
+		{Text: "From these lines the " + v.piece() + " can be checked, drawn and built again. Copy them into a plain text file and type:", Type: "rockerwright check " + fileName(m.Source)},
+	}}}}
+	return k
+}
+
+// line returns from what, when and by which version a report was made.
+func (m Making) line() string {
+	return fmt.Sprintf("%s · %s · rockerwright %s", cutTo(plain(m.Source), 60), m.Date.Format("2 January 2006"), m.Version)
+}
+
+// fileName returns a name under which a design can be saved.
+func fileName(source string) string {
+	if source = plain(source); strings.HasSuffix(source, ".toml") && len(source) < 60 && !strings.ContainsAny(source, ` /\"'$`) {
+		return source
+	}
+	return "design.toml"
+}
+
+// sections returns what follows the first page.
+func (v voice) sections(r piece.Report, rocking *piece.Rocking, more []Block) []Section {
+	survives := v.survives(r)
+	if rocking != nil {
+		survives = append([]Block{{Lines: v.rocked(*rocking)}}, v.tried(*rocking)...)
+	}
+	fit := append(v.fitTable(r), v.people(r)...)
+	fit = append(append(fit, v.gives(r)...), v.bends(r)...)
+	if len(fit) == 0 {
+		fit = []Block{{Lines: []Line{{Text: "Nobody is given by sizes in this design, so there is nobody to fit it to."}}}}
+	}
+	list := []Section{
+		{ID: "loads", Title: "All loads", Blocks: append(v.everyLoad(r), Block{Title: "Every limit", Table: v.limitTable(v.ranked(r.Limits))})},
+		{ID: "arms", Title: "What brings it back", Picture: "righting arm", Caption: v.armCaption(), Blocks: []Block{v.pulls(r)}},
+		{ID: "times", Title: "Time of a rock", Picture: "time of a rock", Caption: "How long one rock takes, there and back, by how far it is let go. A line ends where the piece no longer comes back.", Blocks: v.everySwing(r)},
+		{ID: "survives", Title: "What it survives", Blocks: survives},
+		{ID: "fit", Title: "Fit and people", Blocks: fit},
+		{ID: "more", Title: "What if, and sizes", Blocks: more},
+		{ID: "basis", Title: "Assumptions and sources", Blocks: []Block{{Title: "What this rests on", Lines: v.assumptions(r)}, {Title: "Sources", Lines: v.sources(r)}}},
+	}
+	if len(more) == 0 {
+		list = append(list[:5], list[6:]...)
+	}
+	return list
+}
+
+// checked says who was checked, and how.
+func (v voice) checked(r piece.Report) string {
+	said := []string{"the " + v.piece() + " empty"}
+	for _, c := range r.Checked() {
+		one := fmt.Sprintf("%s (%s)", cutTo(plain(c.Name), 30), v.with(c.Mass, quantity.Mass))
+		if c.Postures > 1 {
+			one += fmt.Sprintf(" in %d postures", c.Postures)
+		}
+		said = append(said, one)
+	}
+	return list(said) + "."
+}
+
+// path says what is drawn beside the piece.
+func (v voice) path(rocking *piece.Rocking) string {
+	if rocking == nil {
+		return "The quartered disc is the balance point of all that is drawn in its colour."
+	}
+	return fmt.Sprintf("The quartered disc is the balance point; blue are its path and the stretch of floor on which %s rolls.", cutTo(plain(rocking.Load.Name), 40))
+}
+
+// armCaption says how a righting arm is read.
+func (v voice) armCaption() string {
+	text := "The righting arm is how far the weight stands to one side of where the rocker touches the floor: the longer, the harder it is brought back. A dot is a rest; past a ring it goes over."
+	if v.kind == piece.Cradle {
+		text += " The dotted lines stand at 5 and 10 degrees."
+	}
+	return text
+}
+
+// sources names where numbers come from that are not the maker's.
+func (v voice) sources(r piece.Report) []Line {
+	var lines []Line
+	if len(r.Somebody) > 0 {
+		lines = append(lines, Line{Text: "People: segments by de Leva (1996), children's by Jensen (1986, 1989); sizes by the ANSUR II survey of soldiers (2012) and the CDC growth charts (2000)."})
+	}
+	if v.kind == piece.Cradle {
+		lines = append(lines, Line{Text: "Infants: weights and lengths of the CDC growth charts (2000)."})
+	}
+	return append(lines,
+		Line{Text: "Woods: USDA Wood Handbook, FPL-GTR-190 (2010)."},
+		Line{Text: "The motion: derived from rigid-body mechanics; rockerwright proof computes every case whose answer is known from elsewhere, and names its source."},
+		Line{Text: "What is marked 'our judgement' has no other source; what is marked 'from memory' or 'second-hand' was not read where it was first published."})
+}

@@ -1,0 +1,200 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"strconv"
+	"strings"
+	"time"
+
+	"github.com/spf13/cobra"
+
+	"rockerwright/cmd/internal/report"
+	"rockerwright/cmd/internal/words"
+)
+
+// reportFlags are the options of report.
+type reportFlags struct {
+	output        string
+	replace, text bool
+}
+
+func reportCommand() *cobra.Command {
+	var flags reportFlags
+	cmd := &cobra.Command{
+		Use:   "report [FILE [FILE]] [section.key=value…]",
+		Short: "write all of it on pages to keep with the piece",
+		Long: `Writes a report to keep with the piece: one HTML file that any browser opens, without
+a network, and that prints on letter and A4. First what was found, with the side view,
+which rocks at true speed; then every load, curve and trial, what it all rests on and
+the design file, from which the piece can be rebuilt; on the last sheet a page for its
+owner. With no FILE it reports on the built-in reading chair.
+
+Two files, or two values of a change, make a class sheet: side by side, with the
+differences in words. --text prints a letter to another maker instead.
+
+It is written where you are, as NAME-report.html; a file that is there is kept, unless
+you say --replace. The date is today's, or that of SOURCE_DATE_EPOCH.`,
+		Example: `  rockerwright report mine.toml
+  rockerwright report mine.toml rocker.tail=20-1/2 -o shorter.html
+  rockerwright report mine.toml hers.toml
+  rockerwright report mine.toml --text`,
+		RunE: func(cmd *cobra.Command, args []string) error {
+			return reportOn(cmd.OutOrStdout(), args, flags)
+		},
+	}
+	f := cmd.Flags()
+	f.SortFlags = false
+	f.StringVarP(&flags.output, "output", "o", "", "write to this `file`")
+	f.BoolVar(&flags.replace, "replace", false, "write over a report that is there")
+	f.BoolVar(&flags.text, "text", false, "print a letter to another maker")
+	return cmd
+}
+
+// reportOn answers one call of the report command.
+func reportOn(out io.Writer, args []string, flags reportFlags) error {
+	files, variants, err := readDesigns(args)
+	if err != nil {
+		return err
+	}
+	if len(variants) > 2 || flags.text && len(variants) > 1 {
+		return fmt.Errorf("report tells of one design, or sets two side by side; %d were named%s", len(variants),
+			map[bool]string{true: ", and a letter tells of one", false: ""}[flags.text])
+	}
+	date, err := today()
+	if err != nil {
+		return err
+	}
+	var subjects [2]report.Subject
+	var heads [2]string
+	for i, v := range variants {
+		making := words.Making{Source: base(v.file.Name), Command: commandFor(v.file), Date: date, Version: version}
+		if subjects[i], err = report.About(v.file, making, nil); err != nil {
+			return err
+		}
+		heads[i] = v.head
+	}
+	if flags.text {
+		err = printLetter(out, subjects[0])
+	} else {
+		err = writeReport(out, files, variants, flags, func(w io.Writer) error {
+			if len(variants) == 2 {
+				return report.Class(w, heads, subjects)
+			}
+			return report.Write(w, subjects[0])
+		})
+	}
+	if err != nil {
+		return err
+	}
+	for _, s := range subjects[:len(variants)] {
+		if !s.Report.Holds() {
+			return errLimit
+		}
+	}
+	return nil
+}
+
+// today returns the date of a report: today, or what SOURCE_DATE_EPOCH says, by which the
+// same design gives the same file.
+func today() (time.Time, error) {
+	epoch := os.Getenv("SOURCE_DATE_EPOCH")
+	if epoch == "" {
+		return time.Now(), nil
+	}
+	seconds, err := strconv.ParseInt(epoch, 10, 64)
+	if err != nil {
+		return time.Time{}, fmt.Errorf("SOURCE_DATE_EPOCH is a number of seconds since 1970; %q is none", epoch)
+	}
+	return time.Unix(seconds, 0).UTC(), nil
+}
+
+// printLetter prints a letter, and the design file below it.
+func printLetter(out io.Writer, s report.Subject) error {
+	if err := words.Letter(s.Report, s.Rocking, s.Making).Text(out, true, isTerminal(out)); err != nil {
+		return err
+	}
+	_, err := fmt.Fprintf(out, "\n%s\n%s", strings.Repeat("-", 80), s.Text)
+	return err
+}
+
+// writeReport writes a file whole or not at all, never over a design, over another file
+// only if told so, and says what to do next.
+func writeReport(out io.Writer, designs []string, variants []variant, flags reportFlags, write func(io.Writer) error) error {
+	path := flags.output
+	if path == "" {
+		path = reportName(variants)
+	}
+	for _, d := range designs {
+		if same(path, d) {
+			return fmt.Errorf("%s is the design itself; choose another file with -o", path)
+		}
+	}
+	temporary, err := writeDraft(path, write)
+	if err == nil {
+		err = place(temporary, path, flags.replace)
+	}
+	if temporary != "" {
+		if removeErr := os.Remove(temporary); removeErr != nil && !errors.Is(removeErr, fs.ErrNotExist) {
+			err = errors.Join(err, removeErr)
+		}
+	}
+	switch {
+	case errors.Is(err, fs.ErrExist):
+		return fmt.Errorf("%s is already there and was left as it is. Choose another file with -o, or say --replace", path)
+	case err != nil:
+		return fmt.Errorf("%s cannot be written: %w", path, reason(err))
+	}
+	last := "The last sheet is for the owner."
+	if len(variants) == 2 {
+		last = "The first page is the class sheet, the design files follow."
+	}
+	_, err = fmt.Fprintf(out, "Wrote %s. Open it in a browser: it rocks there, and prints on letter or A4.\n%s\n", path, last)
+	return err
+}
+
+// place gives a finished draft its name: over another file only if told so.
+func place(temporary, path string, replace bool) error {
+	if replace {
+		return os.Rename(temporary, path)
+	}
+	err := os.Link(temporary, path) // fails where path is, whoever made it meanwhile
+	if err == nil || errors.Is(err, fs.ErrExist) {
+		return err
+	}
+	if _, statErr := os.Lstat(path); statErr == nil { // a disk that knows no links, such as a stick
+		return fs.ErrExist
+	}
+	return os.Rename(temporary, path)
+}
+
+// reason returns what the system says, without the name of the draft.
+func reason(err error) error {
+	var onPath *fs.PathError
+	var onLink *os.LinkError
+	switch {
+	case errors.As(err, &onPath):
+		return onPath.Err
+	case errors.As(err, &onLink):
+		return onLink.Err
+	}
+	return err
+}
+
+// reportName returns the name of a report of some designs.
+func reportName(variants []variant) string {
+	var names []string
+	for _, v := range variants {
+		name := strings.TrimSuffix(base(v.file.Name), ".toml")
+		if v.file.Name == exampleName {
+			name = "chair"
+		}
+		if len(names) == 0 || names[0] != name {
+			names = append(names, name)
+		}
+	}
+	return strings.Join(names, "-and-") + "-report.html"
+}

@@ -1,0 +1,86 @@
+package plots
+
+import (
+	"fmt"
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// A panel is a small chart beside a side view: the tilt in time.
+type panel struct {
+	from, size  r2.Vec  // its lower left corner and its size, mm of paper
+	least, most float64 // tilts, rad
+	rest        float64
+	span        float64 // s
+}
+
+// at returns where a tilt at a time lies, mm.
+func (p panel) at(time, tilt float64) r2.Vec {
+	return r2.Vec{X: p.from.X + p.size.X*time/p.span, Y: p.from.Y + p.size.Y*(tilt-p.least)/(p.most-p.least)}
+}
+
+// draw draws the trace with its tilts at the right, each at its own height, and the point
+// that runs along it.
+func (p panel) draw(r piece.Rocking) []group {
+	if !(p.most > p.least) || p.span <= 0 {
+		return nil
+	}
+	trace := group{name: "trace"}
+	end := p.from.X + p.size.X
+	trace.add(path(ink, 0.3, p.from, r2.Vec{X: end, Y: p.from.Y}))
+	every := 2.0
+	if p.span <= 5 {
+		every = 1
+	}
+	for t := 0.0; t <= p.span; t += every {
+		foot := r2.Vec{X: p.at(t, p.least).X, Y: p.from.Y}
+		trace.add(path(ink, 0.3, foot, r2.Sub(foot, r2.Vec{Y: 1.2})))
+		if math.Mod(t, 2*every) == 0 {
+			trace.add(words(r2.Sub(foot, r2.Vec{Y: 4.8}), letter, middle, fmt.Sprintf("%g", t)))
+		}
+	}
+	trace.add(words(r2.Vec{X: p.from.X + p.size.X/2, Y: p.from.Y - 9.2}, letter, middle, "seconds"))
+	trace.add(path(soft, 0.25, p.at(0, p.rest), p.at(p.span, p.rest)).dashed(1.2, 1.2))
+	var line []r2.Vec
+	for i := range samplesOf(r) + 1 {
+		time := float64(i) * sampleEvery
+		line = append(line, p.at(time, r.Trace.At(time).Tilt))
+	}
+	trace.add(path(ink, 0.45, line...))
+	p.tilts(&trace, r, end)
+	trace.add(words(r2.Vec{X: p.from.X, Y: p.from.Y + p.size.Y + 8.6}, letter, left, "tilt in time,"), words(r2.Vec{X: p.from.X, Y: p.from.Y + p.size.Y + 4.2}, letter, left, degreeSign(p.began(r))))
+	now := group{name: "now", moves: withTime}
+	now.add(shape{points: []r2.Vec{p.at(0, p.rest)}, radius: 1.2, fill: rgb(213, 94, 0), stroke: ink, width: 0.3})
+	return []group{trace, now}
+}
+
+// tilts names the largest tilts and the rest, no nearer to each other than a line.
+func (p panel) tilts(trace *group, r piece.Rocking, end float64) {
+	units := r.Report.Design.Units
+	const lineHeight = 4.2
+	last := math.Inf(-1)
+	for _, tilt := range []float64{p.least, p.rest, p.most} {
+		y := max(p.at(0, tilt).Y-1.1, last+lineHeight)
+		text := quantity.Shop(tilt, quantity.Angle, units) + "°"
+		if tilt == p.rest {
+			text += " rest"
+		}
+		trace.add(words(r2.Vec{X: end + 1.5, Y: y}, letter, left, text))
+		last = y
+	}
+}
+
+// began says how the motion began.
+func (p panel) began(r piece.Rocking) string {
+	switch from := r.Start.Tilt - p.rest; {
+	case r.Start.Push.Force != 0:
+		return "pushed"
+	case from != 0:
+		return "let go " + sided(from, r.Report.Design)
+	}
+	return "started at rest"
+}

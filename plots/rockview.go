@@ -1,0 +1,198 @@
+package plots
+
+import (
+	"cmp"
+	_ "embed"
+	"fmt"
+	"io"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/sim/piece"
+)
+
+// Script moves every [RockingView] of a page that stands in a figure: true speed, pause,
+// slow, again, by the keyboard too. It stands beside the drawing because the two change
+// together: it knows the names of the groups and the writing of the samples, and no more.
+//
+//go:embed rocking.js
+var Script string
+
+// The rocking view on paper, mm: lower than the side view alone, for beside it stands the
+// trace and below it a page goes on.
+const (
+	rockingHigh  = 82.0
+	rockingTop   = 22.0
+	rockingLow   = 11.0
+	narrowWide   = 88.0
+	panelWide    = 58.0
+	panelHigh    = 26.0
+	rockingLeast = 66.0 // of the drawing: what the panel and the labels below it need
+)
+
+// The samples of a motion.
+const (
+	sampleEvery = 0.02 // s; a chair turns by a degree at most in between
+	mostSampled = 12.0 // s
+)
+
+// RockingView draws the side view of a rocking with the tilt in time beside it, the path
+// of the balance point and the stretch of floor it rolls on. The one who rocks stands at
+// rest. As SVG it carries the samples of the motion: the time between two of them in
+// seconds, then for each, parted by semicolons, where the piece is moved (x, y) and turned
+// (degrees, clockwise) from where it is drawn, about the corner of the drawing, where the
+// contact is moved, and where the point of the trace.
+func RockingView(r piece.Rocking) Picture {
+	return rockingView(r, viewWidth, area{width: viewWidth - panelWide, high: rockingHigh, least: rockingLeast, top: rockingTop, low: rockingLow})
+}
+
+// NarrowRockingView draws the same without the trace, for half the width of a page.
+func NarrowRockingView(r piece.Rocking) Picture {
+	return rockingView(r, narrowWide, area{width: narrowWide, high: rockingHigh, top: 31, low: 20, narrow: true})
+}
+
+func rockingView(r piece.Rocking, width float64, room area) Picture {
+	ghosts := ghostsOf(r.Report)
+	last := &ghosts[len(ghosts)-1]
+	*last = ghost{name: "seated", who: cut(r.Load.Name, 25), how: last.how, load: r.Load, tilt: r.Load.Balance.Rest.Tilt, colour: ink, wide: 0.6, moves: true}
+	least, most := turns(r)
+	d := r.Report.Design
+	alt := "Side view to scale. " + cut(r.Load.Name, 60)
+	if from := r.Start.Tilt - last.tilt; from != 0 {
+		alt += fmt.Sprintf(", let go %s from the rest,", sided(from, d))
+	}
+	alt += fmt.Sprintf(" rocks between %s and %s of tilt", sided(least, d), sided(most, d))
+	if t := r.Load.Balance.Period; !math.IsNaN(t) {
+		alt += fmt.Sprintf(", a small rock in %.1f s", t)
+	}
+	alt += "."
+	for _, g := range ghosts {
+		alt += " " + g.who + ": " + g.how + "."
+	}
+	return Picture{Name: "rocking", Alt: alt, draw: func(w io.Writer, f Format) error {
+		return rockingScene(r, ghosts, alt, least, most, width, room).write(w, f)
+	}}
+}
+
+// sampled returns how long the motion is drawn, s: some six rocks.
+func sampled(r piece.Rocking) float64 {
+	span := min(r.Trace.Duration, mostSampled)
+	if t := r.Load.Balance.Period; !math.IsNaN(t) {
+		span = min(span, max(4, math.Ceil(6*t)))
+	}
+	return span
+}
+
+// samplesOf returns how many samples follow the first.
+func samplesOf(r piece.Rocking) int { return int(sampled(r)/sampleEvery + 1e-9) }
+
+// turns returns the least and the largest tilt of the motion drawn.
+func turns(r piece.Rocking) (least, most float64) {
+	least, most = math.Inf(1), math.Inf(-1)
+	for i := range samplesOf(r) + 1 {
+		tilt := r.Trace.At(float64(i) * sampleEvery).Tilt
+		least, most = min(least, tilt), max(most, tilt)
+	}
+	return least, most
+}
+
+// rockingScene lays out the view.
+func rockingScene(r piece.Rocking, ghosts []ghost, alt string, least, most, width float64, room area) scene {
+	moving := ghosts[len(ghosts)-1]
+	reach := []ghost{moving, moving}
+	reach[0].tilt, reach[1].tilt = least, most
+	view := frameOf(r.Report, append(reach, ghosts...), room)
+	s := scene{width: width, height: view.height, title: cut(r.Report.Design.Title, 60), alt: alt}
+	s.groups = append(s.groups, view.ground(r.Report))
+	for _, g := range ghosts {
+		s.groups = append(s.groups, view.ghost(r.Report, g)...)
+	}
+	marks := view.marks(r.Report, moving)
+	marks.moves = withContact
+	s.groups = append(append(s.groups, view.paths(r, least, most)...), marks)
+	s.groups = append(append(s.groups, view.labels(r.Report, ghosts)...), view.rule(r.Report))
+	p := panel{from: r2.Vec{X: view.width + 8, Y: view.height - rockingTop - 8 - panelHigh}, size: r2.Vec{X: panelWide - 28, Y: panelHigh}, least: least, most: most, rest: moving.tilt, span: sampled(r)}
+	if !room.narrow {
+		s.groups = append(s.groups, p.draw(r)...)
+	}
+	s.samples = view.samples(r, p)
+	return s
+}
+
+// paths draws the path of the balance point and the stretch of floor that is rolled on, and
+// names them where the piece does not stand.
+func (f frame) paths(r piece.Rocking, least, most float64) []group {
+	paths := group{name: "paths"}
+	slope := r.Report.Design.Floor.Slope
+	const steps = 60
+	var centre []r2.Vec
+	for i := range steps + 1 {
+		at := poseAt(r.Report.Edge, least+(most-least)*float64(i)/steps, slope)
+		centre = append(centre, f.paper(at.place(r.Load.Rig.Body.Centre)))
+	}
+	var rolled []r2.Vec
+	for _, tilt := range []float64{least, most} {
+		at := poseAt(r.Report.Edge, tilt, slope)
+		rolled = append(rolled, f.paper(at.place(at.contact)))
+	}
+	paths.add(path(blue, 0.5, centre...), path(blue, 1.3, rolled...))
+	names := group{name: "path-labels", still: true}
+	byX := func(a, b r2.Vec) int { return cmp.Compare(a.X, b.X) }
+	if f.narrow {
+		place := r2.Vec{X: 2, Y: f.low - 13}
+		names.add(words(place, letter, left, "balance point's path"), path(blue, 0.25, slices.MinFunc(centre, byX), r2.Add(place, r2.Vec{X: 8, Y: 3.4})))
+		place.X = f.width - 2
+		names.add(words(place, letter, right, "rolls on this much"), path(blue, 0.25, slices.MaxFunc(rolled, byX), r2.Add(place, r2.Vec{X: -8, Y: 3.4})))
+		return []group{paths, names}
+	}
+	place := r2.Vec{X: f.width + 8, Y: f.low + 13}
+	names.add(words(place, letter, left, "path of the"), words(r2.Sub(place, r2.Vec{Y: 4.4}), letter, left, "balance point"))
+	names.add(path(blue, 0.25, slices.MaxFunc(centre, byX), r2.Add(place, r2.Vec{X: -1.5, Y: 1})))
+	place = r2.Vec{X: f.width + 8, Y: f.low + 1}
+	names.add(words(place, letter, left, "rolls on this much"), words(r2.Sub(place, r2.Vec{Y: 4.4}), letter, left, "of the floor"))
+	names.add(path(blue, 0.25, slices.MaxFunc(rolled, byX), r2.Add(place, r2.Vec{X: -1.5, Y: 1})))
+	return []group{paths, names}
+}
+
+// samples writes the motion; see [RockingView].
+func (f frame) samples(r piece.Rocking, p panel) string {
+	edge, slope := r.Report.Edge, r.Report.Design.Floor.Slope
+	at := func(tilt float64) (origin, contact r2.Vec) {
+		q := poseAt(edge, tilt, slope)
+		return f.svg(q.place(r2.Vec{})), f.svg(q.place(q.contact))
+	}
+	rest := r.Load.Balance.Rest.Tilt
+	origin0, contact0 := at(rest)
+	var b strings.Builder
+	b.WriteString(strconv.FormatFloat(sampleEvery, 'g', -1, 64))
+	for i := range samplesOf(r) + 1 {
+		time := float64(i) * sampleEvery
+		tilt := r.Trace.At(time).Tilt
+		origin, contact := at(tilt)
+		moved := r2.Sub(origin, r2.Rotate(origin0, rest-tilt, r2.Vec{})) // y runs down: clockwise is +
+		touched := r2.Sub(contact, contact0)
+		point := r2.Sub(p.at(time, tilt), p.at(0, rest))
+		b.WriteByte(';')
+		for k, x := range []float64{moved.X, moved.Y, inDegrees(rest - tilt), touched.X, touched.Y, point.X, -point.Y} {
+			if k > 0 {
+				b.WriteByte(' ')
+			}
+			digits := 2
+			if k == 2 {
+				digits = 3
+			}
+			b.WriteString(strconv.FormatFloat(x, 'f', digits, 64))
+		}
+	}
+	return b.String()
+}
+
+// svg returns where a place of the view lies in the SVG, y down.
+func (f frame) svg(p r2.Vec) r2.Vec {
+	q := f.paper(p)
+	return r2.Vec{X: q.X, Y: f.height - q.Y}
+}
