@@ -68,6 +68,11 @@ func pickLoad(loads []Load, name string) (*Load, error) {
 	if name == "" {
 		return &loads[min(1, len(loads)-1)], nil
 	}
+	for i := range loads { // one name may be the beginning of another
+		if loads[i].Name == name {
+			return &loads[i], nil
+		}
+	}
 	var names []string
 	for i := range loads {
 		if strings.HasPrefix(strings.ToLower(loads[i].Name), strings.ToLower(name)) {
