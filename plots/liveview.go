@@ -38,9 +38,9 @@ type Handle struct {
 const (
 	liveWide   = 178.0
 	liveNarrow = 84.0 // of a phone, so that its letters are read
-	liveHigh   = 86.0
+	liveHigh   = 104.0
 	liveTop    = 5.0
-	liveLow    = panelFoot + livePanel + 24
+	liveLow    = panelFoot + livePanel + 15
 	livePanel  = 34.0
 	panelFoot  = 11.0
 )

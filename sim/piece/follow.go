@@ -57,12 +57,13 @@ func (r Rocking) Whole() (tilt func(time float64) float64, span float64) {
 			break
 		}
 	}
+	over := span
 	return func(t float64) float64 {
-		if t <= span {
+		if t <= over {
 			return r.Trace.At(t).Tilt
 		}
-		return fall.At(min(t-span, time)).Tilt
-	}, span + time
+		return fall.At(min(t-over, time)).Tilt
+	}, over + time
 }
 
 // highest returns the points of the load that reach the floor first when it falls, chair

@@ -41,7 +41,7 @@ function ranged(row, changed) {
     if (e.key === "ArrowUp") row.range.stepUp(); else row.range.stepDown();
     row.range.dispatchEvent(new Event("input"));
   });
-  row.root.append(row.range, element("span", { className: "typed" }, row.typed, element("span", { textContent: field.unit || "" })));
+  row.root.append(row.range, element("span", { className: "typed" }, row.typed, element("span", { textContent: field.unit === "degrees" ? "°" : field.unit || "" })));
 }
 
 function worded(row, changed) {

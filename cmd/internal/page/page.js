@@ -139,6 +139,7 @@ function mark() {
 function changed(key, text) {
   if (text === null ? changeOf(key) === undefined : changeOf(key) === `${key}=${text}`) return;
   if (step(key)) remember();
+  say("");
   put([[key, text]]);
   see();
 }

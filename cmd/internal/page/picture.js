@@ -87,12 +87,12 @@ export function watch({ pull, leaned, let: letGo, still }) {
       leaning.last = at(event);
       leaning.from = angle(leaning.start) - angle(leaning.last);
       leaning.moved ||= Math.abs(leaning.from) > 0.5;
-      figure.classList.add("held");
+      figure.classList.add("gripped");
       leaned(lean(leaning.from));
     }
   });
   const end = (event) => {
-    figure.classList.remove("held");
+    figure.classList.remove("gripped");
     const had = leaning;
     pulling = leaning = null;
     if (had?.moved && event.type === "pointerup") letGo(had.from);
