@@ -9,7 +9,6 @@ import (
 	"net"
 	"net/http"
 	"strconv"
-	"sync"
 	"syscall"
 	"time"
 )
@@ -81,19 +80,16 @@ const (
 	closeTime = 400 * time.Millisecond
 )
 
-// mostConnections is how many readers each listener has at once.
-const mostConnections = 64
-
 // Serve serves the site until ctx is done, and then closes within half a second.
 func (d *Door) Serve(ctx context.Context, s *Site) error {
 	server := &http.Server{
-		Handler: s.handler(d.hosts()), ReadHeaderTimeout: headTime, ReadTimeout: readTime, WriteTimeout: writeTime,
+		Handler: atWork(s.handler(d.hosts())), ConnContext: known, ReadHeaderTimeout: headTime, ReadTimeout: readTime, WriteTimeout: writeTime,
 		IdleTimeout: idleTime, MaxHeaderBytes: 16 << 10, ErrorLog: log.New(io.Discard, "", 0),
 		BaseContext: func(net.Listener) context.Context { return ctx },
 	}
 	ended := make(chan error, len(d.listeners))
 	for _, l := range d.listeners {
-		go func() { ended <- server.Serve(&few{Listener: l, slots: make(chan struct{}, mostConnections)}) }()
+		go func() { ended <- server.Serve(&few{Listener: l}) }()
 	}
 	select {
 	case err := <-ended:
@@ -106,33 +102,4 @@ func (d *Door) Serve(ctx context.Context, s *Site) error {
 		return server.Close()
 	}
 	return nil
-}
-
-// few is a listener with a bounded number of connections; others wait to be accepted.
-type few struct {
-	net.Listener
-	slots chan struct{}
-}
-
-// Accept waits for its turn, then for a connection.
-func (f *few) Accept() (net.Conn, error) {
-	f.slots <- struct{}{}
-	c, err := f.Listener.Accept()
-	if err != nil {
-		<-f.slots
-		return nil, err
-	}
-	return &counted{Conn: c, free: sync.OnceFunc(func() { <-f.slots })}, nil
-}
-
-// counted frees its place when it is closed.
-type counted struct {
-	net.Conn
-	free func()
-}
-
-// Close closes the connection.
-func (c *counted) Close() error {
-	defer c.free()
-	return c.Conn.Close()
 }
