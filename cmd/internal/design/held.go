@@ -20,6 +20,12 @@ func (f *File) Held(key string) (text string, held bool) {
 	if !found {
 		return "", false
 	}
+	if !strings.ContainsAny(e.Raw, `"'`) {
+		return strings.TrimSpace(e.Raw), true
+	}
+	if inner := strings.Trim(e.Raw, `"`); !strings.ContainsAny(inner, `"'\`) && len(inner) == len(e.Raw)-2 {
+		return inner, true
+	}
 	var raw struct{ X string }
 	if _, err := toml.Decode("X = "+e.Raw, &raw); err == nil {
 		return raw.X, true

@@ -8,6 +8,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 
 	"rockerwright/cmd/internal/design"
 	"rockerwright/sim/piece"
@@ -192,12 +193,22 @@ func measureField(d piece.Design, key string, m piece.Measure, at float64) field
 
 // exampleOf returns what a measure might be, as typed.
 func exampleOf(m piece.Measure, units quantity.System) string {
-	x, err := quantity.Parse(strings.Trim(m.Example, `"`), m.Kind, quantity.Inch)
-	if err != nil || units == quantity.Inch {
+	if units == quantity.Inch {
 		return m.Example
 	}
-	return quantity.Shop(x, m.Kind, units)
+	return metricExamples()[m.Key]
 }
+
+// metricExamples are the examples of the measures in millimetres and kilograms, by key.
+var metricExamples = sync.OnceValue(func() map[string]string {
+	list := map[string]string{}
+	for _, m := range piece.Measures() {
+		if x, err := quantity.Parse(strings.Trim(m.Example, `"`), m.Kind, quantity.Inch); err == nil {
+			list[m.Key] = quantity.Shop(x, m.Kind, quantity.Metric)
+		}
+	}
+	return list
+})
 
 // rounded returns a number without the dust of its division.
 func rounded(x float64) float64 { return math.Round(x*1e6) / 1e6 }

@@ -213,7 +213,7 @@ func TestLike(t *testing.T) {
 		t.Fatalf("%v %+v", err, found)
 	}
 	time := func(w Work) float64 {
-		f, r, bad := checked(w)
+		f, r, bad := checked(w, true)
 		if bad != nil {
 			t.Fatal(bad.Message, f)
 		}

@@ -68,7 +68,7 @@ type pull struct {
 
 // see answers what is seen of a design. Work stops between its parts when ctx is done.
 func (s *Site) see(ctx context.Context, a ask) (view, error) {
-	f, report, bad := checked(a.Work)
+	f, report, bad := checked(a.Work, !a.More)
 	if bad != nil {
 		return view{Fault: bad}, nil
 	}
@@ -79,7 +79,7 @@ func (s *Site) see(ctx context.Context, a ask) (view, error) {
 		return view{Fault: bad}, nil
 	}
 	if a.Before != nil {
-		_, before, bad := checked(*a.Before)
+		_, before, bad := checked(*a.Before, true)
 		if bad != nil {
 			bad.Before = true
 			return view{Fault: bad}, nil
@@ -112,13 +112,13 @@ func (s *Site) see(ctx context.Context, a ask) (view, error) {
 	return v, nil
 }
 
-// checked reads and checks a design.
-func checked(w Work) (*design.File, piece.Report, *fault) {
+// checked reads and checks a design, in brief without what only --all shows.
+func checked(w Work, brief bool) (*design.File, piece.Report, *fault) {
 	f, err := w.file()
 	if err != nil {
 		return nil, piece.Report{}, faultOf(err)
 	}
-	report, err := piece.Check(f.Design, piece.Options{Releases: []float64{}}) // let go from elsewhere
+	report, err := piece.Check(f.Design, piece.Options{Releases: []float64{}, Brief: brief}) // let go from elsewhere
 	if err != nil {
 		bad := faultOf(f.Explain(err))
 		if entry := faultOf(err); entry.Key != "" {
