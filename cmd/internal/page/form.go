@@ -32,8 +32,8 @@ type field struct {
 	Key     string   `json:"key"`
 	Label   string   `json:"label"`
 	Unit    string   `json:"unit,omitempty"`
-	Low     float64  `json:"low,omitempty"`
-	High    float64  `json:"high,omitempty"`
+	Low     float64  `json:"low"`
+	High    float64  `json:"high"`
 	Step    float64  `json:"step,omitempty"`
 	Words   []string `json:"words,omitempty"`
 	Text    bool     `json:"text,omitempty"`
@@ -42,8 +42,8 @@ type field struct {
 
 // A value is what an entry has now.
 type value struct {
-	Text string  `json:"text"`         // as it is typed; "" where it is not given
-	At   float64 `json:"at,omitempty"` // of a measure, in its unit
+	Text string  `json:"text"` // as it is typed; "" where it is not given
+	At   float64 `json:"at"`   // of a measure, in its unit
 }
 
 // id returns by what a form is told from another.

@@ -27,9 +27,9 @@ const element = (name, set = {}, ...inside) => {
 
 function ranged(row, changed) {
   const { field } = row;
-  row.range = element("input", { type: "range", min: field.low, max: field.high, step: field.step, id: "range " + field.key });
+  row.range = element("input", { type: "range", min: field.low, max: field.high, step: field.step, id: "slide " + field.key });
   row.range.setAttribute("aria-label", field.label + ", slider");
-  row.typed = element("input", { type: "text", id: field.key, autocomplete: "off", spellcheck: false, placeholder: field.example || "" });
+  row.typed = element("input", { type: "text", id: "entry " + field.key, autocomplete: "off", spellcheck: false, placeholder: field.example || "" });
   row.range.addEventListener("input", () => {
     row.typed.value = typed(Number(row.range.value), field);
     changed(field.key, row.typed.value);
@@ -47,9 +47,9 @@ function ranged(row, changed) {
 function worded(row, changed) {
   const { field } = row;
   if (field.text) {
-    row.typed = element("input", { type: "text", id: field.key, autocomplete: "off", maxLength: 200 });
+    row.typed = element("input", { type: "text", id: "entry " + field.key, autocomplete: "off", maxLength: 200 });
   } else {
-    row.typed = element("select", { id: field.key }, element("option", { value: "", textContent: "not said" }), ...field.words.map((w) => element("option", { value: w, textContent: w })));
+    row.typed = element("select", { id: "entry " + field.key }, element("option", { value: "", textContent: "not said" }), ...field.words.map((w) => element("option", { value: w, textContent: w })));
   }
   row.typed.addEventListener("change", () => changed(field.key, row.typed.value || null));
   row.root.append(row.typed);
@@ -57,7 +57,7 @@ function worded(row, changed) {
 
 function fieldRow(field, changed) {
   const row = { field, root: element("div", { className: "field" }) };
-  row.root.append(element("label", { htmlFor: field.key, textContent: field.label[0].toUpperCase() + field.label.slice(1) }));
+  row.root.append(element("label", { htmlFor: "entry " + field.key, textContent: field.label[0].toUpperCase() + field.label.slice(1) }));
   if (field.step) ranged(row, changed); else worded(row, changed);
   row.was = element("span");
   const back = element("button", { type: "button", textContent: "As in the file" });

@@ -2,7 +2,7 @@
 // and a fresh Sheet come back.
 import { ask, changeOf, keep, put, restore, step, take, turn, work } from "./work.js";
 import { build, fieldOf, fill, typed, wrong } from "./form.js";
-import { lean, paint, pulled, reach, rock, watch } from "./picture.js";
+import { gesture, lean, paint, pulled, reach, rock, watch } from "./picture.js";
 
 const $ = (id) => document.getElementById(id);
 const narrow = matchMedia("(max-width: 40rem)");
@@ -154,16 +154,24 @@ function replaced(other, words) {
   see();
 }
 
+// pull follows a ring: what comes back shows how far it still has to go.
 function pull() {
+  const hand = gesture();
+  if (!hand || busy) return;
+  hand.values ??= values;
   const entries = [];
   for (const [key, by] of pulled()) {
-    const field = fieldOf(key), is = values[key]?.at;
+    const field = fieldOf(key), is = values[key]?.at, from = (hand.stays ? hand.values : values)[key]?.at;
     if (!field || is === undefined) return;
-    const x = Math.min(Math.max(Math.round((is + by) / field.step) * field.step, field.low), field.high);
+    const x = Math.min(Math.max(Math.round((from + by) / field.step) * field.step, field.low), field.high);
     if (Math.abs(x - is) > field.step / 2) entries.push([key, typed(x, field)]);
   }
-  if (!entries.length || busy) return; // what comes back shows how far it still has to go
-  if (step(entries.map(([key]) => key).join())) remember();
+  if (!entries.length) return;
+  if (!hand.stepped) {
+    step("");
+    remember();
+    hand.stepped = true;
+  }
   put(entries);
   see().then(pull);
 }

@@ -54,13 +54,18 @@ export const reach = () => (view?.tilts ? [view.first - view.rest, view.first - 
 
 const angle = (p) => (Math.atan2(p[0] - view.pivot[0], view.pivot[1] - p[1]) * 180) / Math.PI;
 
-// pulled returns what the measures of a handle become when it is where the pointer is:
-// each [key, number].
-export function pulled(point = pulling?.point) {
-  const handle = view?.handles.find((h) => h.name === pulling?.name);
-  if (!handle || !point) return [];
-  const way = (point[0] - handle.at[0]) * handle.along[0] + (point[1] - handle.at[1]) * handle.along[1];
-  return (handle.pulls ?? []).map(({ key, by }) => [key, way * by]);
+// gesture is the pull that is under way; whoever asks may keep something on it.
+export const gesture = () => pulling;
+
+// pulled returns by how much the measures of a handle change when it is where the pointer
+// is, each [key, number]: from where they stand, and for the low point, from which the
+// drawing is measured and which stays in its place, from where they stood.
+export function pulled() {
+  const from = pulling?.stays ? pulling.handle : view?.handles.find((h) => h.name === pulling?.handle.name);
+  if (!from || !pulling.point) return [];
+  const start = pulling.stays ? pulling.start : from.at;
+  const way = (pulling.point[0] - start[0]) * from.along[0] + (pulling.point[1] - start[1]) * from.along[1];
+  return (from.pulls ?? []).map(({ key, by }) => [key, way * by]);
 }
 
 // watch tells what a maker does with the picture: pulls a handle, leans it, lets go. still is
@@ -71,7 +76,8 @@ export function watch({ pull, leaned, let: letGo, still }) {
     const handle = event.target.closest("[class^=handle-]");
     if (handle) {
       event.preventDefault();
-      pulling = { name: handle.getAttribute("class").slice("handle-".length), point: null };
+      const name = handle.getAttribute("class").slice("handle-".length);
+      pulling = { handle: view.handles.find((h) => h.name === name), stays: name === "low", start: at(event), point: null };
     } else if (view.tilts) {
       leaning = { from: 0, start: at(event), last: at(event), moved: false };
       if (view.moving) await still();
