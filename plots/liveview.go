@@ -183,7 +183,7 @@ func (v *liveView) scene() scene {
 	p := livePanels(v)
 	s.groups = append(s.groups, p.groups()...)
 	if v.tilt != nil {
-		s.samples = v.written(w.Report, v.rest, v.instants(), p.time.at)
+		s.samples = v.written(w.Report, v.rest, v.instants(), func(time, tilt float64) r2.Vec { return p.within(p.time.at(time, tilt)) })
 	}
 	return s
 }

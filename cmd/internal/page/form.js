@@ -92,7 +92,7 @@ export function fill(values, changeOf) {
     const value = values[key] ?? { text: "" };
     const change = changeOf(key);
     if (document.activeElement !== row.typed || row.typed.tagName === "SELECT" || !change) row.typed.value = value.text;
-    if (row.range && document.activeElement !== row.range) row.range.value = value.text === "" ? row.field.low : value.at ?? 0;
+    if (row.range && document.activeElement !== row.range) row.range.value = value.text === "" ? Math.min(Math.max(0, row.field.low), row.field.high) : value.at;
     row.range?.setAttribute("aria-valuetext", value.text ? `${value.text} ${row.field.unit || ""}` : "not given");
     row.root.classList.toggle("moved", change !== undefined);
     row.was.textContent = change === undefined ? "" : "changed: " + change;

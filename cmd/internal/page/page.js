@@ -147,7 +147,7 @@ function changed(key, text) {
 // replaced puts another design in the place of this one.
 function replaced(other, words) {
   step("");
-  remember();
+  read = new Map(); // it is another piece: nothing moved
   take(other);
   work.load = "";
   say(words);
