@@ -31,10 +31,12 @@ func (r Report) Follow(options RockOptions) (Rocking, error) {
 }
 
 // fallen is how long a fall is followed at most, s, and how often it is asked whether
-// something has reached the floor: at the speed of a falling crest rail each 2 cm.
+// something has reached the floor, at the speed of a falling crest rail each 2 cm; by
+// mostFallen, rad, all that was drawn has.
 const (
 	fallen     = 4.0
 	fallenStep = 0.005
+	mostFallen = 3 * math.Pi / 4
 )
 
 // Whole returns the tilt (rad) of the motion in time, and how long it lasts, s. Where it
@@ -53,7 +55,7 @@ func (r Rocking) Whole() (tilt func(time float64) float64, span float64) {
 	points, time := r.highest(), 0.0
 	for ; time < fall.Duration; time += fallenStep {
 		at := fall.At(time).Tilt
-		if math.Abs(at) > math.Pi/2 || r.touches(points, at) {
+		if math.Abs(at) > mostFallen || r.touches(points, at) {
 			break
 		}
 	}
