@@ -7,6 +7,7 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"math/rand/v2"
 	"net"
 	"net/http"
 	"runtime"
@@ -94,7 +95,7 @@ func TestSixteenSliders(t *testing.T) {
 			defer all.Done()
 			client := &http.Client{Transport: &http.Transport{}, Timeout: 30 * time.Second}
 			defer client.CloseIdleConnections()
-			form := ""
+			form, chance := "", rand.New(rand.NewPCG(uint64(n), 16))
 			for i := 0; time.Now().Before(until); i++ {
 				tail := 16 + float64((i+n)%80)/8
 				what := ask{Work: work(t, "chair", fmt.Sprintf("rocker.tail=%g", tail)), Form: form}
@@ -109,7 +110,7 @@ func TestSixteenSliders(t *testing.T) {
 					inUse = heap()
 				}
 				mu.Unlock()
-				time.Sleep(time.Until(time.Now().Add(200*time.Millisecond - took))) // 5 a second each: a hand that drags and looks
+				time.Sleep(time.Duration(50+chance.IntN(200)) * time.Millisecond) // a hand that drags and looks, and keeps no time with others
 			}
 		}()
 	}
