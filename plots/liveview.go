@@ -235,11 +235,12 @@ func (v *liveView) alt() string {
 	return text + "."
 }
 
-// handles returns what can be pulled: both tips and the low point.
+// handles returns what can be pulled: both tips and the low point, but of an edge that was
+// measured nothing.
 func (v *liveView) handles() []Handle {
 	r := v.watched.Report
 	edge := r.Edge.Outline(0.0002)
-	if len(edge) < 2 {
+	if len(edge) < 2 || r.Curve != nil {
 		return nil
 	}
 	at := poseAt(r.Edge, v.rest, r.Design.Floor.Slope)

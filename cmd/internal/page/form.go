@@ -90,7 +90,9 @@ func formOf(f *design.File) form {
 			section = ""
 		}
 		only := slices.ContainsFunc(onlyGiven, func(part string) bool { return strings.Contains(general, part) })
-		arcs := len(f.Design.Rocker.Arcs) > 0 && (general == "rocker.radius" || general == "rocker.tail")
+		d := f.Design
+		arcs := len(d.Rocker.Arcs) > 0 && (general == "rocker.radius" || general == "rocker.tail") ||
+			len(d.Measured.Left)+len(d.Measured.Right) > 0 && general == "rocker.radius" // drawn in another way
 		if slices.Contains(never, general) || only && !has || arcs || general == "rocks" && f.Design.Kind != piece.Cradle {
 			return
 		}

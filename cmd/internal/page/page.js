@@ -82,6 +82,8 @@ function shown(answer, wish) {
   paint(answer);
   if ($("held").textContent !== answer.held.text) $("held").textContent = answer.held.text;
   $("held").classList.toggle("bad", !answer.held.holds);
+  $("sides").textContent = `degrees ${answer.sides[0]}, - ${answer.sides[1]}`;
+  $("pushing").hidden = $("push").hidden = !answer.back;
   $("became").textContent = answer.became ?? "";
   loads(answer);
   $("sheet").innerHTML = answer.sheet;
@@ -217,10 +219,10 @@ $("keep").addEventListener("click", () => { step(""); work.before = design(); wo
 $("forget").addEventListener("click", () => { step(""); work.before = null; $("keep").focus(); see(); });
 $("back").addEventListener("click", () => replaced(work.before, "As before"));
 $("start").addEventListener("change", async () => {
-  const kind = $("start").value;
+  const kind = $("start").value, called = $("start").selectedOptions[0].textContent;
   $("start").value = "";
   const started = kind && (await other("start", { kind }));
-  if (started) replaced(started, "Started from a " + kind);
+  if (started) replaced(started, "Started from " + called);
 });
 $("open").addEventListener("change", () => { const [f] = $("open").files; $("open").value = ""; if (f) file(f); });
 $("units").addEventListener("change", async () => {

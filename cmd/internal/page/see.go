@@ -26,9 +26,11 @@ type view struct {
 	Held    held   `json:"held"`
 	Became  string `json:"became,omitempty"` // of the motion
 
-	Load  string   `json:"load"`
-	Loads []string `json:"loads,omitempty"`
-	Live  *live    `json:"live,omitempty"`
+	Load  string    `json:"load"`
+	Loads []string  `json:"loads,omitempty"`
+	Sides [2]string `json:"sides"` // to which it rocks, + first
+	Back  bool      `json:"back"`  // it has one, at which it can be pushed
+	Live  *live     `json:"live,omitempty"`
 
 	Form   *form            `json:"form,omitempty"` // where the page has another one
 	FormID string           `json:"formID,omitempty"`
@@ -100,7 +102,8 @@ func (s *Site) see(ctx context.Context, a ask) (view, error) {
 	v.sheet(words.Check(report, f.Name, s.command(f), nil), a.More)
 	line := words.Held(report)
 	v.Held = held{!line.Bad, line.Text}
-	v.Load = w.Load.Name
+	v.Load, v.Sides = w.Load.Name, words.Sides(report.Design)
+	_, v.Back = report.Design.TopOfBack()
 	for i := range report.Loads {
 		v.Loads = append(v.Loads, report.Loads[i].Name)
 	}

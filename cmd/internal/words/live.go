@@ -50,3 +50,9 @@ func Found(k size.Kept) string {
 func NoRadius(k size.Kept) string {
 	return upperFirst(k.Way.String()) + ": no radius does that here."
 }
+
+// Sides returns what the sides to which a piece rocks are called, that of + first.
+func Sides(d piece.Design) [2]string {
+	v := voiceOf(d)
+	return [2]string{v.backwards(), v.forwards()}
+}
