@@ -27,12 +27,14 @@ function see(motion = null) {
 async function send(wish) {
   const dropped = new AbortController();
   busy = dropped;
+  $("picture").setAttribute("aria-busy", "true");
   try {
     shown(await ask("see", wish, dropped.signal), wish);
   } catch (e) {
     failed({ message: "The program that works this out does not answer (" + e.message + "). Was it ended? Your changes are kept here; start it again and reload." });
   }
   busy = null;
+  $("picture").removeAttribute("aria-busy");
   if (next) {
     const { wish: later, done } = next;
     next = null;
