@@ -18,6 +18,7 @@ const say = (text) => { $("said").textContent = text; };
 function see(motion = null) {
   const wish = { ...design(), load: work.load, narrow: narrow.matches, more: $("more").open, form: formID, motion, before: work.before };
   if (busy) {
+    if (performance.now() - busy.begun > 400) busy.abort(); // its answer is read by nobody
     next?.done();
     return new Promise((done) => { next = { wish, done }; });
   }
@@ -26,12 +27,13 @@ function see(motion = null) {
 
 async function send(wish) {
   const dropped = new AbortController();
+  dropped.begun = performance.now();
   busy = dropped;
   $("picture").setAttribute("aria-busy", "true");
   try {
     shown(await ask("see", wish, dropped.signal), wish);
   } catch (e) {
-    failed({ message: "The program that works this out does not answer (" + e.message + "). Was it ended? Your changes are kept here; start it again and reload." });
+    if (e.name !== "AbortError") failed({ message: "The program that works this out does not answer (" + e.message + "). Was it ended? Your changes are kept here; start it again and reload." });
   }
   busy = null;
   $("picture").removeAttribute("aria-busy");

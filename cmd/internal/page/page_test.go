@@ -183,6 +183,21 @@ func TestEveryStart(t *testing.T) {
 	}
 }
 
+// TestHeld holds that what is said of the limits is what the report found.
+func TestHeld(t *testing.T) {
+	for _, change := range []string{"rocker.tail=24", "rocker.tail=15", "rocker.tail=9", "rocker.radius=20"} {
+		w := work(t, "chair", change)
+		_, report, bad := checked(w, true)
+		if bad != nil {
+			t.Fatal(bad.Message)
+		}
+		v := seen(t, ask{Work: w})
+		if v.Held.Holds != report.Holds() || strings.Contains(v.Held.Text, "NO") == v.Held.Holds || strings.Contains(v.Sheet, `class="bad"><th`) == v.Held.Holds {
+			t.Errorf("%s: %+v, and the report says %v", change, v.Held, report.Holds())
+		}
+	}
+}
+
 // TestHandles holds that what a handle promises is what happens: the tip is moved by one
 // step of its measure, and stands so much further along the handle.
 func TestHandles(t *testing.T) {
