@@ -33,7 +33,7 @@ func TestWhole(t *testing.T) {
 		}
 		tilt, span := r.Whole()
 		over := r.Trace.Duration
-		const h = 1e-4 // s
+		const h = 1e-4                                                                    // s
 		if jump := tilt(over+h) - tilt(over); math.Abs(jump-r.Trace.Last.Rate*h) > 1e-6 { // ½·a·h² at some 10 rad/s²
 			t.Errorf("the fall begins %v rad away", jump)
 		}

@@ -57,8 +57,6 @@ func (f form) id() string {
 	return strconv.FormatUint(h.Sum64(), 36)
 }
 
-func itoa(n int) string { return strconv.Itoa(n) }
-
 // sectionOrder is the order of the sections in a file.
 var sectionOrder = []string{"", "rocker", "seat", "bed", "back", "arms", "piece", "part", "body", "measured", "sitter", "people", "floor", "limits", "target", "shop"}
 

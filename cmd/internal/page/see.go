@@ -54,20 +54,6 @@ type live struct {
 	Moving  bool       `json:"moving"`
 }
 
-// A handle is pulled to change measures.
-type handle struct {
-	Name  string     `json:"name"`
-	At    [2]float64 `json:"at"`
-	Along [2]float64 `json:"along"`
-	Pulls []pull     `json:"pulls"`
-}
-
-// A pull is by how much a measure changes, in its unit, for one unit along the handle.
-type pull struct {
-	Key string  `json:"key"`
-	By  float64 `json:"by"`
-}
-
 // see answers what is seen of a design. Work stops between its parts when ctx is done.
 func (s *Site) see(ctx context.Context, a ask) (view, error) {
 	f, report, bad := checked(a.Work, !a.More)
@@ -227,43 +213,6 @@ func markup(blocks []words.Block) string {
 		return "" // a builder does not fail
 	}
 	return b.String()
-}
-
-// pulls returns which measures a handle changes.
-func pulls(d piece.Design, h plots.Handle) []pull {
-	one, err := quantity.FromNumber(1, quantity.Length, d.Units)
-	if err != nil {
-		return nil
-	}
-	by := h.Metres / one
-	arcs := len(d.Rocker.Arcs)
-	length := func(i int) string {
-		name := "length"
-		if d.Rocker.Arcs[i].Flat != 0 {
-			name = "flat"
-		}
-		return "rocker.arcs." + itoa(i+1) + "." + name
-	}
-	turn := func(i int) bool { return d.Rocker.Arcs[i].Turn != 0 }
-	switch {
-	case len(d.Measured.Left)+len(d.Measured.Right) > 0:
-		return nil // it is as it was measured
-	case h.Name == "low" && d.Seat.Depth > 0:
-		return []pull{{"seat.behind_low_point", by}}
-	case h.Name == "low" && arcs > 0:
-		return []pull{{"rocker.nose", -by}}
-	case h.Name == "low":
-		return []pull{{"rocker.nose", -by}, {"rocker.tail", by}}
-	case h.Name == "nose" && arcs > 0 && turn(0), h.Name == "tail" && arcs > 0 && turn(arcs-1):
-		return nil
-	case h.Name == "nose" && arcs > 0:
-		return []pull{{"rocker.nose", by}, {length(0), by}}
-	case h.Name == "nose":
-		return []pull{{"rocker.nose", by}}
-	case arcs > 0:
-		return []pull{{length(arcs - 1), by}}
-	}
-	return []pull{{"rocker.tail", by}}
 }
 
 // unitsWord returns the word for a system that stands in a file.

@@ -1,0 +1,81 @@
+package page
+
+import (
+	"context"
+	"encoding/json"
+	"strings"
+	"testing"
+	"time"
+)
+
+// TestLike holds that the changes of a likeness make the time of a rock what it was, to
+// the step in which a radius is set.
+func TestLike(t *testing.T) {
+	h := chairSite(t).handler([]string{ourHost})
+	old := work(t, "chair")
+	taller := work(t, "chair", "sitter.height=6 ft 4 in", "seat.front=18")
+	var found likeness
+	if err := json.Unmarshal(asked(t, h, "/like", ask{Work: taller, Before: &old, Way: "same time"}).Body.Bytes(), &found); err != nil || !found.Found {
+		t.Fatalf("%v %+v", err, found)
+	}
+	time := func(w Work) float64 {
+		f, r, bad := checked(w, true)
+		if bad != nil {
+			t.Fatal(bad.Message, f)
+		}
+		return r.Loads[1].Balance.Period
+	}
+	want, before, after := time(old), time(taller), 0.0
+	taller.Changes = append(taller.Changes, found.Changes...)
+	if after = time(taller); after < want-0.02 || after > want+0.02 || before > want-0.02 && before < want+0.02 { // 1/8 in of radius is some 0.01 s
+		t.Errorf("one rock takes %.3f s, %.3f s before the change; want %.3f s", after, before, want)
+	}
+}
+
+// TestFileKeepsComments holds that the file that is handed over is the maker's own.
+func TestFileKeepsComments(t *testing.T) {
+	h := chairSite(t).handler([]string{ourHost})
+	w := work(t, "chair", "rocker.tail=20-1/2")
+	var saved Work
+	if err := json.Unmarshal(asked(t, h, "/file", ask{Work: w}).Body.Bytes(), &saved); err != nil {
+		t.Fatal(err)
+	}
+	want := strings.Replace(w.Text, "tail   = 24              #", "tail   = \"20-1/2\"        #", 1)
+	if saved.Text != want || want == w.Text {
+		t.Errorf("the file is\n%s", saved.Text)
+	}
+}
+
+// TestReport holds that the report is the whole one, with the changes in its file.
+func TestReport(t *testing.T) {
+	var made document
+	if err := json.Unmarshal(asked(t, chairSite(t).handler([]string{ourHost}), "/report", ask{Work: work(t, "chair", "rocker.tail=20-1/2")}).Body.Bytes(), &made); err != nil {
+		t.Fatal(err)
+	}
+	if made.Name != "chair-report.html" || !strings.Contains(made.Text, "20-1/2&#34;") || !strings.HasSuffix(made.Text, "</html>\n") {
+		t.Errorf("%s: %.200s", made.Name, made.Text)
+	}
+}
+
+// TestDropped holds that work whose reader has gone is not begun, and that a full line is
+// said to be full.
+func TestDropped(t *testing.T) {
+	d := desk{slots: make(chan struct{}, 1), line: make(chan struct{}, 1)}
+	d.slots <- struct{}{}
+	ctx, gone := context.WithCancel(context.Background())
+	ended := make(chan error)
+	go func() {
+		_, err := d.work(ctx, func() (any, error) { t.Error("it was worked on"); return nil, nil })
+		ended <- err
+	}()
+	for len(d.line) == 0 {
+		time.Sleep(time.Millisecond)
+	}
+	if _, err := d.work(context.Background(), func() (any, error) { return nil, nil }); err != errBusy {
+		t.Errorf("a full line says %v", err)
+	}
+	gone()
+	if err := <-ended; err != context.Canceled {
+		t.Errorf("%v, want that its reader has gone", err)
+	}
+}
