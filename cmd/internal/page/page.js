@@ -2,11 +2,12 @@
 // and a fresh Sheet come back.
 import { ask, changeOf, keep, put, restore, step, take, turn, work } from "./work.js";
 import { build, fieldOf, fill, typed, wrong } from "./form.js";
+import { forget, mark, remember } from "./sheet.js";
 import { gesture, lean, paint, pulled, reach, rock, watch } from "./picture.js";
 
 const $ = (id) => document.getElementById(id);
 const narrow = matchMedia("(max-width: 40rem)");
-let formID = "", values = {}, read = new Map(); // what stood in the Sheet before this change
+let formID = "", values = {};
 let busy = null, next = null; // the latest wish alone is asked
 
 const design = () => ({ name: work.now.name, text: work.now.text, changes: work.now.changes });
@@ -117,30 +118,6 @@ function buttons() {
   $("where").textContent = work.kept;
 }
 
-// cells calls what for each number and each sentence of the Sheet, with a name for its place.
-function cells(what) {
-  $("sheet").querySelectorAll("table").forEach((table, t) => {
-    for (const row of table.tBodies[0]?.rows ?? []) [...row.cells].slice(1).forEach((cell, i) => what(`${t} ${row.cells[0].textContent} ${row.sectionRowIndex} ${i}`, cell));
-  });
-  $("sheet").querySelectorAll("p").forEach((p) => what("p " + (p.querySelector("b")?.textContent ?? p.textContent.slice(0, 12)), p));
-}
-
-// remember keeps what stands in the Sheet, to mark what moves from here on.
-function remember() {
-  read = new Map();
-  cells((name, cell) => read.set(name, cell.textContent));
-}
-
-// mark marks what moved in the Sheet.
-function mark() {
-  cells((name, cell) => {
-    const was = read.get(name);
-    if (was === undefined || was === cell.textContent) return;
-    cell.classList.add("moved");
-    if (cell.tagName === "TD") cell.dataset.was = was;
-  });
-}
-
 // changed changes one entry, as typed; null takes the change back.
 function changed(key, text) {
   if (text === null ? changeOf(key) === undefined : changeOf(key) === `${key}=${text}`) return;
@@ -153,7 +130,7 @@ function changed(key, text) {
 // replaced puts another design in the place of this one.
 function replaced(other, words) {
   step("");
-  read = new Map(); // it is another piece: nothing moved
+  forget(); // it is another piece: nothing moved
   take(other);
   work.load = "";
   say(words);

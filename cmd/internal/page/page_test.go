@@ -257,7 +257,7 @@ func FuzzRequest(f *testing.F) {
 func TestSize(t *testing.T) {
 	h := chairSite(t).handler([]string{ourHost})
 	total := 0
-	for _, path := range []string{"/", "/page.css", "/page.js", "/form.js", "/picture.js", "/work.js", "/rocking.js", "/start"} {
+	for _, path := range []string{"/", "/page.css", "/page.js", "/form.js", "/picture.js", "/sheet.js", "/work.js", "/rocking.js", "/start"} {
 		r := httptest.NewRequest("GET", "http://"+ourHost+path, nil)
 		w := httptest.NewRecorder()
 		h.ServeHTTP(w, r)
