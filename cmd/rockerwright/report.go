@@ -72,7 +72,7 @@ func reportOn(out io.Writer, args []string, flags reportFlags) error {
 	var heads [2]string
 	for i, v := range variants {
 		making := words.Making{Source: base(v.file.Name), Command: commandFor(v.file), Date: date, Version: version}
-		if subjects[i], err = report.About(v.file, making, nil); err != nil {
+		if subjects[i], err = report.About(v.file, making, alsoAsked(v.file)); err != nil {
 			return err
 		}
 		heads[i] = v.head

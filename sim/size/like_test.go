@@ -178,3 +178,21 @@ func BenchmarkLike(b *testing.B) {
 		}
 	}
 }
+
+// TestForSitters holds that a taller sitter wants a larger radius for the same time, and the
+// owner's own stature the one there is, as far as the owner is as stout as the mean.
+func TestForSitters(t *testing.T) {
+	d := readingChair()
+	d.Sitters[0].Mass = 0
+	list, err := ForSitters(d, []float64{60 * inch, 70 * inch, 76 * inch})
+	if err != nil || len(list) != 3 {
+		t.Fatal(err, len(list))
+	}
+	at := func(i int) float64 { return list[i].Like.Ways[SameTime].Exact }
+	if !(at(0) < at(1) && at(1) < at(2)) || math.Abs(at(1)-42*inch) > 1e-9 {
+		t.Errorf("radii %v, %v, %v", at(0)/inch, at(1)/inch, at(2)/inch)
+	}
+	if none, err := ForSitters(plainBody(), []float64{1.7}); err != nil || none != nil {
+		t.Errorf("of numbers: %v, %v", none, err)
+	}
+}

@@ -38,6 +38,16 @@ func WhatIf(t size.Table, source string, changes []string) Sheet {
 	return short
 }
 
+// WhatIfBlocks returns the whole table as blocks of a larger sheet.
+func WhatIfBlocks(t size.Table) []Block {
+	v := voiceOf(t.Report.Design)
+	must, loose := v.parted(t.Rows)
+	return []Block{
+		{Title: "What each measure does", Lines: v.whatIfNow(t)[1:], Table: v.whatIfTable(t, must, loose, len(t.Rows)), All: true},
+		v.whatIfAssumptions(),
+	}
+}
+
 // whatIfNow says how it is now, and how often a limit fails as the shop makes it.
 func (v voice) whatIfNow(t size.Table) []Line {
 	now := Line{Label: "NOW:", Text: fmt.Sprintf("seat falls %s seated, %s empty; one rock %s; %s before going %s, leaning furthest.",
