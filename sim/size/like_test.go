@@ -137,10 +137,13 @@ func TestScaledPiece(t *testing.T) {
 			t.Fatal(err)
 		}
 		k := l.Ways[SameProportion]
+		if nose := k.Design.Rocker.Nose; math.Abs(nose-s*old.Rocker.Nose) > RadiusStep(old.Units) {
+			t.Errorf("s = %v: nose %v, want %v", s, nose, s*old.Rocker.Nose)
+		}
 		if want := s * old.Rocker.Radius; math.Abs(k.Exact-want) > 1e-11*want {
 			t.Errorf("s = %v: radius %v, want %v", s, k.Exact, want)
 		}
-		exact, err := piece.Balance(scaled(grown, k.Scale, SameRadius))
+		exact, err := piece.Balance(withRadii(grown, k.Scale))
 		if err != nil {
 			t.Fatal(err)
 		}
