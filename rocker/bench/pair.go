@@ -2,6 +2,7 @@ package bench
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 )
@@ -35,6 +36,50 @@ func BookMatched(outline Path, grain, kerf float64) (Pair, error) {
 	up := r2.Vec{Y: 1}
 	size := r2.Sub(box.Max, box.Min)
 	return Pair{Part{"left", left, up}, Part{"right", right, up}, size.Y, 2*size.X + kerf}, nil
+}
+
+// Nested turns a closed outline, of which the grain has the given heading (rad), so that the
+// grain lies level, and lays its mirror image above it, spooned as closely as a saw cut (m)
+// between them, measured across the grain, allows. Of the places along the grain it takes the one that
+// needs the least board, of those tried: a hundred. The board's lower left corner is the
+// origin. Both outlines run the way the given one does. The error is a [*SizeError].
+func Nested(outline Path, grain, kerf float64) (Pair, error) {
+	if err := notBelow("a saw cut", kerf); err != nil {
+		return Pair{}, err
+	}
+	left := outline.Turned(-grain, r2.Vec{})
+	left = left.Moved(r2.Scale(-1, left.Bounds().Min))
+	size := left.Bounds().Max
+	mirror := left.Mirrored(size.X / 2).Reversed()
+	const tried = 50
+	least := math.Inf(1)
+	var pair Pair
+	for k := -tried; k <= tried; k++ {
+		along := size.X / 2 * float64(k) / tried
+		right := mirror.Moved(r2.Vec{X: along})
+		up := kerf + deepest(left.pieces(), right.pieces())
+		length, width := size.X+math.Abs(along), max(size.Y, size.Y+up)
+		if area := length * width; area < least*(1-1e-9) || area < least*(1+1e-9) && along == 0 {
+			least = area
+			off := r2.Vec{X: max(0, -along)}
+			pair = Pair{Part{"left", left.Moved(off), r2.Vec{X: 1}}, Part{"right", right.Moved(r2.Add(off, r2.Vec{Y: up})), r2.Vec{X: -1}}, length, width}
+		}
+	}
+	return pair, nil
+}
+
+// deepest returns how far the upper of two outlines must be raised, over where it is, to lie
+// clear above the lower one everywhere, m.
+func deepest(lower, upper []piece) float64 {
+	raise := math.Inf(-1)
+	for _, x := range turns(upper, lower) {
+		over, under := upright(upper, x), upright(lower, x)
+		if len(over) == 0 || len(under) == 0 {
+			continue
+		}
+		raise = max(raise, slices.Max(under)-slices.Min(over))
+	}
+	return max(raise, 0)
 }
 
 // MirroredGrain returns the heading (rad, −π/2 to π/2) of the grain in the mirror image of a
