@@ -88,6 +88,12 @@ func (r Rocker) DepthOr() float64 {
 	return depth
 }
 
+// WidthOr returns the width of a rocker, the usual one where none is drawn, m.
+func (r Rocker) WidthOr() float64 {
+	_, width := r.size()
+	return width
+}
+
 // strip returns the shape of one rocker in the side view.
 func (r Rocker) strip(edge rocker.Profile, depth float64) (rocker.Strip, error) {
 	switch r.Top {
