@@ -17,6 +17,7 @@ Start here:
   rockerwright check mine.toml          check it
   rockerwright check mine.toml rocker.radius=40,42,44
                                         compare three curves side by side
+  rockerwright layout mine.toml         full-size patterns and a card for the bench
   rockerwright rock mine.toml           push it, drop into it: does it go over?
   rockerwright proof                    see for yourself that the numbers are right
 
@@ -46,7 +47,7 @@ func rootCommand() *cobra.Command {
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
 		return fmt.Errorf("%s: %s. To see what there is: %s --help", cmd.CommandPath(), err, cmd.CommandPath())
 	})
-	root.AddCommand(newCommand(), measureCommand(), checkCommand(), rockCommand(), proofCommand(), versionCommand())
+	root.AddCommand(newCommand(), measureCommand(), checkCommand(), rockCommand(), layoutCommand(), proofCommand(), versionCommand())
 	return root
 }
 
@@ -66,7 +67,7 @@ func unknownCommand(typed string) error {
 	if strings.HasSuffix(typed, ".toml") {
 		return fmt.Errorf("to check a design, type: rockerwright check %s", shellWord(typed))
 	}
-	return fmt.Errorf("there is no command %q; there are new, measure, check, rock, proof, version and help. For example: rockerwright check mine.toml", typed)
+	return fmt.Errorf("there is no command %q; there are new, measure, check, rock, layout, proof, version and help. For example: rockerwright check mine.toml", typed)
 }
 
 // shellWord returns a word as it is typed in a terminal, in quotes where it needs them.

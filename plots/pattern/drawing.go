@@ -34,8 +34,8 @@ type Drawing struct {
 	TipToTip [2]r2.Vec
 }
 
-// An Item is one thing on a drawing: a [Curve], [Line], [Mark], [Text], [Grain], [Corner]
-// or [Dimension].
+// An Item is one thing on a drawing: a [Curve], [Line], [Mark], [Text], [Grain], [Corner],
+// [Dimension] or [Note].
 type Item interface {
 	shapes(r *ruler) []shape
 	points() []r2.Vec // what must be finite and of a size that makes sense

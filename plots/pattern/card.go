@@ -1,0 +1,241 @@
+package pattern
+
+import (
+	"bytes"
+	"fmt"
+
+	"gonum.org/v1/gonum/spatial/r2"
+)
+
+// A Card is a page to read at the bench, in type as large as one page takes.
+type Card struct {
+	Title  string
+	Source string // small, at the right of the title
+	Blocks []CardBlock
+}
+
+// A CardBlock is a few lines, a table, or a view.
+type CardBlock struct {
+	Head  string
+	Lines []string
+	Rows  [][]string // the first and the last column to the left, the others to the right
+	Bold  bool       // the first row is a head
+	View  *View
+}
+
+// A View is a drawing on a card, not at true size: its items are in metres of the paper.
+type View struct {
+	Items  []Item
+	Height float64 // m
+}
+
+// The largest and smallest type of a card, by the height of its capitals, m: 18 and 8 1/2 points.
+const (
+	largestType  = 4.6e-3
+	smallestType = 2.15e-3
+)
+
+// PrintCards returns cards as PDF, each on one page of the paper where it fits in a type that
+// is read at a bench, otherwise on more. The error is an [*Error] for paper that is too small or a roll.
+func PrintCards(title string, cards []Card, paper Paper) (Print, error) {
+	if err := paper.check(); err != nil {
+		return Print{}, err
+	}
+	if paper.isRoll() {
+		return Print{}, &Error{"a bench card is printed on sheets of paper; " + paper.Name + " is a roll"}
+	}
+	p := newPen(newRuler(), title)
+	printed := Print{}
+	for _, card := range cards {
+		c := setter{pen: p, paper: paper}
+		for c.size = largestType; c.size > smallestType && c.pages(card, false) > 1; c.size *= 0.97 {
+		}
+		printed.Pages += c.pages(card, true)
+	}
+	printed.Sheets = printed.Pages
+	var out bytes.Buffer
+	err := p.pdf.Output(&out)
+	printed.PDF = out.Bytes()
+	return printed, err
+}
+
+// A setter sets one card.
+type setter struct {
+	*pen
+	paper Paper
+	size  float64 // of the capitals, m
+	y     float64 // the base line, from the lower edge
+	page  int
+	draws bool
+	card  Card
+}
+
+// pages sets a card, and draws it if asked, and returns how many pages it takes.
+func (c *setter) pages(card Card, draw bool) int {
+	c.page, c.draws, c.card = 0, draw, card
+	c.turn()
+	for _, b := range card.Blocks {
+		c.block(b)
+	}
+	return c.page
+}
+
+const cardEdge = 13e-3 // free on all sides, for any printer and a thumb
+
+// turn begins a page.
+func (c *setter) turn() {
+	c.page++
+	if c.draws {
+		c.pen.page(c.paper.Width, c.paper.Height)
+	}
+	width := c.paper.Width - 2*cardEdge
+	c.y = c.paper.Height - cardEdge - heading
+	title, source := c.card.Title, c.card.Source
+	if c.page > 1 {
+		title += fmt.Sprintf(" (%d)", c.page)
+	}
+	used := c.width(source, 2.4e-3)
+	if source != "" {
+		c.text(source, 2.4e-3, cardEdge+width-used, 0.3, "")
+	}
+	c.text(c.fit(title, heading, (width-used-5e-3)/1.08), heading, cardEdge, 0, "B") // bold is the wider
+	c.y -= 2.6e-3
+	if c.draws {
+		c.line(style{width: 0.4e-3}, r2.Vec{X: cardEdge, Y: c.y}, r2.Vec{X: cardEdge + width, Y: c.y})
+	}
+}
+
+// text writes at the base line.
+func (c *setter) text(text string, height, x, grey float64, bold string) {
+	if c.draws && text != "" {
+		c.write(text, height, r2.Vec{X: x, Y: c.y}, 0, grey, bold)
+	}
+}
+
+// step goes down by some lines, and to the next page where there is no room for them.
+func (c *setter) step(lines float64) {
+	c.y -= lines * c.size
+	if c.y < cardEdge {
+		c.turn()
+		c.y -= 2 * c.size
+	}
+}
+
+// spacing is from base line to base line, in heights of capitals.
+const spacing = 1.75
+
+// block sets one block; one that fits on a page is not broken.
+func (c *setter) block(b CardBlock) {
+	if need := c.tall(b); c.y-need < cardEdge && need < c.paper.Height/2 {
+		c.turn()
+	}
+	c.step(0.9)
+	if b.Head != "" {
+		c.step(spacing)
+		c.text(b.Head, c.size, cardEdge, 0, "B")
+	}
+	width := c.paper.Width - 2*cardEdge
+	for _, paragraph := range b.Lines {
+		for i, line := range c.wrapped(paragraph, c.size, width-2*c.size) {
+			c.step(spacing)
+			indent := 0.0
+			if i > 0 {
+				indent = 1.5 * c.size
+			}
+			c.text(line, c.size, cardEdge+indent, 0, "")
+		}
+	}
+	c.table(b)
+	if b.View != nil {
+		c.view(*b.View)
+	}
+}
+
+// tall returns how high a block is, m.
+func (c *setter) tall(b CardBlock) float64 {
+	lines := 0.9
+	if b.Head != "" {
+		lines += spacing
+	}
+	for _, paragraph := range b.Lines {
+		lines += spacing * float64(len(c.wrapped(paragraph, c.size, c.paper.Width-2*cardEdge-2*c.size)))
+	}
+	lines += spacing * float64(len(b.Rows))
+	height := lines * c.size
+	if b.View != nil {
+		height += b.View.Height + c.size
+	}
+	return height
+}
+
+// table sets rows in columns as wide as their longest; where they are too wide for the page
+// the type of the table is smaller.
+func (c *setter) table(b CardBlock) {
+	var wide []float64
+	for n, row := range b.Rows {
+		for i, cell := range row {
+			if i == len(wide) {
+				wide = append(wide, 0)
+			}
+			width := c.width(cell, 1)
+			if n == 0 && b.Bold {
+				width *= 1.08
+			}
+			wide[i] = max(wide[i], width)
+		}
+	}
+	const gap = 1.6 // between columns, heights
+	total := gap * float64(max(0, len(wide)-1))
+	for _, w := range wide {
+		total += w
+	}
+	size := min(c.size, (c.paper.Width-2*cardEdge)/max(total, 1))
+	for n, row := range b.Rows {
+		c.step(spacing)
+		x := cardEdge
+		for i, cell := range row {
+			bold, at := "", x
+			width := c.width(cell, size)
+			if n == 0 && b.Bold {
+				bold, width = "B", width*1.08
+			}
+			if i > 0 && i < len(wide)-1 {
+				at += wide[i]*size - width
+			}
+			c.text(cell, size, at, 0, bold)
+			x += (wide[i] + gap) * size
+		}
+	}
+}
+
+// view draws items with their labels under what is written.
+func (c *setter) view(v View) {
+	c.y -= v.Height + c.size
+	if !c.draws {
+		return
+	}
+	y := &yard{ruler: c.ruler}
+	for _, item := range v.Items {
+		y.add(item.shapes(c.ruler)...)
+	}
+	for _, item := range v.Items {
+		for _, l := range labels(item) {
+			y.put(l)
+		}
+	}
+	box := bounds(y.list)
+	middle := r2.Scale(0.5, r2.Add(box.Min, box.Max))
+	at := r2.Vec{X: c.paper.Width / 2, Y: c.y + v.Height/2}
+	for _, s := range y.list {
+		c.draw(s, styles[s.layer], func(p r2.Vec) r2.Vec { return r2.Add(at, r2.Sub(p, middle)) })
+	}
+}
+
+// scaled returns a path as it is on paper.
+func scaled(p []r2.Vec, scale float64, at r2.Vec) []r2.Vec {
+	list := make([]r2.Vec, len(p))
+	for i, q := range p {
+		list[i] = r2.Add(at, r2.Scale(scale, q))
+	}
+	return list
+}
