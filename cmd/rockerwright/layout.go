@@ -101,7 +101,7 @@ func lay(out io.Writer, args []string, flags layoutFlags) error {
 	}
 	var pages []words.Laid
 	for _, file := range files {
-		pages = append(pages, words.Laid{Name: file.name, Pages: file.pages, Note: file.note})
+		pages = append(pages, words.Laid{Name: file.name, Pages: file.pages})
 	}
 	if err := words.LaidOut(l, folder, pages).Text(out, true, isTerminal(out)); err != nil {
 		return err

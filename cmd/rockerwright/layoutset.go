@@ -2,9 +2,12 @@ package main
 
 import (
 	"bytes"
+	"cmp"
 	"errors"
 	"fmt"
 	"io"
+	"slices"
+	"strings"
 
 	"rockerwright/cmd/internal/design"
 	"rockerwright/cmd/internal/words"
@@ -18,8 +21,7 @@ import (
 type laidFile struct {
 	name  string // within the folder, with slashes
 	data  []byte
-	pages int    // zero of what is not printed
-	note  string // what it is for
+	pages int // zero of what is not printed
 }
 
 // A layoutSet makes the files of one layout.
@@ -69,22 +71,25 @@ func (s *layoutSet) files() ([]laidFile, error) {
 			return nil, err
 		}
 	}
+	slices.SortStableFunc(s.made, func(a, b laidFile) int { // what is printed, the list, what is cut
+		return cmp.Compare(strings.Count(a.name, "/"), strings.Count(b.name, "/"))
+	})
 	return s.made, nil
 }
 
 // cards adds a numbered PDF of cards.
-func (s *layoutSet) cards(name, note string, cards ...pattern.Card) error {
+func (s *layoutSet) cards(name string, cards ...pattern.Card) error {
 	printed, err := pattern.PrintCards(s.title+", "+name, cards, s.sheet)
 	if err != nil {
 		return err
 	}
 	s.count++
-	s.made = append(s.made, laidFile{fmt.Sprintf("%d %s.pdf", s.count, name), printed.PDF, printed.Pages, note})
+	s.made = append(s.made, laidFile{fmt.Sprintf("%d %s.pdf", s.count, name), printed.PDF, printed.Pages})
 	return nil
 }
 
 // drawing adds a numbered PDF at full size, and the same for cutting.
-func (s *layoutSet) drawing(name, note string, d pattern.Drawing) error {
+func (s *layoutSet) drawing(name string, d pattern.Drawing) error {
 	printed, err := d.Print(s.paper, s.l.Design.Units)
 	if err != nil {
 		return s.toobig(err)
@@ -97,7 +102,7 @@ func (s *layoutSet) drawing(name, note string, d pattern.Drawing) error {
 	case printed.Sheets == 1:
 		sheets = "1 sheet " + s.paper.Name
 	}
-	s.made = append(s.made, laidFile{fmt.Sprintf("%d %s (%s).pdf", s.count, name, sheets), printed.PDF, printed.Pages, note})
+	s.made = append(s.made, laidFile{fmt.Sprintf("%d %s (%s).pdf", s.count, name, sheets), printed.PDF, printed.Pages})
 	return s.cutting(name, d)
 }
 
@@ -135,7 +140,7 @@ func (s *layoutSet) cutting(name string, d pattern.Drawing) error {
 // card adds bench card, check sheet, stations and cut list.
 func (s *layoutSet) card() error {
 	l, source := s.l, s.source
-	return s.cards("bench card", "over the bench: card, check sheet, stations, cut list",
+	return s.cards("bench card",
 		cardOf(words.BenchCard(l, source)), cardOf(words.CheckSheet(l, source)), cardOf(words.StationSheet(l, source)), cardOf(words.CutSheet(l, source)))
 }
 
@@ -156,7 +161,7 @@ func (s *layoutSet) rocker() error {
 	if err != nil {
 		return err
 	}
-	return s.drawing("rocker", "true size; the left one is the same, turned over", d)
+	return s.drawing("rocker", d)
 }
 
 // legs adds the two views with the numbers of the legs.
@@ -164,7 +169,7 @@ func (s *layoutSet) legs() error {
 	l := s.l
 	var views []pattern.LegView
 	for i, leg := range words.LegLabels(l) {
-		views = append(views, pattern.LegView{Line: l.Legs[i].Line, Standing: l.Legs[i].Standing, Side: l.Legs[i].Side, Length: leg.Length, Foot: leg.Foot, Front: leg.Front})
+		views = append(views, pattern.LegView{Line: l.Legs[i].Line, Standing: l.Legs[i].Standing, Side: l.Legs[i].Side, LegWords: pattern.LegWords(leg)})
 	}
 	width := s.sheet.Width - 0.03
 	side, err := pattern.SideView(l.Rocker, views, width, 0.105)
@@ -178,19 +183,22 @@ func (s *layoutSet) legs() error {
 	}}
 	pictures.Blocks = append(pictures.Blocks, card.Blocks[len(card.Blocks)-1])
 	card.Title += ", numbers"
-	return s.cards("legs", "both views, lengths, bevels, blocks, the joint in the seat", pictures, card)
+	return s.cards("legs", pictures, card)
 }
 
 // form adds the pattern of the form inside the curve, and the one outside it for cutting.
 func (s *layoutSet) form() error {
-	p := pattern.FormPattern{Part: "Form, inside the curve", Piece: s.title, Face: s.l.Form.Inside, Low: s.l.Form.Low, Inside: true}
+	p := pattern.FormPattern{Part: "Form, inside the curve", Piece: s.title, Outline: s.l.Form.Inside, Face: s.l.Form.Face, Low: s.l.Form.Low, Side: 1}
 	for _, n := range words.FormNotes(s.l) {
 		p.Notes = append(p.Notes, pattern.Note{Lines: n})
 	}
-	if err := s.drawing("form inside the curve", "true size; it touches the top edge of the rocker", p.Drawing()); err != nil {
+	if err := s.drawing("form inside the curve", p.Drawing()); err != nil {
 		return err
 	}
-	p.Part, p.Face, p.Inside, p.Low.X, p.Low.Y = "Form, outside the curve", s.l.Form.Out, false, 0, 0
+	out := s.l.Form.Out
+	p.Part, p.Outline, p.Side = "Form, outside the curve", pattern.Behind(out), -1
+	p.Face[0], p.Face[1] = out.End(), out.Start
+	p.Low.Y = 0 // of the wood's lower edge
 	return s.cutting("form outside the curve", p.Drawing())
 }
 
@@ -200,7 +208,7 @@ func (s *layoutSet) board() error {
 	view := d.View(s.sheet.Width-0.04, 0.1)
 	card := cardOf(words.BoardSheet(s.l, s.source))
 	card.Blocks = append([]pattern.CardBlock{{Head: "Not at true size", View: &view}}, card.Blocks...)
-	if err := s.cards("board", "how the pair lies in one board", card); err != nil {
+	if err := s.cards("board", card); err != nil {
 		return err
 	}
 	return s.cutting("rockers left and right", d)
@@ -212,12 +220,12 @@ func (s *layoutSet) panel(p layout.Panel) error {
 	for _, n := range words.PanelNotes(s.l, p) {
 		drawing.Notes = append(drawing.Notes, pattern.Note{Lines: n})
 	}
-	return s.drawing(fileWord(p.Name), "true size, the section of the staves", drawing.Drawing())
+	return s.drawing(fileWord(p.Name), drawing.Drawing())
 }
 
 // list adds the cut list for a spreadsheet.
 func (s *layoutSet) list() error {
-	s.made = append(s.made, laidFile{name: "cut list.csv", data: cutList(s.l), note: "for a spreadsheet"})
+	s.made = append(s.made, laidFile{name: "cut list.csv", data: cutList(s.l)})
 	return nil
 }
 
@@ -225,7 +233,7 @@ func (s *layoutSet) list() error {
 func cardOf(s words.Sheet) pattern.Card {
 	card := pattern.Card{Title: s.Title, Source: s.Source}
 	for _, b := range s.Blocks {
-		block := pattern.CardBlock{Head: b.Title}
+		block := pattern.CardBlock{Head: b.Title, Big: b.Big}
 		for _, line := range b.Lines {
 			text := line.Text
 			if line.Label != "" {

@@ -20,6 +20,7 @@ type CardBlock struct {
 	Lines []string
 	Rows  [][]string // the first and the last column to the left, the others to the right
 	Bold  bool       // the first row is a head
+	Big   bool       // its lines are twice as large, to be read from afar
 	View  *View
 }
 
@@ -135,6 +136,14 @@ func (c *setter) block(b CardBlock) {
 		c.text(b.Head, c.size, cardEdge, 0, "B")
 	}
 	width := c.paper.Width - 2*cardEdge
+	if b.Big {
+		for _, line := range b.Lines {
+			size := min(2*c.size, width/c.width(line, 1.08))
+			c.step(spacing * size / c.size)
+			c.text(line, size, cardEdge, 0, "B")
+		}
+		b.Lines = nil
+	}
 	for _, paragraph := range b.Lines {
 		for i, line := range c.wrapped(paragraph, c.size, width-2*c.size) {
 			c.step(spacing)
@@ -158,6 +167,9 @@ func (c *setter) tall(b CardBlock) float64 {
 		lines += spacing
 	}
 	for _, paragraph := range b.Lines {
+		if b.Big {
+			lines += spacing
+		}
 		lines += spacing * float64(len(c.wrapped(paragraph, c.size, c.paper.Width-2*cardEdge-2*c.size)))
 	}
 	lines += spacing * float64(len(b.Rows))
@@ -191,7 +203,7 @@ func (c *setter) table(b CardBlock) {
 	}
 	size := min(c.size, (c.paper.Width-2*cardEdge)/max(total, 1))
 	for n, row := range b.Rows {
-		c.step(spacing)
+		c.step(spacing * size / c.size)
 		x := cardEdge
 		for i, cell := range row {
 			bold, at := "", x
@@ -229,13 +241,4 @@ func (c *setter) view(v View) {
 	for _, s := range y.list {
 		c.draw(s, styles[s.layer], func(p r2.Vec) r2.Vec { return r2.Add(at, r2.Sub(p, middle)) })
 	}
-}
-
-// scaled returns a path as it is on paper.
-func scaled(p []r2.Vec, scale float64, at r2.Vec) []r2.Vec {
-	list := make([]r2.Vec, len(p))
-	for i, q := range p {
-		list[i] = r2.Add(at, r2.Scale(scale, q))
-	}
-	return list
 }

@@ -50,14 +50,19 @@ func (p RockerPattern) Drawing() (Drawing, error) {
 	d.Items = append(d.Items, Mark{At: low, Label: "low point"}, Corner{At: corner},
 		Line{Layer: Centre, From: corner, To: r2.Vec{X: low.X, Y: corner.Y}, Label: "floor line"})
 	for i, s := range p.Stations {
-		if i >= len(p.Places) || p.Places[i] == "" || math.Abs(s.Wood.X-s.Top.X) > 1e-6 {
-			continue // a tip, or where one edge ends before the other
+		if i >= len(p.Places) || p.Places[i] == "" {
+			continue
 		}
-		level := func(q r2.Vec) r2.Vec { return r2.Vec{X: q.X, Y: q.Y + corner.Y} }
-		from, to := level(s.Wood), level(s.Top)
-		const tick = 5e-3
-		up := r2.Vec{Y: math.Min(tick, (to.Y-from.Y)/3)}
-		d.Items = append(d.Items, Line{From: from, To: r2.Add(from, up), Label: p.Places[i]}, Line{From: to, To: r2.Sub(to, up)})
+		const tick, same = 5e-3, 1e-9
+		up := r2.Vec{Y: tick}
+		if math.Abs(s.Wood.X-s.At) < same { // else this edge ends before the station
+			from := r2.Vec{X: s.Wood.X, Y: s.Wood.Y + corner.Y}
+			d.Items = append(d.Items, Line{From: from, To: r2.Add(from, up), Label: p.Places[i]})
+		}
+		if math.Abs(s.Top.X-s.At) < same {
+			to := r2.Vec{X: s.Top.X, Y: s.Top.Y + corner.Y}
+			d.Items = append(d.Items, Line{From: to, To: r2.Sub(to, up)})
+		}
 	}
 	for _, leg := range p.Legs {
 		d.Items = append(d.Items, leg.items(p.Rocker.Depth)...)
@@ -67,7 +72,7 @@ func (p RockerPattern) Drawing() (Drawing, error) {
 			d.Items = append(d.Items, Mark{At: r2.Add(corner, s.From), Label: "tangent point"})
 		}
 	}
-	d.Items = append(d.Items, grainIn(outline, wood, top, p.Grain))
+	d.Items = append(d.Items, grainIn(wood, top, p.Grain))
 	for _, n := range p.Notes {
 		d.Items = append(d.Items, n)
 	}
@@ -104,7 +109,7 @@ func between(wood, top bench.Path) bench.Path {
 }
 
 // grainIn returns an arrow along the grain in the middle of the wood, between low point and nose.
-func grainIn(outline, wood, top bench.Path, heading float64) Grain {
+func grainIn(wood, top bench.Path, heading float64) Grain {
 	back := top.Reversed()
 	a, _ := wood.At(wood.Length() * 0.74)
 	b, _ := back.At(back.Length() * 0.74)
@@ -116,34 +121,19 @@ func grainIn(outline, wood, top bench.Path, heading float64) Grain {
 // A FormPattern is the pattern of a form: its face, and a back behind it.
 type FormPattern struct {
 	Part, Piece string
-	Face        bench.Path // from nose to tail
-	Low         r2.Vec     // the place of the low point on the face
-	Inside      bool       // the form lies inside the curve, above the face as drawn
+	Outline     bench.Path
+	Face        [2]r2.Vec // the ends of the face that the wood touches
+	Low         r2.Vec    // the place of the low point on the face
+	Side        float64   // on which side of its face the form lies: +1 above, −1 below
 	Notes       []Note
 }
 
-// behind is how much wood a form has behind the deepest of its face, m; our judgement: 4 in.
-const behind = 0.1016
-
 // Drawing returns the pattern of the form.
 func (p FormPattern) Drawing() Drawing {
-	box := p.Face.Bounds()
-	back := box.Max.Y + behind/2
-	if !p.Inside {
-		back = box.Min.Y - behind
-	}
-	from, to := p.Face.Start, p.Face.End()
-	outline := bench.Path{Start: from, Closed: true, Strokes: append([]bench.Stroke{}, p.Face.Strokes...)}
-	outline.Strokes = append(outline.Strokes, bench.Stroke{To: r2.Vec{X: to.X, Y: back}}, bench.Stroke{To: r2.Vec{X: from.X, Y: back}})
-	side := 1.0
-	if !p.Inside {
-		side = -1
-	}
-	d := Drawing{Part: p.Part, Piece: p.Piece, TipToTip: [2]r2.Vec{to, from}, Items: []Item{
-		Curve{Path: outline},
+	d := Drawing{Part: p.Part, Piece: p.Piece, TipToTip: p.Face, Items: []Item{
+		Curve{Path: p.Outline},
 		Mark{At: p.Low},
-		Line{Layer: Centre, From: p.Low, To: r2.Add(p.Low, r2.Vec{Y: side * 0.03}), Label: "low point"},
-		Corner{At: r2.Vec{X: from.X, Y: back}, Angle: cornerOf(p.Inside)},
+		Line{Layer: Centre, From: p.Low, To: r2.Add(p.Low, r2.Vec{Y: p.Side * 0.03}), Label: "low point"},
 	}}
 	for _, n := range p.Notes {
 		d.Items = append(d.Items, n)
@@ -151,13 +141,16 @@ func (p FormPattern) Drawing() Drawing {
 	return d
 }
 
-// cornerOf returns the way in which the square corner of a form opens: at its upper right, or
-// at its lower right.
-func cornerOf(inside bool) float64 {
-	if inside {
-		return math.Pi
-	}
-	return math.Pi / 2
+// behind is how much wood a form outside the curve has under the lowest of its face, m.
+const behind = 0.1016
+
+// Behind returns the outline of a form with a face, from the nose to the tail, that hangs
+// through below its ends, on a level back.
+func Behind(face bench.Path) bench.Path {
+	back := face.Bounds().Min.Y - behind
+	outline := bench.Path{Start: face.Start, Closed: true, Strokes: append([]bench.Stroke{}, face.Strokes...)}
+	outline.Strokes = append(outline.Strokes, bench.Stroke{To: r2.Vec{X: face.End().X, Y: back}}, bench.Stroke{To: r2.Vec{X: face.Start.X, Y: back}})
+	return outline
 }
 
 // A PanelPattern is the section of a coopered panel.

@@ -9,15 +9,25 @@ import (
 	"rockerwright/rocker/bench"
 )
 
+// LegWords are what is written at a leg in its two views.
+type LegWords struct {
+	Length string // along it, in the side view
+	Rake   string // at its upper end
+	Foot   string // at its foot: its angle to the rocker
+	Front  string // along it, in the front view
+	Track  string // between the feet of the pair
+}
+
 // A LegView is one leg in the two views.
 type LegView struct {
 	Line     bench.Leg
 	Standing bench.Standing
 	Side     float64 // m
-	Length   string  // what is written along it
-	Foot     string  // at its foot in the side view: its angle to the rocker
-	Front    string  // beside it in the front view: its splay
+	LegWords
 }
+
+// around a view there is so much room for what is written, m.
+const viewRoom = 16e-3
 
 // SideView returns the rocker with its legs from the side, within a width and height of paper, m:
 // where each centre line meets the rocker, and its numbers. The error is an [*bench.OutlineError].
@@ -31,60 +41,56 @@ func SideView(rocker bench.Rocker, legs []LegView, width, height float64) (View,
 	for _, leg := range legs {
 		high = max(high, leg.Line.Seat.Y)
 	}
-	const room = 14e-3 // for what is written around
-	floor := rocker.Edge.Contact(0).Y
-	scale := min((width-2*room)/(box.Max.X-box.Min.X), (height-2*room)/(high-floor))
-	to := func(p r2.Vec) r2.Vec { return r2.Scale(scale, p) }
+	low := rocker.Edge.Contact(0)
+	scale := min((width-2*viewRoom)/(box.Max.X-box.Min.X), (height-2*viewRoom)/(high-low.Y))
+	to := func(x, y float64) r2.Vec { return r2.Vec{X: scale * x, Y: scale * y} }
 	v := View{Height: height}
-	v.Items = append(v.Items, Curve{Path: polyline(true, scaled(unclosed(outline.Flattened(1e-4)), scale, r2.Vec{})...)},
-		Line{Layer: Check, From: to(r2.Vec{X: box.Min.X, Y: floor}), To: to(r2.Vec{X: box.Max.X, Y: floor}), Label: "floor"},
-		Mark{At: to(rocker.Edge.Contact(0)), Label: "low point"})
-	for _, leg := range legs {
-		seat, foot := r2.Vec{X: leg.Line.Seat.X, Y: leg.Line.Seat.Y}, r2.Vec{X: leg.Standing.Foot.X, Y: leg.Standing.Foot.Y}
-		v.Items = append(v.Items, bar(to(seat), to(foot), scale*leg.Side)...)
-		v.Items = append(v.Items, Line{Layer: Centre, From: to(foot), To: to(seat), Label: leg.Length})
-		v.Items = append(v.Items, Mark{At: to(foot), Angle: leg.Standing.Slope, Label: leg.Foot})
+	v.Items = append(v.Items, Curve{Path: smaller(outline, scale)},
+		Line{Layer: Centre, From: to(box.Min.X, low.Y), To: to(box.Max.X, low.Y)},
+		Text{At: r2.Add(to(box.Min.X, low.Y), r2.Vec{Y: -6e-3}), Text: "floor"},
+		Mark{At: to(low.X, low.Y), Label: "low point"})
+	for i, leg := range legs {
+		seat, foot := to(leg.Line.Seat.X, leg.Line.Seat.Y), to(leg.Standing.Foot.X, leg.Standing.Foot.Y)
+		v.Items = append(v.Items, bar(seat, foot, scale*leg.Side)...)
+		v.Items = append(v.Items, Line{Layer: Centre, From: foot, To: seat, Label: leg.Length},
+			Text{At: r2.Add(seat, r2.Vec{X: -8e-3, Y: 3e-3}), Text: leg.Rake}, Mark{At: foot, Angle: leg.Standing.Slope, Label: leg.Foot})
+		if i > 0 {
+			other := legs[i-1].Line.Seat
+			v.Items = append(v.Items, Line{Layer: Check, From: to(other.X, other.Y), To: seat, Label: "underside of the seat"})
+		}
 	}
 	return v, nil
 }
 
-// FrontView returns both legs of each pair from the front, left and right, side by side.
+// FrontView returns both legs of each pair from the front, left and right, the pairs side by
+// side, within a width and height of paper, m.
 func FrontView(rocker bench.Rocker, legs []LegView, width, height float64) View {
 	v := View{Height: height}
-	if len(legs) == 0 {
-		return v
-	}
-	const room = 14e-3
 	low, high, wide := math.Inf(1), math.Inf(-1), 0.0
 	for _, leg := range legs {
 		low, high = min(low, leg.Standing.Foot.Y), max(high, leg.Line.Seat.Y)
-		wide = max(wide, leg.Standing.Foot.Z, leg.Line.Seat.Z)
+		wide = max(wide, leg.Standing.Foot.Z+leg.Side, leg.Line.Seat.Z+leg.Side)
 	}
-	wide += rocker.Width + legs[0].Side
 	each := width / float64(len(legs))
-	scale := min((each-room)/(2*wide), (height-2*room)/(high-low+rocker.Depth))
+	scale := min((each-1.5*viewRoom)/(2*wide), (height-2*viewRoom)/(high-low+rocker.Depth))
 	for i, leg := range legs {
 		at := r2.Vec{X: each * (float64(i) + 0.5)}
-		for _, side := range []float64{1, -1} {
-			to := func(p r3.Vec) r2.Vec {
-				return r2.Add(at, r2.Scale(scale, r2.Vec{X: -side * p.Z, Y: p.Y - low})) // the sitter's right is on the left, seen from the front
-			}
-			seat, foot := to(leg.Line.Seat), to(leg.Standing.Foot)
-			v.Items = append(v.Items, bar(seat, foot, scale*leg.Side)...)
-			label := ""
-			if side > 0 {
-				label = leg.Front
-			}
-			v.Items = append(v.Items, Line{Layer: Centre, From: foot, To: seat, Label: label})
-			half := r2.Vec{X: scale * rocker.Width / 2}
-			down := r2.Vec{Y: -scale * rocker.Depth}
-			v.Items = append(v.Items, Curve{Path: polyline(true, r2.Sub(foot, half), r2.Add(foot, half), r2.Add(r2.Add(foot, half), down), r2.Add(r2.Sub(foot, half), down))})
-			mark := "right"
-			if side < 0 {
-				mark = "left"
-			}
-			v.Items = append(v.Items, Line{From: r2.Add(r2.Sub(foot, half), down), To: r2.Add(r2.Add(foot, half), down), Label: mark})
+		to := func(p r3.Vec, side float64) r2.Vec { // the sitter's right is on the left, seen from the front
+			return r2.Add(at, r2.Scale(scale, r2.Vec{X: -side * p.Z, Y: p.Y - low}))
 		}
+		half, down := r2.Vec{X: scale * rocker.Width / 2}, r2.Vec{Y: -scale * rocker.Depth}
+		for _, side := range []struct {
+			sign  float64
+			name  string
+			label string
+		}{{1, "right", leg.Front}, {-1, "left", ""}} {
+			seat, foot := to(leg.Line.Seat, side.sign), to(leg.Standing.Foot, side.sign)
+			v.Items = append(v.Items, bar(seat, foot, scale*leg.Side)...)
+			v.Items = append(v.Items, Line{Layer: Centre, From: foot, To: seat, Label: side.label},
+				Curve{Path: polyline(true, r2.Sub(foot, half), r2.Add(foot, half), r2.Add(r2.Add(foot, half), down), r2.Add(r2.Sub(foot, half), down))},
+				Text{At: r2.Add(r2.Add(foot, down), r2.Vec{X: -5e-3, Y: -6e-3}), Text: side.name})
+		}
+		v.Items = append(v.Items, Dimension{From: r2.Add(to(leg.Standing.Foot, 1), down), To: r2.Add(to(leg.Standing.Foot, -1), down), Offset: -12e-3, Text: leg.Track})
 	}
 	return v
 }
@@ -99,9 +105,6 @@ func bar(from, to r2.Vec, side float64) []Item {
 		Line{From: r2.Sub(from, half), To: r2.Add(from, half)},
 	}
 }
-
-// unclosed returns the points of a closed path without its start at the end.
-func unclosed(points []r2.Vec) []r2.Vec { return points[:len(points)-1] }
 
 // View returns the drawing within a width and height of paper, m, for a card: its labels at
 // the size in which they are read, its test squares and long check left out.

@@ -30,12 +30,17 @@ type Strips struct {
 	Common   float64 // the thickest that makers use for the radius, m; zero where there is none
 }
 
+// formDepth is how much wood a form has behind its face, the back parallel to it for clamps, m;
+// our judgement: 4 in.
+const formDepth = 0.1016
+
 // A Form is what the stack, or the steamed wood, is bent over.
 type Form struct {
 	Lost   float64      // the part of its bend that the wood loses off the form
 	Radii  []bench.Form // of each sweep, in their order; the zero Form of a flat and of a hollow
-	Inside bench.Path   // the face of a form inside the curve, from the nose to the tail, wood's waste with it
-	Out    bench.Path   // the face of a form outside the curve
+	Inside bench.Path   // the outline of a form inside the curve, as long as the wood with its waste
+	Face   [2]r2.Vec    // the two ends of its face, tail and nose
+	Out    bench.Path   // the face of a form outside the curve, from the nose to the tail
 	Low    r2.Vec       // where the low point of the rocker lies on the inside face
 	Steam  bool
 }
@@ -148,7 +153,13 @@ func (l *Layout) form(depth, lost float64, steam bool) error {
 	if err != nil {
 		return l.explain(err)
 	}
-	f.Inside, f.Out, f.Low = top, wood.Reversed(), r2.Vec{Y: depth}
+	band := lying // what lies above the wood is the form
+	band.Sole, band.Depth = depth, depth+formDepth
+	if f.Inside, err = band.Outline(); err != nil {
+		return l.explain(err)
+	}
+	f.Face = [2]r2.Vec{top.End(), top.Start}
+	f.Out, f.Low = wood.Reversed(), r2.Vec{Y: depth}
 	l.Form = &f
 	return nil
 }

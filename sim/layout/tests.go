@@ -53,12 +53,9 @@ type RiseRow struct {
 	Allowed float64 // difference of left and right, m
 }
 
-// leastDifference is what two rockers may always differ by, m: 1/64 in, below which a rule reads
-// nothing. finestHeld is what is asked where the track is not known: 1/32 in, common practice.
-const (
-	leastDifference = 0.0254 / 64
-	finestHeld      = 0.0254 / 32
-)
+// leastDifference is what two rockers may always differ by, m: 1/32 in, to which makers match
+// them (common practice).
+const leastDifference = 0.0254 / 32
 
 // rises chooses five stations alike, one of them the low point, that reach as far as they can, and
 // allows each the difference that drags no more than nobody notices, which grows with the
@@ -88,12 +85,12 @@ func (l *Layout) rises() {
 				row.Rise = s.Floor.Y
 			}
 		}
-		row.Allowed = finestHeld
+		row.Allowed = leastDifference
 		if !math.IsNaN(l.Rises.Allowed) && tail > 0 {
 			row.Allowed = max(leastDifference, l.Rises.Allowed*row.At*row.At/tail/tail)
 		}
 	}
 }
 
-// Edge returns the heights of the two tips over the floor and the way from tip to tip, m.
+// Tape returns the heights of the two tips over the floor and the way from tip to tip, m.
 func (l *Layout) Tape() piece.Tape { return l.Report.Tape }

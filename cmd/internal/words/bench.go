@@ -48,25 +48,25 @@ func (v voice) risesBlock(l layout.Layout) Block {
 		case row.At < 0:
 			label = fmt.Sprintf("%d: %s behind", k+1, v.with(-row.At, quantity.Length))
 		}
-		t.Rows = append(t.Rows, Row{Cells: []string{label, v.fine64(row.Rise), blankLine, blankLine, v.fine64(row.Allowed) + " " + v.unit()}})
+		t.Rows = append(t.Rows, Row{Cells: []string{label, v.fine32(row.Rise), blankLine, blankLine, v.fine32(row.Allowed) + " " + v.unit()}})
 	}
 	text := fmt.Sprintf("Stations %s apart (%d), from the nose; the low point is station %d.", v.with(l.Rises.Spacing, quantity.Length), blankOf("measured.spacing"), l.Rises.Low)
 	if allowed := l.Rises.Allowed; math.IsNaN(allowed) {
 		text += " 1/32 in (0.8 mm) between the two is common practice."
 	} else {
-		text += fmt.Sprintf(" Tail tips that differ by %s drag each rocker 1/32 in (0.8 mm) in a rock, which is our judgement of what nobody notices.", v.fine64(allowed)+" "+v.unit())
+		text += fmt.Sprintf(" Tail tips that differ by %s drag each rocker 1/32 in (0.8 mm) in a rock, which is our judgement of what nobody notices.", v.fine32(allowed)+" "+v.unit())
 	}
 	return Block{Table: t, Lines: []Line{{Text: text}}}
 }
 
-// fine64 writes a length to a 64th of an inch, or a tenth of a millimetre: as two rockers are compared.
-func (v voice) fine64(x float64) string {
+// fine32 writes a length to a 32nd of an inch, or a tenth of a millimetre: as two rockers are compared.
+func (v voice) fine32(x float64) string {
 	if v.units == quantity.Metric {
 		return strings.TrimSuffix(strconv.FormatFloat(x*1e3, 'f', 1, 64), ".0")
 	}
-	const part = 0.0254 / 64
+	const part = 0.0254 / 32
 	n := int(math.Round(x / part))
-	whole, above, below := n/64, n%64, 64
+	whole, above, below := n/32, n%32, 32
 	for above > 0 && above%2 == 0 {
 		above, below = above/2, below/2
 	}
@@ -183,43 +183,45 @@ func (v voice) areaUnit() string {
 }
 
 // StationSheet returns the heights of the edges at every station, over the floor line and
-// over the chord.
+// over the chord, side by side.
 func StationSheet(l layout.Layout, source string) Sheet {
 	v := voiceOf(l.Design)
-	return Sheet{Title: v.benchTitle(l, "stations"), Source: source, Blocks: []Block{
-		v.stationBlock(l, "Over the floor line", l.Stations), v.stationBlock(l, "Over the straight line from tip to tip", l.Chord), v.takenBlock(l),
-	}}
+	sole := l.Rocker.Sole > 0
+	heads := []string{"floor edge", "top edge"}
+	if sole {
+		heads = []string{"floor edge", "wood", "top edge"}
+	}
+	t := &Table{Head: append([]string{"Over the floor line"}, heads...)}
+	t.Head = append(append(append(t.Head, "over tip to tip"), heads...), "")
+	for i := range max(len(l.Stations), len(l.Chord)) {
+		left, right := v.station(l.Stations, i, sole), v.station(l.Chord, i, sole)
+		t.Rows = append(t.Rows, Row{Cells: append(append(left, right...), "")})
+	}
+	text := "All in " + map[quantity.System]string{quantity.Inch: "inches", quantity.Metric: "millimetres"}[v.units] +
+		": how far ahead of the low point (behind it, below zero), and the heights there. Over the straight line from tip to tip the low point stands square to it; below zero is under it. An edge that ends before a station is given at its end."
+	return Sheet{Title: v.benchTitle(l, "stations"), Source: source, Blocks: []Block{{Table: t}, {Lines: []Line{{Text: text}}}, v.takenBlock(l)}}
 }
 
-// stationBlock returns one table of stations.
-func (v voice) stationBlock(l layout.Layout, title string, stations []bench.Station) Block {
+// station returns the cells of one station: where, and the heights of the edges; blanks where
+// there is no such station.
+func (v voice) station(stations []bench.Station, i int, sole bool) []string {
+	if i >= len(stations) {
+		return make([]string, 3+map[bool]int{true: 1}[sole])
+	}
+	s := stations[i]
 	nose, tail := v.tips()
-	sole := l.Rocker.Sole > 0
-	t := &Table{Head: []string{title, "floor edge"}}
+	label := v.shop(s.At, quantity.Length)
+	switch i {
+	case len(stations) - 2:
+		label = nose + " tip, " + label
+	case len(stations) - 1:
+		label = tail + " tip, " + label
+	}
+	cells := []string{label, v.shop(s.Floor.Y, quantity.Length)}
 	if sole {
-		t.Head = append(t.Head, "lower edge of the wood")
+		cells = append(cells, v.shop(s.Wood.Y, quantity.Length))
 	}
-	t.Head = append(t.Head, "top edge", "")
-	for i, s := range stations {
-		label := v.with(s.At, quantity.Length) + " ahead"
-		if s.At < 0 {
-			label = v.with(-s.At, quantity.Length) + " behind"
-		}
-		switch {
-		case i == len(stations)-2:
-			label = nose + " tip, " + label
-		case i == len(stations)-1:
-			label = tail + " tip, " + label
-		case s.At == 0:
-			label = "low point"
-		}
-		cells := []string{label, v.shop(s.Floor.Y, quantity.Length)}
-		if sole {
-			cells = append(cells, v.shop(s.Wood.Y, quantity.Length))
-		}
-		t.Rows = append(t.Rows, Row{Cells: append(cells, v.shop(s.Top.Y, quantity.Length), v.unit())})
-	}
-	return Block{Table: t}
+	return append(cells, v.shop(s.Top.Y, quantity.Length))
 }
 
 // Places returns what is written at each station of a pattern: its distance from the low
@@ -238,7 +240,7 @@ func Places(l layout.Layout) []string {
 // CutSheet returns the cut list.
 func CutSheet(l layout.Layout, source string) Sheet {
 	v := voiceOf(l.Design)
-	t := &Table{Head: []string{"Part", "how many", "finished", "rough", "board feet", quantity.Unit(quantity.Mass, v.units)}}
+	t := &Table{Head: []string{"Part", "", "finished", "rough", "board feet", quantity.Unit(quantity.Mass, v.units)}}
 	var feet, cubic, mass float64
 	unknown := false
 	if v.units == quantity.Metric {
@@ -274,7 +276,7 @@ func CutSheet(l layout.Layout, source string) Sheet {
 // size writes three sizes: "41 × 1 1/4 × 1/4".
 func (v voice) size(s layout.Size) string {
 	thick := v.shop(s.Thick, quantity.Length)
-	if x := quantity.Round(s.Thick, quantity.Length, v.units); math.Abs(x-s.Thick) > 1e-4 { // a strip
+	if x := quantity.Round(s.Thick, quantity.Length, v.units); math.Abs(x-s.Thick) > 1e-4 && s.Thick < 0.0127 { // a strip
 		thick = strings.TrimSuffix(v.thin(s.Thick), " "+v.unit())
 	}
 	return v.shop(s.Length, quantity.Length) + " × " + v.shop(s.Width, quantity.Length) + " × " + thick

@@ -16,7 +16,7 @@ import (
 func BenchCard(l layout.Layout, source string) Sheet {
 	v := voiceOf(l.Design)
 	s := Sheet{Title: v.benchTitle(l, "bench card"), Source: source}
-	s.Blocks = append(s.Blocks, v.curveBlock(l), v.tipsBlock(l))
+	s.Blocks = append(s.Blocks, v.bigBlock(l), v.curveBlock(l), v.tipsBlock(l))
 	switch {
 	case l.Form != nil:
 		s.Blocks = append(s.Blocks, v.formBlock(l))
@@ -74,6 +74,25 @@ func (v voice) arcHeads(l layout.Layout) []string {
 	return append(heads, "")
 }
 
+// bigBlock returns what is read from across the shop.
+func (v voice) bigBlock(l layout.Layout) Block {
+	var radii, inside []string
+	for i, s := range l.Sweeps {
+		if s.Radius == 0 {
+			continue
+		}
+		radii = append(radii, v.shop(s.Radius, quantity.Length))
+		if l.Form != nil && l.Form.Radii[i].ConvexForm > 0 {
+			inside = append(inside, v.shop(l.Form.Radii[i].ConvexForm, quantity.Length))
+		}
+	}
+	lines := []Line{{Text: "FLOOR EDGE RADIUS " + strings.Join(radii, ", ") + " " + v.unit()}}
+	if len(inside) > 0 {
+		lines = append(lines, Line{Text: "FORM RADIUS " + strings.Join(inside, ", ") + " " + v.unit() + ", form inside the curve"})
+	}
+	return Block{Big: true, Lines: lines}
+}
+
 // curveBlock returns radius, trammel and pivot of each arc.
 func (v voice) curveBlock(l layout.Layout) Block {
 	column := func(get func(i int) float64) []float64 {
@@ -90,7 +109,9 @@ func (v voice) curveBlock(l layout.Layout) Block {
 	cutter := l.Shop.Cutter
 	t := &Table{Head: v.arcHeads(l)}
 	add := func(label string, get func(i int) float64) { t.Rows = append(t.Rows, v.row(label, column(get)...)) }
-	add("FLOOR EDGE RADIUS", func(i int) float64 { return l.Sweeps[i].Radius })
+	if len(l.Sweeps) > 1 {
+		add("floor edge radius", func(i int) float64 { return l.Sweeps[i].Radius })
+	}
 	add("pivot forward of the square corner", func(i int) float64 { return l.Sweeps[i].Pivot.X })
 	add("pivot over the floor line", func(i int) float64 { return l.Sweeps[i].Pivot.Y })
 	if l.Rocker.Sole > 0 {
@@ -175,10 +196,12 @@ func (v voice) formBlock(l layout.Layout) Block {
 	for _, f := range l.Form.Radii {
 		floor, inside, outside = append(floor, none(f.FloorEdge)), append(inside, none(f.ConvexForm)), append(outside, none(f.ConcaveForm))
 	}
+	if len(floor) > 1 {
+		t.Rows = append(t.Rows, v.row("floor edge radius, finished", floor...))
+	}
 	t.Rows = append(t.Rows,
-		v.row("floor edge radius, finished", floor...),
-		v.row("FORM RADIUS, form inside the curve", inside...),
-		v.row("FORM RADIUS, form outside the curve", outside...))
+		v.row("FORM RADIUS, form inside the curve (touches the top edge)", inside...),
+		v.row("FORM RADIUS, form outside the curve (touches the floor side)", outside...))
 	if l.Form.Steam {
 		return Block{Title: "STEAM-BENT, OVER A FORM", Table: t, Lines: []Line{{Text: fmt.Sprintf(
 			"Off the form it loses %.0f %% of its bend, as you say or as makers report (6 to 10 %%, common practice).", l.Form.Lost*100)}}}
@@ -201,14 +224,14 @@ func (v voice) strips(l layout.Layout) []Line {
 	if s.Wood != "" {
 		wood = s.Wood
 	}
-	bears := fmt.Sprintf("%s bears strips up to %s at %s (strain of %.2f %%, half of what breaks it)", wood, v.thin(s.Thickest), v.with(s.Tightest, quantity.Length), s.Strain*100)
+	bears := fmt.Sprintf("%s bears %s at that bend (strain %.2f %%, half of what breaks it)", wood, v.thin(s.Thickest), s.Strain*100)
 	if s.Common > 0 {
 		bears += fmt.Sprintf("; makers use up to %s (common practice)", v.with(s.Common, quantity.Length))
 	}
 	return []Line{
-		{Text: fmt.Sprintf("%d strips of %s for each rocker, %s long with %s waste at each end. Sawn from %s of board with %s cuts and %s planed off each. Off the form the stack loses 1/%d of its bend.",
+		{Text: fmt.Sprintf("%d strips of %s for each rocker, %s long, %s waste at each end with it; %s of board with cuts and planing. The stack springs back by 1/%d of its bend.",
 			s.Stack.Strips, v.thin(s.Strip), v.with(s.Stack.Length, quantity.Length), v.with(l.Shop.EndWaste, quantity.Length), v.with(s.Stack.Stock, quantity.Length),
-			v.with(l.Shop.Kerf, quantity.Length), v.with(l.Shop.Planing, quantity.Length), s.Stack.Strips*s.Stack.Strips)},
+			s.Stack.Strips*s.Stack.Strips)},
 		{Text: bears + "."},
 	}
 }
@@ -256,7 +279,7 @@ func (v voice) legTable(l layout.Layout, all bool) *Table {
 	angle("resultant (lean from plumb)", func(g layout.Leg) float64 { return g.Standing.Resultant })
 	angle("sightline from straight ahead", func(g layout.Leg) float64 { return v.sightline(g) })
 	if !all {
-		return t
+		return v.told(t)
 	}
 	angle("foot cut off square, across the rocker", func(g layout.Leg) float64 { return g.Standing.Across })
 	length("with a block: length of the leg, sawn square", func(g layout.Leg) float64 { return g.Standing.Length - g.Block.Shorter })
@@ -268,6 +291,26 @@ func (v voice) legTable(l layout.Layout, all bool) *Table {
 	angle("  block, its upper face, across", func(g layout.Leg) float64 { return g.Block.Across })
 	length("side of the square section", func(g layout.Leg) float64 { return g.Side })
 	return t
+}
+
+// told returns a table without the rows that say nothing: rake and splay of plumb legs.
+func (v voice) told(t *Table) *Table {
+	var rows []Row
+	for _, row := range t.Rows {
+		empty := true
+		for _, cell := range row.Cells[1 : len(row.Cells)-1] {
+			empty = empty && (cell == "0" || cell == "–")
+		}
+		if !empty {
+			rows = append(rows, row)
+		}
+	}
+	if len(rows) == len(t.Rows)-4 {
+		cells := make([]string, len(t.Head))
+		cells[0] = "plumb: no rake, no splay"
+		rows = append(rows, Row{Cells: cells})
+	}
+	return &Table{Head: t.Head, Rows: rows}
 }
 
 // sightline returns a leg's sightline; of a plumb leg there is none.
@@ -282,7 +325,7 @@ func (v voice) sightline(g layout.Leg) float64 {
 func (v voice) remedyBlock(l layout.Layout) Block {
 	rest := l.Rests[len(l.Rests)-1]
 	slides := l.Design.Rocker.Top != piece.Concentric
-	t := &Table{Head: []string{"the level shows, " + plain(short(rest.Load)), "empty", "rear legs", "front legs"}}
+	t := &Table{Head: []string{"sitting, the level shows", "empty", "rear legs", "front legs"}}
 	if slides {
 		t.Head = append(t.Head, "or slide it")
 	}
@@ -294,9 +337,9 @@ func (v voice) remedyBlock(l layout.Layout) Block {
 		}
 		t.Rows = append(t.Rows, Row{Cells: append(cells, v.unit())})
 	}
-	lines := []Line{{Text: fmt.Sprintf("It should fall %s with %s in it and %s empty.", v.fallen(rest.SeatFalls), plain(short(rest.Load)), v.fallen(l.Rests[0].SeatFalls))}}
+	lines := []Line{{Text: fmt.Sprintf("The seat should fall %s (%s) and %s empty.", v.fallen(rest.SeatFalls), plain(short(rest.Load)), v.fallen(l.Rests[0].SeatFalls))}}
 	if !slides {
-		lines[0].Text += " The top edge is concentric, so sliding it along changes the overhangs alone."
+		lines[0].Text += " On a concentric top sliding changes the overhangs alone."
 	}
 	return Block{Title: "THE LEVEL SHOWS: DO THIS", Table: t, Lines: lines}
 }
@@ -335,34 +378,33 @@ func (v voice) slid(x float64) string {
 // takenBlock says on every page what was not drawn and what was taken for it.
 func (v voice) takenBlock(l layout.Layout) Block {
 	var lines []Line
-	for _, text := range v.taken(l) {
-		lines = append(lines, Line{Text: text})
+	if taken := v.taken(l); taken != "" {
+		lines = append(lines, Line{Text: taken})
 	}
 	return Block{Lines: append(lines, Line{Text: "A calculation for your judgement, no certificate. Clamp and sit before glue."})}
 }
 
-// taken says what was taken where nothing was drawn.
-func (v voice) taken(l layout.Layout) []string {
+// taken says what was taken where nothing was drawn; "" where all was.
+func (v voice) taken(l layout.Layout) string {
 	var texts []string
-	if len(l.Taken) > 0 {
-		var which []string
-		places := map[piece.Which]string{piece.Front: "the front legs under the front edge of the seat", piece.Rear: "the rear legs under where back and seat meet"}
-		for _, w := range l.Taken {
-			which = append(which, places[w])
-		}
-		texts = append(texts, "Not drawn, so taken plumb: "+list(which)+" ([[leg]] at = …).")
+	places := map[piece.Which]string{piece.Front: "front legs plumb under the seat's front edge", piece.Rear: "rear legs plumb under where back and seat meet"}
+	for _, w := range l.Taken {
+		texts = append(texts, places[w])
 	}
 	if l.Usual {
-		texts = append(texts, fmt.Sprintf("Not drawn, so taken: rockers %s deep and %s wide (rocker.depth, rocker.width).", v.with(l.Rocker.Depth, quantity.Length), v.with(l.Rocker.Width, quantity.Length)))
+		texts = append(texts, fmt.Sprintf("rockers %s deep and %s wide", v.with(l.Rocker.Depth, quantity.Length), v.with(l.Rocker.Width, quantity.Length)))
 	}
 	switch {
 	case !l.MadeTaken:
 	case l.Made == piece.Laminated:
-		texts = append(texts, `Not said, so taken: rockers glued up from strips (rocker.made = "sawn" or "steamed").`)
+		texts = append(texts, "rockers glued up from strips")
 	default:
-		texts = append(texts, "Not said, so taken: rockers sawn from a board, for strips do not bend over a corner.")
+		texts = append(texts, "rockers sawn, for strips do not bend over a corner")
 	}
-	return texts
+	if len(texts) == 0 {
+		return ""
+	}
+	return "NOT DRAWN, SO TAKEN: " + strings.Join(texts, "; ") + "."
 }
 
 // RockerNotes returns what stands on the pattern of a rocker beside the drawing.
@@ -387,7 +429,7 @@ func RockerNotes(l layout.Layout) [][]string {
 	}
 	trammel = append(trammel, "low point "+v.with(-l.Corner.X, quantity.Length)+" forward")
 	notes := [][]string{trammel}
-	if taken := v.taken(l); len(taken) > 0 {
+	if taken := v.taken(l); taken != "" {
 		notes = append(notes, broken(taken, 56))
 	}
 	if l.Form != nil {
@@ -436,13 +478,11 @@ func (v voice) bevel(x float64) string {
 	return strconv.FormatFloat(x*180/math.Pi, 'f', 1, 64) + " degrees"
 }
 
-// broken breaks texts into lines of so many letters.
-func broken(texts []string, columns int) []string {
+// broken breaks a text into lines of so many letters.
+func broken(text string, columns int) []string {
 	var lines []string
-	for _, text := range texts {
-		for _, line := range wrap(text, columns) {
-			lines = append(lines, strings.TrimSpace(line))
-		}
+	for _, line := range wrap(text, columns) {
+		lines = append(lines, strings.TrimSpace(line))
 	}
 	return lines
 }
