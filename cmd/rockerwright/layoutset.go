@@ -90,6 +90,10 @@ func (s *layoutSet) cards(name string, cards ...pattern.Card) error {
 
 // drawing adds a numbered PDF at full size, and the same for cutting.
 func (s *layoutSet) drawing(name string, d pattern.Drawing) error {
+	d, err := d.Placed(s.l.Design.Units)
+	if err != nil {
+		return s.toobig(err)
+	}
 	printed, err := d.Print(s.paper, s.l.Design.Units)
 	if err != nil {
 		return s.toobig(err)
@@ -117,6 +121,10 @@ func (s *layoutSet) toobig(err error) error {
 
 // cutting adds a drawing as DXF and SVG, the unit in the name.
 func (s *layoutSet) cutting(name string, d pattern.Drawing) error {
+	d, err := d.Placed(s.l.Design.Units)
+	if err != nil {
+		return s.toobig(err)
+	}
 	unit := "inches"
 	if s.l.Design.Units == quantity.Metric {
 		unit = "millimetres"
@@ -204,14 +212,14 @@ func (s *layoutSet) form() error {
 
 // board adds a pair of rockers in one board.
 func (s *layoutSet) board() error {
-	d := pattern.PairPattern{Part: "Rockers, left and right", Piece: s.title, Pair: s.l.Board.Pair}.Drawing()
-	view := d.View(s.sheet.Width-0.04, 0.1)
+	pair := pattern.PairPattern{Part: "Rockers, left and right", Piece: s.title, Pair: s.l.Board.Pair}
+	view := pair.View(s.sheet.Width - 0.04)
 	card := cardOf(words.BoardSheet(s.l, s.source))
-	card.Blocks = append([]pattern.CardBlock{{Head: "Not at true size", View: &view}}, card.Blocks...)
+	card.Blocks = append([]pattern.CardBlock{{Head: "A pair in one board, not at true size. The arrows are the grain, mirrored.", View: &view}}, card.Blocks...)
 	if err := s.cards("board", card); err != nil {
 		return err
 	}
-	return s.cutting("rockers left and right", d)
+	return s.cutting("rockers left and right", pair.Drawing())
 }
 
 // panel adds the section of a coopered panel.

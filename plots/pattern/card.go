@@ -49,7 +49,7 @@ func PrintCards(title string, cards []Card, paper Paper) (Print, error) {
 	printed := Print{}
 	for _, card := range cards {
 		c := setter{pen: p, paper: paper}
-		for c.size = largestType; c.size > smallestType && c.pages(card, false) > 1; c.size *= 0.97 {
+		for c.size = c.largest(card); c.size > smallestType && c.pages(card, false) > 1; c.size *= 0.97 {
 		}
 		printed.Pages += c.pages(card, true)
 	}
@@ -58,6 +58,17 @@ func PrintCards(title string, cards []Card, paper Paper) (Print, error) {
 	err := p.pdf.Output(&out)
 	printed.PDF = out.Bytes()
 	return printed, err
+}
+
+// largest returns the largest type for a card: that of its tables, and hardly more.
+func (c *setter) largest(card Card) float64 {
+	size := largestType
+	for _, b := range card.Blocks {
+		if len(b.Rows) > 0 {
+			size = min(size, 1.1*(c.paper.Width-2*cardEdge)/c.columns(b).total)
+		}
+	}
+	return max(size, smallestType)
 }
 
 // A setter sets one card.
@@ -180,28 +191,43 @@ func (c *setter) tall(b CardBlock) float64 {
 	return height
 }
 
-// table sets rows in columns as wide as their longest; where they are too wide for the page
-// the type of the table is smaller.
-func (c *setter) table(b CardBlock) {
-	var wide []float64
+// columns are the widths of a table's columns, of type 1 m high.
+type columns struct {
+	wide  []float64
+	total float64
+}
+
+// columnGap is between two columns, in heights of capitals.
+const columnGap = 1.6
+
+// columns measures a table.
+func (c *setter) columns(b CardBlock) columns {
+	var t columns
 	for n, row := range b.Rows {
 		for i, cell := range row {
-			if i == len(wide) {
-				wide = append(wide, 0)
+			if i == len(t.wide) {
+				t.wide = append(t.wide, 0)
 			}
 			width := c.width(cell, 1)
 			if n == 0 && b.Bold {
 				width *= 1.08
 			}
-			wide[i] = max(wide[i], width)
+			t.wide[i] = max(t.wide[i], width)
 		}
 	}
-	const gap = 1.6 // between columns, heights
-	total := gap * float64(max(0, len(wide)-1))
-	for _, w := range wide {
-		total += w
+	t.total = columnGap * float64(max(0, len(t.wide)-1))
+	for _, w := range t.wide {
+		t.total += w
 	}
-	size := min(c.size, (c.paper.Width-2*cardEdge)/max(total, 1))
+	t.total = max(t.total, 1)
+	return t
+}
+
+// table sets rows in columns as wide as their longest; where they are too wide for the page
+// the type of the table is smaller.
+func (c *setter) table(b CardBlock) {
+	t := c.columns(b)
+	size := min(c.size, (c.paper.Width-2*cardEdge)/t.total)
 	for n, row := range b.Rows {
 		c.step(spacing * size / c.size)
 		x := cardEdge
@@ -211,11 +237,11 @@ func (c *setter) table(b CardBlock) {
 			if n == 0 && b.Bold {
 				bold, width = "B", width*1.08
 			}
-			if i > 0 && i < len(wide)-1 {
-				at += wide[i]*size - width
+			if i > 0 && i < len(t.wide)-1 {
+				at += t.wide[i]*size - width
 			}
 			c.text(cell, size, at, 0, bold)
-			x += (wide[i] + gap) * size
+			x += (t.wide[i] + columnGap) * size
 		}
 	}
 }

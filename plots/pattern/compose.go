@@ -202,7 +202,7 @@ func (p PairPattern) Drawing() Drawing {
 	for _, part := range []bench.Part{p.Pair.Left, p.Pair.Right} {
 		middle := within(part.Outline)
 		half := r2.Scale(0.03, part.Grain)
-		d.Items = append(d.Items, Grain{From: r2.Sub(middle, half), To: r2.Add(middle, half)}, Mark{At: r2.Add(middle, r2.Scale(3, half)), Label: part.Mark})
+		d.Items = append(d.Items, Grain{From: r2.Sub(middle, half), To: r2.Add(middle, half)}, Text{At: r2.Add(middle, r2.Vec{X: 0.036, Y: -1.7e-3}), Text: part.Mark})
 	}
 	return d
 }

@@ -7,6 +7,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/rocker/bench"
+	"rockerwright/sim/quantity"
 )
 
 // A Layer is the name under which a file keeps things together.
@@ -32,6 +33,18 @@ type Drawing struct {
 
 	// TipToTip are the two points to be taped after joining, the longest straight measure.
 	TipToTip [2]r2.Vec
+
+	placed    []shape // all but the test squares, where that was done before
+	placedFor quantity.System
+}
+
+// Placed returns the drawing with its texts in their places for a maker's units, which several
+// files then share. The error is an [*Error] for what cannot be drawn.
+func (d Drawing) Placed(units quantity.System) (Drawing, error) {
+	var err error
+	d.placed, err = d.laid(units, false)
+	d.placedFor = units
+	return d, err
 }
 
 // An Item is one thing on a drawing: a [Curve], [Line], [Mark], [Text], [Grain], [Corner],

@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"cmp"
+	"math"
 	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -34,12 +35,8 @@ func (y *yard) note(n Note) {
 }
 
 // outside returns points in a box but not inside the outlines, those nearest to what stands there first.
-func (y *yard) outside(box r2.Box) []r2.Vec {
+func (y *yard) outside(box r2.Box) []spot {
 	const n = 40
-	type spot struct {
-		at  r2.Vec
-		off float64
-	}
 	var list []spot
 	size := r2.Sub(box.Max, box.Min)
 	for i := range n * n {
@@ -47,18 +44,14 @@ func (y *yard) outside(box r2.Box) []r2.Vec {
 		if y.inside(p) {
 			continue
 		}
-		s := spot{at: p, off: r2.Norm2(size)}
+		off := r2.Norm2(size)
 		for _, fence := range y.fences {
 			for _, q := range fence {
-				s.off = min(s.off, r2.Norm2(r2.Sub(p, q)))
+				off = min(off, r2.Norm2(r2.Sub(p, q)))
 			}
 		}
-		list = append(list, s)
+		list = append(list, spot{p, math.Sqrt(off)})
 	}
 	slices.SortStableFunc(list, func(a, b spot) int { return cmp.Compare(a.off, b.off) })
-	points := make([]r2.Vec, len(list))
-	for i, s := range list {
-		points[i] = s.at
-	}
-	return points
+	return list
 }

@@ -88,7 +88,7 @@ func FrontView(rocker bench.Rocker, legs []LegView, width, height float64) View 
 			v.Items = append(v.Items, bar(seat, foot, scale*leg.Side)...)
 			v.Items = append(v.Items, Line{Layer: Centre, From: foot, To: seat, Label: side.label},
 				Curve{Path: polyline(true, r2.Sub(foot, half), r2.Add(foot, half), r2.Add(r2.Add(foot, half), down), r2.Add(r2.Sub(foot, half), down))},
-				Text{At: r2.Add(r2.Add(foot, down), r2.Vec{X: -5e-3, Y: -6e-3}), Text: side.name})
+				Text{At: r2.Add(r2.Add(foot, down), r2.Vec{X: -5e-3, Y: -20e-3}), Text: side.name})
 		}
 		v.Items = append(v.Items, Dimension{From: r2.Add(to(leg.Standing.Foot, 1), down), To: r2.Add(to(leg.Standing.Foot, -1), down), Offset: -12e-3, Text: leg.Track})
 	}
@@ -106,45 +106,20 @@ func bar(from, to r2.Vec, side float64) []Item {
 	}
 }
 
-// View returns the drawing within a width and height of paper, m, for a card: its labels at
-// the size in which they are read, its test squares and long check left out.
-func (d Drawing) View(width, height float64) View {
-	var all []r2.Vec
-	for _, item := range d.Items {
-		if c, ok := item.(Curve); ok {
-			box := c.Path.Bounds()
-			all = append(all, box.Min, box.Max)
-		}
-	}
-	if len(all) == 0 {
-		return View{}
-	}
-	lo, hi := all[0], all[0]
-	for _, p := range all {
-		lo, hi = r2.Vec{X: min(lo.X, p.X), Y: min(lo.Y, p.Y)}, r2.Vec{X: max(hi.X, p.X), Y: max(hi.Y, p.Y)}
-	}
-	scale := min(width/(hi.X-lo.X), height/(hi.Y-lo.Y))
-	to := func(p r2.Vec) r2.Vec { return r2.Scale(scale, p) }
-	v := View{Height: (hi.Y - lo.Y) * scale}
-	for _, item := range d.Items {
-		switch it := item.(type) {
-		case Curve:
-			it.Path = smaller(it.Path, scale)
-			item = it
-		case Line:
-			it.From, it.To = to(it.From), to(it.To)
-			item = it
-		case Mark:
-			it.At = to(it.At)
-			item = it
-		case Grain:
-			middle := to(r2.Scale(0.5, r2.Add(it.From, it.To)))
-			half := r2.Scale(0.5, r2.Sub(it.To, it.From))
-			item = Grain{From: r2.Sub(middle, half), To: r2.Add(middle, half)}
-		default:
-			continue
-		}
-		v.Items = append(v.Items, item)
+// View returns the board with both outlines within a width of paper, m, an arrow along the
+// grain of each.
+func (p PairPattern) View(width float64) View {
+	scale := width / p.Pair.Length
+	size := r2.Scale(scale, r2.Vec{X: p.Pair.Length, Y: p.Pair.Width})
+	v := View{Height: size.Y, Items: []Item{Curve{Layer: Centre, Path: polyline(true, r2.Vec{}, r2.Vec{X: size.X}, size, r2.Vec{Y: size.Y})}}}
+	for _, part := range []bench.Part{p.Pair.Left, p.Pair.Right} {
+		middle := r2.Scale(scale, within(part.Outline))
+		to := r2.Add(middle, r2.Scale(0.02, part.Grain))
+		barb := r2.Scale(-3e-3, part.Grain)
+		v.Items = append(v.Items, Curve{Path: smaller(part.Outline, scale)},
+			Line{From: r2.Sub(middle, r2.Scale(0.02, part.Grain)), To: to},
+			Line{From: to, To: r2.Add(to, r2.Rotate(barb, 0.4, r2.Vec{}))}, Line{From: to, To: r2.Add(to, r2.Rotate(barb, -0.4, r2.Vec{}))},
+			Text{At: r2.Add(middle, r2.Vec{X: 24e-3, Y: -1.5e-3}), Text: part.Mark})
 	}
 	return v
 }

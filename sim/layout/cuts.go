@@ -86,7 +86,7 @@ func (l *Layout) legCuts() {
 			high := leg.Block.Middle + math.Abs(leg.Block.Nose-leg.Block.Middle) + math.Abs(leg.Block.Inner-leg.Block.Middle) + leg.Block.Bow
 			l.Cuts = append(l.Cuts, l.rough("block under the "+leg.Name, 2, sorted(leg.Side, leg.Side, high), "", math.NaN()))
 		}
-		l.Cuts = append(l.Cuts, l.rough(leg.Name+", to the top of the seat", 2, Size{length, leg.Side, leg.Side}, "", math.NaN()))
+		l.Cuts = append(l.Cuts, l.rough(leg.Name, 2, Size{length, leg.Side, leg.Side}, "", math.NaN()))
 	}
 }
 

@@ -147,7 +147,7 @@ func LegSheet(l layout.Layout, source string) Sheet {
 func (v voice) legWords() Block {
 	return Block{Lines: []Line{
 		{Text: "The leg's length is from the underside of the seat to the top edge, on its centre line; scribe the last of it. A cut is + where the leg leans to the nose as it goes up, across where it leans inwards. With a block the leg is sawn square, and the block carries rake and splay."},
-		{Text: "Bevel gauge: resultant, along the sightline from straight ahead, outwards; the left leg is its mirror image."},
+		{Text: "Bevel gauge: the resultant, along the sightline: turned out from straight ahead where the foot is ahead, from straight back where it is behind. The left leg is the mirror image."},
 	}}
 }
 
@@ -237,15 +237,16 @@ func Places(l layout.Layout) []string {
 	return places
 }
 
-// CutSheet returns the cut list.
+// CutSheet returns the cut list: parts as finished, and the rough wood for them.
 func CutSheet(l layout.Layout, source string) Sheet {
 	v := voiceOf(l.Design)
-	t := &Table{Head: []string{"Part", "", "finished", "rough", "board feet", quantity.Unit(quantity.Mass, v.units)}}
-	var feet, cubic, mass float64
-	unknown := false
+	wood := "board feet"
 	if v.units == quantity.Metric {
-		t.Head[4] = "litres"
+		wood = "litres"
 	}
+	finished := &Table{Head: []string{"Finished", "", "", quantity.Unit(quantity.Mass, v.units)}}
+	rough := &Table{Head: []string{"Rough", "", "", wood}}
+	var feet, cubic, mass float64
 	for _, c := range l.Cuts {
 		m3, bf := c.Volume()
 		cubic, feet = cubic+m3, feet+bf
@@ -253,24 +254,22 @@ func CutSheet(l layout.Layout, source string) Sheet {
 		if v.units == quantity.Metric {
 			shown = strconv.FormatFloat(m3*1e3, 'f', 2, 64)
 		}
-		kg := "–"
-		if weight := c.Mass(); !math.IsNaN(weight) {
-			kg = v.shop(weight, quantity.Mass)
+		part, weight := plain(short(c.Part)), c.Mass()
+		if !math.IsNaN(weight) {
 			mass += weight
-		} else {
-			unknown = true
 		}
-		t.Rows = append(t.Rows, Row{Cells: []string{plain(short(c.Part)), strconv.Itoa(c.Count), v.size(c.Finished), v.size(c.Rough), shown, kg}})
+		finished.Rows = append(finished.Rows, Row{Cells: []string{part, strconv.Itoa(c.Count) + " of", v.size(c.Finished), v.shop(weight, quantity.Mass)}})
+		rough.Rows = append(rough.Rows, Row{Cells: []string{part, strconv.Itoa(c.Count) + " of", v.size(c.Rough), shown}})
 	}
 	text := fmt.Sprintf("Rough wood in all: %.2f board feet, %.4f m³.", feet, cubic)
 	if mass > 0 {
-		text += fmt.Sprintf(" What has a named wood weighs %s as squares.", v.with(mass, quantity.Mass))
-	}
-	if unknown {
+		text += fmt.Sprintf(" The parts of a named wood weigh %s as finished squares.", v.with(mass, quantity.Mass))
+	} else {
 		text += " Name a wood for the mass of a part."
 	}
-	lines := []Line{{Text: text}, {Text: "Sizes are length, width and thickness in " + map[quantity.System]string{quantity.Inch: "inches", quantity.Metric: "millimetres"}[v.units] + ", the grain along the length; round, shaped and tapered parts as the square they come out of. Only what is drawn is listed."}}
-	return Sheet{Title: v.benchTitle(l, "cut list"), Source: source, Blocks: []Block{{Table: t}, {Lines: lines}, v.takenBlock(l)}}
+	unit := map[quantity.System]string{quantity.Inch: "inches", quantity.Metric: "millimetres"}[v.units]
+	lines := []Line{{Text: text}, {Text: "Length, width and thickness in " + unit + ", the grain along the length; round, shaped and tapered parts as the square they come out of, legs to the top of the seat. Only what is drawn is listed."}}
+	return Sheet{Title: v.benchTitle(l, "cut list"), Source: source, Blocks: []Block{{Table: finished}, {Table: rough}, {Lines: lines}, v.takenBlock(l)}}
 }
 
 // size writes three sizes: "41 × 1 1/4 × 1/4".

@@ -229,7 +229,7 @@ func (v voice) strips(l layout.Layout) []Line {
 		bears += fmt.Sprintf("; makers use up to %s (common practice)", v.with(s.Common, quantity.Length))
 	}
 	return []Line{
-		{Text: fmt.Sprintf("%d strips of %s for each rocker, %s long, %s waste at each end with it; %s of board with cuts and planing. The stack springs back by 1/%d of its bend.",
+		{Text: fmt.Sprintf("%d strips of %s for each rocker, %s long, %s waste at each end with it; ripped from %s of board, cuts and planing counted. The stack springs back by 1/%d of its bend.",
 			s.Stack.Strips, v.thin(s.Strip), v.with(s.Stack.Length, quantity.Length), v.with(l.Shop.EndWaste, quantity.Length), v.with(s.Stack.Stock, quantity.Length),
 			s.Stack.Strips*s.Stack.Strips)},
 		{Text: bears + "."},
@@ -277,7 +277,7 @@ func (v voice) legTable(l layout.Layout, all bool) *Table {
 	angle("rake, foot ahead", func(g layout.Leg) float64 { return g.Line.Rake })
 	angle("splay, foot out", func(g layout.Leg) float64 { return g.Line.Splay })
 	angle("resultant (lean from plumb)", func(g layout.Leg) float64 { return g.Standing.Resultant })
-	angle("sightline from straight ahead", func(g layout.Leg) float64 { return v.sightline(g) })
+	angle("sightline, from the fore-and-aft line", func(g layout.Leg) float64 { return v.sightline(g) })
 	if !all {
 		return v.told(t)
 	}
@@ -318,22 +318,27 @@ func (v voice) sightline(g layout.Leg) float64 {
 	if g.Standing.Resultant < 1e-9 {
 		return math.NaN()
 	}
-	return g.Standing.Sightline
+	along := math.Abs(g.Standing.Sightline)
+	return min(along, math.Pi-along)
 }
 
 // remedyBlock returns what to do where the level shows something else.
 func (v voice) remedyBlock(l layout.Layout) Block {
 	rest := l.Rests[len(l.Rests)-1]
 	slides := l.Design.Rocker.Top != piece.Concentric
-	t := &Table{Head: []string{"sitting, the level shows", "empty", "rear legs", "front legs"}}
+	shows := "sitting, the level shows"
+	if rest.Empty {
+		shows = "the level shows"
+	}
+	t := &Table{Head: []string{shows, "empty", "rear legs", "front legs"}}
 	if slides {
-		t.Head = append(t.Head, "or slide it")
+		t.Head = append(t.Head, "the chair on them")
 	}
 	t.Head = append(t.Head, "")
 	for _, r := range l.Remedies {
 		cells := []string{"seat falls " + v.fallen(r.Shows), v.towards(r.Empty), v.cut(r.Rear), "or " + v.cut(r.Front)}
 		if slides {
-			cells = append(cells, "or "+v.slid(r.Slide))
+			cells = append(cells, v.slid(r.Slide))
 		}
 		t.Rows = append(t.Rows, Row{Cells: append(cells, v.unit())})
 	}
@@ -368,11 +373,11 @@ func (v voice) cut(x float64) string {
 func (v voice) slid(x float64) string {
 	switch {
 	case math.IsNaN(x):
-		return "–"
+		return ""
 	case x < 0:
-		return "back " + v.shop(-x, quantity.Length)
+		return "or back " + v.shop(-x, quantity.Length)
 	}
-	return "forward " + v.shop(x, quantity.Length)
+	return "or forward " + v.shop(x, quantity.Length)
 }
 
 // takenBlock says on every page what was not drawn and what was taken for it.
