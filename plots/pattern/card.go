@@ -60,12 +60,12 @@ func PrintCards(title string, cards []Card, paper Paper) (Print, error) {
 	return printed, err
 }
 
-// largest returns the largest type for a card: that of its tables, and hardly more.
+// largest returns the largest type for a card: that in which its tables fit across the page.
 func (c *setter) largest(card Card) float64 {
 	size := largestType
 	for _, b := range card.Blocks {
 		if len(b.Rows) > 0 {
-			size = min(size, 1.1*(c.paper.Width-2*cardEdge)/c.columns(b).total)
+			size = min(size, (c.paper.Width-2*cardEdge)/c.columns(b).total)
 		}
 	}
 	return max(size, smallestType)
@@ -142,9 +142,9 @@ func (c *setter) block(b CardBlock) {
 		c.turn()
 	}
 	c.step(0.9)
-	if b.Head != "" {
+	for _, line := range c.headLines(b) {
 		c.step(spacing)
-		c.text(b.Head, c.size, cardEdge, 0, "B")
+		c.text(line, c.size, cardEdge, 0, "B")
 	}
 	width := c.paper.Width - 2*cardEdge
 	if b.Big {
@@ -171,12 +171,18 @@ func (c *setter) block(b CardBlock) {
 	}
 }
 
+// headLines returns the head of a block in lines; bold is the wider.
+func (c *setter) headLines(b CardBlock) []string {
+	if b.Head == "" {
+		return nil
+	}
+	return c.wrapped(b.Head, c.size*1.08, c.paper.Width-2*cardEdge)
+}
+
 // tall returns how high a block is, m.
 func (c *setter) tall(b CardBlock) float64 {
 	lines := 0.9
-	if b.Head != "" {
-		lines += spacing
-	}
+	lines += spacing * float64(len(c.headLines(b)))
 	for _, paragraph := range b.Lines {
 		if b.Big {
 			lines += spacing

@@ -114,12 +114,12 @@ func (p PairPattern) View(width float64) View {
 	v := View{Height: size.Y, Items: []Item{Curve{Layer: Centre, Path: polyline(true, r2.Vec{}, r2.Vec{X: size.X}, size, r2.Vec{Y: size.Y})}}}
 	for _, part := range []bench.Part{p.Pair.Left, p.Pair.Right} {
 		middle := r2.Scale(scale, within(part.Outline))
-		to := r2.Add(middle, r2.Scale(0.02, part.Grain))
-		barb := r2.Scale(-3e-3, part.Grain)
+		at, half := r2.Add(middle, r2.Vec{X: -14e-3}), r2.Scale(0.012, part.Grain) // the arrow beside the name
+		to, barb := r2.Add(at, half), r2.Scale(-0.25, half)
 		v.Items = append(v.Items, Curve{Path: smaller(part.Outline, scale)},
-			Line{From: r2.Sub(middle, r2.Scale(0.02, part.Grain)), To: to},
+			Line{From: r2.Sub(at, half), To: to},
 			Line{From: to, To: r2.Add(to, r2.Rotate(barb, 0.4, r2.Vec{}))}, Line{From: to, To: r2.Add(to, r2.Rotate(barb, -0.4, r2.Vec{}))},
-			Text{At: r2.Add(middle, r2.Vec{X: 24e-3, Y: -1.5e-3}), Text: part.Mark})
+			Text{At: r2.Add(middle, r2.Vec{X: 1e-3, Y: -1.7e-3}), Text: part.Mark})
 	}
 	return v
 }

@@ -88,8 +88,13 @@ func (v voice) restBlock(l layout.Layout) Block {
 	t.Head = append(t.Head, "")
 	add := func(label, unit string, get func(r layout.Rest) string, blank func(r layout.Rest) string) {
 		cells := []string{label}
+		known := false
 		for _, r := range l.Rests {
 			cells = append(cells, get(r), blank(r))
+			known = known || get(r) != "–"
+		}
+		if !known {
+			return // a piece without a seat or a back
 		}
 		t.Rows = append(t.Rows, Row{Cells: append(cells, unit)})
 	}
