@@ -144,7 +144,7 @@ func (c *setter) block(b CardBlock) {
 	c.step(0.9)
 	for _, line := range c.headLines(b) {
 		c.step(spacing)
-		c.text(line, c.size, cardEdge, 0, "B")
+		c.text(c.fit(line, c.size*1.08, c.paper.Width-2*cardEdge), c.size, cardEdge, 0, "B")
 	}
 	width := c.paper.Width - 2*cardEdge
 	if b.Big {
@@ -162,7 +162,7 @@ func (c *setter) block(b CardBlock) {
 			if i > 0 {
 				indent = 1.5 * c.size
 			}
-			c.text(line, c.size, cardEdge+indent, 0, "")
+			c.text(c.fit(line, c.size, width-indent), c.size, cardEdge+indent, 0, "")
 		}
 	}
 	c.table(b)
