@@ -91,6 +91,7 @@ func lay(out io.Writer, args []string, flags layoutFlags) error {
 		return f.Explain(err)
 	}
 	set := setOf(l, f, paper)
+	set.asked = flags.paper != ""
 	files, err := set.files()
 	if err != nil {
 		return f.Explain(err)

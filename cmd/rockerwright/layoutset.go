@@ -31,6 +31,7 @@ type layoutSet struct {
 	title  string
 	paper  pattern.Paper // of the patterns
 	sheet  pattern.Paper // of the cards
+	asked  bool          // the paper was asked for in the call
 	made   []laidFile
 	count  int // of the numbered files
 }
@@ -113,7 +114,10 @@ func (s *layoutSet) drawing(name string, d pattern.Drawing) error {
 // toobig gives an error of a drawing that does not go on its paper the place of the paper.
 func (s *layoutSet) toobig(err error) error {
 	var wrong *pattern.Error
-	if errors.As(err, &wrong) {
+	switch {
+	case errors.As(err, &wrong) && s.asked:
+		return fmt.Errorf("--paper: %s", wrong.Reason)
+	case wrong != nil:
 		return &piece.KeyError{Key: "shop.paper", Reason: wrong.Reason, Example: `paper = "` + s.sheet.Name + `"`}
 	}
 	return err

@@ -56,6 +56,10 @@ func (l *Layout) bent() error {
 			l.Made = piece.Sawn // no strip bends over a corner
 			return nil
 		}
+		var outline *bench.OutlineError
+		if errors.As(err, &outline) && outline.Span >= 0 {
+			return &piece.KeyError{Key: "rocker.made", Reason: "neither strips nor steamed wood bend over a corner", Example: `made = "sawn"`}
+		}
 		return l.explain(err)
 	}
 	depth := max(l.Rocker.Depth, l.Rocker.NoseDepth, l.Rocker.TailDepth) - l.Rocker.Sole

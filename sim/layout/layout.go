@@ -32,6 +32,7 @@ type Layout struct {
 	Form   *Form // nil where nothing is bent
 	Legs   []Leg
 	Taken  []piece.Which // pairs of legs that were not drawn
+	Astray []piece.Which // pairs that were not drawn, and where they are taken miss the rocker
 	Panels []Panel
 	Cuts   []Cut
 
@@ -117,7 +118,7 @@ func (l *Layout) explain(err error) error {
 	case err == nil:
 		return nil
 	case errors.As(err, &size) && size.What == "a spacing of stations":
-		return &piece.KeyError{Key: "shop.spacing", Reason: "stations " + l.with(size.Got) + " apart are too many to draw", Example: "spacing = 2"}
+		return &piece.KeyError{Key: "shop.spacing", Reason: "stations " + l.fine(size.Got) + " apart are too many to draw", Example: "spacing = 2"}
 	case errors.As(err, &size):
 		return &piece.KeyError{Key: "rocker", Reason: size.What + " of " + l.with(size.Got) + " is not " + size.Want}
 	case errors.As(err, &outline):

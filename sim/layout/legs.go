@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r3"
 
@@ -29,17 +30,25 @@ type Leg struct {
 // legs lays out the legs.
 func (l *Layout) legs() error {
 	legs, taken := l.Design.LegsOr()
-	l.Taken = taken
+	taken = slices.Clone(taken)
+	defer func() {
+		l.Taken = slices.DeleteFunc(taken, func(w piece.Which) bool { return slices.Contains(l.Astray, w) })
+	}()
 	for i, drawn := range legs {
 		key := "leg"
 		if len(l.Design.Legs) > 1 {
 			key = fmt.Sprintf("leg.%d", i+1)
 		}
 		leg, err := l.leg(drawn, key)
-		if err != nil {
+		switch isTaken := i >= len(l.Design.Legs); {
+		case err != nil && isTaken: // it was not its maker who put it there
+			l.Astray = append(l.Astray, drawn.Which)
+			continue
+		case err != nil:
 			return err
+		default:
+			leg.Taken = isTaken
 		}
-		leg.Taken = i >= len(l.Design.Legs)
 		if leg.Name == "" {
 			leg.Name = drawn.Which.String() + " leg"
 		}

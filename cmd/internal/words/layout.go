@@ -406,10 +406,14 @@ func (v voice) taken(l layout.Layout) string {
 	default:
 		texts = append(texts, "rockers sawn, for strips do not bend over a corner")
 	}
-	if len(texts) == 0 {
-		return ""
+	said := ""
+	if len(texts) > 0 {
+		said = "NOT DRAWN, SO TAKEN: " + strings.Join(texts, "; ") + "."
 	}
-	return "NOT DRAWN, SO TAKEN: " + strings.Join(texts, "; ") + "."
+	for _, w := range l.Astray {
+		said += fmt.Sprintf(" NOT DRAWN, SO LEFT OUT: the %s legs, which miss this rocker %s.", w, strings.Split(places[w], " plumb ")[1])
+	}
+	return strings.TrimSpace(said)
 }
 
 // RockerNotes returns what stands on the pattern of a rocker beside the drawing.
