@@ -80,6 +80,9 @@ func (l *Layout) rocker() error {
 	case piece.Straight:
 		l.Rocker.Top = rocker.Straight
 	case piece.Taper:
+		if k.NoseDepth == 0 && k.TailDepth == 0 {
+			return &piece.KeyError{Key: "rocker.nose_depth", Reason: "a tapered rocker needs its depth at the nose, at the tail, or both", Example: `nose_depth = "1-1/4"`}
+		}
 		l.Rocker.NoseDepth, l.Rocker.TailDepth = k.NoseDepth, k.TailDepth
 	}
 	if track, known := l.Design.Track(); known {
