@@ -49,6 +49,14 @@ func (p RockerPattern) Drawing() (Drawing, error) {
 	}
 	d.Items = append(d.Items, Mark{At: low, Label: "low point"}, Corner{At: corner},
 		Line{Layer: Centre, From: corner, To: r2.Vec{X: low.X, Y: corner.Y}, Label: "floor line"})
+	for _, end := range []struct {
+		finish bench.Finish
+		at     r2.Vec
+	}{{p.Rocker.Nose.Finish, d.TipToTip[1]}, {p.Rocker.Tail.Finish, d.TipToTip[0]}} {
+		if end.finish != bench.Square { // the wood does not show where to tape from
+			d.Items = append(d.Items, Mark{At: end.at, Label: "tip"})
+		}
+	}
 	for i, s := range p.Stations {
 		if i >= len(p.Places) || p.Places[i] == "" {
 			continue

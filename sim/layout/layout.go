@@ -75,6 +75,9 @@ func (l *Layout) rocker() error {
 	l.Usual = k.Depth == 0 || k.Width == 0
 	if l.Made = k.Made; l.Made == piece.NotSaid {
 		l.Made, l.MadeTaken = piece.Laminated, true
+		if k.Top == piece.Straight {
+			l.Made = piece.Sawn // strips follow the floor edge, and a straight top would cut them all
+		}
 	}
 	switch k.Top {
 	case piece.Straight:

@@ -204,7 +204,31 @@ func StationSheet(l layout.Layout, source string) Sheet {
 	}
 	text := "All in " + map[quantity.System]string{quantity.Inch: "inches", quantity.Metric: "millimetres"}[v.units] +
 		": how far ahead of the low point (behind it, below zero), and the heights there. Over the straight line from tip to tip the low point stands square to it; below zero is under it. An edge that ends before a station is given at its end."
-	return Sheet{Title: v.benchTitle(l, "stations"), Source: source, Blocks: []Block{{Table: t}, {Lines: []Line{{Text: text}}}, v.takenBlock(l)}}
+	return Sheet{Title: v.benchTitle(l, "stations"), Source: source, Blocks: []Block{{Table: t}, {Lines: []Line{{Text: text}}}, v.routerBlock(l), v.takenBlock(l)}}
+}
+
+// routerBlock returns the arms of a trammel with a router: from the pin to either side of the
+// bit, which runs outside the wood.
+func (v voice) routerBlock(l layout.Layout) Block {
+	cutter := l.Shop.Cutter
+	t := &Table{Head: []string{"Pin to a " + v.with(cutter, quantity.Length) + " bit", "its near side", "its middle", "its far side", ""}}
+	add := func(label string, arm bench.Arm) {
+		if arm != (bench.Arm{}) {
+			t.Rows = append(t.Rows, v.row(label, arm.Inside, arm.Middle, arm.Outside))
+		}
+	}
+	for i, s := range l.Sweeps {
+		of := ""
+		if len(l.Sweeps) > 1 {
+			of = fmt.Sprintf(", arc %d", i+1)
+		}
+		add("lower edge"+of, s.WoodArm(cutter))
+		add("top edge"+of, s.TopArm(cutter))
+	}
+	if len(t.Rows) == 0 {
+		return Block{}
+	}
+	return Block{Table: t}
 }
 
 // station returns the cells of one station: where, and the heights of the edges; blanks where

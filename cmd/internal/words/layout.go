@@ -404,7 +404,7 @@ func (v voice) taken(l layout.Layout) string {
 	case l.Made == piece.Laminated:
 		texts = append(texts, "rockers glued up from strips")
 	default:
-		texts = append(texts, "rockers sawn, for strips do not bend over a corner")
+		texts = append(texts, "rockers sawn from a board")
 	}
 	said := ""
 	if len(texts) > 0 {
@@ -438,6 +438,9 @@ func RockerNotes(l layout.Layout) [][]string {
 	}
 	trammel = append(trammel, "low point "+v.with(-l.Corner.X, quantity.Length)+" forward")
 	notes := [][]string{trammel}
+	if !v.sideways() {
+		notes = append(notes, []string{"This face out: right rocker.", "Turned over: left rocker."})
+	}
 	if taken := v.taken(l); taken != "" {
 		notes = append(notes, broken(taken, 56))
 	}
