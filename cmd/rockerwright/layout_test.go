@@ -322,3 +322,60 @@ func TestLayoutFullDisk(t *testing.T) {
 	}
 	nothingLeft(t, here, "full.toml")
 }
+
+// TestBenchCard reads the card of the built-in chair by poppler and holds it to sums by hand, in
+// inches: the square corner is plumb under the tail tip, 42·sin(24/42) = 22.71 behind the low
+// point; the tips are 42·(1 − cos(17/42)) = 3.39 and 42·(1 − cos(24/42)) = 6.67 high, and
+// 2·42·sin(41/84) = 39.38 apart; the top edge has 42 − 2 1/4, and a bit of 1/2 in runs a
+// quarter outside the wood; nine strips of 1/4 in are bent over (42 − 1 1/8)·80/81 ∓ 1 1/8 =
+// 39.25 and 41.50; the front legs meet the top edge √(18² − (5/8)²) − 9 = 8.99 ahead, where it
+// rises at asin(8.99/39.75) = 13.1 degrees.
+func TestBenchCard(t *testing.T) {
+	folder, _ := laidOut(t, "")
+	text := strings.Join(strings.Fields(reader(t, "pdftotext", "-layout", filepath.Join(folder, "1 bench card.pdf"), "-")), " ")
+	for _, want := range []string{
+		"FLOOR EDGE RADIUS 42 in", "FORM RADIUS 39 1/4 in, form inside the curve",
+		"pivot forward of the square corner 22 11/16 in", "pivot over the floor line 42 in", "pin to pencil, top edge 39 3/4 in",
+		"bit, lower edge 42 1/4 in", "bit, top edge 39 1/2 in", "Low point 22 11/16 in forward",
+		"Nose tip 3 3/8 in and tail tip 6 11/16 in off the floor; 39 3/8 in tip to tip, 41 in along the floor edge",
+		"9 strips of 0.25 in for each rocker, 45 in long", "springs back by 1/81",
+		"FORM RADIUS, form outside the curve (touches the floor side) 41 1/2 in",
+		"meets the rocker, ahead of the low point 9 -9 in", "bevel, rocker to leg, towards the nose 77 103 degrees",
+		"NOT DRAWN, SO TAKEN: front legs plumb under the seat's front edge",
+		"(30) ________", "(32) ________", "(35) left", "(36) right", "(20) weight of the finished piece", "(29) balances on a dowel",
+		"low point is station 3", "A calculation for your judgement, no certificate.",
+	} {
+		if !strings.Contains(text, want) {
+			t.Errorf("no %q on the card:\n%s", want, text)
+		}
+	}
+}
+
+// TestHostileTitles: whatever a title or a name holds, the layout is written, and nothing leaves its folder.
+func TestHostileTitles(t *testing.T) {
+	here := t.TempDir()
+	t.Chdir(here)
+	for i, name := range []string{"<script>alert(1)</script>", "../../../evil", "a/b\\\\c", "ש לום \u202e x", "(a) \\\\ ) % 100 %%", "=cmd|'/c calc'!A1", strings.Repeat("long ", 2000), "🪑 stuhl"} {
+		text := designText(t, "layout-full/full.toml")
+		text = strings.Replace(text, `"Sculpted rocker"`, `"`+name+`"`, 1)
+		text = strings.NewReplacer(`"headrest"`, `"`+name+`"`, `"rear post"`, `"`+name+`"`).Replace(text)
+		overwrite(t, "x.toml", text)
+		var out, errs bytes.Buffer
+		if code := run([]string{"layout", "x.toml", "--replace"}, &out, &errs); code != allHold {
+			t.Errorf("title %d: exit %d: %s", i, code, &errs)
+		}
+		nothingLeft(t, here, "x.toml", "x-layout")
+		for file, data := range filesIn(t, "x-layout") {
+			switch {
+			case strings.HasSuffix(file, ".svg") && strings.Contains(data, "<script"):
+				t.Errorf("%s holds a script", file)
+			case file == "cut list.csv" && strings.Contains(data, "\n="):
+				t.Errorf("the cut list holds a formula:\n%s", data)
+			case strings.HasSuffix(file, ".pdf"):
+				if said := reader(t, "pdfinfo", filepath.Join("x-layout", file)); strings.Contains(said, "Error") {
+					t.Errorf("%s: %s", file, said)
+				}
+			}
+		}
+	}
+}

@@ -80,7 +80,7 @@ func (c *setter) step(lines float64) {
 }
 
 // spacing is from base line to base line, in heights of capitals.
-const spacing = 1.75
+const spacing = 1.66
 
 // block sets one block; one that fits on a page is not broken.
 func (c *setter) block(b CardBlock) {

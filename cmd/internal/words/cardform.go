@@ -26,11 +26,10 @@ func (v voice) formBlock(l layout.Layout) Block {
 	for _, f := range l.Form.Radii {
 		floor, inside, outside = append(floor, none(f.FloorEdge)), append(inside, none(f.ConvexForm)), append(outside, none(f.ConcaveForm))
 	}
-	if len(floor) > 1 {
-		t.Rows = append(t.Rows, v.row("floor edge radius, finished", floor...))
+	if len(floor) > 1 { // a single one stands large above
+		t.Rows = append(t.Rows, v.row("floor edge radius, finished", floor...), v.row("FORM RADIUS, form inside the curve (touches the top edge)", inside...))
 	}
 	t.Rows = append(t.Rows,
-		v.row("FORM RADIUS, form inside the curve (touches the top edge)", inside...),
 		v.row("FORM RADIUS, form outside the curve (touches the floor side)", outside...))
 	if l.Form.Steam {
 		return Block{Title: "STEAM-BENT, OVER A FORM", Table: t, Lines: []Line{{Text: fmt.Sprintf(

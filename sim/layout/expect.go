@@ -5,7 +5,6 @@ import (
 
 	"rockerwright/rocker/bench"
 	"rockerwright/sim"
-	"rockerwright/sim/piece"
 )
 
 // LetGo is the tilt from which ten rocks are timed, rad: 5 degrees, which a level reads.
@@ -91,6 +90,3 @@ func (l *Layout) rises() {
 		}
 	}
 }
-
-// Tape returns the heights of the two tips over the floor and the way from tip to tip, m.
-func (l *Layout) Tape() piece.Tape { return l.Report.Tape }
