@@ -379,3 +379,19 @@ func TestHostileTitles(t *testing.T) {
 		}
 	}
 }
+
+// TestNoLinePartsAFraction: neither 3 from 13/16 nor both from their unit, on any card.
+func TestNoLinePartsAFraction(t *testing.T) {
+	parted := regexp.MustCompile(`(?m)[ (]\d+ *\n *(\d+/\d+|in|mm)\b`)
+	for _, file := range layouts {
+		folder, _ := laidOut(t, file)
+		for name := range filesIn(t, folder) {
+			if !strings.HasSuffix(name, ".pdf") || strings.Contains(name, "(") { // the patterns have no running text
+				continue
+			}
+			if m := parted.FindString(reader(t, "pdftotext", "-layout", filepath.Join(folder, name), "-")); m != "" {
+				t.Errorf("%s of %q: %q", name, file, m)
+			}
+		}
+	}
+}

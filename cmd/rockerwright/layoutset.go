@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -241,6 +242,9 @@ func (s *layoutSet) list() error {
 	return nil
 }
 
+// mixedNumber is a whole number and a fraction, which no line may part, nor from their unit.
+var mixedNumber = regexp.MustCompile(`(\d) (\d+/\d+|in\b|mm\b)`)
+
 // cardOf returns a sheet of words as a card.
 func cardOf(s words.Sheet) pattern.Card {
 	card := pattern.Card{Title: s.Title, Source: s.Source}
@@ -251,7 +255,7 @@ func cardOf(s words.Sheet) pattern.Card {
 			if line.Label != "" {
 				text = line.Label + " " + text
 			}
-			block.Lines = append(block.Lines, text)
+			block.Lines = append(block.Lines, mixedNumber.ReplaceAllString(text, "$1\u00a0$2"))
 		}
 		if t := b.Table; t != nil {
 			if len(t.Head) > 0 {

@@ -3,6 +3,7 @@ package words
 import (
 	"fmt"
 	"math"
+	"regexp"
 	"strconv"
 	"strings"
 
@@ -84,11 +85,14 @@ func (v voice) bevel(x float64) string {
 	return strconv.FormatFloat(x*180/math.Pi, 'f', 1, 64) + " degrees"
 }
 
+var wholeAndFraction = regexp.MustCompile(`(\d) (\d+/\d+)`)
+
 // broken breaks a text into lines of so many letters.
 func broken(text string, columns int) []string {
 	var lines []string
-	for _, line := range wrap(text, columns) {
-		lines = append(lines, strings.TrimSpace(line))
+	const held = "\x01" // between a whole number and its fraction, which no line may part
+	for _, line := range wrap(wholeAndFraction.ReplaceAllString(text, "$1"+held+"$2"), columns) {
+		lines = append(lines, strings.ReplaceAll(strings.TrimSpace(line), held, " "))
 	}
 	return lines
 }
