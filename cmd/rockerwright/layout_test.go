@@ -395,3 +395,54 @@ func TestNoLinePartsAFraction(t *testing.T) {
 		}
 	}
 }
+
+// readDXF prints what ezdxf finds in a file: release, what its audit says, whether each outline is
+// closed, how many of their vertices have a bulge, and the text that says the unit.
+const readDXF = `
+import sys, ezdxf
+doc = ezdxf.readfile(sys.argv[1])
+audit = doc.audit()
+lines = [p for p in doc.modelspace().query("POLYLINE") if p.dxf.layer == "OUTLINE"]
+bulges = sum(1 for p in lines for v in p.vertices if v.dxf.bulge)
+units = [t.dxf.text for t in doc.modelspace().query("TEXT") if "UNITS" in t.dxf.text]
+print(doc.dxfversion, len(audit.errors) + len(audit.fixes), len(lines), all(p.is_closed for p in lines), bulges, *units)
+`
+
+// TestCuttingFiles: every DXF and SVG for cutting has closed outlines, the DXF with arcs as
+// bulges and the unit in its text and its name.
+func TestCuttingFiles(t *testing.T) {
+	python := ""
+	for _, p := range []string{"python3", "/usr/bin/python3"} {
+		if exec.Command(p, "-c", "import ezdxf").Run() == nil {
+			python = p
+			break
+		}
+	}
+	if python == "" {
+		t.Skip("NOT CHECKED: no python3 with ezdxf is installed (python3-ezdxf)")
+	}
+	// outlines and bulges: the full chair's rocker has the tapered top's arcs, at least; a form four arcs or two
+	want := map[string][2]int{"rocker": {1, 2}, "form inside the curve": {1, 2}, "form outside the curve": {1, 1}, "rockers left and right": {2, 4}, "headrest": {7, 0}}
+	for _, file := range layouts {
+		folder, _ := laidOut(t, file)
+		for name, data := range filesIn(t, folder) {
+			part, unit, _ := strings.Cut(strings.TrimPrefix(name, "for cutting/"), " (")
+			switch filepath.Ext(name) {
+			case ".dxf":
+				said := strings.Fields(reader(t, python, "-c", readDXF, filepath.Join(folder, name)))
+				outlines, _ := strconv.Atoi(said[2])
+				bulges, _ := strconv.Atoi(said[4])
+				if said[0] != "AC1009" || said[1] != "0" || said[3] != "True" || outlines != want[part][0] || bulges < want[part][1] || said[5] != "UNITS:" ||
+					!strings.HasPrefix(unit, strings.ToLower(said[6])) {
+					t.Errorf("%s of %q: %q", name, file, said)
+				}
+			case ".svg":
+				_, group, _ := strings.Cut(data, `id="OUTLINE"`)
+				group, _, _ = strings.Cut(group, "</g>")
+				if paths := strings.Count(group, "<path"); paths != want[part][0] || strings.Count(group, "Z") != paths || !strings.HasPrefix(unit, "millimetres") {
+					t.Errorf("%s of %q: %d outlines", name, file, paths)
+				}
+			}
+		}
+	}
+}
