@@ -120,6 +120,9 @@ func (d Design) drawn() (standing, error) {
 	if err := d.Seat.check(); err != nil {
 		return s, err
 	}
+	if err := d.checkLegs(); err != nil {
+		return s, err
+	}
 	return s, d.Back.Braces.check()
 }
 
