@@ -339,7 +339,7 @@ func TestBenchCard(t *testing.T) {
 		"bit, lower edge 42 1/4 in", "bit, top edge 39 1/2 in", "Low point 22 11/16 in forward",
 		"Nose tip 3 3/8 in and tail tip 6 11/16 in off the floor; 39 3/8 in tip to tip, 41 in along the floor edge",
 		"9 strips of 0.25 in for each rocker, 45 in long", "springs back by 1/81",
-		"FORM RADIUS, form outside the curve (touches the floor side) 41 1/2 in",
+		"FORM RADIUS, form inside the curve 39 1/4 in", "FORM RADIUS, form outside the curve 41 1/2 in", "bears strips up to 0.318 in at 39 3/4 in",
 		"meets the rocker, ahead of the low point 9 -9 in", "bevel, rocker to leg, towards the nose 77 103 degrees",
 		"NOT DRAWN, SO TAKEN: front legs plumb under the seat's front edge",
 		"(30) ________", "(32) ________", "(35) left", "(36) right", "(20) weight of the finished piece", "(29) balances on a dowel",

@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"rockerwright/rocker/bench"
 	"rockerwright/sim/layout"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
@@ -109,8 +110,8 @@ func (v voice) curveBlock(l layout.Layout) Block {
 	cutter := l.Shop.Cutter
 	t := &Table{Head: v.arcHeads(l)}
 	add := func(label string, get func(i int) float64) { t.Rows = append(t.Rows, v.row(label, column(get)...)) }
-	if len(l.Sweeps) > 1 {
-		add("floor edge radius", func(i int) float64 { return l.Sweeps[i].Radius })
+	if len(l.Sweeps) > 1 { // a single one stands large above
+		add("FLOOR EDGE RADIUS", func(i int) float64 { return l.Sweeps[i].Radius })
 	}
 	add("pivot forward of the square corner", func(i int) float64 { return l.Sweeps[i].Pivot.X })
 	add("pivot over the floor line", func(i int) float64 { return l.Sweeps[i].Pivot.Y })
@@ -124,6 +125,13 @@ func (v voice) curveBlock(l layout.Layout) Block {
 	add("pin to the middle of a "+bit+" bit, lower edge", func(i int) float64 { return l.Sweeps[i].WoodArm(cutter).Middle })
 	if l.Sweeps[0].Top > 0 {
 		add("pin to the middle of a "+bit+" bit, top edge", func(i int) float64 { return l.Sweeps[i].TopArm(cutter).Middle })
+	}
+	if l.Form != nil {
+		form := func(get func(bench.Form) float64) func(i int) float64 {
+			return func(i int) float64 { return none(get(l.Form.Radii[i])) }
+		}
+		add("FORM RADIUS, form inside the curve", form(func(f bench.Form) float64 { return f.ConvexForm }))
+		add("FORM RADIUS, form outside the curve", form(func(f bench.Form) float64 { return f.ConcaveForm }))
 	}
 	return Block{Title: "CURVE AND TRAMMEL", Table: t, Lines: v.tangents(l)}
 }

@@ -42,6 +42,9 @@ func CutSheet(l layout.Layout, source string) Sheet {
 	}
 	unit := map[quantity.System]string{quantity.Inch: "inches", quantity.Metric: "millimetres"}[v.units]
 	lines := []Line{{Text: text}, {Text: "Length, width and thickness in " + unit + ", the grain along the length; round, shaped and tapered parts as the square they come out of, legs to the top of the seat. Only what is drawn is listed."}}
+	if l.Strips != nil {
+		lines = append([]Line{{Text: v.bears(*l.Strips)}}, lines...)
+	}
 	return Sheet{Title: v.benchTitle(l, "cut list"), Source: source, Blocks: []Block{{Table: finished}, {Table: rough}, {Lines: lines}, v.takenBlock(l)}}
 }
 

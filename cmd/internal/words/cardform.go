@@ -19,23 +19,17 @@ func (v voice) thin(x float64) string {
 	return strings.TrimSuffix(strings.TrimRight(text, "0"), ".") + " " + v.unit()
 }
 
-// formBlock returns strips and form, floor-edge radius and form radius told apart.
+// formBlock says what is bent over the form.
 func (v voice) formBlock(l layout.Layout) Block {
-	t := &Table{Head: v.arcHeads(l)}
-	var floor, inside, outside []float64
-	for _, f := range l.Form.Radii {
-		floor, inside, outside = append(floor, none(f.FloorEdge)), append(inside, none(f.ConvexForm)), append(outside, none(f.ConcaveForm))
-	}
-	if len(floor) > 1 { // a single one stands large above
-		t.Rows = append(t.Rows, v.row("floor edge radius, finished", floor...), v.row("FORM RADIUS, form inside the curve (touches the top edge)", inside...))
-	}
-	t.Rows = append(t.Rows,
-		v.row("FORM RADIUS, form outside the curve (touches the floor side)", outside...))
 	if l.Form.Steam {
-		return Block{Title: "STEAM-BENT, OVER A FORM", Table: t, Lines: []Line{{Text: fmt.Sprintf(
+		return Block{Title: "STEAM-BENT", Lines: []Line{{Text: fmt.Sprintf(
 			"Off the form it loses %.0f %% of its bend, as you say or as makers report (6 to 10 %%, common practice).", l.Form.Lost*100)}}}
 	}
-	return Block{Title: "STRIPS AND FORM", Table: t, Lines: v.strips(l)}
+	s := l.Strips
+	return Block{Title: "STRIPS", Lines: []Line{{Text: fmt.Sprintf(
+		"%d strips of %s for each rocker, %s long, %s waste at each end with it; ripped from %s of board, cuts and planing counted. The stack springs back by 1/%d of its bend.",
+		s.Stack.Strips, v.thin(s.Strip), v.with(s.Stack.Length, quantity.Length), v.with(l.Shop.EndWaste, quantity.Length), v.with(s.Stack.Stock, quantity.Length),
+		s.Stack.Strips*s.Stack.Strips)}}}
 }
 
 // none makes a radius that there is not one that is not shown.
@@ -46,23 +40,17 @@ func none(radius float64) float64 {
 	return radius
 }
 
-// strips says what the stack is made of.
-func (v voice) strips(l layout.Layout) []Line {
-	s := l.Strips
+// bears says how thick a strip may be.
+func (v voice) bears(s layout.Strips) string {
 	wood := "A usual hardwood"
 	if s.Wood != "" {
 		wood = s.Wood
 	}
-	bears := fmt.Sprintf("%s bears %s at that bend (strain %.2f %%, half of what breaks it)", wood, v.thin(s.Thickest), s.Strain*100)
+	text := fmt.Sprintf("%s bears strips up to %s at %s, the smallest radius (strain of %.2f %%, half of what breaks it)", wood, v.thin(s.Thickest), v.with(s.Tightest, quantity.Length), s.Strain*100)
 	if s.Common > 0 {
-		bears += fmt.Sprintf("; makers use up to %s (common practice)", v.with(s.Common, quantity.Length))
+		text += fmt.Sprintf("; makers use up to %s (common practice)", v.with(s.Common, quantity.Length))
 	}
-	return []Line{
-		{Text: fmt.Sprintf("%d strips of %s for each rocker, %s long, %s waste at each end with it; ripped from %s of board, cuts and planing counted. The stack springs back by 1/%d of its bend.",
-			s.Stack.Strips, v.thin(s.Strip), v.with(s.Stack.Length, quantity.Length), v.with(l.Shop.EndWaste, quantity.Length), v.with(s.Stack.Stock, quantity.Length),
-			s.Stack.Strips*s.Stack.Strips)},
-		{Text: bears + "."},
-	}
+	return text + "."
 }
 
 // boardBlock returns the board of a sawn rocker.
