@@ -71,7 +71,9 @@ func reportOn(out io.Writer, args []string, flags reportFlags) error {
 	var subjects [2]report.Subject
 	var heads [2]string
 	for i, v := range variants {
-		making := words.Making{Source: base(v.file.Name), Command: commandFor(v.file), Date: date, Version: version}
+		kept := v.file.Clone()
+		kept.Name = base(kept.Name) // a page that is kept says nothing of the folders here
+		making := words.Making{Source: kept.Name, Command: commandFor(kept), Date: date, Version: version}
 		if subjects[i], err = report.About(v.file, making, nil); err != nil {
 			return err
 		}

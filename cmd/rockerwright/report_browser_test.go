@@ -5,7 +5,6 @@ import (
 	"encoding/csv"
 	"encoding/json"
 	"errors"
-	"fmt"
 	"math"
 	"os"
 	"os/exec"
@@ -25,6 +24,9 @@ var pictures = os.Getenv("ROCKERWRIGHT_PICTURES")
 
 // browser returns node, or says why the browser's checks are left out.
 func browser(t *testing.T) string {
+	if testing.Short() {
+		t.Skip("-short: no browser opened the reports")
+	}
 	node, err := exec.LookPath("node")
 	if err != nil {
 		t.Skip("node is not installed: no browser opened the reports")
@@ -201,5 +203,5 @@ func TestBrowserFindsFaults(t *testing.T) {
 			t.Errorf("nothing was said of %q:\n%s", want, faults)
 		}
 	}
-	t.Log(fmt.Sprintf("%d faults were found", strings.Count(faults, "\n")+1))
+	t.Logf("%d faults were found", strings.Count(faults, "\n")+1)
 }
