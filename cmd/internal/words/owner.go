@@ -84,12 +84,19 @@ func (v voice) where(rocking *piece.Rocking) string {
 	if rocking == nil || math.IsNaN(rocking.Room.Behind) {
 		return text
 	}
+	return text + " From the middle of the rockers it reaches " + v.reaches(*rocking) + " in a good rock: leave that clear, and a hand more."
+}
+
+// reaches says how far a piece reaches on both sides while it rocks.
+func (v voice) reaches(r piece.Rocking) string {
 	behind, ahead := "behind", "in front"
-	if v.sideways() {
+	switch {
+	case v.sideways():
 		behind, ahead = "to the left", "to the right"
+	case v.kind == piece.Cradle:
+		behind, ahead = "at the head", "at the foot"
 	}
-	return text + fmt.Sprintf(" From the middle of the rockers it reaches %s %s and %s %s in a good rock: leave that clear, and a hand more.",
-		v.with(rocking.Room.Behind, quantity.Length), behind, v.with(rocking.Room.Front, quantity.Length), ahead)
+	return fmt.Sprintf("%s %s and %s %s", v.with(r.Room.Behind, quantity.Length), behind, v.with(r.Room.Front, quantity.Length), ahead)
 }
 
 func (v voice) childrenTitle() string {
