@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"rockerwright/sim/piece"
-	"rockerwright/sim/quantity"
 )
 
 // Letter returns a report as a letter to another maker: what the piece is and does, in the
