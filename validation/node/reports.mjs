@@ -72,6 +72,7 @@ async function papers(file) {
   const parts = await page.evaluate(() => ({
     figures: [...document.querySelectorAll("svg")].map((s) => [...s.querySelectorAll("text")].map((t) => t.textContent)),
     rows: [...document.querySelectorAll("tr")].map((r) => [...r.cells].map((c) => c.innerText)),
+    second: document.querySelector(".first + section h2")?.textContent,
     owner: document.querySelector(".owner h2")?.textContent,
   }));
   for (const format of ["Letter", "A4"]) {
@@ -82,6 +83,7 @@ async function papers(file) {
     const together = (cells) => pages.some((p) => cells.map(normal).every((c) => p.includes(c)));
     for (const texts of parts.figures) check(together(texts.filter((t) => /^[ -~°]*$/.test(t))), `${format}: a figure stands on two pages: ${texts.slice(0, 3)}`);
     for (const cells of parts.rows) check(!cells.join("").match(/^[ -~–…]*$/) || together(cells), `${format}: a row stands on two pages: ${cells}`);
+    if (parts.second) check(pages[1].startsWith(parts.second), `${format}: the first page is longer than a sheet: ${pages[1].slice(0, 80)}`);
     if (parts.owner?.match(/^[ -~]*$/)) {
       check(pages.at(-1).startsWith(normal(parts.owner)), `${format}: the owner's page does not begin the last sheet: ${pages.at(-1).slice(0, 80)}`);
       check(!pages.slice(0, -1).some((p) => p.includes(normal(parts.owner))), `${format}: the owner's page is longer than a sheet`);

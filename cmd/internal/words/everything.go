@@ -180,7 +180,7 @@ func (v voice) cautions() []Line {
 		return append(lines,
 			Line{Text: "Feet, toes and fingers are caught under bows. A bow that is nearly straight at both ends, or stops, resists going over. Published toy tests stand a horse on a slope of 10 degrees with its riders: ask a test house."})
 	case piece.Settee:
-		lines = append(lines, Line{Text: "One who sits alone at the end loads one rocker more than the other, and where the seat reaches out over the rockers the far end can lift: see what is said of one at the end, and sideways. Sit down and rise one at a time; nobody stands on the seat."})
+		lines = append(lines, Line{Text: "One alone at the end loads one rocker more than the other; where the seat reaches out over the rockers the far end can lift. Sit down and rise one at a time."})
 	}
 	return append(lines,
 		Line{Text: "A child who climbs on the tail, or leans over the back, can take any chair over. Keep fingers, toes and tails from under the rockers; the tails are a trip hazard."},
