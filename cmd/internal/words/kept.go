@@ -61,7 +61,7 @@ func Keep(r piece.Report, rocking *piece.Rocking, m Making, more []Block) Kept {
 	if rocking != nil {
 		k.Under = append(k.Under, v.matters(*rocking)...)
 	}
-	k.Under = append(k.Under, Block{Title: "Cautions", Lines: v.cautions()})
+	k.Under = append(k.Under, Block{Title: "Cautions", Lines: v.cautions(r)})
 	k.Sections = v.sections(r, rocking, more)
 	k.File = Section{ID: "file", Title: "The design file", Blocks: []Block{{Lines: []Line{
 		{Text: "From these lines the " + v.piece() + " can be checked, drawn and built again. Copy them into a plain text file and type:", Type: "rockerwright check " + fileName(m.Source)},

@@ -25,7 +25,7 @@ func Letter(r piece.Report, rocking *piece.Rocking, m Making) Sheet {
 	if rocking != nil {
 		s.Blocks = append(s.Blocks, Block{Lines: v.lookedAt(*rocking)})
 	}
-	s.Blocks = append(s.Blocks, Block{Lines: v.cautions()}, Block{Lines: []Line{
+	s.Blocks = append(s.Blocks, Block{Lines: v.cautions(r)}, Block{Lines: []Line{
 		{Text: "The design file is below. Save it as a plain text file, and you can check it yourself:", Type: "rockerwright check " + fileName(m.Source)},
 		{Text: "With good wishes for the bench."}}})
 	return s
