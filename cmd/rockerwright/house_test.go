@@ -27,10 +27,10 @@ var mayImport = map[string][]string{
 	"sim/readings":  {"rocker", "body", "sim", gonum},
 	"sim/motion":    {"rocker", "body", "sim", gonum},
 	"sim/piece":     {"rocker", "body", "body/person", "sim", "sim/motion", "sim/readings", "sim/quantity", gonum},
-	"sim/size":      {"rocker", "rocker/bench", "body", "sim", "sim/quantity", "sim/piece", gonum},
-	"plots":         {"rocker", "body", "body/person", "sim", "sim/motion", "sim/quantity", "sim/piece", gonum, plot, fpdf},
+	"sim/size":      {"rocker", "rocker/bench", "body", "body/person", "sim", "sim/quantity", "sim/piece", gonum},
+	"plots":         {"rocker", "body", "body/person", "sim", "sim/motion", "sim/quantity", "sim/piece", "sim/size", gonum, plot, fpdf},
 	"plots/pattern": {"rocker/bench", "sim/quantity", gonum, fpdf},
-	"validation":    {"rocker", "rocker/bench", "body", "body/person", "sim", "sim/motion", "sim/readings", "sim/quantity", "sim/piece", gonum},
+	"validation":    {"rocker", "rocker/bench", "body", "body/person", "sim", "sim/motion", "sim/readings", "sim/quantity", "sim/piece", "sim/size", gonum},
 
 	"cmd/internal/design/locate": {},
 	"cmd/internal/design":        {"cmd/internal/design/locate", "sim/piece", "sim/quantity", "github.com/BurntSushi/toml"},

@@ -17,6 +17,9 @@ Start here:
   rockerwright check mine.toml          check it
   rockerwright check mine.toml rocker.radius=40,42,44
                                         compare three curves side by side
+  rockerwright size mine.toml "sitter.height=6 ft 3 in" --like mine.toml
+                                        what radius now?
+  rockerwright whatif mine.toml         what does each measure do?
   rockerwright rock mine.toml           push it, drop into it: does it go over?
   rockerwright report mine.toml         all of it on pages to keep with the piece
   rockerwright proof                    see for yourself that the numbers are right
@@ -47,7 +50,7 @@ func rootCommand() *cobra.Command {
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
 		return fmt.Errorf("%s: %s. To see what there is: %s --help", cmd.CommandPath(), err, cmd.CommandPath())
 	})
-	root.AddCommand(newCommand(), measureCommand(), checkCommand(), rockCommand(), reportCommand(), proofCommand(), versionCommand())
+	root.AddCommand(newCommand(), measureCommand(), checkCommand(), sizeCommand(), whatIfCommand(), rockCommand(), reportCommand(), proofCommand(), versionCommand())
 	return root
 }
 
@@ -67,7 +70,7 @@ func unknownCommand(typed string) error {
 	if strings.HasSuffix(typed, ".toml") {
 		return fmt.Errorf("to check a design, type: rockerwright check %s", shellWord(typed))
 	}
-	return fmt.Errorf("there is no command %q; there are new, measure, check, rock, report, proof, version and help. For example: rockerwright check mine.toml", typed)
+	return fmt.Errorf("there is no command %q; there are new, measure, check, size, whatif, rock, report, proof, version and help. For example: rockerwright check mine.toml", typed)
 }
 
 // shellWord returns a word as it is typed in a terminal, in quotes where it needs them.

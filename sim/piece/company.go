@@ -1,8 +1,11 @@
 package piece
 
 import (
+	"slices"
+
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/body/person"
 	"rockerwright/rocker"
 	"rockerwright/sim"
 )
@@ -17,6 +20,32 @@ type Company struct {
 func (d Design) Company() (Company, error) {
 	people, err := d.everybody()
 	return Company{people}, err
+}
+
+// Deciding returns the company in those postures alone that decide most limits of the design: the
+// first person as given and leaning furthest, others leaning furthest. Of who does not lean
+// back, and where a tilt at rest is asked of everyone, nobody is left out. Loads that are left
+// out must still be asked once, in the end.
+func (c Company) Deciding(d Design) Company {
+	if d.Limits.RestTilt > 0 {
+		return c
+	}
+	forward := d.Limits.ForwardMargin > 0 || d.Limits.ForwardLift > 0
+	narrow := Company{people: slices.Clone(c.people)}
+	for i := range narrow.people {
+		one := &narrow.people[i]
+		if !slices.Contains(one.postures, person.LyingBack) {
+			continue
+		}
+		var kept []person.Posture
+		for _, p := range one.postures {
+			if i == 0 && p == one.postures[0] || p == person.LyingBack || p == person.Perched && forward {
+				kept = append(kept, p)
+			}
+		}
+		one.postures = kept
+	}
+	return narrow
 }
 
 // Balance returns the first part of what [Check] finds of a design with this company in it:

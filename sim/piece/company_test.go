@@ -1,6 +1,9 @@
 package piece
 
-import "testing"
+import (
+	"slices"
+	"testing"
+)
 
 // TestCompanyIsCheck holds that a company in a changed design finds what Check finds.
 func TestCompanyIsCheck(t *testing.T) {
@@ -46,5 +49,42 @@ func BenchmarkCompany(b *testing.B) {
 		if r, err := company.Balance(d); err != nil || len(r.Limits) == 0 {
 			b.Fatal(err)
 		}
+	}
+}
+
+// TestDeciding holds that whoever decides is asked the same, and that nobody is left out where
+// every tilt is asked.
+func TestDeciding(t *testing.T) {
+	d := sized()
+	company, err := d.Company()
+	if err != nil {
+		t.Fatal(err)
+	}
+	all, err := company.Balance(d)
+	if err != nil {
+		t.Fatal(err)
+	}
+	few, err := company.Deciding(d).Balance(d)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if few.Loads[1].Balance != all.Loads[1].Balance || len(few.Loads) >= len(all.Loads) {
+		t.Errorf("%d of %d loads", len(few.Loads), len(all.Loads))
+	}
+	margins := func(limits []Limit) (list []Limit) {
+		for _, l := range limits {
+			if l.Name != "rest" {
+				l.AtMost = 0
+				list = append(list, l)
+			}
+		}
+		return list
+	}
+	if a, b := margins(all.Limits), margins(few.Limits); !slices.Equal(a, b) || len(a) == 0 {
+		t.Errorf("limits %+v, of few %+v", a, b)
+	}
+	d.Limits.RestTilt = 0.1
+	if few, err = company.Deciding(d).Balance(d); err != nil || len(few.Loads) != len(all.Loads) {
+		t.Errorf("%d of %d loads, %v", len(few.Loads), len(all.Loads), err)
 	}
 }

@@ -71,7 +71,7 @@ func (m Measure) held(tolerance float64) Measure {
 
 var measures = [...]Measure{
 	length("rocker.radius", "radius of the floor edge", 20, 80, "42", func(d *Design, _ int) *float64 { return &d.Rocker.Radius }).held(radiusTolerance),
-	length("rocker.nose", "nose, along the curve from the low point", 6, 30, "15", func(d *Design, _ int) *float64 { return &d.Rocker.Nose }).onSheet(10),
+	length("rocker.nose", "nose, along the curve from the low point", 6, 22, "15", func(d *Design, _ int) *float64 { return &d.Rocker.Nose }).onSheet(10),
 	length("rocker.tail", "tail, along the curve from the low point", 6, 36, "18", func(d *Design, _ int) *float64 { return &d.Rocker.Tail }).onSheet(11),
 	length("rocker.arcs.N.radius", "radius of this arc", 10, 200, "42", func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Radius }).as(NotZero).held(radiusTolerance),
 	length("rocker.arcs.N.length", "length of this arc, along the curve", 1, 40, "16", func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Length }),

@@ -24,7 +24,7 @@ type seated struct {
 // seats returns everything that rides on the piece and is wanted, load by load: the design's
 // sitters in file order, then the usual others and the hazards.
 func (d Design) seats(people []somebody, edge rocker.Profile, wanted wanted) ([]seated, error) {
-	list := make([]seated, 0, 16)
+	list := make([]seated, 0, 3*len(d.Sitters)+3*len(people))
 	next := 0
 	for _, s := range d.Sitters {
 		if s.lies(d) {

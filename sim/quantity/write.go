@@ -65,6 +65,21 @@ func Fine(x float64, kind Kind, system System) string {
 	return fixed(x/scales[kind].bareFactor(system), 3)
 }
 
+// Down writes the largest reading that is not above a quantity on a scale finer than the shop's:
+// thirty-seconds of an inch, half millimetres, quarters of a degree; without its unit.
+func Down(x float64, kind Kind, system System) string {
+	value := x / scales[kind].bareFactor(system) * (1 + 1e-12)
+	switch {
+	case kind == Length && system == Inch:
+		return mixedNumber(math.Floor(value*32)/32, 32)
+	case kind == Length:
+		return fixed(math.Floor(value*2)/2, 1)
+	case kind == Angle:
+		return mixedNumber(math.Floor(value*4)/4, 4)
+	}
+	return fixed(math.Floor(value*10)/10, 1)
+}
+
 // With writes a quantity as [Shop] does, with its unit.
 func With(x float64, kind Kind, system System) string {
 	text := Shop(x, kind, system)

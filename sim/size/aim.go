@@ -23,7 +23,8 @@ const (
 	StockWidth
 	StockLength
 	SmallestRadius
-	Sensible // radii and lengths that a rocker can have at all
+	OffJoints // the owner at ease rests on one arc, with room to rock on it
+	Sensible  // radii and lengths that a rocker can have at all
 )
 
 // A Miss is how an aim came out.
@@ -47,24 +48,43 @@ func (m Miss) must() bool { return m.Aim >= KeepsLimit }
 
 // A step of each kind is what a maker can just tell: our judgement.
 const (
-	timeStep  = 0.05
-	tiltStep  = 0.5 * math.Pi / 180
-	tapeStep  = 0.0254 / 8
-	noAnswer  = 100 // steps missed where there is nothing to measure
-	leastEdge = 0.1 // m, of nose and tail
-	leastArc  = 0.02
-	leastR    = 0.2 // m
-	mostR     = 20.0
+	timeStep = 0.05
+	tiltStep = 0.5 * math.Pi / 180
+	tapeStep = 0.0254 / 8
+	noAnswer = 100               // steps missed where there is nothing to measure
+	leastArc = 0.02              // m, of the length of one of several arcs
+	offJoint = 2 * math.Pi / 180 // from a rest to the next arc; nearer small rocks and large ones differ
 )
 
 // misses returns how each aim comes out, those of the target first and then what must hold.
 func misses(target piece.Target, r piece.Report) []Miss {
-	list := make([]Miss, 0, len(r.Limits)+10)
+	list := make([]Miss, 0, len(r.Limits)+4)
 	list = append(append(list, wished(target, r)...), tipped(target, r)...)
 	for _, l := range r.Limits {
-		list = append(list, kept1(l))
+		list = append(list, missOf(l))
 	}
-	return append(list, fits(target, r)...)
+	list = append(list, fits(target, r)...)
+	if len(r.Design.Rocker.Arcs) > 1 {
+		list = append(list, offJoints(r))
+	}
+	return list
+}
+
+// offJoints returns how near the owner at ease rests to a joint of two arcs. Half of each rock is
+// on either arc there, and its time hangs on how far it goes.
+func offJoints(r piece.Report) Miss {
+	m := Miss{Aim: OffJoints, Want: offJoint, Got: math.NaN(), Steps: noAnswer}
+	b := r.Loads[min(1, len(r.Loads)-1)].Balance
+	if b.Outcome != sim.Rocks {
+		return m
+	}
+	roll := b.Rest.Tilt - r.Design.Floor.Slope
+	m.Got = math.Inf(1)
+	for i := 1; i < r.Edge.Bearings()-2; i++ { // joints between arcs; tips are no joints
+		m.Got = min(m.Got, math.Abs(r.Edge.Bearing(i).To-roll))
+	}
+	m.Steps = (offJoint - m.Got) / tiltStep
+	return m
 }
 
 // wished returns the aims for the rest and the rock.
@@ -106,8 +126,8 @@ func tipped(target piece.Target, r piece.Report) []Miss {
 	return list
 }
 
-// kept1 returns how one limit comes out.
-func kept1(l piece.Limit) Miss {
+// missOf returns how one limit comes out.
+func missOf(l piece.Limit) Miss {
 	m := Miss{Aim: KeepsLimit, Limit: l, Want: l.AtLeast, Got: l.Got}
 	step := tiltStep
 	if l.Kind == quantity.Length {
@@ -128,9 +148,14 @@ func kept1(l piece.Limit) Miss {
 func fits(target piece.Target, r piece.Report) []Miss {
 	var list []Miss
 	most := func(aim Aim, want, got float64) {
-		if want > 0 {
-			list = append(list, Miss{Aim: aim, Want: want, Got: got, Steps: (got - want) / tapeStep})
+		if want <= 0 {
+			return
 		}
+		m := Miss{Aim: aim, Want: want, Got: got, Steps: (got - want) / tapeStep}
+		if math.IsNaN(got) {
+			m.Steps = noAnswer
+		}
+		list = append(list, m)
 	}
 	most(Longest, target.Longest, r.Tape.TipToTip)
 	if target.StockWidth > 0 || target.StockLength > 0 {
@@ -139,8 +164,7 @@ func fits(target piece.Target, r piece.Report) []Miss {
 		most(StockLength, target.StockLength, length)
 	}
 	if want := target.SmallestRadius; want > 0 {
-		depth := r.Design.Rocker.DepthOr()
-		got := smallest(r) - depth // the strip at the top edge bends most
+		got := smallest(r) - r.Design.Rocker.DepthOr() // the strip at the top edge bends most
 		list = append(list, Miss{Aim: SmallestRadius, Want: want, Got: got, Steps: (want - got) / tapeStep})
 	}
 	return list

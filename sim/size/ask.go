@@ -12,13 +12,19 @@ type question struct {
 	limits  piece.Limits // as they are in the file
 	target  piece.Target
 	company piece.Company
+	few     piece.Company // those who decide, asked on the way
 	drawn   piece.Report
 	start   shape // as drawn, one arc
-	movable bool  // the low point may be moved under the seat
+	room    room
+	movable bool // the low point may be moved under the seat
+	alike   bool // left and right are alike: of a cradle that rocks sideways
 }
 
 // ask reads a design for sizing.
 func ask(d piece.Design) (question, error) {
+	if err := possible(d); err != nil {
+		return question{}, err
+	}
 	q := question{design: d.Clone(), target: d.Target, limits: d.Limits}
 	q.design.Limits.BackMargin = max(d.Limits.BackMargin, d.Target.BackMargin)
 	q.design.Limits.BackLift = max(d.Limits.BackLift, d.Target.BackLift)
@@ -32,28 +38,57 @@ func ask(d piece.Design) (question, error) {
 	if q.company, err = d.Company(); err != nil {
 		return q, err
 	}
+	q.few = q.company.Deciding(q.design)
 	radius := d.Rocker.Radius
 	if f, ok := FeelOf(q.drawn); ok && radius == 0 {
 		radius = f.Radius
 	}
 	if radius == 0 {
-		for _, a := range d.Rocker.Arcs {
-			radius = max(radius, a.Radius)
-		}
+		radius = largest(d.Rocker)
 	}
 	q.start = shapeOf(q.drawn, radius)
+	q.room = roomOf(q.start)
 	weighed := d.Measured.Weight > 0 || d.Measured.Front > 0 || d.Measured.Rear > 0
-	q.movable = !weighed && (d.Kind != piece.Cradle || d.Rocks == piece.End)
+	q.alike = d.Kind == piece.Cradle && d.Rocks == piece.Side
+	_, leans := q.leanOf()
+	q.movable = leans && !weighed && !q.alike // for nothing else
 	return q, nil
+}
+
+// possible returns what of the target the design has no answer to.
+func possible(d piece.Design) error {
+	t := d.Target
+	switch {
+	case t.Arcs != math.Trunc(t.Arcs) || t.Arcs > 3:
+		return &piece.KeyError{Key: "target.arcs", Reason: "a rocker is found with one, two or three arcs", Example: "arcs = 2"}
+	case t.SeatFalls.Asked && d.Seat.Front == 0:
+		return &piece.KeyError{Key: "target.seat_falls", Reason: "no seat is drawn that could fall: draw [seat] with front, rear and depth", Example: `front = "16-1/2"`}
+	case t.Empty.Asked && d.Seat.Front == 0:
+		return &piece.KeyError{Key: "target.seat_falls_empty", Reason: "no seat is drawn that could fall: draw [seat] with front, rear and depth", Example: `front = "16-1/2"`}
+	case t.BackLeans.Asked && d.Back.Height == 0:
+		return &piece.KeyError{Key: "target.back_leans", Reason: "no back is drawn that could lean: draw [back]", Example: "height = 28"}
+	}
+	return nil
 }
 
 // answer balances the design with a shape.
 func (q *question) answer(s shape) (piece.Report, bool) {
-	if s.cramped() >= noAnswer {
+	if from := -s.nose; !inOrder(from, s.joints, s.tail) {
 		return piece.Report{}, false
 	}
-	r, err := q.company.Balance(s.with(q.design))
+	r, err := q.few.Balance(s.with(q.design))
 	return r, err == nil
+}
+
+// inOrder reports whether joints lie one behind the other between the ends.
+func inOrder(from float64, joints []float64, to float64) bool {
+	for _, j := range joints {
+		if j <= from {
+			return false
+		}
+		from = j
+	}
+	return to > from
 }
 
 // misses returns how each aim comes out with a shape.
@@ -63,7 +98,7 @@ func (q *question) misses(s shape) []Miss {
 		return []Miss{{Aim: Sensible, Steps: noAnswer}}
 	}
 	list := misses(q.target, r)
-	if cramped := s.cramped(); cramped > 0 {
+	if cramped := q.room.cramped(s); cramped > 0 {
 		list = append(list, Miss{Aim: Sensible, Steps: cramped})
 	}
 	return list

@@ -22,6 +22,14 @@ const (
 	LeansAnInch         // the owner's balance point comes back by an inch
 )
 
+var deedNames = [...]string{
+	"", "slid, concentric top edge", "slid, straight top edge", "rear legs cut",
+	"edge worn", "floor rises to the front", "sitter leans back",
+}
+
+// String returns what is done, "" of ChangeMeasure.
+func (d Deed) String() string { return deedNames[d] }
+
 // How much is done of each deed.
 const (
 	inch   = 0.0254
@@ -37,7 +45,7 @@ const (
 func deeds(d piece.Design, company piece.Company, now piece.Report) []Row {
 	var rows []Row
 	add := func(deed Deed, kind quantity.Kind, change float64, before, after piece.Design) {
-		row := Row{Deed: deed, Kind: kind, Change: change}
+		row := Row{Deed: deed, Label: deed.String(), Kind: kind, Change: change}
 		was, err := company.Balance(before)
 		if err == nil && row.ask(after, company) {
 			row.Before = readingsOf(was)
@@ -88,5 +96,5 @@ func leansAnInch(now piece.Report) Row {
 			}
 		}
 	}
-	return Row{Deed: LeansAnInch, Kind: quantity.Length, Change: leant, Before: readingsOf(now), After: readingsOf(after), Outcome: after.Loads[1].Balance.Outcome}
+	return Row{Deed: LeansAnInch, Label: LeansAnInch.String(), Kind: quantity.Length, Change: leant, Before: readingsOf(now), After: readingsOf(after), Outcome: after.Loads[1].Balance.Outcome}
 }

@@ -2,8 +2,9 @@ package size
 
 import (
 	"math"
+	"slices"
 
-	"gonum.org/v1/gonum/integrate/quad"
+	"gonum.org/v1/gonum/optimize"
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body"
@@ -41,10 +42,10 @@ func evenReleases() []float64 {
 	return []float64{1 * degree, 4 * degree, 8 * degree, 12 * degree}
 }
 
-// evenTime returns the design on the even-time rocker for the owner at ease, of so many arcs,
-// in the time that is aimed for, or the one it has as drawn. Seat and low point stay where they
-// are drawn, and the ends as long. ok is false where there is none: on a sloping floor, or where
-// the edge does not reach so far.
+// evenTime returns the design on the rocker of so many arcs (1, 3 or 5) that comes nearest to the
+// even-time edge for the owner at ease, in the time that is aimed for, or the one it has as drawn.
+// Seat and low point stay where they are drawn, and the ends as long. ok is false where there is
+// none: on a sloping floor, or where it would not rest.
 func (q *question) evenTime(arcs int) (d piece.Design, ok bool) {
 	f, ok := FeelOf(q.drawn)
 	if !ok || f.floor.Slope != 0 {
@@ -54,96 +55,160 @@ func (q *question) evenTime(arcs int) (d piece.Design, ok bool) {
 	if period == 0 {
 		period = f.Period
 	}
-	w := 2 * math.Pi / period
 	d = q.design.Clone()
-	for range 4 { // the rockers' wood moves the balance point a little
+	for range 3 { // the rockers' wood moves the balance point a little
 		r, err := q.company.Balance(d)
 		if err != nil {
 			return d, false
 		}
-		e := evenEdge(r.Loads[min(1, len(r.Loads)-1)].Rig.Body, f.gravity/(2*w*w))
-		spans, nose, err := e.arcs(q.start.nose, q.start.tail, arcs)
-		if err != nil {
+		rig := r.Loads[min(1, len(r.Loads)-1)].Rig
+		e, ok := fitEven(rig, period, q.start.nose, q.start.tail, arcs)
+		if !ok {
 			return d, false
 		}
+		spans, _ := e.spans(rig.Body, q.start.nose, q.start.tail)
 		d.Rocker = q.design.Rocker
-		d.Rocker.Radius, d.Rocker.Tail, d.Rocker.Nose, d.Rocker.Arcs = 0, 0, nose, nil
+		d.Rocker.Radius, d.Rocker.Tail, d.Rocker.Nose, d.Rocker.Arcs = 0, 0, q.start.nose, nil
 		for _, span := range spans {
 			d.Rocker.Arcs = append(d.Rocker.Arcs, piece.Arc{Radius: span.Radius, Length: span.Length})
 		}
 		if len(spans) == 1 {
-			d.Rocker.Radius, d.Rocker.Tail, d.Rocker.Arcs = spans[0].Radius, spans[0].Length-nose, nil
+			d.Rocker.Radius, d.Rocker.Tail, d.Rocker.Arcs = spans[0].Radius, q.start.tail, nil
 		}
 	}
 	return d, true
 }
 
-// An even is the even-time edge of one body, φ being the tilt from its rest.
+// An even is an edge of arcs that lie evenly about its rest: the radii from the middle outwards,
+// and the tilts from the rest at which they join.
 type even struct {
-	gyration, height, lambda float64 // k, H₀ and λ of [rocker.EvenTime], m
-	drawn                    float64 // φ at tilt 0, rad
+	radii  []float64 // m
+	joints []float64 // rad
 }
 
-// evenEdge returns the edge on which a body rocks evenly that, as drawn, touches the floor at
-// the origin: H = G_y and H′ = G_x there, so that with d = H − H₀
-//
-//	G_x² = d(k² + G_y²)/(λ − d),   d = λG_x²/(k² + G_x² + G_y²),
-//
-// and φ from du/dφ = ½√((k² + H²)/(λ − u²)), u² = d.
-func evenEdge(b body.Body, lambda float64) even {
-	k2 := b.Inertia / b.Mass
-	d := lambda * b.Centre.X * b.Centre.X / (k2 + r2.Norm2(b.Centre))
-	e := even{gyration: math.Sqrt(k2), height: b.Centre.Y - d, lambda: lambda}
-	e.drawn = math.Copysign(quad.Fixed(func(u float64) float64 {
-		h := e.height + u*u
-		return 2 * math.Sqrt((lambda-u*u)/(k2+h*h))
-	}, 0, math.Sqrt(d), 20, quad.Legendre{}, 0), b.Centre.X)
-	return e
-}
-
-// arcs returns the edge as so many arcs, reaching so far to either side of the origin, and the
-// length from the nose tip to the origin. They are laid evenly about the rest, one of them
-// astride it, as far as the longer side reaches; the shorter side is cut off.
-func (e even) arcs(nose, tail float64, arcs int) (spans []rocker.Span, toOrigin float64, err error) {
-	atRest := e.height + (e.gyration*e.gyration+e.height*e.height)/(2*e.lambda) // ρ, the least
-	reach := 1.05 * (max(nose, tail)/atRest + math.Abs(e.drawn))
-	curve, err := rocker.EvenTime(e.gyration, e.height, e.lambda, reach)
-	if err != nil {
-		return nil, 0, err
+// fitEven returns the edge of so many arcs on which the times of a rock from several releases
+// come nearest to one time, least squares, from the exact edge's own radii on.
+func fitEven(rig sim.Rig, period, nose, tail float64, arcs int) (even, bool) {
+	start, ok := startEven(rig, period, (nose+tail)/2, arcs)
+	if !ok {
+		return even{}, false
 	}
-	front, rear := e.tiltAt(curve, nose, -reach), e.tiltAt(curve, tail, reach)
-	further := max(-front, rear)
-	if curve.Nose, curve.Tail = -further, further; !(further > 0) {
-		return nil, 0, &UnsuitedError{"an even-time edge does not reach so far"}
-	}
-	all, _, err := curve.Arcs(arcs)
-	if err != nil {
-		return nil, 0, err
-	}
-	tilt := -further
-	for _, s := range all {
-		from, to := max(tilt, front), min(tilt+s.Length/s.Radius, rear)
-		tilt += s.Length / s.Radius
-		if to-from < 1e-3 {
-			continue // cut off
+	off := func(e even) float64 {
+		rig.Profile, ok = e.edge(rig.Body, nose, tail)
+		if !ok {
+			return 1
 		}
-		spans = append(spans, rocker.Arc(s.Radius, (to-from)*s.Radius))
-		toOrigin += s.Radius * max(0, min(to, e.drawn)-from)
+		b := rig.Balance()
+		if b.Outcome != sim.Rocks {
+			return 1
+		}
+		sum := 0.0
+		for _, release := range evenReleases() {
+			s := rig.Swing(b, release)
+			if s.Outcome != sim.Rocks {
+				return 1
+			}
+			sum += (s.Period/period - 1) * (s.Period/period - 1)
+		}
+		return sum
 	}
-	return spans, toOrigin, nil
+	at := func(x []float64) even {
+		e := even{radii: slices.Clone(start.radii), joints: slices.Clone(start.joints)}
+		for i := range e.radii {
+			e.radii[i] *= math.Exp(x[i] / 10)
+		}
+		for i := range e.joints {
+			e.joints[i] *= math.Exp(x[len(e.radii)+i] / 10)
+		}
+		return e
+	}
+	problem := optimize.Problem{Func: func(x []float64) float64 { return off(at(x)) }}
+	settings := &optimize.Settings{FuncEvaluations: 60 * arcs, Concurrent: 1}
+	result, err := optimize.Minimize(problem, make([]float64, len(start.radii)+len(start.joints)), settings, &optimize.NelderMead{SimplexSize: 0.5})
+	if result == nil || err != nil && result.X == nil {
+		return start, off(start) < 1
+	}
+	return at(result.X), result.F < 1
 }
 
-// tiltAt returns the tilt from the rest at a length along the curve from the origin, towards
-// the tilt most.
-func (e even) tiltAt(c rocker.Curve, length, most float64) float64 {
-	low, high := e.drawn, most
-	for range 50 {
-		middle := (low + high) / 2
-		if quad.Fixed(c.Radius, min(e.drawn, middle), max(e.drawn, middle), 12, quad.Legendre{}, 0) < length {
-			low = middle
-		} else {
-			high = middle
+// startEven returns the exact edge of [rocker.EvenTime] by arcs that turn alike, each of the
+// exact radius in its middle. With λ = gT²/8π² the edge touches the floor as drawn where H = G_y
+// and H′ = G_x, so with d = G_y − H₀ its equation gives d = λG_x²/(k² + G_x² + G_y²).
+func startEven(rig sim.Rig, period, reach float64, arcs int) (even, bool) {
+	b := rig.Body
+	k2, w := b.Inertia/b.Mass, 2*math.Pi/period
+	lambda := rig.Floor.FreeFall() / (2 * w * w)
+	height := b.Centre.Y - lambda*b.Centre.X*b.Centre.X/(k2+r2.Norm2(b.Centre))
+	atRest := height + (k2+height*height)/(2*lambda) // ρ there, the least of all
+	turn := 2 * reach / atRest / float64(arcs)       // of one arc
+	curve, err := rocker.EvenTime(math.Sqrt(k2), height, lambda, float64(arcs)/2*turn)
+	if err != nil || !(height > 0) {
+		return even{}, false
+	}
+	var e even
+	for n := 0; n <= arcs/2; n++ {
+		e.radii = append(e.radii, curve.Radius(float64(n)*turn))
+		if n < arcs/2 {
+			e.joints = append(e.joints, (float64(n)+0.5)*turn)
 		}
 	}
-	return (low + high) / 2
+	return e, true
 }
+
+// edge returns the edge, reaching so far to either side of the origin.
+func (e even) edge(b body.Body, nose, tail float64) (rocker.Profile, bool) {
+	spans, ok := e.spans(b, nose, tail)
+	if !ok {
+		return rocker.Profile{}, false
+	}
+	p, err := rocker.Chain(nose, spans...)
+	return p, err == nil
+}
+
+// spans returns the arcs from nose to tail for a body, whose rest lies in the middle of the
+// middle arc; as drawn it has rolled from there by atan(G_x/(R − G_y)).
+func (e even) spans(b body.Body, nose, tail float64) ([]rocker.Span, bool) {
+	if !slices.IsSorted(e.joints) || e.radii[0] <= b.Centre.Y {
+		return nil, false
+	}
+	drawn := math.Atan2(b.Centre.X, e.radii[0]-b.Centre.Y)
+	front, rear := e.side(-drawn, nose), e.side(drawn, tail)
+	slices.Reverse(front)
+	first, last := front[len(front)-1], rear[0]
+	spans := append(front[:len(front)-1:len(front)-1], rocker.Arc(first.Radius, first.Length))
+	if first.Radius == last.Radius {
+		spans[len(spans)-1].Length += last.Length
+		rear = rear[1:]
+	}
+	return append(spans, rear...), true
+}
+
+// side returns the arcs on one side, from a tilt from the rest on, for a length.
+func (e even) side(from, length float64) []rocker.Span {
+	var spans []rocker.Span
+	bounds := append(mirrored(e.joints), math.Inf(1))
+	for i, to := range bounds {
+		radius := e.radii[abs(i-len(e.joints))]
+		if to <= from {
+			continue
+		}
+		part := min((to-from)*radius, length)
+		if part > 0 {
+			spans = append(spans, rocker.Arc(radius, part))
+		}
+		length -= part
+		from = to
+	}
+	return spans
+}
+
+// mirrored returns the joints on both sides of the rest, in order.
+func mirrored(joints []float64) []float64 {
+	var both []float64
+	for i := len(joints) - 1; i >= 0; i-- {
+		both = append(both, -joints[i])
+	}
+	return append(both, joints...)
+}
+
+func abs(n int) int { return max(n, -n) }

@@ -21,6 +21,10 @@ func (q *question) oneArc() (s shape, met bool) {
 		break
 	}
 	s = q.leaned(q.timed(s))
+	if q.alike {
+		s.nose = max(s.nose, s.tail)
+		s.tail = s.nose
+	}
 	for _, m := range q.misses(s) {
 		if m.must() && m.Steps > 0 || !m.must() && math.Abs(m.Steps) > 1e-3 {
 			return s, false
@@ -48,7 +52,7 @@ func (q *question) timed(s shape) shape {
 		}
 		return now.RadiusForPeriod(q.target.OneRock) - now.Radius
 	}
-	if radius, found := zero(short, s.radii[0], leastR, mostR); found {
+	if radius, found := zero(short, s.radii[0], q.room.radius[0], q.room.radius[1]); found {
 		s.radii = []float64{radius}
 	}
 	return s

@@ -47,6 +47,9 @@ func (q *question) shapeAt(x []float64, arcs int) shape {
 	if q.movable {
 		s.low = x[2] * placeScale
 	}
+	if q.alike {
+		s.tail = s.nose
+	}
 	return s
 }
 
@@ -56,8 +59,8 @@ func (q *question) shapeAt(x []float64, arcs int) shape {
 // luck: the seed gives their places.
 func (q *question) compound(around shape, arcs int, seed uint64) shape {
 	found := q.starts(around, arcs, seed)
-	found = q.best(found, finalists, func(s shape) shape { return q.descended(s, 40) })
-	found = q.best(found, 1, func(s shape) shape { return q.descended(q.descended(s, 80), 80) })
+	found = q.best(found, finalists, func(s shape) shape { return q.descended(s, 30) })
+	found = q.best(found, 1, func(s shape) shape { return q.descended(q.descended(s, 60), 60) })
 	return found[0]
 }
 
@@ -65,7 +68,7 @@ func (q *question) compound(around shape, arcs int, seed uint64) shape {
 // how many starts are followed to the end: enough for the tests of this package, in which no
 // random shape is better.
 const (
-	scouts    = 600
+	scouts    = 150 // for each arc
 	scouted   = 4
 	finalists = 3
 )
@@ -111,9 +114,12 @@ func each(n int, do func(i int)) {
 // flatter or tighter, and the best of many by chance.
 func (q *question) starts(around shape, arcs int, seed uint64) []shape {
 	rng := rand.New(rand.NewPCG(seed, uint64(arcs)))
-	chance := make([]shape, scouts)
+	chance := make([]shape, scouts*arcs)
 	for i := range chance {
 		chance[i] = chanced(around, arcs, rng)
+		if q.alike {
+			chance[i].tail = chance[i].nose
+		}
 	}
 	list := q.best(chance, scouted, func(s shape) shape { return s })
 	base := q.split(around, arcs)

@@ -83,22 +83,45 @@ func shifted(d piece.Design, forward, up float64) piece.Design {
 	return d
 }
 
-// cramped returns by how many steps the shape is none that a rocker can have.
-func (s shape) cramped() float64 {
+// A room is how long the ends and how large the radii of a rocker may be, m.
+type room struct {
+	nose, tail, radius [2]float64
+}
+
+// roomOf returns the ranges of package piece's table, or as far as the piece is drawn.
+func roomOf(start shape) room {
+	var d piece.Design
+	ranged := func(key string, drawn float64) [2]float64 {
+		m, _, err := d.Measure(key)
+		if err != nil {
+			panic("size: " + err.Error())
+		}
+		return [2]float64{min(m.Low, drawn), max(m.High, drawn)}
+	}
+	return room{ranged("rocker.nose", start.nose), ranged("rocker.tail", start.tail), ranged("rocker.radius", start.radii[0])}
+}
+
+// cramped returns by how many steps the shape is none that a rocker has.
+func (r room) cramped(s shape) float64 {
 	worst := 0.0
-	least := func(got, want float64) { worst = max(worst, (want-got)/tapeStep) }
-	for _, r := range s.radii {
-		if !(r > 0) || math.IsInf(r, 0) {
+	within := func(got float64, in [2]float64, step float64) {
+		worst = max(worst, (in[0]-got)/step, (got-in[1])/step)
+	}
+	for _, radius := range s.radii {
+		if !(radius > 0) || math.IsInf(radius, 0) {
 			return noAnswer
 		}
-		least(r, leastR)
-		worst = max(worst, math.Log(r/mostR)*noAnswer)
+		within(radius, r.radius, tapeStep)
 	}
-	least(s.nose, leastEdge)
-	least(s.tail, leastEdge)
+	within(s.nose, r.nose, tapeStep)
+	within(s.tail, r.tail, tapeStep)
 	from := -s.nose
-	for _, to := range append(s.joints[:len(s.joints):len(s.joints)], s.tail) {
-		least(to-from, leastArc)
+	for i := range len(s.joints) + 1 {
+		to := s.tail
+		if i < len(s.joints) {
+			to = s.joints[i]
+		}
+		worst = max(worst, (leastArc-(to-from))/tapeStep)
 		from = to
 	}
 	return worst

@@ -2,6 +2,7 @@ package size
 
 import (
 	"math"
+	"slices"
 
 	"rockerwright/sim"
 	"rockerwright/sim/piece"
@@ -30,6 +31,7 @@ type Proposal struct {
 	Report piece.Report // of Design, the first part of what Check finds
 	Misses []Miss       // how each aim came out, rounded as it is
 	Even   Evenness     // of the owner at ease
+	Fitted int          // by how many arcs an EvenTime edge was fitted; a short end may have fewer
 }
 
 // Met reports whether everything that was aimed for is met, as far as a maker can read it.
@@ -58,72 +60,55 @@ type Options struct {
 	Seed uint64 // of the starts of a search
 }
 
-// Solve returns rockers for the design's target: one arc where that will do or the target
-// asks for no more, else two or three, each the best that was found; the last of these is the
-// one to take. Where a target cannot be had they are the nearest to it that keep what must
-// hold, if anything keeps it. The error is of package piece, an [*UnsuitedError], or a
-// [*NoTargetError] where nothing is aimed for.
-func Solve(d piece.Design, options Options) ([]Proposal, error) {
+// A Solution is the rockers that were found for a target.
+type Solution struct {
+	Proposals []Proposal // with one arc first
+	Best      int        // the one to take
+
+	question question
+	one      shape // of one arc
+}
+
+// Take returns the rocker to take.
+func (s Solution) Take() Proposal { return s.Proposals[s.Best] }
+
+// Solve returns rockers for the design's target: one arc where that will do, the target asks for
+// no more or a cradle rocks sideways, else two or three, each the best that was found. Where a target cannot be
+// had they are the nearest to it that keep what must hold, if anything keeps it; then the one
+// to take has the fewest arcs of those that are as near as a maker can tell. The error is of
+// package piece, an [*UnsuitedError], or a [*NoTargetError] where nothing is aimed for.
+func Solve(d piece.Design, options Options) (Solution, error) {
+	var s Solution
 	if !d.Target.Asks() {
-		return nil, &NoTargetError{}
+		return s, &NoTargetError{}
 	}
 	q, err := ask(d)
 	if err != nil {
-		return nil, err
+		return s, err
 	}
 	one, met := q.oneArc()
 	if !met {
 		one = q.compound(one, 1, options.Seed)
 	}
-	list := []Proposal{q.propose(OneArc, one)}
+	s.question, s.one = q, one
+	s.Proposals = append(s.Proposals, q.propose(OneArc, one))
 	most := 3
 	if d.Target.Arcs > 0 {
 		most = int(d.Target.Arcs)
 	}
-	for arcs := 2; arcs <= most; arcs++ {
-		if d.Target.Arcs == 0 && list[len(list)-1].Met() {
-			break // as few as will do
-		}
-		if d.Target.Arcs > 0 && arcs < most {
-			continue
-		}
-		list = append(list, q.propose(Curve(arcs-1), q.compound(one, arcs, options.Seed)))
+	if q.alike {
+		most = 1 // several would be left and right alike, with the flatter ones at both ends
 	}
-	return list, nil
-}
-
-// Others returns two rockers that a maker may like instead of one arc: with a flatter tail, and
-// those of 1, 3 and 5 arcs that come near to the even-time edge for the owner at ease. Both
-// start from the arc that meets the design's target as well as one arc can; a design without a
-// target keeps the arc and the time that it has. One that cannot be is left out. Errors are
-// those of [Solve].
-func Others(d piece.Design, options Options) ([]Proposal, error) {
-	q, err := ask(d)
-	if err != nil {
-		return nil, err
+	for arcs := 2; arcs <= most && !s.Proposals[len(s.Proposals)-1].Met(); arcs++ { // as few as will do
+		s.Proposals = append(s.Proposals, q.propose(Curve(arcs-1), q.compound(one, arcs, options.Seed)))
 	}
-	one := q.start
-	if d.Target.Asks() {
-		var met bool
-		if one, met = q.oneArc(); !met {
-			one = q.compound(one, 1, options.Seed)
-		}
+	least := math.Inf(1)
+	for _, p := range s.Proposals {
+		least = min(least, score(p.Misses))
 	}
-	var list []Proposal
-	if s, ok := q.flatterTail(one); ok {
-		list = append(list, q.propose(FlatterTail, s))
+	for s.Best = 0; score(s.Take().Misses) > least+1; s.Best++ {
 	}
-	q.design = one.with(q.design) // its ends and its low point
-	q.start.nose, q.start.tail = one.nose, one.tail
-	if q.drawn, err = q.company.Balance(q.design); err != nil {
-		return list, nil
-	}
-	for _, arcs := range []int{1, 3, 5} {
-		if even, ok := q.evenTime(arcs); ok {
-			list = append(list, q.proposal(EvenTime, even))
-		}
-	}
-	return list, nil
+	return s, nil
 }
 
 // A NoTargetError says that a design aims for nothing.
@@ -133,18 +118,48 @@ func (e *NoTargetError) Error() string {
 	return "nothing is aimed for: say what you want under [target]"
 }
 
+// Others returns rockers that a maker may like instead of the one arc that was found: with a
+// flatter tail, and those of 1, 3 and 5 arcs that come near to the even-time edge for the owner at
+// ease. One that cannot be is left out; of a cradle that rocks sideways both are.
+func (s Solution) Others() []Proposal {
+	q, one := s.question, s.one
+	var list []Proposal
+	if q.alike {
+		return nil
+	}
+	if s, ok := q.flatterTail(one); ok {
+		list = append(list, q.propose(FlatterTail, s))
+	}
+	limits := q.design.Limits
+	q.design = s.Proposals[0].Design // its ends and its low point, as they are set
+	q.design.Limits = limits
+	var err error
+	if q.drawn, err = q.company.Balance(q.design); err != nil {
+		return list
+	}
+	q.start.nose, q.start.tail = q.drawn.Edge.Reach()
+	for _, arcs := range []int{1, 3, 5} {
+		if even, ok := q.evenTime(arcs); ok {
+			p := q.proposal(EvenTime, even)
+			p.Fitted = arcs
+			list = append(list, p)
+		}
+	}
+	return list
+}
+
 // propose rounds a shape to what a maker sets, and says how it comes out. Ends that must be
 // so long for a limit are rounded up, those that must be so short down.
 func (q *question) propose(curve Curve, s shape) Proposal {
 	step := RadiusStep(q.design.Units)
-	to := func(x, step float64) float64 { return math.Round(x/step) * step }
+	s.radii, s.joints = slices.Clone(s.radii), slices.Clone(s.joints)
 	for i := range s.radii {
-		s.radii[i] = to(s.radii[i], step)
+		s.radii[i] = atLeastOne(s.radii[i], step)
 	}
 	for i := range s.joints {
-		s.joints[i] = to(s.joints[i], step)
+		s.joints[i] = math.Round(s.joints[i]/step) * step
 	}
-	s.nose, s.tail = to(s.nose, step), to(s.tail, step)
+	s.nose, s.tail = atLeastOne(s.nose, step), atLeastOne(s.tail, step)
 	if _, asked := q.leanOf(); asked && q.unbroken(s) {
 		s = q.leaned(s)
 	}
@@ -152,7 +167,10 @@ func (q *question) propose(curve Curve, s shape) Proposal {
 	best, least := s, math.Inf(1)
 	for _, more := range [...][2]float64{{0, 0}, {0, 1}, {1, 0}, {1, 1}, {0, -1}, {-1, 0}, {-1, -1}, {1, -1}, {-1, 1}} {
 		t := s
-		t.nose, t.tail = s.nose+more[0]*step, s.tail+more[1]*step
+		if q.alike && more[0] != more[1] {
+			continue
+		}
+		t.nose, t.tail = max(step, s.nose+more[0]*step), max(step, s.tail+more[1]*step)
 		if sc := score(q.misses(t)); sc < least-1e-9 {
 			best, least = t, sc
 		}

@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"math"
 	"runtime"
-	"sync"
 
 	"rockerwright/sim/piece"
 )
@@ -65,7 +64,7 @@ func Chairs(ctx context.Context, d piece.Design, chairs int, options StudyOption
 	tally := m.newTally()
 	blocks := (chairs + Block - 1) / Block
 	counted := 0
-	m.inOrder(ctx, blocks, options, func(block int, part batch) {
+	m.inOrder(ctx, blocks, options, func(part batch) {
 		part = part[:min(Block, chairs-counted)]
 		tally.add(part)
 		counted += len(part)
@@ -173,43 +172,53 @@ func (w *maker) block(seed uint64, block int) batch {
 }
 
 // inOrder makes blocks side by side and hands them on in order, until all are or the context
-// ends.
-func (m *making) inOrder(ctx context.Context, blocks int, options StudyOptions, use func(block int, part batch)) {
+// ends. Nobody runs ahead by more than a few blocks, so that few are kept.
+func (m *making) inOrder(ctx context.Context, blocks int, options StudyOptions, use func(part batch)) {
 	workers := options.Workers
 	if workers <= 0 {
 		workers = runtime.GOMAXPROCS(0)
 	}
-	workers = min(workers, blocks)
-	type numbered struct {
-		block int
-		part  batch
-	}
-	made := make(chan numbered)
 	ctx, stop := context.WithCancel(ctx)
 	defer stop()
-	var wait sync.WaitGroup
-	for first := range workers {
-		wait.Go(func() {
-			w := m.newMaker()
-			for block := first; block < blocks; block += workers {
-				part := w.block(options.Seed, block)
-				select {
-				case made <- numbered{block, part}:
-				case <-ctx.Done():
-					return
-				}
+	parts := make(chan chan batch, 2*workers) // in order; each will bring its block
+	orders := make(chan order)
+	go func() {
+		defer close(parts)
+		defer close(orders)
+		for block := range blocks {
+			o := order{block, make(chan batch, 1)}
+			select {
+			case parts <- o.made:
+			case <-ctx.Done():
+				return
 			}
-		})
+			select {
+			case orders <- o:
+			case <-ctx.Done():
+				return
+			}
+		}
+	}()
+	for range min(workers, blocks) {
+		go func() {
+			w := m.newMaker()
+			for o := range orders {
+				o.made <- w.block(options.Seed, o.block)
+			}
+		}()
 	}
-	go func() { wait.Wait(); close(made) }()
-	waiting := map[int]batch{}
-	next := 0
-	for n := range made {
-		waiting[n.block] = n.part
-		for part, there := waiting[next]; there && ctx.Err() == nil; part, there = waiting[next] {
-			use(next, part)
-			delete(waiting, next)
-			next++
+	for part := range parts {
+		select {
+		case made := <-part:
+			use(made)
+		case <-ctx.Done():
+			return
 		}
 	}
+}
+
+// An order is a block to be made, and where it is brought.
+type order struct {
+	block int
+	made  chan batch
 }

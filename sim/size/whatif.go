@@ -47,7 +47,13 @@ func WhatIf(d piece.Design) (Table, error) {
 		return t, err
 	}
 	t.Now = readingsOf(t.Report)
+	named := map[*float64]bool{} // a measure with two names has one row
 	for _, key := range d.Keys() {
+		_, field, err := d.Measure(key)
+		if err != nil || named[field] {
+			continue
+		}
+		named[field] = true
 		if row, ok := changed(d, company, key); ok {
 			row.Before = t.Now
 			t.Rows = append(t.Rows, row)

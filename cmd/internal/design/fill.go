@@ -108,8 +108,11 @@ func replaced(line string, column int, raw, value string) string {
 	head, tail := string(runes[:column]), string(runes[column+len([]rune(raw)):])
 	comment := strings.TrimLeft(tail, " ")
 	gap := len(tail) - len(comment) + len([]rune(raw)) - len([]rune(value))
-	if comment == "" {
+	switch {
+	case comment == "":
 		return head + value
+	case !strings.HasPrefix(comment, "#"):
+		return head + value + tail
 	}
 	return head + value + strings.Repeat(" ", max(1, gap)) + comment
 }

@@ -3,9 +3,7 @@ package words
 import (
 	"fmt"
 
-	"rockerwright/sim"
 	"rockerwright/sim/piece"
-	"rockerwright/sim/quantity"
 )
 
 // narrow is how wide the head of a column may be, so that five stand side by side.
@@ -20,68 +18,11 @@ type Column struct {
 // Columns returns the sheet of several designs side by side, in the units of the first.
 func Columns(title, source string, columns []Column) Sheet {
 	v := voiceOf(columns[0].Report.Design)
-	s := Sheet{Title: title, Source: source}
-	t := &Table{Caption: "Side by side"}
-	first, second := []string{""}, []string{""}
-	for _, c := range columns {
-		a, b := parted(plain(c.Head), narrow)
-		first, second = append(first, a), append(second, b)
-	}
-	t.Head = append(first, "")
-	if some(second) {
-		t.Over, t.Head = t.Head, append(second, "")
-	}
-	row := func(label, unit string, cell func(r piece.Report) string) {
-		cells := []string{label}
-		for _, c := range columns {
-			cells = append(cells, cell(c.Report))
-		}
-		t.Rows = append(t.Rows, Row{Cells: append(cells, unit)})
-	}
-	length := quantity.Unit(quantity.Length, v.units)
-	nose, tail := v.tips()
-	row(tail+" tip up", length, func(r piece.Report) string { return v.shop(r.Tape.TailTip, quantity.Length) })
-	row(nose+" tip up", length, func(r piece.Report) string { return v.shop(r.Tape.NoseTip, quantity.Length) })
-	row("tip to tip", length, func(r piece.Report) string { return v.shop(r.Tape.TipToTip, quantity.Length) })
-	of := func(choose func(r piece.Report) *piece.Load, cell func(l *piece.Load) string) func(r piece.Report) string {
-		return func(r piece.Report) string {
-			l := choose(r)
-			switch {
-			case l == nil:
-				return "–"
-			case l.Balance.Outcome != sim.Rocks:
-				return l.Balance.Outcome.String()
-			}
-			return cell(l)
-		}
-	}
-	tilt := func(l *piece.Load) string {
-		if l.SeatFall == l.SeatFall { // drawn
-			return v.towards(l.SeatFall)
-		}
-		return v.towards(l.Balance.Rest.Tilt)
-	}
-	rests := "seat falls"
-	if columns[0].Report.Design.Seat.Front == 0 {
-		rests = "tilts at rest"
-	}
-	empty := func(r piece.Report) *piece.Load { return &r.Loads[0] }
-	row(rests+", empty", "deg", of(empty, tilt))
-	row(rests+", seated", "deg", of(v.seated, tilt))
-	row("one rock", "s", of(v.seated, func(l *piece.Load) string { return v.seconds(l.Balance.Period) }))
-	row("push for one degree", quantity.Unit(quantity.Force, v.units), of(v.seated, func(l *piece.Load) string { return v.shop(l.Pull.EffortBack, quantity.Force) }))
-	row("before going "+v.backwards(), "deg", of(v.leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
-	row("  weight must lift", length, of(v.leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
-	row("before going "+v.forwards(), "deg", of(v.seated, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
-	row("  weight must lift", length, of(v.seated, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Lift, quantity.Length) }))
-	row("all limits hold", "", func(r piece.Report) string {
-		if r.Holds() {
-			return "yes"
-		}
-		return "NO"
-	})
-	s.Blocks = append(s.Blocks, Block{Table: t}, Block{Lines: v.columnNotes(columns[0].Report)})
-	return s
+	g := newGrid(v, columns, narrow)
+	g.table.Caption = "Side by side"
+	g.tips()
+	g.feel()
+	return Sheet{Title: title, Source: source, Blocks: []Block{{Table: g.table}, {Lines: v.columnNotes(columns[0].Report)}}}
 }
 
 // columnNotes says for whom the columns were read.

@@ -146,6 +146,10 @@ func (m *markup) head(over, text string) {
 // row writes a row. A label that is set in belongs to the row above.
 func (m *markup) row(r Row, columns int) {
 	m.printf("<tr%s>", bad(r.Bad))
+	if len(r.Cells) == 1 && columns > 1 {
+		m.printf("<th scope=\"row\" colspan=\"%d\">%s</th></tr>\n", columns, Escaped(r.Cells[0]))
+		return
+	}
 	for i := range columns {
 		text := cell(r.Cells, i)
 		switch {

@@ -32,7 +32,7 @@ type Table struct {
 	Rows    []Row
 }
 
-// A Row is one line of a Table.
+// A Row is one line of a Table. A single cell runs across all columns.
 type Row struct {
 	Cells []string
 	Bad   bool

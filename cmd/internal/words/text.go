@@ -110,6 +110,9 @@ func (p *printer) table(t *Table) {
 	rows = append(rows, t.Rows...)
 	var wide []int
 	for _, r := range rows {
+		if len(r.Cells) == 1 {
+			continue // a line across
+		}
 		for i, c := range r.Cells {
 			if i == len(wide) {
 				wide = append(wide, 0)
@@ -121,6 +124,10 @@ func (p *printer) table(t *Table) {
 		wide[0] = max(wide[0]-over, 8)
 	}
 	for n, r := range rows {
+		if len(r.Cells) == 1 {
+			p.line(plain(r.Cells[0]))
+			continue
+		}
 		var line strings.Builder
 		for i, c := range r.Cells {
 			c = plain(c)

@@ -1,0 +1,124 @@
+package words
+
+import (
+	"fmt"
+
+	"rockerwright/sim"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// A grid is a table of designs side by side, a row for each thing that is read of them.
+type grid struct {
+	v       voice
+	columns []Column
+	table   *Table
+}
+
+// newGrid returns a grid with the heads of its columns, in two lines where they are longer than
+// room.
+func newGrid(v voice, columns []Column, room int) *grid {
+	g := &grid{v, columns, &Table{}}
+	first, second := []string{""}, []string{""}
+	for _, c := range columns {
+		a, b := parted(plain(c.Head), room)
+		first, second = append(first, a), append(second, b)
+	}
+	g.table.Head = append(first, "")
+	if some(second) {
+		g.table.Over, g.table.Head = g.table.Head, append(second, "")
+	}
+	return g
+}
+
+// row adds what a cell says of each design; where there is none, a dash. A row of dashes alone is
+// left out.
+func (g *grid) row(label, unit string, cell func(r piece.Report) string) {
+	cells, there := []string{label}, false
+	for _, c := range g.columns {
+		text := "–"
+		if len(c.Report.Loads) > 0 {
+			text = cell(c.Report)
+		}
+		cells, there = append(cells, text), there || text != "–"
+	}
+	if !there {
+		return
+	}
+	g.table.Rows = append(g.table.Rows, Row{Cells: append(cells, unit)})
+}
+
+// of reads a design by one of its loads; of one that does not rock, what becomes of it.
+func (g *grid) of(choose func(r piece.Report) *piece.Load, cell func(l *piece.Load) string) func(r piece.Report) string {
+	return func(r piece.Report) string {
+		l := choose(r)
+		switch {
+		case l == nil:
+			return "–"
+		case l.Balance.Outcome != sim.Rocks:
+			return l.Balance.Outcome.String()
+		}
+		return cell(l)
+	}
+}
+
+// length is the unit of lengths.
+func (g *grid) length() string { return quantity.Unit(quantity.Length, g.v.units) }
+
+// tips adds what can be tested with a tape.
+func (g *grid) tips() {
+	nose, tail := g.v.tips()
+	g.row(tail+" tip up", g.length(), func(r piece.Report) string { return g.v.shop(r.Tape.TailTip, quantity.Length) })
+	g.row(nose+" tip up", g.length(), func(r piece.Report) string { return g.v.shop(r.Tape.NoseTip, quantity.Length) })
+	g.row("tip to tip", g.length(), func(r piece.Report) string { return g.v.shop(r.Tape.TipToTip, quantity.Length) })
+}
+
+// feel adds how it rests and rocks, and how near it is to going over.
+func (g *grid) feel() {
+	v := g.v
+	g.rests()
+	g.row("one rock", "s", g.of(v.seated, func(l *piece.Load) string { return fmt.Sprintf("%.2f", l.Balance.Period) }))
+	g.row("push for one degree", quantity.Unit(quantity.Force, v.units), g.of(v.seated, func(l *piece.Load) string { return v.shop(l.Pull.EffortBack, quantity.Force) }))
+	g.row("before going "+v.backwards(), "deg", g.of(v.leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
+	g.row("  weight must lift", g.length(), g.of(v.leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
+	g.row("before going "+v.forwards(), "deg", g.of(v.seated, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
+	g.row("  weight must lift", g.length(), g.of(v.seated, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Lift, quantity.Length) }))
+	g.row("all limits hold", "", func(r piece.Report) string {
+		if r.Holds() {
+			return "yes"
+		}
+		return "NO"
+	})
+}
+
+// rests adds how the seat falls, empty and with somebody in it.
+func (g *grid) rests() {
+	v := g.v
+	tilt := func(l *piece.Load) string {
+		if l.SeatFall == l.SeatFall { // drawn
+			return v.towards(l.SeatFall)
+		}
+		return v.towards(l.Balance.Rest.Tilt)
+	}
+	rests := "seat falls"
+	if g.columns[0].Report.Design.Seat.Front == 0 {
+		rests = "tilts at rest"
+	}
+	empty := func(r piece.Report) *piece.Load { return &r.Loads[0] }
+	g.row(rests+", empty", "deg", g.of(empty, tilt))
+	g.row(rests+", seated", "deg", g.of(v.seated, tilt))
+}
+
+// wanted puts a column in front that says what is wanted of each row.
+func (g *grid) wanted(of map[string]string) {
+	put := func(cells []string, text string) []string {
+		return append([]string{cells[0], text}, cells[1:]...)
+	}
+	g.table.Head = put(g.table.Head, "wanted")
+	if len(g.table.Over) > 0 {
+		g.table.Over = put(g.table.Over, "")
+	}
+	for i := range g.table.Rows {
+		g.table.Rows[i].Cells = put(g.table.Rows[i].Cells, of[g.table.Rows[i].Cells[0]])
+	}
+}

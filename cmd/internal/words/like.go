@@ -1,0 +1,229 @@
+package words
+
+import (
+	"fmt"
+	"math"
+
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+	"rockerwright/sim/size"
+)
+
+// Like returns the sheet of what radius keeps the feel of a piece that is liked. source is the
+// new piece's file, changes what was changed in it for this answer, take the line to type to
+// save one of the rockers.
+func Like(l size.Likeness, source string, changes []string, take string) Sheet {
+	v := voiceOf(l.Wanted.Design)
+	s := Sheet{Title: v.called(l.Wanted.Design) + " · like " + v.called(l.OldPiece.Design), Source: source}
+	s.Blocks = append(s.Blocks, Block{Lines: v.oldAndNew(l, changes)}, Block{Table: v.likeTable(l)})
+	s.Blocks = append(s.Blocks, Block{Lines: append(v.when(l), v.rulesInBrief(l)...)})
+	last := []Line{}
+	if take != "" {
+		last = append(last, Line{Text: "To save one under a new name:", Type: take})
+	}
+	s.Blocks = append(s.Blocks, Block{Lines: append(last, v.disclaimer())})
+	s.Blocks = append(s.Blocks, v.likeMargins(l), v.ruleTable(l), v.likeAssumptions(l))
+	return s
+}
+
+// called returns what a piece is called, short enough for a heading of two.
+func (v voice) called(d piece.Design) string {
+	name := d.Title
+	if name == "" {
+		name = "untitled " + v.piece()
+	}
+	return cutTo(plain(name), 26)
+}
+
+// oldAndNew says what is kept, and what the new piece does with the radius it is drawn with.
+func (v voice) oldAndNew(l size.Likeness, changes []string) []Line {
+	old := l.Old
+	lines := []Line{{Label: "LIKED:", Text: fmt.Sprintf("rocks in %.2f s on %s; balance point %s up, arc centre %s above it.",
+		old.Period, v.with(old.Radius, quantity.Length), v.with(old.Height, quantity.Length), v.with(old.Steadiness, quantity.Length))}}
+	now := Line{Label: "NOW:", Text: v.changed(changes)}
+	if !(l.New.Radius > 0) {
+		now.Text += "as it is drawn it has no rest with its owner."
+		now.Bad = true
+	} else {
+		now.Text += fmt.Sprintf("rocks in %.2f s on %s; balance point %s up, arc centre %s above it.",
+			l.New.Period, v.with(l.New.Radius, quantity.Length), v.with(l.New.Height, quantity.Length), v.with(l.New.Steadiness, quantity.Length))
+	}
+	return append(lines, now)
+}
+
+// changed names the changes that make the new piece.
+func (v voice) changed(changes []string) string {
+	switch len(changes) {
+	case 0:
+		return ""
+	case 1, 2:
+		return list(changes) + ": "
+	}
+	return fmt.Sprintf("%d entries changed: ", len(changes))
+}
+
+// likeTable sets the ways side by side, the old piece in front.
+func (v voice) likeTable(l size.Likeness) *Table {
+	columns := []Column{{"as it was", l.OldPiece}}
+	for _, k := range l.Ways {
+		columns = append(columns, Column{k.Way.String(), k.Report})
+	}
+	g := newGrid(v, columns, 10)
+	g.table.Caption = "What each radius does"
+	v.rockerRows(g)
+	g.row("tip to tip", g.length(), func(r piece.Report) string { return v.shop(r.Tape.TipToTip, quantity.Length) })
+	g.rests()
+	g.row("back leans, seated", "deg", g.of(v.seated, func(l *piece.Load) string { return v.shop(l.BackRecline, quantity.Angle) }))
+	v.rockRows(g)
+	return g.table
+}
+
+// rockRows adds time, effort, the nearest to going over, and whether the limits hold.
+func (v voice) rockRows(g *grid) {
+	g.row("one rock", "s", g.of(v.seated, func(l *piece.Load) string { return fmt.Sprintf("%.2f", l.Balance.Period) }))
+	g.row("push for one degree", quantity.Unit(quantity.Force, v.units), g.of(v.seated, func(l *piece.Load) string { return v.shop(l.Pull.EffortBack, quantity.Force) }))
+	g.row("before going "+v.backwards(), "deg", g.of(v.leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
+	g.row("  weight must lift", g.length(), g.of(v.leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
+	g.row("all limits hold", "", func(r piece.Report) string {
+		if r.Holds() {
+			return "yes"
+		}
+		return "NO"
+	})
+}
+
+// rockerRows adds the rocker itself: its arcs from nose to tail, its ends and its low point.
+func (v voice) rockerRows(g *grid) {
+	most := 1
+	for _, c := range g.columns {
+		most = max(most, arcs(c.Report.Design.Rocker))
+	}
+	for n := range most {
+		label := "radius"
+		if most > 1 {
+			label = fmt.Sprintf("radius %d, from nose", n+1)
+		}
+		g.row(label, g.length(), func(r piece.Report) string {
+			if radius := radiusOf(r.Design.Rocker, n); radius > 0 {
+				return v.shop(radius, quantity.Length)
+			}
+			return ""
+		})
+		if most > 1 {
+			g.row("  along the curve", g.length(), func(r piece.Report) string { return v.shopOr(lengthOf(r.Design.Rocker, n)) })
+		}
+	}
+	nose, tail := v.tips()
+	g.row(nose+" along the curve", g.length(), func(r piece.Report) string { n, _ := r.Edge.Reach(); return v.shop(n, quantity.Length) })
+	g.row(tail+" along the curve", g.length(), func(r piece.Report) string { _, t := r.Edge.Reach(); return v.shop(t, quantity.Length) })
+	if g.columns[0].Report.Design.Seat.Front > 0 {
+		g.row("behind the low point", g.length(), func(r piece.Report) string { return v.shop(r.Design.Seat.Behind, quantity.Length) })
+	}
+}
+
+// shopOr returns a length, "" where there is none.
+func (v voice) shopOr(x float64) string {
+	if x == 0 {
+		return ""
+	}
+	return v.shop(x, quantity.Length)
+}
+
+// radiusOf returns the radius of the n-th arc, flats and corners not counted; zero where there
+// are not so many.
+func radiusOf(r piece.Rocker, n int) float64 {
+	if len(r.Arcs) == 0 && n == 0 {
+		return r.Radius
+	}
+	for _, a := range r.Arcs {
+		if a.Radius == 0 {
+			continue
+		}
+		if n == 0 {
+			return a.Radius
+		}
+		n--
+	}
+	return 0
+}
+
+// lengthOf returns the length of the n-th arc.
+func lengthOf(r piece.Rocker, n int) float64 {
+	if len(r.Arcs) == 0 && n == 0 {
+		return r.Nose + r.Tail
+	}
+	for _, a := range r.Arcs {
+		if a.Radius == 0 {
+			continue
+		}
+		if n == 0 {
+			return a.Length
+		}
+		n--
+	}
+	return 0
+}
+
+// when says for each way when a maker would choose it.
+func (v voice) when(l size.Likeness) []Line {
+	reasons := map[size.Way]string{
+		size.SameTime:       "for who likes the beat of the old one.",
+		size.SameSteadiness: "for who likes how surely it comes to rest and how it answers a lean.",
+		size.SameProportion: "when everything grows alike, a child's from a grown-up's; a larger one is slower.",
+		size.SameRadius:     "when the form or the trammel is there already.",
+	}
+	var lines []Line
+	for _, k := range l.Ways {
+		text := reasons[k.Way]
+		switch {
+		case !k.Found:
+			text = "no radius does it here."
+		case k.Way != size.SameRadius:
+			text = fmt.Sprintf("%s; %s", v.more(k.Exact-l.Old.Radius), text)
+		}
+		lines = append(lines, Line{Label: upperFirst(k.Way.String()) + ":", Text: text, Bad: !k.Found})
+	}
+	return lines
+}
+
+// more says by how much a radius changes.
+func (v voice) more(by float64) string {
+	switch text := v.with(math.Abs(by), quantity.Length); {
+	case v.shop(math.Abs(by), quantity.Length) == "0":
+		return "as it was"
+	case by > 0:
+		return text + " more"
+	default:
+		return text + " less"
+	}
+}
+
+// likeMargins returns the margins of every load on every rocker.
+func (v voice) likeMargins(l size.Likeness) Block {
+	columns := []Column{{"as drawn", l.Wanted}}
+	for _, k := range l.Ways {
+		columns = append(columns, Column{k.Way.String(), k.Report})
+	}
+	g := newGrid(v, columns, 10)
+	length := quantity.Unit(quantity.Length, v.units)
+	for i := range l.Wanted.Loads {
+		choose := func(r piece.Report) *piece.Load { return &r.Loads[min(i, len(r.Loads)-1)] }
+		g.table.Rows = append(g.table.Rows, Row{Cells: []string{l.Wanted.Loads[i].Name}})
+		g.row("  "+v.backwards(), "deg", g.of(choose, func(l *piece.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
+		g.row("    lift", length, g.of(choose, func(l *piece.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
+		g.row("  "+v.forwards(), "deg", g.of(choose, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
+		g.row("    lift", length, g.of(choose, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Lift, quantity.Length) }))
+	}
+	return Block{Title: "Before going over, every load", Table: g.table, All: true}
+}
+
+// likeAssumptions says what the answer assumes.
+func (v voice) likeAssumptions(l size.Likeness) Block {
+	lines := []Line{
+		{Text: "Where the low point lies under the seat, the heights of the seat and the ratios of the arcs stay as the new piece is drawn; all radii scale by the one at the rest with the owner at ease. The lengths along the curve stay; for the same proportion they are the old ones, scaled as the radius is."},
+		{Text: fmt.Sprintf("The radius is the height of the balance point at rest, and on top of it a piece that grows with the square of the sizes and shrinks with the square of the time: R = H + (k² + H²)(2π/T)²/g. Here k, the radius of gyration, was %s and H %s.",
+			v.with(l.Old.Gyration, quantity.Length), v.with(l.Old.Height, quantity.Length))},
+		{Text: "Each is solved together with the rest that it moves, then rounded, and the table shows what the rounded rocker does."},
+	}
+	return Block{Title: "What it assumes", Lines: lines, All: true}
+}

@@ -1,0 +1,296 @@
+package words
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+	"rockerwright/sim/size"
+)
+
+// Sized returns the sheet of the rockers that were found for a target, and of others that a maker
+// may like. take is the line to type to save one.
+func Sized(d piece.Design, found size.Solution, others []size.Proposal, source string, changes []string, take string) Sheet {
+	v := voiceOf(d)
+	s := Sheet{Title: v.called(d) + " · for what it aims for", Source: source}
+	best := found.Take()
+	lines := []Line{v.found(best)}
+	if len(changes) > 0 {
+		lines = append([]Line{{Label: "CHANGED:", Text: strings.Join(changes, "; ") + ". The file is as it was."}}, lines...)
+	}
+	lines = append(lines, v.binds(best)...)
+	s.Blocks = append(s.Blocks, Block{Lines: lines}, Block{Table: v.sizedTable(d.Target, found.Proposals, others)})
+	var notes []Line
+	for _, p := range append(append([]size.Proposal(nil), found.Proposals...), others...) {
+		if Shown(p) {
+			notes = append(notes, v.rejected(p)...)
+		}
+	}
+	notes = append(notes, v.curves(found.Proposals[0], others)...)
+	notes = append(notes, Line{Text: "To save one under a new name:", Type: take}, v.disclaimer())
+	s.Blocks = append(s.Blocks, Block{Lines: notes}, v.evenTable(found.Proposals[0], others), v.sizedAssumptions())
+	return s
+}
+
+// SizedBlocks returns the rockers that were found for a target as blocks of a larger sheet.
+func SizedBlocks(d piece.Design, found size.Solution) []Block {
+	v := voiceOf(d)
+	best := found.Take()
+	return []Block{{
+		Title: "The rocker for what it aims for", All: true,
+		Lines: append([]Line{v.found(best)}, v.binds(best)...), Table: v.sizedTable(d.Target, found.Proposals, nil),
+	}}
+}
+
+// shownArcs is of how many arcs the even-time rocker of the first page is.
+const shownArcs = 3
+
+// found says whether the target is met, and where not how near it comes.
+func (v voice) found(p size.Proposal) Line {
+	switch short := v.short(p); {
+	case p.Met():
+		return Line{Label: "FOUND:", Text: p.Curve.String() + " does all that you aim for."}
+	case len(short) == 0:
+		return Line{Label: "NEAREST:", Text: p.Curve.String() + " does what you aim for, but what must hold does not.", Bad: true}
+	default:
+		return Line{Label: "NEAREST:", Text: fmt.Sprintf("%s: %s. All of it cannot be had together.", p.Curve, list(short)), Bad: true}
+	}
+}
+
+// short says of each aim that is missed what it comes to.
+func (v voice) short(p size.Proposal) []string {
+	var short []string
+	for _, m := range p.Misses {
+		if name := v.aim(m.Aim); !m.Met() && name != "" {
+			short = append(short, fmt.Sprintf("%s %s instead of %s", name, v.aimed(m.Aim, m.Got), v.aimed(m.Aim, m.Want)))
+		}
+	}
+	return short
+}
+
+// aim returns what an aim is called.
+func (v voice) aim(a size.Aim) string {
+	switch a {
+	case size.OneRock:
+		return "one rock"
+	case size.SeatFalls:
+		return "the seat falls, seated,"
+	case size.BackLeans:
+		return "the back leans"
+	case size.SeatFallsEmpty:
+		return "the seat falls, empty,"
+	case size.LargestTilt:
+		return "its tips touch at"
+	case size.Longest:
+		return "tip to tip"
+	case size.StockWidth:
+		return "a board as wide as"
+	case size.StockLength:
+		return "a board as long as"
+	case size.SmallestRadius:
+		return "the tightest strip bends to"
+	}
+	return ""
+}
+
+// aimed returns a value of an aim with its unit.
+func (v voice) aimed(a size.Aim, x float64) string {
+	switch a {
+	case size.OneRock:
+		if math.IsNaN(x) {
+			return "no rest"
+		}
+		return fmt.Sprintf("%.2f s", x)
+	case size.SeatFalls, size.BackLeans, size.SeatFallsEmpty, size.LargestTilt:
+		return v.degrees(x)
+	}
+	return v.with(x, quantity.Length)
+}
+
+// binds names what sets the answer: of several limits that set one part the tightest.
+func (v voice) binds(p size.Proposal) []Line {
+	var what []string
+	tightest := map[string]size.Miss{}
+	for _, m := range p.Binds() {
+		if m.Aim == size.KeepsLimit {
+			part := v.part(p, m.Limit)
+			if was, there := tightest[part]; !there || m.Steps > was.Steps {
+				tightest[part] = m
+			}
+			continue
+		}
+		what = append(what, map[size.Aim]string{
+			size.Longest:        "the longest rocker you allow is used up",
+			size.StockWidth:     "the board is no wider",
+			size.StockLength:    "the board is no longer",
+			size.SmallestRadius: "the strips bend no tighter",
+			size.OffJoints:      "the owner must not rest on a joint",
+			size.Sensible:       "no longer ends, and no other radii, were looked for",
+		}[m.Aim])
+	}
+	nose, tail := v.tips()
+	for _, part := range []string{"the " + tail, "the " + nose, "the curve"} {
+		if m, there := tightest[part]; there {
+			what = append(what, fmt.Sprintf("%s (%s) sets %s", plain(short(m.Limit.Load)), v.limitName(m.Limit.Name), part))
+		}
+	}
+	if len(what) == 0 {
+		return nil
+	}
+	return []Line{{Label: "What sets it:", Text: list(what) + "."}}
+}
+
+// part returns the part of a rocker that sets a limit.
+func (v voice) part(p size.Proposal, l piece.Limit) string {
+	nose, tail := v.tips()
+	for i := range p.Report.Loads {
+		load := &p.Report.Loads[i]
+		switch {
+		case load.Name != l.Load:
+		case strings.HasPrefix(l.Name, "back") && load.Rig.OverTip(load.Balance.Back):
+			return "the " + tail
+		case strings.HasPrefix(l.Name, "forward") && load.Rig.OverTip(load.Balance.Forward):
+			return "the " + nose
+		}
+	}
+	return "the curve"
+}
+
+// rejected says what check would say no to.
+func (v voice) rejected(p size.Proposal) []Line {
+	var failing []string
+	for _, l := range p.Report.Limits {
+		if !l.Holds {
+			failing = append(failing, fmt.Sprintf("%s, %s", plain(short(l.Load)), v.limitName(l.Name)))
+		}
+	}
+	if len(failing) == 0 {
+		return nil
+	}
+	return []Line{{Label: upperFirst(p.Curve.String()) + ":", Text: fmt.Sprintf("check would say NO: %s.", list(failing[:min(2, len(failing))])), Bad: true}}
+}
+
+// sizedTable sets the rockers beside what is wanted.
+func (v voice) sizedTable(target piece.Target, found, others []size.Proposal) *Table {
+	var columns []Column
+	var even []size.Evenness
+	for _, p := range append(append([]size.Proposal(nil), found...), others...) {
+		if !Shown(p) || len(columns) == mostSized {
+			continue
+		}
+		columns = append(columns, Column{p.Curve.String(), p.Report})
+		even = append(even, p.Even)
+	}
+	g := newGrid(v, columns, 8)
+	g.table.Caption = "The rockers that were found, beside what is wanted"
+	v.rockerRows(g)
+	g.row("tip to tip", g.length(), func(r piece.Report) string { return v.shop(r.Tape.TipToTip, quantity.Length) })
+	g.rests()
+	g.row("back leans, seated", "deg", g.of(v.seated, func(l *piece.Load) string { return v.shop(l.BackRecline, quantity.Angle) }))
+	v.rockRows(g)
+	cells := []string{"one rock from 8 deg"}
+	for _, e := range even {
+		cells = append(cells, v.evenAt(e, 2))
+	}
+	last := len(g.table.Rows) - 1
+	g.table.Rows = append(g.table.Rows, g.table.Rows[last])
+	g.table.Rows[last] = Row{Cells: append(cells, "s")}
+	g.wanted(v.wishes(target))
+	return g.table
+}
+
+// mostSized is how many rockers stand beside what is wanted.
+const mostSized = 5
+
+// evenAt returns the time of a rock from the n-th release.
+func (v voice) evenAt(e size.Evenness, n int) string {
+	if n >= len(e.Periods) || math.IsNaN(e.Periods[n]) {
+		return "–"
+	}
+	return fmt.Sprintf("%.2f", e.Periods[n])
+}
+
+// wishes returns what is wanted, by the label of its row.
+func (v voice) wishes(t piece.Target) map[string]string {
+	of := map[string]string{}
+	if t.OneRock > 0 {
+		of["one rock"] = fmt.Sprintf("%.2f", t.OneRock)
+	}
+	if t.SeatFalls.Asked {
+		of["seat falls, seated"] = v.towards(t.SeatFalls.Value)
+	}
+	if t.BackLeans.Asked {
+		of["back leans, seated"] = v.shop(t.BackLeans.Value, quantity.Angle)
+	}
+	if t.Empty.Asked {
+		of["seat falls, empty"] = v.towards(t.Empty.Value)
+	}
+	if t.BackMargin > 0 {
+		of["before going "+v.backwards()] = v.shop(t.BackMargin, quantity.Angle)
+	}
+	if t.BackLift > 0 {
+		of["  weight must lift"] = v.shop(t.BackLift, quantity.Length)
+	}
+	if t.Longest > 0 {
+		of["tip to tip"] = v.shop(t.Longest, quantity.Length)
+	}
+	return of
+}
+
+// curves says what the other two curves are for, and what they do here.
+func (v voice) curves(one size.Proposal, others []size.Proposal) []Line {
+	var lines []Line
+	for _, p := range others {
+		was, now := v.leaning(one.Report), v.leaning(p.Report)
+		switch {
+		case p.Curve == size.FlatterTail && len(v.short(p)) > len(v.short(one)):
+			lines = append(lines, Line{Label: "Flatter tail, a brake:", Text: "it misses: " + list(v.short(p)) + "."})
+		case p.Curve == size.FlatterTail:
+			lines = append(lines, Line{Label: "Flatter tail, a brake:", Text: fmt.Sprintf("the same rock in the middle; leaning furthest the weight must lift %s, not %s.",
+				v.with(now.Balance.Back.Lift, quantity.Length), v.shop(was.Balance.Back.Lift, quantity.Length))})
+		case p.Fitted == shownArcs && len(p.Even.Periods) > 0:
+			lines = append(lines, Line{Label: "Even time:", Text: fmt.Sprintf("a rock takes %s s small and %s s from 12 degrees, with the owner alone: see --all.",
+				v.evenAt(p.Even, 0), v.evenAt(p.Even, len(p.Even.Periods)-1))})
+		}
+	}
+	return lines
+}
+
+// evenTable says how even the time is on the even-time rockers, for the owner and for others.
+func (v voice) evenTable(one size.Proposal, others []size.Proposal) Block {
+	t := &Table{Head: []string{"time of one rock, s", "from 1", "4", "8", "12 degrees", "limits", ""}}
+	add := func(name string, p size.Proposal) {
+		cells := []string{name}
+		for i := range 4 {
+			cells = append(cells, v.evenAt(p.Even, i))
+		}
+		holds := "hold"
+		if !p.Report.Holds() {
+			holds = "NO"
+		}
+		t.Rows = append(t.Rows, Row{Cells: append(cells, holds, "")})
+	}
+	add(one.Curve.String(), one)
+	for _, p := range others {
+		name := p.Curve.String()
+		if p.Curve == size.EvenTime {
+			name = fmt.Sprintf("even time, %d arcs", p.Fitted)
+			if p.Fitted == 1 {
+				name = "even time, 1 arc"
+			}
+		}
+		add(name, p)
+	}
+	lines := []Line{{Text: "On one arc a larger rock takes longer or shorter than a small one. On the even-time edge it takes the same, for the owner at ease and for nobody else; with the arcs that a maker can swing, nearly. It is read for the owner at ease, let go to the side that reaches less far."}}
+	return Block{Title: "Large rocks and small ones", Lines: lines, Table: t, All: true}
+}
+
+// sizedAssumptions says how the rockers were found.
+func (v voice) sizedAssumptions() Block {
+	return Block{Title: "How it was found", All: true, Lines: []Line{
+		{Text: "The limits of the file, what the shop has and the margins aimed for come first; the time and the leans come as near as these allow. One arc is solved: the radius makes the time, the place of the low point the lean, nose and tail grow only where a limit asks for it. Two and three arcs are searched from several starts, the same each time; another --seed looks elsewhere."},
+		{Text: "Seat and person stay as they are drawn; the low point moves under them. All is rounded to what is set at the bench, and the table shows what the rounded rocker does."},
+	}}
+}

@@ -1,0 +1,157 @@
+package words
+
+import (
+	"fmt"
+	"math"
+
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+	"rockerwright/sim/size"
+)
+
+// Study returns the sheet of many chairs as a shop makes them.
+func Study(d piece.Design, s size.Study, source string) Sheet {
+	v := voiceOf(d)
+	sheet := Sheet{Title: fmt.Sprintf("%s · %s made as a shop does", v.called(d), v.many(s.Chairs)), Source: source}
+	var lines []Line
+	if s.Stopped() {
+		lines = append(lines, Line{Label: "STOPPED:", Text: fmt.Sprintf("after %s of %s. What follows is of those.", thousands(s.Chairs), thousands(s.Asked)), Bad: true})
+	}
+	if s.Chairs == 0 {
+		return Sheet{Title: sheet.Title, Source: source, Blocks: []Block{{Lines: lines}}}
+	}
+	lines = append(lines, v.failures(s))
+	if s.Astray > 0 {
+		lines = append(lines, Line{Text: fmt.Sprintf("%s of them do not rest at all.", thousands(s.Astray)), Bad: true})
+	}
+	sheet.Blocks = append(sheet.Blocks, Block{Lines: lines}, Block{Table: v.spreads(s)})
+	if t := v.failing(s); t != nil {
+		sheet.Blocks = append(sheet.Blocks, Block{Table: t})
+	}
+	sheet.Blocks = append(sheet.Blocks, Block{Lines: []Line{v.disclaimer()}}, v.sharesTable(s), v.studyAssumptions(s))
+	return sheet
+}
+
+// many says how many pieces, "4,096 chairs".
+func (v voice) many(n int) string { return thousands(n) + " " + v.piece() + "s" }
+
+// thousands writes a whole number with commas.
+func thousands(n int) string {
+	text := fmt.Sprint(n)
+	for at := len(text) - 3; at > 0; at -= 3 {
+		text = text[:at] + "," + text[at:]
+	}
+	return text
+}
+
+// failures says how often any limit fails.
+func (v voice) failures(s size.Study) Line {
+	if s.Fails == 0 {
+		return Line{Label: "LIMITS:", Text: "none fails in any of them."}
+	}
+	return Line{Label: "LIMITS:", Text: fmt.Sprintf("one or more fail in %s of 100.", inHundred(float64(s.Fails)/float64(s.Chairs))), Bad: true}
+}
+
+// quantityNames are what the quantities are called.
+func (v voice) quantityName(q size.Quantity) string {
+	switch q {
+	case size.FallSitting:
+		return "seat falls, seated"
+	case size.FallEmpty:
+		return "seat falls, empty"
+	case size.Time:
+		return "one rock"
+	case size.Effort:
+		return "push for one degree"
+	case size.BackMargin:
+		return "before going " + v.backwards()
+	case size.BackLift:
+		return "  weight must lift"
+	}
+	return "before going " + v.forwards()
+}
+
+// amount returns a quantity finely, and its unit.
+func (v voice) amount(q size.Quantity, x float64) (text, unit string) {
+	switch q {
+	case size.Time:
+		return fmt.Sprintf("%.2f", x), "s"
+	case size.Effort:
+		return quantity.Fine(x, quantity.Force, v.units), quantity.Unit(quantity.Force, v.units)
+	case size.BackLift:
+		return v.shop(x, quantity.Length), quantity.Unit(quantity.Length, v.units)
+	}
+	return fmt.Sprintf("%.1f", x*180/math.Pi), "deg"
+}
+
+// spreads returns how each quantity lies, and what it hangs on most.
+func (v voice) spreads(s size.Study) *Table {
+	t := &Table{Caption: "How the chairs lie", Head: []string{"", "drawn", "5 %", "50 %", "95 %", "", "hangs most on"}}
+	for _, spread := range s.Spreads {
+		q := spread.Quantity
+		drawn, unit := v.amount(q, s.Nominal[q])
+		low, _ := v.amount(q, spread.Low)
+		middle, _ := v.amount(q, spread.Middle)
+		high, _ := v.amount(q, spread.High)
+		t.Rows = append(t.Rows, Row{Cells: []string{v.quantityName(q), drawn, low, middle, high, unit, v.most(s, spread)}})
+	}
+	return t
+}
+
+// most names the measure on which a quantity hangs most.
+func (v voice) most(s size.Study, spread size.Spread) string {
+	most := 0
+	for k, share := range spread.Shares {
+		if share > spread.Shares[most] {
+			most = k
+		}
+	}
+	if spread.Shares[most] < 0.01 {
+		return "" // too few to tell
+	}
+	return fmt.Sprintf("%s %.0f %%", s.Varied[most].Key, 100*spread.Shares[most])
+}
+
+// failing returns the limits that fail, nil where none does.
+func (v voice) failing(s size.Study) *Table {
+	t := &Table{Caption: "How often each limit fails", Head: []string{"fails", "of 100", ""}}
+	for _, l := range s.Limits {
+		if l.Fails > 0 {
+			t.Rows = append(t.Rows, Row{Cells: []string{plain(short(l.Limit.Load)) + ", " + v.limitName(l.Limit.Name), inHundred(float64(l.Fails) / float64(s.Chairs)), ""}, Bad: true})
+		}
+	}
+	if len(t.Rows) == 0 {
+		return nil
+	}
+	return t
+}
+
+// sharesTable returns every share.
+func (v voice) sharesTable(s size.Study) Block {
+	t := &Table{Head: []string{"share of the variance, %"}}
+	for _, spread := range s.Spreads {
+		name := map[size.Quantity]string{size.FallSitting: "seated", size.FallEmpty: "empty", size.Time: "rock", size.Effort: "push", size.BackMargin: "back", size.BackLift: "lift", size.ForwardMargin: "fwd"}[spread.Quantity]
+		t.Head = append(t.Head, name)
+	}
+	t.Head = append(t.Head, "held to")
+	row := func(label, last string, share func(spread size.Spread) float64) {
+		cells := []string{label}
+		for _, spread := range s.Spreads {
+			cells = append(cells, fmt.Sprintf("%.0f", 100*share(spread)))
+		}
+		t.Rows = append(t.Rows, Row{Cells: append(cells, last)})
+	}
+	for k, varied := range s.Varied {
+		row(varied.Key, v.with(varied.Tolerance, varied.Measure.Kind), func(spread size.Spread) float64 { return spread.Shares[k] })
+	}
+	row("left over", "", func(spread size.Spread) float64 { return spread.LeftOver })
+	return Block{Title: "What each hangs on", Table: t, All: true}
+}
+
+// studyAssumptions says how the chairs were made.
+func (v voice) studyAssumptions(s size.Study) Block {
+	return Block{Title: "How they were made", All: true, Lines: []Line{
+		{Text: "Every measure of each is off by an error of its own, normal, within what the shop usually holds 95 times in 100 (common practice; your own under [shop]); people and floor are as given. Each is worked out exactly. The errors are drawn in Latin hypercubes of 4,096 by a seed, so that the same call gives the same answer."},
+		{Text: "The shares are squared regression coefficients times the variance of each measure; what no straight line explains is left over."},
+	}}
+}

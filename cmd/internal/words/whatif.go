@@ -1,0 +1,191 @@
+package words
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+
+	"rockerwright/sim"
+	"rockerwright/sim/quantity"
+	"rockerwright/sim/size"
+)
+
+// WhatIf returns the sheet of what each measure does and how exactly it must be held.
+func WhatIf(t size.Table, source string, changes []string) Sheet {
+	v := voiceOf(t.Report.Design)
+	s := Sheet{Title: v.called(t.Report.Design) + " · what each measure does", Source: source}
+	lines := v.whatIfNow(t)
+	if len(changes) > 0 {
+		lines = append([]Line{{Label: "CHANGED:", Text: strings.Join(changes, "; ") + ". The file is as it was."}}, lines...)
+	}
+	must, loose := v.parted(t.Rows)
+	notes := Block{Lines: []Line{v.disclaimer()}}
+	assemble := func(rows int) Sheet {
+		s := s
+		s.Blocks = []Block{{Lines: lines}, {Table: v.whatIfTable(t, must, loose, rows)}, notes}
+		return s
+	}
+	rows := len(t.Rows)
+	for ; assemble(rows).lines() > page && rows > 4; rows-- {
+	}
+	short := assemble(rows)
+	if rows < len(t.Rows) {
+		short.Blocks[2].Lines = append([]Line{{Text: fmt.Sprintf("%d more that do less: --all.", len(t.Rows)-rows)}}, short.Blocks[2].Lines...)
+	}
+	if rows < len(t.Rows) {
+		short.Blocks = append(short.Blocks, Block{Title: "Every measure", Table: v.whatIfTable(t, must, loose, len(t.Rows)), All: true})
+	}
+	short.Blocks = append(short.Blocks, v.whatIfAssumptions())
+	return short
+}
+
+// WhatIfBlocks returns the whole table as blocks of a larger sheet.
+func WhatIfBlocks(t size.Table) []Block {
+	v := voiceOf(t.Report.Design)
+	must, loose := v.parted(t.Rows)
+	return []Block{
+		{Title: "What each measure does", Lines: v.whatIfNow(t)[1:], Table: v.whatIfTable(t, must, loose, len(t.Rows)), All: true},
+		v.whatIfAssumptions(),
+	}
+}
+
+// whatIfNow says how it is now, and how often a limit fails as the shop makes it.
+func (v voice) whatIfNow(t size.Table) []Line {
+	now := Line{Label: "NOW:", Text: fmt.Sprintf("seat falls %s seated, %s empty; one rock %s; %s before going %s, leaning furthest.",
+		v.shop(t.Now[size.FallSitting], quantity.Angle), v.degrees(t.Now[size.FallEmpty]), v.hundredths(t.Now[size.Time]), v.degrees(t.Now[size.BackMargin]), v.backwards())}
+	text := "with every measure held as a shop usually does, no limit fails in any of 4,096 chairs."
+	if share := t.Fails; share > 0 {
+		text = fmt.Sprintf("with every measure held as a shop usually does, a limit fails in %s of 100 chairs.", inHundred(share))
+	}
+	return []Line{now, {Label: "MADE:", Text: text, Bad: t.Fails > 0.05}}
+}
+
+// hundredths returns a time to a hundredth of a second.
+func (v voice) hundredths(x float64) string {
+	if math.IsNaN(x) {
+		return "none"
+	}
+	return fmt.Sprintf("%.2f s", x)
+}
+
+// inHundred returns a share in hundredths, in words that fit small ones.
+func inHundred(share float64) string {
+	switch x := 100 * share; {
+	case x > 0 && x < 0.1:
+		return "fewer than 0.1"
+	case x < 10:
+		return fmt.Sprintf("%.1f", x)
+	default:
+		return fmt.Sprintf("%.0f", x)
+	}
+}
+
+// parted parts rows into those that must be held or are no measures of a shop, and those that
+// need not be exact.
+func (v voice) parted(rows []size.Row) (must, loose []size.Row) {
+	for _, r := range rows {
+		if r.Made && math.IsInf(r.HoldTo, 1) {
+			loose = append(loose, r)
+		} else {
+			must = append(must, r)
+		}
+	}
+	return must, loose
+}
+
+// whatIfTable sets the rows with the largest effects, at most so many, over each other.
+func (v voice) whatIfTable(t size.Table, must, loose []size.Row, most int) *Table {
+	table := &Table{
+		Caption: "What each change does, and to what it must be held",
+		Over:    []string{"", "", "falls", "falls", "one", "push", "going", "hold", ""},
+		Head:    []string{"", "change", "seated", "empty", "rock", "1 deg", strings.TrimPrefix(v.backwards(), "to the "), "to", ""},
+		Rows:    []Row{{Cells: []string{"", "", "deg", "deg", "s", "%", "deg", "+ or -", ""}}},
+	}
+	shownMust, shownLoose := most, 0
+	if most < len(must)+len(loose) {
+		shownLoose = min(len(loose), max(most/3, most-len(must)))
+		shownMust = most - shownLoose
+	} else {
+		shownLoose = len(loose)
+	}
+	for _, r := range must[:min(shownMust, len(must))] {
+		table.Rows = append(table.Rows, v.whatIfRow(r))
+	}
+	if shownLoose > 0 {
+		table.Rows = append(table.Rows, Row{Cells: []string{"for the limits these need not be exact:"}})
+	}
+	for _, r := range loose[:shownLoose] {
+		table.Rows = append(table.Rows, v.whatIfRow(r))
+	}
+	return table
+}
+
+// whatIfRow returns one row: what is changed, by how much, and what that does.
+func (v voice) whatIfRow(r size.Row) Row {
+	name := r.Key
+	if r.Deed != size.ChangeMeasure {
+		name = r.Label
+		if r.Deed == size.Worn {
+			name += " over " + v.with(12*0.0254, quantity.Length)
+		}
+	}
+	degrees := func(q size.Quantity) string { return withSign((r.After[q]-r.Before[q])*180/math.Pi, 1) }
+	push := withSign(100*(r.After[size.Effort]/r.Before[size.Effort]-1), 0)
+	time := withSign(r.After[size.Time]-r.Before[size.Time], 2)
+	if r.Outcome != sim.Rocks {
+		time = "no rest"
+	}
+	return Row{
+		Cells: []string{name, v.changeOf(r), degrees(size.FallSitting), degrees(size.FallEmpty), time, push, degrees(size.BackMargin), v.heldTo(r), ""},
+		Bad:   r.Made && !r.Enough && !math.IsInf(r.HoldTo, 1),
+	}
+}
+
+// changeOf returns by how much a row changes its measure.
+func (v voice) changeOf(r size.Row) string {
+	text := v.with(r.Change, r.Kind)
+	return strings.Replace(strings.Replace(text, "degrees", "deg", 1), "degree", "deg", 1)
+}
+
+// heldTo returns to what a measure must be held.
+func (v voice) heldTo(r size.Row) string {
+	switch {
+	case !r.Made || math.IsInf(r.HoldTo, 1):
+		return ""
+	case math.IsNaN(r.HoldTo):
+		return "no use"
+	}
+	return quantity.Down(r.HoldTo, r.Kind, v.units)
+}
+
+// withSign returns a change with its sign to so many decimals, "0" where that shows nothing.
+func withSign(x float64, decimals int) string {
+	text := strconv.FormatFloat(x, 'f', decimals, 64)
+	switch {
+	case math.IsNaN(x):
+		return "–"
+	case strings.Trim(text, "-0.") == "":
+		return "0"
+	case x > 0:
+		return "+" + text
+	}
+	return text
+}
+
+// whatIfAssumptions says how the table came about.
+func (v voice) whatIfAssumptions() Block {
+	return Block{Title: "How to read it", All: true, Lines: []Line{
+		{Text: "One thing is changed at a time, by four times what a shop usually holds, and the piece worked out anew. + is back, more, longer. Seated is the owner at ease; before going over is read for the owner leaning furthest."},
+		{Text: "Hold to: the largest error, 95 times in 100, with which every limit still holds in 95 of 100 chairs, all else being held as the shop usually does: " + v.shopUsually() + " (common practice; your own under [shop]). \"no use\": the others break a limit more often than that whatever is done here; widen the margin first. What may be eight times as far off as usual need not be exact."},
+		{Text: "A seat slid on a concentric top edge turns about the arc's centre and tilts as little as the piece weighs beside its rockers; on a straight one it moves along, and tilts."},
+	}}
+}
+
+// shopUsually says what a shop usually holds.
+func (v voice) shopUsually() string {
+	if v.units == quantity.Metric {
+		return "lengths to 1.6 mm, radii to 6 mm, angles to 1/2 degree, the weight to 0.9 kg"
+	}
+	return "lengths to 1/16 in, radii to 1/4 in, angles to 1/2 degree, the weight to 2 lb"
+}

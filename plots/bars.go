@@ -1,0 +1,133 @@
+package plots
+
+import (
+	"fmt"
+	"io"
+	"math"
+	"slices"
+	"strings"
+
+	"gonum.org/v1/plot"
+	"gonum.org/v1/plot/plotter"
+	"gonum.org/v1/plot/text"
+	"gonum.org/v1/plot/vg"
+	"gonum.org/v1/plot/vg/draw"
+
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+	"rockerwright/sim/size"
+)
+
+// mostBars is how many bars one picture tells apart.
+const mostBars = 14
+
+// A bar is one of a picture of bars.
+type bar struct {
+	label string
+	value float64
+	said  string // the value as it stands behind the bar
+}
+
+// A barChart is bars over each other, the first on top.
+type barChart struct {
+	title, x string
+	bars     []bar
+}
+
+// Effects draws what each change of a table does to the fall of the seat with the owner at ease,
+// the largest on top.
+func Effects(t size.Table) Picture {
+	c := barChart{title: cut(t.Report.Design.Title, 60) + ": what each change does", x: "degrees the seat falls further back, owner at ease (left: forward)"}
+	units := t.Report.Design.Units
+	for _, r := range t.Rows {
+		by := (r.After[size.FallSitting] - r.Before[size.FallSitting]) * 180 / math.Pi
+		if math.IsNaN(by) {
+			continue
+		}
+		label := r.Key
+		if label == "" {
+			label = r.Label
+		}
+		c.bars = append(c.bars, bar{fmt.Sprintf("%s, %s", label, quantity.With(r.Change, r.Kind, units)), by, fmt.Sprintf("%+.1f", by)})
+	}
+	return c.picture("what each change does", "Change of the seat's fall")
+}
+
+// Shares draws on what the fall of the seat with the owner at ease hangs in many chairs.
+func Shares(d piece.Design, s size.Study) Picture {
+	c := barChart{title: cut(d.Title, 60) + ": on what the rest hangs", x: fmt.Sprintf("%% of the variance of the seat's fall, owner at ease, in %d chairs", s.Chairs)}
+	for _, spread := range s.Spreads {
+		if spread.Quantity != size.FallSitting {
+			continue
+		}
+		for k, share := range spread.Shares {
+			v := s.Varied[k]
+			c.bars = append(c.bars, bar{fmt.Sprintf("%s, held to %s", v.Key, quantity.With(v.Tolerance, v.Measure.Kind, d.Units)), 100 * share, fmt.Sprintf("%.0f %%", 100*share)})
+		}
+	}
+	return c.picture("on what the rest hangs", "Shares of the variance of the seat's fall")
+}
+
+// picture returns the largest bars as a picture.
+func (c barChart) picture(name, what string) Picture {
+	slices.SortStableFunc(c.bars, func(a, b bar) int {
+		switch x, y := math.Abs(a.value), math.Abs(b.value); {
+		case x > y:
+			return -1
+		case x < y:
+			return 1
+		}
+		return 0
+	})
+	c.bars = c.bars[:min(mostBars, len(c.bars))]
+	var alt []string
+	for _, b := range c.bars {
+		alt = append(alt, b.label+" "+b.said)
+	}
+	said := what + ": " + strings.Join(alt, "; ") + "."
+	return Picture{Name: name, Alt: said, draw: func(w io.Writer, f Format) error { return c.write(w, f, said) }}
+}
+
+// write draws the chart; alt says what it shows.
+func (c barChart) write(w io.Writer, f Format, alt string) error {
+	p := plot.New()
+	p.Title.Text, p.X.Label.Text = c.title, c.x
+	p.Title.TextStyle.Font, p.Title.Padding = typeface(12), 8
+	p.X.Label.TextStyle.Font, p.X.Tick.Label.Font, p.Y.Tick.Label.Font = typeface(10), typeface(9), typeface(9)
+	p.X.Padding = 4
+	var values plotter.Values
+	var labels []string
+	for _, b := range slices.Backward(c.bars) {
+		values, labels = append(values, b.value), append(labels, b.label)
+	}
+	if len(values) > 0 {
+		bars, err := plotter.NewBarChart(values, 11)
+		if err != nil {
+			return err
+		}
+		bars.Horizontal, bars.Color, bars.LineStyle.Width = true, rgb(0, 90, 160), 0
+		grid := plotter.NewGrid()
+		grid.Horizontal.Width, grid.Vertical.Color = 0, rgb(225, 225, 225)
+		p.Add(grid, bars, saying{c.bars})
+		p.NominalY(labels...)
+	}
+	wide := p.X.Max - p.X.Min
+	p.X.Min, p.X.Max = p.X.Min-0.12*wide, p.X.Max+0.12*wide // room for the values
+	return writePlot(w, f, p, alt)
+}
+
+// saying writes the value of each bar behind it.
+type saying struct{ bars []bar }
+
+// Plot writes the values.
+func (s saying) Plot(canvas draw.Canvas, p *plot.Plot) {
+	toX, toY := p.Transforms(&canvas)
+	for i, b := range s.bars {
+		style := text.Style{Color: ink, Font: typeface(9), XAlign: draw.XLeft, YAlign: draw.YCenter, Handler: plot.DefaultTextHandler}
+		gap := vg.Length(3)
+		if b.value < 0 {
+			style.XAlign, gap = draw.XRight, -3
+		}
+		canvas.FillText(style, vg.Point{X: toX(b.value) + gap, Y: toY(float64(len(s.bars) - 1 - i))}, b.said)
+	}
+}

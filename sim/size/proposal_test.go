@@ -1,0 +1,258 @@
+package size
+
+import (
+	"context"
+	"errors"
+	"math"
+	"testing"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/body/person"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// cradle is one that rocks sideways, in plain parts.
+func cradle() piece.Design {
+	return piece.Design{
+		Kind:   piece.Cradle,
+		Rocker: piece.Rocker{Radius: 34 * inch, Nose: 13 * inch, Tail: 13 * inch, Depth: 2.5 * inch, Width: inch, Wood: "black cherry"},
+		Parts:  []piece.Part{{Name: "box", Shape: piece.Box, At: r2.Vec{Y: 8 * inch}, Length: 17 * inch, Height: 6 * inch, Mass: 10}},
+		Bed:    piece.Bed{Height: 4.5 * inch, Length: 33 * inch, Width: 16 * inch},
+		Limits: piece.DefaultLimits(piece.Cradle),
+	}
+}
+
+// TestSolve asks for each thing that can be aimed for, and checks the answer afresh.
+func TestSolve(t *testing.T) {
+	for _, tt := range []struct {
+		name   string
+		design func() piece.Design
+		target piece.Target
+		off    func(r piece.Report) float64 // how far the answer misses, as a part of what a maker can tell
+	}{
+		{"back leans", readingChair, piece.Target{BackLeans: piece.Want(20 * degree)}, func(r piece.Report) float64 { return (r.Loads[1].BackRecline - 20*degree) / tiltStep }},
+		{"empty alone", readingChair, piece.Target{Empty: piece.Want(9 * degree)}, func(r piece.Report) float64 { return (r.Loads[0].SeatFall - 9*degree) / tiltStep }},
+		{"time alone", readingChair, piece.Target{OneRock: 2.3}, func(r piece.Report) float64 { return (r.Loads[1].Balance.Period - 2.3) / timeStep }},
+		{"a narrow board", readingChair, piece.Target{OneRock: 2.2, StockWidth: 6 * inch, StockLength: 36 * inch}, func(r piece.Report) float64 {
+			length, width := blank(r)
+			return max((r.Loads[1].Balance.Period-2.2)/timeStep, (width-6*inch)/tapeStep, (length-36*inch)/tapeStep)
+		}},
+		{"stiff strips", readingChair, piece.Target{SeatFalls: piece.Want(5 * degree), SmallestRadius: 43 * inch}, func(r piece.Report) float64 {
+			return max(math.Abs(r.Loads[1].SeatFall-5*degree)/tiltStep, (43*inch-(r.Design.Rocker.Radius-2.25*inch))/tapeStep)
+		}},
+		{"a cradle's tilt", cradle, piece.Target{LargestTilt: 12 * degree}, func(r piece.Report) float64 {
+			k := r.Design.Rocker
+			return (math.Abs(k.Nose/k.Radius-12*degree) + math.Abs(k.Nose-k.Tail)) / tiltStep // the curve ends at nose/R
+		}},
+		{"metric", func() piece.Design { d := readingChair(); d.Units = quantity.Metric; return d }, piece.Target{OneRock: 2.1}, func(r piece.Report) float64 {
+			fives := r.Design.Rocker.Radius / 0.005
+			return (r.Loads[1].Balance.Period-2.1)/timeStep + 1e6*math.Abs(fives-math.Round(fives))
+		}},
+	} {
+		d := tt.design()
+		d.Target = tt.target
+		s, err := Solve(d, Options{})
+		if err != nil {
+			t.Fatalf("%s: %v", tt.name, err)
+		}
+		p := s.Take()
+		if !p.Met() || p.Curve != OneArc || p.Curve.String() != "one arc" {
+			t.Errorf("%s: %v, met %v: %+v", tt.name, p.Curve, p.Met(), p.Misses)
+		}
+		fresh, err := piece.Check(p.Design, piece.Options{})
+		if err != nil {
+			t.Fatalf("%s: %v", tt.name, err)
+		}
+		if off := tt.off(fresh); !(math.Abs(off) <= 0.5) || !fresh.Holds() {
+			t.Errorf("%s: off by %v steps, holds %v: %+v", tt.name, off, fresh.Holds(), p.Design.Rocker)
+		}
+	}
+}
+
+// TestNearest holds what is said of a target that cannot be had: several are proposed, none
+// better than the one to take by more than a maker can tell, and what binds is named.
+func TestNearest(t *testing.T) {
+	d := readingChair()
+	d.Target = piece.Target{OneRock: 2, SeatFalls: piece.Want(6 * degree), Empty: piece.Want(2 * degree), Arcs: 2}
+	s, err := Solve(d, Options{Seed: 3})
+	if err != nil {
+		t.Fatal(err)
+	}
+	take := s.Take()
+	if len(s.Proposals) != 2 || take.Met() || len(take.Binds()) == 0 {
+		t.Errorf("%d proposals, met %v, binds %+v", len(s.Proposals), take.Met(), take.Binds())
+	}
+	for _, p := range s.Proposals {
+		if score(p.Misses) < score(take.Misses)-1 {
+			t.Errorf("%v scores %v, the one to take %v", p.Curve, score(p.Misses), score(take.Misses))
+		}
+		for _, m := range p.Misses {
+			if m.must() && m.Steps > 0.5 {
+				t.Errorf("%v breaks what must hold: %+v", p.Curve, m)
+			}
+		}
+	}
+	others := s.Others()
+	if len(others) != 4 || others[0].Curve != FlatterTail || others[3].Fitted != 5 {
+		t.Errorf("others %+v", others)
+	}
+}
+
+// TestUnsuited holds the errors.
+func TestUnsuited(t *testing.T) {
+	var nothing *NoTargetError
+	if _, err := Solve(readingChair(), Options{}); !errors.As(err, &nothing) || nothing.Error() == "" {
+		t.Errorf("without a target: %v", err)
+	}
+	measured := readingChair()
+	measured.Rocker.Radius = 0
+	measured.Measured.Spacing = 2 * inch
+	for i := -7; i <= 7; i++ {
+		x := float64(i) * 2 * inch
+		measured.Measured.Left = append(measured.Measured.Left, 42*inch-math.Sqrt(42*inch*42*inch-x*x))
+	}
+	measured.Target.OneRock = 2
+	var unsuited *UnsuitedError
+	if _, err := Solve(measured, Options{}); !errors.As(err, &unsuited) {
+		t.Errorf("measured rockers: %v", err)
+	}
+	if _, err := Like(readingChair(), measured); !errors.As(err, &unsuited) || unsuited.Error() == "" {
+		t.Errorf("measured rockers: %v", err)
+	}
+	var old *OldError
+	if _, err := Like(piece.Design{}, readingChair()); !errors.As(err, &old) || old.Error() == "" {
+		t.Errorf("no old piece: %v", err)
+	}
+	var key *piece.KeyError
+	if _, err := Like(readingChair(), piece.Design{}); !errors.As(err, &key) {
+		t.Errorf("no new piece: %v", err)
+	}
+	bare := piece.Design{Rocker: readingChair().Rocker}
+	if _, err := Chairs(context.Background(), bare, 10, StudyOptions{}); !errors.As(err, &key) {
+		t.Errorf("no weight: %v", err)
+	}
+	if _, err := WhatIf(bare); !errors.As(err, &key) {
+		t.Errorf("no weight: %v", err)
+	}
+}
+
+// TestNamed holds that each way, curve and quantity has a name of its own.
+func TestNamed(t *testing.T) {
+	seen := map[string]bool{}
+	add := func(name string) {
+		if name == "" || seen[name] {
+			t.Errorf("the name %q", name)
+		}
+		seen[name] = true
+	}
+	for _, w := range Ways {
+		add(w.String())
+	}
+	for _, c := range []Curve{OneArc, TwoArcs, ThreeArcs, FlatterTail, EvenTime} {
+		add(c.String())
+	}
+	for _, q := range Quantities() {
+		add(q.String())
+	}
+	for _, d := range []Deed{SlidConcentric, SlidStraight, RearLegsCut, Worn, PorchSlope, LeansAnInch} {
+		add(d.String())
+	}
+}
+
+// TestLowPointMoves holds that the low point moves under parts, plain bodies and people given by
+// their centres as it does under a seat: seen from what stands on it the piece is the same.
+func TestLowPointMoves(t *testing.T) {
+	parts := cradle()
+	parts.Kind, parts.Bed = piece.Chair, piece.Bed{}
+	parts.Limits = piece.Limits{}
+	parts.Sitters = []piece.Sitter{{Name: "one", Mass: 60, Centre: r2.Vec{X: 0.03, Y: 0.5}}}
+	body := plainBody()
+	for name, d := range map[string]piece.Design{"parts": parts, "body": body} {
+		moved := lowPoint(d, inch)
+		a, err := piece.Balance(d)
+		if err != nil {
+			t.Fatalf("%s: %v", name, err)
+		}
+		b, err := piece.Balance(moved)
+		if err != nil {
+			t.Fatalf("%s: %v", name, err)
+		}
+		for i := range a.Loads {
+			was, now := a.Loads[i].Person.Centre, b.Loads[i].Person.Centre
+			if a.Loads[i].Empty {
+				continue
+			}
+			if math.Abs(was.X-inch-now.X) > 1e-12 || was.Y != now.Y {
+				t.Errorf("%s: %v, then %v", name, was, now)
+			}
+		}
+	}
+	if moved := lowPoint(body, inch); math.Abs(moved.Body.Centre.X-(body.Body.Centre.X-inch)) > 1e-15 {
+		t.Errorf("body at %v", moved.Body.Centre)
+	}
+}
+
+// plainBody is a piece in plain numbers with one sitter.
+func plainBody() piece.Design {
+	return piece.Design{
+		Rocker:  piece.Rocker{Radius: 1.1, Nose: 0.4, Tail: 0.6},
+		Body:    piece.Body{Mass: 12, Centre: r2.Vec{X: 0.01, Y: 0.45}, Inertia: 1.5},
+		Sitters: []piece.Sitter{{Name: "one", Mass: 70, Centre: r2.Vec{X: -0.01, Y: 0.66}}},
+	}
+}
+
+// TestWhatIfWithoutRest holds that a piece that falls over has rows of nothing, and that a change
+// after which it does is the largest of all.
+func TestWhatIfWithoutRest(t *testing.T) {
+	d := plainBody()
+	d.Rocker.Radius = 0.5
+	if table, err := WhatIf(d); err != nil || !math.IsNaN(table.Now[Time]) {
+		t.Errorf("%+v, %v", table.Now, err)
+	}
+	edge := readingChair()
+	edge.Rocker.Radius = 25.6 * inch // an inch above the balance point
+	edge.Sitters[0].Person.Sizes[person.Stature] = 70 * inch
+	table, err := WhatIf(edge)
+	if err != nil {
+		t.Fatal(err)
+	}
+	worst := table.Rows[0].Effect
+	for _, r := range table.Rows {
+		if r.Effect > worst && !r.loose() {
+			t.Errorf("%s does more (%v) than the first (%v)", r.Key, r.Effect, worst)
+		}
+	}
+}
+
+// FuzzSolve holds that any target of any chair gives an answer that holds what must hold, or
+// says that it does not, without a number that is none.
+func FuzzSolve(f *testing.F) {
+	f.Add(2.0, 0.1, 0.03, 0.3, 1.0, 42.0, 17.0, 24.0)
+	f.Add(1.2, -0.2, 0.0, 0.8, 0.4, 25.0, 6.0, 8.0)
+	f.Fuzz(func(t *testing.T, time, falls, empty, margin, longest, radius, nose, tail float64) {
+		for _, x := range []float64{time, falls, empty, margin, longest, radius, nose, tail} {
+			if math.IsNaN(x) || math.Abs(x) > 1e3 {
+				t.Skip("no measure")
+			}
+		}
+		d := plainBody()
+		d.Seat = piece.Seat{Front: 0.42, Rear: 0.4, Depth: 0.45, Behind: 0.2}
+		d.Rocker = piece.Rocker{Radius: radius * inch, Nose: nose * inch, Tail: tail * inch}
+		d.Limits = piece.DefaultLimits(piece.Chair)
+		d.Target = piece.Target{OneRock: max(0, time), SeatFalls: piece.Want(falls), Empty: piece.Want(empty), BackMargin: max(0, margin), Longest: max(0, longest), Arcs: 1}
+		s, err := Solve(d, Options{})
+		if err != nil {
+			t.Skip("not a chair")
+		}
+		p := s.Take()
+		k := p.Design.Rocker
+		if !(k.Radius > 0 && k.Nose > 0 && k.Tail > 0) || math.IsInf(k.Radius, 0) || math.IsNaN(p.Design.Seat.Behind) {
+			t.Errorf("%+v behind %v", k, p.Design.Seat.Behind)
+		}
+		if r, err := piece.Balance(p.Design); p.Met() && (err != nil || !r.Holds()) {
+			t.Errorf("said to be met: %v, %+v", err, k)
+		}
+	})
+}
