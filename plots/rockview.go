@@ -160,24 +160,35 @@ func (f frame) paths(r piece.Rocking, least, most float64) []group {
 
 // samples writes the motion; see [RockingView].
 func (f frame) samples(r piece.Rocking, p panel) string {
-	edge, slope := r.Report.Edge, r.Report.Design.Floor.Slope
+	states := make([]instant, samplesOf(r)+1)
+	for i := range states {
+		time := float64(i) * sampleEvery
+		states[i] = instant{time, r.Trace.At(time).Tilt}
+	}
+	return f.written(r.Report, r.Load.Balance.Rest.Tilt, states, p.at)
+}
+
+// An instant is a tilt at a time.
+type instant struct{ time, tilt float64 }
+
+// written writes instants of a piece that is drawn at rest; point says where each lies on
+// the trace, mm of paper.
+func (f frame) written(report piece.Report, rest float64, states []instant, point func(time, tilt float64) r2.Vec) string {
+	edge, slope := report.Edge, report.Design.Floor.Slope
 	at := func(tilt float64) (origin, contact r2.Vec) {
 		q := poseAt(edge, tilt, slope)
 		return f.svg(q.place(r2.Vec{})), f.svg(q.place(q.contact))
 	}
-	rest := r.Load.Balance.Rest.Tilt
 	origin0, contact0 := at(rest)
 	var b strings.Builder
 	b.WriteString(strconv.FormatFloat(sampleEvery, 'g', -1, 64))
-	for i := range samplesOf(r) + 1 {
-		time := float64(i) * sampleEvery
-		tilt := r.Trace.At(time).Tilt
-		origin, contact := at(tilt)
-		moved := r2.Sub(origin, r2.Rotate(origin0, rest-tilt, r2.Vec{})) // y runs down: clockwise is +
+	for _, s := range states {
+		origin, contact := at(s.tilt)
+		moved := r2.Sub(origin, r2.Rotate(origin0, rest-s.tilt, r2.Vec{})) // y runs down: clockwise is +
 		touched := r2.Sub(contact, contact0)
-		point := r2.Sub(p.at(time, tilt), p.at(0, rest))
+		point := r2.Sub(point(s.time, s.tilt), point(0, rest))
 		b.WriteByte(';')
-		for k, x := range []float64{moved.X, moved.Y, inDegrees(rest - tilt), touched.X, touched.Y, point.X, -point.Y} {
+		for k, x := range []float64{moved.X, moved.Y, inDegrees(rest - s.tilt), touched.X, touched.Y, point.X, -point.Y} {
 			if k > 0 {
 				b.WriteByte(' ')
 			}

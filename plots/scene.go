@@ -31,6 +31,7 @@ const (
 	withPiece   mover = "piece"   // the piece that rolls
 	withContact mover = "contact" // where it touches the floor
 	withTime    mover = "time"    // the point of the trace
+	withTilt    mover = "tilt"    // a level line across charts whose tilts lie one beside the other
 )
 
 // A shape is a line, an area, a ring or a text. Zero colours draw nothing.

@@ -350,13 +350,15 @@ func (f frame) scaleAt() float64 {
 }
 
 // rule draws a scale in the maker's units.
-func (f frame) rule(r piece.Report) group {
+func (f frame) rule(r piece.Report) group { return f.ruleAt(r, r2.Vec{X: margin, Y: f.scaleAt()}) }
+
+// ruleAt is rule at a place of the paper.
+func (f frame) ruleAt(r piece.Report, from r2.Vec) group {
 	rule := group{name: "scale"}
 	length, text := 12*0.0254, "12 in"
 	if r.Design.Units == quantity.Metric {
 		length, text = 0.300, "300 mm"
 	}
-	from := r2.Vec{X: margin, Y: f.scaleAt()}
 	to := r2.Add(from, r2.Vec{X: length * f.scale})
 	up := r2.Vec{Y: 1.2}
 	rule.add(path(ink, 0.4, r2.Add(from, up), r2.Sub(from, up), from, to, r2.Add(to, up), r2.Sub(to, up)))

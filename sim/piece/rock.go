@@ -49,19 +49,10 @@ func Rock(d Design, options RockOptions) (Rocking, error) {
 	if err != nil {
 		return Rocking{}, err
 	}
-	r := Rocking{Report: report}
-	if r.Load, err = pickLoad(report.Loads, options.Load); err != nil {
+	r, err := report.Follow(options)
+	if err != nil {
 		return r, err
 	}
-	if !r.Load.Upright() {
-		return r, fmt.Errorf("%s does not stand upright, so it cannot be rocked: see check", r.Load.Name)
-	}
-	r.Ground, r.Losses = GroundOf(d.Floor.Surface), d.losses(r.Load)
-	if r.Start, err = d.start(&r, options); err != nil {
-		return r, err
-	}
-	r.Trace = motion.Run(r.Load.Rig, r.Load.Balance, r.Start, motion.Options{Duration: or(options.Duration, 30), Losses: r.Losses, Keep: true})
-	r.HalvesIn = halvesIn(r.Trace, r.Load.Balance.Rest.Tilt)
 	r.Survivals = d.survivals(report)
 	r.Seating = d.seating(report)
 	r.Slopes = d.slopes(report)
@@ -76,6 +67,11 @@ func Rock(d Design, options RockOptions) (Rocking, error) {
 func pickLoad(loads []Load, name string) (*Load, error) {
 	if name == "" {
 		return &loads[min(1, len(loads)-1)], nil
+	}
+	for i := range loads { // one name may be the beginning of another
+		if loads[i].Name == name {
+			return &loads[i], nil
+		}
 	}
 	var names []string
 	for i := range loads {

@@ -70,8 +70,13 @@ func (f *File) keysOf(values map[string]string) []string {
 	slices.SortStableFunc(keys, func(a, b string) int {
 		x, foundX := f.find(a)
 		y, foundY := f.find(b)
-		if foundX && foundY && x.Value.Line == y.Value.Line {
+		switch {
+		case foundX && foundY && x.Value.Line == y.Value.Line:
 			return y.Value.Column - x.Value.Column
+		case foundX && foundY:
+			return x.Value.Line - y.Value.Line
+		case foundX != foundY: // those that are there first
+			return map[bool]int{true: -1, false: 1}[foundX]
 		}
 		return 0
 	})

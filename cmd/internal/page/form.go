@@ -1,0 +1,245 @@
+package page
+
+import (
+	"encoding/json"
+	"fmt"
+	"hash/fnv"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+	"sync"
+
+	"rockerwright/cmd/internal/design"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// A form is what a maker can change of a design, in groups as in the file; those that
+// matter first stand in the first.
+type form struct {
+	Groups []formGroup `json:"groups"`
+}
+
+type formGroup struct {
+	Name   string  `json:"name"`
+	Open   bool    `json:"open"`
+	Fields []field `json:"fields"`
+}
+
+// A field is one entry. A measure has a range; a choice has its words, or is any text.
+type field struct {
+	Key     string   `json:"key"`
+	Label   string   `json:"label"`
+	Unit    string   `json:"unit,omitempty"`
+	Low     float64  `json:"low"`
+	High    float64  `json:"high"`
+	Step    float64  `json:"step,omitempty"`
+	Words   []string `json:"words,omitempty"`
+	Text    bool     `json:"text,omitempty"`
+	Example string   `json:"example,omitempty"`
+}
+
+// A value is what an entry has now.
+type value struct {
+	Text string  `json:"text"` // as it is typed; "" where it is not given
+	At   float64 `json:"at"`   // of a measure, in its unit
+}
+
+// id returns by what a form is told from another.
+func (f form) id() string {
+	data, err := json.Marshal(f)
+	if err != nil {
+		return ""
+	}
+	h := fnv.New64a()
+	h.Write(data) // a hash takes all
+	return strconv.FormatUint(h.Sum64(), 36)
+}
+
+func itoa(n int) string { return strconv.Itoa(n) }
+
+// sectionOrder is the order of the sections in a file.
+var sectionOrder = []string{"", "rocker", "seat", "bed", "back", "arms", "piece", "part", "body", "measured", "sitter", "people", "floor", "limits", "target", "shop"}
+
+// always are the sections that are offered where the file has none of their entries.
+var always = []string{"", "rocker", "floor", "limits"}
+
+// first are the entries that matter most, as far as a design has them.
+var first = []string{
+	"rocker.radius", "rocker.arcs.N.radius", "rocker.arcs.N.length", "rocker.nose", "rocker.tail", "seat.behind_low_point", "seat.front", "seat.rear",
+	"bed.height", "back.recline", "sitter.N.age", "sitter.N.height", "sitter.N.weight", "people.youngest", "people.oldest", "piece.weight", "floor.surface", "floor.slope",
+}
+
+// onlyGiven are the entries that are offered only where they are given: another way to
+// draw the same thing, or a list.
+var onlyGiven = []string{"rocker.arcs.", "rocker.density", "part.", "body.", "measured.", ".ahead", ".above", ".centre.", ".inertia", ".percentile", "sitter.N.posture"}
+
+// never are not changed on the page; units and kind by what they are started from.
+var never = []string{"kind", "units", "sitter.N.mass"}
+
+// formOf returns the form of a design.
+func formOf(f *design.File) form {
+	groups := map[string][]field{}
+	given := map[string]bool{}
+	var top []field
+	add := func(general, key string, made field) {
+		_, has := f.Held(key)
+		section, _, sectioned := strings.Cut(general, ".")
+		if !sectioned {
+			section = ""
+		}
+		only := slices.ContainsFunc(onlyGiven, func(part string) bool { return strings.Contains(general, part) })
+		arcs := len(f.Design.Rocker.Arcs) > 0 && (general == "rocker.radius" || general == "rocker.tail")
+		if slices.Contains(never, general) || only && !has || arcs || general == "rocks" && f.Design.Kind != piece.Cradle {
+			return
+		}
+		given[section] = given[section] || has
+		if place := slices.Index(first, general); place >= 0 && (has || section == "floor" || section == "rocker") {
+			top = append(top, made)
+			return
+		}
+		groups[section] = append(groups[section], made)
+	}
+	for _, c := range piece.Choices() {
+		for _, key := range keysOf(c.Key, f.Design) {
+			add(c.Key, key, field{Key: key, Label: numbered(key, c.Label), Words: c.Words, Text: c.Words == nil})
+		}
+	}
+	for _, key := range f.Design.Keys() {
+		if m, at, err := f.Design.Measure(key); err == nil {
+			add(m.Key, key, measureField(f.Design, key, m, *at))
+		}
+	}
+	rank := func(a field) int { return slices.Index(first, general(a.Key)) }
+	slices.SortStableFunc(top, func(a, b field) int { return rank(a) - rank(b) })
+	made := form{Groups: []formGroup{{Name: "first", Open: true, Fields: top}}}
+	for _, section := range sectionOrder {
+		if fields := groups[section]; len(fields) > 0 && (given[section] || slices.Contains(always, section)) {
+			made.Groups = append(made.Groups, formGroup{Name: section, Fields: fields})
+		}
+	}
+	return made
+}
+
+// general returns a key of a list with N for its number.
+func general(key string) string {
+	words := strings.Split(key, ".")
+	for i, w := range words {
+		if _, err := strconv.Atoi(w); err == nil {
+			words[i] = "N"
+		}
+	}
+	if words[0] == "sitter" && len(words) > 1 && words[1] != "N" {
+		words = slices.Insert(words, 1, "N")
+	}
+	return strings.Join(words, ".")
+}
+
+// keysOf returns the keys of a choice in a design, numbered from 1.
+func keysOf(key string, d piece.Design) []string {
+	section, rest, listed := strings.Cut(key, ".N.")
+	if !listed {
+		return []string{key}
+	}
+	have := map[string]int{"sitter": len(d.Sitters), "part": len(d.Parts)}[section]
+	if have == 1 {
+		return []string{section + "." + rest}
+	}
+	var keys []string
+	for n := range have {
+		keys = append(keys, fmt.Sprintf("%s.%d.%s", section, n+1, rest))
+	}
+	return keys
+}
+
+// numbered returns a label with the number of its key's list in front.
+func numbered(key, label string) string {
+	for _, word := range strings.Split(key, ".") {
+		if _, err := strconv.Atoi(word); err == nil {
+			return word + ": " + label
+		}
+	}
+	return label
+}
+
+// measureField returns the field of a measure; its range reaches to where it stands.
+func measureField(d piece.Design, key string, m piece.Measure, at float64) field {
+	one, err := quantity.FromNumber(1, m.Kind, d.Units)
+	if err != nil {
+		one = 1
+	}
+	step := m.Step / one
+	if d.Units == quantity.Metric {
+		switch m.Kind {
+		case quantity.Length:
+			step = 1
+		case quantity.Mass:
+			step = 0.5
+		}
+	}
+	if step == 0 {
+		step = (m.High - m.Low) / one / 100
+	}
+	low, high := math.Floor(m.Low/one/step)*step, math.Ceil(m.High/one/step)*step
+	if at != 0 {
+		low, high = min(low, math.Floor(at/one/step)*step), max(high, math.Ceil(at/one/step)*step)
+	}
+	return field{
+		Key: key, Label: numbered(key, m.Label), Unit: quantity.Unit(m.Kind, d.Units), Low: rounded(low), High: rounded(high), Step: rounded(step),
+		Example: strings.Trim(exampleOf(m, d.Units), `"`),
+	}
+}
+
+// exampleOf returns what a measure might be, as typed.
+func exampleOf(m piece.Measure, units quantity.System) string {
+	if units == quantity.Inch {
+		return m.Example
+	}
+	return metricExamples()[m.Key]
+}
+
+// metricExamples are the examples of the measures in millimetres and kilograms, by key.
+var metricExamples = sync.OnceValue(func() map[string]string {
+	list := map[string]string{}
+	for _, m := range piece.Measures() {
+		if x, err := quantity.Parse(strings.Trim(m.Example, `"`), m.Kind, quantity.Inch); err == nil {
+			list[m.Key] = quantity.Shop(x, m.Kind, quantity.Metric)
+		}
+	}
+	return list
+})
+
+// rounded returns a number without the dust of its division.
+func rounded(x float64) float64 { return math.Round(x*1e6) / 1e6 }
+
+// valuesOf returns what the entries of a form have now.
+func valuesOf(f *design.File, made form) map[string]value {
+	values := map[string]value{}
+	for _, g := range made.Groups {
+		for _, one := range g.Fields {
+			text, held := f.Held(one.Key)
+			if one.Step == 0 {
+				values[one.Key] = value{Text: text}
+				continue
+			}
+			m, at, err := f.Design.Measure(one.Key)
+			if err != nil {
+				continue
+			}
+			if !held && *at == 0 {
+				values[one.Key] = value{}
+				continue
+			}
+			unit, err := quantity.FromNumber(1, m.Kind, f.Design.Units)
+			if err != nil {
+				continue
+			}
+			if !held { // our own, such as a limit
+				text = design.AsTyped(*at, m.Kind, f.Design.Units)
+			}
+			values[one.Key] = value{Text: text, At: rounded(*at / unit)}
+		}
+	}
+	return values
+}

@@ -1,0 +1,136 @@
+package page
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"strings"
+
+	"rockerwright/cmd/internal/design"
+	"rockerwright/cmd/internal/report"
+	"rockerwright/cmd/internal/words"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+	"rockerwright/sim/size"
+)
+
+// begin answers with a starting design.
+func (s *Site) begin(_ context.Context, a ask) (any, error) {
+	text, found := design.Start(a.Kind)
+	if !found {
+		return nil, fmt.Errorf("there is no starting design %q; there are %s", a.Kind, strings.Join(design.Starts(), ", "))
+	}
+	return Work{Name: a.Kind + ".toml", Text: text, Changes: []string{}}, nil
+}
+
+// file answers with the design file, the changes written into it.
+func (s *Site) file(_ context.Context, a ask) (any, error) {
+	f, err := a.Work.file()
+	if err != nil {
+		return nil, err
+	}
+	text, err := f.Saved(f.Design)
+	return Work{Name: a.Name, Text: text, Changes: []string{}}, err
+}
+
+// units answers with the design file for other units.
+func (s *Site) units(_ context.Context, a ask) (any, error) {
+	f, err := a.Work.file()
+	if err != nil {
+		return nil, err
+	}
+	units := quantity.Inch
+	if a.Units == unitsWord(quantity.Metric) {
+		units = quantity.Metric
+	}
+	text, err := f.In(units)
+	return Work{Name: a.Name, Text: text, Changes: []string{}}, err
+}
+
+// likeness are the changes after which a piece feels as the one that was kept.
+type likeness struct {
+	Found   bool     `json:"found"`
+	Changes []string `json:"changes"`
+	Says    string   `json:"says"`
+}
+
+// like answers what to change so that the feel is as before.
+func (s *Site) like(ctx context.Context, a ask) (any, error) {
+	if a.Before == nil {
+		return nil, errors.New("keep a design as before first; then change the person or the seat")
+	}
+	old, err := a.Before.file()
+	if err != nil {
+		return nil, err
+	}
+	f, err := a.Work.file()
+	if err != nil {
+		return nil, err
+	}
+	if err := ctx.Err(); err != nil {
+		return nil, err
+	}
+	l, err := size.Like(old.Design, f.Design)
+	if err != nil {
+		return nil, f.Explain(err)
+	}
+	for _, k := range l.Ways {
+		if k.Way.String() != a.Way {
+			continue
+		}
+		if !k.Found {
+			return likeness{Says: words.NoRadius(k)}, nil
+		}
+		changes, err := changed(f.Design, k.Design)
+		return likeness{Found: true, Changes: changes, Says: words.Found(k)}, err
+	}
+	return nil, fmt.Errorf("there is no way %q", a.Way)
+}
+
+// changed returns the changes that lead from a design to one with the same entries.
+func changed(from, to piece.Design) ([]string, error) {
+	changes := []string{}
+	from, to = from.Clone(), to.Clone()
+	for _, key := range from.Keys() {
+		measure, was, err := from.Measure(key)
+		if err != nil {
+			return nil, err
+		}
+		_, is, err := to.Measure(key)
+		if err != nil {
+			return nil, err
+		}
+		if *was != *is {
+			changes = append(changes, key+"="+design.AsTyped(*is, measure.Kind, from.Units))
+		}
+	}
+	return changes, nil
+}
+
+// document is a file for the page to hand over.
+type document struct {
+	Name string `json:"name"`
+	Text string `json:"text"`
+}
+
+// report answers with the report to keep with the piece.
+func (s *Site) report(ctx context.Context, a ask) (any, error) {
+	f, err := a.Work.file()
+	if err != nil {
+		return nil, err
+	}
+	date, err := s.Today()
+	if err != nil {
+		return nil, err
+	}
+	subject, err := report.About(f, words.Making{Source: f.Name, Command: s.command(f), Date: date, Version: s.Version}, nil)
+	if err != nil {
+		return nil, err
+	}
+	if err := ctx.Err(); err != nil {
+		return nil, err
+	}
+	var b strings.Builder
+	err = report.Write(&b, subject)
+	return document{strings.TrimSuffix(f.Name, ".toml") + "-report.html", b.String()}, err
+}

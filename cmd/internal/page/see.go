@@ -1,0 +1,272 @@
+package page
+
+import (
+	"context"
+	"math"
+	"strings"
+
+	"rockerwright/cmd/internal/design"
+	"rockerwright/cmd/internal/words"
+	"rockerwright/plots"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// A view is what the page shows of a design.
+type view struct {
+	Fault *fault `json:"fault,omitempty"` // and nothing else
+
+	Title   string `json:"title,omitempty"`
+	Units   string `json:"units,omitempty"`
+	Picture string `json:"picture,omitempty"`
+	Alt     string `json:"alt,omitempty"`
+	Sheet   string `json:"sheet,omitempty"` // the first page of check
+	More    string `json:"more,omitempty"`  // the rest of it
+	Both    string `json:"both,omitempty"`  // before and now side by side
+	Held    held   `json:"held"`
+	Became  string `json:"became,omitempty"` // of the motion
+
+	Load  string   `json:"load"`
+	Loads []string `json:"loads,omitempty"`
+	Live  *live    `json:"live,omitempty"`
+
+	Form   *form            `json:"form,omitempty"` // where the page has another one
+	FormID string           `json:"formID,omitempty"`
+	Values map[string]value `json:"values,omitempty"`
+}
+
+// held says whether the limits hold.
+type held struct {
+	Holds bool   `json:"holds"`
+	Text  string `json:"text"`
+}
+
+// live is by what the page moves the drawing: see plots.Live.
+type live struct {
+	Handles []handle   `json:"handles"`
+	Pivot   [2]float64 `json:"pivot"`
+	Rest    float64    `json:"rest"`
+	First   float64    `json:"first"`
+	Step    float64    `json:"step"`
+	Tilts   int        `json:"tilts"`
+	Moving  bool       `json:"moving"`
+}
+
+// A handle is pulled to change measures.
+type handle struct {
+	Name  string     `json:"name"`
+	At    [2]float64 `json:"at"`
+	Along [2]float64 `json:"along"`
+	Pulls []pull     `json:"pulls"`
+}
+
+// A pull is by how much a measure changes, in its unit, for one unit along the handle.
+type pull struct {
+	Key string  `json:"key"`
+	By  float64 `json:"by"`
+}
+
+// see answers what is seen of a design. Work stops between its parts when ctx is done.
+func (s *Site) see(ctx context.Context, a ask) (view, error) {
+	f, report, bad := checked(a.Work, !a.More)
+	if bad != nil {
+		return view{Fault: bad}, nil
+	}
+	v := view{Title: report.Design.Title, Units: unitsWord(report.Design.Units)}
+	w := watchedOf(report, a.Load)
+	w.Narrow = a.Narrow
+	if bad := v.move(&w, a.Motion); bad != nil {
+		return view{Fault: bad}, nil
+	}
+	if a.Before != nil {
+		_, before, bad := checked(*a.Before, true)
+		if bad != nil {
+			bad.Before = true
+			return view{Fault: bad}, nil
+		}
+		then := watchedOf(before, w.Load.Name)
+		w.Before = &then
+		v.Both = markup(words.Columns("", "", []words.Column{{Head: "before", Report: before}, {Head: "now", Report: report}}).Blocks)
+	}
+	if err := ctx.Err(); err != nil {
+		return v, err
+	}
+	if err := v.draw(w); err != nil {
+		return v, err
+	}
+	if err := ctx.Err(); err != nil {
+		return v, err
+	}
+	v.sheet(words.Check(report, f.Name, s.command(f), nil), a.More)
+	line := words.Held(report)
+	v.Held = held{!line.Bad, line.Text}
+	v.Load = w.Load.Name
+	for i := range report.Loads {
+		v.Loads = append(v.Loads, report.Loads[i].Name)
+	}
+	form := formOf(f)
+	v.FormID, v.Values = form.id(), valuesOf(f, form)
+	if v.FormID != a.Form {
+		v.Form = &form
+	}
+	return v, nil
+}
+
+// checked reads and checks a design, in brief without what only --all shows.
+func checked(w Work, brief bool) (*design.File, piece.Report, *fault) {
+	f, err := w.file()
+	if err != nil {
+		return nil, piece.Report{}, faultOf(err)
+	}
+	report, err := piece.Check(f.Design, piece.Options{Releases: []float64{}, Brief: brief}) // let go from elsewhere
+	if err != nil {
+		bad := faultOf(f.Explain(err))
+		if entry := faultOf(err); entry.Key != "" {
+			bad.Key = entry.Key
+		}
+		return nil, piece.Report{}, bad
+	}
+	return f, report, nil
+}
+
+// watchedOf returns the load of a name, or else the first person, and its motion.
+func watchedOf(r piece.Report, name string) plots.Watched {
+	w := plots.Watched{Report: r, Load: &r.Loads[min(1, len(r.Loads)-1)]}
+	for i := range r.Loads {
+		if l := &r.Loads[i]; l.Name == name {
+			w.Load = l
+		}
+	}
+	return w
+}
+
+// watchedFor is how long a motion is followed, s.
+const watchedFor = 12
+
+// move works out the motion that is asked for, or the usual one to be drawn beside it.
+func (v *view) move(w *plots.Watched, m *motion) *fault {
+	options := piece.RockOptions{Load: w.Load.Name, Duration: watchedFor}
+	d := w.Report.Design
+	if m != nil {
+		w.Moving = true
+		var err error
+		if m.From != "" {
+			if options.From, err = quantity.Parse(m.From, quantity.Angle, d.Units); err == nil && math.Abs(options.From) > math.Pi/2 {
+				options.From = math.Copysign(math.Pi/2, options.From)
+			}
+			if err != nil {
+				return &fault{Key: "from", Message: err.Error()}
+			}
+		}
+		if m.Push != "" {
+			if options.Force, err = quantity.Parse(m.Push, quantity.Force, d.Units); err != nil {
+				return &fault{Key: "push", Message: err.Error()}
+			}
+		}
+	}
+	if !w.Load.Upright() {
+		if m != nil {
+			return &fault{Key: "from", Message: words.DoesNotStand(w.Report, w.Load)}
+		}
+		return nil
+	}
+	rocking, err := w.Report.Follow(options)
+	if err != nil {
+		if m != nil {
+			bad := faultOf(err)
+			bad.Key = "push"
+			return bad
+		}
+		return nil
+	}
+	w.Motion = &rocking
+	if m != nil {
+		v.Became = words.Became(rocking)
+	}
+	return nil
+}
+
+// draw draws what is watched.
+func (v *view) draw(w plots.Watched) error {
+	drawn := plots.LiveView(w)
+	var svg strings.Builder
+	if err := drawn.InPage(&svg); err != nil {
+		return err
+	}
+	v.Picture, v.Alt = svg.String(), drawn.Alt
+	v.Live = &live{Pivot: drawn.Pivot, Rest: drawn.Rest, First: drawn.First, Step: drawn.Step, Tilts: drawn.Tilts, Moving: w.Moving}
+	for _, h := range drawn.Handles {
+		v.Live.Handles = append(v.Live.Handles, handle{h.Name, h.At, h.Along, pulls(w.Report.Design, h)})
+	}
+	return nil
+}
+
+// sheet writes the first page, and the rest where it is asked for.
+func (v *view) sheet(s words.Sheet, more bool) {
+	var first, rest []words.Block
+	for _, b := range s.Blocks {
+		if b.All {
+			rest = append(rest, b)
+		} else {
+			first = append(first, b)
+		}
+	}
+	v.Sheet = "<h2>" + words.Escaped(s.Title) + "</h2>\n" + markup(first)
+	if more {
+		v.More = markup(rest)
+	}
+}
+
+// markup returns blocks as HTML.
+func markup(blocks []words.Block) string {
+	var b strings.Builder
+	if err := words.HTML(&b, blocks, 3); err != nil {
+		return "" // a builder does not fail
+	}
+	return b.String()
+}
+
+// pulls returns which measures a handle changes.
+func pulls(d piece.Design, h plots.Handle) []pull {
+	one, err := quantity.FromNumber(1, quantity.Length, d.Units)
+	if err != nil {
+		return nil
+	}
+	by := h.Metres / one
+	arcs := len(d.Rocker.Arcs)
+	length := func(i int) string {
+		name := "length"
+		if d.Rocker.Arcs[i].Flat != 0 {
+			name = "flat"
+		}
+		return "rocker.arcs." + itoa(i+1) + "." + name
+	}
+	turn := func(i int) bool { return d.Rocker.Arcs[i].Turn != 0 }
+	switch {
+	case len(d.Measured.Left)+len(d.Measured.Right) > 0:
+		return nil // it is as it was measured
+	case h.Name == "low" && d.Seat.Depth > 0:
+		return []pull{{"seat.behind_low_point", by}}
+	case h.Name == "low" && arcs > 0:
+		return []pull{{"rocker.nose", -by}}
+	case h.Name == "low":
+		return []pull{{"rocker.nose", -by}, {"rocker.tail", by}}
+	case h.Name == "nose" && arcs > 0 && turn(0), h.Name == "tail" && arcs > 0 && turn(arcs-1):
+		return nil
+	case h.Name == "nose" && arcs > 0:
+		return []pull{{"rocker.nose", by}, {length(0), by}}
+	case h.Name == "nose":
+		return []pull{{"rocker.nose", by}}
+	case arcs > 0:
+		return []pull{{length(arcs - 1), by}}
+	}
+	return []pull{{"rocker.tail", by}}
+}
+
+// unitsWord returns the word for a system that stands in a file.
+func unitsWord(u quantity.System) string {
+	if u == quantity.Metric {
+		return "metric"
+	}
+	return "inch"
+}

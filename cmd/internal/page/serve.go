@@ -1,0 +1,105 @@
+package page
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"log"
+	"net"
+	"net/http"
+	"strconv"
+	"syscall"
+	"time"
+)
+
+// Port is where the page is looked for first.
+const Port = 4600
+
+// triedPorts is how many ports are tried, one after the other.
+const triedPorts = 20
+
+// A Door is where a site is served, on loopback alone.
+type Door struct {
+	Asked, Port int // the port that was asked for, and the one that was free
+	listeners   []net.Listener
+}
+
+// URL returns the address of the page.
+func (d *Door) URL() string { return fmt.Sprintf("http://127.0.0.1:%d/", d.Port) }
+
+// Open listens on a port of 127.0.0.1, and of ::1 where there is one; where the port is
+// taken, on the next that is free. Port 0 is any.
+func Open(port int) (*Door, error) {
+	var err error
+	for p := port; p <= 65535 && p < port+triedPorts; p++ {
+		var d *Door
+		if d, err = open(p); err == nil {
+			d.Asked = port
+			return d, nil
+		}
+		if !errors.Is(err, syscall.EADDRINUSE) {
+			break
+		}
+	}
+	return nil, fmt.Errorf("no port from %d on can be opened on this machine: %w. For another: --port 5000", port, err)
+}
+
+func open(port int) (*Door, error) {
+	four, err := net.Listen("tcp4", net.JoinHostPort("127.0.0.1", strconv.Itoa(port)))
+	if err != nil {
+		return nil, err
+	}
+	d := &Door{Port: four.Addr().(*net.TCPAddr).Port, listeners: []net.Listener{four}}
+	six, err := net.Listen("tcp6", net.JoinHostPort("::1", strconv.Itoa(d.Port)))
+	switch {
+	case err == nil:
+		d.listeners = append(d.listeners, six)
+	case errors.Is(err, syscall.EADDRINUSE): // "localhost" would lead to somebody else
+		return nil, errors.Join(err, four.Close())
+	}
+	return d, nil
+}
+
+// hosts are the names by which the page is asked for.
+func (d *Door) hosts() []string {
+	var list []string
+	for _, name := range []string{"127.0.0.1", "localhost", "[::1]"} {
+		list = append(list, fmt.Sprintf("%s:%d", name, d.Port))
+	}
+	return list
+}
+
+// Bounds in time: of a whole request, of an answer to who reads slowly, between two
+// requests, and of those under way when it is closed.
+const (
+	headTime  = 5 * time.Second
+	readTime  = 10 * time.Second
+	writeTime = 30 * time.Second
+	idleTime  = 60 * time.Second
+	closeTime = 400 * time.Millisecond
+)
+
+// Serve serves the site until ctx is done, and then closes within half a second.
+func (d *Door) Serve(ctx context.Context, s *Site) error {
+	server := &http.Server{
+		Handler: atWork(s.handler(d.hosts())), ConnContext: known, ReadHeaderTimeout: headTime, ReadTimeout: readTime, WriteTimeout: writeTime,
+		IdleTimeout: idleTime, MaxHeaderBytes: 16 << 10, ErrorLog: log.New(io.Discard, "", 0),
+		BaseContext: func(net.Listener) context.Context { return ctx },
+	}
+	ended := make(chan error, len(d.listeners))
+	for _, l := range d.listeners {
+		go func() { ended <- server.Serve(&few{Listener: l}) }()
+	}
+	select {
+	case err := <-ended:
+		return errors.Join(err, server.Close())
+	case <-ctx.Done():
+	}
+	last, cancel := context.WithTimeout(context.Background(), closeTime)
+	defer cancel()
+	if err := server.Shutdown(last); err != nil {
+		return server.Close()
+	}
+	return nil
+}

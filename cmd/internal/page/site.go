@@ -1,0 +1,148 @@
+package page
+
+import (
+	"context"
+	"embed"
+	"encoding/json"
+	"errors"
+	"io"
+	"net/http"
+	"strings"
+	"time"
+
+	"rockerwright/cmd/internal/design"
+	"rockerwright/cmd/internal/words"
+	"rockerwright/plots"
+)
+
+//go:embed page.html page.css *.js
+var files embed.FS
+
+// A Site is the live page of one design. Its fields are read alone once it serves.
+type Site struct {
+	Start   Work                             // what it begins with
+	Version string                           // of the program
+	Today   func() (time.Time, error)        // the date of a report
+	Command func(*design.File) words.Command // what to type for a change; nil names the entry alone
+}
+
+// command returns what to type for a change to a design.
+func (s *Site) command(f *design.File) words.Command {
+	if s.Command == nil {
+		return func(key, value string) string { return key + "=" + value }
+	}
+	return s.Command(f)
+}
+
+// handler answers for a site whose names are hosts, "127.0.0.1:4600".
+func (s *Site) handler(hosts []string) http.Handler {
+	mux := http.NewServeMux()
+	for path, file := range map[string][2]string{
+		"/{$}": {"page.html", "text/html; charset=utf-8"}, "/page.css": {"page.css", "text/css; charset=utf-8"},
+		"/page.js": {"page.js", "text/javascript; charset=utf-8"}, "/form.js": {"form.js", "text/javascript; charset=utf-8"},
+		"/picture.js": {"picture.js", "text/javascript; charset=utf-8"}, "/work.js": {"work.js", "text/javascript; charset=utf-8"},
+	} {
+		data, err := files.ReadFile(file[0])
+		if err != nil {
+			panic("page: " + err.Error()) // it is embedded
+		}
+		mux.Handle("GET "+path, content(file[1], data))
+	}
+	mux.Handle("GET /rocking.js", content("text/javascript; charset=utf-8", []byte(plots.Script)))
+	d := desk{slots: make(chan struct{}, mostAtOnce), line: make(chan struct{}, mostWaiting)}
+	mux.Handle("GET /start", d.answer(func(context.Context, ask) (any, error) { return s.Start, nil }))
+	mux.Handle("POST /start", d.answer(s.begin))
+	mux.Handle("POST /see", d.answer(func(ctx context.Context, a ask) (any, error) { return s.see(ctx, a) }))
+	mux.Handle("POST /like", d.answer(s.like))
+	mux.Handle("POST /file", d.answer(s.file))
+	mux.Handle("POST /units", d.answer(s.units))
+	mux.Handle("POST /report", d.answer(s.report))
+	return guard(hosts, mux)
+}
+
+// content answers with what is embedded.
+func content(kind string, data []byte) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
+		w.Header().Set("Content-Type", kind)
+		w.Write(data) // a reader that has gone is no error of ours
+	})
+}
+
+// How many requests are worked on at once, and how many wait for that.
+const (
+	mostAtOnce  = 2
+	mostWaiting = 64
+)
+
+// A desk is where requests are worked on, few at once.
+type desk struct{ slots, line chan struct{} }
+
+// errBusy is said where too many wait.
+var errBusy = errors.New("too much is asked at once; try again")
+
+// answer answers requests with what work makes of them.
+func (d *desk) answer(work func(context.Context, ask) (any, error)) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		var a ask
+		if r.Method == http.MethodPost {
+			if r.Header.Get("Content-Type") != "application/json" {
+				refuse(w, http.StatusUnsupportedMediaType, "this is asked for in JSON")
+				return
+			}
+			var err error
+			if a, err = readAsk(http.MaxBytesReader(w, r.Body, mostBytes)); err != nil {
+				refuse(w, http.StatusBadRequest, err.Error())
+				return
+			}
+		}
+		made, err := d.work(r.Context(), func() (any, error) { return work(r.Context(), a) })
+		switch {
+		case r.Context().Err() != nil: // nobody reads it
+		case errors.Is(err, errBusy):
+			refuse(w, http.StatusServiceUnavailable, err.Error())
+		case err != nil:
+			send(w, http.StatusOK, view{Fault: faultOf(err)})
+		default:
+			send(w, http.StatusOK, made)
+		}
+	})
+}
+
+// work does one thing when it is its turn, if its reader is still there.
+func (d *desk) work(ctx context.Context, do func() (any, error)) (any, error) {
+	select {
+	case d.line <- struct{}{}:
+		defer func() { <-d.line }()
+	default:
+		return nil, errBusy
+	}
+	select {
+	case d.slots <- struct{}{}:
+		defer func() { <-d.slots }()
+	case <-ctx.Done():
+		return nil, ctx.Err()
+	}
+	if err := ctx.Err(); err != nil {
+		return nil, err
+	}
+	return do()
+}
+
+// send writes an answer as JSON.
+func send(w http.ResponseWriter, code int, made any) {
+	var b strings.Builder
+	e := json.NewEncoder(&b)
+	e.SetEscapeHTML(false)
+	if err := e.Encode(made); err != nil {
+		refuse(w, http.StatusInternalServerError, "no answer can be written")
+		return
+	}
+	w.Header().Set("Content-Type", "application/json")
+	w.WriteHeader(code)
+	io.WriteString(w, b.String()) // as above
+}
+
+// refuse says why a request is not answered.
+func refuse(w http.ResponseWriter, code int, why string) {
+	send(w, code, view{Fault: &fault{Message: why}})
+}

@@ -1,0 +1,52 @@
+package words
+
+import (
+	"fmt"
+
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+	"rockerwright/sim/size"
+)
+
+// Held says in one line whether all limits hold, and of those that do not which.
+func Held(r piece.Report) Line {
+	v := voiceOf(r.Design)
+	var broken []piece.Limit
+	asked := 0
+	for _, l := range v.ranked(r.Limits) {
+		asked++
+		if !l.Holds {
+			broken = append(broken, l)
+		}
+	}
+	switch {
+	case asked == 0:
+		return Line{Text: "It stands; nothing more is asked of it."}
+	case len(broken) == 0:
+		return Line{Text: fmt.Sprintf("All %d limits hold.", asked)}
+	}
+	cells := v.limitRow(broken[0]).Cells
+	return Line{Text: fmt.Sprintf("%d of %d limits: NO. First: %s; want %s, got %s.", len(broken), asked, cells[0], cells[1], cells[2]), Bad: true}
+}
+
+// Became says in what a motion ended.
+func Became(r piece.Rocking) string {
+	v := voiceOf(r.Report.Design)
+	return upperFirst(plain(short(r.Load.Name))) + ": " + v.became(r).Text
+}
+
+// DoesNotStand says why a load cannot be rocked.
+func DoesNotStand(r piece.Report, l *piece.Load) string {
+	return "It cannot be rocked: " + voiceOf(r.Design).whyNot(l) + "."
+}
+
+// Found says which radius keeps a feel.
+func Found(k size.Kept) string {
+	v := voiceOf(k.Design)
+	return fmt.Sprintf("%s: radius %s at the rest, all radii times %.2f.", upperFirst(k.Way.String()), v.with(k.Feel.Radius, quantity.Length), k.Scale)
+}
+
+// NoRadius says that no radius keeps a feel.
+func NoRadius(k size.Kept) string {
+	return upperFirst(k.Way.String()) + ": no radius does that here."
+}

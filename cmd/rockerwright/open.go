@@ -1,0 +1,104 @@
+package main
+
+import (
+	"context"
+	"fmt"
+	"io"
+	"os"
+	"os/exec"
+	"os/signal"
+	"runtime"
+	"syscall"
+
+	"github.com/spf13/cobra"
+
+	"rockerwright/cmd/internal/design"
+	"rockerwright/cmd/internal/page"
+	"rockerwright/cmd/internal/words"
+)
+
+func openCommand() *cobra.Command {
+	var port int
+	var quiet bool
+	cmd := &cobra.Command{
+		Use:   "open [FILE] [section.key=value…]",
+		Short: "move a slider, watch the chair: a page on this machine",
+		Long: `Opens a page in your browser: the piece drawn to scale with its person, its measures to
+slide, type or pull, and beside it what check says, at once. Lean it back and let go:
+it rocks at true speed. With no FILE it opens the built-in reading chair.
+
+The page is served to this machine only, and neither it nor this command writes to the
+disk: download the design file from the page. It ends with Ctrl-C.`,
+		Example: `  rockerwright open mine.toml
+  rockerwright open mine.toml rocker.tail=20-1/2
+  rockerwright open --port 5000 --no-browser`,
+		RunE: func(cmd *cobra.Command, args []string) error {
+			ctx, stop := signal.NotifyContext(cmd.Context(), os.Interrupt, syscall.SIGTERM)
+			defer stop()
+			return open(ctx, cmd.OutOrStdout(), args, port, !quiet)
+		},
+	}
+	f := cmd.Flags()
+	f.SortFlags = false
+	f.IntVar(&port, "port", page.Port, "serve on this `port` or the next that is free")
+	f.BoolVar(&quiet, "no-browser", false, "say the address and open nothing")
+	return cmd
+}
+
+// open serves the page of one design until ctx is done.
+func open(ctx context.Context, out io.Writer, args []string, port int, show bool) error {
+	if port < 0 || port > 65535 {
+		return fmt.Errorf("--port is a number up to 65535; %d is not. For example: --port 5000", port)
+	}
+	_, variants, err := readDesigns(args)
+	if err != nil {
+		return err
+	}
+	if len(variants) != 1 {
+		return fmt.Errorf("open shows one design; name one file, and one value for each change")
+	}
+	f := variants[0].file
+	door, err := page.Open(port)
+	if err != nil {
+		return err
+	}
+	if port != 0 && door.Port != port {
+		if _, err := fmt.Fprintf(out, "Port %d is taken; this is the next that is free.\n", port); err != nil {
+			return err
+		}
+	}
+	if _, err := fmt.Fprintf(out, "Open in a browser on this machine: %s\nCtrl-C ends it.\n", door.URL()); err != nil {
+		return err
+	}
+	site := page.Site{
+		Start:   page.Work{Name: f.Name, Text: f.Text, Changes: append([]string{}, f.Typed...)},
+		Version: version, Today: today,
+		Command: func(f *design.File) words.Command { return commandFor(f) },
+	}
+	if show {
+		if err := browse(door.URL()); err != nil {
+			if _, err := fmt.Fprintln(out, "No browser could be opened; type the address into one."); err != nil {
+				return err
+			}
+		}
+	}
+	return door.Serve(ctx, &site)
+}
+
+// browse opens an address in the browser of this machine.
+func browse(url string) error {
+	var show *exec.Cmd
+	switch runtime.GOOS {
+	case "darwin":
+		show = exec.Command("open", url)
+	case "windows":
+		show = exec.Command("rundll32", "url.dll,FileProtocolHandler", url)
+	default:
+		show = exec.Command("xdg-open", url)
+	}
+	if err := show.Start(); err != nil {
+		return err
+	}
+	go show.Wait() // a browser that fails says so itself
+	return nil
+}
