@@ -36,7 +36,7 @@ var mayImport = map[string][]string{
 	"cmd/internal/design/locate": {},
 	"cmd/internal/design":        {"cmd/internal/design/locate", "sim/piece", "sim/quantity", "github.com/BurntSushi/toml"},
 	"cmd/internal/words":         {"body", "body/person", "rocker/bench", "sim/layout", "sim/piece", "sim/size", "sim/readings", "sim/motion", "sim/quantity", "sim", "rocker"},
-	"cmd/internal/report":        {"cmd/internal/design", "cmd/internal/words", "plots", "sim/piece"},
+	"cmd/internal/report":        {"cmd/internal/design", "cmd/internal/words", "plots", "sim/piece", "sim/size"},
 	"cmd/internal/page":          {"cmd/internal/design", "cmd/internal/words", "cmd/internal/report", "plots", "sim/piece", "sim/size", "sim/quantity"},
 	"cmd/rockerwright": {
 		"cmd/internal/design", "cmd/internal/words", "cmd/internal/report", "cmd/internal/page", "plots", "plots/pattern", "sim/layout", "body/person", "rocker", "sim", "sim/readings", "sim/motion", "sim/piece", "sim/size", "sim/quantity", "validation",

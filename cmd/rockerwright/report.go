@@ -77,7 +77,7 @@ func reportOn(out io.Writer, args []string, flags reportFlags) error {
 		kept := v.file.Clone()
 		kept.Name = base(kept.Name) // a page that is kept says nothing of the folders here
 		making := words.Making{Source: kept.Name, Command: commandFor(kept), Date: date, Version: version}
-		if subjects[i], err = report.About(v.file, making, alsoAsked(v.file)); err != nil {
+		if subjects[i], err = report.About(v.file, making); err != nil {
 			return err
 		}
 		heads[i] = v.head

@@ -123,7 +123,7 @@ func (s *Site) report(ctx context.Context, a ask) (any, error) {
 	if err != nil {
 		return nil, err
 	}
-	subject, err := report.About(f, words.Making{Source: f.Name, Command: s.command(f), Date: date, Version: s.Version}, nil)
+	subject, err := report.About(f, words.Making{Source: f.Name, Command: s.command(f), Date: date, Version: s.Version})
 	if err != nil {
 		return nil, err
 	}

@@ -1,4 +1,4 @@
-package main
+package report
 
 import (
 	"rockerwright/cmd/internal/design"
