@@ -82,19 +82,9 @@ func lay(out io.Writer, args []string, flags layoutFlags) error {
 			return fmt.Errorf("--spacing: %w", err)
 		}
 	}
-	paper, err := paperFor(f, flags.paper)
+	l, files, err := laid(f, flags.paper, options)
 	if err != nil {
 		return err
-	}
-	l, err := layout.Of(f.Design, options)
-	if err != nil {
-		return f.Explain(err)
-	}
-	set := setOf(l, f, paper)
-	set.asked = flags.paper != ""
-	files, err := set.files()
-	if err != nil {
-		return f.Explain(err)
 	}
 	folder := folderFor(paths)
 	if err := writeFolder(folder, files, flags.replace); err != nil {
@@ -111,6 +101,25 @@ func lay(out io.Writer, args []string, flags layoutFlags) error {
 		return errLimit
 	}
 	return nil
+}
+
+// laid lays out a design on the paper asked for, and returns its files.
+func laid(f *design.File, asked string, options layout.Options) (layout.Layout, []laidFile, error) {
+	paper, err := paperFor(f, asked)
+	if err != nil {
+		return layout.Layout{}, nil, err
+	}
+	l, err := layout.Of(f.Design, options)
+	if err != nil {
+		return l, nil, f.Explain(err)
+	}
+	set := setOf(l, f, paper)
+	set.asked = asked != ""
+	files, err := set.files()
+	if err != nil {
+		return l, nil, f.Explain(err)
+	}
+	return l, files, nil
 }
 
 // paperFor returns the paper asked for, by the call, by the design, or by its units.

@@ -251,6 +251,24 @@ func TestReport(t *testing.T) {
 	}
 }
 
+// TestPatterns holds that the patterns come as the site makes them, and that without them the page
+// is told what to type.
+func TestPatterns(t *testing.T) {
+	site := chairSite(t)
+	ours := []byte("PK\x03\x04 with bytes \xff that are no text")
+	site.Patterns = func(f *design.File) ([]byte, error) { return ours, nil }
+	var made document
+	if err := json.Unmarshal(asked(t, site.handler([]string{ourHost}), "/patterns", ask{Work: work(t, "chair")}).Body.Bytes(), &made); err != nil {
+		t.Fatal(err)
+	}
+	if made.Name != "chair-layout.zip" || !bytes.Equal(made.Data, ours) {
+		t.Errorf("%s: %q", made.Name, made.Data)
+	}
+	if w := asked(t, chairSite(t).handler([]string{ourHost}), "/patterns", ask{Work: work(t, "chair")}); !strings.Contains(w.Body.String(), "rockerwright layout") {
+		t.Errorf("without patterns: %s", w.Body)
+	}
+}
+
 // TestDropped holds that work whose reader has gone is not begun, and that a full line is
 // said to be full.
 func TestDropped(t *testing.T) {
