@@ -69,6 +69,7 @@ func Like(old, wanted piece.Design) (Likeness, error) {
 	if err != nil {
 		return l, err
 	}
+	company = company.First()
 	s := scaling{wanted: wanted, radius: l.New.Radius, old: l.Old}
 	s.oldNose, s.oldTail = l.OldPiece.Edge.Reach()
 	if !(s.radius > 0) {
