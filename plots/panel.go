@@ -3,6 +3,7 @@ package plots
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -23,7 +24,7 @@ func (p panel) at(time, tilt float64) r2.Vec {
 	return r2.Vec{X: p.from.X + p.size.X*time/p.span, Y: p.from.Y + p.size.Y*(tilt-p.least)/(p.most-p.least)}
 }
 
-// draw draws the trace with its tilts at the right, each at its own height, and the point
+// draw draws the trace, names its tilts, and adds the point
 // that runs along it.
 func (p panel) draw(r piece.Rocking) []group {
 	if !(p.most > p.least) || p.span <= 0 {
@@ -45,32 +46,45 @@ func (p panel) draw(r piece.Rocking) []group {
 	}
 	trace.add(words(r2.Vec{X: p.from.X + p.size.X/2, Y: p.from.Y - 9.2}, letter, middle, "seconds"))
 	trace.add(path(soft, 0.25, p.at(0, p.rest), p.at(p.span, p.rest)).dashed(1.2, 1.2))
+	named := []float64{p.rest, p.least, p.most}
+	if r.Report.Design.Kind == piece.Cradle { // of which its cautions speak
+		for _, degrees := range []float64{-10, -5, 5, 10} {
+			if tilt := degrees * math.Pi / 180; p.least < tilt && tilt < p.most {
+				trace.add(path(blue, 0.3, p.at(0, tilt), p.at(p.span, tilt)).dashed(0.4, 0.9))
+				named = append(named, tilt)
+			}
+		}
+	}
 	var line []r2.Vec
 	for i := range samplesOf(r) + 1 {
 		time := float64(i) * sampleEvery
 		line = append(line, p.at(time, r.Trace.At(time).Tilt))
 	}
 	trace.add(path(ink, 0.45, line...))
-	p.tilts(&trace, r, end)
+	p.tilts(&trace, r, named)
 	trace.add(words(r2.Vec{X: p.from.X, Y: p.from.Y + p.size.Y + 8.6}, letter, left, "tilt in time,"), words(r2.Vec{X: p.from.X, Y: p.from.Y + p.size.Y + 4.2}, letter, left, degreeSign(p.began(r))))
 	now := group{name: "now", moves: withTime}
 	now.add(shape{points: []r2.Vec{p.at(0, p.rest)}, radius: 1.2, fill: rgb(213, 94, 0), stroke: ink, width: 0.3})
 	return []group{trace, now}
 }
 
-// tilts names the largest tilts and the rest, no nearer to each other than a line.
-func (p panel) tilts(trace *group, r piece.Rocking, end float64) {
+// tilts names tilts at the right of the trace, each at its own height: the first three,
+// the others where no other name is near.
+func (p panel) tilts(trace *group, r piece.Rocking, named []float64) {
 	units := r.Report.Design.Units
 	const lineHeight = 4.2
-	last := math.Inf(-1)
-	for _, tilt := range []float64{p.least, p.rest, p.most} {
-		y := max(p.at(0, tilt).Y-1.1, last+lineHeight)
+	var taken []float64
+	for _, tilt := range named {
+		y := p.at(0, tilt).Y - 1.1
+		if near := slices.ContainsFunc(taken, func(other float64) bool { return math.Abs(other-y) < lineHeight }); near {
+			continue
+		}
+		taken = append(taken, y)
 		text := quantity.Shop(tilt, quantity.Angle, units) + "°"
 		if tilt == p.rest {
 			text += " rest"
 		}
-		trace.add(words(r2.Vec{X: end + 1.5, Y: y}, letter, left, text))
-		last = y
+		trace.add(words(r2.Vec{X: p.from.X + p.size.X + 1.5, Y: y}, letter, left, text))
 	}
 }
 

@@ -21,13 +21,9 @@ import (
 func RightingArm(r piece.Report) Picture {
 	units := r.Design.Units
 	one := scaleOf(units)
-	back := "back"
-	if r.Design.Kind == piece.Cradle {
-		back = map[piece.Direction]string{piece.Side: "to the left", piece.End: "to the head"}[r.Design.Rocks]
-	}
 	c := chart{
 		title: cut(r.Design.Title, 60) + ": what brings it back",
-		x:     "tilt from as drawn, degrees, + " + back + " (dot: rest; ring: goes over)",
+		x:     "tilt from as drawn, degrees, + " + backOf(r.Design) + " (dot: rest; ring: goes over)",
 		y:     "righting arm, " + quantity.Unit(quantity.Length, units),
 	}
 	if r.Design.Kind == piece.Cradle {
@@ -79,6 +75,14 @@ func RightingArm(r piece.Report) Picture {
 		Alt:  c.alt,
 		draw: func(w io.Writer, f Format) error { return c.write(w, f) },
 	}
+}
+
+// backOf returns the way of a tilt above zero.
+func backOf(d piece.Design) string {
+	if d.Kind == piece.Cradle {
+		return map[piece.Direction]string{piece.Side: "to the left", piece.End: "to the head"}[d.Rocks]
+	}
+	return "back"
 }
 
 // scaleOf returns the length, in m, of one on a chart's axis.

@@ -78,6 +78,16 @@ func benches() []Case {
 			Compute: func() (float64, error) { return bench.Resultant(rake, splay), nil }},
 		{Group: "bench", Name: "sightline of rake and splay", Checks: "The direction in which it leans.", Source: "derived here, by vectors: the direction of (tan rake, tan splay)", Unit: "rad", Want: math.Acos(foot.X / r2.Norm(foot)), Accuracy: tenDigits, Why: "an arc cosine of a small angle",
 			Compute: func() (float64, error) { return bench.Sightline(rake, splay), nil }},
+		// On the form a stack of n strips bent to κ holds n·E·I·κ, and off it n³·E·I·(κ − κ′) balances that: κ′ = κ·(1 − 1/n²).
+		// Of a floor edge of 1.0668 m and a stack of 0.057 m the middle is at 1.0668 − 0.0285 m, so the form's inside is at
+		// (1.0668 − 0.0285)·(1 − 1/49) − 0.0285 m.
+		{Group: "bench", Name: "form of seven strips", Checks: "The radius of a form inside the curve.", Source: "derived here, by beam theory beside the case: the middle of the stack bends back by 1/n²", Unit: "m", Want: (1.0668-0.0285)*(1-strips/(strips*strips*strips)) - 0.0285, Accuracy: twelveDigits, Why: whyClosed,
+			Compute: func() (float64, error) {
+				form, err := bench.FormFor(1.0668, 0.057, 0, bench.Springback(7))
+				return form.ConvexForm, err
+			}},
+		{Group: "bench", Name: "radius of a hollow", Checks: "A coopered panel from its width and depth.", Source: "(c²/4 + h²)/2h, any handbook of circle formulas: a chord of 0.48 m and a rise of 0.08 m are a circle of 0.4 m, by 0.24² + 0.32² = 0.4²", Unit: "m", Want: 0.4, Accuracy: twelveDigits, Why: whyClosed,
+			Compute: func() (float64, error) { return bench.SagittaRadius(0.48, 0.08) }},
 	}
 }
 

@@ -27,18 +27,19 @@ var mayImport = map[string][]string{
 	"sim/readings":  {"rocker", "body", "sim", gonum},
 	"sim/motion":    {"rocker", "body", "sim", gonum},
 	"sim/piece":     {"rocker", "body", "body/person", "sim", "sim/motion", "sim/readings", "sim/quantity", gonum},
-	"sim/size":      {"rocker", "rocker/bench", "body", "sim", "sim/quantity", "sim/piece", gonum},
+	"sim/size":      {"rocker", "rocker/bench", "body", "body/person", "sim", "sim/quantity", "sim/piece", gonum},
+	"sim/layout":    {"rocker", "rocker/bench", "body", "body/person", "sim", "sim/quantity", "sim/piece", gonum},
 	"plots":         {"rocker", "body", "body/person", "sim", "sim/motion", "sim/quantity", "sim/piece", "sim/size", gonum, plot, fpdf},
 	"plots/pattern": {"rocker/bench", "sim/quantity", gonum, fpdf},
 	"validation":    {"rocker", "rocker/bench", "body", "body/person", "sim", "sim/motion", "sim/readings", "sim/quantity", "sim/piece", "sim/size", gonum},
 
 	"cmd/internal/design/locate": {},
 	"cmd/internal/design":        {"cmd/internal/design/locate", "sim/piece", "sim/quantity", "github.com/BurntSushi/toml"},
-	"cmd/internal/words":         {"body", "body/person", "sim/piece", "sim/size", "sim/readings", "sim/motion", "sim/quantity", "sim", "rocker"},
-	"cmd/internal/report":        {"cmd/internal/design", "cmd/internal/words", "plots", "sim/piece"},
+	"cmd/internal/words":         {"body", "body/person", "rocker/bench", "sim/layout", "sim/piece", "sim/size", "sim/readings", "sim/motion", "sim/quantity", "sim", "rocker"},
+	"cmd/internal/report":        {"cmd/internal/design", "cmd/internal/words", "plots", "sim/piece", "sim/size"},
 	"cmd/internal/page":          {"cmd/internal/design", "cmd/internal/words", "cmd/internal/report", "plots", "sim/piece", "sim/size", "sim/quantity"},
 	"cmd/rockerwright": {
-		"cmd/internal/design", "cmd/internal/words", "cmd/internal/report", "cmd/internal/page", "plots", "body/person", "rocker", "sim", "sim/readings", "sim/motion", "sim/piece", "sim/size", "sim/quantity", "validation",
+		"cmd/internal/design", "cmd/internal/words", "cmd/internal/report", "cmd/internal/page", "plots", "plots/pattern", "sim/layout", "body/person", "rocker", "sim", "sim/readings", "sim/motion", "sim/piece", "sim/size", "sim/quantity", "validation",
 		"github.com/spf13/cobra", "golang.org/x/term",
 	},
 }

@@ -73,7 +73,8 @@ func open(ctx context.Context, out io.Writer, args []string, port int, show bool
 	site := page.Site{
 		Start:   page.Work{Name: f.Name, Text: f.Text, Changes: append([]string{}, f.Typed...)},
 		Version: version, Today: today,
-		Command: func(f *design.File) words.Command { return commandFor(f) },
+		Command:  func(f *design.File) words.Command { return commandFor(f) },
+		Patterns: zippedLayout,
 	}
 	if show {
 		if err := browse(door.URL()); err != nil {

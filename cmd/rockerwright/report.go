@@ -64,6 +64,9 @@ func reportOn(out io.Writer, args []string, flags reportFlags) error {
 		return fmt.Errorf("report tells of one design, or sets two side by side; %d were named%s", len(variants),
 			map[bool]string{true: ", and a letter tells of one", false: ""}[flags.text])
 	}
+	if flags.text && (flags.output != "" || flags.replace) {
+		return fmt.Errorf("--text prints the letter; to keep it, put > and a file behind the command instead of -o")
+	}
 	date, err := today()
 	if err != nil {
 		return err
@@ -71,8 +74,10 @@ func reportOn(out io.Writer, args []string, flags reportFlags) error {
 	var subjects [2]report.Subject
 	var heads [2]string
 	for i, v := range variants {
-		making := words.Making{Source: base(v.file.Name), Command: commandFor(v.file), Date: date, Version: version}
-		if subjects[i], err = report.About(v.file, making, nil); err != nil {
+		kept := v.file.Clone()
+		kept.Name = base(kept.Name) // a page that is kept says nothing of the folders here
+		making := words.Making{Source: kept.Name, Command: commandFor(kept), Date: date, Version: version}
+		if subjects[i], err = report.About(v.file, making); err != nil {
 			return err
 		}
 		heads[i] = v.head

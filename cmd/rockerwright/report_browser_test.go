@@ -5,11 +5,11 @@ import (
 	"encoding/csv"
 	"encoding/json"
 	"errors"
-	"fmt"
 	"math"
 	"os"
 	"os/exec"
 	"path/filepath"
+	"regexp"
 	"strconv"
 	"strings"
 	"testing"
@@ -25,6 +25,9 @@ var pictures = os.Getenv("ROCKERWRIGHT_PICTURES")
 
 // browser returns node, or says why the browser's checks are left out.
 func browser(t *testing.T) string {
+	if testing.Short() {
+		t.Skip("-short: no browser opened the reports")
+	}
 	node, err := exec.LookPath("node")
 	if err != nil {
 		t.Skip("node is not installed: no browser opened the reports")
@@ -172,34 +175,55 @@ func TestReportsInBrowser(t *testing.T) {
 	}
 }
 
-// TestBrowserFindsFaults holds that the browser's checks can fail: a page with one fault of
-// each sort is told of all of them.
+// TestBrowserFindsFaults holds that the browser's checks can fail: of two pages with one
+// fault of each sort all are told. The first breaks the page's own policy; the second has
+// one that lets its changed parts through.
 func TestBrowserFindsFaults(t *testing.T) {
 	node := browser(t)
 	folder := t.TempDir()
 	path := startIn(t, folder, "chair")
+	expected, err := json.Marshal(map[string][][2]float64{"broken.html": motionOf(t, path)})
+	if err != nil {
+		t.Fatal(err)
+	}
+	overwrite(t, filepath.Join(folder, "expected.json"), string(expected))
 	called(t, "report", path, "-o", filepath.Join(folder, "broken.html"))
 	page := read(t, filepath.Join(folder, "broken.html"))
-	for old, new := range map[string]string{
-		"<header>":                  `<header><img src="http://192.0.2.1/x.png"><p id="first" style="color:#ccc">pale</p><script>alert(1)</script>`,
-		"figure, tr, .owner .block": ".none",
-		"const span = dt *":         "const span = 1.1 * dt *",
-		"(speed * (at - last))":     "(2 * speed * (at - last))",
-		"if (calm.matches) return;": "",
-		`<section class="owner"`:    `<section`,
-		"main { max-width: 50rem;":  "main { width: 60rem;",
-	} {
-		if !strings.Contains(page, old) {
-			t.Fatalf("the report has no %q", old)
-		}
-		page = strings.Replace(page, old, new, 1)
-	}
-	overwrite(t, filepath.Join(folder, "broken.html"), page)
+	overwrite(t, filepath.Join(folder, "blocked.html"), replaced(t, page,
+		"<header>", `<header><img src="http://192.0.2.1/x.png"><script>alert(1)</script><p id="first">twice</p>`,
+		"let now = null", "let  now = null"))
+	broken := replaced(t, page,
+		".block { margin: .75rem 0; }", ".block { margin: .75rem 0; color: #bbb; }",
+		"main { max-width: 50rem;", "main { width: 60rem;",
+		"figure, tr, .owner .block { break-inside: avoid; }", "",
+		".owner { break-before: page;", ".owner {",
+		"rotate(${turn})", "rotate(${1.01 * turn})",
+		"(speed * (at - last))", "(1.2 * speed * (at - last))",
+		"if (calm.matches) return;", "",
+		"= again.hidden = calm.matches", "= again.hidden = false",
+		`addEventListener("beforeprint"`, `addEventListener("never"`)
+	policy := regexp.MustCompile(`style-src '[^']*'; script-src '[^']*'`)
+	broken = policy.ReplaceAllString(broken, "style-src 'unsafe-inline'; script-src 'unsafe-inline'")
+	overwrite(t, filepath.Join(folder, "broken.html"), broken)
 	faults := strings.Join(inBrowser(t, node, folder), "\n")
-	for _, want := range []string{"it asks for http", "the console says", "no-dup-id", "phone: the page is"} {
+	for _, want := range []string{
+		"blocked.html: it asks for http", "blocked.html: the console says", "no-dup-id", "image-alt", "blocked.html: it has no buttons",
+		"color-contrast", "phone: the page is", "the owner's page does not begin the last sheet",
+		"off the computed motion", "of true speed", "with reduced motion there are the buttons", "it is not still on paper",
+	} {
 		if !strings.Contains(faults, want) {
 			t.Errorf("nothing was said of %q:\n%s", want, faults)
 		}
 	}
-	t.Log(fmt.Sprintf("%d faults were found", strings.Count(faults, "\n")+1))
+}
+
+// replaced returns a text with other parts in the place of some, which must be there.
+func replaced(t *testing.T, text string, pairs ...string) string {
+	t.Helper()
+	for i := 0; i < len(pairs); i += 2 {
+		if !strings.Contains(text, pairs[i]) {
+			t.Fatalf("the report has no %q", pairs[i])
+		}
+	}
+	return strings.NewReplacer(pairs...).Replace(text)
 }

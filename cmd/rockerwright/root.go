@@ -20,6 +20,7 @@ Start here:
   rockerwright size mine.toml "sitter.height=6 ft 3 in" --like mine.toml
                                         what radius now?
   rockerwright whatif mine.toml         what does each measure do?
+  rockerwright layout mine.toml         full-size patterns and a card for the bench
   rockerwright rock mine.toml           push it, drop into it: does it go over?
   rockerwright report mine.toml         all of it on pages to keep with the piece
   rockerwright open mine.toml           move a slider, watch the chair
@@ -51,7 +52,7 @@ func rootCommand() *cobra.Command {
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
 		return fmt.Errorf("%s: %s. To see what there is: %s --help", cmd.CommandPath(), err, cmd.CommandPath())
 	})
-	root.AddCommand(newCommand(), measureCommand(), checkCommand(), sizeCommand(), whatIfCommand(), rockCommand(), reportCommand(), openCommand(), proofCommand(), versionCommand())
+	root.AddCommand(newCommand(), measureCommand(), checkCommand(), sizeCommand(), whatIfCommand(), rockCommand(), layoutCommand(), reportCommand(), openCommand(), proofCommand(), versionCommand())
 	return root
 }
 
@@ -71,7 +72,7 @@ func unknownCommand(typed string) error {
 	if strings.HasSuffix(typed, ".toml") {
 		return fmt.Errorf("to check a design, type: rockerwright check %s", shellWord(typed))
 	}
-	return fmt.Errorf("there is no command %q; there are new, measure, check, size, whatif, rock, report, open, proof, version and help. For example: rockerwright check mine.toml", typed)
+	return fmt.Errorf("there is no command %q; there are new, measure, check, size, whatif, rock, layout, report, open, proof, version and help. For example: rockerwright check mine.toml", typed)
 }
 
 // shellWord returns a word as it is typed in a terminal, in quotes where it needs them.

@@ -7,6 +7,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/rocker/bench"
+	"rockerwright/sim/quantity"
 )
 
 // A Layer is the name under which a file keeps things together.
@@ -32,10 +33,22 @@ type Drawing struct {
 
 	// TipToTip are the two points to be taped after joining, the longest straight measure.
 	TipToTip [2]r2.Vec
+
+	placed    []shape // all but the test squares, where that was done before
+	placedFor quantity.System
 }
 
-// An Item is one thing on a drawing: a [Curve], [Line], [Mark], [Text], [Grain], [Corner]
-// or [Dimension].
+// Placed returns the drawing with its texts in their places for a maker's units, which several
+// files then share. The error is an [*Error] for what cannot be drawn.
+func (d Drawing) Placed(units quantity.System) (Drawing, error) {
+	var err error
+	d.placed, err = d.laid(units, false)
+	d.placedFor = units
+	return d, err
+}
+
+// An Item is one thing on a drawing: a [Curve], [Line], [Mark], [Text], [Grain], [Corner],
+// [Dimension] or [Note].
 type Item interface {
 	shapes(r *ruler) []shape
 	points() []r2.Vec // what must be finite and of a size that makes sense

@@ -16,22 +16,24 @@ type pose struct {
 type label struct {
 	text  string
 	poses func(width, height float64) []pose
+	of    *r2.Vec // where what it names stands, in or out of the outlines; nil where on their edge
 }
 
 // labels returns what an item wants to have written beside it.
 func labels(item Item) []label {
 	switch it := item.(type) {
 	case Mark:
-		return []label{{it.Label, func(w, h float64) []pose { return around(it.At, w, h) }}}
+		return []label{{text: it.Label, poses: func(w, h float64) []pose { return around(it.At, w, h) }}}
 	case Line:
-		return []label{{it.Label, func(w, h float64) []pose { return append(beside(it.From, it.To, w, h), around(it.To, w, h)...) }}}
+		middle := r2.Scale(0.5, r2.Add(it.From, it.To))
+		return []label{{it.Label, func(w, h float64) []pose { return append(beside(it.From, it.To, w, h), around(it.To, w, h)...) }, &middle}}
 	case Grain:
-		return []label{{"grain", func(w, h float64) []pose { return beside(it.From, it.To, w, h) }}}
+		return []label{{text: "grain", poses: func(w, h float64) []pose { return beside(it.From, it.To, w, h) }}}
 	case Corner:
 		return []label{{"square corner", func(w, h float64) []pose {
 			inner := r2.Add(it.At, r2.Scale(0.018*math.Sqrt2, along(it.Angle+math.Pi/4)))
 			return append(around(inner, w, h), around(it.At, w, h)...)
-		}}}
+		}, &it.At}}
 	}
 	return nil
 }
@@ -70,7 +72,8 @@ func beside(from, to r2.Vec, width, height float64) []pose {
 }
 
 // put writes a label at the first of its places that is clear, of these inside the outline
-// rather than outside, for what is cut off is lost. Where none is clear it takes the first.
+// rather than outside, for what is cut off is lost; but what stands outside is named outside.
+// Where none is clear it takes the first.
 func (y *yard) put(l label) {
 	text := y.ruler.fit(l.text, lettering, widest/2)
 	if text == "" {
@@ -80,13 +83,14 @@ func (y *yard) put(l label) {
 	poses := l.poses(width, lettering*1.35)
 	best := poses[0]
 	found := false
+	within := l.of == nil || y.inside(*l.of)
 	for _, p := range poses {
 		if !y.clear(rect{p.middle, r2.Vec{X: width / 2, Y: lettering * 0.7}, p.angle}, 1e-3) {
 			continue
 		}
-		if inside := y.inside(p.middle); inside || !found {
+		if right := y.inside(p.middle) == within; right || !found {
 			best, found = p, true
-			if inside {
+			if right {
 				break
 			}
 		}

@@ -17,6 +17,13 @@ func (d Drawing) laid(units quantity.System, squares bool) ([]shape, error) {
 		return nil, err
 	}
 	y := &yard{ruler: newRuler()}
+	if d.placed != nil && d.placedFor == units {
+		y.list = slices.Clone(d.placed)
+		if squares {
+			y.squares()
+		}
+		return y.list, nil
+	}
 	for _, item := range d.Items {
 		y.add(item.shapes(y.ruler)...)
 	}
@@ -27,6 +34,11 @@ func (d Drawing) laid(units quantity.System, squares bool) ([]shape, error) {
 	}
 	y.titleBlock(d, units)
 	y.longCheck(d, units)
+	for _, item := range d.Items {
+		if n, ok := item.(Note); ok {
+			y.note(n)
+		}
+	}
 	if squares {
 		y.squares()
 	}
@@ -131,20 +143,26 @@ func (y *yard) titleBlock(d Drawing, units quantity.System) {
 	y.block(ways[0], rect{middle: r2.Vec{X: (box.Min.X + box.Max.X) / 2, Y: box.Min.Y - half.Y - 8e-3}, half: half})
 }
 
+// A spot is a place where something could stand.
+type spot struct {
+	at  r2.Vec
+	off float64 // from the nearest point of an outline, m; not less than from the outline
+}
+
 // grid returns points inside the outlines, those nearest to their edge first, where there
 // is a sheet of paper anyway, and of these those nearest to the middle.
-func (y *yard) grid(points []r2.Vec) []r2.Vec {
+func (y *yard) grid(points []r2.Vec) []spot {
 	lo, hi := points[0], points[0]
 	for _, p := range points {
 		lo = r2.Vec{X: min(lo.X, p.X), Y: min(lo.Y, p.Y)}
 		hi = r2.Vec{X: max(hi.X, p.X), Y: max(hi.Y, p.Y)}
 	}
 	const n = 60
-	type spot struct {
-		at           r2.Vec
+	type ranked struct {
+		spot
 		edge, middle float64 // how far from them
 	}
-	var list []spot
+	var list []ranked
 	for i := range n * n {
 		p := r2.Vec{X: lo.X + (hi.X-lo.X)*(float64(i%n)+0.5)/n, Y: lo.Y + (hi.Y-lo.Y)*(float64(i/n)+0.5)/n}
 		if y.inside(p) {
@@ -153,23 +171,27 @@ func (y *yard) grid(points []r2.Vec) []r2.Vec {
 				edge = min(edge, r2.Norm2(r2.Sub(p, q)))
 			}
 			const sheet = 0.04 // m: what is nearer to the edge is on a sheet with it, mostly
-			list = append(list, spot{p, max(math.Sqrt(edge), sheet), r2.Norm2(r2.Sub(p, r2.Scale(0.5, r2.Add(lo, hi))))})
+			list = append(list, ranked{spot{p, math.Sqrt(edge)}, max(math.Sqrt(edge), sheet), r2.Norm2(r2.Sub(p, r2.Scale(0.5, r2.Add(lo, hi))))})
 		}
 	}
-	slices.SortStableFunc(list, func(a, b spot) int { return cmp.Or(cmp.Compare(a.edge, b.edge), cmp.Compare(a.middle, b.middle)) })
-	sorted := make([]r2.Vec, len(list))
+	slices.SortStableFunc(list, func(a, b ranked) int { return cmp.Or(cmp.Compare(a.edge, b.edge), cmp.Compare(a.middle, b.middle)) })
+	sorted := make([]spot, len(list))
 	for i, s := range list {
-		sorted[i] = s.at
+		sorted[i] = s.spot
 	}
 	return sorted
 }
 
 // room returns the first clear place for a box, the more level the better.
-func (y *yard) room(grid []r2.Vec, half r2.Vec) (rect, bool) {
+func (y *yard) room(grid []spot, half r2.Vec) (rect, bool) {
+	narrow := min(half.X, half.Y)
 	for i := range 25 {
 		angle := float64((i+1)/2) * math.Pi / 24 * float64(1-2*(i%2))
 		for _, p := range grid {
-			if b := (rect{p, half, angle}); y.clear(b, 2e-3) {
+			if p.off < narrow {
+				continue // an outline runs through any such box
+			}
+			if b := (rect{p.at, half, angle}); y.clear(b, 2e-3) {
 				return b, true
 			}
 		}

@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"bytes"
 	"fmt"
 	"io"
 	"math"
@@ -20,13 +21,31 @@ var epoch = time.Unix(0, 0).UTC()
 // glued, 1/2 in or 15 mm. The error is an [*Error] for what cannot be drawn, for paper that
 // is too small, and for a drawing wider than the roll.
 func (d Drawing) WritePDF(w io.Writer, paper Paper, units quantity.System) error {
-	if err := paper.check(); err != nil {
-		return err
-	}
-	shapes, err := d.laid(units, paper.isRoll())
+	printed, err := d.Print(paper, units)
 	if err != nil {
 		return err
 	}
+	_, err = w.Write(printed.PDF)
+	return err
+}
+
+// A Print is a PDF and what it takes to print it.
+type Print struct {
+	PDF    []byte
+	Pages  int
+	Sheets int // of these, the sheets that make up the pattern; 1 of a roll
+}
+
+// Print returns what [Drawing.WritePDF] writes.
+func (d Drawing) Print(paper Paper, units quantity.System) (Print, error) {
+	if err := paper.check(); err != nil {
+		return Print{}, err
+	}
+	shapes, err := d.laid(units, paper.isRoll())
+	if err != nil {
+		return Print{}, err
+	}
+	printed := Print{Sheets: 1, Pages: 1}
 	r := newRuler()
 	p := newPen(r, d.name(r))
 	if paper.isRoll() {
@@ -36,11 +55,15 @@ func (d Drawing) WritePDF(w io.Writer, paper Paper, units quantity.System) error
 		sheets := sheets{pen: p, tiling: t, shapes: turnedBy(shapes, t.angle), name: d.name(r), units: units}
 		sheets.first()
 		sheets.all()
+		printed.Sheets, printed.Pages = t.count, t.count+1
 	}
 	if err != nil {
-		return err
+		return Print{}, err
 	}
-	return p.pdf.Output(w)
+	var out bytes.Buffer
+	err = p.pdf.Output(&out)
+	printed.PDF = out.Bytes()
+	return printed, err
 }
 
 // name returns what the drawing is called, on one line.
@@ -66,7 +89,7 @@ func (p *pen) roll(shapes []shape, paper Paper) error {
 		}
 	}
 	if math.IsInf(length, 1) {
-		return &Error{fmt.Sprintf("the drawing is %.0f mm wide with its margins whichever way it is turned, and %s %.0f mm", math.Ceil(narrowest*1e3), paper.Name, paper.Width*1e3)}
+		return &Error{fmt.Sprintf("the drawing is %.0f mm wide with its margins whichever way it is turned, and %s is %.0f mm", math.Ceil(narrowest*1e3), paper.Name, paper.Width*1e3)}
 	}
 	shapes = turnedBy(shapes, angle)
 	box := bounds(shapes)

@@ -27,7 +27,8 @@ const (
 func (d Design) track() (float64, bool) {
 	track := d.Rocker.Track
 	if track == 0 && d.Seat.Width > 0 {
-		track = d.Seat.Width + 2*d.Seat.Rear*math.Tan(d.Rocker.Splay)
+		rear, _ := d.leg(Rear)
+		track = d.Seat.Width + 2*d.Seat.Rear*math.Tan(or(d.Rocker.Splay, rear.Splay))
 	}
 	return track, track > 0
 }
@@ -111,6 +112,20 @@ func (d Design) walk(l *Load, r Report) *Walk {
 		}
 	}
 	return &w
+}
+
+// Track returns the distance between the middles of the floor edges, as given or as splayed
+// legs make it, m, and whether it is known.
+func (d Design) Track() (float64, bool) { return d.track() }
+
+// EqualEnough returns by how much the tail tips of the two rockers may differ in height, so
+// that each is dragged by no more than Unnoticed while the load rocks ten degrees either way,
+// m; NaN where that is not known.
+func (r Report) EqualEnough(l *Load) float64 {
+	if w := r.Design.walk(l, r); w != nil {
+		return w.Enough
+	}
+	return math.NaN()
 }
 
 // risen returns the floor edge of one arc with the radius with which its tail tip stands so

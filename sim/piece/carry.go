@@ -37,7 +37,8 @@ func (d Design) carry(edge rocker.Profile) carry {
 }
 
 // slid returns the seat frame slid forward by Seat.Slide: on a concentric top it turns about
-// the arc's centre; on a straight one it moves along.
+// the arc's centre; on a straight one it moves along; on a tapered one it turns about the
+// centre of the circle that the top edge follows at the low point.
 func (d Design) slid(edge rocker.Profile) carry {
 	slide := d.Seat.Slide
 	if slide == 0 {
@@ -50,21 +51,45 @@ func (d Design) slid(edge rocker.Profile) carry {
 		return carry{move: r2.Vec{X: slide}}
 	}
 	u, _ := rocker.Down(within)
-	centre := r2.Sub(b.Contact(within), r2.Scale(b.Radius, u))
-	return carry{turn: slide / (b.Radius - depth), about: centre}
+	top := b.Radius - depth
+	if d.Rocker.Top == Taper {
+		bend := d.Rocker.topBend(edge, b.Radius)
+		if math.Abs(bend*slide) < 1e-9 { // as good as straight
+			return carry{move: r2.Vec{X: slide}}
+		}
+		top = 1 / bend
+	}
+	centre := r2.Sub(b.Contact(within), r2.Scale(depth+top, u))
+	return carry{turn: slide / top, about: centre}
+}
+
+// topBend returns the curvature (1/m) of a tapered top edge over the low point, + hollow, the
+// mean of its two sides. A depth D + a·s² over an edge of radius R turns the top by
+// 2a/(1 − D/R) for each length of edge more than the edge turns, and the top is 1 − D/R as
+// long, so the curvature is (1/R + 2a/(1 − D/R))/(1 − D/R).
+func (r Rocker) topBend(edge rocker.Profile, radius float64) float64 {
+	depth, _ := r.size()
+	nose, tail := edge.Reach()
+	bend := 0.0
+	for _, side := range []struct{ tip, reach float64 }{{r.NoseDepth, nose}, {r.TailDepth, tail}} {
+		if side.reach > 0 {
+			bend += (or(side.tip, depth) - depth) / (side.reach * side.reach) // half of 2a
+		}
+	}
+	short := 1 - depth/radius
+	return (1/radius + bend/short) / short
 }
 
 // cut returns the seat frame let down by the cuts at the legs. The seat turns about the
-// front foot, which stands on the rocker's top edge under the front edge of the seat; the
-// rear one stands under where back and seat meet.
+// front foot, which stands on the rocker's top edge where the legs are drawn; where none
+// are, the front ones are taken to stand under the front edge of the seat and the rear ones
+// under where back and seat meet.
 func (d Design) cut(edge rocker.Profile) carry {
 	front, rear := d.Seat.FrontCut, d.Seat.RearCut
 	if front == 0 && rear == 0 || !d.Seat.level() {
 		return carry{}
 	}
-	depth, _ := d.Rocker.size()
-	foot := d.Seat.FrontEdge()
-	run := foot.X - d.Seat.Meet().X
-	foot.Y = edge.Rise(foot.X) + depth
+	foot := d.foot(Front, edge)
+	run := foot.X - d.foot(Rear, edge).X
 	return carry{turn: math.Atan((rear - front) / run), about: foot, move: r2.Vec{Y: -front}}
 }

@@ -48,6 +48,17 @@ func (c Company) Deciding(d Design) Company {
 	return narrow
 }
 
+// First returns the company with the first person alone to be posed, as given first; the others
+// are there, but not asked.
+func (c Company) First() Company {
+	first := Company{people: slices.Clone(c.people)}
+	for i := range first.people {
+		one := &first.people[i]
+		one.postures = one.postures[:min(len(one.postures), max(0, 1-i))]
+	}
+	return first
+}
+
 // Balance returns the first part of what [Check] finds of a design with this company in it:
 // the piece alone and each load of which something is asked, where it rests, how far seat
 // and back lean there, the push for one degree, and the limits. The error is a [*KeyError].
@@ -118,6 +129,9 @@ func (d Design) drawn() (standing, error) {
 		return s, err
 	}
 	if err := d.Seat.check(); err != nil {
+		return s, err
+	}
+	if err := d.checkLegs(); err != nil {
 		return s, err
 	}
 	return s, d.Back.Braces.check()

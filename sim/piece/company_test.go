@@ -83,6 +83,10 @@ func TestDeciding(t *testing.T) {
 	if a, b := margins(all.Limits), margins(few.Limits); !slices.Equal(a, b) || len(a) == 0 {
 		t.Errorf("limits %+v, of few %+v", a, b)
 	}
+	first, err := company.First().Balance(d)
+	if err != nil || len(first.Loads) != 2 || first.Loads[1].Balance != all.Loads[1].Balance {
+		t.Errorf("%d loads of the first, %v", len(first.Loads), err)
+	}
 	d.Limits.RestTilt = 0.1
 	if few, err = company.Deciding(d).Balance(d); err != nil || len(few.Loads) != len(all.Loads) {
 		t.Errorf("%d of %d loads, %v", len(few.Loads), len(all.Loads), err)

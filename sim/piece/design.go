@@ -23,6 +23,8 @@ type Design struct {
 	Piece    Piece // the mass of the piece: one of these four
 	Parts    []Part
 	Body     Body
+	Legs     []Leg   // each stands for the two of a pair
+	Panels   []Panel // coopered
 	Measured Measured
 	Sitters  []Sitter
 	People   People
@@ -45,6 +47,12 @@ type Rocker struct {
 	Wood    string
 	Density float64 // kg/m³, instead of Wood
 	Top     Top
+	Sole    float64 // thickness of a wear strip under the wood, a part of Depth
+	Made    Made
+
+	NoseDepth, TailDepth float64 // at the tips, of a taper; zero: Depth
+	NoseEnd, TailEnd     Finish
+	Ease                 float64 // radius of the corners of an eased end; zero: the usual one
 
 	Track   float64 // between the middles of the two floor edges; zero: the width of the seat
 	Splay   float64 // of the legs, outwards from plumb, by which the track grows where it is not given, rad
@@ -65,6 +73,7 @@ type Seat struct {
 	Width  float64
 	Behind float64 // from the low point back to where the back meets the seat, along the floor
 	Slide  float64 // how far the chair has been slid forward along its rockers
+	Thick  float64 // where the legs are let in; zero: the usual thickness
 
 	FrontCut float64 // cut off both front legs after drawing; below zero a shim
 	RearCut  float64 // cut off both rear legs

@@ -33,11 +33,35 @@ type Top int
 const (
 	Concentric Top = iota // as deep everywhere
 	Straight
+	Taper // from Depth at the low point to NoseDepth and TailDepth, by the square of the way
 )
 
-var tops = [...]string{"concentric", "straight"}
+var tops = [...]string{"concentric", "straight", "taper"}
 
 func (t Top) String() string { return tops[t] }
+
+// A Finish is how an end of a rocker is finished.
+type Finish int
+
+const (
+	SquareEnd Finish = iota // sawn square to the floor edge
+	RoundEnd                // a half circle
+	EasedEnd                // square, with its corners rounded off
+)
+
+var ends = [...]string{"square", "round", "eased"}
+
+// A Made is how the rockers are made.
+type Made int
+
+const (
+	NotSaid   Made = iota
+	Sawn           // out of a board
+	Laminated      // glued up from strips over a form
+	Steamed        // bent over a form in one thickness
+)
+
+var mades = [...]string{"", "sawn", "laminated", "steamed"}
 
 // A Role is for whom a load is checked.
 type Role int

@@ -43,7 +43,8 @@ func (m Measure) Given(d *Design) {
 	}
 }
 
-// madeIn are the sections of a design that a shop makes.
+// madeIn are the sections of a design that a shop makes, and on which it hangs how the piece
+// rocks; that does not hang on the sizes of legs and panels.
 var madeIn = []string{"rocker", "seat", "bed", "back", "arms", "piece", "part", "body"}
 
 // Made reports whether the measure is of the piece, which a shop makes, and not of people,
@@ -115,7 +116,7 @@ func (d *Design) general(key string) (general string, n int, err error) {
 	for _, list := range []struct {
 		name, one string
 		have      int
-	}{{"sitter", "sitter", len(d.Sitters)}, {"part", "part", len(d.Parts)}, {"rocker.arcs", "arc", len(d.Rocker.Arcs)}, {"measured.left", "rise", len(d.Measured.Left)}, {"measured.right", "rise", len(d.Measured.Right)}} {
+	}{{"sitter", "sitter", len(d.Sitters)}, {"part", "part", len(d.Parts)}, {"leg", "leg", len(d.Legs)}, {"panel", "panel", len(d.Panels)}, {"rocker.arcs", "arc", len(d.Rocker.Arcs)}, {"measured.left", "rise", len(d.Measured.Left)}, {"measured.right", "rise", len(d.Measured.Right)}} {
 		rest, found := strings.CutPrefix(key, list.name+".")
 		if !found {
 			continue
@@ -140,6 +141,7 @@ func (d *Design) general(key string) (general string, n int, err error) {
 func (d Design) Clone() Design {
 	d.Rocker.Arcs = slices.Clone(d.Rocker.Arcs)
 	d.Parts = slices.Clone(d.Parts)
+	d.Legs, d.Panels = slices.Clone(d.Legs), slices.Clone(d.Panels)
 	d.Sitters = slices.Clone(d.Sitters)
 	d.Measured.Left, d.Measured.Right = slices.Clone(d.Measured.Left), slices.Clone(d.Measured.Right)
 	d.Measured.Zero = slices.Clone(d.Measured.Zero)
@@ -162,7 +164,7 @@ func Keys() []string {
 // Measures, lists numbered from 1: "sitter.2.weight", of an only sitter or part "sitter.weight".
 func (d *Design) Keys() []string {
 	have := map[string]int{
-		"sitter": len(d.Sitters), "part": len(d.Parts), "rocker.arcs": len(d.Rocker.Arcs),
+		"sitter": len(d.Sitters), "part": len(d.Parts), "leg": len(d.Legs), "panel": len(d.Panels), "rocker.arcs": len(d.Rocker.Arcs),
 		"measured.left": len(d.Measured.Left), "measured.right": len(d.Measured.Right),
 	}
 	var list []string
@@ -173,7 +175,7 @@ func (d *Design) Keys() []string {
 			continue
 		}
 		for n := range have[section] {
-			if have[section] == 1 && (section == "sitter" || section == "part") {
+			if have[section] == 1 && !strings.Contains(section, ".") {
 				list = append(list, section+rest)
 			} else {
 				list = append(list, fmt.Sprintf("%s.%d%s", section, n+1, rest))

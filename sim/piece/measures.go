@@ -79,6 +79,10 @@ var measures = [...]Measure{
 	{Key: "rocker.arcs.N.turn", Label: "angle of this corner", Kind: quantity.Angle, Sign: NotZero, Low: 1 * degree, High: 30 * degree, Step: degree / 2, Tolerance: angleTolerance, Example: "5", field: func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Turn }},
 	length("rocker.depth", "depth of a rocker, floor edge to top edge", 1, 4, `"2-1/4"`, func(d *Design, _ int) *float64 { return &d.Rocker.Depth }),
 	length("rocker.width", "width of a rocker, across", 0.5, 3, `"1-1/4"`, func(d *Design, _ int) *float64 { return &d.Rocker.Width }),
+	length("rocker.sole", "thickness of a wear strip under the rocker, a part of its depth", 0.0625, 0.5, `"1/8"`, func(d *Design, _ int) *float64 { return &d.Rocker.Sole }),
+	length("rocker.nose_depth", "depth of a tapered rocker at the nose", 0.5, 4, `"1-1/4"`, func(d *Design, _ int) *float64 { return &d.Rocker.NoseDepth }),
+	length("rocker.tail_depth", "depth of a tapered rocker at the tail", 0.5, 4, `"1-1/4"`, func(d *Design, _ int) *float64 { return &d.Rocker.TailDepth }),
+	length("rocker.ease", "radius of the corners of an eased end", 0.0625, 1, `"1/4"`, func(d *Design, _ int) *float64 { return &d.Rocker.Ease }),
 	length("rocker.track", "between the middles of the two floor edges", 8, 60, "19", func(d *Design, _ int) *float64 { return &d.Rocker.Track }),
 	{Key: "rocker.splay", Label: "splay of the legs, outwards from plumb", Kind: quantity.Angle, Sign: AnySign, Low: 0, High: 10 * degree, Step: degree / 2, Tolerance: angleTolerance, Example: "5", field: func(d *Design, _ int) *float64 { return &d.Rocker.Splay }},
 	{Key: "rocker.toe_in", Label: "each rocker turned in, closer together in front", Kind: quantity.Angle, Sign: AnySign, Low: -2 * degree, High: 2 * degree, Step: degree / 4, Tolerance: degree / 4, Example: "0.5", field: func(d *Design, _ int) *float64 { return &d.Rocker.ToeIn }},
@@ -91,6 +95,7 @@ var measures = [...]Measure{
 	length("seat.width", "width of the seat", 10, 60, "20", func(d *Design, _ int) *float64 { return &d.Seat.Width }).onSheet(15),
 	length("seat.behind_low_point", "low point back to where the back meets the seat", 0, 16, "9", func(d *Design, _ int) *float64 { return &d.Seat.Behind }).as(AnySign).onSheet(16),
 	length("seat.slide", "the chair slid forward along its rockers", -2, 2, `"1/2"`, func(d *Design, _ int) *float64 { return &d.Seat.Slide }).as(AnySign).fitted(),
+	length("seat.thickness", "thickness of the seat where the legs are let in", 0.5, 3, `"1-3/4"`, func(d *Design, _ int) *float64 { return &d.Seat.Thick }),
 
 	length("seat.front_cut", "cut off both front legs, below zero a shim", -1, 1, `"1/4"`, func(d *Design, _ int) *float64 { return &d.Seat.FrontCut }).as(AnySign).fitted(),
 	length("seat.rear_cut", "cut off both rear legs, below zero a shim", -1, 1, `"1/4"`, func(d *Design, _ int) *float64 { return &d.Seat.RearCut }).as(AnySign).fitted(),
@@ -127,6 +132,20 @@ var measures = [...]Measure{
 	weight("part.N.weight", "weight of each", func(d *Design, n int) *float64 { return &d.Parts[n].Mass }),
 	timber("part.N.density", func(d *Design, n int) *float64 { return &d.Parts[n].Density }),
 	{Key: "part.N.moisture", Label: "moisture of its wood, by weight", Kind: quantity.Ratio, Low: 0.04, High: 0.2, Step: 0.01, Tolerance: 0.02, Example: `"8 %"`, field: func(d *Design, n int) *float64 { return &d.Parts[n].Moisture }},
+
+	length("leg.N.at", "where the leg's centre line meets the rocker's top edge, ahead of the low point", -24, 24, "-8", func(d *Design, n int) *float64 { return &d.Legs[n].At }).as(AnySign),
+	bevel("leg.N.rake", "rake of the leg, from plumb in the side view, + foot ahead", func(d *Design, n int) *float64 { return &d.Legs[n].Rake }),
+	bevel("leg.N.splay", "splay of the leg, from plumb in the front view, + foot further out", func(d *Design, n int) *float64 { return &d.Legs[n].Splay }),
+	length("leg.N.top", "where the leg's centre line enters the seat, over the floor", 6, 20, `"14-1/8"`, func(d *Design, n int) *float64 { return &d.Legs[n].Top }),
+	length("leg.N.size", "side of the leg's square section", 0.75, 4, `"1-5/8"`, func(d *Design, n int) *float64 { return &d.Legs[n].Side }),
+	length("leg.N.block", "least height of a block between leg and rocker", 0.25, 3, `"3/4"`, func(d *Design, n int) *float64 { return &d.Legs[n].Block }),
+
+	length("panel.N.chord", "width of the coopered panel, across its finished hollow face", 4, 40, "20", func(d *Design, n int) *float64 { return &d.Panels[n].Chord }),
+	length("panel.N.rise", "how deep the panel is hollow over that width", 0.125, 8, `"1-1/2"`, func(d *Design, n int) *float64 { return &d.Panels[n].Rise }),
+	length("panel.N.radius", "radius of the panel's hollow face", 6, 120, "34", func(d *Design, n int) *float64 { return &d.Panels[n].Radius }),
+	number("panel.N.staves", "how many staves the panel has", 1, 40, 1, "7", func(d *Design, n int) *float64 { return &d.Panels[n].Staves }),
+	length("panel.N.stock", "thickness of the panel's staves before shaping", 0.25, 4, `"1-3/4"`, func(d *Design, n int) *float64 { return &d.Panels[n].Stock }),
+	length("panel.N.length", "length of the panel's staves", 1, 60, "5", func(d *Design, n int) *float64 { return &d.Panels[n].Length }),
 
 	weight("sitter.N.weight", "weight of the person", func(d *Design, n int) *float64 { return &d.Sitters[n].Mass }).like("180").onSheet(2),
 	weight("sitter.N.mass", "weight of the person", func(d *Design, n int) *float64 { return &d.Sitters[n].Mass }).like("180"),
@@ -204,6 +223,15 @@ var measures = [...]Measure{
 	length("shop.radius", "radii are held to, 95 times in 100", 0.03125, 2, `"1/4"`, func(d *Design, _ int) *float64 { return &d.Shop.Radius }),
 	{Key: "shop.angle", Label: "angles are held to, 95 times in 100", Kind: quantity.Angle, Low: 0.1 * degree, High: 3 * degree, Step: 0.1 * degree, Example: `"1/2"`, field: func(d *Design, _ int) *float64 { return &d.Shop.Angle }},
 	weight("shop.weight", "the weight of the piece is known to, 95 times in 100", func(d *Design, _ int) *float64 { return &d.Shop.Weight }).like("2"),
+	length("shop.spacing", "stations of the rocker pattern, apart", 0.5, 6, "2", func(d *Design, _ int) *float64 { return &d.Shop.Spacing }),
+	length("shop.cutter", "diameter of the router bit on the trammel", 0.125, 2, `"1/2"`, func(d *Design, _ int) *float64 { return &d.Shop.Cutter }),
+	length("shop.strip", "thickness of the strips of a laminated rocker", 0.03125, 1, `"1/4"`, func(d *Design, _ int) *float64 { return &d.Shop.Strip }).held(inch / 64),
+	length("shop.kerf", "width of a saw cut", 0.03125, 0.25, `"1/8"`, func(d *Design, _ int) *float64 { return &d.Shop.Kerf }),
+	length("shop.planing", "planed off a strip or a board, both faces together", 0.015625, 0.5, `"1/16"`, func(d *Design, _ int) *float64 { return &d.Shop.Planing }),
+	length("shop.end_waste", "added to each end of a rough part", 0.25, 6, "2", func(d *Design, _ int) *float64 { return &d.Shop.EndWaste }),
+	length("shop.stock_thickness", "thickness of the boards there are", 0.5, 4, `"1-3/4"`, func(d *Design, _ int) *float64 { return &d.Shop.StockThick }),
+	length("shop.stock_width", "width of the boards there are", 3, 24, "8", func(d *Design, _ int) *float64 { return &d.Shop.StockWidth }),
+	{Key: "shop.springback", Label: "part of its bend that steam-bent wood loses", Kind: quantity.Ratio, Low: 0.02, High: 0.2, Step: 0.01, Example: `"8 %"`, field: func(d *Design, _ int) *float64 { return &d.Shop.Springback }},
 }
 
 // wish is a tilt that may be zero.
@@ -213,6 +241,11 @@ func wish(key, label, example string, field func(d *Design) *Wish) Measure {
 		field: func(d *Design, _ int) *float64 { return &field(d).Value },
 		asked: func(d *Design) *bool { return &field(d).Asked },
 	}
+}
+
+// bevel is an angle that is set on a bevel gauge.
+func bevel(key, label string, field func(d *Design, n int) *float64) Measure {
+	return Measure{Key: key, Label: label, Kind: quantity.Angle, Sign: AnySign, Low: -25 * degree, High: 25 * degree, Step: degree / 2, Tolerance: angleTolerance, Example: "8", field: field}
 }
 
 func weight(key, label string, field func(d *Design, n int) *float64) Measure {
@@ -238,6 +271,13 @@ var choices = [...]Choice{
 	{"rocks", "how a cradle rocks", directions[:], func(d *Design, _ int, word string) { d.Rocks = pick[Direction](directions[:], word) }},
 	{"rocker.wood", "wood of the rockers", nil, func(d *Design, _ int, word string) { d.Rocker.Wood = word }},
 	{"rocker.top", "how the top edge runs", tops[:], func(d *Design, _ int, word string) { d.Rocker.Top = pick[Top](tops[:], word) }},
+	{"rocker.nose_end", "how the nose is finished", ends[:], func(d *Design, _ int, word string) { d.Rocker.NoseEnd = pick[Finish](ends[:], word) }},
+	{"rocker.tail_end", "how the tail is finished", ends[:], func(d *Design, _ int, word string) { d.Rocker.TailEnd = pick[Finish](ends[:], word) }},
+	{"rocker.made", "how the rockers are made", mades[1:], func(d *Design, _ int, word string) { d.Rocker.Made = 1 + pick[Made](mades[1:], word) }},
+	{"leg.N.name", "name of the leg", nil, func(d *Design, n int, word string) { d.Legs[n].Name = word }},
+	{"leg.N.kind", "which pair of legs", whiches[:], func(d *Design, n int, word string) { d.Legs[n].Which = pick[Which](whiches[:], word) }},
+	{"panel.N.name", "name of the coopered panel", nil, func(d *Design, n int, word string) { d.Panels[n].Name = word }},
+	{"shop.paper", "paper on which patterns are printed", nil, func(d *Design, _ int, word string) { d.Shop.Paper = word }},
 	{"part.N.name", "name of the part", nil, func(d *Design, n int, word string) { d.Parts[n].Name = word }},
 	{"part.N.shape", "shape of the part", shapes[:], func(d *Design, n int, word string) { d.Parts[n].Shape = pick[Shape](shapes[:], word) }},
 	{"part.N.wood", "wood of the part", nil, func(d *Design, n int, word string) { d.Parts[n].Wood = word }},

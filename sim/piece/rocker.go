@@ -88,11 +88,48 @@ func (r Rocker) DepthOr() float64 {
 	return depth
 }
 
+// WidthOr returns the width of a rocker, the usual one where none is drawn, m.
+func (r Rocker) WidthOr() float64 {
+	_, width := r.size()
+	return width
+}
+
+// strip returns the shape of one rocker in the side view.
+func (r Rocker) strip(edge rocker.Profile, depth float64) (rocker.Strip, error) {
+	switch r.Top {
+	case Straight:
+		return edge.Strip(depth, rocker.Straight)
+	case Taper:
+		return edge.Tapered(depth, or(r.NoseDepth, depth), or(r.TailDepth, depth))
+	}
+	return edge.Strip(depth, rocker.Concentric)
+}
+
+// depthAt returns the depth so far along the floor edge from a tip, m.
+func (r Rocker) depthAt(edge rocker.Profile, tail bool, from float64) float64 {
+	depth, _ := r.size()
+	if r.Top != Taper {
+		return depth
+	}
+	reach, other := edge.Reach()
+	tip := r.NoseDepth
+	if tail {
+		reach, other, tip = other, reach, r.TailDepth
+	}
+	part := 0.0
+	if from < reach {
+		part = 1 - from/reach
+	} else if tip = r.TailDepth + r.NoseDepth - tip; other > 0 { // beyond the low point
+		part = (from - reach) / other
+	}
+	return depth + (or(tip, depth)-depth)*part*part
+}
+
 // wood returns the pair of rockers cut from wood of the given density (kg/m³), in the
 // rocker frame.
 func (r Rocker) wood(edge rocker.Profile, density float64) (body.Body, error) {
 	depth, width := r.size()
-	strip, err := edge.Strip(depth, rocker.Top(r.Top))
+	strip, err := r.strip(edge, depth)
 	if err != nil {
 		return body.Body{}, &KeyError{Key: "rocker.depth", Reason: "a rocker this deep has no top edge on this curve", Example: `depth = "2-1/4"`}
 	}

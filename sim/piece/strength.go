@@ -80,7 +80,7 @@ func (b *Bending) worst(edge rocker.Profile, r Rocker, leg, strength float64) {
 		if b.Tail && p.X > leg || !b.Tail && p.X < leg {
 			break
 		}
-		depth := r.Depth
+		depth := r.depthAt(edge, b.Tail, from)
 		if r.Top == Straight {
 			depth = max(r.Depth-p.Y, 1e-3)
 		}

@@ -1,5 +1,7 @@
 package piece
 
+import "rockerwright/sim/quantity"
+
 // A Target is what sizing aims for. What is zero is not asked; of the tilts, which may well
 // be zero, only what is wished.
 type Target struct {
@@ -37,6 +39,37 @@ type Shop struct {
 	Length, Radius float64
 	Angle          float64
 	Weight         float64 // of a weighed or guessed piece
+
+	// What a layout takes. Zero is the usual value of [Shop.Usual].
+	Paper      string  // on which patterns are printed
+	Spacing    float64 // of stations
+	Cutter     float64 // diameter of the trammel's router bit
+	Strip      float64 // thickness of the strips; zero: as thick as bends
+	Kerf       float64 // of a saw cut
+	Planing    float64 // taken off a strip or a board, both faces together
+	EndWaste   float64 // added to each end of a rough part
+	StockThick float64 // of the board
+	StockWidth float64
+	Springback float64 // part of its bend that steam-bent wood loses
+}
+
+// Usual returns the shop with what is not said about a layout filled in, in round sizes of the
+// units; common practice, and for the springback of steam-bent wood the middle of what makers
+// report, 6 to 10 %.
+func (s Shop) Usual(units quantity.System) Shop {
+	usual := Shop{Spacing: 2 * inch, Cutter: inch / 2, Kerf: inch / 8, Planing: inch / 16, EndWaste: 2 * inch, Springback: 0.08}
+	if units == quantity.Metric {
+		usual = Shop{Spacing: 0.050, Cutter: 0.012, Kerf: 0.003, Planing: 0.0015, EndWaste: 0.050, Springback: 0.08}
+	}
+	for _, m := range []struct{ own, usual *float64 }{
+		{&s.Spacing, &usual.Spacing}, {&s.Cutter, &usual.Cutter}, {&s.Kerf, &usual.Kerf}, {&s.Planing, &usual.Planing},
+		{&s.EndWaste, &usual.EndWaste}, {&s.Springback, &usual.Springback},
+	} {
+		if *m.own == 0 {
+			*m.own = *m.usual
+		}
+	}
+	return s
 }
 
 // Tolerance returns what a measure of the design is held to, 95 times in 100, ± SI; zero

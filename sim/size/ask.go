@@ -22,6 +22,9 @@ type question struct {
 
 // ask reads a design for sizing.
 func ask(d piece.Design) (question, error) {
+	if err := possible(d); err != nil {
+		return question{}, err
+	}
 	q := question{design: d.Clone(), target: d.Target, limits: d.Limits}
 	q.design.Limits.BackMargin = max(d.Limits.BackMargin, d.Target.BackMargin)
 	q.design.Limits.BackLift = max(d.Limits.BackLift, d.Target.BackLift)
@@ -41,16 +44,31 @@ func ask(d piece.Design) (question, error) {
 		radius = f.Radius
 	}
 	if radius == 0 {
-		for _, a := range d.Rocker.Arcs {
-			radius = max(radius, a.Radius)
-		}
+		radius = largest(d.Rocker)
 	}
 	q.start = shapeOf(q.drawn, radius)
 	q.room = roomOf(q.start)
 	weighed := d.Measured.Weight > 0 || d.Measured.Front > 0 || d.Measured.Rear > 0
 	q.alike = d.Kind == piece.Cradle && d.Rocks == piece.Side
-	q.movable = !weighed && !q.alike
+	_, leans := q.leanOf()
+	q.movable = leans && !weighed && !q.alike // for nothing else
 	return q, nil
+}
+
+// possible returns what of the target the design has no answer to.
+func possible(d piece.Design) error {
+	t := d.Target
+	switch {
+	case t.Arcs != math.Trunc(t.Arcs) || t.Arcs > 3:
+		return &piece.KeyError{Key: "target.arcs", Reason: "a rocker is found with one, two or three arcs", Example: "arcs = 2"}
+	case t.SeatFalls.Asked && d.Seat.Front == 0:
+		return &piece.KeyError{Key: "target.seat_falls", Reason: "no seat is drawn that could fall: draw [seat] with front, rear and depth", Example: `front = "16-1/2"`}
+	case t.Empty.Asked && d.Seat.Front == 0:
+		return &piece.KeyError{Key: "target.seat_falls_empty", Reason: "no seat is drawn that could fall: draw [seat] with front, rear and depth", Example: `front = "16-1/2"`}
+	case t.BackLeans.Asked && d.Back.Height == 0:
+		return &piece.KeyError{Key: "target.back_leans", Reason: "no back is drawn that could lean: draw [back]", Example: "height = 28"}
+	}
+	return nil
 }
 
 // answer balances the design with a shape.

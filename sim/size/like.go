@@ -45,8 +45,8 @@ type Likeness struct {
 
 // Like returns the new piece with the rocker that keeps each thing of the old one. The place
 // of the low point under the seat, the seat's heights and the ratios of arcs stay the new
-// piece's; all radii scale by the one at the rest with the owner at ease. Edge lengths stay,
-// but under SameProportion they scale too. The error is of package piece, or an
+// piece's; all radii scale by the one at the rest with the owner at ease. Edge lengths stay the
+// new piece's too, but under SameProportion they are the old ones, scaled as the radius is. The error is of package piece, or an
 // [*UnsuitedError] where a piece has no radius to scale or no feel to keep.
 func Like(old, wanted piece.Design) (Likeness, error) {
 	var l Likeness
@@ -69,8 +69,14 @@ func Like(old, wanted piece.Design) (Likeness, error) {
 	if err != nil {
 		return l, err
 	}
+	company = company.First()
+	s := scaling{wanted: wanted, radius: l.New.Radius, old: l.Old}
+	s.oldNose, s.oldTail = l.OldPiece.Edge.Reach()
+	if !(s.radius > 0) {
+		s.radius = largest(wanted.Rocker)
+	}
 	for i, way := range Ways {
-		if l.Ways[i], err = kept(way, l.Old, wanted, company); err != nil {
+		if l.Ways[i], err = s.kept(way, company); err != nil {
 			return l, err
 		}
 	}
@@ -106,11 +112,19 @@ func (w Way) wantedRadius(old, now Feel) float64 {
 // How far a radius is scaled, at most.
 const leastScale, mostScale = 0.25, 8.0
 
+// A scaling scales the radii of a new piece as one thing of an old one asks.
+type scaling struct {
+	wanted           piece.Design
+	radius           float64 // at its rest, or its largest where it has none, m
+	old              Feel
+	oldNose, oldTail float64 // lengths along the old edge, m
+}
+
 // kept solves for one way. Where the piece has no rest its radius is too small.
-func kept(way Way, old Feel, wanted piece.Design, company piece.Company) (Kept, error) {
+func (s scaling) kept(way Way, company piece.Company) (Kept, error) {
 	k := Kept{Way: way}
 	feel := func(scale float64) (Feel, bool) {
-		report, err := company.Balance(scaled(wanted, scale, way))
+		report, err := company.Balance(s.scaled(scale, way))
 		if err != nil {
 			return Feel{}, false
 		}
@@ -121,7 +135,7 @@ func kept(way Way, old Feel, wanted piece.Design, company piece.Company) (Kept, 
 		if !ok {
 			return math.NaN()
 		}
-		return way.wantedRadius(old, now) - now.Radius
+		return way.wantedRadius(s.old, now) - now.Radius
 	}
 	scale, found := zero(short, 1, leastScale, mostScale)
 	now, rests := feel(scale)
@@ -129,7 +143,7 @@ func kept(way Way, old Feel, wanted piece.Design, company piece.Company) (Kept, 
 		return k, nil
 	}
 	k.Found, k.Scale, k.Exact = true, scale, now.Radius
-	k.Design = rounded(scaled(wanted, scale, way))
+	k.Design = rounded(s.scaled(scale, way))
 	var err error
 	if k.Report, err = piece.Balance(k.Design); err != nil {
 		return k, err
@@ -138,23 +152,44 @@ func kept(way Way, old Feel, wanted piece.Design, company piece.Company) (Kept, 
 	return k, nil
 }
 
-// scaled returns the design with all its radii scaled, and under SameProportion its edge
-// lengths too.
-func scaled(d piece.Design, scale float64, way Way) piece.Design {
-	d = d.Clone()
-	lengths := 1.0
-	if way == SameProportion {
-		lengths = scale
+// scaled returns the new piece with all its radii scaled, and under SameProportion with the
+// ends of the old one, as much larger as the radius is.
+func (s scaling) scaled(scale float64, way Way) piece.Design {
+	d := withRadii(s.wanted, scale)
+	if way != SameProportion {
+		return d
 	}
-	d.Rocker.Radius *= scale
-	d.Rocker.Nose *= lengths
-	d.Rocker.Tail *= lengths
+	lengths := scale * s.radius / s.old.Radius
+	nose, tail := lengths*s.oldNose, lengths*s.oldTail
+	edge := arcsOf(d.Rocker).length()
+	d.Rocker.Nose = nose
+	if len(d.Rocker.Arcs) == 0 {
+		d.Rocker.Tail = tail
+	}
 	for i := range d.Rocker.Arcs {
-		d.Rocker.Arcs[i].Radius *= scale
-		d.Rocker.Arcs[i].Length *= lengths
-		d.Rocker.Arcs[i].Flat *= lengths
+		d.Rocker.Arcs[i].Length *= (nose + tail) / edge
+		d.Rocker.Arcs[i].Flat *= (nose + tail) / edge
 	}
 	return d
+}
+
+// withRadii returns the design with all its radii scaled.
+func withRadii(d piece.Design, scale float64) piece.Design {
+	d = d.Clone()
+	d.Rocker.Radius *= scale
+	for i := range d.Rocker.Arcs {
+		d.Rocker.Arcs[i].Radius *= scale
+	}
+	return d
+}
+
+// largest returns the largest radius of a rocker, m.
+func largest(r piece.Rocker) float64 {
+	radius := r.Radius
+	for _, a := range r.Arcs {
+		radius = max(radius, a.Radius)
+	}
+	return radius
 }
 
 // RadiusStep returns what a radius is rounded to: an eighth of an inch, or 5 mm.

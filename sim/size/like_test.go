@@ -137,10 +137,13 @@ func TestScaledPiece(t *testing.T) {
 			t.Fatal(err)
 		}
 		k := l.Ways[SameProportion]
+		if nose := k.Design.Rocker.Nose; math.Abs(nose-s*old.Rocker.Nose) > RadiusStep(old.Units) {
+			t.Errorf("s = %v: nose %v, want %v", s, nose, s*old.Rocker.Nose)
+		}
 		if want := s * old.Rocker.Radius; math.Abs(k.Exact-want) > 1e-11*want {
 			t.Errorf("s = %v: radius %v, want %v", s, k.Exact, want)
 		}
-		exact, err := piece.Balance(scaled(grown, k.Scale, SameRadius))
+		exact, err := piece.Balance(withRadii(grown, k.Scale))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -176,5 +179,23 @@ func BenchmarkLike(b *testing.B) {
 		if _, err := Like(old, tall); err != nil {
 			b.Fatal(err)
 		}
+	}
+}
+
+// TestForSitters holds that a taller sitter wants a larger radius for the same time, and the
+// owner's own stature the one there is, as far as the owner is as stout as the mean.
+func TestForSitters(t *testing.T) {
+	d := readingChair()
+	d.Sitters[0].Mass = 0
+	list, err := ForSitters(d, []float64{60 * inch, 70 * inch, 76 * inch})
+	if err != nil || len(list) != 3 {
+		t.Fatal(err, len(list))
+	}
+	at := func(i int) float64 { return list[i].Like.Ways[SameTime].Exact }
+	if !(at(0) < at(1) && at(1) < at(2)) || math.Abs(at(1)-42*inch) > 1e-9 {
+		t.Errorf("radii %v, %v, %v", at(0)/inch, at(1)/inch, at(2)/inch)
+	}
+	if none, err := ForSitters(plainBody(), []float64{1.7}); err != nil || none != nil {
+		t.Errorf("of numbers: %v, %v", none, err)
 	}
 }

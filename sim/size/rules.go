@@ -71,7 +71,7 @@ func periodAt(l Likeness, radius float64) float64 {
 	if !(from > 0) {
 		return math.NaN()
 	}
-	report, err := piece.Balance(scaled(l.Wanted.Design, radius/from, SameRadius))
+	report, err := piece.Balance(withRadii(l.Wanted.Design, radius/from))
 	if err != nil {
 		return math.NaN()
 	}

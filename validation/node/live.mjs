@@ -288,6 +288,8 @@ async function hands(site) {
   check(readFileSync(saved, "utf8").split("#").length === readFileSync(join(folder, "chair.toml"), "utf8").split("#").length, "comments were lost");
   const report = readFileSync(await download("#report"), "utf8");
   check(report.includes("20-1/2") && report.endsWith("</html>\n"), "the report is not whole");
+  const patterns = readFileSync(await download("#patterns"));
+  check(patterns.subarray(0, 2).toString() === "PK" && patterns.length > 20_000, `the patterns are no archive: ${patterns.length} bytes`);
   await page.reload();
   await page.waitForSelector("#picture svg");
   await settle(page);
@@ -353,7 +355,7 @@ async function keys(site) {
     }
     if (await page.evaluate(() => document.activeElement === document.body)) break;
   }
-  for (const id of ["keep", "start", "open", "units", "load", "lean", "from", "go", "force", "push", "slow", "slide rocker.radius", "entry rocker.radius", "slide seat.behind_low_point", "save", "report", "print"]) check(reached.has(id), `the keyboard does not reach ${id}`);
+  for (const id of ["keep", "start", "open", "units", "load", "lean", "from", "go", "force", "push", "slow", "slide rocker.radius", "entry rocker.radius", "slide seat.behind_low_point", "save", "report", "patterns", "print"]) check(reached.has(id), `the keyboard does not reach ${id}`);
   await page.locator("#lean").focus();
   await page.keyboard.press("ArrowRight");
   await settle(page);

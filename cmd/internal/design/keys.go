@@ -45,10 +45,15 @@ func generalKey(key string) string {
 			words[i] = "N"
 		}
 	}
-	if list := words[0]; (list == "sitter" || list == "part") && (len(words) == 1 || words[1] != "N") {
+	if list := words[0]; isList(list) && (len(words) == 1 || words[1] != "N") {
 		words = slices.Insert(words, 1, "N")
 	}
 	return strings.Join(words, ".")
+}
+
+// isList reports whether a section may stand several times.
+func isList(section string) bool {
+	return slices.Contains([]string{"sitter", "part", "leg", "panel"}, section)
 }
 
 func isNumber(word string) bool {
@@ -73,7 +78,7 @@ func (f *File) find(key string) (locate.Entry, bool) {
 // without1 leaves out the number of a first sitter or part, with1 puts it in.
 func without1(key string) string {
 	list, rest, _ := strings.Cut(key, ".1")
-	if (list == "sitter" || list == "part") && (rest == "" || rest[0] == '.') {
+	if isList(list) && (rest == "" || rest[0] == '.') {
 		return list + rest
 	}
 	return key
@@ -81,7 +86,7 @@ func without1(key string) string {
 
 func with1(key string) string {
 	list, rest, more := strings.Cut(key, ".")
-	if list != "sitter" && list != "part" || more && isNumber(strings.Split(rest, ".")[0]) {
+	if !isList(list) || more && isNumber(strings.Split(rest, ".")[0]) {
 		return key
 	}
 	if !more {
@@ -101,7 +106,7 @@ func (f *File) near(key string) (locate.Position, bool) {
 }
 
 // sections are the words that a line or a section of a design begins with.
-var sections = []string{"title", "kind", "units", "rocks", "rocker", "seat", "bed", "back", "arms", "piece", "part", "body", "measured", "sitter", "people", "floor", "limits", "target", "shop"}
+var sections = []string{"title", "kind", "units", "rocks", "rocker", "seat", "bed", "back", "arms", "piece", "part", "body", "leg", "panel", "measured", "sitter", "people", "floor", "limits", "target", "shop"}
 
 func isSection(word string) bool { return slices.Contains(sections, word) }
 
@@ -138,5 +143,5 @@ func (f *File) unknown(key string, err error) error {
 	if meant, found := locate.Suggest(section, sections); found {
 		return fmt.Errorf("there is no such section; did you mean %s?", meant)
 	}
-	return fmt.Errorf("there is no such section; a design has rocker, seat, bed, back, arms, piece, part, body, measured, sitter, people, floor, limits, target and shop")
+	return fmt.Errorf("there is no such section; a design has rocker, seat, bed, back, arms, piece, part, body, leg, panel, measured, sitter, people, floor, limits, target and shop")
 }

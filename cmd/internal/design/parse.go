@@ -75,6 +75,8 @@ func start(raw map[string]any) piece.Design {
 	d.Limits = piece.DefaultLimits(d.Kind)
 	d.Sitters = make([]piece.Sitter, count(raw["sitter"]))
 	d.Parts = make([]piece.Part, count(raw["part"]))
+	d.Legs = make([]piece.Leg, count(raw["leg"]))
+	d.Panels = make([]piece.Panel, count(raw["panel"]))
 	if measured, ok := raw["measured"].(map[string]any); ok {
 		d.Measured.Left = make([]float64, count(measured["left"]))
 		d.Measured.Right = make([]float64, count(measured["right"]))

@@ -110,7 +110,24 @@ func changed(from, to piece.Design) ([]string, error) {
 // document is a file for the page to hand over.
 type document struct {
 	Name string `json:"name"`
-	Text string `json:"text"`
+	Text string `json:"text,omitempty"`
+	Data []byte `json:"data,omitempty"` // of what is no text
+}
+
+// patterns answers with the layout of the piece, all its files in one.
+func (s *Site) patterns(ctx context.Context, a ask) (any, error) {
+	f, err := a.Work.file()
+	if err != nil {
+		return nil, err
+	}
+	if s.Patterns == nil {
+		return nil, errors.New("no patterns are drawn here; type: rockerwright layout")
+	}
+	if err := ctx.Err(); err != nil {
+		return nil, err
+	}
+	data, err := s.Patterns(f)
+	return document{Name: strings.TrimSuffix(f.Name, ".toml") + "-layout.zip", Data: data}, err
 }
 
 // report answers with the report to keep with the piece.
@@ -123,7 +140,7 @@ func (s *Site) report(ctx context.Context, a ask) (any, error) {
 	if err != nil {
 		return nil, err
 	}
-	subject, err := report.About(f, words.Making{Source: f.Name, Command: s.command(f), Date: date, Version: s.Version}, nil)
+	subject, err := report.About(f, words.Making{Source: f.Name, Command: s.command(f), Date: date, Version: s.Version})
 	if err != nil {
 		return nil, err
 	}
@@ -132,5 +149,5 @@ func (s *Site) report(ctx context.Context, a ask) (any, error) {
 	}
 	var b strings.Builder
 	err = report.Write(&b, subject)
-	return document{strings.TrimSuffix(f.Name, ".toml") + "-report.html", b.String()}, err
+	return document{Name: strings.TrimSuffix(f.Name, ".toml") + "-report.html", Text: b.String()}, err
 }

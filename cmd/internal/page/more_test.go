@@ -1,11 +1,14 @@
 package page
 
 import (
+	"bytes"
 	"context"
 	"encoding/json"
 	"strings"
 	"testing"
 	"time"
+
+	"rockerwright/cmd/internal/design"
 )
 
 // TestLike holds that the changes of a likeness make the time of a rock what it was, to
@@ -54,6 +57,24 @@ func TestReport(t *testing.T) {
 	}
 	if made.Name != "chair-report.html" || !strings.Contains(made.Text, "20-1/2&#34;") || !strings.HasSuffix(made.Text, "</html>\n") {
 		t.Errorf("%s: %.200s", made.Name, made.Text)
+	}
+}
+
+// TestPatterns holds that the patterns come as the site makes them, and that without them the page
+// is told what to type.
+func TestPatterns(t *testing.T) {
+	site := chairSite(t)
+	ours := []byte("PK\x03\x04 with bytes \xff that are no text")
+	site.Patterns = func(f *design.File) ([]byte, error) { return ours, nil }
+	var made document
+	if err := json.Unmarshal(asked(t, site.handler([]string{ourHost}), "/patterns", ask{Work: work(t, "chair")}).Body.Bytes(), &made); err != nil {
+		t.Fatal(err)
+	}
+	if made.Name != "chair-layout.zip" || !bytes.Equal(made.Data, ours) {
+		t.Errorf("%s: %q", made.Name, made.Data)
+	}
+	if w := asked(t, chairSite(t).handler([]string{ourHost}), "/patterns", ask{Work: work(t, "chair")}); !strings.Contains(w.Body.String(), "rockerwright layout") {
+		t.Errorf("without patterns: %s", w.Body)
 	}
 }
 

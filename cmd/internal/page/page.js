@@ -237,6 +237,7 @@ $("file").addEventListener("toggle", () => { if ($("file").open && !$("text").ha
 $("use").addEventListener("click", () => replaced({ name: work.now.name, text: $("text").value }, "Read anew"));
 $("save").addEventListener("click", async () => { const saved = await other("file"); if (saved) give(work.now.name.split(/[/\\]/).pop() || "design.toml", "text/plain", saved.text); });
 $("report").addEventListener("click", async () => { const made = await other("report"); if (made) give(made.name.split(/[/\\]/).pop(), "text/html", made.text); });
+$("patterns").addEventListener("click", async () => { const made = await other("patterns"); if (made) give(made.name.split(/[/\\]/).pop(), "application/zip", Uint8Array.from(atob(made.data), c => c.charCodeAt(0))); });
 $("print").addEventListener("click", () => print());
 document.addEventListener("paste", (e) => {
   if (e.target.closest?.("input, textarea")) return;

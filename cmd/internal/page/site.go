@@ -24,6 +24,9 @@ type Site struct {
 	Version string                           // of the program
 	Today   func() (time.Time, error)        // the date of a report
 	Command func(*design.File) words.Command // what to type for a change; nil names the entry alone
+
+	// Patterns makes the layout of a design as a zip archive; nil where none is offered.
+	Patterns func(*design.File) ([]byte, error)
 }
 
 // command returns what to type for a change to a design.
@@ -57,6 +60,7 @@ func (s *Site) handler(hosts []string) http.Handler {
 	mux.Handle("POST /file", d.answer(s.file))
 	mux.Handle("POST /units", d.answer(s.units))
 	mux.Handle("POST /report", d.answer(s.report))
+	mux.Handle("POST /patterns", d.answer(s.patterns))
 	return guard(hosts, mux)
 }
 

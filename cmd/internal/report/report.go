@@ -19,7 +19,7 @@ type Subject struct {
 }
 
 // About gathers what a report says of a design. The error is the design's, explained.
-func About(f *design.File, m words.Making, more []words.Block) (Subject, error) {
+func About(f *design.File, m words.Making) (Subject, error) {
 	checked, err := piece.Check(f.Design, piece.Options{})
 	if err != nil {
 		return Subject{}, f.Explain(err)
@@ -31,7 +31,7 @@ func About(f *design.File, m words.Making, more []words.Block) (Subject, error) 
 		}
 	}
 	m.Changes = f.Changes
-	s := Subject{Text: text, Report: checked, Making: m, More: more}
+	s := Subject{Text: text, Report: checked, Making: m, More: alsoAsked(f)}
 	if l := shown(checked); l != nil {
 		if rocking, err := piece.Rock(f.Design, piece.RockOptions{Load: l.Name, Duration: shownTime}); err == nil {
 			s.Rocking = &rocking

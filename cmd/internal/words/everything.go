@@ -24,7 +24,7 @@ func (v voice) everything(r piece.Report) []Block {
 	blocks = append(blocks, v.everySwing(r)...)
 	return append(blocks,
 		Block{Title: "What this rests on", All: true, Lines: v.assumptions(r)},
-		Block{Title: "Cautions", All: true, Lines: v.cautions()},
+		Block{Title: "Cautions", All: true, Lines: v.cautions(r)},
 	)
 }
 
@@ -166,7 +166,7 @@ func onFlatsOrCorners(r piece.Rocker) bool {
 }
 
 // cautions are the usual ones for the kind of piece. They are no standard.
-func (v voice) cautions() []Line {
+func (v voice) cautions(r piece.Report) []Line {
 	lines := []Line{
 		{Text: "Local codes, the current standards and licensed practice go first. Nothing here was tested; try the dry-fitted piece on a clear floor with someone beside you."},
 	}
@@ -180,11 +180,24 @@ func (v voice) cautions() []Line {
 		return append(lines,
 			Line{Text: "Feet, toes and fingers are caught under bows. A bow that is nearly straight at both ends, or stops, resists going over. Published toy tests stand a horse on a slope of 10 degrees with its riders: ask a test house."})
 	case piece.Settee:
-		lines = append(lines, Line{Text: "One who sits alone at the end loads one rocker more than the other, and where the seat reaches out over the rockers the far end can lift: see what is said of one at the end, and sideways. Sit down and rise one at a time; nobody stands on the seat."})
+		lines = append(lines, Line{Text: "One alone at the end loads one rocker more than the other; where the seat reaches out over the rockers the far end can lift. Sit down and rise one at a time."})
+	}
+	if ofAChild(r) {
+		lines = append(lines, Line{Text: "Children kneel on the seat facing the back, stand on it and climb on behind; of these only a child on the tail was tried. They grow out of what was checked."})
 	}
 	return append(lines,
 		Line{Text: "A child who climbs on the tail, or leans over the back, can take any chair over. Keep fingers, toes and tails from under the rockers; the tails are a trip hazard."},
 		Line{Text: "Rugs, a sloping porch and worn rockers change every number on this page."})
+}
+
+// ofAChild reports whether the owner is a child.
+func ofAChild(r piece.Report) bool {
+	for _, s := range r.Somebody {
+		if s.Role == piece.Owner && s.Person.Age > 0 {
+			return r.Design.Kind == piece.Chair
+		}
+	}
+	return false
 }
 
 // Notes returns what a program's user should know of the numbers, a sentence or two each.

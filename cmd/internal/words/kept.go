@@ -55,10 +55,13 @@ func Keep(r piece.Report, rocking *piece.Rocking, m Making, more []Block) Kept {
 			v.readings(r),
 			{Table: v.limitTable(head(v.ranked(r.Limits), 3))},
 			{Lines: v.advice(r, m.Command, everyRemark)},
-			{Title: "Cautions", Lines: v.cautions()},
 		},
 		Owner: v.owner(r, rocking),
 	}
+	if rocking != nil {
+		k.Under = append(k.Under, v.matters(*rocking)...)
+	}
+	k.Under = append(k.Under, Block{Title: "Cautions", Lines: v.cautions(r)})
 	k.Sections = v.sections(r, rocking, more)
 	k.File = Section{ID: "file", Title: "The design file", Blocks: []Block{{Lines: []Line{
 		{Text: "From these lines the " + v.piece() + " can be checked, drawn and built again. Copy them into a plain text file and type:", Type: "rockerwright check " + fileName(m.Source)},
@@ -79,11 +82,53 @@ func fileName(source string) string {
 	return "design.toml"
 }
 
+// matters returns what matters most for the kind: of a cradle its tilts against 5 and 10
+// degrees and what limits them, of a horse its riders on a slope, of a settee one at the end.
+func (v voice) matters(r piece.Rocking) []Block {
+	switch v.kind {
+	case piece.Cradle:
+		return v.cradle(r)
+	case piece.Horse:
+		return v.slopes(r)
+	case piece.Settee:
+		return v.atTheEnd(r)
+	}
+	return nil
+}
+
+// atTheEnd says how a settee stands with one alone at its end.
+func (v voice) atTheEnd(r piece.Rocking) []Block {
+	var lines []Line
+	for i := range r.Report.Loads {
+		l := &r.Report.Loads[i]
+		if l.Sitter != piece.OneAtTheEnd.String() {
+			continue
+		}
+		name := upperFirst(plain(short(l.Name)))
+		if !l.Upright() {
+			lines = append(lines, Line{Text: name + ": " + v.whyNot(l) + ".", Bad: true})
+			continue
+		}
+		text := fmt.Sprintf("%s: %s, keeps %s before going %s", name, v.stands(l), v.degrees(l.Balance.Back.Angle), v.backwards())
+		for _, s := range r.Sideways {
+			if s.Load == l.Name {
+				text += fmt.Sprintf("; sideways over one rocker %s, its weight must lift %s", v.degrees(s.Angle), v.with(s.Lift, quantity.Length))
+			}
+		}
+		lines = append(lines, Line{Text: text + "."})
+	}
+	if len(lines) == 0 {
+		return nil
+	}
+	return []Block{{Title: "One at the end", Lines: lines}}
+}
+
 // sections returns what follows the first page.
 func (v voice) sections(r piece.Report, rocking *piece.Rocking, more []Block) []Section {
 	survives := v.survives(r)
 	if rocking != nil {
-		survives = append([]Block{{Lines: v.rocked(*rocking)}}, v.tried(*rocking)...)
+		survives = append([]Block{{Lines: v.rocked(*rocking)}}, v.hardest(*rocking)...)
+		survives = append(survives, v.besides(*rocking)...)
 	}
 	fit := append(v.fitTable(r), v.people(r)...)
 	fit = append(append(fit, v.gives(r)...), v.bends(r)...)

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"rockerwright/sim/piece"
-	"rockerwright/sim/quantity"
 )
 
 // Letter returns a report as a letter to another maker: what the piece is and does, in the
@@ -26,7 +25,7 @@ func Letter(r piece.Report, rocking *piece.Rocking, m Making) Sheet {
 	if rocking != nil {
 		s.Blocks = append(s.Blocks, Block{Lines: v.lookedAt(*rocking)})
 	}
-	s.Blocks = append(s.Blocks, Block{Lines: v.cautions()}, Block{Lines: []Line{
+	s.Blocks = append(s.Blocks, Block{Lines: v.cautions(r)}, Block{Lines: []Line{
 		{Text: "The design file is below. Save it as a plain text file, and you can check it yourself:", Type: "rockerwright check " + fileName(m.Source)},
 		{Text: "With good wishes for the bench."}}})
 	return s
@@ -63,6 +62,5 @@ func (v voice) lookedAt(r piece.Rocking) []Line {
 	for _, b := range append(v.slopes(r), v.cradle(r)...) {
 		lines = append(lines, b.Lines...)
 	}
-	return append(lines, Line{Text: fmt.Sprintf("In a good rock it reaches %s one way and %s the other from where its low point touches.",
-		v.with(r.Room.Behind, quantity.Length), v.with(r.Room.Front, quantity.Length))})
+	return append(lines, Line{Text: "From where its low point touches it reaches " + v.reaches(r) + " in a good rock."})
 }

@@ -220,7 +220,7 @@ func (v voice) likeMargins(l size.Likeness) Block {
 // likeAssumptions says what the answer assumes.
 func (v voice) likeAssumptions(l size.Likeness) Block {
 	lines := []Line{
-		{Text: "Where the low point lies under the seat, the heights of the seat and the ratios of the arcs stay as the new piece is drawn; all radii scale by the one at the rest with the owner at ease. The lengths along the curve stay, but for the same proportion they scale too."},
+		{Text: "Where the low point lies under the seat, the heights of the seat and the ratios of the arcs stay as the new piece is drawn; all radii scale by the one at the rest with the owner at ease. The lengths along the curve stay; for the same proportion they are the old ones, scaled as the radius is."},
 		{Text: fmt.Sprintf("The radius is the height of the balance point at rest, and on top of it a piece that grows with the square of the sizes and shrinks with the square of the time: R = H + (k² + H²)(2π/T)²/g. Here k, the radius of gyration, was %s and H %s.",
 			v.with(l.Old.Gyration, quantity.Length), v.with(l.Old.Height, quantity.Length))},
 		{Text: "Each is solved together with the rest that it moves, then rounded, and the table shows what the rounded rocker does."},

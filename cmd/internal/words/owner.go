@@ -23,7 +23,7 @@ func (v voice) owner(r piece.Report, rocking *piece.Rocking) Section {
 		{Title: "Wear, and when to bring it back", Lines: []Line{{Text: v.wear()}}},
 		{Lines: []Line{
 			{Text: "Nothing on this page is a test or a certificate: it was calculated from the maker's drawing."},
-			{Text: "Made by ______________________________   Date ________________   Next look ________________"},
+			{Text: "Made by ________________________  Date ______________  Next look ______________"},
 		}},
 	}}
 }
@@ -54,6 +54,9 @@ func (v voice) whom(r piece.Report) string {
 		return text + " Two together, or one alone; one alone at the end was looked at too."
 	}
 	text += " One at a time."
+	if ofAChild(r) {
+		text += " A child grows out of what was checked: have it looked at again before a bigger one sits in it."
+	}
 	for _, l := range v.may(r) {
 		text += " " + l.Text
 	}
@@ -71,7 +74,7 @@ func (v voice) shouldRest(r piece.Report) string {
 	text := fmt.Sprintf("Empty and still on a level floor, the %s ends of the rockers stand about %s and the %s ends about %s off the floor, the same on both sides.",
 		tail, v.with(tailUp, quantity.Length), nose, v.with(noseUp, quantity.Length))
 	if v.sideways() {
-		text += " It hangs level from side to side, and comes back to that by itself."
+		text += " It stands level from side to side, and comes back to that by itself."
 	} else if v.kind != piece.Cradle {
 		text += " With somebody in it, it leans by itself to where that person sits at ease; it should never need to be held."
 	}
@@ -84,12 +87,19 @@ func (v voice) where(rocking *piece.Rocking) string {
 	if rocking == nil || math.IsNaN(rocking.Room.Behind) {
 		return text
 	}
-	behind, ahead := "behind", "in front"
-	if v.sideways() {
+	return text + " From the middle of the rockers it reaches " + v.reaches(*rocking) + " in a good rock: leave that clear, and a hand more."
+}
+
+// reaches says how far a piece reaches on both sides while it rocks.
+func (v voice) reaches(r piece.Rocking) string {
+	behind, ahead := "behind", "ahead"
+	switch {
+	case v.sideways():
 		behind, ahead = "to the left", "to the right"
+	case v.kind == piece.Cradle:
+		behind, ahead = "at the head", "at the foot"
 	}
-	return text + fmt.Sprintf(" From the middle of the rockers it reaches %s %s and %s %s in a good rock: leave that clear, and a hand more.",
-		v.with(rocking.Room.Behind, quantity.Length), behind, v.with(rocking.Room.Front, quantity.Length), ahead)
+	return fmt.Sprintf("%s %s and %s %s", v.with(r.Room.Behind, quantity.Length), behind, v.with(r.Room.Front, quantity.Length), ahead)
 }
 
 func (v voice) childrenTitle() string {

@@ -25,13 +25,19 @@ func Rock(r piece.Rocking, source string) Sheet {
 
 // tried returns all that was tried beside the motion, and what room it takes.
 func (v voice) tried(r piece.Rocking) []Block {
-	blocks := v.survivals(r)
-	blocks = append(blocks, v.fates(r)...)
-	blocks = append(blocks, v.seating(r)...)
-	blocks = append(blocks, v.slopes(r)...)
-	blocks = append(blocks, v.cradle(r)...)
-	blocks = append(blocks, v.room(r), v.sidewaysBlock(r), v.walks(r))
-	return append(blocks, v.stops(r)...)
+	blocks := v.hardest(r)
+	blocks = append(append(blocks, v.slopes(r)...), v.cradle(r)...)
+	return append(blocks, v.besides(r)...)
+}
+
+// hardest returns how hard it was tried.
+func (v voice) hardest(r piece.Rocking) []Block {
+	return append(append(v.survivals(r), v.fates(r)...), v.seating(r)...)
+}
+
+// besides returns what room the piece takes, and what else it does on its floor.
+func (v voice) besides(r piece.Rocking) []Block {
+	return append([]Block{v.room(r), v.sidewaysBlock(r), v.walks(r)}, v.stops(r)...)
 }
 
 // rocked says what became of the motion that was asked for.

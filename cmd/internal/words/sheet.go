@@ -14,6 +14,7 @@ type Block struct {
 	Lines []Line
 	Table *Table
 	All   bool // only under --all
+	Big   bool // read from afar, where type has sizes
 }
 
 // A Line is a paragraph. Its Label is set off in front: "YOUR OWNER:".

@@ -34,6 +34,16 @@ func Sized(d piece.Design, found size.Solution, others []size.Proposal, source s
 	return s
 }
 
+// SizedBlocks returns the rockers that were found for a target as blocks of a larger sheet.
+func SizedBlocks(d piece.Design, found size.Solution) []Block {
+	v := voiceOf(d)
+	best := found.Take()
+	return []Block{{
+		Title: "The rocker for what it aims for", All: true,
+		Lines: append([]Line{v.found(best)}, v.binds(best)...), Table: v.sizedTable(d.Target, found.Proposals, nil),
+	}}
+}
+
 // shownArcs is of how many arcs the even-time rocker of the first page is.
 const shownArcs = 3
 

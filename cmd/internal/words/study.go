@@ -106,6 +106,9 @@ func (v voice) most(s size.Study, spread size.Spread) string {
 			most = k
 		}
 	}
+	if spread.Shares[most] < 0.01 {
+		return "" // too few to tell
+	}
 	return fmt.Sprintf("%s %.0f %%", s.Varied[most].Key, 100*spread.Shares[most])
 }
 

@@ -3,8 +3,10 @@ package words
 import (
 	"fmt"
 	"math"
+	"strconv"
 	"strings"
 
+	"rockerwright/sim"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/size"
 )
@@ -36,6 +38,16 @@ func WhatIf(t size.Table, source string, changes []string) Sheet {
 	}
 	short.Blocks = append(short.Blocks, v.whatIfAssumptions())
 	return short
+}
+
+// WhatIfBlocks returns the whole table as blocks of a larger sheet.
+func WhatIfBlocks(t size.Table) []Block {
+	v := voiceOf(t.Report.Design)
+	must, loose := v.parted(t.Rows)
+	return []Block{
+		{Title: "What each measure does", Lines: v.whatIfNow(t)[1:], Table: v.whatIfTable(t, must, loose, len(t.Rows)), All: true},
+		v.whatIfAssumptions(),
+	}
 }
 
 // whatIfNow says how it is now, and how often a limit fails as the shop makes it.
@@ -118,12 +130,14 @@ func (v voice) whatIfRow(r size.Row) Row {
 			name += " over " + v.with(12*0.0254, quantity.Length)
 		}
 	}
-	by := func(q size.Quantity, unit float64) string { return byTenths(r.After[q]-r.Before[q], unit) }
-	push := byWholes(100 * (r.After[size.Effort]/r.Before[size.Effort] - 1))
-	const degree = math.Pi / 180
-	time := byHundredths(r.After[size.Time] - r.Before[size.Time])
+	degrees := func(q size.Quantity) string { return withSign((r.After[q]-r.Before[q])*180/math.Pi, 1) }
+	push := withSign(100*(r.After[size.Effort]/r.Before[size.Effort]-1), 0)
+	time := withSign(r.After[size.Time]-r.Before[size.Time], 2)
+	if r.Outcome != sim.Rocks {
+		time = "no rest"
+	}
 	return Row{
-		Cells: []string{name, v.changeOf(r), by(size.FallSitting, degree), by(size.FallEmpty, degree), time, push, by(size.BackMargin, degree), v.heldTo(r), ""},
+		Cells: []string{name, v.changeOf(r), degrees(size.FallSitting), degrees(size.FallEmpty), time, push, degrees(size.BackMargin), v.heldTo(r), ""},
 		Bad:   r.Made && !r.Enough && !math.IsInf(r.HoldTo, 1),
 	}
 }
@@ -145,40 +159,18 @@ func (v voice) heldTo(r size.Row) string {
 	return quantity.Down(r.HoldTo, r.Kind, v.units)
 }
 
-// byTenths returns a change with its sign to a tenth, "0" where that is nothing.
-func byTenths(x, unit float64) string {
-	switch text := fmt.Sprintf("%+.1f", x/unit); {
+// withSign returns a change with its sign to so many decimals, "0" where that shows nothing.
+func withSign(x float64, decimals int) string {
+	text := strconv.FormatFloat(x, 'f', decimals, 64)
+	switch {
 	case math.IsNaN(x):
 		return "–"
-	case text == "+0.0" || text == "-0.0":
+	case strings.Trim(text, "-0.") == "":
 		return "0"
-	default:
-		return text
+	case x > 0:
+		return "+" + text
 	}
-}
-
-// byWholes is byTenths to whole ones.
-func byWholes(x float64) string {
-	switch text := fmt.Sprintf("%+.0f", x); {
-	case math.IsNaN(x):
-		return "–"
-	case text == "+0" || text == "-0":
-		return "0"
-	default:
-		return text
-	}
-}
-
-// byHundredths is byTenths to a hundredth.
-func byHundredths(x float64) string {
-	switch text := fmt.Sprintf("%+.2f", x); {
-	case math.IsNaN(x):
-		return "no rest"
-	case text == "+0.00" || text == "-0.00":
-		return "0"
-	default:
-		return text
-	}
+	return text
 }
 
 // whatIfAssumptions says how the table came about.

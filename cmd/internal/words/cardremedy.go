@@ -1,0 +1,105 @@
+package words
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"rockerwright/sim/layout"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// remedyBlock returns what to do where the level shows something else.
+func (v voice) remedyBlock(l layout.Layout) Block {
+	rest := l.Rests[len(l.Rests)-1]
+	slides := l.Design.Rocker.Top != piece.Concentric
+	shows := "sitting, the level shows"
+	if rest.Empty {
+		shows = "the level shows"
+	}
+	t := &Table{Head: []string{shows, "empty", "rear legs", "front legs"}}
+	if slides {
+		t.Head = append(t.Head, "the chair on them")
+	}
+	t.Head = append(t.Head, "")
+	for _, r := range l.Remedies {
+		cells := []string{"seat falls " + v.fallen(r.Shows), v.towards(r.Empty), v.cut(r.Rear), "or " + v.cut(r.Front)}
+		if slides {
+			cells = append(cells, v.slid(r.Slide))
+		}
+		t.Rows = append(t.Rows, Row{Cells: append(cells, v.unit())})
+	}
+	lines := []Line{{Text: fmt.Sprintf("The seat should fall %s (%s) and %s empty.", v.fallen(rest.SeatFalls), plain(short(rest.Load)), v.fallen(l.Rests[0].SeatFalls))}}
+	if !slides {
+		lines[0].Text += " On a concentric top sliding changes the overhangs alone."
+	}
+	return Block{Title: "THE LEVEL SHOWS: DO THIS", Table: t, Lines: lines}
+}
+
+// fallen writes the fall of a seat, "4 1/2 degrees" or "1 degree forward".
+func (v voice) fallen(x float64) string {
+	text := v.with(math.Abs(x), quantity.Angle)
+	if x < 0 && v.shop(-x, quantity.Angle) != "0" {
+		return text + " " + v.forwards()
+	}
+	return text
+}
+
+// cut writes what is cut off a pair of legs, or put under it.
+func (v voice) cut(x float64) string {
+	switch {
+	case math.IsNaN(x):
+		return "–"
+	case x < 0:
+		return "shim " + v.shop(-x, quantity.Length)
+	}
+	return "cut " + v.shop(x, quantity.Length)
+}
+
+// slid writes which way and how far.
+func (v voice) slid(x float64) string {
+	switch {
+	case math.IsNaN(x):
+		return ""
+	case x < 0:
+		return "or back " + v.shop(-x, quantity.Length)
+	}
+	return "or forward " + v.shop(x, quantity.Length)
+}
+
+// takenBlock says on every page what was not drawn and what was taken for it.
+func (v voice) takenBlock(l layout.Layout) Block {
+	var lines []Line
+	if taken := v.taken(l); taken != "" {
+		lines = append(lines, Line{Text: taken})
+	}
+	return Block{Lines: append(lines, Line{Text: "A calculation for your judgement, no certificate. Clamp and sit before glue."})}
+}
+
+// taken says what was taken where nothing was drawn; "" where all was.
+func (v voice) taken(l layout.Layout) string {
+	var texts []string
+	places := map[piece.Which]string{piece.Front: "front legs plumb under the seat's front edge", piece.Rear: "rear legs plumb under where back and seat meet"}
+	for _, w := range l.Taken {
+		texts = append(texts, places[w])
+	}
+	if l.Usual {
+		texts = append(texts, fmt.Sprintf("rockers %s deep and %s wide", v.with(l.Rocker.Depth, quantity.Length), v.with(l.Rocker.Width, quantity.Length)))
+	}
+	switch {
+	case !l.MadeTaken:
+	case l.Made == piece.Laminated:
+		texts = append(texts, "rockers glued up from strips")
+	default:
+		texts = append(texts, "rockers sawn from a board")
+	}
+	said := ""
+	if len(texts) > 0 {
+		said = "NOT DRAWN, SO TAKEN: " + strings.Join(texts, "; ") + "."
+	}
+	for _, w := range l.Astray {
+		said += fmt.Sprintf(" NOT DRAWN, SO LEFT OUT: the %s legs, which miss this rocker %s.", w, strings.Split(places[w], " plumb ")[1])
+	}
+	return strings.TrimSpace(said)
+}

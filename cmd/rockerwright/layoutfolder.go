@@ -1,0 +1,88 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"os/signal"
+	"path/filepath"
+	"regexp"
+)
+
+// writeFolder writes files into a folder that is made for them, all or none: into one beside
+// it first, which then takes its place. A folder that is there is kept, or with replace taken
+// away once the new one is whole, if nothing is in it but what a layout writes.
+func writeFolder(folder string, files []laidFile, replace bool) (err error) {
+	there, err := oldLayout(folder, replace)
+	if err != nil {
+		return err
+	}
+	signal.Ignore(os.Interrupt) // all of it or nothing, also when it is stopped
+	defer signal.Reset(os.Interrupt)
+	draft, err := os.MkdirTemp(filepath.Dir(folder), ".layout-*")
+	if err != nil {
+		return fmt.Errorf("%s cannot be made: %w. Nothing was written", folder, plainCause(err))
+	}
+	defer func() { err = errors.Join(err, os.RemoveAll(draft)) }()
+	fresh := filepath.Join(draft, "new")
+	for _, f := range files {
+		path := filepath.Join(fresh, filepath.FromSlash(f.name))
+		if err := os.MkdirAll(filepath.Dir(path), 0o755); err != nil {
+			return fmt.Errorf("%s could not be written: %w. Nothing was kept", folder, plainCause(err))
+		}
+		if err := os.WriteFile(path, f.data, 0o644); err != nil {
+			return fmt.Errorf("%s: %s could not be written: %w. Nothing was kept", folder, f.name, plainCause(err))
+		}
+	}
+	old := filepath.Join(draft, "old")
+	if there {
+		if err := os.Rename(folder, old); err != nil {
+			return fmt.Errorf("%s could not be replaced: %w. It is as it was", folder, plainCause(err))
+		}
+	}
+	if err := os.Rename(fresh, folder); err != nil {
+		err = fmt.Errorf("%s could not be put in its place: %w", folder, plainCause(err))
+		if there {
+			err = errors.Join(err, os.Rename(old, folder))
+		}
+		return err
+	}
+	return nil
+}
+
+// oldLayout reports whether a layout is there that may be replaced.
+func oldLayout(folder string, replace bool) (there bool, err error) {
+	info, err := os.Lstat(folder)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return false, nil
+	case err != nil:
+		return false, fmt.Errorf("%s cannot be looked at: %w", folder, plainCause(err))
+	case !replace:
+		return false, fmt.Errorf("%s is already there and was left as it is. To make it anew, add --replace", folder)
+	case !info.IsDir():
+		return false, fmt.Errorf("%s is there and is no folder: it was left as it is", folder)
+	}
+	return true, filepath.WalkDir(folder, func(path string, entry fs.DirEntry, err error) error {
+		if err != nil {
+			return fmt.Errorf("%s cannot be read: %w", folder, plainCause(err))
+		}
+		name, err := filepath.Rel(folder, path)
+		if err != nil || name == "." || layoutName.MatchString(filepath.ToSlash(name)) {
+			return err
+		}
+		return fmt.Errorf("%s holds %s, which no layout wrote: take it out, and try again. Nothing was changed", folder, name)
+	})
+}
+
+// layoutName is what the files of a layout are called.
+var layoutName = regexp.MustCompile(`^(\d+ [^/]*\.pdf|cut list\.csv|for cutting(/[^/]*\.(dxf|svg))?)$`)
+
+// plainCause returns what the system said, without the path, which has been said.
+func plainCause(err error) error {
+	if inner := errors.Unwrap(err); inner != nil {
+		return inner
+	}
+	return err
+}

@@ -1,0 +1,81 @@
+package pattern
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/rocker/bench"
+)
+
+// A PanelPattern is the section of a coopered panel.
+type PanelPattern struct {
+	Part, Piece string
+	Panel       bench.Coopered
+	Stave       bench.Stave
+	Notes       []Note
+}
+
+// Drawing returns the section, hollow side up: the staves as sawn, and the two finished faces.
+func (p PanelPattern) Drawing() Drawing {
+	half := p.Stave.Bevel
+	turn := 2 * half
+	flat := p.Panel.Radius * math.Cos(half)
+	d := Drawing{Part: p.Part, Piece: p.Piece}
+	all := turn * float64(p.Panel.Staves) / 2
+	on := func(r, angle float64) r2.Vec { return r2.Vec{X: r * math.Sin(angle), Y: -r * math.Cos(angle)} }
+	for i := range p.Panel.Staves {
+		a, b := float64(i)*turn-all, float64(i+1)*turn-all
+		in, out := flat/math.Cos(half), (flat+p.Panel.Stock)/math.Cos(half)
+		d.Items = append(d.Items, Curve{Path: polyline(true, on(out, a), on(out, b), on(in, b), on(in, a))})
+	}
+	for _, r := range []float64{p.Panel.Radius, p.Panel.Radius + p.Stave.Thick} {
+		d.Items = append(d.Items, Curve{Layer: Centre, Path: bench.Path{Start: on(r, -all), Strokes: []bench.Stroke{{To: on(r, all), Turn: 2 * all}}}})
+	}
+	d.TipToTip = [2]r2.Vec{on(p.Panel.Radius, -all), on(p.Panel.Radius, all)}
+	for _, n := range p.Notes {
+		d.Items = append(d.Items, n)
+	}
+	return d
+}
+
+// A PairPattern is two rockers in one board, marked left and right.
+type PairPattern struct {
+	Part, Piece string
+	Pair        bench.Pair
+}
+
+// Drawing returns the board with both outlines in it and the grain arrow in each.
+func (p PairPattern) Drawing() Drawing {
+	size := r2.Vec{X: p.Pair.Length, Y: p.Pair.Width}
+	d := Drawing{Part: p.Part, Piece: p.Piece, TipToTip: [2]r2.Vec{{}, {X: size.X}}, Items: []Item{
+		Curve{Layer: Centre, Path: polyline(true, r2.Vec{}, r2.Vec{X: size.X}, size, r2.Vec{Y: size.Y})},
+	}}
+	for _, part := range []bench.Part{p.Pair.Left, p.Pair.Right} {
+		d.Items = append(d.Items, Curve{Path: part.Outline})
+	}
+	for _, part := range []bench.Part{p.Pair.Left, p.Pair.Right} {
+		middle := within(part.Outline)
+		half := r2.Scale(0.03, part.Grain)
+		d.Items = append(d.Items, Grain{From: r2.Sub(middle, half), To: r2.Add(middle, half)}, Text{At: r2.Add(middle, r2.Vec{X: 0.036, Y: -1.7e-3}), Text: part.Mark})
+	}
+	return d
+}
+
+// within returns a point in the wood over the middle of an outline's length: half-way between
+// its two edges there.
+func within(outline bench.Path) r2.Vec {
+	box := outline.Bounds()
+	x := (box.Min.X + box.Max.X) / 2
+	low, high := math.Inf(1), math.Inf(-1)
+	points := outline.Flattened(1e-4)
+	for i := 1; i < len(points); i++ {
+		a, b := points[i-1], points[i]
+		if (a.X > x) == (b.X > x) {
+			continue
+		}
+		y := a.Y + (b.Y-a.Y)*(x-a.X)/(b.X-a.X)
+		low, high = min(low, y), max(high, y)
+	}
+	return r2.Vec{X: x, Y: (low + high) / 2}
+}

@@ -1,0 +1,211 @@
+package layout
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/body"
+	"rockerwright/rocker"
+	"rockerwright/rocker/bench"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// usualStrain is what a strip of a wood that is not named is bent to at its faces: half of the
+// strain at which common hardwoods break, rupture modulus over elastic modulus some 0.8 % in
+// the Wood Handbook's table; the half is our judgement.
+const usualStrain = 0.004
+
+// Strips are the strips of a laminated rocker.
+type Strips struct {
+	bench.Stack
+	Depth    float64 // of the stack: what the deepest place of the wood takes, m
+	Tightest float64 // the smallest radius that a strip is bent to, m
+	Strain   float64 // that the wood is asked to bear at the faces of a strip: half of what breaks it
+	Wood     string  // whose strain it is; "" for a usual hardwood
+	Thickest float64 // the thickest strip that bears it, m
+	Common   float64 // the thickest that makers use for the radius, m; zero where there is none
+}
+
+// formDepth is how much wood a form has behind its face, the back parallel to it for clamps, m;
+// our judgement: 4 in.
+const formDepth = 0.1016
+
+// A Form is what the stack, or the steamed wood, is bent over.
+type Form struct {
+	Lost   float64      // the part of its bend that the wood loses off the form
+	Radii  []bench.Form // of each sweep, in their order; the zero Form of a flat and of a hollow
+	Inside bench.Path   // the outline of a form inside the curve, as long as the wood with its waste
+	Face   [2]r2.Vec    // the two ends of its face, tail and nose
+	Out    bench.Path   // the face of a form outside the curve, from the nose to the tail
+	Low    r2.Vec       // where the low point of the rocker lies on the inside face
+	Steam  bool
+}
+
+// bent lays out strips and form.
+func (l *Layout) bent() error {
+	if l.Made == piece.Sawn {
+		return nil
+	}
+	longest, tightest, err := l.Rocker.Bend()
+	if err != nil {
+		if l.MadeTaken {
+			l.Made = piece.Sawn // no strip bends over a corner
+			return nil
+		}
+		var outline *bench.OutlineError
+		if errors.As(err, &outline) && outline.Span >= 0 {
+			return &piece.KeyError{Key: "rocker.made", Reason: "neither strips nor steamed wood bend over a corner", Example: `made = "sawn"`}
+		}
+		return l.explain(err)
+	}
+	depth := max(l.Rocker.Depth, l.Rocker.NoseDepth, l.Rocker.TailDepth) - l.Rocker.Sole
+	lost := l.Shop.Springback
+	if l.Made != piece.Steamed {
+		if err := l.stack(depth, longest, tightest); err != nil {
+			return err
+		}
+		lost = bench.Springback(l.Strips.Strips)
+		if l.Strips.Strips == 1 {
+			lost = 0
+			if !math.IsInf(tightest, 1) {
+				return &piece.KeyError{Key: "shop.strip", Reason: "a single strip springs back flat", Example: `strip = "1/4"`}
+			}
+		}
+	}
+	return l.form(depth, lost, l.Made == piece.Steamed)
+}
+
+// stack lays out the strips.
+func (l *Layout) stack(depth, longest, tightest float64) error {
+	s := Strips{Depth: depth, Tightest: tightest, Strain: usualStrain}
+	if name := l.Design.Rocker.Wood; name != "" {
+		wood, err := body.FindWood(name)
+		if err != nil {
+			return &piece.KeyError{Key: "rocker.wood", Reason: fmt.Sprint(err), Example: `wood = "black walnut"`}
+		}
+		s.Strain, s.Wood = wood.RuptureModulus/wood.ElasticModulus/2, wood.Name
+	}
+	s.Thickest = bench.StripThickness(tightest, s.Strain)
+	s.Common, _ = bench.CommonStrip(tightest)
+	thick := min(s.Thickest, depth)
+	if s.Common > 0 {
+		thick = min(thick, s.Common)
+	}
+	asked := l.Shop.Strip
+	if asked > 0 {
+		thick = min(asked, depth)
+	}
+	stack, err := bench.Lamination{Depth: depth, Thickest: thick, Kerf: l.Shop.Kerf, Planing: l.Shop.Planing, Longest: longest, Waste: l.Shop.EndWaste}.Stack()
+	if err != nil {
+		return l.explain(err)
+	}
+	if stack.Strip > s.Thickest*(1+1e-9) {
+		n := math.Ceil(depth / s.Thickest)
+		return &piece.KeyError{Key: "shop.strip", Reason: fmt.Sprintf(
+			"a strip of %s is thicker than %s bends to %s, the smallest radius here: %s is the thickest that works, %.0f strips of %s",
+			l.with(asked), named(s.Wood), l.with(tightest), l.fine(s.Thickest), n, l.fine(depth/n)), Example: "strip = " + l.typed(depth/n)}
+	}
+	s.Stack = stack
+	l.Strips = &s
+	return nil
+}
+
+// named returns a wood as it is spoken of.
+func named(wood string) string {
+	if wood == "" {
+		return "a usual hardwood"
+	}
+	return wood
+}
+
+// fine writes a thickness finer than a tape shows.
+func (l *Layout) fine(x float64) string {
+	return quantity.Fine(x, quantity.Length, l.Design.Units) + " " + quantity.Unit(quantity.Length, l.Design.Units)
+}
+
+// typed writes a thickness as it is typed, rounded down.
+func (l *Layout) typed(x float64) string {
+	if l.Design.Units == quantity.Metric {
+		return fmt.Sprintf("%.1f", math.Floor(x*1e4)/10)
+	}
+	return fmt.Sprintf("%.3f", math.Floor(x/0.0254*1000)/1000)
+}
+
+// form lays out the form: the middle of the wood keeps its length and is bent more by what it
+// loses, so an arc whose middle has radius r lies on the form at r·(1 − lost).
+func (l *Layout) form(depth, lost float64, steam bool) error {
+	f := Form{Lost: lost, Steam: steam}
+	for _, s := range l.Sweeps {
+		var radii bench.Form
+		if s.Radius > 0 {
+			var err error
+			if radii, err = bench.FormFor(s.Radius, depth, l.Rocker.Sole, lost); err != nil {
+				return &piece.KeyError{Key: "rocker.depth", Reason: "no form bends wood of " + l.with(depth) + " to this radius", Example: `depth = "2-1/4"`}
+			}
+		}
+		f.Radii = append(f.Radii, radii)
+	}
+	lying, err := l.lying(depth, lost)
+	if err != nil {
+		return &piece.KeyError{Key: "rocker", Reason: "this curve lies on no form: " + err.Error()}
+	}
+	_, wood, top, err := lying.Edges()
+	if err != nil {
+		return l.explain(err)
+	}
+	band := lying // what lies above the wood is the form
+	band.Sole, band.Depth = depth, depth+formDepth
+	if f.Inside, err = band.Outline(); err != nil {
+		return l.explain(err)
+	}
+	f.Face = [2]r2.Vec{top.End(), top.Start}
+	f.Out, f.Low = wood.Reversed(), r2.Vec{Y: depth}
+	l.Form = &f
+	return nil
+}
+
+// lying returns the wood as it lies on the form, end waste and all, as a rocker.
+func (l *Layout) lying(depth, lost float64) (bench.Rocker, error) {
+	nose, _ := l.Rocker.Edge.Reach()
+	drawn := l.Rocker.Edge.Drawn()
+	waste := l.Shop.EndWaste
+	var spans []rocker.Span
+	from, low := 0.0, waste // along the drawn edge from the nose, and along the edge on the form
+	for i, s := range drawn {
+		if s.Length == 0 {
+			continue
+		}
+		more := 0.0
+		if i == 0 {
+			more += waste
+		}
+		if i == len(drawn)-1 {
+			more += waste
+		}
+		length, radius := s.Length, 0.0
+		if s.Radius != 0 {
+			middle := s.Radius - l.Rocker.Sole - depth/2
+			radius = middle*(1-lost) + depth/2
+			length = s.Length / s.Radius / (1 - lost) * radius // the wood turns more by what it loses
+		}
+		if length <= 0 {
+			return bench.Rocker{}, errors.New("an arc is tighter than the wood is thick")
+		}
+		if at := nose - from; at > 0 {
+			share := min(1, at/s.Length)
+			low += length * share
+		}
+		from += s.Length
+		if radius == 0 {
+			spans = append(spans, rocker.Flat(length+more))
+		} else {
+			spans = append(spans, rocker.Arc(radius, length+more))
+		}
+	}
+	edge, err := rocker.Chain(low, spans...)
+	return bench.Rocker{Edge: edge, Depth: depth}, err
+}

@@ -1,0 +1,137 @@
+package layout
+
+import (
+	"errors"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/rocker"
+	"rockerwright/rocker/bench"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// A Layout is all that the bench needs of a design.
+type Layout struct {
+	Design piece.Design
+	Report piece.Report // as it balances
+	Shop   piece.Shop   // with its usual values
+
+	Rocker    bench.Rocker
+	Outline   bench.Path // of the wood
+	Stations  []bench.Station
+	Chord     []bench.Station // the same from the chord
+	Corner    r2.Vec          // the square corner of the pattern
+	Sweeps    []bench.Sweep   // places from the square corner
+	Made      piece.Made
+	MadeTaken bool // it was not said; strips are taken where they bend
+	Usual     bool // depth or width of the rocker were not drawn, and are the usual ones
+
+	Board  *Board // nil where the rockers are not sawn
+	Strips *Strips
+	Form   *Form // nil where nothing is bent
+	Legs   []Leg
+	Taken  []piece.Which // pairs of legs that were not drawn
+	Astray []piece.Which // pairs that were not drawn, and where they are taken miss the rocker
+	Panels []Panel
+	Cuts   []Cut
+
+	Rests    []Rest
+	Remedies []Remedy
+	Rises    Rises
+}
+
+// Options are asked for on the spot. The zero value takes what the design says.
+type Options struct {
+	Spacing float64 // of stations, m
+}
+
+// Of lays a design out. The error is a [*piece.KeyError]: an entry that is missing, or that
+// nothing can be made of.
+func Of(d piece.Design, o Options) (Layout, error) {
+	report, err := piece.Balance(d)
+	if err != nil {
+		return Layout{}, err
+	}
+	l := Layout{Design: d, Report: report, Shop: d.Shop.Usual(d.Units)}
+	if o.Spacing > 0 {
+		l.Shop.Spacing = o.Spacing
+	}
+	for _, step := range []func() error{l.rocker, l.bent, l.board, l.legs, l.panels, l.cuts, l.remedies} {
+		if err := step(); err != nil {
+			return Layout{}, err
+		}
+	}
+	l.rests()
+	l.rises()
+	return l, nil
+}
+
+// rocker lays out the rocker itself.
+func (l *Layout) rocker() error {
+	k := l.Design.Rocker
+	l.Rocker = bench.Rocker{Edge: l.Report.Edge, Depth: k.DepthOr(), Width: k.WidthOr(), Sole: k.Sole,
+		Nose: l.end(k.NoseEnd), Tail: l.end(k.TailEnd)}
+	l.Usual = k.Depth == 0 || k.Width == 0
+	if l.Made = k.Made; l.Made == piece.NotSaid {
+		l.Made, l.MadeTaken = piece.Laminated, true
+		if k.Top == piece.Straight {
+			l.Made = piece.Sawn // strips follow the floor edge, and a straight top would cut them all
+		}
+	}
+	switch k.Top {
+	case piece.Straight:
+		l.Rocker.Top = rocker.Straight
+	case piece.Taper:
+		if k.NoseDepth == 0 && k.TailDepth == 0 {
+			return &piece.KeyError{Key: "rocker.nose_depth", Reason: "a tapered rocker needs its depth at the nose, at the tail, or both", Example: `nose_depth = "1-1/4"`}
+		}
+		l.Rocker.NoseDepth, l.Rocker.TailDepth = k.NoseDepth, k.TailDepth
+	}
+	if track, known := l.Design.Track(); known {
+		l.Rocker.Middle = track / 2
+	}
+	var err error
+	if l.Outline, err = l.Rocker.Outline(); err != nil {
+		return l.explain(err)
+	}
+	if l.Stations, err = l.Rocker.Stations(l.Shop.Spacing); err != nil {
+		return l.explain(err)
+	}
+	if l.Chord, err = l.Rocker.ChordStations(l.Shop.Spacing); err != nil {
+		return l.explain(err)
+	}
+	l.Sweeps, l.Corner, err = l.Rocker.Trammel()
+	return l.explain(err)
+}
+
+// end returns an end of the rocker.
+func (l *Layout) end(f piece.Finish) bench.End {
+	switch f {
+	case piece.RoundEnd:
+		return bench.End{Finish: bench.Round}
+	case piece.EasedEnd:
+		return bench.End{Finish: bench.Eased, Radius: l.Design.Rocker.EaseOr()}
+	}
+	return bench.End{}
+}
+
+// explain turns an error of the rocker into one of the design.
+func (l *Layout) explain(err error) error {
+	var size *bench.SizeError
+	var outline *bench.OutlineError
+	switch {
+	case err == nil:
+		return nil
+	case errors.As(err, &size) && size.What == "a spacing of stations":
+		return &piece.KeyError{Key: "shop.spacing", Reason: "stations " + l.fine(size.Got) + " apart are too many to draw", Example: "spacing = 2"}
+	case errors.As(err, &size):
+		return &piece.KeyError{Key: "rocker", Reason: size.What + " of " + l.with(size.Got) + " is not " + size.Want}
+	case errors.As(err, &outline):
+		return &piece.KeyError{Key: "rocker", Reason: "this rocker cannot be drawn: " + outline.Reason, Example: `depth = "2-1/4"`}
+	}
+	return err
+}
+
+// with writes a length as the maker reads it.
+func (l *Layout) with(x float64) string { return quantity.With(x, quantity.Length, l.Design.Units) }

@@ -1,0 +1,126 @@
+package layout
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"slices"
+
+	"gonum.org/v1/gonum/spatial/r3"
+
+	"rockerwright/rocker/bench"
+	"rockerwright/sim/piece"
+)
+
+// usualBlock is the least height of an added block where none is drawn, m; our judgement: half
+// an inch, so that its thin corner can be held.
+const usualBlock = 0.0127
+
+// A Leg is one of a pair, the right one, as it stands on its rocker.
+type Leg struct {
+	piece.Leg
+	Taken    bool // not drawn: plumb, and where it is taken to stand
+	Line     bench.Leg
+	Standing bench.Standing
+	Side     float64                // of its section, m
+	Block    bench.Block            // of the height drawn, or the usual one
+	Joint    *[2]bench.RabbetChoice // in the seat, let in by half of its side; nil where that cannot be
+}
+
+// legs lays out the legs.
+func (l *Layout) legs() error {
+	legs, taken := l.Design.LegsOr()
+	taken = slices.Clone(taken)
+	defer func() {
+		l.Taken = slices.DeleteFunc(taken, func(w piece.Which) bool { return slices.Contains(l.Astray, w) })
+	}()
+	for i, drawn := range legs {
+		key := "leg"
+		if len(l.Design.Legs) > 1 {
+			key = fmt.Sprintf("leg.%d", i+1)
+		}
+		leg, err := l.leg(drawn, key)
+		switch isTaken := i >= len(l.Design.Legs); {
+		case err != nil && isTaken: // it was not its maker who put it there
+			l.Astray = append(l.Astray, drawn.Which)
+			continue
+		case err != nil:
+			return err
+		default:
+			leg.Taken = isTaken
+		}
+		if leg.Name == "" {
+			leg.Name = drawn.Which.String() + " leg"
+		}
+		l.Legs = append(l.Legs, leg)
+	}
+	return nil
+}
+
+// leg stands a leg on the rocker.
+func (l *Layout) leg(drawn piece.Leg, key string) (Leg, error) {
+	r := l.Rocker
+	probe, err := r.Stand(bench.Leg{Seat: r3.Vec{X: drawn.At, Y: l.above(), Z: r.Middle}})
+	if err != nil {
+		return Leg{}, l.missed(err, key, "at")
+	}
+	foot := probe.Foot
+	height, err := l.seatHeight(drawn, foot, key)
+	if err != nil {
+		return Leg{}, err
+	}
+	rise := height - foot.Y
+	line, err := bench.LegBetween(r3.Vec{X: foot.X - math.Tan(drawn.Rake)*rise, Y: height, Z: foot.Z - math.Tan(drawn.Splay)*rise}, foot)
+	if err != nil {
+		return Leg{}, &piece.KeyError{Key: key + ".top", Reason: "the leg ends under the top edge of its rocker, which is " + l.with(foot.Y) + " over the floor there", Example: `top = "14-1/8"`}
+	}
+	standing, err := r.Stand(line)
+	if err != nil {
+		return Leg{}, l.missed(err, key, "rake")
+	}
+	leg := Leg{Leg: drawn, Line: line, Standing: standing, Side: drawn.SideOr()}
+	least := drawn.Block
+	if least == 0 {
+		least = usualBlock
+	}
+	if leg.Block, err = standing.Block(leg.Side, leg.Side, least); err != nil {
+		return Leg{}, &piece.KeyError{Key: key + ".size", Reason: "no block fits under this leg: " + err.Error()}
+	}
+	joint, err := bench.NotchJoint{Leg: leg.Side, Seat: l.Design.Seat.ThickOr(), Depth: leg.Side / 2}.RabbetChoices(math.Pi / 2)
+	if err == nil {
+		leg.Joint = &joint
+	}
+	return leg, nil
+}
+
+// seatHeight returns how high over the floor the leg's centre line enters the seat: as drawn,
+// or where it meets the seat's underside, a plane parallel to the drawn top through both edges
+// of the seat, by so much as the seat is thick below it. With the underside y = u + m·x and
+// the leg x = foot.x − (y − foot.y)·tan rake,
+//
+//	y = (u + m·(foot.x + foot.y·tan rake))/(1 + m·tan rake).
+func (l *Layout) seatHeight(drawn piece.Leg, foot r3.Vec, key string) (float64, error) {
+	if drawn.Top > 0 {
+		return drawn.Top, nil
+	}
+	seat := l.Design.Seat
+	fall := seat.Fall()
+	if math.IsNaN(fall) {
+		return 0, &piece.KeyError{Key: key + ".top", Reason: "without a drawn seat a leg needs its height", Example: `top = "14-1/8"`}
+	}
+	slope, rake := math.Tan(fall), math.Tan(drawn.Rake)
+	under := seat.Rear + slope*seat.Behind - seat.ThickOr()/math.Cos(fall)
+	return (under + slope*(foot.X+foot.Y*rake)) / (1 + slope*rake), nil
+}
+
+// missed explains a leg that does not come down on its rocker.
+func (l *Layout) missed(err error, key, name string) error {
+	var miss *bench.MissError
+	if errors.As(err, &miss) {
+		return &piece.KeyError{Key: key + "." + name, Reason: fmt.Sprintf("the leg misses the rocker by %s, %s", l.with(miss.By), miss.Where), Example: name + " = 8"}
+	}
+	return l.explain(err)
+}
+
+// above returns a height over all of the rocker, m.
+func (l *Layout) above() float64 { return l.Outline.Bounds().Max.Y + 1 }

@@ -1,0 +1,122 @@
+package piece
+
+import (
+	"fmt"
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/rocker"
+)
+
+// A Leg is one of a pair of legs alike, left and right, as its maker draws it: by its centre
+// line, and where that meets the top edge of the rocker.
+type Leg struct {
+	Name  string
+	Which Which
+	At    float64 // where the centre line meets the rocker's top edge, ahead of the low point
+	Rake  float64 // in the side view from plumb, + where the foot is ahead
+	Splay float64 // in the front view from plumb, + where the foot is further out
+	Top   float64 // over the floor, where the centre line enters the seat; zero: the seat's underside
+	Side  float64 // of its square section; zero: the usual one
+	Block float64 // least height of an added block between leg and rocker; zero: none
+}
+
+// Which says which pair a leg belongs to.
+type Which int
+
+const (
+	Front Which = iota
+	Rear
+)
+
+var whiches = [...]string{"front", "rear"}
+
+func (w Which) String() string { return whiches[w] }
+
+// A Panel is coopered: flat staves glued to a hollow curve, as a headrest or a seat.
+type Panel struct {
+	Name   string
+	Chord  float64 // across the finished hollow face
+	Rise   float64 // how deep it is hollow over the chord
+	Radius float64 // of the hollow face, instead of Rise
+	Staves float64 // how many; zero: as few as leave half of the stock
+	Stock  float64 // thickness of the staves before shaping
+	Length float64 // of the staves
+}
+
+// Usual sizes where none are drawn, m; our judgement: a seat 1 3/4 in thick, of 8/4 stock, and a
+// corner eased to 1/4 in.
+const (
+	usualSeat = 0.04445
+	usualEase = 0.00635
+)
+
+// ThickOr returns the thickness of the seat, the usual one where none is drawn, m.
+func (s Seat) ThickOr() float64 { return or(s.Thick, usualSeat) }
+
+// SideOr returns the side of the leg's section, the usual one where none is drawn, m.
+func (l Leg) SideOr() float64 { return or(l.Side, legThick) }
+
+// EaseOr returns the radius of an eased corner, the usual one where none is drawn, m.
+func (r Rocker) EaseOr() float64 { return or(r.Ease, usualEase) }
+
+// LegsOr returns the legs as drawn, and of a pair that is not drawn a plumb one where it is
+// taken to stand: under where back and seat meet, and under the front edge, splayed as the
+// rockers say. taken are the pairs that were not drawn. Without a seat there are none to take.
+func (d Design) LegsOr() (legs []Leg, taken []Which) {
+	legs = append(legs, d.Legs...)
+	if !d.Seat.level() || d.Kind == Cradle {
+		return legs, nil
+	}
+	for _, w := range []Which{Front, Rear} {
+		if _, drawn := d.leg(w); drawn {
+			continue
+		}
+		at := d.Seat.FrontEdge().X
+		if w == Rear {
+			at = d.Seat.Meet().X
+		}
+		legs = append(legs, Leg{Name: w.String() + " leg", Which: w, At: at, Splay: d.Rocker.Splay})
+		taken = append(taken, w)
+	}
+	return legs, taken
+}
+
+// leg returns the first leg drawn of a pair.
+func (d Design) leg(which Which) (Leg, bool) {
+	for _, l := range d.Legs {
+		if l.Which == which {
+			return l, true
+		}
+	}
+	return Leg{}, false
+}
+
+// foot returns where the legs of a pair stand on the rocker's top edge.
+func (d Design) foot(which Which, edge rocker.Profile) r2.Vec {
+	x := d.Seat.FrontEdge().X
+	if which == Rear {
+		x = d.Seat.Meet().X
+	}
+	if l, drawn := d.leg(which); drawn {
+		x = l.At
+	}
+	depth, _ := d.Rocker.size()
+	return r2.Vec{X: x, Y: edge.Rise(x) + depth}
+}
+
+// checkLegs returns the first thing that is wrong with the legs as drawn.
+func (d Design) checkLegs() error {
+	front, isFront := d.leg(Front)
+	rear, isRear := d.leg(Rear)
+	if isFront && isRear && front.At <= rear.At {
+		return &KeyError{Key: "leg", Reason: "the front legs stand ahead of the rear ones; behind the low point is negative", Example: "at = -8"}
+	}
+	for i, l := range d.Legs {
+		if math.Abs(l.Rake) >= 60*degree || math.Abs(l.Splay) >= 60*degree {
+			return &KeyError{Key: fmt.Sprintf("leg.%d", i+1), Reason: "rake and splay are angles from plumb, less than 60 degrees", Example: "rake = 8"}
+		}
+	}
+	return nil
+}

@@ -1,0 +1,103 @@
+package piece
+
+import (
+	"errors"
+	"math"
+	"testing"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/rocker"
+)
+
+// TestCutAtDrawnLegs: a cut at the rear legs turns the seat by atan(cut/run), the run being
+// that of the legs as drawn, about the front foot on the rocker's top edge.
+func TestCutAtDrawnLegs(t *testing.T) {
+	d := heavySeat(Concentric)
+	edge, err := d.Rocker.Profile()
+	if err != nil {
+		t.Fatal(err)
+	}
+	d.Seat.RearCut = 0.25 * inch
+	taken := d.cut(edge)
+	if want := math.Atan(0.25 * inch / (d.Seat.FrontEdge().X - d.Seat.Meet().X)); !near(taken.turn, want, 1e-15) || !near(taken.about.X, d.Seat.FrontEdge().X, 1e-15) {
+		t.Errorf("not drawn: turn %v about %v, want %v", taken.turn, taken.about, want)
+	}
+	d.Legs = []Leg{{Which: Front, At: 7 * inch}, {Which: Rear, At: -11 * inch}}
+	drawn := d.cut(edge)
+	foot := r2.Vec{X: 7 * inch, Y: 42*inch - math.Sqrt(42*42-49)*inch + 2*inch}
+	if want := math.Atan(0.25 / 18); !near(drawn.turn, want, 1e-12) || r2.Norm(r2.Sub(drawn.about, foot)) > 1e-12 {
+		t.Errorf("drawn: turn %v about %v, want %v about %v", drawn.turn, drawn.about, want, foot)
+	}
+	d.Legs[0].At = -12 * inch
+	var wrong *KeyError
+	if _, err := Balance(d); !errors.As(err, &wrong) || wrong.Key != "leg" {
+		t.Errorf("front legs behind the rear ones: %v", err)
+	}
+}
+
+// TestBendOfATaper: the curvature of a tapered top over the low point is that of the circle
+// through three of its points, taken on both sides and averaged; on each side the formula
+// holds for a taper of that side's own.
+func TestBendOfATaper(t *testing.T) {
+	const R, D, tip, reach = 1.0, 0.06, 0.03, 0.5
+	r := Rocker{Radius: R, Nose: reach, Tail: reach, Depth: D, NoseDepth: tip, TailDepth: tip, Top: Taper}
+	edge, err := r.Profile()
+	if err != nil {
+		t.Fatal(err)
+	}
+	top := func(s float64) r2.Vec { // D + a·s² inwards of the circle
+		depth := D + (tip-D)*s*s/reach/reach
+		return r2.Vec{X: (R - depth) * math.Sin(s/R), Y: R - (R-depth)*math.Cos(s/R)}
+	}
+	const s = 1e-3
+	a, b, c := top(-s), top(0), top(s)
+	want := 2 * r2.Cross(r2.Sub(b, a), r2.Sub(c, a)) / (r2.Norm(r2.Sub(b, a)) * r2.Norm(r2.Sub(c, b)) * r2.Norm(r2.Sub(c, a)))
+	if got := r.topBend(edge, R); math.Abs(got-want) > 1e-5 { // the circle errs by s²
+		t.Errorf("bend %v, want %v", got, want)
+	}
+	r.NoseDepth, r.TailDepth = D, D
+	if got := r.topBend(edge, R); !near(got, 1/(R-D), 1e-12) {
+		t.Errorf("without a taper %v, want %v", got, 1/(R-D))
+	}
+}
+
+// TestTaperedStrip: a tapered bar's area is length·depth less a third of what the tips lack, by
+// Simpson on squares; a strip without a taper is that of Strip.
+func TestTaperedStrip(t *testing.T) {
+	bar, err := rocker.Chain(0.4, rocker.Flat(0.4), rocker.Flat(0.5))
+	if err != nil {
+		t.Fatal(err)
+	}
+	strip, err := bar.Tapered(0.06, 0.04, 0.03)
+	if want := 0.9*0.06 - (0.4*0.02+0.5*0.03)/3; err != nil || !near(strip.Area, want, 1e-15) {
+		t.Errorf("area %v, %v; want %v", strip.Area, err, want)
+	}
+	one := rocker.Single(1, 0.4, 0.5)
+	a, errA := one.Tapered(0.06, 0.06, 0.06)
+	b, errB := one.Strip(0.06, rocker.Concentric)
+	if errA != nil || errB != nil || a != b {
+		t.Errorf("%v, %v; %v, %v", a, b, errA, errB)
+	}
+	if _, err := one.Tapered(0.06, 0.06, 1.1); err == nil {
+		t.Error("a tail deeper than the radius has a strip")
+	}
+}
+
+// TestDepthAlongATaper holds the depth at the tips, at the low point, and half-way between.
+func TestDepthAlongATaper(t *testing.T) {
+	r := Rocker{Radius: 1, Nose: 0.4, Tail: 0.6, Depth: 0.06, NoseDepth: 0.04, TailDepth: 0.02, Top: Taper}
+	edge, err := r.Profile()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, tt := range []struct {
+		tail bool
+		from float64
+		want float64
+	}{{false, 0, 0.04}, {false, 0.2, 0.055}, {false, 0.4, 0.06}, {true, 0, 0.02}, {true, 0.3, 0.05}, {true, 0.6, 0.06}, {true, 1, 0.04}, {false, 1, 0.02}} {
+		if got := r.depthAt(edge, tt.tail, tt.from); !near(got, tt.want, 1e-15) {
+			t.Errorf("%v m from the tip (tail %v): %v, want %v", tt.from, tt.tail, got, tt.want)
+		}
+	}
+}
