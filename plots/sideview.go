@@ -1,18 +1,14 @@
 package plots
 
 import (
-	"cmp"
 	"image/color"
 	"io"
 	"math"
-	"slices"
 	"strings"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
-	"rockerwright/sim"
 	"rockerwright/sim/piece"
-	"rockerwright/sim/quantity"
 )
 
 // The side view on paper, mm.
@@ -272,99 +268,4 @@ func balancePoint(at r2.Vec, colour color.RGBA) []shape {
 		shapes = append(shapes, shape{points: quarter, closed: true, fill: colour})
 	}
 	return shapes
-}
-
-// marks draws the contact, the plumb line through it, and the arc's centre where it is
-// on the paper, for one ghost.
-func (f frame) marks(r piece.Report, g ghost) group {
-	marks := group{name: "marks"}
-	at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
-	contact := f.paper(at.place(at.contact))
-	i, _ := r.Edge.Find(g.tilt - r.Design.Floor.Slope)
-	centre := f.paper(at.place(r.Edge.Bearing(i).Centre()))
-	high := min(centre.Y, f.height-f.top+4)
-	marks.add(path(soft, 0.25, contact, r2.Vec{X: contact.X, Y: high}).dashed(3, 1, 0.6, 1))
-	marks.add(path(ink, 0.4, r2.Add(contact, r2.Vec{X: -1.6, Y: -3}), contact, r2.Add(contact, r2.Vec{X: 1.6, Y: -3})))
-	marks.add(words(r2.Add(contact, r2.Vec{X: 0, Y: -6.6}), letter, middle, "touches here"))
-	if centre.Y <= f.height-f.top+4 {
-		marks.add(path(ink, 0.4, r2.Add(centre, r2.Vec{X: -2}), r2.Add(centre, r2.Vec{X: 2})), path(ink, 0.4, r2.Add(centre, r2.Vec{Y: -2}), r2.Add(centre, r2.Vec{Y: 2})))
-		marks.add(words(r2.Add(centre, r2.Vec{X: 3, Y: -1}), letter, left, "arc centre"))
-	}
-	return marks
-}
-
-// labels writes a label over each ghost, in the order in which they stand, and leads it
-// to its highest point; in a narrow view they go down like stairs, so that no leader
-// crosses a label.
-func (f frame) labels(r piece.Report, ghosts []ghost) []group {
-	ordered := slices.Clone(ghosts)
-	slices.SortStableFunc(ordered, func(a, b ghost) int { return cmp.Compare(f.head(r, a).X, f.head(r, b).X) })
-	column := min((viewWidth-2*margin)/float64(len(ordered)), 1.05*f.width/float64(len(ordered)))
-	var groups []group
-	for i, g := range ordered {
-		place, align, from := r2.Vec{X: margin + (float64(i)+0.5)*column, Y: f.height - f.top + 17}, middle, 0.0
-		if f.narrow {
-			place, align, from = r2.Vec{X: 2 + 21*float64(i), Y: f.height - 4 - 9.4*float64(i)}, left, 1.5
-		}
-		labels := group{name: "label-" + g.name, still: g.moves}
-		labels.add(words(place, letter, align, g.who), words(r2.Add(place, r2.Vec{Y: -4.4}), letter, align, degreeSign(g.how)))
-		labels.add(path(g.colour, 0.25, r2.Add(place, r2.Vec{X: from, Y: -6}), r2.Add(f.head(r, g), r2.Vec{Y: 1})))
-		groups = append(groups, labels)
-	}
-	return groups
-}
-
-// degreeSign returns a text as it stands beside a drawing, where room is dear.
-func degreeSign(text string) string {
-	return strings.NewReplacer(" degrees", "°", " degree", "°").Replace(text)
-}
-
-// head returns the point of a ghost to which its label leads: the top of the back, else
-// the balance point of the load, else the highest point.
-func (f frame) head(r piece.Report, g ghost) r2.Vec {
-	at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
-	if top, known := r.Design.TopOfBack(); known {
-		return f.paper(at.place(top))
-	}
-	if !g.load.Empty {
-		return f.paper(at.place(g.load.Rig.Body.Centre))
-	}
-	highest := r2.Vec{Y: math.Inf(-1)}
-	for _, part := range append(partsOf(r), part{points: rockerOf(r)}) {
-		for _, p := range part.points {
-			if q := f.paper(at.place(p)); q.Y > highest.Y {
-				highest = q
-			}
-		}
-	}
-	return highest
-}
-
-// scaleAt returns the height of the scale on the paper: under the floor, clear of the mark
-// of the contact.
-func (f frame) scaleAt() float64 {
-	if f.narrow {
-		return 2.2
-	}
-	return min(5, f.low-8)
-}
-
-// rule draws a scale in the maker's units.
-func (f frame) rule(r piece.Report) group { return f.ruleAt(r, r2.Vec{X: margin, Y: f.scaleAt()}) }
-
-// ruleAt is rule at a place of the paper.
-func (f frame) ruleAt(r piece.Report, from r2.Vec) group {
-	rule := group{name: "scale"}
-	length, text := 12*0.0254, "12 in"
-	if r.Design.Units == quantity.Metric {
-		length, text = 0.300, "300 mm"
-	}
-	to := r2.Add(from, r2.Vec{X: length * f.scale})
-	up := r2.Vec{Y: 1.2}
-	rule.add(path(ink, 0.4, r2.Add(from, up), r2.Sub(from, up), from, to, r2.Add(to, up), r2.Sub(to, up)))
-	rule.add(words(r2.Add(to, r2.Vec{X: 2, Y: -1.1}), letter, left, text))
-	if l := r.Loads[0]; l.Balance.Outcome != sim.Rocks {
-		rule.add(words(r2.Vec{X: f.width - margin, Y: 4}, letter, right, "empty: "+l.Balance.Outcome.String()))
-	}
-	return rule
 }
