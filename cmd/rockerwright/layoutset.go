@@ -65,6 +65,9 @@ func (s *layoutSet) files() ([]laidFile, error) {
 	if s.l.Board != nil {
 		steps = append(steps, s.board)
 	}
+	for _, p := range s.l.Pairs {
+		steps = append(steps, func() error { return s.pair(p) })
+	}
 	for _, p := range s.l.Panels {
 		steps = append(steps, func() error { return s.panel(p) })
 	}
@@ -225,6 +228,13 @@ func (s *layoutSet) board() error {
 		return err
 	}
 	return s.cutting("rockers left and right", pair.Drawing())
+}
+
+// pair adds a left and a right one in one board.
+func (s *layoutSet) pair(p layout.Paired) error {
+	name := p.Name + "s, left and right"
+	drawing := pattern.PairPattern{Part: strings.ToUpper(name[:1]) + name[1:], Piece: s.title, Pair: p.Pair}.Drawing()
+	return s.drawing(fileWord(name), drawing)
 }
 
 // panel adds the section of a coopered panel.

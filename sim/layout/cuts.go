@@ -63,6 +63,11 @@ func (l *Layout) cuts() error {
 		l.Cuts = append(l.Cuts, l.rough("sole", 2, Size{l.Rocker.Edge.Length(), l.Rocker.Width, l.Rocker.Sole}, "", math.NaN()))
 	}
 	l.legCuts()
+	for _, p := range l.Pairs {
+		if p.Name == "arm" && len(l.Design.Parts) == 0 {
+			l.Cuts = append(l.Cuts, l.rough(p.Name, 2, p.Size, "", math.NaN()))
+		}
+	}
 	if err := l.seatCuts(); err != nil {
 		return err
 	}
@@ -80,13 +85,11 @@ func (l *Layout) legCuts() {
 		if leg.Taken && len(l.Design.Parts) > 0 {
 			continue // it is one of the parts
 		}
-		length := leg.Standing.Length + l.Design.Seat.ThickOr()
 		if leg.Leg.Block > 0 {
-			length -= leg.Block.Shorter
 			high := leg.Block.Middle + math.Abs(leg.Block.Nose-leg.Block.Middle) + math.Abs(leg.Block.Inner-leg.Block.Middle) + leg.Block.Bow
 			l.Cuts = append(l.Cuts, l.rough("block under the "+leg.Name, 2, sorted(leg.Side, leg.Side, high), "", math.NaN()))
 		}
-		l.Cuts = append(l.Cuts, l.rough(leg.Name, 2, Size{length, leg.Side, leg.Side}, "", math.NaN()))
+		l.Cuts = append(l.Cuts, l.rough(leg.Name, 2, leg.finished(l.Design), "", math.NaN()))
 	}
 }
 

@@ -27,14 +27,16 @@ type Layout struct {
 	MadeTaken bool // it was not said; strips are taken where they bend
 	Usual     bool // depth or width of the rocker were not drawn, and are the usual ones
 
-	Board  *Board // nil where the rockers are not sawn
-	Strips *Strips
-	Form   *Form // nil where nothing is bent
-	Legs   []Leg
-	Taken  []piece.Which // pairs of legs that were not drawn
-	Astray []piece.Which // pairs that were not drawn, and where they are taken miss the rocker
-	Panels []Panel
-	Cuts   []Cut
+	Board     *Board // nil where the rockers are not sawn
+	Strips    *Strips
+	Form      *Form // nil where nothing is bent
+	Legs      []Leg
+	Taken     []piece.Which // pairs of legs that were not drawn
+	ArmsTaken bool          // length or width of the arms were not drawn, and are the usual ones
+	Astray    []piece.Which // pairs that were not drawn, and where they are taken miss the rocker
+	Panels    []Panel
+	Pairs     []Paired // legs and arms, left and right
+	Cuts      []Cut
 
 	Rests    []Rest
 	Remedies []Remedy
@@ -57,7 +59,7 @@ func Of(d piece.Design, o Options) (Layout, error) {
 	if o.Spacing > 0 {
 		l.Shop.Spacing = o.Spacing
 	}
-	for _, step := range []func() error{l.rocker, l.bent, l.board, l.legs, l.panels, l.cuts, l.remedies} {
+	for _, step := range []func() error{l.rocker, l.bent, l.board, l.legs, l.pairs, l.panels, l.cuts, l.remedies} {
 		if err := step(); err != nil {
 			return Layout{}, err
 		}

@@ -109,7 +109,10 @@ type Braces struct {
 
 // Arms stand over the seat.
 type Arms struct {
-	Height float64 // above the seat
+	Height    float64 // above the seat
+	Length    float64 // of one, along the seat from where the back meets it
+	Width     float64 // of one in front
+	RearWidth float64 // at the back; zero: as in front
 }
 
 // A Piece is a guess at the whole weight, spread by [Design.Estimate].

@@ -40,7 +40,9 @@ func (d Design) estimate(edge rocker.Profile) (heap, error) {
 	}
 	if d.Arms.Height > 0 {
 		up := r2.Vec{Y: d.Arms.Height}
-		arm := slab(r2.Add(meet, up), r2.Add(r2.Add(meet, up), r2.Scale(armReach, r2.Sub(front, meet))), armWide, armThick)
+		arms, _ := d.ArmsOr()
+		reach := r2.Scale(arms.Length/s.Depth, r2.Sub(front, meet))
+		arm := slab(r2.Add(meet, up), r2.Add(r2.Add(meet, up), reach), (arms.Width+arms.RearWidth)/2, armThick)
 		h.seat = append(h.seat, arm.Scaled(2))
 	}
 	depth, _ := d.Rocker.size()

@@ -113,6 +113,9 @@ var measures = [...]Measure{
 	length("back.braces.thickness", "thickness of a brace, front to back", 0.125, 1.5, `"3/8"`, func(d *Design, _ int) *float64 { return &d.Back.Braces.Thickness }).held(inch / 64),
 	length("back.braces.length", "length of a brace, seat to crest rail", 10, 36, "24", func(d *Design, _ int) *float64 { return &d.Back.Braces.Length }),
 	length("arms.height", "arms above the seat", 4, 12, "8", func(d *Design, _ int) *float64 { return &d.Arms.Height }).onSheet(19),
+	length("arms.length", "length of an arm, from the back forward", 8, 24, "15", func(d *Design, _ int) *float64 { return &d.Arms.Length }),
+	length("arms.width", "width of an arm in front", 1.5, 8, "3", func(d *Design, _ int) *float64 { return &d.Arms.Width }),
+	length("arms.rear_width", "width of an arm at the back", 1, 8, "2", func(d *Design, _ int) *float64 { return &d.Arms.RearWidth }),
 
 	weight("piece.weight", "weight of the whole piece", func(d *Design, _ int) *float64 { return &d.Piece.Mass }).onSheet(20),
 	weight("body.mass", "weight of the whole piece", func(d *Design, _ int) *float64 { return &d.Body.Mass }),

@@ -177,7 +177,7 @@ func (d Design) place(give float64) person.Seat {
 	if d.Seat.level() {
 		front := d.Seat.FrontEdge()
 		s.Fall, s.Depth = d.Seat.Fall(), d.Seat.Depth
-		s.Reach = armReach * (front.X - s.Meet.X)
+		s.Reach = or(d.Arms.Length, armReach*d.Seat.Depth) / d.Seat.Depth * (front.X - s.Meet.X)
 	}
 	return s
 }

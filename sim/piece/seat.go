@@ -76,3 +76,19 @@ func (d Design) LegLength(edge rocker.Profile) float64 {
 	depth, _ := d.Rocker.size()
 	return front.Y - edge.Rise(front.X) - depth
 }
+
+// ArmThickness is how thick an arm is taken to be, m; our judgement.
+const ArmThickness = armThick
+
+// ArmsOr returns the arms with their usual sizes where those are not drawn, and whether any was
+// taken. Height is zero where there are none.
+func (d Design) ArmsOr() (arms Arms, taken bool) {
+	a := d.Arms
+	if a.Height == 0 {
+		return Arms{}, false
+	}
+	taken = a.Length == 0 || a.Width == 0
+	a.Length, a.Width = or(a.Length, armReach*d.Seat.Depth), or(a.Width, armWide)
+	a.RearWidth = or(a.RearWidth, a.Width)
+	return a, taken
+}

@@ -87,6 +87,9 @@ func (v voice) taken(l layout.Layout) string {
 	if l.Usual {
 		texts = append(texts, fmt.Sprintf("rockers %s deep and %s wide", v.with(l.Rocker.Depth, quantity.Length), v.with(l.Rocker.Width, quantity.Length)))
 	}
+	if arms, _ := l.Design.ArmsOr(); l.ArmsTaken {
+		texts = append(texts, fmt.Sprintf("arms %s long and %s wide", v.with(arms.Length, quantity.Length), v.with(arms.Width, quantity.Length)))
+	}
 	switch {
 	case !l.MadeTaken:
 	case l.Made == piece.Laminated:
