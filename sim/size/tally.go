@@ -22,7 +22,6 @@ type tally struct {
 	first          []float64
 	read, squared  [quantities]float64
 	there          []Quantity
-	centred, error []float64
 }
 
 func (m *making) newTally() *tally {
