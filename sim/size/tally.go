@@ -17,11 +17,11 @@ type tally struct {
 	// sums over the chairs that lack nothing, for the regression: of products of the errors, of
 	// errors and readings, of readings squared, and of each alone; readings are counted in
 	// deviations from the nominal
-	n              float64
-	errors, cross  *mat.Dense
-	first          []float64
-	read, squared  [quantities]float64
-	there          []Quantity
+	n             float64
+	errors, cross *mat.Dense
+	first         []float64
+	read, squared [quantities]float64
+	there         []Quantity
 }
 
 func (m *making) newTally() *tally {
