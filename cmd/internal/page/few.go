@@ -75,13 +75,14 @@ func known(ctx context.Context, c net.Conn) context.Context {
 	return context.WithValue(ctx, ofConnection{}, c)
 }
 
-// atWork marks the connections on which an answer is being made.
-func atWork(next http.Handler) http.Handler {
-	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		if c, ours := r.Context().Value(ofConnection{}).(*connection); ours {
-			c.answers.Add(1)
-			defer c.answers.Add(-1)
-		}
-		next.ServeHTTP(w, r)
-	})
+// atWork marks the connection of a request as one on which an answer is being made, until done
+// is called. A request whose body is still to come is not at work: who sends half of one would
+// hold a place for nothing.
+func atWork(r *http.Request) (done func()) {
+	c, ours := r.Context().Value(ofConnection{}).(*connection)
+	if !ours {
+		return func() {}
+	}
+	c.answers.Add(1)
+	return func() { c.answers.Add(-1) }
 }

@@ -83,7 +83,7 @@ const (
 // Serve serves the site until ctx is done, and then closes within half a second.
 func (d *Door) Serve(ctx context.Context, s *Site) error {
 	server := &http.Server{
-		Handler: atWork(s.handler(d.hosts())), ConnContext: known, ReadHeaderTimeout: headTime, ReadTimeout: readTime, WriteTimeout: writeTime,
+		Handler: s.handler(d.hosts()), ConnContext: known, ReadHeaderTimeout: headTime, ReadTimeout: readTime, WriteTimeout: writeTime,
 		IdleTimeout: idleTime, MaxHeaderBytes: 16 << 10, ErrorLog: log.New(io.Discard, "", 0),
 		BaseContext: func(net.Listener) context.Context { return ctx },
 	}

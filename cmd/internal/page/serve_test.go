@@ -202,6 +202,25 @@ func TestSlowReaders(t *testing.T) {
 	}
 }
 
+// TestHalfBodies holds that twice as many half bodies as there are places keep nobody out: none of
+// them is at work.
+func TestHalfBodies(t *testing.T) {
+	door, _ := served(t)
+	address := fmt.Sprintf("127.0.0.1:%d", door.Port)
+	for range 2 * mostConnections {
+		c, err := net.Dial("tcp", address)
+		if err != nil {
+			t.Fatal(err)
+		}
+		defer c.Close()
+		fmt.Fprintf(c, "POST /see HTTP/1.1\r\nHost: %s\r\nOrigin: http://%s\r\nContent-Type: application/json\r\nContent-Length: 5000\r\n\r\n{", address, address)
+	}
+	time.Sleep(200 * time.Millisecond) // till each is being read
+	if _, err := slide(&http.Client{Transport: &http.Transport{DisableKeepAlives: true}, Timeout: 10 * time.Second}, door.URL(), ask{Work: work(t, "chair")}); err != nil {
+		t.Errorf("nobody is let in: %v", err)
+	}
+}
+
 // TestBodies holds that a body that is too long is not read to its end, and one that never
 // ends is given up.
 func TestBodies(t *testing.T) {

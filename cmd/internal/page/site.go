@@ -66,7 +66,8 @@ func (s *Site) handler(hosts []string) http.Handler {
 
 // content answers with what is embedded.
 func content(kind string, data []byte) http.Handler {
-	return http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		defer atWork(r)()
 		w.Header().Set("Content-Type", kind)
 		w.Write(data) // a reader that has gone is no error of ours
 	})
@@ -99,6 +100,7 @@ func (d *desk) answer(work func(context.Context, ask) (any, error)) http.Handler
 				return
 			}
 		}
+		defer atWork(r)()
 		made, err := d.work(r.Context(), func() (any, error) { return work(r.Context(), a) })
 		switch {
 		case r.Context().Err() != nil: // nobody reads it
