@@ -233,8 +233,11 @@ func (s *layoutSet) board() error {
 // pair adds a left and a right one in one board.
 func (s *layoutSet) pair(p layout.Paired) error {
 	name := p.Name + "s, left and right"
-	drawing := pattern.PairPattern{Part: strings.ToUpper(name[:1]) + name[1:], Piece: s.title, Pair: p.Pair}.Drawing()
-	return s.drawing(fileWord(name), drawing)
+	pair := pattern.PairPattern{Part: strings.ToUpper(name[:1]) + name[1:], Piece: s.title, Pair: p.Pair}
+	for _, n := range words.PairNotes(s.l, p) {
+		pair.Notes = append(pair.Notes, pattern.Note{Lines: n})
+	}
+	return s.drawing(fileWord(name), pair.Drawing())
 }
 
 // panel adds the section of a coopered panel.

@@ -3,7 +3,6 @@ package main
 import (
 	"os/exec"
 	"path/filepath"
-	"strings"
 	"testing"
 )
 
@@ -27,21 +26,7 @@ func TestOpenInBrowser(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	args := []string{script, command, folder}
-	if pictures != "" {
-		args = append(args, pictures)
-	}
-	run := exec.Command(node, args...)
-	run.Dir = filepath.Dir(script)
-	out, err := run.CombinedOutput()
-	if err != nil {
-		t.Fatalf("%v\n%s", err, out)
-	}
-	for line := range strings.Lines(string(out)) {
-		if line = strings.TrimSpace(line); strings.HasPrefix(line, "measured ") {
-			t.Log(line)
-		} else {
-			t.Error(line)
-		}
+	for _, fault := range saidBy(t, node, script, command, folder) {
+		t.Error(fault)
 	}
 }

@@ -56,7 +56,14 @@ func inBrowser(t *testing.T, node, folder string) []string {
 	if err != nil {
 		t.Fatal(err)
 	}
-	args := []string{script, folder}
+	return saidBy(t, node, script, folder)
+}
+
+// saidBy runs a script of node, logs what it measured, and returns what it found wrong, a line
+// each.
+func saidBy(t *testing.T, node, script string, args ...string) []string {
+	t.Helper()
+	args = append([]string{script}, args...)
 	if pictures != "" {
 		args = append(args, pictures)
 	}

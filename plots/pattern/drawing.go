@@ -82,7 +82,8 @@ type Text struct {
 	Text   string
 }
 
-// A Grain is an arrow along the grain.
+// A Grain is an arrow along the grain. It has one head, so that of a pair the mirrored one is seen
+// to be.
 type Grain struct{ From, To r2.Vec }
 
 // A Corner is a square corner to lay a square against: one leg at an angle (rad), the

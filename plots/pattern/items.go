@@ -70,14 +70,12 @@ func (t Text) shapes(r *ruler) []shape {
 func (t Text) points() []r2.Vec { return []r2.Vec{t.At, {X: t.Angle}} }
 
 func (g Grain) shapes(*ruler) []shape {
-	list := []shape{stroke(Marks, g.From, g.To)}
-	way := r2.Sub(g.To, g.From)
-	for _, end := range []struct{ at, back r2.Vec }{{g.To, r2.Scale(-1, way)}, {g.From, way}} {
-		barb := r2.Scale(6e-3, along(math.Atan2(end.back.Y, end.back.X)))
-		list = append(list, stroke(Marks,
-			r2.Add(end.at, r2.Rotate(barb, 0.35, r2.Vec{})), end.at, r2.Add(end.at, r2.Rotate(barb, -0.35, r2.Vec{}))))
+	back := r2.Sub(g.From, g.To)
+	barb := r2.Scale(6e-3, along(math.Atan2(back.Y, back.X)))
+	return []shape{
+		stroke(Marks, g.From, g.To),
+		stroke(Marks, r2.Add(g.To, r2.Rotate(barb, 0.35, r2.Vec{})), g.To, r2.Add(g.To, r2.Rotate(barb, -0.35, r2.Vec{}))),
 	}
-	return list
 }
 
 func (g Grain) points() []r2.Vec { return []r2.Vec{g.From, g.To} }

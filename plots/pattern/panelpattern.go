@@ -43,6 +43,7 @@ func (p PanelPattern) Drawing() Drawing {
 type PairPattern struct {
 	Part, Piece string
 	Pair        bench.Pair
+	Notes       []Note
 }
 
 // Drawing returns the board with both outlines in it and the grain arrow in each.
@@ -58,6 +59,9 @@ func (p PairPattern) Drawing() Drawing {
 		middle := within(part.Outline)
 		half := r2.Scale(0.03, part.Grain)
 		d.Items = append(d.Items, Grain{From: r2.Sub(middle, half), To: r2.Add(middle, half)}, Text{At: r2.Add(middle, r2.Vec{X: 0.036, Y: -1.7e-3}), Text: part.Mark})
+	}
+	for _, n := range p.Notes {
+		d.Items = append(d.Items, n)
 	}
 	return d
 }

@@ -172,6 +172,25 @@ func (l *Load) Weight() float64 {
 	return l.Rig.Body.Mass * l.Rig.Floor.FreeFall()
 }
 
+// Seated returns the load that stands for the owner at ease: the first with a person, or the
+// piece alone where nobody sits in it.
+func (r Report) Seated() *Load { return &r.Loads[min(1, len(r.Loads)-1)] }
+
+// Leaning returns the owner's load that is nearest to going back, of those of which something
+// is asked; Seated where there is none.
+func (r Report) Leaning() *Load {
+	var owner []*Load
+	for i := range r.Loads {
+		if l := &r.Loads[i]; l.Role == Owner && l.Asked() {
+			owner = append(owner, l)
+		}
+	}
+	if l := LeastBack(owner); l != nil {
+		return l
+	}
+	return r.Seated()
+}
+
 // LeastBack returns the load that is nearest to going over backwards by its lift, of those
 // lying or leaning back where there are any; nil of none.
 func LeastBack(loads []*Load) *Load {

@@ -50,7 +50,7 @@ func (m Miss) must() bool { return m.Aim >= KeepsLimit }
 const (
 	timeStep = 0.05
 	tiltStep = 0.5 * math.Pi / 180
-	tapeStep = 0.0254 / 8
+	tapeStep = inch / 8
 	noAnswer = 100               // steps missed where there is nothing to measure
 	leastArc = 0.02              // m, of the length of one of several arcs
 	offJoint = 2 * math.Pi / 180 // from a rest to the next arc; nearer small rocks and large ones differ
@@ -74,7 +74,7 @@ func misses(target piece.Target, r piece.Report) []Miss {
 // on either arc there, and its time hangs on how far it goes.
 func offJoints(r piece.Report) Miss {
 	m := Miss{Aim: OffJoints, Want: offJoint, Got: math.NaN(), Steps: noAnswer}
-	b := r.Loads[min(1, len(r.Loads)-1)].Balance
+	b := r.Seated().Balance
 	if b.Outcome != sim.Rocks {
 		return m
 	}
@@ -97,7 +97,7 @@ func wished(target piece.Target, r piece.Report) []Miss {
 		}
 		list = append(list, m)
 	}
-	seated, empty := &r.Loads[min(1, len(r.Loads)-1)], &r.Loads[0]
+	seated, empty := r.Seated(), &r.Loads[0]
 	if target.OneRock > 0 {
 		aim(OneRock, timeStep, target.OneRock, seated.Balance.Period)
 	}
@@ -197,9 +197,4 @@ func score(list []Miss) float64 {
 		}
 	}
 	return sum
-}
-
-// standing reports whether the load that is aimed for rocks.
-func standing(r piece.Report) bool {
-	return r.Loads[min(1, len(r.Loads)-1)].Balance.Outcome == sim.Rocks
 }

@@ -117,7 +117,6 @@ const strays = 1e-3
 // strayed returns how far the shape goes from the drawn one, in inches of nose and tail and
 // tenths of radii, squared.
 func (q *question) strayed(s shape) float64 {
-	const inch = 0.0254
 	square := func(x float64) float64 { return x * x }
 	sum := square((s.nose-q.start.nose)/inch) + square((s.tail-q.start.tail)/inch) + square(s.low/inch)
 	for _, r := range s.radii {

@@ -32,14 +32,16 @@ func (d Deed) String() string { return deedNames[d] }
 
 // How much is done of each deed.
 const (
-	inch   = 0.0254
-	slid   = inch / 2
-	sawn   = inch / 4
-	worn   = inch / 8
-	wornOn = 12 * inch
-	porch  = math.Pi / 180
-	leant  = inch
+	slid  = inch / 2
+	sawn  = inch / 4
+	worn  = inch / 8
+	porch = math.Pi / 180
+	leant = inch
+
+	WornOver = 12 * inch // along the floor edge, m; where an edge wears, by the trade
 )
+
+const inch = 0.0254 // m, exact
 
 // deeds returns the rows of all that can be done to this piece and is no entry of its design.
 func deeds(d piece.Design, company piece.Company, now piece.Report) []Row {

@@ -15,7 +15,7 @@ import (
 
 // An Evenness says how a rocker's time goes with how far it rocks.
 type Evenness struct {
-	Releases []float64 // from rest, to the side that reaches less far, rad
+	Releases []float64 // from rest, + back, rad
 	Periods  []float64 // s; NaN where it does not come back
 	Spread   float64   // largest less least, as a part of the smallest rock's time
 }
@@ -61,7 +61,7 @@ func (q *question) evenTime(arcs int) (d piece.Design, ok bool) {
 		if err != nil {
 			return d, false
 		}
-		rig := r.Loads[min(1, len(r.Loads)-1)].Rig
+		rig := r.Seated().Rig
 		e, ok := fitEven(rig, period, q.start.nose, q.start.tail, arcs)
 		if !ok {
 			return d, false

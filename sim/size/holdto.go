@@ -81,9 +81,9 @@ type shopFloor struct {
 	slacks    []slack    // of each chair, with every measure at the shop's usual
 }
 
-// chairsOnFloor is how many chairs tolerances are found by: the share that fails is known to
-// 0.4 % then, 95 times in 100.
-const chairsOnFloor = 4096
+// chairsOnFloor is how many chairs tolerances are found by: a share of 5 % that fails is known to
+// √(0.05·0.95/4096) = 0.35 %, one deviation.
+const chairsOnFloor = Block
 
 // newShopFloor makes the chairs.
 func newShopFloor(d piece.Design, company piece.Company, now piece.Report) shopFloor {

@@ -197,7 +197,7 @@ func RadiusStep(units quantity.System) float64 {
 	if units == quantity.Metric {
 		return 0.005
 	}
-	return 0.0254 / 8
+	return inch / 8
 }
 
 // rounded returns the design with its rocker as a maker sets it: radii and lengths to the

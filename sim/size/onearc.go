@@ -99,12 +99,11 @@ func (q *question) leanOf() (off func(s shape) float64, asked bool) {
 			return pick(r) - wish.Value
 		}
 	}
-	seated := func(r piece.Report) *piece.Load { return &r.Loads[min(1, len(r.Loads)-1)] }
 	switch {
 	case want.SeatFalls.Asked:
-		return read(func(r piece.Report) float64 { return seated(r).SeatFall }, want.SeatFalls), true
+		return read(func(r piece.Report) float64 { return r.Seated().SeatFall }, want.SeatFalls), true
 	case want.BackLeans.Asked:
-		return read(func(r piece.Report) float64 { return seated(r).BackRecline }, want.BackLeans), true
+		return read(func(r piece.Report) float64 { return r.Seated().BackRecline }, want.BackLeans), true
 	case want.Empty.Asked:
 		return read(func(r piece.Report) float64 { return r.Loads[0].SeatFall }, want.Empty), true
 	}

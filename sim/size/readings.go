@@ -54,29 +54,14 @@ func readingsOf(r piece.Report) Readings {
 		}
 		return l.SeatFall
 	}
-	seated := &r.Loads[min(1, len(r.Loads)-1)]
+	seated := r.Seated()
 	list[FallEmpty] = fall(&r.Loads[0])
 	list[FallSitting] = fall(seated)
 	if seated.Balance.Outcome == sim.Rocks {
 		list[Time], list[Effort], list[ForwardMargin] = seated.Balance.Period, seated.Pull.EffortBack, seated.Balance.Forward.Angle
 	}
-	if l := Leaning(r); l.Balance.Outcome == sim.Rocks {
+	if l := r.Leaning(); l.Balance.Outcome == sim.Rocks {
 		list[BackMargin], list[BackLift] = l.Balance.Back.Angle, l.Balance.Back.Lift
 	}
 	return list
-}
-
-// Leaning returns the owner's load that is nearest to going back; the piece alone where nobody
-// sits in it.
-func Leaning(r piece.Report) *piece.Load {
-	var owner []*piece.Load
-	for i := range r.Loads {
-		if l := &r.Loads[i]; l.Asked() && l.Role == piece.Owner {
-			owner = append(owner, l)
-		}
-	}
-	if l := piece.LeastBack(owner); l != nil {
-		return l
-	}
-	return &r.Loads[0]
 }

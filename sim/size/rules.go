@@ -53,7 +53,6 @@ func rules(l Likeness) []Rule {
 	if d.Kind != piece.Chair && d.Kind != piece.Settee || !grownUp(d) {
 		return list
 	}
-	const inch = 0.0254
 	add(Start36, 0, 36*inch)
 	add(Start40, 0, 40*inch)
 	add(Commonest, 0, 42*inch)

@@ -9,6 +9,8 @@ import (
 	"sync"
 
 	"gonum.org/v1/gonum/optimize"
+
+	"rockerwright/sim"
 )
 
 // Sizes of the first steps of a search: radii by a tenth, places along the edge by inches.
@@ -146,8 +148,8 @@ func (q *question) split(one shape, arcs int) shape {
 		s.radii = append(s.radii, one.radii[0])
 	}
 	from, to := 0.0, 0.0
-	if r, ok := q.answer(one); ok && standing(r) {
-		from, to = one.radii[0]*r.Loads[0].Balance.Rest.Tilt, one.radii[0]*r.Loads[min(1, len(r.Loads)-1)].Balance.Rest.Tilt
+	if r, ok := q.answer(one); ok && r.Seated().Balance.Outcome == sim.Rocks {
+		from, to = one.radii[0]*r.Loads[0].Balance.Rest.Tilt, one.radii[0]*r.Seated().Balance.Rest.Tilt
 	}
 	inside := func(x float64) float64 { return max(-one.nose+leastArc, min(one.tail-leastArc, x)) }
 	middle := inside((from + to) / 2)

@@ -101,9 +101,10 @@ func roomOf(start shape) room {
 	return room{ranged("rocker.nose", start.nose), ranged("rocker.tail", start.tail), ranged("rocker.radius", start.radii[0])}
 }
 
-// cramped returns by how many steps the shape is none that a rocker has.
+// cramped returns by how many steps the shape is none that a rocker has; below zero, how many it
+// is from that.
 func (r room) cramped(s shape) float64 {
-	worst := 0.0
+	worst := math.Inf(-1)
 	within := func(got float64, in [2]float64, step float64) {
 		worst = max(worst, (in[0]-got)/step, (got-in[1])/step)
 	}

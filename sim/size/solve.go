@@ -175,7 +175,9 @@ func (q *question) propose(curve Curve, s shape) Proposal {
 			best, least = t, sc
 		}
 	}
-	return q.proposal(curve, best.with(q.design))
+	p := q.proposal(curve, best.with(q.design))
+	p.Misses = append(p.Misses, Miss{Aim: Sensible, Steps: q.room.cramped(best)})
+	return p
 }
 
 // unbroken reports whether the first wish for a lean can be met without breaking what else is
@@ -205,7 +207,7 @@ func (q *question) proposal(curve Curve, d piece.Design) Proposal {
 		p.Misses = append(p.Misses, Miss{Aim: Sensible, Steps: noAnswer})
 		return p
 	}
-	if l := &p.Report.Loads[min(1, len(p.Report.Loads)-1)]; l.Balance.Outcome == sim.Rocks {
+	if l := p.Report.Seated(); l.Balance.Outcome == sim.Rocks {
 		p.Even = evenness(l, evenReleases())
 	}
 	return p

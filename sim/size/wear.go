@@ -16,14 +16,14 @@ import (
 // rockers comes down with them. ok is false where it has no rest, the stretch reaches a tip, or
 // what touches the floor as drawn is one of the corners.
 func wornDown(r piece.Report) (d piece.Design, ok bool) {
-	l := &r.Loads[min(1, len(r.Loads)-1)]
+	l := r.Seated()
 	if r.Curve != nil || l.Balance.Outcome != sim.Rocks {
 		return d, false
 	}
 	drawn := arcsOf(r.Design.Rocker)
 	nose := r.Design.Rocker.Nose
 	middle := drawn.at(l.Balance.Rest.Tilt-r.Design.Floor.Slope, nose)
-	before, inside, after, ok := drawn.cut(middle-wornOn/2, middle+wornOn/2)
+	before, inside, after, ok := drawn.cut(middle-WornOver/2, middle+WornOver/2)
 	if !ok {
 		return d, false
 	}

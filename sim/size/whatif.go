@@ -128,6 +128,6 @@ func (r *Row) ask(d piece.Design, company piece.Company) bool {
 		return false
 	}
 	r.After = readingsOf(report)
-	r.Outcome = report.Loads[min(1, len(report.Loads)-1)].Balance.Outcome
+	r.Outcome = report.Seated().Balance.Outcome
 	return true
 }

@@ -120,7 +120,7 @@ func checked(w Work, brief bool) (*design.File, piece.Report, *fault) {
 
 // watchedOf returns the load of a name, or else the first person, and its motion.
 func watchedOf(r piece.Report, name string) plots.Watched {
-	w := plots.Watched{Report: r, Load: &r.Loads[min(1, len(r.Loads)-1)]}
+	w := plots.Watched{Report: r, Load: r.Seated()}
 	for i := range r.Loads {
 		if l := &r.Loads[i]; l.Name == name {
 			w.Load = l

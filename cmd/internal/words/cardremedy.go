@@ -48,24 +48,23 @@ func (v voice) fallen(x float64) string {
 
 // cut writes what is cut off a pair of legs, or put under it.
 func (v voice) cut(x float64) string {
-	switch {
-	case math.IsNaN(x):
-		return "–"
-	case x < 0:
-		return "shim " + v.shop(-x, quantity.Length)
-	}
-	return "cut " + v.shop(x, quantity.Length)
+	return v.either(x, "–", "shim ", "cut ")
 }
 
 // slid writes which way and how far.
 func (v voice) slid(x float64) string {
+	return v.either(x, "", "or back ", "or forward ")
+}
+
+// either writes a length behind one word below zero and another above, none where there is none.
+func (v voice) either(x float64, none, below, above string) string {
 	switch {
 	case math.IsNaN(x):
-		return ""
+		return none
 	case x < 0:
-		return "or back " + v.shop(-x, quantity.Length)
+		return below + v.shop(-x, quantity.Length)
 	}
-	return "or forward " + v.shop(x, quantity.Length)
+	return above + v.shop(x, quantity.Length)
 }
 
 // takenBlock says on every page what was not drawn and what was taken for it.

@@ -38,8 +38,8 @@ func Differences(columns [2]Column) []Line {
 		return []Line{{Text: fmt.Sprintf("One is a %s, the other a %s: they are asked different things, so only their numbers stand side by side.", v.piece(), voiceOf(b.Design).piece())}}
 	}
 	d := differences{v: v, names: [2]string{called(columns[0]), called(columns[1])}}
-	seated := [2]*piece.Load{v.seated(a), v.seated(b)}
-	leaning := [2]*piece.Load{v.leaning(a), v.leaning(b)}
+	seated := [2]*piece.Load{a.Seated(), b.Seated()}
+	leaning := [2]*piece.Load{a.Leaning(), b.Leaning()}
 	d.of(quantity.Length, a.Tape.TailTip, b.Tape.TailTip, "%s has the higher "+d.tail()+" tip: %s against %s off the floor.")
 	if d.stand(seated) {
 		rests := [2]float64{seated[0].SeatFall, seated[1].SeatFall}

@@ -12,7 +12,7 @@ import (
 func (v voice) curves(one size.Proposal, others []size.Proposal) []Line {
 	var lines []Line
 	for _, p := range others {
-		was, now := v.leaning(one.Report), v.leaning(p.Report)
+		was, now := one.Report.Leaning(), p.Report.Leaning()
 		switch {
 		case p.Curve == size.FlatterTail && len(v.short(p)) > len(v.short(one)):
 			lines = append(lines, Line{Label: "Flatter tail, a brake:", Text: "it misses: " + list(v.short(p)) + "."})
@@ -52,7 +52,7 @@ func (v voice) evenTable(one size.Proposal, others []size.Proposal) Block {
 		}
 		add(name, p)
 	}
-	lines := []Line{{Text: "On one arc a larger rock takes longer or shorter than a small one. On the even-time edge it takes the same, for the owner at ease and for nobody else; with the arcs that a maker can swing, nearly. It is read for the owner at ease, let go to the side that reaches less far."}}
+	lines := []Line{{Text: "On one arc a larger rock takes longer or shorter than a small one. On the even-time edge it takes the same, for the owner at ease and for nobody else; with the arcs that a maker can swing, nearly. It is read for the owner at ease, leaned back and let go."}}
 	return Block{Title: "Large rocks and small ones", Lines: lines, Table: t, All: true}
 }
 

@@ -73,16 +73,27 @@ func (g *grid) tips() {
 	g.row("tip to tip", g.length(), func(r piece.Report) string { return g.v.shop(r.Tape.TipToTip, quantity.Length) })
 }
 
-// feel adds how it rests and rocks, and how near it is to going over.
+// feel adds how it rests and rocks, and how near it is to going over on either side.
 func (g *grid) feel() {
 	v := g.v
 	g.rests()
-	g.row("one rock", "s", g.of(v.seated, func(l *piece.Load) string { return fmt.Sprintf("%.2f", l.Balance.Period) }))
-	g.row("push for one degree", quantity.Unit(quantity.Force, v.units), g.of(v.seated, func(l *piece.Load) string { return v.shop(l.Pull.EffortBack, quantity.Force) }))
-	g.row("before going "+v.backwards(), "deg", g.of(v.leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
-	g.row("  weight must lift", g.length(), g.of(v.leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
-	g.row("before going "+v.forwards(), "deg", g.of(v.seated, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
-	g.row("  weight must lift", g.length(), g.of(v.seated, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Lift, quantity.Length) }))
+	g.rocks()
+	g.row("before going "+v.forwards(), "deg", g.of(piece.Report.Seated, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
+	g.row("  weight must lift", g.length(), g.of(piece.Report.Seated, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Lift, quantity.Length) }))
+	g.holds()
+}
+
+// rocks adds time and push with the owner at ease, and how near it is to going back.
+func (g *grid) rocks() {
+	v := g.v
+	g.row("one rock", "s", g.of(piece.Report.Seated, func(l *piece.Load) string { return fmt.Sprintf("%.2f", l.Balance.Period) }))
+	g.row("push for one degree", quantity.Unit(quantity.Force, v.units), g.of(piece.Report.Seated, func(l *piece.Load) string { return v.shop(l.Pull.EffortBack, quantity.Force) }))
+	g.row("before going "+v.backwards(), "deg", g.of(piece.Report.Leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
+	g.row("  weight must lift", g.length(), g.of(piece.Report.Leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
+}
+
+// holds adds whether all limits hold.
+func (g *grid) holds() {
 	g.row("all limits hold", "", func(r piece.Report) string {
 		if r.Holds() {
 			return "yes"
@@ -106,7 +117,7 @@ func (g *grid) rests() {
 	}
 	empty := func(r piece.Report) *piece.Load { return &r.Loads[0] }
 	g.row(rests+", empty", "deg", g.of(empty, tilt))
-	g.row(rests+", seated", "deg", g.of(v.seated, tilt))
+	g.row(rests+", seated", "deg", g.of(piece.Report.Seated, tilt))
 }
 
 // wanted puts a column in front that says what is wanted of each row.

@@ -73,23 +73,10 @@ func (v voice) likeTable(l size.Likeness) *Table {
 	v.rockerRows(g)
 	g.row("tip to tip", g.length(), func(r piece.Report) string { return v.shop(r.Tape.TipToTip, quantity.Length) })
 	g.rests()
-	g.row("back leans, seated", "deg", g.of(v.seated, func(l *piece.Load) string { return v.shop(l.BackRecline, quantity.Angle) }))
-	v.rockRows(g)
+	g.row("back leans, seated", "deg", g.of(piece.Report.Seated, func(l *piece.Load) string { return v.shop(l.BackRecline, quantity.Angle) }))
+	g.rocks()
+	g.holds()
 	return g.table
-}
-
-// rockRows adds time, effort, the nearest to going over, and whether the limits hold.
-func (v voice) rockRows(g *grid) {
-	g.row("one rock", "s", g.of(v.seated, func(l *piece.Load) string { return fmt.Sprintf("%.2f", l.Balance.Period) }))
-	g.row("push for one degree", quantity.Unit(quantity.Force, v.units), g.of(v.seated, func(l *piece.Load) string { return v.shop(l.Pull.EffortBack, quantity.Force) }))
-	g.row("before going "+v.backwards(), "deg", g.of(v.leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
-	g.row("  weight must lift", g.length(), g.of(v.leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
-	g.row("all limits hold", "", func(r piece.Report) string {
-		if r.Holds() {
-			return "yes"
-		}
-		return "NO"
-	})
 }
 
 // rockerRows adds the rocker itself: its arcs from nose to tail, its ends and its low point.
@@ -103,14 +90,9 @@ func (v voice) rockerRows(g *grid) {
 		if most > 1 {
 			label = fmt.Sprintf("radius %d, from nose", n+1)
 		}
-		g.row(label, g.length(), func(r piece.Report) string {
-			if radius := radiusOf(r.Design.Rocker, n); radius > 0 {
-				return v.shop(radius, quantity.Length)
-			}
-			return ""
-		})
+		g.row(label, g.length(), func(r piece.Report) string { return v.shopOr(nthArc(r.Design.Rocker, n).Radius) })
 		if most > 1 {
-			g.row("  along the curve", g.length(), func(r piece.Report) string { return v.shopOr(lengthOf(r.Design.Rocker, n)) })
+			g.row("  along the curve", g.length(), func(r piece.Report) string { return v.shopOr(nthArc(r.Design.Rocker, n).Length) })
 		}
 	}
 	nose, tail := v.tips()
@@ -129,39 +111,22 @@ func (v voice) shopOr(x float64) string {
 	return v.shop(x, quantity.Length)
 }
 
-// radiusOf returns the radius of the n-th arc, flats and corners not counted; zero where there
-// are not so many.
-func radiusOf(r piece.Rocker, n int) float64 {
+// nthArc returns the n-th arc, flats and corners not counted; the zero Arc where there are not so
+// many.
+func nthArc(r piece.Rocker, n int) piece.Arc {
 	if len(r.Arcs) == 0 && n == 0 {
-		return r.Radius
+		return piece.Arc{Radius: r.Radius, Length: r.Nose + r.Tail}
 	}
 	for _, a := range r.Arcs {
 		if a.Radius == 0 {
 			continue
 		}
 		if n == 0 {
-			return a.Radius
+			return a
 		}
 		n--
 	}
-	return 0
-}
-
-// lengthOf returns the length of the n-th arc.
-func lengthOf(r piece.Rocker, n int) float64 {
-	if len(r.Arcs) == 0 && n == 0 {
-		return r.Nose + r.Tail
-	}
-	for _, a := range r.Arcs {
-		if a.Radius == 0 {
-			continue
-		}
-		if n == 0 {
-			return a.Length
-		}
-		n--
-	}
-	return 0
+	return piece.Arc{}
 }
 
 // when says for each way when a maker would choose it.

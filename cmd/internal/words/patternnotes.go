@@ -36,9 +36,7 @@ func RockerNotes(l layout.Layout) [][]string {
 	if !v.sideways() {
 		notes = append(notes, []string{"This face out: right rocker.", "Turned over: left rocker."})
 	}
-	if taken := v.taken(l); taken != "" {
-		notes = append(notes, broken(taken, 56))
-	}
+	notes = append(notes, v.takenNotes(l)...)
 	if l.Form != nil {
 		notes = append(notes, v.formNote(l))
 	}
@@ -66,7 +64,33 @@ func (v voice) formNote(l layout.Layout) []string {
 // FormNotes returns what stands on the pattern of the form.
 func FormNotes(l layout.Layout) [][]string {
 	v := voiceOf(l.Design)
-	return [][]string{append(v.formNote(l), "This is the form, not the rocker.")}
+	return append([][]string{append(v.formNote(l), "This is the form, not the rocker.")}, v.takenNotes(l)...)
+}
+
+// PairNotes returns what stands on the pattern of a left and a right one.
+func PairNotes(l layout.Layout, p layout.Paired) [][]string {
+	v := voiceOf(l.Design)
+	lines := []string{fmt.Sprintf("one is %s thick", v.with(p.Size.Thick, quantity.Length))}
+	for _, leg := range l.Legs {
+		if leg.Name != p.Name {
+			continue
+		}
+		if side := map[bool]string{true: "nose", false: "tail"}[leg.Standing.Cut > 0]; v.shop(leg.Standing.Cut, quantity.Angle) != "0" {
+			lines = append(lines, fmt.Sprintf("the slanting end is the foot; its shorter side faces the %s", side))
+		}
+		if across := math.Abs(leg.Standing.Across); v.shop(across, quantity.Angle) != "0" {
+			lines = append(lines, fmt.Sprintf("across, the foot is out of square by %s too", v.degrees(across)))
+		}
+	}
+	return append([][]string{lines}, v.takenNotes(l)...)
+}
+
+// takenNotes says on a pattern what was taken where nothing was drawn.
+func (v voice) takenNotes(l layout.Layout) [][]string {
+	if taken := v.taken(l); taken != "" {
+		return [][]string{broken(taken, 56)}
+	}
+	return nil
 }
 
 // PanelNotes returns what stands on the section of a panel.

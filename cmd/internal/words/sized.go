@@ -127,7 +127,7 @@ func (v voice) binds(p size.Proposal) []Line {
 			size.StockLength:    "the board is no longer",
 			size.SmallestRadius: "the strips bend no tighter",
 			size.OffJoints:      "the owner must not rest on a joint",
-			size.Sensible:       "no longer ends, and no other radii, were looked for",
+			size.Sensible:       "an end or a radius is as far as was looked",
 		}[m.Aim])
 	}
 	nose, tail := v.tips()
@@ -188,15 +188,14 @@ func (v voice) sizedTable(target piece.Target, found, others []size.Proposal) *T
 	v.rockerRows(g)
 	g.row("tip to tip", g.length(), func(r piece.Report) string { return v.shop(r.Tape.TipToTip, quantity.Length) })
 	g.rests()
-	g.row("back leans, seated", "deg", g.of(v.seated, func(l *piece.Load) string { return v.shop(l.BackRecline, quantity.Angle) }))
-	v.rockRows(g)
+	g.row("back leans, seated", "deg", g.of(piece.Report.Seated, func(l *piece.Load) string { return v.shop(l.BackRecline, quantity.Angle) }))
+	g.rocks()
 	cells := []string{"one rock from 8 deg"}
 	for _, e := range even {
 		cells = append(cells, v.evenAt(e, 2))
 	}
-	last := len(g.table.Rows) - 1
-	g.table.Rows = append(g.table.Rows, g.table.Rows[last])
-	g.table.Rows[last] = Row{Cells: append(cells, "s")}
+	g.table.Rows = append(g.table.Rows, Row{Cells: append(cells, "s")})
+	g.holds()
 	g.wanted(v.wishes(target))
 	return g.table
 }

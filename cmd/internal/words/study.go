@@ -151,7 +151,7 @@ func (v voice) sharesTable(s size.Study) Block {
 // studyAssumptions says how the chairs were made.
 func (v voice) studyAssumptions(s size.Study) Block {
 	return Block{Title: "How they were made", All: true, Lines: []Line{
-		{Text: "Every measure of each is off by an error of its own, normal, within what the shop usually holds 95 times in 100 (common practice; your own under [shop]); people and floor are as given. Each is worked out exactly. The errors are drawn in Latin hypercubes of 4,096 by a seed, so that the same call gives the same answer."},
+		{Text: "Every measure of each is off by an error of its own, normal, within what the shop usually holds 95 times in 100 (common practice; your own under [shop]); people and floor are as given. Each is worked out exactly. The errors are drawn in Latin hypercubes of " + thousands(size.Block) + " by a seed, so that the same call gives the same answer."},
 		{Text: "The shares are squared regression coefficients times the variance of each measure; what no straight line explains is left over."},
 	}}
 }

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"rockerwright/sim"
+	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/size"
 )
@@ -36,7 +37,7 @@ func WhatIf(t size.Table, source string, changes []string) Sheet {
 	if rows < len(t.Rows) {
 		short.Blocks = append(short.Blocks, Block{Title: "Every measure", Table: v.whatIfTable(t, must, loose, len(t.Rows)), All: true})
 	}
-	short.Blocks = append(short.Blocks, v.whatIfAssumptions())
+	short.Blocks = append(short.Blocks, v.whatIfAssumptions(t.Report.Design))
 	return short
 }
 
@@ -46,17 +47,21 @@ func WhatIfBlocks(t size.Table) []Block {
 	must, loose := v.parted(t.Rows)
 	return []Block{
 		{Title: "What each measure does", Lines: v.whatIfNow(t)[1:], Table: v.whatIfTable(t, must, loose, len(t.Rows)), All: true},
-		v.whatIfAssumptions(),
+		v.whatIfAssumptions(t.Report.Design),
 	}
 }
 
 // whatIfNow says how it is now, and how often a limit fails as the shop makes it.
 func (v voice) whatIfNow(t size.Table) []Line {
-	now := Line{Label: "NOW:", Text: fmt.Sprintf("seat falls %s seated, %s empty; one rock %s; %s before going %s, leaning furthest.",
-		v.shop(t.Now[size.FallSitting], quantity.Angle), v.degrees(t.Now[size.FallEmpty]), v.hundredths(t.Now[size.Time]), v.degrees(t.Now[size.BackMargin]), v.backwards())}
-	text := "with every measure held as a shop usually does, no limit fails in any of 4,096 chairs."
+	falls := "seat falls"
+	if t.Report.Design.Seat.Front == 0 {
+		falls = "tilts"
+	}
+	now := Line{Label: "NOW:", Text: fmt.Sprintf("%s %s seated, %s empty, in degrees; one rock %s; %s before going %s, leaning furthest.", falls,
+		v.towards(t.Now[size.FallSitting]), v.towards(t.Now[size.FallEmpty]), v.hundredths(t.Now[size.Time]), v.degrees(t.Now[size.BackMargin]), v.backwards())}
+	text := fmt.Sprintf("with every measure held as a shop usually does, no limit fails in any of %s.", v.many(size.Block))
 	if share := t.Fails; share > 0 {
-		text = fmt.Sprintf("with every measure held as a shop usually does, a limit fails in %s of 100 chairs.", inHundred(share))
+		text = fmt.Sprintf("with every measure held as a shop usually does, a limit fails in %s of 100 %ss.", inHundred(share), v.piece())
 	}
 	return []Line{now, {Label: "MADE:", Text: text, Bad: t.Fails > 0.05}}
 }
@@ -127,7 +132,7 @@ func (v voice) whatIfRow(r size.Row) Row {
 	if r.Deed != size.ChangeMeasure {
 		name = r.Label
 		if r.Deed == size.Worn {
-			name += " over " + v.with(12*0.0254, quantity.Length)
+			name += " over " + v.with(size.WornOver, quantity.Length)
 		}
 	}
 	degrees := func(q size.Quantity) string { return withSign((r.After[q]-r.Before[q])*180/math.Pi, 1) }
@@ -174,18 +179,22 @@ func withSign(x float64, decimals int) string {
 }
 
 // whatIfAssumptions says how the table came about.
-func (v voice) whatIfAssumptions() Block {
+func (v voice) whatIfAssumptions(d piece.Design) Block {
 	return Block{Title: "How to read it", All: true, Lines: []Line{
 		{Text: "One thing is changed at a time, by four times what a shop usually holds, and the piece worked out anew. + is back, more, longer. Seated is the owner at ease; before going over is read for the owner leaning furthest."},
-		{Text: "Hold to: the largest error, 95 times in 100, with which every limit still holds in 95 of 100 chairs, all else being held as the shop usually does: " + v.shopUsually() + " (common practice; your own under [shop]). \"no use\": the others break a limit more often than that whatever is done here; widen the margin first. What may be eight times as far off as usual need not be exact."},
-		{Text: "A seat slid on a concentric top edge turns about the arc's centre and tilts as little as the piece weighs beside its rockers; on a straight one it moves along, and tilts."},
+		{Text: "Hold to: the largest error, 95 times in 100, with which every limit still holds in 95 of 100 chairs, all else being held as the shop usually does: " + v.shopUsually(d) + " (common practice; your own under [shop]). \"no use\": the others break a limit more often than that whatever is done here; widen the margin first. What may be eight times as far off as usual need not be exact."},
+		{Text: "Slid on a concentric top edge the seat turns about the arc's centre and takes the people along, so it hardly tilts; on a straight one it moves along the edge, and tilts."},
 	}}
 }
 
-// shopUsually says what a shop usually holds.
-func (v voice) shopUsually() string {
-	if v.units == quantity.Metric {
-		return "lengths to 1.6 mm, radii to 6 mm, angles to 1/2 degree, the weight to 0.9 kg"
+// shopUsually says what the shop holds: a length, a radius, an angle, a weight, each as the table of
+// measures or the design has it.
+func (v voice) shopUsually(d piece.Design) string {
+	var held []string
+	for _, m := range []struct{ what, key string }{{"lengths", "seat.rear"}, {"radii", "rocker.radius"}, {"angles", "back.recline"}, {"the weight", "piece.weight"}} {
+		if measure, _, err := d.Measure(m.key); err == nil {
+			held = append(held, m.what+" to "+v.with(d.Tolerance(measure), measure.Kind))
+		}
 	}
-	return "lengths to 1/16 in, radii to 1/4 in, angles to 1/2 degree, the weight to 2 lb"
+	return list(held)
 }
