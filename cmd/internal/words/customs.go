@@ -33,7 +33,7 @@ func (v voice) custom(r size.Rule) string {
 func (v voice) rulesInBrief(l size.Likeness) []Line {
 	var pi []string
 	for _, r := range l.Rules {
-		names := map[size.Custom]string{size.PiSeat: "the seat's height", size.PiLeg: "a leg", size.PiNavel: "the navel's height"}
+		names := map[size.Custom]string{size.PiSeat: "the seat", size.PiLeg: "a leg", size.PiNavel: "the navel"}
 		if name, is := names[r.Custom]; is {
 			pi = append(pi, fmt.Sprintf("%s %s", name, v.shop(r.Radius, quantity.Length)))
 		}
@@ -41,7 +41,7 @@ func (v voice) rulesInBrief(l size.Likeness) []Line {
 	if len(pi) < 2 {
 		return nil
 	}
-	return []Line{{Label: "Common practice", Text: fmt.Sprintf("disagrees: 3.14 times %s %s. Which height, and what each does here: --all.", strings.Join(pi, ", times "), quantity.Unit(quantity.Length, v.units))}}
+	return []Line{{Label: "Common practice", Text: fmt.Sprintf("disagrees: 3.14 times %s %s; see --all.", strings.Join(pi, ", "), quantity.Unit(quantity.Length, v.units))}}
 }
 
 // ruleTable sets the rules of the trade beside each other.

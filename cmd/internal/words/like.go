@@ -15,13 +15,14 @@ import (
 func Like(l size.Likeness, source string, changes []string, take string) Sheet {
 	v := voiceOf(l.Wanted.Design)
 	s := Sheet{Title: v.called(l.Wanted.Design) + " · like " + v.called(l.OldPiece.Design), Source: source}
-	s.Blocks = append(s.Blocks, Block{Lines: v.oldAndNew(l, changes)}, Block{Table: v.likeTable(l)})
-	s.Blocks = append(s.Blocks, Block{Lines: append(v.when(l), v.rulesInBrief(l)...)})
-	last := []Line{}
+	table := v.likeTable(l)
+	s.Blocks = append(s.Blocks, Block{Lines: v.oldAndNew(l, changes)}, Block{Table: table})
+	last := append(v.when(l), v.rulesInBrief(l)...)
 	if take != "" {
 		last = append(last, Line{Text: "To save one under a new name:", Type: take})
 	}
 	s.Blocks = append(s.Blocks, Block{Lines: append(last, v.disclaimer())})
+	s = s.fitted(1, []string{"tip to tip", "  weight must lift", "back leans, seated", "behind the low point"}, table)
 	s.Blocks = append(s.Blocks, v.likeMargins(l), v.ruleTable(l), v.likeAssumptions(l))
 	return s
 }
@@ -38,17 +39,20 @@ func (v voice) called(d piece.Design) string {
 // oldAndNew says what is kept, and what the new piece does with the radius it is drawn with.
 func (v voice) oldAndNew(l size.Likeness, changes []string) []Line {
 	old := l.Old
-	lines := []Line{{Label: "LIKED:", Text: fmt.Sprintf("rocks in %.2f s on %s; balance point %s up, arc centre %s above it.",
-		old.Period, v.with(old.Radius, quantity.Length), v.with(old.Height, quantity.Length), v.with(old.Steadiness, quantity.Length))}}
+	lines := []Line{{Label: "LIKED:", Text: v.rocksOn(old)}}
 	now := Line{Label: "NOW:", Text: v.changed(changes)}
 	if !(l.New.Radius > 0) {
 		now.Text += "as it is drawn it has no rest with its owner."
 		now.Bad = true
 	} else {
-		now.Text += fmt.Sprintf("rocks in %.2f s on %s; balance point %s up, arc centre %s above it.",
-			l.New.Period, v.with(l.New.Radius, quantity.Length), v.with(l.New.Height, quantity.Length), v.with(l.New.Steadiness, quantity.Length))
+		now.Text += v.rocksOn(l.New)
 	}
 	return append(lines, now)
+}
+
+// rocksOn says how a piece rocks, and how far the arc's centre stands above the balance point.
+func (v voice) rocksOn(f size.Feel) string {
+	return fmt.Sprintf("%.2f s on %s, its centre %s above the balance point.", f.Period, v.with(f.Radius, quantity.Length), v.with(f.Steadiness, quantity.Length))
 }
 
 // changed names the changes that make the new piece.
@@ -132,9 +136,9 @@ func nthArc(r piece.Rocker, n int) piece.Arc {
 // when says for each way when a maker would choose it.
 func (v voice) when(l size.Likeness) []Line {
 	reasons := map[size.Way]string{
-		size.SameTime:       "for who likes the beat of the old one.",
-		size.SameSteadiness: "for who likes how surely it comes to rest and how it answers a lean.",
-		size.SameProportion: "when everything grows alike, a child's from a grown-up's; a larger one is slower.",
+		size.SameTime:       "for who likes its beat.",
+		size.SameSteadiness: "for who likes how it answers a lean.",
+		size.SameProportion: "when all grows alike; larger is slower.",
 		size.SameRadius:     "when the form or the trammel is there already.",
 	}
 	var lines []Line

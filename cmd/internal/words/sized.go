@@ -3,6 +3,7 @@ package words
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"rockerwright/sim/piece"
@@ -16,22 +17,53 @@ func Sized(d piece.Design, found size.Solution, others []size.Proposal, source s
 	v := voiceOf(d)
 	s := Sheet{Title: v.called(d) + " · for what it aims for", Source: source}
 	best := found.Take()
-	lines := []Line{v.found(best)}
-	if len(changes) > 0 {
-		lines = append([]Line{{Label: "CHANGED:", Text: strings.Join(changes, "; ") + ". The file is as it was."}}, lines...)
+	lines := append(append(changedLine(changes), v.found(best)), v.binds(best)...)
+	whole := v.sizedTable(d.Target, found.Proposals, others)
+	own, theirs := v.rejections(found.Proposals), append(v.rejections(others), v.curves(found.Proposals[0], others)...)
+	last := []Line{{Text: "To save one under a new name:", Type: take}, v.disclaimer()}
+	assemble := func(table *Table, notes []Line) Sheet {
+		s := s
+		s.Blocks = []Block{{Lines: lines}, {Table: table}, {Lines: append(slices.Clone(notes), last...)}}
+		return s.fitted(1, v.spare(d.Target), whole)
 	}
-	lines = append(lines, v.binds(best)...)
-	s.Blocks = append(s.Blocks, Block{Lines: lines}, Block{Table: v.sizedTable(d.Target, found.Proposals, others)})
-	var notes []Line
-	for _, p := range append(append([]size.Proposal(nil), found.Proposals...), others...) {
+	first := assemble(whole, append(slices.Clone(own), theirs...))
+	if first.lines() > page { // the other curves stand under --all
+		first = assemble(v.sizedTable(d.Target, found.Proposals, nil), own)
+		first.Blocks = append(first.Blocks, Block{Title: "Two other curves", Lines: theirs, All: true})
+	}
+	first.Blocks = append(first.Blocks, v.evenTable(found.Proposals[0], others), v.sizedAssumptions())
+	return first
+}
+
+// changedLine says what was changed for an answer, in a line or two.
+func changedLine(changes []string) []Line {
+	switch n := len(changes); {
+	case n == 0:
+		return nil
+	case n > 2:
+		return []Line{{Label: "CHANGED:", Text: fmt.Sprintf("%d entries. The file is as it was.", n)}}
+	}
+	return []Line{{Label: "CHANGED:", Text: strings.Join(changes, "; ") + ". The file is as it was."}}
+}
+
+// rejections are what check would say no to of those rockers that a first page shows.
+func (v voice) rejections(list []size.Proposal) []Line {
+	var lines []Line
+	for _, p := range list {
 		if Shown(p) {
-			notes = append(notes, v.rejected(p)...)
+			lines = append(lines, v.rejected(p)...)
 		}
 	}
-	notes = append(notes, v.curves(found.Proposals[0], others)...)
-	notes = append(notes, Line{Text: "To save one under a new name:", Type: take}, v.disclaimer())
-	s.Blocks = append(s.Blocks, Block{Lines: notes}, v.evenTable(found.Proposals[0], others), v.sizedAssumptions())
-	return s
+	return lines
+}
+
+// spare are the rows that a first page can do without, as far as nothing is wanted of them.
+func (v voice) spare(t piece.Target) []string {
+	wanted := v.wishes(t)
+	return slices.DeleteFunc([]string{"one rock from 8 deg", "tip to tip", "push for one degree", "back leans, seated", "  weight must lift"}, func(label string) bool {
+		_, is := wanted[label]
+		return is
+	})
 }
 
 // SizedBlocks returns the rockers that were found for a target as blocks of a larger sheet.

@@ -16,10 +16,7 @@ import (
 func WhatIf(t size.Table, source string, changes []string) Sheet {
 	v := voiceOf(t.Report.Design)
 	s := Sheet{Title: v.called(t.Report.Design) + " · what each measure does", Source: source}
-	lines := v.whatIfNow(t)
-	if len(changes) > 0 {
-		lines = append([]Line{{Label: "CHANGED:", Text: strings.Join(changes, "; ") + ". The file is as it was."}}, lines...)
-	}
+	lines := append(changedLine(changes), v.whatIfNow(t)...)
 	must, loose := v.parted(t.Rows)
 	notes := Block{Lines: []Line{v.disclaimer()}}
 	assemble := func(rows int) Sheet {
@@ -28,11 +25,12 @@ func WhatIf(t size.Table, source string, changes []string) Sheet {
 		return s
 	}
 	rows := len(t.Rows)
-	for ; assemble(rows).lines() > page && rows > 4; rows-- {
-	}
 	short := assemble(rows)
-	if rows < len(t.Rows) {
-		short.Blocks[2].Lines = append([]Line{{Text: fmt.Sprintf("%d more that do less: --all.", len(t.Rows)-rows)}}, short.Blocks[2].Lines...)
+	for short.lines() > page && rows > 4 {
+		rows--
+		short = assemble(rows)
+		more := Line{Text: fmt.Sprintf("%d more that do less: --all.", len(t.Rows)-rows)}
+		short.Blocks[2].Lines = append([]Line{more}, notes.Lines...)
 	}
 	if rows < len(t.Rows) {
 		short.Blocks = append(short.Blocks, Block{Title: "Every measure", Table: v.whatIfTable(t, must, loose, len(t.Rows)), All: true})
