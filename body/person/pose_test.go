@@ -207,3 +207,18 @@ func BenchmarkNew(b *testing.B) {
 		}
 	}
 }
+
+// TestOtherSide holds the closed form, 3-4-5 and 5-12-13, and that a side as long as the hypotenuse
+// leaves exactly nothing, whatever its digits.
+func TestOtherSide(t *testing.T) {
+	for _, tt := range [][3]float64{{5, 3, 4}, {5, -4, 3}, {13, 12, 5}, {1, 2, 0}} {
+		if got := otherSide(tt[0], tt[1]); got != tt[2] {
+			t.Errorf("otherSide(%v, %v) = %v, want %v", tt[0], tt[1], got, tt[2])
+		}
+	}
+	for i := range 1000 {
+		if x := 0.25 + float64(i)*math.Pi/1e4; otherSide(x, x) != 0 || otherSide(x, -x) != 0 {
+			t.Fatalf("otherSide(%v, %v) = %v, want 0", x, x, otherSide(x, x))
+		}
+	}
+}
