@@ -148,9 +148,18 @@ func (s *layoutSet) cutting(name string, d pattern.Drawing) error {
 		if err := each.write(&out); err != nil {
 			return s.toobig(err)
 		}
-		s.made = append(s.made, laidFile{name: "for cutting/" + name + each.end, data: out.Bytes()})
+		s.made = append(s.made, laidFile{name: s.free("for cutting/"+name, each.end), data: out.Bytes()})
 	}
 	return nil
+}
+
+// free returns a name that no file has yet, upper case or lower, with a number where it is taken.
+func (s *layoutSet) free(name, end string) string {
+	free := name + end
+	for n := 2; slices.ContainsFunc(s.made, func(f laidFile) bool { return strings.EqualFold(f.name, free) }); n++ {
+		free = fmt.Sprintf("%s %d%s", name, n, end)
+	}
+	return free
 }
 
 // card adds bench card, check sheet, stations and cut list.

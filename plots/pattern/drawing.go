@@ -16,6 +16,7 @@ type Layer string
 // The layers of every drawing.
 const (
 	Outline Layer = "OUTLINE" // what is cut
+	Stock   Layer = "STOCK"   // the board that parts are cut from
 	Centre  Layer = "CENTRE"  // centre lines
 	Marks   Layer = "MARKS"   // points, legs, grain
 	Texts   Layer = "TEXT"    // labels and the title block
@@ -23,7 +24,7 @@ const (
 )
 
 // layers are all of them, in the order in which they are written.
-var layers = []Layer{Outline, Centre, Marks, Texts, Check}
+var layers = []Layer{Outline, Stock, Centre, Marks, Texts, Check}
 
 // A Drawing is one part at full size, in metres, y up.
 type Drawing struct {

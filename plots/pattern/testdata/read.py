@@ -19,12 +19,16 @@ space = doc.modelspace()
 polylines = list(space.query("POLYLINE"))
 print(json.dumps({
     "version": doc.dxfversion,
+    "units": [doc.header.get("$INSUNITS"), doc.header.get("$MEASUREMENT")],
+    "stock": [[[v.dxf.location.x, v.dxf.location.y] for v in p.vertices]
+              for p in polylines if p.dxf.layer == "STOCK" and p.is_closed],
+    "closed_elsewhere": sorted({p.dxf.layer for p in polylines if p.is_closed} - {"OUTLINE", "STOCK", "CHECK"}),
     "errors": [e.message for e in audit.errors] + [e.message for e in audit.fixes],
     "layers": sorted({e.dxf.layer for e in space} - {l.dxf.name for l in doc.layers}),
     "outline": [along(e) for p in polylines if p.dxf.layer == "OUTLINE" for e in p.virtual_entities()],
     "closed": [p.is_closed for p in polylines if p.dxf.layer == "OUTLINE"],
     "squares": [[[v.dxf.location.x, v.dxf.location.y] for v in p.vertices]
                 for p in polylines if p.dxf.layer == "CHECK" and p.is_closed],
-    "texts": [t.dxf.text for t in space.query("TEXT")],
+    "texts": [ezdxf.decode_dxf_unicode(t.dxf.text) for t in space.query("TEXT")],
     "points": [[p.dxf.location.x, p.dxf.location.y] for p in space.query("POINT")],
 }))
