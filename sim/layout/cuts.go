@@ -123,20 +123,25 @@ func (l *Layout) seatCuts() error {
 	for _, p := range l.Panels {
 		if p.Length > 0 {
 			l.list("stave of the "+p.Name, p.Curve.Staves, Size{p.Length, max(p.Stave.Hollow, p.Stave.Round), p.Stock}, "", math.NaN())
+			l.Cuts[len(l.Cuts)-1].Seat = l.fills(p, "seat")
 		}
 	}
 	return nil
 }
 
-// coopered reports whether staves are listed for a part: of a panel that has its name, or the
-// seat's width and depth.
+// coopered reports whether staves are listed for a part.
 func (l *Layout) coopered(name string) bool {
+	return slices.ContainsFunc(l.Panels, func(p Panel) bool { return l.fills(p, name) })
+}
+
+// fills reports whether the staves of a panel are listed and make up a part: by its name, or the seat
+// by its width and depth.
+func (l *Layout) fills(p Panel, name string) bool {
+	const same = 1.6e-3 // m: a sixteenth of an inch, as a tape reads it
 	seat := l.Design.Seat
-	return slices.ContainsFunc(l.Panels, func(p Panel) bool {
-		const same = 1.6e-3 // m: a sixteenth of an inch, as a tape reads it
-		fills := name == "seat" && math.Abs(p.Chord-seat.Width) < same && math.Abs(p.Length-seat.Depth) < same
-		return p.Length > 0 && (fills || slices.Contains(strings.Fields(strings.ToLower(p.Name)), strings.ToLower(name)) || strings.EqualFold(p.Name, name))
-	})
+	sized := name == "seat" && math.Abs(p.Chord-seat.Width) < same && math.Abs(p.Length-seat.Depth) < same
+	named := strings.EqualFold(p.Name, name) || slices.Contains(strings.Fields(strings.ToLower(p.Name)), strings.ToLower(name))
+	return p.Length > 0 && (sized || named)
 }
 
 // partCut lists a part of the design that has sizes: a round one as the square it is turned from.

@@ -61,11 +61,15 @@ func CutRemark(l layout.Layout, c layout.Cut) string {
 	if c.Seat {
 		remarks = append(remarks, "the grain runs front to back")
 	}
+	var over []string
 	if c.Wider {
-		remarks = append(remarks, fmt.Sprintf("rough it is wider than your boards, %s: glue them up", v.with(l.Shop.StockWidth, quantity.Length)))
+		over = append(over, "wider than your boards ("+v.with(l.Shop.StockWidth, quantity.Length)+")")
 	}
 	if c.Thicker {
-		remarks = append(remarks, fmt.Sprintf("rough it is thicker than your boards, %s: glue them up, or find a thicker one", v.with(l.Shop.StockThick, quantity.Length)))
+		over = append(over, "thicker than your boards ("+v.with(l.Shop.StockThick, quantity.Length)+")")
+	}
+	if len(over) > 0 {
+		remarks = append(remarks, "rough, it is "+strings.Join(over, " and ")+": glue it up")
 	}
 	return strings.Join(remarks, "; ")
 }
