@@ -25,9 +25,8 @@ type cutFile struct {
 	texts []string   // of a DXF
 }
 
-// A cutOutline is a closed outline: its strokes as points.
+// A cutOutline is a closed outline, by its strokes as points.
 type cutOutline []cutStroke
-
 type cutStroke struct {
 	straight bool
 	points   []r2.Vec
@@ -83,15 +82,13 @@ func nearest(a, b cutOutline) float64 {
 // cutDXFs reads DXF files by ezdxf, each in the unit that its header names.
 func cutDXFs(t *testing.T, files []string) (list []cutFile) {
 	t.Helper()
-	python := "python3"
-	if exec.Command(python, "-c", "import ezdxf").Run() != nil {
-		python = "/usr/bin/python3"
-	}
-	if exec.Command(python, "-c", "import ezdxf").Run() != nil {
+	pythons := []string{"python3", "/usr/bin/python3"}
+	with := slices.IndexFunc(pythons, func(p string) bool { return exec.Command(p, "-c", "import ezdxf").Run() == nil })
+	if with < 0 {
 		t.Skip("NOT CHECKED: no python3 with ezdxf is installed (python3-ezdxf)")
 	}
 	script := filepath.Join(testdata, "../../../plots/pattern/testdata/read.py")
-	for i, line := range strings.Split(strings.TrimSpace(reader(t, python, append([]string{script}, files...)...)), "\n") {
+	for i, line := range strings.Split(strings.TrimSpace(reader(t, pythons[with], append([]string{script}, files...)...)), "\n") {
 		var r struct {
 			Units    [2]int
 			Parts    [][][][2]float64
@@ -109,13 +106,12 @@ func cutDXFs(t *testing.T, files []string) (list []cutFile) {
 		if !known || len(r.Errors)+len(r.Astray) > 0 || slices.Contains(r.Closed, false) {
 			t.Errorf("%s: units %v, errors %q, closed lines on %q, outlines closed %v", files[i], r.Units, r.Errors, r.Astray, r.Closed)
 		}
-		metres := func(points [][2]float64) (list []r2.Vec) {
+		f, metres := cutFile{texts: r.Texts}, func(points [][2]float64) (list []r2.Vec) {
 			for _, p := range points {
 				list = append(list, r2.Vec{X: p[0] * unit, Y: p[1] * unit})
 			}
 			return list
 		}
-		f := cutFile{texts: r.Texts}
 		for k, part := range r.Parts {
 			var o cutOutline
 			for j, stroke := range part {
@@ -144,10 +140,10 @@ func cutSVG(t *testing.T, file string) (f cutFile) {
 			} `xml:"path"`
 		} `xml:"g"`
 	}
+	var width, box float64
 	if err := xml.Unmarshal([]byte(read(t, file)), &r); err != nil {
 		t.Fatal(err)
 	}
-	var width, box float64
 	if n, err := fmt.Sscanf(r.Width+" "+r.ViewBox, "%fmm 0 0 %f", &width, &box); n != 2 || err != nil {
 		t.Fatalf("%s: %s for %s: %v", file, r.Width, r.ViewBox, err)
 	}
@@ -182,7 +178,7 @@ func svgStrokes(t *testing.T, d string, unit float64) (o cutOutline) {
 		}
 		return x * unit
 	}
-	var at, start r2.Vec
+	var at, start r2.Vec // y up
 	for i := 0; i < len(words); i++ {
 		switch words[i] {
 		case "M":
@@ -204,10 +200,9 @@ func svgStrokes(t *testing.T, d string, unit float64) (o cutOutline) {
 			if words[i+5] == "1" { // with the clock
 				half = -half
 			}
-			s := cutStroke{points: []r2.Vec{at}}
-			const n = 400
-			for k := 1; k <= n; k++ {
-				part := float64(k) / n
+			s := cutStroke{points: []r2.Vec{at}} // 400 chords
+			for k := 1; k <= 400; k++ {
+				part := float64(k) / 400
 				reach := r2.Rotate(r2.Scale(math.Sin(half*part)/math.Sin(half), r2.Sub(to, at)), -half*(1-part), r2.Vec{})
 				s.points = append(s.points, r2.Add(at, reach))
 			}

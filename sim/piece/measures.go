@@ -227,7 +227,7 @@ var measures = [...]Measure{
 	{Key: "shop.angle", Label: "angles are held to, 95 times in 100", Kind: quantity.Angle, Low: 0.1 * degree, High: 3 * degree, Step: 0.1 * degree, Example: `"1/2"`, field: func(d *Design, _ int) *float64 { return &d.Shop.Angle }},
 	weight("shop.weight", "the weight of the piece is known to, 95 times in 100", func(d *Design, _ int) *float64 { return &d.Shop.Weight }).like("2"),
 	length("shop.spacing", "stations of the rocker pattern, apart", 0.5, 6, "2", func(d *Design, _ int) *float64 { return &d.Shop.Spacing }),
-	length("shop.cutter", "diameter of the router bit on the trammel or in a machine", 0.125, 2, `"1/2"`, func(d *Design, _ int) *float64 { return &d.Shop.Cutter }),
+	length("shop.cutter", "diameter of the router bit on trammel or machine", 0.125, 2, `"1/2"`, func(d *Design, _ int) *float64 { return &d.Shop.Cutter }),
 	length("shop.web", "wood between a cutter's path and the next outline", 0.03125, 2, `"1/8"`, func(d *Design, _ int) *float64 { return &d.Shop.Web }),
 	length("shop.strip", "thickness of the strips of a laminated rocker", 0.03125, 1, `"1/4"`, func(d *Design, _ int) *float64 { return &d.Shop.Strip }).held(inch / 64),
 	length("shop.kerf", "width of a saw cut", 0.03125, 0.25, `"1/8"`, func(d *Design, _ int) *float64 { return &d.Shop.Kerf }),

@@ -43,7 +43,7 @@ type Shop struct {
 	// What a layout takes. Zero is the usual value of [Shop.Usual].
 	Paper      string  // on which patterns are printed
 	Spacing    float64 // of stations
-	Cutter     float64 // diameter of the router bit on the trammel or in a machine
+	Cutter     float64 // diameter of the router bit on trammel or machine
 	Web        float64 // of wood between a cutter's path and the next outline
 	Strip      float64 // thickness of the strips; zero: as thick as bends
 	Kerf       float64 // of a saw cut
