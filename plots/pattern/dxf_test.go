@@ -49,7 +49,7 @@ func readDXF(t testing.TB, d Drawing, units quantity.System) dxfRead {
 	if r.Version != "AC1009" || len(r.Errors) > 0 || len(r.Layers) > 0 || len(r.Astray) > 0 {
 		t.Errorf("release %s, audit %q, layers out of the table %q, closed lines on %q", r.Version, r.Errors, r.Layers, r.Astray)
 	}
-	// the reference of the format: $INSUNITS 1 is inches and 4 millimetres, $MEASUREMENT 0 is English and 1 metric (from memory; ezdxf.units too)
+	// ezdxf.units has 1 for inches and 4 for millimetres; $MEASUREMENT 0 is English and 1 metric (from memory)
 	if want := map[quantity.System][2]int{quantity.Inch: {1, 0}, quantity.Metric: {4, 1}}[units]; r.Units != want {
 		t.Errorf("units %v, want %v", r.Units, want)
 	}

@@ -75,7 +75,8 @@ func (l *Layout) rockerCuts() error {
 	switch {
 	case l.Strips != nil:
 		s := l.Strips
-		l.list("strip of the rockers", 2*s.Stack.Strips, Size{s.Stack.Length - 2*l.Shop.EndWaste, l.Rocker.Width, s.Strip}, k.Wood, weighs/float64(s.Stack.Strips))
+		size := Size{s.Stack.Length - 2*l.Shop.EndWaste, l.Rocker.Width, s.Strip}
+		l.list("strip of the rockers", 2*s.Stack.Strips, size, k.Wood, weighs/float64(s.Stack.Strips))
 	case l.Board != nil:
 		l.list("rocker", 2, Size{l.Board.Length, l.Board.Width, l.Rocker.Width}, k.Wood, weighs)
 	default:

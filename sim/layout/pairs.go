@@ -35,7 +35,8 @@ func (l *Layout) pairs() error {
 	for _, leg := range l.Legs {
 		size, cut := leg.finished(l.Design)
 		half, nose, tail := leg.Side/2, max(0, cut), max(0, -cut)
-		if err := add(leg.Name, size, r2.Vec{X: nose, Y: -half}, r2.Vec{X: size.Length, Y: -half}, r2.Vec{X: size.Length, Y: half}, r2.Vec{X: tail, Y: half}); err != nil {
+		top := r2.Vec{X: size.Length, Y: half}
+		if err := add(leg.Name, size, r2.Vec{X: nose, Y: -half}, r2.Vec{X: top.X, Y: -half}, top, r2.Vec{X: tail, Y: half}); err != nil {
 			return err
 		}
 	}

@@ -41,7 +41,8 @@ func CutSheet(l layout.Layout, source string) Sheet {
 		text += " Name a wood for the mass of a part."
 	}
 	unit := map[quantity.System]string{quantity.Inch: "inches", quantity.Metric: "millimetres"}[v.units]
-	lines := []Line{{Text: text}, {Text: "Length, width and thickness in " + unit + ", the grain along the length, which is that of the longest edge; round, shaped and tapered parts as the square they come out of, legs to the top of the seat. Only what is drawn is listed."}}
+	lines := []Line{{Text: text}, {Text: "Length, width and thickness in " + unit + ", the grain along the length, which is that of the longest edge; " +
+		"round, shaped and tapered parts as the square they come out of, legs to the top of the seat. Only what is drawn is listed."}}
 	for _, c := range l.Cuts {
 		if remark := CutRemark(l, c); remark != "" {
 			lines = append(lines, Line{Text: upperFirst(plain(short(c.Part))) + ": " + remark + ".", Bad: c.Wider || c.Thicker})
@@ -95,7 +96,8 @@ func (v voice) sized(x float64) string {
 
 // size writes three sizes: "41 × 1 1/4 × 1/4".
 func (v voice) size(s layout.Size) string {
-	return v.shop(s.Length, quantity.Length) + " × " + v.shop(s.Width, quantity.Length) + " × " + strings.TrimSuffix(v.sized(s.Thick), " "+v.unit())
+	thick := strings.TrimSuffix(v.sized(s.Thick), " "+v.unit())
+	return v.shop(s.Length, quantity.Length) + " × " + v.shop(s.Width, quantity.Length) + " × " + thick
 }
 
 // BoardSheet returns the words to the picture of a pair of rockers in one board.

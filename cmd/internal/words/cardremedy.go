@@ -27,7 +27,8 @@ func (v voice) remedyBlock(l layout.Layout) Block {
 	}
 	text := fmt.Sprintf("Dry-fitted, with all that belongs to it and NOBODY in it, the seat should fall %s.", v.fallen(l.Rests[0].SeatFalls))
 	if rest := l.Rests[len(l.Rests)-1]; !rest.Empty {
-		text += fmt.Sprintf(" With somebody in it it falls otherwise (%s: %s): cut nothing by that.", plain(short(rest.Load)), v.fallen(rest.SeatFalls))
+		text += fmt.Sprintf(" With somebody in it it falls otherwise (%s: %s): cut nothing by that.",
+			plain(short(rest.Load)), v.fallen(rest.SeatFalls))
 	}
 	if !slides {
 		text += " On a concentric top sliding changes the overhangs alone."
