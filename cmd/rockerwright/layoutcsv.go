@@ -6,68 +6,77 @@ import (
 	"math"
 	"strconv"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
+	"rockerwright/cmd/internal/words"
 	"rockerwright/sim/layout"
 	"rockerwright/sim/quantity"
 )
 
-// cutList returns the cut list as comma-separated values: sizes as decimals in the maker's
-// unit, which stands in the heads.
+// cutList returns the cut list as comma-separated values: sizes as a maker reads them, what is
+// added up as plain numbers. Letters beyond ASCII are announced by a byte order mark, without which
+// spreadsheets take them for others.
 func cutList(l layout.Layout) []byte {
 	units := l.Design.Units
-	unit := quantity.Unit(quantity.Length, units)
+	sizes, wood, weight := "", "rough, all (board feet)", "finished, all (lb)"
+	if units == quantity.Metric {
+		sizes, wood, weight = " (mm)", "rough, all (cm3)", "finished, all (g)"
+	}
 	heads := []string{"part", "count", "wood"}
 	for _, which := range []string{"finished", "rough"} {
 		for _, side := range []string{"length", "width", "thickness"} {
-			heads = append(heads, which+" "+side+" ("+unit+")")
+			heads = append(heads, which+" "+side+sizes)
 		}
 	}
-	heads = append(heads, "rough, all (board feet)", "rough, all (m3)", "finished squares, all (kg)")
-	var out bytes.Buffer
-	w := csv.NewWriter(&out)
-	rows := [][]string{heads}
+	rows := [][]string{append(heads, wood, weight, "remark")}
 	for _, c := range l.Cuts {
-		cubic, feet := c.Volume()
 		row := []string{spreadsheetWord(c.Part), strconv.Itoa(c.Count), spreadsheetWord(c.Wood)}
 		for _, size := range []layout.Size{c.Finished, c.Rough} {
 			for _, x := range []float64{size.Length, size.Width, size.Thick} {
-				row = append(row, quantity.Fine(x, quantity.Length, units))
+				row = append(row, words.CutSize(x, units))
 			}
 		}
-		row = append(row, decimal(feet, 3), decimal(cubic, 6), decimal(c.Mass(), 3))
-		rows = append(rows, row)
+		cubic, feet := c.Volume()
+		volume, mass := decimal(feet, 3), quantity.Fine(c.Mass(), quantity.Mass, units)
+		if units == quantity.Metric { // no decimals, whose sign depends on the country
+			volume, mass = decimal(cubic*1e6, 0), decimal(c.Mass()*1e3, 0)
+		}
+		if math.IsNaN(c.Mass()) {
+			mass = ""
+		}
+		rows = append(rows, append(row, volume, mass, words.CutRemark(l, c)))
 	}
-	if err := w.WriteAll(rows); err != nil {
+	var out bytes.Buffer
+	if err := csv.NewWriter(&out).WriteAll(rows); err != nil {
 		panic(err) // a buffer takes everything
+	}
+	if bytes.ContainsFunc(out.Bytes(), func(r rune) bool { return r > unicode.MaxASCII }) {
+		return append([]byte("\ufeff"), out.Bytes()...)
 	}
 	return out.Bytes()
 }
 
-// decimal writes a number, nothing where there is none.
-func decimal(x float64, digits int) string {
-	if math.IsNaN(x) {
-		return ""
-	}
-	return strconv.FormatFloat(x, 'f', digits, 64)
-}
+// decimal writes a number with so many decimals.
+func decimal(x float64, digits int) string { return strconv.FormatFloat(x, 'f', digits, 64) }
 
-// spreadsheetWord returns a name that a spreadsheet does not take for a formula.
+// spreadsheetWord returns a name that a spreadsheet does not take for a formula, a number or a date.
 func spreadsheetWord(text string) string {
-	if strings.IndexAny(text, "=+-@\t\r") == 0 {
+	if strings.IndexAny(text, "=+-@\t\r") == 0 || text != "" && strings.Trim(text, "0123456789 .,:/-") == "" {
 		return "'" + text
 	}
 	return text
 }
 
 // fileWord returns a name as part of a file's name: letters, digits and spaces of it, at most
-// forty, "panel" where nothing is left.
+// forty bytes, "panel" where nothing is left.
 func fileWord(name string) string {
 	var b strings.Builder
 	for _, r := range name {
-		if b.Len() >= 40 {
+		if b.Len()+utf8.RuneLen(r) > 40 {
 			break
 		}
-		if r == ' ' || r == '-' || r >= '0' && r <= '9' || r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' {
+		if r == ' ' || r == '-' || r != unicode.ReplacementChar && unicode.In(r, unicode.L, unicode.M, unicode.Nd) {
 			b.WriteRune(r)
 		}
 	}

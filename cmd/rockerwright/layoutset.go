@@ -97,11 +97,11 @@ func (s *layoutSet) cards(name string, cards ...pattern.Card) error {
 func (s *layoutSet) drawing(name string, d pattern.Drawing) error {
 	d, err := d.Placed(s.l.Design.Units)
 	if err != nil {
-		return s.toobig(err)
+		return s.toobig(name, err)
 	}
 	printed, err := d.Print(s.paper, s.l.Design.Units)
 	if err != nil {
-		return s.toobig(err)
+		return s.toobig(name, err)
 	}
 	s.count++
 	sheets := fmt.Sprintf("%d sheets %s", printed.Sheets, s.paper.Name)
@@ -115,10 +115,16 @@ func (s *layoutSet) drawing(name string, d pattern.Drawing) error {
 	return s.cutting(name, d)
 }
 
-// toobig gives an error of a drawing that does not go on its paper the place of the paper.
-func (s *layoutSet) toobig(err error) error {
+// toobig gives an error of a drawing that does not go on its paper the place of the paper, and says
+// which drawing none is made of for its size.
+func (s *layoutSet) toobig(name string, err error) error {
 	var wrong *pattern.Error
+	var far *pattern.ReachError
+	units := s.l.Design.Units
 	switch {
+	case errors.As(err, &far):
+		return fmt.Errorf("%s: the pattern %q would reach %s from where it begins, and %s is the most: is a measure of it out of proportion?",
+			s.source, name, quantity.With(far.Reach, quantity.Length, units), quantity.With(pattern.Furthest, quantity.Length, units))
 	case errors.As(err, &wrong) && s.asked:
 		return fmt.Errorf("--paper: %s", wrong.Reason)
 	case wrong != nil:
@@ -131,7 +137,7 @@ func (s *layoutSet) toobig(err error) error {
 func (s *layoutSet) cutting(name string, d pattern.Drawing) error {
 	d, err := d.Placed(s.l.Design.Units)
 	if err != nil {
-		return s.toobig(err)
+		return s.toobig(name, err)
 	}
 	unit := "inches"
 	if s.l.Design.Units == quantity.Metric {
@@ -146,11 +152,20 @@ func (s *layoutSet) cutting(name string, d pattern.Drawing) error {
 	} {
 		var out bytes.Buffer
 		if err := each.write(&out); err != nil {
-			return s.toobig(err)
+			return s.toobig(name, err)
 		}
-		s.made = append(s.made, laidFile{name: "for cutting/" + name + each.end, data: out.Bytes()})
+		s.made = append(s.made, laidFile{name: s.free("for cutting/"+name, each.end), data: out.Bytes()})
 	}
 	return nil
+}
+
+// free returns a name that no file has yet, upper case or lower, with a number where it is taken.
+func (s *layoutSet) free(name, end string) string {
+	free := name + end
+	for n := 2; slices.ContainsFunc(s.made, func(f laidFile) bool { return strings.EqualFold(f.name, free) }); n++ {
+		free = fmt.Sprintf("%s %d%s", name, n, end)
+	}
+	return free
 }
 
 // card adds bench card, check sheet, stations and cut list.

@@ -3,14 +3,25 @@ package main
 import (
 	"archive/zip"
 	"bytes"
+	"fmt"
+	"time"
 
 	"rockerwright/cmd/internal/design"
 	"rockerwright/sim/layout"
 )
 
-// zippedLayout returns the layout of a design as a zip archive of its files; the same design
-// gives the same bytes.
+// zippedLayout returns the layout of a design as a zip archive of its files, dated by the day; the
+// same design gives the same bytes on the same day, or under one SOURCE_DATE_EPOCH.
 func zippedLayout(f *design.File) ([]byte, error) {
+	now, err := today()
+	if err != nil {
+		return nil, err
+	}
+	day := time.Date(now.Year(), now.Month(), now.Day(), 0, 0, 0, 0, now.Location())
+	if year := day.Year(); year < 1980 || year > 2105 { // a zip counts years from 1980, and 32 bits of seconds until 2106
+		return nil, fmt.Errorf("the files in a zip are dated 1980 to 2105, and by SOURCE_DATE_EPOCH or the clock it is %d: "+
+			"set that right, and try again", year)
+	}
 	_, files, err := laid(f, "", layout.Options{})
 	if err != nil {
 		return nil, err
@@ -18,14 +29,16 @@ func zippedLayout(f *design.File) ([]byte, error) {
 	var packed bytes.Buffer
 	archive := zip.NewWriter(&packed)
 	for _, file := range files {
-		w, err := archive.Create(file.name)
-		if err != nil {
-			return nil, err
+		w, err := archive.CreateHeader(&zip.FileHeader{Name: file.name, Method: zip.Deflate, Modified: day})
+		if err == nil {
+			_, err = w.Write(file.data)
 		}
-		if _, err := w.Write(file.data); err != nil {
-			return nil, err
+		if err != nil {
+			return nil, fmt.Errorf("%s does not go into the zip: %w", file.name, err)
 		}
 	}
-	err = archive.Close()
-	return packed.Bytes(), err
+	if err := archive.Close(); err != nil {
+		return nil, fmt.Errorf("the zip cannot be closed: %w", err)
+	}
+	return packed.Bytes(), nil
 }

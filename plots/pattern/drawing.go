@@ -16,6 +16,7 @@ type Layer string
 // The layers of every drawing.
 const (
 	Outline Layer = "OUTLINE" // what is cut
+	Stock   Layer = "STOCK"   // the board that parts are cut from
 	Centre  Layer = "CENTRE"  // centre lines
 	Marks   Layer = "MARKS"   // points, legs, grain
 	Texts   Layer = "TEXT"    // labels and the title block
@@ -23,7 +24,7 @@ const (
 )
 
 // layers are all of them, in the order in which they are written.
-var layers = []Layer{Outline, Centre, Marks, Texts, Check}
+var layers = []Layer{Outline, Stock, Centre, Marks, Texts, Check}
 
 // A Drawing is one part at full size, in metres, y up.
 type Drawing struct {
@@ -39,7 +40,7 @@ type Drawing struct {
 }
 
 // Placed returns the drawing with its texts in their places for a maker's units, which several
-// files then share. The error is an [*Error] for what cannot be drawn.
+// files then share. The error is an [*Error] or a [*ReachError] for what cannot be drawn.
 func (d Drawing) Placed(units quantity.System) (Drawing, error) {
 	var err error
 	d.placed, err = d.laid(units, false)
@@ -101,23 +102,41 @@ type Dimension struct {
 }
 
 // largest is the size that a drawing is held to, m: beyond it something is wrong, and the
-// sheets would not end.
-const largest = 20.0
+// sheets would not end. Furthest is how far from the origin it reaches.
+const (
+	largest  = 20.0
+	Furthest = largest / 2
+)
+
+// A ReachError is a drawing that reaches further than [Furthest], m along x or y, or not to a number.
+type ReachError struct{ Reach float64 }
+
+func (e *ReachError) Error() string {
+	return fmt.Sprintf("pattern: the drawing reaches %g m from the origin, and %g m is the furthest", e.Reach, Furthest)
+}
+
+// reached returns a [*ReachError] for a point that is out of reach.
+func reached(p r2.Vec) error {
+	if reach := max(math.Abs(p.X), math.Abs(p.Y)); !(reach <= Furthest) {
+		return &ReachError{reach}
+	}
+	return nil
+}
 
 // An Error says what cannot be drawn.
 type Error struct{ Reason string }
 
 func (e *Error) Error() string { return "pattern: " + e.Reason }
 
-// check returns an [*Error] for what cannot be drawn.
+// check returns an [*Error] or a [*ReachError] for what cannot be drawn.
 func (d Drawing) check() error {
 	if len(d.Items) == 0 {
 		return &Error{"a drawing has at least one item, and this has none"}
 	}
 	for i, item := range d.Items {
 		for _, p := range item.points() {
-			if !(math.Abs(p.X) <= largest/2 && math.Abs(p.Y) <= largest/2) {
-				return &Error{fmt.Sprintf("item %d goes through (%g, %g) m; all lies within %g m of the origin", i, p.X, p.Y, largest/2)}
+			if err := reached(p); err != nil {
+				return err
 			}
 		}
 		if c, ok := item.(Curve); ok {
@@ -127,8 +146,8 @@ func (d Drawing) check() error {
 		}
 	}
 	for _, p := range d.TipToTip {
-		if !(math.Abs(p.X) <= largest/2 && math.Abs(p.Y) <= largest/2) {
-			return &Error{fmt.Sprintf("the check from tip to tip goes through (%g, %g) m", p.X, p.Y)}
+		if err := reached(p); err != nil {
+			return err
 		}
 	}
 	if r2.Norm(r2.Sub(d.TipToTip[1], d.TipToTip[0])) < 1e-4 {
@@ -144,9 +163,9 @@ func checkPath(item int, p bench.Path) error {
 			return &Error{fmt.Sprintf("item %d, stroke %d turns by %g rad; an arc is less than a full turn: draw a circle as two", item, j, s.Turn)}
 		}
 	}
-	for j, a := range arcs(p) {
-		if reach := a.at(0.5); !(math.Abs(reach.X) <= largest/2 && math.Abs(reach.Y) <= largest/2) {
-			return &Error{fmt.Sprintf("item %d, stroke %d bulges out to (%g, %g) m", item, j, reach.X, reach.Y)}
+	for _, a := range arcs(p) {
+		if err := reached(a.at(0.5)); err != nil {
+			return err
 		}
 	}
 	return nil

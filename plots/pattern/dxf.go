@@ -7,6 +7,7 @@ import (
 	"math"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -14,24 +15,30 @@ import (
 )
 
 // WriteDXF writes the drawing as DXF of release 12 (AC1009), which every program reads:
-// outlines as closed polylines whose bulges keep the arcs, plain layer names. That release
-// knows no unit; the coordinates are inches or millimetres, and a text on the layer TEXT
-// says which. The error is an [*Error] for what cannot be drawn.
+// outlines as closed polylines whose bulges keep the arcs, plain layer names. The coordinates
+// are inches or millimetres: the header says which in $INSUNITS and $MEASUREMENT, which are of
+// later releases and are let be by a program that knows no unit, and for people so does a text on
+// the layer TEXT. The error is an [*Error] or a [*ReachError] for what cannot be drawn.
 func (d Drawing) WriteDXF(w io.Writer, units quantity.System) error {
 	shapes, err := d.laid(units, true)
 	if err != nil {
 		return err
 	}
 	f := dxf{unit: inch, ruler: newRuler()}
-	name := "UNITS: INCHES"
+	name, insert, measurement := "UNITS: INCHES", 1, 0
 	if units == quantity.Metric {
-		f.unit, name = 1e-3, "UNITS: MILLIMETRES"
+		f.unit, name, insert, measurement = 1e-3, "UNITS: MILLIMETRES", 4, 1
 	}
 	box := bounds(shapes)
 	corner := r2.Vec{X: box.Min.X, Y: box.Min.Y - 12e-3}
 	shapes = append(shapes, shape{layer: Texts, text: name, height: heading, width: f.ruler.width(name, heading),
 		at: r2.Add(corner, r2.Vec{X: f.ruler.width(name, heading) / 2})})
-	f.head(corner, box.Max)
+	f.put(0, "SECTION", 2, "HEADER", 9, "$ACADVER", 1, "AC1009", 9, "$DWGCODEPAGE", 3, "ANSI_1252",
+		9, "$INSUNITS", 70, insert, 9, "$MEASUREMENT", 70, measurement, 9, "$EXTMIN")
+	f.point(10, corner)
+	f.put(9, "$EXTMAX")
+	f.point(10, box.Max)
+	f.put(0, "ENDSEC")
 	f.tables()
 	f.put(0, "SECTION", 2, "ENTITIES")
 	for _, s := range shapes {
@@ -64,15 +71,6 @@ func (f *dxf) put(pairs ...any) {
 // point writes a point under the codes x, x+10 and x+20.
 func (f *dxf) point(x int, p r2.Vec) { f.put(x, p.X/f.unit, x+10, p.Y/f.unit, x+20, 0.0) }
 
-// head writes the release, the letters' code page, and the size.
-func (f *dxf) head(lo, hi r2.Vec) {
-	f.put(0, "SECTION", 2, "HEADER", 9, "$ACADVER", 1, "AC1009", 9, "$DWGCODEPAGE", 3, "ANSI_1252", 9, "$EXTMIN")
-	f.point(10, lo)
-	f.put(9, "$EXTMAX")
-	f.point(10, hi)
-	f.put(0, "ENDSEC")
-}
-
 // tables writes the one kind of line, the layers and the one style of text.
 func (f *dxf) tables() {
 	f.put(0, "SECTION", 2, "TABLES",
@@ -80,7 +78,7 @@ func (f *dxf) tables() {
 		0, "LTYPE", 2, "CONTINUOUS", 70, 0, 3, "Solid line", 72, 65, 73, 0, 40, 0.0, 0, "ENDTAB",
 		0, "TABLE", 2, "LAYER", 70, len(layers))
 	for i, layer := range layers {
-		colour := []int{7, 1, 5, 7, 3}[i] // white, red, blue, white, green
+		colour := []int{7, 8, 1, 5, 7, 3}[i] // white, grey, red, blue, white, green
 		f.put(0, "LAYER", 2, string(layer), 70, 0, 62, colour, 6, "CONTINUOUS")
 	}
 	f.put(0, "ENDTAB", 0, "TABLE", 2, "STYLE", 70, 1,
@@ -126,8 +124,16 @@ func (f *dxf) entity(s shape) {
 	}
 }
 
-// words returns a text as DXF has it: on one line, in the code page, without the signs
-// that begin a command.
+// words returns a text as DXF has it: on one line, in the code page, a letter that this lacks as
+// \U+ and four hexadecimal digits, without the signs that begin a command. "?" is a letter beyond four digits.
 func (f *dxf) words(text string) string {
-	return strings.NewReplacer("%%", "% %", "^", "^ ").Replace(f.ruler.cp1252(text))
+	var b strings.Builder
+	for _, letter := range strings.NewReplacer(`\U+`, `\U+005CU+`, `\M+`, `\U+005CM+`, "%%", "% %", "^", "^ ").Replace(text) {
+		code := f.ruler.cp1252(string(letter))
+		if code == "?" && letter != '?' && letter <= 0xffff && letter != unicode.ReplacementChar {
+			code = fmt.Sprintf(`\U+%04X`, letter)
+		}
+		b.WriteString(code)
+	}
+	return b.String()
 }

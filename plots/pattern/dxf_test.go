@@ -16,6 +16,9 @@ import (
 // A dxfRead is what testdata/read.py prints.
 type dxfRead struct {
 	Version string         `json:"version"`
+	Units   [2]int         `json:"units"`            // $INSUNITS, $MEASUREMENT
+	Stock   [][][2]float64 `json:"stock"`            // corners
+	Astray  []string       `json:"closed_elsewhere"` // layers with closed lines that are none of a part, a board or a test square
 	Errors  []string       `json:"errors"`
 	Layers  []string       `json:"layers"` // used and not in the table
 	Outline [][][2]float64 `json:"outline"`
@@ -43,8 +46,12 @@ func readDXF(t testing.TB, d Drawing, units quantity.System) dxfRead {
 	if err := json.Unmarshal([]byte(tool(t, python, "testdata/read.py", file)), &r); err != nil {
 		t.Fatal(err)
 	}
-	if r.Version != "AC1009" || len(r.Errors) > 0 || len(r.Layers) > 0 {
-		t.Errorf("release %s, audit %q, layers out of the table %q", r.Version, r.Errors, r.Layers)
+	if r.Version != "AC1009" || len(r.Errors) > 0 || len(r.Layers) > 0 || len(r.Astray) > 0 {
+		t.Errorf("release %s, audit %q, layers out of the table %q, closed lines on %q", r.Version, r.Errors, r.Layers, r.Astray)
+	}
+	// ezdxf.units has 1 for inches and 4 for millimetres; $MEASUREMENT 0 is English and 1 metric (from memory)
+	if want := map[quantity.System][2]int{quantity.Inch: {1, 0}, quantity.Metric: {4, 1}}[units]; r.Units != want {
+		t.Errorf("units %v, want %v", r.Units, want)
 	}
 	return r
 }

@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -16,7 +17,8 @@ type PanelPattern struct {
 	Notes       []Note
 }
 
-// Drawing returns the section, hollow side up: the staves as sawn, and the two finished faces.
+// Drawing returns the section, hollow side up: the staves as sawn in one outline, which can be cut as a
+// template, the joints between them as marks, and the two finished faces.
 func (p PanelPattern) Drawing() Drawing {
 	half := p.Stave.Bevel
 	turn := 2 * half
@@ -24,11 +26,16 @@ func (p PanelPattern) Drawing() Drawing {
 	d := Drawing{Part: p.Part, Piece: p.Piece}
 	all := turn * float64(p.Panel.Staves) / 2
 	on := func(r, angle float64) r2.Vec { return r2.Vec{X: r * math.Sin(angle), Y: -r * math.Cos(angle)} }
-	for i := range p.Panel.Staves {
-		a, b := float64(i)*turn-all, float64(i+1)*turn-all
-		in, out := flat/math.Cos(half), (flat+p.Panel.Stock)/math.Cos(half)
-		d.Items = append(d.Items, Curve{Path: polyline(true, on(out, a), on(out, b), on(in, b), on(in, a))})
+	var under, over []r2.Vec // the corners of the round side, and of the hollow one, from the left
+	for i := range p.Panel.Staves + 1 {
+		at := float64(i)*turn - all
+		under, over = append(under, on((flat+p.Panel.Stock)/math.Cos(half), at)), append(over, on(flat/math.Cos(half), at))
+		if i > 0 && i < p.Panel.Staves {
+			d.Items = append(d.Items, Line{From: over[i], To: under[i]})
+		}
 	}
+	slices.Reverse(over)
+	d.Items = append(d.Items, Curve{Path: polyline(true, append(under, over...)...)})
 	for _, r := range []float64{p.Panel.Radius, p.Panel.Radius + p.Stave.Thick} {
 		d.Items = append(d.Items, Curve{Layer: Centre, Path: bench.Path{Start: on(r, -all), Strokes: []bench.Stroke{{To: on(r, all), Turn: 2 * all}}}})
 	}
@@ -50,7 +57,7 @@ type PairPattern struct {
 func (p PairPattern) Drawing() Drawing {
 	size := r2.Vec{X: p.Pair.Length, Y: p.Pair.Width}
 	d := Drawing{Part: p.Part, Piece: p.Piece, TipToTip: [2]r2.Vec{{}, {X: size.X}}, Items: []Item{
-		Curve{Layer: Centre, Path: polyline(true, r2.Vec{}, r2.Vec{X: size.X}, size, r2.Vec{Y: size.Y})},
+		Curve{Layer: Stock, Path: polyline(true, r2.Vec{}, r2.Vec{X: size.X}, size, r2.Vec{Y: size.Y})},
 	}}
 	for _, part := range []bench.Part{p.Pair.Left, p.Pair.Right} {
 		d.Items = append(d.Items, Curve{Path: part.Outline})

@@ -18,7 +18,7 @@ var epoch = time.Unix(0, 0).UTC()
 // WritePDF writes the drawing at true size: on as few sheets of the paper as it can be,
 // with a page before them that shows how they go together, or on one page of a roll. The
 // units are those of the maker: they come first in the check and set the strip that is
-// glued, 1/2 in or 15 mm. The error is an [*Error] for what cannot be drawn, for paper that
+// glued, 1/2 in or 15 mm. The error is a [*ReachError], or an [*Error] for what cannot be drawn, for paper that
 // is too small, and for a drawing wider than the roll.
 func (d Drawing) WritePDF(w io.Writer, paper Paper, units quantity.System) error {
 	printed, err := d.Print(paper, units)

@@ -31,6 +31,7 @@ type style struct {
 var (
 	styles = map[Layer]style{
 		Outline: {width: 0.35e-3},
+		Stock:   {width: 0.18e-3, dash: "8 4"},
 		Centre:  {width: 0.18e-3, dash: "14 3 2 3"},
 		Marks:   {width: 0.25e-3},
 		Texts:   {width: 0.18e-3},

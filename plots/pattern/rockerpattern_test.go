@@ -207,24 +207,36 @@ func TestPanelSection(t *testing.T) {
 		t.Fatal(err)
 	}
 	d := PanelPattern{Part: "headrest", Panel: c, Stave: s}.Drawing()
-	staves := 0
+	outlines, joints := 0, 0
+	const fine = 1e-12
 	for _, item := range d.Items {
+		if joint, ok := item.(Line); ok { // from the hollow side out along a radius
+			joints++
+			in, out := r2.Norm(joint.From), r2.Norm(joint.To)
+			if math.Abs(in-c.Radius) > fine || math.Abs(out-in-c.Stock/math.Cos(s.Bevel)) > fine || math.Abs(r2.Cross(joint.From, joint.To)) > fine {
+				t.Errorf("a joint from %v to %v", joint.From, joint.To)
+			}
+			continue
+		}
 		curve := item.(Curve)
 		if curve.Layer == Centre {
 			continue
 		}
-		staves++
+		outlines++
 		points := curve.Path.Flattened(1e-6)
-		const fine = 1e-12
-		if r := r2.Norm(points[2]); math.Abs(r-c.Radius) > fine {
-			t.Errorf("a hollow corner is %v from the centre", r)
+		for i := range 8 {
+			if r := r2.Norm(points[8+i]); math.Abs(r-c.Radius) > fine {
+				t.Errorf("a hollow corner is %v from the centre", r)
+			}
 		}
-		flat := r2.Norm(r2.Scale(0.5, r2.Add(points[0], points[1])))
-		if math.Abs(flat-(c.Radius+s.Thick)) > fine {
-			t.Errorf("the round flat is %v from the centre, want %v", flat, c.Radius+s.Thick)
+		for i := range 7 {
+			flat := r2.Norm(r2.Scale(0.5, r2.Add(points[i], points[i+1])))
+			if math.Abs(flat-(c.Radius+s.Thick)) > fine {
+				t.Errorf("the round flat is %v from the centre, want %v", flat, c.Radius+s.Thick)
+			}
 		}
 	}
-	if staves != 7 || math.Abs(r2.Norm(r2.Sub(d.TipToTip[1], d.TipToTip[0]))-c.Chord) > 1e-12 {
-		t.Errorf("%d staves over %v", staves, d.TipToTip)
+	if outlines != 1 || joints != 6 || math.Abs(r2.Norm(r2.Sub(d.TipToTip[1], d.TipToTip[0]))-c.Chord) > 1e-12 {
+		t.Errorf("%d outlines, %d joints over %v", outlines, joints, d.TipToTip)
 	}
 }

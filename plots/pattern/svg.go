@@ -16,7 +16,7 @@ import (
 )
 
 // WriteSVG writes the drawing at true size, one unit of it a millimetre, one group a layer.
-// Arcs are kept as arcs. The error is an [*Error] for what cannot be drawn.
+// Arcs are kept as arcs. The error is an [*Error] or a [*ReachError] for what cannot be drawn.
 func (d Drawing) WriteSVG(w io.Writer, units quantity.System) error {
 	shapes, err := d.laid(units, true)
 	if err != nil {

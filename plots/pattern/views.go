@@ -111,7 +111,7 @@ func bar(from, to r2.Vec, side float64) []Item {
 func (p PairPattern) View(width float64) View {
 	scale := width / p.Pair.Length
 	size := r2.Scale(scale, r2.Vec{X: p.Pair.Length, Y: p.Pair.Width})
-	v := View{Height: size.Y, Items: []Item{Curve{Layer: Centre, Path: polyline(true, r2.Vec{}, r2.Vec{X: size.X}, size, r2.Vec{Y: size.Y})}}}
+	v := View{Height: size.Y, Items: []Item{Curve{Layer: Stock, Path: polyline(true, r2.Vec{}, r2.Vec{X: size.X}, size, r2.Vec{Y: size.Y})}}}
 	for _, part := range []bench.Part{p.Pair.Left, p.Pair.Right} {
 		middle := r2.Scale(scale, within(part.Outline))
 		at, half := r2.Add(middle, r2.Vec{X: -14e-3}), r2.Scale(0.012, part.Grain) // the arrow beside the name

@@ -11,7 +11,7 @@ type Board struct {
 	Shift, Both          float64 // by how much a second one is shifted, and the width that two take, m
 	NoseGrain, TailGrain float64 // between grain and floor edge at the tips, rad
 	Thinnest             bench.Section
-	Pair                 bench.Pair // left and its mirror image, in one board
+	Pair                 bench.Pair // left and its mirror image in one board, room for a cutter between them
 }
 
 // board lays out the board of a sawn rocker.
@@ -30,8 +30,8 @@ func (l *Layout) board() error {
 	if b.Thinnest, err = l.Rocker.Thinnest(b.Blank); err != nil {
 		return l.explain(err)
 	}
-	if b.Pair, err = bench.Nested(l.Outline, b.Grain, l.Shop.Kerf); err != nil {
-		return l.explain(err)
+	if b.Pair, err = l.paired(l.Outline, b.Grain); err != nil {
+		return err
 	}
 	l.Board = &b
 	return nil

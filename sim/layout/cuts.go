@@ -1,9 +1,11 @@
 package layout
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"rockerwright/body"
 	"rockerwright/sim/piece"
@@ -20,9 +22,12 @@ type Cut struct {
 	Part     string
 	Count    int
 	Wood     string
-	Finished Size
+	Finished Size // its length is that of the longest edge
 	Rough    Size
-	Density  float64 // of the wood, kg/m³; NaN where none is named
+	Each     float64 // mass of one as shaped, kg; NaN where neither its wood nor its weight is named
+	Seat     bool    // whose grain runs front to back
+	Wider    bool    // rough, than the boards there are
+	Thicker  bool
 }
 
 // boardFoot is a board of a foot by a foot by an inch, m³.
@@ -34,38 +39,18 @@ func (c Cut) Volume() (cubic, boardFeet float64) {
 	return cubic, cubic / boardFoot
 }
 
-// Mass returns the mass of all of them as finished squares, kg; NaN where no wood is named.
-func (c Cut) Mass() float64 { return float64(c.Count) * c.Finished.Volume() * c.Density }
+// Mass returns the mass of all of them as shaped, kg; NaN where it is not known.
+func (c Cut) Mass() float64 { return float64(c.Count) * c.Each }
 
 // cuts lists the parts that are drawn.
 func (l *Layout) cuts() error {
-	k := l.Design.Rocker
-	wood, err := l.density(k.Wood, k.Density, "rocker")
-	if err != nil {
+	if err := l.rockerCuts(); err != nil {
 		return err
-	}
-	switch {
-	case l.Strips != nil:
-		s := l.Strips
-		c := l.rough("strip of the rockers", 2*s.Stack.Strips, Size{s.Stack.Length - 2*l.Shop.EndWaste, l.Rocker.Width, s.Strip}, k.Wood, wood)
-		l.Cuts = append(l.Cuts, c)
-	case l.Board != nil:
-		l.Cuts = append(l.Cuts, l.rough("rocker", 2, Size{l.Board.Length, l.Board.Width, l.Rocker.Width}, k.Wood, wood))
-	default:
-		longest, _, err := l.Rocker.Bend()
-		if err != nil {
-			return l.explain(err)
-		}
-		depth := max(l.Rocker.Depth, l.Rocker.NoseDepth, l.Rocker.TailDepth) - l.Rocker.Sole
-		l.Cuts = append(l.Cuts, l.rough("rocker, to be steamed", 2, Size{longest, depth, l.Rocker.Width}, k.Wood, wood))
-	}
-	if l.Rocker.Sole > 0 {
-		l.Cuts = append(l.Cuts, l.rough("sole", 2, Size{l.Rocker.Edge.Length(), l.Rocker.Width, l.Rocker.Sole}, "", math.NaN()))
 	}
 	l.legCuts()
 	for _, p := range l.Pairs {
 		if p.Name == "arm" && len(l.Design.Parts) == 0 {
-			l.Cuts = append(l.Cuts, l.rough(p.Name, 2, p.Size, "", math.NaN()))
+			l.list(p.Name, 2, p.Size, "", math.NaN())
 		}
 	}
 	if err := l.seatCuts(); err != nil {
@@ -79,6 +64,35 @@ func (l *Layout) cuts() error {
 	return nil
 }
 
+// rockerCuts lists strips or rockers, of which the wood inside the outline is what they weigh, and soles.
+func (l *Layout) rockerCuts() error {
+	k := l.Design.Rocker
+	density, err := l.density(k.Wood, k.Density, "rocker")
+	if err != nil {
+		return err
+	}
+	weighs := math.Abs(l.Outline.Area()) * l.Rocker.Width * density
+	switch {
+	case l.Strips != nil:
+		s := l.Strips
+		size := Size{s.Stack.Length - 2*l.Shop.EndWaste, l.Rocker.Width, s.Strip}
+		l.list("strip of the rockers", 2*s.Stack.Strips, size, k.Wood, weighs/float64(s.Stack.Strips))
+	case l.Board != nil:
+		l.list("rocker", 2, Size{l.Board.Length, l.Board.Width, l.Rocker.Width}, k.Wood, weighs)
+	default:
+		longest, _, err := l.Rocker.Bend()
+		if err != nil {
+			return l.explain(err)
+		}
+		depth := max(l.Rocker.Depth, l.Rocker.NoseDepth, l.Rocker.TailDepth) - l.Rocker.Sole
+		l.list("rocker, to be steamed", 2, Size{longest, depth, l.Rocker.Width}, k.Wood, weighs)
+	}
+	if l.Rocker.Sole > 0 {
+		l.list("sole", 2, Size{l.Rocker.Edge.Length(), l.Rocker.Width, l.Rocker.Sole}, "", math.NaN())
+	}
+	return nil
+}
+
 // legCuts lists legs to the top of the seat, and the blocks that are drawn.
 func (l *Layout) legCuts() {
 	for _, leg := range l.Legs {
@@ -87,37 +101,58 @@ func (l *Layout) legCuts() {
 		}
 		if leg.Leg.Block > 0 {
 			high := leg.Block.Middle + math.Abs(leg.Block.Nose-leg.Block.Middle) + math.Abs(leg.Block.Inner-leg.Block.Middle) + leg.Block.Bow
-			l.Cuts = append(l.Cuts, l.rough("block under the "+leg.Name, 2, sorted(leg.Side, leg.Side, high), "", math.NaN()))
+			l.list("block under the "+leg.Name, 2, sorted(leg.Side, leg.Side, high), "", math.NaN())
 		}
-		l.Cuts = append(l.Cuts, l.rough(leg.Name, 2, leg.finished(l.Design), "", math.NaN()))
+		size, _ := leg.finished(l.Design)
+		l.list(leg.Name, 2, size, "", math.NaN())
 	}
 }
 
-// seatCuts lists seat, braces and staves.
+// seatCuts lists seat, braces and staves. The seat's length is its depth, along the grain.
 func (l *Layout) seatCuts() error {
 	d := l.Design
-	if d.Seat.Width > 0 && d.Seat.Depth > 0 && len(d.Parts) == 0 {
-		l.Cuts = append(l.Cuts, l.rough("seat", 1, sorted(d.Seat.Depth, d.Seat.Width, d.Seat.ThickOr()), "", math.NaN()))
+	if d.Seat.Width > 0 && d.Seat.Depth > 0 && len(d.Parts) == 0 && !l.coopered("seat") {
+		l.list("seat", 1, Size{d.Seat.Depth, d.Seat.Width, d.Seat.ThickOr()}, "", math.NaN())
 	}
 	if b := d.Back.Braces; b.Count > 0 && b.Width > 0 && b.Thickness > 0 && b.Length > 0 {
 		wood, err := l.density(b.Wood, 0, "back.braces")
 		if err != nil {
 			return err
 		}
-		l.Cuts = append(l.Cuts, l.rough("back brace", int(math.Round(b.Count)), Size{b.Length, b.Width, b.Thickness}, b.Wood, wood))
+		l.list("back brace", int(math.Round(b.Count)), Size{b.Length, b.Width, b.Thickness}, b.Wood, wood*b.Length*b.Width*b.Thickness)
 	}
 	for _, p := range l.Panels {
 		if p.Length > 0 {
-			l.Cuts = append(l.Cuts, l.rough("stave of the "+p.Name, p.Curve.Staves, Size{p.Length, max(p.Stave.Hollow, p.Stave.Round), p.Stock}, "", math.NaN()))
+			l.list("stave of the "+p.Name, p.Curve.Staves, Size{p.Length, max(p.Stave.Hollow, p.Stave.Round), p.Stock}, "", math.NaN())
+			l.Cuts[len(l.Cuts)-1].Seat = l.fills(p, "seat")
 		}
 	}
 	return nil
+}
+
+// coopered reports whether staves are listed for a part.
+func (l *Layout) coopered(name string) bool {
+	return slices.ContainsFunc(l.Panels, func(p Panel) bool { return l.fills(p, name) })
+}
+
+// fills reports whether the staves of a panel are listed and make up a part: by its name, or the seat
+// by its width and depth.
+func (l *Layout) fills(p Panel, name string) bool {
+	const same = 1.6e-3 // m: a sixteenth of an inch, as a tape reads it
+	seat := l.Design.Seat
+	sized := name == "seat" && math.Abs(p.Chord-seat.Width) < same && math.Abs(p.Length-seat.Depth) < same
+	named := strings.EqualFold(p.Name, name) || slices.Contains(strings.Fields(strings.ToLower(p.Name)), strings.ToLower(name))
+	return p.Length > 0 && (sized || named)
 }
 
 // partCut lists a part of the design that has sizes: a round one as the square it is turned from.
 func (l *Layout) partCut(p piece.Part, key string) error {
 	size := sorted(p.Length, p.Height, p.Width)
 	switch p.Shape {
+	case piece.Box:
+		if strings.EqualFold(p.Name, "seat") {
+			size = Size{p.Length, p.Width, p.Height}
+		}
 	case piece.Cylinder, piece.Cone:
 		across := max(p.Diameter, p.TopDiameter)
 		size = Size{p.Height, across, across}
@@ -126,30 +161,29 @@ func (l *Layout) partCut(p piece.Part, key string) error {
 	case piece.Point:
 		return nil
 	}
-	if size.Volume() == 0 {
+	if size.Volume() == 0 || l.coopered(p.Name) {
 		return nil
 	}
-	wood, err := l.density(p.Wood, p.Density, key)
+	each, err := p.Each(key)
 	if err != nil {
 		return err
 	}
-	name := p.Name
-	if name == "" {
-		name = key
-	}
-	l.Cuts = append(l.Cuts, l.rough(name, max(1, int(p.Count)), size, p.Wood, wood))
+	l.list(cmp.Or(p.Name, key), max(1, int(p.Count)), size, p.Wood, each)
 	return nil
 }
 
-// rough returns a row with its rough size: the end waste at both ends, the planing in width and
+// list adds a row with its rough size: the end waste at both ends, the planing in width and
 // thickness, and of the boards there are the thickness that it comes out of.
-func (l *Layout) rough(part string, count int, finished Size, wood string, density float64) Cut {
+func (l *Layout) list(part string, count int, finished Size, wood string, each float64) {
 	s := l.Shop
 	rough := Size{finished.Length + 2*s.EndWaste, finished.Width + s.Planing, finished.Thick + s.Planing}
+	const same = 1e-9 // m
+	wider := s.StockWidth > 0 && rough.Width > s.StockWidth+same
+	thicker := s.StockThick > 0 && rough.Thick > s.StockThick+same
 	if rough.Thick < s.StockThick && part != "strip of the rockers" {
 		rough.Thick = s.StockThick
 	}
-	return Cut{part, count, wood, finished, rough, density}
+	l.Cuts = append(l.Cuts, Cut{part, count, wood, finished, rough, each, strings.EqualFold(part, "seat"), wider, thicker})
 }
 
 // density returns the density of a wood, NaN where none is named.

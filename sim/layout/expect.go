@@ -3,6 +3,7 @@ package layout
 import (
 	"math"
 
+	"rockerwright/body/person"
 	"rockerwright/rocker/bench"
 	"rockerwright/sim"
 )
@@ -35,6 +36,21 @@ func (l *Layout) rests() {
 		}
 		l.Rests = append(l.Rests, r)
 	}
+}
+
+// sitting returns the load of who sits in it: the owner, or the first; else the empty piece.
+func (l *Layout) sitting() int {
+	for i := range l.Report.Loads {
+		if load := &l.Report.Loads[i]; load.Asked() && load.Posture == person.Sitting && load.Upright() {
+			return i
+		}
+	}
+	for i := range l.Report.Loads {
+		if load := &l.Report.Loads[i]; load.Asked() && load.Upright() {
+			return i
+		}
+	}
+	return 0
 }
 
 // Rises are five stations by which two rockers are compared, from the nose to the tail.

@@ -73,13 +73,19 @@ func TestParts(t *testing.T) {
 	for _, c := range l.Cuts {
 		rows[c.Part] = c
 	}
-	for name, want := range map[string]Size{"seat": {0.5, 0.45, 0.04}, "post": {0.4, 0.04, 0.04}, "rung": {0.45, 0.02, 0.02}, "back brace": {0.6, 0.03, 0.01}, "sole": {41 * inch, l.Rocker.Width, 0.004}} {
+	for name, want := range map[string]Size{"seat": {0.45, 0.5, 0.04}, "post": {0.4, 0.04, 0.04}, "rung": {0.45, 0.02, 0.02}, "back brace": {0.6, 0.03, 0.01}, "sole": {41 * inch, l.Rocker.Width, 0.004}} {
 		if got := rows[name].Finished; math.Abs(got.Length-want.Length)+math.Abs(got.Width-want.Width)+math.Abs(got.Thick-want.Thick) > 1e-9 {
 			t.Errorf("%s is listed as %+v, want %+v", name, got, want)
 		}
 	}
-	if c := rows["post"]; c.Count != 4 || !near(c.Mass(), 4*0.4*0.04*0.04*500) {
+	if c := rows["post"]; c.Count != 4 || !near(c.Mass(), 4*500*math.Pi/12*0.4*(0.04*0.04+0.04*0.03+0.03*0.03)) { // of a frustum
 		t.Errorf("posts: %+v", c)
+	}
+	if c := rows["rung"]; !near(c.Mass(), 500*math.Pi/4*0.02*0.02*0.45) {
+		t.Errorf("rung: %+v", c)
+	}
+	if !rows["seat"].Seat || rows["post"].Seat {
+		t.Error("the grain of the seat is not said to run front to back, or a post's is")
 	}
 	for name := range rows {
 		if strings.HasSuffix(name, " leg") {
@@ -89,6 +95,76 @@ func TestParts(t *testing.T) {
 	d.Back.Braces.Wood = "plywood of the moon"
 	if _, err := Of(d, Options{}); err == nil {
 		t.Error("a wood that there is not is taken")
+	}
+}
+
+// TestSeatOnce: a seat of boards is one row, its length the depth, along which the grain runs; a seat that
+// is coopered is its staves, by its name or by its sizes, and so is a part of a panel's name; a panel without a length has
+// no staves listed, and one that is something else takes no seat away.
+func TestSeatOnce(t *testing.T) {
+	seat := piece.Part{Name: "Seat", Shape: piece.Box, Length: 18 * inch, Height: 0.04, Width: 20 * inch, Density: 500}
+	rail := piece.Part{Name: "rail", Shape: piece.Box, Length: 0.4, Height: 0.04, Width: 0.02, Density: 500}
+	for _, tt := range []struct {
+		panel piece.Panel
+		parts []piece.Part
+		want  string
+	}{
+		{piece.Panel{}, nil, "seat"},
+		{piece.Panel{Name: "headrest", Chord: 20 * inch, Length: 5 * inch}, nil, "seat, stave of the headrest"},
+		{piece.Panel{Name: "seat", Chord: 20 * inch}, nil, "seat"},
+		{piece.Panel{Name: "Coopered seat", Chord: 19 * inch, Length: 18.5 * inch}, nil, "stave of the Coopered seat"},
+		{piece.Panel{Name: "Sitz", Chord: 20 * inch, Length: 18 * inch}, nil, "stave of the Sitz"},
+		{piece.Panel{}, []piece.Part{seat}, "Seat"},
+		{piece.Panel{Name: "seat", Chord: 20 * inch, Length: 18 * inch}, []piece.Part{seat, rail}, "stave of the seat, rail"},
+	} {
+		d := reading()
+		if tt.panel != (piece.Panel{}) {
+			tt.panel.Radius, tt.panel.Stock, tt.panel.Staves = 0.9, 0.045, 7
+			d.Panels = []piece.Panel{tt.panel}
+		}
+		if tt.parts != nil {
+			d.Piece, d.Parts, d.Rocker.Density = piece.Piece{}, tt.parts, 700
+		}
+		var got []string
+		for _, c := range mustLay(t, d).Cuts {
+			if strings.HasPrefix(c.Part, "strip") || strings.HasSuffix(c.Part, "leg") || c.Part == "arm" {
+				continue
+			}
+			got = append(got, c.Part)
+			coopered := c.Part == tt.want && tt.panel.Length > 0 || c.Part == "stave of the seat"
+			if c.Seat != (strings.EqualFold(c.Part, "seat") || coopered) {
+				t.Errorf("%s: that its grain runs front to back is said: %v", c.Part, c.Seat)
+			}
+			if strings.EqualFold(c.Part, "seat") && (!near(c.Finished.Length, 18*inch) || !near(c.Finished.Width, 20*inch)) {
+				t.Errorf("the seat is listed as %+v", c)
+			}
+		}
+		if got := strings.Join(got, ", "); got != tt.want {
+			t.Errorf("%q: %s; want %s", tt.panel.Name, got, tt.want)
+		}
+	}
+}
+
+// TestBeyondTheBoards: what does not come out of the boards there are is told, and by which of the two
+// sizes: of boards of 1 3/4 in by 8 the legs of 1 5/8 come with 1/16 to plane, and not of boards of 1 5/8.
+func TestBeyondTheBoards(t *testing.T) {
+	for _, tt := range []struct {
+		thick, wide float64 // in; zero is not named
+		want        map[string][2]bool
+	}{
+		{0, 0, map[string][2]bool{"seat": {}, "rear leg": {}}},
+		{1.75, 8, map[string][2]bool{"seat": {true, true}, "rear leg": {}}}, // the seat of 1 3/4 in has nothing left to plane
+		{1.625, 24, map[string][2]bool{"seat": {false, true}, "rear leg": {false, true}}},
+		{2, 20, map[string][2]bool{"seat": {true, false}, "rear leg": {}}}, // 20 in and the planing
+	} {
+		d := reading()
+		d.Shop.StockThick, d.Shop.StockWidth = tt.thick*inch, tt.wide*inch
+		d.Legs = []piece.Leg{{Which: piece.Rear, At: -9 * inch, Side: 1.625 * inch}}
+		for _, c := range mustLay(t, d).Cuts {
+			if want, asked := tt.want[c.Part]; asked && [2]bool{c.Wider, c.Thicker} != want {
+				t.Errorf("boards of %v by %v in: %s wider %v, thicker %v, want %v", tt.thick, tt.wide, c.Part, c.Wider, c.Thicker, want)
+			}
+		}
 	}
 }
 

@@ -50,13 +50,9 @@ func (p Part) body(key string) (body.Body, error) {
 	if err := p.sized(key); err != nil {
 		return body.Body{}, err
 	}
-	mass := p.Mass
-	if mass == 0 {
-		density, err := density(p.Wood, p.Density, p.Moisture, key)
-		if err != nil {
-			return body.Body{}, err
-		}
-		mass = density * p.volume()
+	mass, err := p.Each(key)
+	if err != nil {
+		return body.Body{}, err
 	}
 	var solid body.Body
 	switch p.Shape {
@@ -76,6 +72,16 @@ func (p Part) body(key string) (body.Body, error) {
 		count = 1
 	}
 	return solid.Scaled(count).Turned(p.Lean, r2.Vec{}).Moved(p.At), nil
+}
+
+// Each returns the mass of one, kg: its Mass, or its volume times the density of its wood. key is
+// its place in the design, for the [*KeyError] of a wood that is unknown.
+func (p Part) Each(key string) (float64, error) {
+	if p.Mass > 0 {
+		return p.Mass, nil
+	}
+	density, err := density(p.Wood, p.Density, p.Moisture, key)
+	return density * p.volume(), err
 }
 
 // volume returns the volume of one, m³.

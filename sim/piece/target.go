@@ -43,7 +43,8 @@ type Shop struct {
 	// What a layout takes. Zero is the usual value of [Shop.Usual].
 	Paper      string  // on which patterns are printed
 	Spacing    float64 // of stations
-	Cutter     float64 // diameter of the trammel's router bit
+	Cutter     float64 // diameter of the router bit on trammel or machine
+	Web        float64 // of wood between a cutter's path and the next outline
 	Strip      float64 // thickness of the strips; zero: as thick as bends
 	Kerf       float64 // of a saw cut
 	Planing    float64 // taken off a strip or a board, both faces together
@@ -54,15 +55,15 @@ type Shop struct {
 }
 
 // Usual returns the shop with what is not said about a layout filled in, in round sizes of the
-// units; common practice, and for the springback of steam-bent wood the middle of what makers
-// report, 6 to 10 %.
+// units; common practice, for the springback of steam-bent wood the middle of what makers
+// report, 6 to 10 %, and for the web our judgement.
 func (s Shop) Usual(units quantity.System) Shop {
-	usual := Shop{Spacing: 2 * inch, Cutter: inch / 2, Kerf: inch / 8, Planing: inch / 16, EndWaste: 2 * inch, Springback: 0.08}
+	usual := Shop{Spacing: 2 * inch, Cutter: inch / 2, Web: inch / 8, Kerf: inch / 8, Planing: inch / 16, EndWaste: 2 * inch, Springback: 0.08}
 	if units == quantity.Metric {
-		usual = Shop{Spacing: 0.050, Cutter: 0.012, Kerf: 0.003, Planing: 0.0015, EndWaste: 0.050, Springback: 0.08}
+		usual = Shop{Spacing: 0.050, Cutter: 0.012, Web: 0.003, Kerf: 0.003, Planing: 0.0015, EndWaste: 0.050, Springback: 0.08}
 	}
 	for _, m := range []struct{ own, usual *float64 }{
-		{&s.Spacing, &usual.Spacing}, {&s.Cutter, &usual.Cutter}, {&s.Kerf, &usual.Kerf}, {&s.Planing, &usual.Planing},
+		{&s.Spacing, &usual.Spacing}, {&s.Cutter, &usual.Cutter}, {&s.Web, &usual.Web}, {&s.Kerf, &usual.Kerf}, {&s.Planing, &usual.Planing},
 		{&s.EndWaste, &usual.EndWaste}, {&s.Springback, &usual.Springback},
 	} {
 		if *m.own == 0 {

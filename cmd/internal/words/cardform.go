@@ -58,8 +58,10 @@ func (v voice) boardBlock(l layout.Layout) Block {
 	b := l.Board
 	nose, tail := v.tips()
 	lines := []Line{
-		{Text: fmt.Sprintf("Blank %s by %s by %s thick, the grain along it. Two spooned the same way round: a board %s wide, the second shifted by %s across. Left and its mirror image in one board: %s by %s.",
+		{Text: fmt.Sprintf("Blank %s by %s by %s thick, the grain along it. Two spooned the same way round: a board %s wide, the second shifted by %s across. "+
+			"Left and its mirror image in one board, room for a cutter of %s and %s of wood between them: %s by %s.",
 			v.with(b.Length, quantity.Length), v.with(b.Width, quantity.Length), v.with(l.Rocker.Width, quantity.Length), v.with(b.Both, quantity.Length), v.with(b.Shift, quantity.Length),
+			v.with(l.Shop.Cutter, quantity.Length), v.with(l.Shop.Web, quantity.Length),
 			v.with(b.Pair.Length, quantity.Length), v.with(b.Pair.Width, quantity.Length))},
 		{Text: fmt.Sprintf("The grain runs out at %s (%s) and %s (%s); thinnest across the grain %s.",
 			v.with(b.NoseGrain, quantity.Angle), nose, v.with(b.TailGrain, quantity.Angle), tail, v.with(b.Thinnest.Thick, quantity.Length))},

@@ -10,31 +10,30 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// remedyBlock returns what to do where the level shows something else.
+// remedyBlock returns what to do where the level on the empty piece shows something else.
 func (v voice) remedyBlock(l layout.Layout) Block {
-	rest := l.Rests[len(l.Rests)-1]
 	slides := l.Design.Rocker.Top != piece.Concentric
-	shows := "sitting, the level shows"
-	if rest.Empty {
-		shows = "the level shows"
-	}
-	t := &Table{Head: []string{shows, "empty", "rear legs", "front legs"}}
+	t := &Table{Head: []string{"EMPTY, the level shows", "rear legs", "front legs"}}
 	if slides {
 		t.Head = append(t.Head, "the chair on them")
 	}
 	t.Head = append(t.Head, "")
 	for _, r := range l.Remedies {
-		cells := []string{"seat falls " + v.fallen(r.Shows), v.towards(r.Empty), v.cut(r.Rear), "or " + v.cut(r.Front)}
+		cells := []string{"seat falls " + v.fallen(r.Shows), v.cut(r.Rear), "or " + v.cut(r.Front)}
 		if slides {
 			cells = append(cells, v.slid(r.Slide))
 		}
 		t.Rows = append(t.Rows, Row{Cells: append(cells, v.unit())})
 	}
-	lines := []Line{{Text: fmt.Sprintf("The seat should fall %s (%s) and %s empty.", v.fallen(rest.SeatFalls), plain(short(rest.Load)), v.fallen(l.Rests[0].SeatFalls))}}
-	if !slides {
-		lines[0].Text += " On a concentric top sliding changes the overhangs alone."
+	text := fmt.Sprintf("Dry-fitted, with all that belongs to it and NOBODY in it, the seat should fall %s.", v.fallen(l.Rests[0].SeatFalls))
+	if rest := l.Rests[len(l.Rests)-1]; !rest.Empty {
+		text += fmt.Sprintf(" With somebody in it it falls otherwise (%s: %s): cut nothing by that.",
+			plain(short(rest.Load)), v.fallen(rest.SeatFalls))
 	}
-	return Block{Title: "THE LEVEL SHOWS: DO THIS", Table: t, Lines: lines}
+	if !slides {
+		text += " On a concentric top sliding changes the overhangs alone."
+	}
+	return Block{Title: "EMPTY, THE LEVEL SHOWS: DO THIS", Table: t, Lines: []Line{{Text: text}}}
 }
 
 // fallen writes the fall of a seat, "4 1/2 degrees" or "1 degree forward".
