@@ -1,7 +1,12 @@
 package main
 
 import (
+	"bytes"
+	"encoding/json"
+	"math"
 	"path/filepath"
+	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 	"unicode/utf8"
@@ -35,4 +40,91 @@ func TestFirstPages(t *testing.T) {
 	if held < 5 {
 		t.Errorf("%d answers", held)
 	}
+}
+
+// TestVerdictNumbers holds of every kind of piece and many rockers that a margin printed in the verdict
+// is that of the load that it is printed beside, as --json has it.
+func TestVerdictNumbers(t *testing.T) {
+	least := regexp.MustCompile(`(?:OTHERS: all keep the limits; least: |; least: )(.+?)(?: keeps|,) ([0-9./ ]+) degrees?\.`)
+	group := regexp.MustCompile(`(?:INFANTS|RIDERS): ([^;]+?) rests [^;]*?, keeps ([0-9./ ]+) degrees?([^;]*?)\. `)
+	owner := regexp.MustCompile(`YOUR OWNER: rests .*?, keeps ([0-9./ ]+) degrees? ?([a-z ]*)\.`)
+	checked := 0
+	for _, kind := range []string{"chair", "child", "settee", "cradle", "horse"} {
+		for _, change := range []string{"", "rocker.radius=30", "rocker.radius=36", "rocker.radius=50", "rocker.tail=15"} {
+			if kind == "horse" && strings.HasPrefix(change, "rocker.") {
+				change = "rocker.arcs.2.radius=" + change[strings.Index(change, "=")+1:]
+			}
+			file := filepath.Join(t.TempDir(), kind+".toml")
+			var out, errs bytes.Buffer
+			if run([]string{"new", kind, file}, &out, &errs); errs.Len() > 0 {
+				t.Fatal(&errs)
+			}
+			args := []string{"check", file}
+			if change != "" {
+				args = append(args, change)
+			}
+			out.Reset()
+			run(args, &out, &errs)
+			text := strings.Join(strings.Fields(out.String()), " ")
+			text, _, _ = strings.Cut(text, "HAZARDS:")
+			out.Reset()
+			run(append(args, "--json"), &out, &errs)
+			var report struct {
+				Loads []struct {
+					Name string
+					Back struct {
+						Margin *float64 `json:"margin_deg"`
+					}
+				}
+			}
+			if err := json.Unmarshal(out.Bytes(), &report); err != nil {
+				t.Fatalf("%v: %v %s", args, err, &errs)
+			}
+			margin := map[string]float64{}
+			for _, l := range report.Loads {
+				if l.Back.Margin != nil {
+					margin[l.Name] = *l.Back.Margin
+				}
+			}
+			same := func(name, shown string) {
+				want, known := margin[name]
+				if got := mixed(shown); !known || math.Abs(got-want) > 0.25+1e-9 { // half of the shop's half degree
+					t.Errorf("%v: the verdict gives %s %s degrees, --json %v", args, name, shown, want)
+				}
+				checked++
+			}
+			for _, m := range least.FindAllStringSubmatch(text, -1) {
+				same(m[1], m[2])
+			}
+			for _, m := range group.FindAllStringSubmatch(text, -1) {
+				name := m[1]
+				if m[3] != "" {
+					name += "," + m[3]
+				}
+				same(name, m[2])
+			}
+			for _, m := range owner.FindAllStringSubmatch(text, -1) {
+				first, _, _ := strings.Cut(report.Loads[1].Name, ",")
+				same(first+", "+m[2], m[1])
+			}
+		}
+	}
+	if checked < 20 {
+		t.Errorf("only %d numbers were found", checked)
+	}
+}
+
+// mixed reads "62 1/2".
+func mixed(text string) float64 {
+	var sum float64
+	for _, word := range strings.Fields(text) {
+		over, under, fraction := strings.Cut(word, "/")
+		n, _ := strconv.ParseFloat(over, 64)
+		if fraction {
+			d, _ := strconv.ParseFloat(under, 64)
+			n /= d
+		}
+		sum += n
+	}
+	return sum
 }

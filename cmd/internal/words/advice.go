@@ -8,14 +8,18 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// remarks are how much of what --all says too is said on a first page.
+// remarks are how much of what --all says too is said on a first page: each leaves out one
+// thing more than the next.
 type remarks int
 
 const (
-	terse remarks = iota // one line for each matter
-	brief                // hazards and fit in a line
-	fewRemarks
-	fitRemarks
+	terse    remarks = iota // nor the cure of a limit that fails; many changes are counted
+	noPush                  // nor what it takes to push it
+	noLift                  // nor by how much its weight must lift
+	noCause                 // nor what limits it
+	noOthers                // nor what else to try
+	oneLimit                // of the limits that hold only the nearest
+	noGuess                 // nor what was estimated, nor what is worth a look
 	everyRemark
 )
 
@@ -23,10 +27,12 @@ const (
 // to trust it.
 func (v voice) advice(r piece.Report, command Command, remarks remarks) []Line {
 	var lines []Line
-	if text := v.cause(r.Cause); text != "" {
+	if text := v.cause(r.Cause); text != "" && remarks > noCause {
 		lines = append(lines, Line{Text: "What limits it: " + text + "."})
 	}
-	lines = append(lines, v.try(r, command))
+	if remarks > noOthers || r.Try != nil && remarks > terse {
+		lines = append(lines, v.try(r, command))
+	}
 	for _, l := range r.Look {
 		if !l.Holds && !math.IsNaN(l.Got) && remarks == everyRemark {
 			lines = append(lines, Line{Text: fmt.Sprintf("Worth a look: %s keeps %s before going %s.", plain(short(l.Load)), v.degrees(l.Got), v.forwards())})
@@ -34,13 +40,8 @@ func (v voice) advice(r piece.Report, command Command, remarks remarks) []Line {
 	}
 	lines = append(lines, v.measured(r)...)
 	lines = append(lines, v.weak(r)...)
-	lines = append(lines, v.fitLine(r, remarks <= brief)...)
-	if remarks > fewRemarks {
-		lines = append(lines, v.misfits(r)...)
-	}
-	if remarks > brief {
-		lines = append(lines, v.may(r)...)
-	}
+	lines = append(lines, v.fitLine(r)...)
+	lines = append(lines, v.misfits(r)...)
 	if s := r.Spread; s.Estimated && remarks == everyRemark {
 		lines = append(lines, Line{Text: fmt.Sprintf("Estimated, not given: how the %s's %s is spread (moves rests %s).", v.piece(), v.with(r.Design.Piece.Mass, quantity.Mass), v.degrees(max(s.EmptyRest, s.Rest)))})
 	}

@@ -13,36 +13,32 @@ const page = 30
 
 // Check returns the sheet of one report. source is the file as its maker calls it,
 // command what to type for a change to it, changes what was changed for this answer.
-// Where its first page would be longer than a page, the limits nearest to failing and
-// the remarks that --all repeats give way.
+// Where its first page would be longer than a page, what --all says too gives way, one
+// thing after the other; never a hazard, a misfit, a limit that fails or a caution, for which
+// the page grows.
 func Check(r piece.Report, source string, command Command, changes []string) Sheet {
 	v := voiceOf(r.Design)
-	assemble := func(limits int, remarks remarks) Sheet {
+	assemble := func(remarks remarks) Sheet {
 		s := Sheet{Title: v.title(r.Design), Source: source, Blocks: []Block{
 			{Lines: v.answer(r, changes, remarks)},
 			{Lines: []Line{v.tape(r)}},
-			v.readings(r),
-			{Table: v.limitTable(head(v.ranked(r.Limits), limits))},
+			v.readings(r, remarks),
+			{Table: v.limitTable(v.foremost(r.Limits, remarks))},
 			{Lines: v.advice(r, command, remarks)},
 		}}
 		s.Blocks = append(s.Blocks, v.everything(r)...)
 		return s
 	}
-	s := assemble(3, everyRemark)
-	for limits := 3; s.lines() > page && limits > 0; limits-- {
-		s = assemble(limits, fitRemarks)
-	}
-	for _, remarks := range []remarks{fewRemarks, brief, terse} {
-		if s.lines() > page {
-			s = assemble(1, remarks)
-		}
+	s := assemble(everyRemark)
+	for less := everyRemark - 1; s.lines() > page && less >= terse; less-- {
+		s = assemble(less)
 	}
 	return s
 }
 
 // answer returns the verdict, and over it what was changed for it.
 func (v voice) answer(r piece.Report, changes []string, remarks remarks) []Line {
-	answer := v.verdict(r, remarks)
+	answer := v.verdict(r)
 	if len(changes) == 0 {
 		return answer
 	}
@@ -52,9 +48,6 @@ func (v voice) answer(r piece.Report, changes []string, remarks remarks) []Line 
 	}
 	return append([]Line{{Label: "CHANGED:", Text: said + ". The file is as it was."}}, answer...)
 }
-
-// head returns at most the first n of a list.
-func head(list []piece.Limit, n int) []piece.Limit { return list[:min(n, len(list))] }
 
 // title returns the heading: what it is, on what it rocks, how it was drawn.
 func (v voice) title(d piece.Design) string {

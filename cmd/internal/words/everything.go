@@ -36,7 +36,7 @@ func (v voice) everyLoad(r piece.Report) []Block {
 		if name := group[len(group)-1].Sitter; name != "" {
 			title += ": " + plain(short(name))
 		}
-		blocks = append(blocks, Block{Title: title, All: true, Table: v.readingsOf(r.Design, group)})
+		blocks = append(blocks, Block{Title: title, All: true, Table: v.readingsOf(r.Design, group, everyRemark)})
 	}
 	return blocks
 }

@@ -22,9 +22,8 @@ var off = map[string][2]string{
 	"back.lumbar": {"high", "low"},
 }
 
-// fitLine says on the first page whether the piece fits its owner, sitting at ease; terse,
-// in one line.
-func (v voice) fitLine(r piece.Report, terse bool) []Line {
+// fitLine says on the first page whether the piece fits its owner, sitting at ease.
+func (v voice) fitLine(r piece.Report) []Line {
 	if len(r.Fit) == 0 {
 		return nil
 	}
@@ -41,10 +40,7 @@ func (v voice) fitLine(r piece.Report, terse bool) []Line {
 		wrong = append(wrong, fmt.Sprintf("%s %s too %s", what, v.with(math.Abs(f.Change), quantity.Length), way))
 	}
 	text := "every measure is within custom, sitting."
-	switch {
-	case terse && len(wrong) > 0:
-		text = fmt.Sprintf("%d measures do not, sitting: see --all.", len(wrong))
-	case len(wrong) > 0:
+	if len(wrong) > 0 {
 		text = strings.Join(wrong, "; ") + " (sitting); the rest within custom."
 	}
 	return []Line{{Text: "Fits the owner? " + upperFirst(text)}}
@@ -123,31 +119,6 @@ func (v voice) trouble(m piece.Misfit) string {
 		return "knees above the chin"
 	}
 	return "knees " + by + " above the hips"
-}
-
-// may says in one line who may sit.
-func (v voice) may(r piece.Report) []Line {
-	m := r.May
-	switch {
-	case m == nil:
-		return nil
-	case m.Nobody:
-		return []Line{{Text: "Who may sit: not even a person of the middle size keeps these limits."}}
-	}
-	pounds := quantity.Unit(quantity.Mass, v.units)
-	if m.AnyLighter && m.AnyHeavier && m.AnyShorter && m.AnyTaller {
-		return []Line{{Text: fmt.Sprintf("The limits hold for any grown-up of %s to %s %s, %s to %s.",
-			v.shop(m.Lightest, quantity.Mass), v.shop(m.Heaviest, quantity.Mass), pounds, quantity.Tall(m.Shortest, v.units), quantity.Tall(m.Tallest, v.units))}}
-	}
-	beyond := func(text string, any bool, more string) string {
-		if any {
-			return text + " or " + more
-		}
-		return text
-	}
-	return []Line{{Text: fmt.Sprintf("Who may sit, by the limits: %s to %s; %s to %s.",
-		beyond(v.with(m.Lightest, quantity.Mass), m.AnyLighter, "less"), beyond(v.with(m.Heaviest, quantity.Mass), m.AnyHeavier, "more"),
-		beyond(quantity.Tall(m.Shortest, v.units), m.AnyShorter, "less"), beyond(quantity.Tall(m.Tallest, v.units), m.AnyTaller, "more"))}}
 }
 
 // people returns what was given and what was estimated of each person.

@@ -52,8 +52,8 @@ func Keep(r piece.Report, rocking *piece.Rocking, m Making, more []Block) Kept {
 		Side:  "To scale. " + v.path(rocking),
 		Under: []Block{
 			{Lines: []Line{v.tape(r)}},
-			v.readings(r),
-			{Table: v.limitTable(head(v.ranked(r.Limits), 3))},
+			v.readings(r, everyRemark),
+			{Table: v.limitTable(v.foremost(r.Limits, everyRemark))},
 			{Lines: v.advice(r, m.Command, everyRemark)},
 		},
 		Owner: v.owner(r, rocking),

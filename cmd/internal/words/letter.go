@@ -17,9 +17,9 @@ func Letter(r piece.Report, rocking *piece.Rocking, m Making) Sheet {
 		{Lines: []Line{
 			{Text: fmt.Sprintf("here is a %s on rockers that I have worked out with rockerwright %s%s. All of it is calculated from measures; nothing was tested.", v.piece(), m.Version, v.changedIn(m.Changes))},
 			{Text: "I checked " + v.checked(r)}}},
-		{Lines: append([]Line{{Text: "How it came out:"}}, v.verdict(r, everyRemark)...)},
+		{Lines: append([]Line{{Text: "How it came out:"}}, v.verdict(r)...)},
 		{Lines: []Line{v.tape(r)}},
-		v.readings(r),
+		v.readings(r, everyRemark),
 		{Lines: v.lessons(r)},
 	}
 	if rocking != nil {
@@ -50,9 +50,9 @@ func (v voice) lessons(r piece.Report) []Line {
 	}
 	lines = append(lines, v.measured(r)...)
 	lines = append(lines, v.weak(r)...)
-	lines = append(lines, v.fitLine(r, false)...)
+	lines = append(lines, v.fitLine(r)...)
 	lines = append(lines, v.misfits(r)...)
-	return append(append(lines, v.may(r)...), v.disclaimer())
+	return append(lines, v.disclaimer())
 }
 
 // lookedAt says what else was looked at: of a cradle its tilts, of a horse its slope, and

@@ -30,6 +30,21 @@ func (v voice) ranked(limits []piece.Limit) []piece.Limit {
 	return list
 }
 
+// foremost returns the limits for a first page: of each that fails the load on which it fails
+// most, for the verdict names all loads; then the nearest of those that hold, as there is room.
+func (v voice) foremost(limits []piece.Limit, remarks remarks) []piece.Limit {
+	var list []piece.Limit
+	told := map[string]bool{}
+	for _, l := range v.ranked(limits) {
+		switch {
+		case !l.Holds && !told[l.Name], l.Holds && (len(list) == 0 || remarks > oneLimit && len(list) < 3):
+			list = append(list, l)
+			told[l.Name] = true
+		}
+	}
+	return list
+}
+
 // reserve returns by how much a limit holds, as a part of it; below zero it does not.
 func reserve(l piece.Limit) float64 {
 	switch {

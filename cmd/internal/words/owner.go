@@ -57,7 +57,7 @@ func (v voice) whom(r piece.Report) string {
 	if ofAChild(r) {
 		text += " A child grows out of what was checked: have it looked at again before a bigger one sits in it."
 	}
-	for _, l := range v.may(r) {
+	for _, l := range v.weak(r) {
 		text += " " + l.Text
 	}
 	return text

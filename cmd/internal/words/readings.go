@@ -14,7 +14,7 @@ const most = 4
 
 // readings returns the table of what a level, a watch and a spring scale show at each
 // rest: the piece empty, then the owner's loads.
-func (v voice) readings(r piece.Report) Block {
+func (v voice) readings(r piece.Report, remarks remarks) Block {
 	shown := []*piece.Load{&r.Loads[0]}
 	owner, others, _ := v.byRole(r.Loads)
 	if len(owner) < 2 {
@@ -29,13 +29,13 @@ func (v voice) readings(r piece.Report) Block {
 			shown = append(shown, l)
 		}
 	}
-	t := v.readingsOf(r.Design, shown)
+	t := v.readingsOf(r.Design, shown, remarks)
 	t.Caption = "At each rest, and before going over"
 	return Block{Table: t}
 }
 
-// readingsOf returns the readings of some loads, one a column.
-func (v voice) readingsOf(d piece.Design, loads []*piece.Load) *Table {
+// readingsOf returns the readings of some loads, one a column, as many as the remarks have room for.
+func (v voice) readingsOf(d piece.Design, loads []*piece.Load, remarks remarks) *Table {
 	t := &Table{}
 	t.Over, t.Head = v.heads(loads)
 	row := func(label, unit string, cell func(l *piece.Load) string) {
@@ -60,13 +60,18 @@ func (v voice) readingsOf(d piece.Design, loads []*piece.Load) *Table {
 		row("tilts at rest", "degrees", func(l *piece.Load) string { return v.towards(l.Balance.Rest.Tilt) })
 	}
 	row("one rock, there+back", "seconds", func(l *piece.Load) string { return v.seconds(l.Balance.Period) })
-	if _, known := d.TopOfBack(); known {
+	if _, known := d.TopOfBack(); known && remarks > noPush {
 		row("push for one degree", quantity.Unit(quantity.Force, v.units)+", at top", func(l *piece.Load) string { return v.shop(l.Pull.EffortBack, quantity.Force) })
 	}
 	row("before going "+strings.TrimPrefix(v.backwards(), "to the "), "degrees", func(l *piece.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) })
-	row("  its weight must lift", length, func(l *piece.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) })
+	lift := func(of func(l *piece.Load) float64) {
+		if remarks > noLift {
+			row("  its weight must lift", length, func(l *piece.Load) string { return v.shop(of(l), quantity.Length) })
+		}
+	}
+	lift(func(l *piece.Load) float64 { return l.Balance.Back.Lift })
 	row("before going "+strings.TrimPrefix(v.forwards(), "to the "), "degrees", func(l *piece.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) })
-	row("  its weight must lift", length, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Lift, quantity.Length) })
+	lift(func(l *piece.Load) float64 { return l.Balance.Forward.Lift })
 	return t
 }
 

@@ -13,17 +13,12 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// verdict returns the three blocks of the answer: the owner, others, hazards, as
-// long as the remarks allow.
-func (v voice) verdict(r piece.Report, remarks remarks) []Line {
+// verdict returns the three blocks of the answer: the owner, others, hazards.
+func (v voice) verdict(r piece.Report) []Line {
 	var lines []Line
 	empty := &r.Loads[0]
 	if !empty.Upright() {
-		text := v.whyNot(empty) + "."
-		if remarks == terse {
-			text = "it does not stand by itself: see --all."
-		}
-		lines = append(lines, Line{Label: "EMPTY:", Text: text, Bad: true})
+		lines = append(lines, Line{Label: "EMPTY:", Text: v.whyNot(empty) + ".", Bad: true})
 	}
 	if len(r.Loads) == 1 {
 		if len(lines) == 0 {
@@ -41,14 +36,10 @@ func (v voice) verdict(r piece.Report, remarks remarks) []Line {
 	}
 	lines = append(lines, v.group(label, owner, r))
 	if len(others) > 0 {
-		line := v.group("OTHERS", others, r)
-		if remarks == terse && line.Bad {
-			line.Text = fmt.Sprintf("not all of %d keep the limits, or stand: see --all.", len(others))
-		}
-		lines = append(lines, line)
+		lines = append(lines, v.group("OTHERS", others, r))
 	}
 	if len(hazards) > 0 {
-		lines = append(lines, v.hazards(hazards, owner, remarks <= brief))
+		lines = append(lines, v.hazards(hazards, owner))
 	}
 	return lines
 }
@@ -75,27 +66,38 @@ func (v voice) group(label string, loads []*piece.Load, r piece.Report) Line {
 	if len(loads) == 0 {
 		return Line{Label: label + ":", Text: "nobody is given in this design: add [sitter]."}
 	}
-	name := ""
-	if label != "YOUR OWNER" {
-		name = plain(short(loads[0].Sitter)) + " "
-	}
-	for _, l := range loads {
-		if !l.Upright() && l.Asked() {
-			return Line{Label: label + ":", Text: v.whyNot(l) + ".", Bad: true}
+	var wrong []string
+	if fallen := fallenOf(loads); len(fallen) > 0 {
+		text := v.whyNot(fallen[0])
+		if len(fallen) > 1 {
+			text += "; nor does it stand with " + list(v.names(fallen[1:], loads))
 		}
+		wrong = append(wrong, text)
 	}
 	if failing := failingOf(loads, r.Limits); len(failing) > 0 {
 		fault := "nearer to going over than we like"
 		if v.kind == piece.Cradle {
 			fault = "tilted further at rest than we like"
 		}
-		return Line{Label: label + ":", Text: v.named(failing, label) + " " + fault + ".", Bad: true}
+		wrong = append(wrong, v.named(failing, loads)+" "+fault)
 	}
-	if back := piece.LeastBack(loads); label == "OTHERS" && back.Balance.Back.Exists() {
+	if len(wrong) > 0 {
+		return Line{Label: label + ":", Text: strings.Join(wrong, "; ") + ".", Bad: true}
+	}
+	back := piece.LeastBack(loads)
+	if label == "OTHERS" && back.Balance.Back.Exists() {
 		return Line{Label: label + ":", Text: fmt.Sprintf("all keep the limits; least: %s, %s.", plain(short(back.Name)), v.degrees(back.Balance.Back.Angle))}
 	}
-	text := name + v.stands(loads[0])
-	if back := piece.LeastBack(loads); back.Balance.Back.Exists() {
+	first := loads[0]
+	text := v.stands(first)
+	if label != "YOUR OWNER" {
+		text = plain(short(first.Sitter)) + " " + text
+	}
+	switch {
+	case !back.Balance.Back.Exists():
+	case back.Sitter != first.Sitter: // a number stands beside the name of its own person
+		text += fmt.Sprintf("; least: %s keeps %s", plain(short(back.Name)), v.degrees(back.Balance.Back.Angle))
+	default:
 		text += ", keeps " + v.degrees(back.Balance.Back.Angle)
 		if back.Posture != person.Unsaid {
 			text += " " + back.Posture.String()
@@ -104,12 +106,23 @@ func (v voice) group(label string, loads []*piece.Load, r piece.Report) Line {
 	return Line{Label: label + ":", Text: text + "."}
 }
 
-// failingOf returns the loads, out of some, on which a limit does not hold.
+// fallenOf returns the loads, out of some of which a rest is asked, that have none.
+func fallenOf(loads []*piece.Load) []*piece.Load {
+	var fallen []*piece.Load
+	for _, l := range loads {
+		if l.Asked() && !l.Upright() {
+			fallen = append(fallen, l)
+		}
+	}
+	return fallen
+}
+
+// failingOf returns the loads, out of some, that rest and on which a limit does not hold.
 func failingOf(loads []*piece.Load, limits []piece.Limit) []*piece.Load {
 	var failing []*piece.Load
 	for _, l := range loads {
 		for _, limit := range limits {
-			if !limit.Holds && limit.Load == l.Name && !slices.Contains(failing, l) {
+			if !limit.Holds && limit.Load == l.Name && l.Upright() && !slices.Contains(failing, l) {
 				failing = append(failing, l)
 			}
 		}
@@ -117,16 +130,23 @@ func failingOf(loads []*piece.Load, limits []piece.Limit) []*piece.Load {
 	return failing
 }
 
-// named joins the names of loads, and the verb that goes with them.
-func (v voice) named(loads []*piece.Load, label string) string {
+// names returns what some loads of a group are called: where the owner is all of it, the postures.
+func (v voice) names(loads, group []*piece.Load) []string {
+	alone := !slices.ContainsFunc(group, func(l *piece.Load) bool { return l.Role != piece.Owner || l.Sitter != group[0].Sitter })
 	var names []string
 	for _, l := range loads {
 		name := plain(short(l.Name))
-		if label == "YOUR OWNER" && l.Posture != person.Unsaid {
+		if alone && l.Posture != person.Unsaid {
 			name = l.Posture.String()
 		}
 		names = append(names, name)
 	}
+	return names
+}
+
+// named joins the names of loads, and the verb that goes with them.
+func (v voice) named(loads, group []*piece.Load) string {
+	names := v.names(loads, group)
 	if len(names) > 1 {
 		return list(names) + " are"
 	}
@@ -155,11 +175,9 @@ func (v voice) stands(l *piece.Load) string {
 	return fmt.Sprintf("rests %s, rocks in %s s", where, v.seconds(l.Balance.Period))
 }
 
-// hazards says what hazards do to the piece; nothing is asked of them. Terse, only that
-// they were tried.
-func (v voice) hazards(loads, owner []*piece.Load, terse bool) Line {
-	var said []string
-	bad := false
+// hazards says what hazards do to the piece, those that take it over first; nothing is asked of them.
+func (v voice) hazards(loads, owner []*piece.Load) Line {
+	var over, said []string
 	for _, l := range loads {
 		b, name := l.Balance, plain(short(l.Name))
 		if l.Posture == person.ArmsBehindHead && len(owner) > 0 && l.Sitter == owner[0].Sitter {
@@ -168,24 +186,18 @@ func (v voice) hazards(loads, owner []*piece.Load, terse bool) Line {
 		switch lift := min(b.Back.Lift, b.Forward.Lift); {
 		case b.Outcome == sim.NoRest:
 			arm, _ := l.Rig.Righting(0)
-			said = append(said, fmt.Sprintf("%s: goes over %s", name, v.over(arm > 0)))
-			bad = true
+			over = append(over, fmt.Sprintf("%s: goes over %s", name, v.over(arm > 0)))
 		case b.Outcome != sim.Rocks:
-			said = append(said, v.whyNot(l))
-			bad = true
+			over = append(over, v.whyNot(l))
 		case !l.Upright():
-			said = append(said, name+": goes right over, on to its tips")
-			bad = true
+			over = append(over, name+": goes right over, on to its tips")
 		case math.IsNaN(lift):
 			said = append(said, fmt.Sprintf("%s: rests tilted %s", name, v.degrees(math.Abs(b.Rest.Tilt))))
 		default:
 			said = append(said, fmt.Sprintf("%s: %s of lift left", name, v.with(lift, quantity.Length)))
 		}
 	}
-	if terse && len(said) > 1 {
-		said = []string{fmt.Sprintf("%d were tried: see --all", len(said))}
-	}
-	return Line{Label: "HAZARDS:", Text: strings.Join(said, "; ") + ".", Bad: bad}
+	return Line{Label: "HAZARDS:", Text: strings.Join(append(over, said...), "; ") + ".", Bad: len(over) > 0}
 }
 
 // whyNot says why a load has no rest.
