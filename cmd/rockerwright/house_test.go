@@ -26,7 +26,7 @@ var mayImport = map[string][]string{
 	"sim/quantity":     {},
 	"sim/readings":     {"rocker", "body", "sim", gonum},
 	"sim/motion":       {"rocker", "body", "sim", gonum},
-	"sim/piece":        {"rocker", "body", "body/person", "sim", "sim/motion", "sim/readings", "sim/quantity", gonum},
+	"sim/piece":        {"rocker", "rocker/bench", "body", "body/person", "sim", "sim/motion", "sim/readings", "sim/quantity", gonum},
 	"sim/size":         {"rocker", "rocker/bench", "body", "body/person", "sim", "sim/quantity", "sim/piece", gonum},
 	"sim/layout":       {"rocker", "rocker/bench", "body", "body/person", "sim", "sim/quantity", "sim/piece", gonum},
 	"plots":            {"rocker", "body", "body/person", "sim", "sim/motion", "sim/quantity", "sim/piece", "sim/size", gonum, plot, fpdf},

@@ -42,7 +42,8 @@ type reportJSON struct {
 	People  []personJSON  `json:"people"`
 	Fit     []fitJSON     `json:"fit"`
 	May     *mayJSON      `json:"who_may_sit"`
-	Bending []bendingJSON `json:"bending,omitempty"` // of the rockers, where their sizes are given
+	Beyond  []beyondJSON  `json:"legs_beyond,omitempty"` // the rockers, where nothing carries them
+	Bending []bendingJSON `json:"bending,omitempty"`     // of the rockers, where their sizes are given
 
 	Survives *survivalJSON `json:"survives,omitempty"` // of the worst of the loads that are asked something
 }
@@ -143,7 +144,7 @@ func reportOf(r piece.Report, released []float64) reportJSON {
 		Design: r.Design.Title, Kind: r.Design.Kind.String(),
 		Loads:  make([]loadJSON, len(r.Loads)),
 		Limits: limitsOf(r.Limits), Look: limitsOf(r.Look), Notes: words.Notes(r),
-		People: peopleOf(r), Fit: fitOf(r), May: mayOf(r.May), Bending: bendingOf(r),
+		People: peopleOf(r), Fit: fitOf(r), May: mayOf(r.May), Beyond: beyondOf(r), Bending: bendingOf(r),
 	}
 	if r.Survives != nil {
 		one := survivalOf(*r.Survives)

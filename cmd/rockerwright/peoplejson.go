@@ -56,6 +56,30 @@ type bendingJSON struct {
 	Across number `json:"short_grain_share_most"`
 }
 
+// A beyondJSON is a pair of legs beyond an end of the rockers.
+type beyondJSON struct {
+	Legs  string `json:"legs"`
+	End   string `json:"end"`
+	By    number `json:"by_m"`
+	Taken bool   `json:"taken"`
+}
+
+func beyondOf(r piece.Report) []beyondJSON {
+	var list []beyondJSON
+	for _, b := range r.Beyond {
+		list = append(list, beyondJSON{b.Which.String(), endOf(b.Tail), number(b.By), b.Taken})
+	}
+	return list
+}
+
+// endOf names an end of the rockers.
+func endOf(tail bool) string {
+	if tail {
+		return "tail"
+	}
+	return "nose"
+}
+
 func peopleOf(r piece.Report) []personJSON {
 	list := []personJSON{}
 	for _, one := range r.Somebody {
@@ -108,11 +132,7 @@ func giveOf(g *piece.Give) *giveJSON {
 func bendingOf(r piece.Report) []bendingJSON {
 	var list []bendingJSON
 	for _, b := range r.Bending {
-		end := "nose"
-		if b.Tail {
-			end = "tail"
-		}
-		list = append(list, bendingJSON{end, b.Load, number(b.Force), number(b.Along.Most), number(b.Across.Most)})
+		list = append(list, bendingJSON{endOf(b.Tail), b.Load, number(b.Force), number(b.Along.Most), number(b.Across.Most)})
 	}
 	return list
 }

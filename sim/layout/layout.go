@@ -5,7 +5,6 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
-	"rockerwright/rocker"
 	"rockerwright/rocker/bench"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
@@ -72,8 +71,8 @@ func Of(d piece.Design, o Options) (Layout, error) {
 // rocker lays out the rocker itself.
 func (l *Layout) rocker() error {
 	k := l.Design.Rocker
-	l.Rocker = bench.Rocker{Edge: l.Report.Edge, Depth: k.DepthOr(), Width: k.WidthOr(), Sole: k.Sole,
-		Nose: l.end(k.NoseEnd), Tail: l.end(k.TailEnd)}
+	l.Rocker = k.OnBench(l.Report.Edge)
+	l.Rocker.Nose, l.Rocker.Tail = l.end(k.NoseEnd), l.end(k.TailEnd)
 	l.Usual = k.Depth == 0 || k.Width == 0
 	if l.Made = k.Made; l.Made == piece.NotSaid {
 		l.Made, l.MadeTaken = piece.Laminated, true
@@ -81,14 +80,8 @@ func (l *Layout) rocker() error {
 			l.Made = piece.Sawn // strips follow the floor edge, and a straight top would cut them all
 		}
 	}
-	switch k.Top {
-	case piece.Straight:
-		l.Rocker.Top = rocker.Straight
-	case piece.Taper:
-		if k.NoseDepth == 0 && k.TailDepth == 0 {
-			return &piece.KeyError{Key: "rocker.nose_depth", Reason: "a tapered rocker needs its depth at the nose, at the tail, or both", Example: `nose_depth = "1-1/4"`}
-		}
-		l.Rocker.NoseDepth, l.Rocker.TailDepth = k.NoseDepth, k.TailDepth
+	if k.Top == piece.Taper && k.NoseDepth == 0 && k.TailDepth == 0 {
+		return &piece.KeyError{Key: "rocker.nose_depth", Reason: "a tapered rocker needs its depth at the nose, at the tail, or both", Example: `nose_depth = "1-1/4"`}
 	}
 	if track, known := l.Design.Track(); known {
 		l.Rocker.Middle = track / 2

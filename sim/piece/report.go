@@ -28,6 +28,7 @@ type Report struct {
 	Misfits  []Misfit   // who does not fit, and how
 	May      *May       // who may sit; nil where nobody is posed
 	Survives *Survival  // what the worst of the loads that are asked something comes back from; nil where none rests
+	Beyond   []Beyond   // legs that stand beyond the rockers
 	Bending  []Bending  // of the rockers, where their sizes and wood are given
 
 	Curve        *Curve           // of measured rockers
@@ -80,7 +81,7 @@ func Check(d Design, options Options) (Report, error) {
 		loads[i].read(d, edge, releases)
 	}
 	report.Fit, report.Misfits = d.fit(stands), d.misfits(stands)
-	report.May = d.may(stands)
+	report.May, report.Beyond = d.may(stands), d.beyond(edge)
 	if worst := worstLimited(&report); worst != nil && !options.Brief {
 		survives := d.survival(worst, &loads[0], edge, loads)
 		report.Survives = &survives

@@ -6,6 +6,7 @@ import (
 
 	"rockerwright/body"
 	"rockerwright/rocker"
+	"rockerwright/rocker/bench"
 )
 
 // Usual sizes of a rocker where none are drawn, m; our judgement: 2 1/4 in deep and
@@ -103,6 +104,19 @@ func (r Rocker) strip(edge rocker.Profile, depth float64) (rocker.Strip, error) 
 		return edge.Tapered(depth, or(r.NoseDepth, depth), or(r.TailDepth, depth))
 	}
 	return edge.Strip(depth, rocker.Concentric)
+}
+
+// OnBench returns one rocker as it stands on the bench, of the usual sizes where none are drawn, with square
+// ends. A taper of no other depth at its tips is none.
+func (r Rocker) OnBench(edge rocker.Profile) bench.Rocker {
+	b := bench.Rocker{Edge: edge, Depth: r.DepthOr(), Width: r.WidthOr(), Sole: r.Sole}
+	switch r.Top {
+	case Straight:
+		b.Top = rocker.Straight
+	case Taper:
+		b.NoseDepth, b.TailDepth = r.NoseDepth, r.TailDepth
+	}
+	return b
 }
 
 // depthAt returns the depth so far along the floor edge from a tip, m.

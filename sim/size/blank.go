@@ -3,7 +3,6 @@ package size
 import (
 	"math"
 
-	"rockerwright/rocker"
 	"rockerwright/rocker/bench"
 	"rockerwright/sim/piece"
 )
@@ -11,8 +10,7 @@ import (
 // blank returns the length and width of the board that a rocker is sawn from, m; not a number
 // where the rocker has no outline.
 func blank(r piece.Report) (length, width float64) {
-	drawn := r.Design.Rocker
-	outline, err := bench.Rocker{Edge: r.Edge, Depth: drawn.DepthOr(), Top: rocker.Top(drawn.Top)}.Outline()
+	outline, err := r.Design.Rocker.OnBench(r.Edge).Outline()
 	if err != nil {
 		return math.NaN(), math.NaN()
 	}

@@ -39,6 +39,7 @@ func (v voice) advice(r piece.Report, command Command, remarks remarks) []Line {
 		}
 	}
 	lines = append(lines, v.measured(r)...)
+	lines = append(lines, v.beyond(r)...)
 	lines = append(lines, v.weak(r)...)
 	lines = append(lines, v.fitLine(r)...)
 	lines = append(lines, v.misfits(r)...)
@@ -46,6 +47,24 @@ func (v voice) advice(r piece.Report, command Command, remarks remarks) []Line {
 		lines = append(lines, Line{Text: fmt.Sprintf("Estimated, not given: how the %s's %s is spread (moves rests %s).", v.piece(), v.with(r.Design.Piece.Mass, quantity.Mass), v.degrees(max(s.EmptyRest, s.Rest)))})
 	}
 	return append(lines, v.disclaimer())
+}
+
+// beyond says which legs stand beyond the rockers.
+func (v voice) beyond(r piece.Report) []Line {
+	var lines []Line
+	for _, b := range r.Beyond {
+		nose, tail := v.tips()
+		if b.Tail {
+			nose = tail
+		}
+		stand := "stand"
+		if b.Taken {
+			stand = "are not drawn; taken " + takenUnder(b.Which) + " they would stand"
+		}
+		lines = append(lines, Line{Text: fmt.Sprintf("LEGS: the %s legs %s %s beyond the %s: nothing carries them there. Lengthen the %s, or draw them where they stand: [[leg]] at.",
+			b.Which, stand, v.with(b.By, quantity.Length), nose, nose), Bad: true})
+	}
+	return lines
 }
 
 // cause says what limits the worst of the limits.

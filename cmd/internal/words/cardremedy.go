@@ -78,9 +78,8 @@ func (v voice) takenBlock(l layout.Layout) Block {
 // taken says what was taken where nothing was drawn; "" where all was.
 func (v voice) taken(l layout.Layout) string {
 	var texts []string
-	places := map[piece.Which]string{piece.Front: "front legs plumb under the seat's front edge", piece.Rear: "rear legs plumb under where back and seat meet"}
 	for _, w := range l.Taken {
-		texts = append(texts, places[w])
+		texts = append(texts, fmt.Sprintf("%s legs plumb %s", w, takenUnder(w)))
 	}
 	if l.Usual {
 		texts = append(texts, fmt.Sprintf("rockers %s deep and %s wide", v.with(l.Rocker.Depth, quantity.Length), v.with(l.Rocker.Width, quantity.Length)))
@@ -100,7 +99,15 @@ func (v voice) taken(l layout.Layout) string {
 		said = "NOT DRAWN, SO TAKEN: " + strings.Join(texts, "; ") + "."
 	}
 	for _, w := range l.Astray {
-		said += fmt.Sprintf(" NOT DRAWN, SO LEFT OUT: the %s legs, which miss this rocker %s.", w, strings.Split(places[w], " plumb ")[1])
+		said += fmt.Sprintf(" NOT DRAWN, SO LEFT OUT: the %s legs, which miss this rocker %s.", w, takenUnder(w))
 	}
 	return strings.TrimSpace(said)
+}
+
+// takenUnder says where legs that are not drawn are taken to stand.
+func takenUnder(w piece.Which) string {
+	if w == piece.Front {
+		return "under the seat's front edge"
+	}
+	return "under where back and seat meet"
 }

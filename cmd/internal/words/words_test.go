@@ -211,6 +211,7 @@ func TestVerdicts(t *testing.T) {
 		{"holds", func(*piece.Design) {}, []string{"YOUR OWNER: rests a little back, rocks in 2.1 s", "OTHERS: all keep the limits; least: large man", "HAZARDS: child on the tail"}},
 		{"short tail", func(d *piece.Design) { d.Rocker.Tail = 11 * inch }, []string{"lying back is nearer to going over than we like", "NO", "the length of the tail", "Try next:", "rockerwright check chair.toml rocker.tail="}},
 		{"above the centre", func(d *piece.Design) { d.Rocker.Radius = 23 * inch }, []string{"above the arc centre", "does not stand", "owner, sitting stands"}},
+		{"a short nose", func(d *piece.Design) { d.Rocker.Nose = 5.875 * inch }, []string{"LEGS: the front legs are not drawn", "beyond the nose: nothing carries them"}},
 		{"nobody", func(d *piece.Design) { d.Sitters = nil }, []string{"nobody is given", "add [sitter]", "OTHERS: all keep"}},
 		{"the piece alone", func(d *piece.Design) {
 			d.Sitters = nil
