@@ -43,6 +43,7 @@ type reportJSON struct {
 	Fit     []fitJSON     `json:"fit"`
 	May     *mayJSON      `json:"who_may_sit"`
 	Bending []bendingJSON `json:"bending,omitempty"` // of the rockers, where their sizes are given
+	Rockers []rockerJSON  `json:"rockers,omitempty"` // fitted to the rises or points of the floor edge
 
 	Survives *survivalJSON `json:"survives,omitempty"` // of the worst of the loads that are asked something
 }
@@ -144,6 +145,9 @@ func reportOf(r piece.Report, released []float64) reportJSON {
 		Loads:  make([]loadJSON, len(r.Loads)),
 		Limits: limitsOf(r.Limits), Look: limitsOf(r.Look), Notes: words.Notes(r),
 		People: peopleOf(r), Fit: fitOf(r), May: mayOf(r.May), Bending: bendingOf(r),
+	}
+	if r.Curve != nil && r.Curve.Drawn != nil {
+		j.Rockers = []rockerJSON{rockerOf("drawn", r.Curve.Drawn)}
 	}
 	if r.Survives != nil {
 		one := survivalOf(*r.Survives)

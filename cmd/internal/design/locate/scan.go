@@ -101,7 +101,7 @@ func (s *scan) header() {
 	at := s.at(start)
 	names := s.keys("]\n")
 	s.restOfLine()
-	if s.tooDeep(len(names), start) {
+	if s.bound != nil {
 		return
 	}
 	path := ""
@@ -145,8 +145,7 @@ func (s *scan) keys(ends string) []string {
 	for s.pos < len(s.text) && strings.IndexByte(ends, s.text[s.pos]) < 0 {
 		s.skip(" \t.")
 		start := s.pos
-		if len(names) > deepest {
-			s.tooDeep(len(names), start)
+		if s.tooDeep(len(names)+1, start) {
 			return names
 		}
 		if s.pos < len(s.text) && (s.text[s.pos] == '"' || s.text[s.pos] == '\'') {
