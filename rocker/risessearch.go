@@ -55,7 +55,7 @@ const toEach = 3
 func (r Rises) ordered(b *bow) bool {
 	before := r.at(0)
 	for _, x := range append(append([]float64(nil), b.joint...), r.at(len(r.Rise)-1)) {
-		if x > before-(toEach-0.5)*r.Spacing {
+		if x > before-(toEach-0.5)*r.apart() {
 			return false
 		}
 		before = x

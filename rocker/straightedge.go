@@ -6,9 +6,10 @@ import (
 )
 
 // Rises are readings of a straightedge under a rocker that stands with its low point on
-// it: how far the floor edge rises from it at even stations.
+// it: how far the floor edge rises from it at stations, even or anywhere.
 type Rises struct {
-	Spacing float64   // between stations along the straightedge, m
+	Spacing float64   // between even stations along the straightedge, m
+	Ahead   []float64 // where stations that are not even lie, falling from the nose to the tail, m; nil for even ones
 	Low     int       // index of the station nearest the low point
 	Rise    []float64 // at each station from the nose to the tail, m
 	Error   float64   // standard deviation of one reading, m; zero means ReadingError
@@ -43,14 +44,29 @@ func (r Rises) deviation() float64 {
 }
 
 // at returns how far ahead of the low point's station the i-th lies, m.
-func (r Rises) at(i int) float64 { return float64(r.Low-i) * r.Spacing }
+func (r Rises) at(i int) float64 {
+	if r.Ahead != nil {
+		return r.Ahead[i] - r.Ahead[r.Low]
+	}
+	return float64(r.Low-i) * r.Spacing
+}
+
+// apart returns the spacing of the stations, m; of uneven ones the mean.
+func (r Rises) apart() float64 {
+	if n := len(r.Ahead); n > 1 {
+		return (r.Ahead[0] - r.Ahead[n-1]) / float64(n-1)
+	}
+	return r.Spacing
+}
 
 // check returns what no rises can be.
 func (r Rises) check() error {
 	switch {
 	case len(r.Rise) < fewest:
 		return &RisesError{-1, fmt.Sprintf("%d stations are too few; read five or more", len(r.Rise))}
-	case !(r.Spacing > 0) || math.IsInf(r.Spacing, 1):
+	case r.Ahead != nil && len(r.Ahead) != len(r.Rise):
+		return &RisesError{-1, "there are as many stations as rises"}
+	case !(r.apart() > 0) || math.IsInf(r.apart(), 1):
 		return &RisesError{-1, "the spacing of the stations is more than 0"}
 	case !(r.Error >= 0) || math.IsInf(r.Error, 1):
 		return &RisesError{-1, "the error of one reading is 0 (the usual one) or more"}
@@ -58,8 +74,11 @@ func (r Rises) check() error {
 		return &RisesError{-1, "the low point lies between the ends, with a station on either side"}
 	}
 	for i, y := range r.Rise {
-		if math.IsNaN(y) || math.Abs(y) > r.Spacing*float64(len(r.Rise)) {
+		if math.IsNaN(y) || math.Abs(y) > r.apart()*float64(len(r.Rise)) {
 			return &RisesError{i, fmt.Sprintf("%g m is no rise of this rocker", y)}
+		}
+		if i > 0 && !(r.at(i) < r.at(i-1)) {
+			return &RisesError{i, "the stations go from the nose to the tail, each behind the one before"}
 		}
 	}
 	return nil

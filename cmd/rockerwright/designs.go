@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"rockerwright/cmd/internal/design"
+	"rockerwright/sim/quantity"
 )
 
 // exampleName is what messages call the built-in design.
@@ -14,17 +15,9 @@ const exampleName = "built-in example"
 // readDesigns reads the files and the changes of a call, and returns each combination of
 // a file with one value of each change.
 func readDesigns(args []string) (paths []string, variants []variant, err error) {
-	var changes []change
-	for _, arg := range args {
-		if _, err := os.Stat(arg); err == nil { // a file, whatever its name looks like
-			paths = append(paths, arg)
-			continue
-		}
-		if key, values, ok := design.SplitChange(arg); ok {
-			changes = append(changes, change{key, values})
-			continue
-		}
-		paths = append(paths, arg)
+	paths, changes, err := parted(args, isThere)
+	if err != nil {
+		return nil, nil, err
 	}
 	var files []*design.File
 	for _, path := range paths {
@@ -57,6 +50,35 @@ func readDesigns(args []string) (paths []string, variants []variant, err error) 
 	return paths, variants, nil
 }
 
+// isThere reports whether there is a file or a folder of a name.
+func isThere(name string) bool {
+	_, err := os.Stat(name)
+	return err == nil
+}
+
+// parted parts the words of a call into names and changes; isName knows names that could be taken
+// for something else. The error is of a change that was typed in several words.
+func parted(args []string, isName func(string) bool) (names []string, changes []change, err error) {
+	for i, arg := range args {
+		if isName(arg) {
+			names = append(names, arg)
+			continue
+		}
+		if n, whole := design.Torn(args[i:], isName); n > 1 {
+			return nil, nil, fmt.Errorf("%s: a change is one word, so type: %s", quantity.Shown(strings.Join(args[i:i+n], " "), shownWords), shellWord(quantity.Shown(whole, shownWords)))
+		}
+		if key, values, ok := design.SplitChange(arg); ok {
+			changes = append(changes, change{key, values})
+			continue
+		}
+		names = append(names, arg)
+	}
+	return names, changes, nil
+}
+
+// shownWords is how much of a call is shown in a message, letters.
+const shownWords = 200
+
 // A change is one entry of a design, and the values it is to have, one after another.
 type change struct {
 	key    string
@@ -67,6 +89,9 @@ type change struct {
 func (c change) applied(variants []variant) ([]variant, error) {
 	var changed []variant
 	for _, v := range variants {
+		if err := v.file.Doubtful(c.key, c.values); err != nil {
+			return nil, err
+		}
 		for _, value := range c.values {
 			f := v.file.Clone()
 			if err := f.Set(c.key, value); err != nil {

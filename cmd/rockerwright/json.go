@@ -44,6 +44,7 @@ type reportJSON struct {
 	May     *mayJSON      `json:"who_may_sit"`
 	Beyond  []beyondJSON  `json:"legs_beyond,omitempty"` // the rockers, where nothing carries them
 	Bending []bendingJSON `json:"bending,omitempty"`     // of the rockers, where their sizes are given
+	Rockers []rockerJSON  `json:"rockers,omitempty"`     // fitted to the rises or points of the floor edge
 
 	Survives *survivalJSON `json:"survives,omitempty"` // of the worst of the loads that are asked something
 }
@@ -145,6 +146,9 @@ func reportOf(r piece.Report, released []float64) reportJSON {
 		Loads:  make([]loadJSON, len(r.Loads)),
 		Limits: limitsOf(r.Limits), Look: limitsOf(r.Look), Notes: words.Notes(r),
 		People: peopleOf(r), Fit: fitOf(r), May: mayOf(r.May), Beyond: beyondOf(r), Bending: bendingOf(r),
+	}
+	if r.Curve != nil && r.Curve.Drawn != nil {
+		j.Rockers = []rockerJSON{rockerOf("drawn", r.Curve.Drawn)}
 	}
 	if r.Survives != nil {
 		one := survivalOf(*r.Survives)

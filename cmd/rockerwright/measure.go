@@ -149,7 +149,7 @@ func findingsOf(d piece.Design, f piece.Findings) findingsJSON {
 		for _, side := range []struct {
 			name string
 			fit  *rocker.RisesFit
-		}{{"left", c.Left}, {"right", c.Right}} {
+		}{{"drawn", c.Drawn}, {"left", c.Left}, {"right", c.Right}} {
 			if side.fit != nil {
 				j.Rockers = append(j.Rockers, rockerOf(side.name, side.fit))
 			}

@@ -39,14 +39,12 @@ An existing file is never written over.`,
 // startNew prints or writes a starting design.
 func startNew(out io.Writer, args []string) error {
 	kind, path := "chair", ""
-	var names []string
-	var changes []change
-	for _, arg := range args {
-		if key, values, ok := design.SplitChange(arg); ok {
-			changes = append(changes, change{key, values})
-			continue
-		}
-		names = append(names, arg)
+	names, changes, err := parted(args, func(word string) bool {
+		_, found := design.Start(word)
+		return found
+	})
+	if err != nil {
+		return err
 	}
 	switch len(names) {
 	case 0:
@@ -61,7 +59,7 @@ func startNew(out io.Writer, args []string) error {
 	if !found {
 		return fmt.Errorf("there is no starting design %q; there are %s. For example: rockerwright new chair mine.toml", kind, strings.Join(design.Starts(), ", "))
 	}
-	text, err := filled(kind, text, changes)
+	text, err = filled(kind, text, changes)
 	if err != nil {
 		return err
 	}
@@ -86,6 +84,9 @@ func filled(kind, text string, changes []change) (string, error) {
 		return "", err
 	}
 	for _, c := range changes {
+		if err := f.Doubtful(c.key, c.values); err != nil {
+			return "", err
+		}
 		if len(c.values) > 1 {
 			return "", fmt.Errorf("%s: new takes one value for each entry", c.key)
 		}

@@ -44,9 +44,11 @@ func rootCommand() *cobra.Command {
 		RunE: func(cmd *cobra.Command, _ []string) error {
 			return welcome(cmd)
 		},
+		Version:       version,
 		SilenceErrors: true,
 		SilenceUsage:  true,
 	}
+	root.SetVersionTemplate(versionLine())
 	root.CompletionOptions.DisableDefaultCmd = true
 	root.SetHelpCommand(&cobra.Command{Use: "help [command]", Short: "explain a command", RunE: helpFor(root)})
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {

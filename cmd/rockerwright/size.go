@@ -80,6 +80,11 @@ func sizeOf(out io.Writer, args []string, flags sizeFlags) error {
 		return fmt.Errorf("size takes one design at a time: name one file, and one value for each change")
 	}
 	file := variants[0].file
+	if flags.write != "" {
+		if err := file.Rewritable(); err != nil {
+			return err
+		}
+	}
 	if flags.like == "" {
 		return sizeFor(out, file, flags)
 	}

@@ -21,8 +21,12 @@ func versionCommand() *cobra.Command {
 			return nil
 		},
 		RunE: func(cmd *cobra.Command, _ []string) error {
-			_, err := fmt.Fprintf(cmd.OutOrStdout(), "rockerwright %s (%s, %s/%s)\n", version, runtime.Version(), runtime.GOOS, runtime.GOARCH)
+			_, err := fmt.Fprint(cmd.OutOrStdout(), versionLine())
 			return err
 		},
 	}
+}
+
+func versionLine() string {
+	return fmt.Sprintf("rockerwright %s (%s, %s/%s)\n", version, runtime.Version(), runtime.GOOS, runtime.GOARCH)
 }

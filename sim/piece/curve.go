@@ -9,35 +9,45 @@ import (
 	"rockerwright/rocker"
 )
 
-// A Curve is what the rises of a straightedge say of the rockers.
+// A Curve is what the rises of a straightedge, or points of the edge, say of the rockers.
 type Curve struct {
 	Left, Right *rocker.RisesFit // nil where it was not read
+	Drawn       *rocker.RisesFit // of rises or points that stand for the drawing of both; else nil
 	Fit         rocker.RisesFit  // of both, their mean
 	Apart       float64          // the largest difference of left and right, m; above zero where left is higher
 	Station     int              // where that is, counted from 1 at the nose
 	One         bool             // left and right are one curve, as far as was read
 }
 
-// profile returns the floor edge, as drawn or as measured, and of a measured one what was
-// found.
+// profile returns the floor edge, as drawn or as measured, and of one that was read off an edge
+// what was found.
 func (d Design) profile() (rocker.Profile, *Curve, error) {
-	if !d.Measured.curved() {
+	ways := d.Rocker.ways()
+	var curve *Curve
+	var err error
+	key := "measured"
+	switch {
+	case d.Measured.curved() && len(ways) > 0:
+		err = &KeyError{Key: "rocker", Reason: "the rockers' curve is given twice, drawn here and measured by rises in [measured]: keep one (nose and tail stay)"}
+	case d.Measured.curved():
+		curve, err = d.Measured.curve()
+	case d.Rocker.traced():
+		key = "rocker." + ways[0]
+		curve, err = d.Rocker.curve()
+	default:
 		edge, err := d.Rocker.Profile()
 		return edge, nil, err
 	}
-	if d.Rocker.Radius != 0 || len(d.Rocker.Arcs) > 0 {
-		return rocker.Profile{}, nil, &KeyError{Key: "rocker", Reason: "the rockers' curve is given twice, drawn here and measured by rises in [measured]: keep one (nose and tail stay)"}
-	}
-	curve, err := d.Measured.curve()
 	if err != nil {
 		return rocker.Profile{}, nil, err
 	}
 	spans, nose := curve.Fit.Spans(d.Rocker.Nose, d.Rocker.Tail)
 	edge, err := rocker.Chain(nose, spans...)
-	if err != nil {
-		return edge, nil, &KeyError{Key: "measured", Reason: "these rises make no rocker: " + err.Error()}
+	var span *rocker.SpanError
+	if errors.As(err, &span) {
+		err = &KeyError{Key: key, Reason: "what was read makes no rocker: " + span.Reason}
 	}
-	return edge, curve, nil
+	return edge, curve, err
 }
 
 // curve fits the rises that were read.
@@ -45,15 +55,12 @@ func (m Measured) curve() (*Curve, error) {
 	if len(m.Left) > 0 && len(m.Right) > 0 && len(m.Left) != len(m.Right) {
 		return nil, &KeyError{Key: "measured.right", Reason: fmt.Sprintf("left has %d rises and right %d: read both at the same stations", len(m.Left), len(m.Right))}
 	}
-	low := int(m.LowPoint) - 1
-	if m.LowPoint == 0 {
-		low = rocker.LowStation(mean(m.Left, m.Right))
-	}
-	if m.LowPoint != math.Trunc(m.LowPoint) || low < 1 || low > max(len(m.Left), len(m.Right))-2 {
-		return nil, &KeyError{Key: "measured.low_point", Reason: "say which station is the low point, counted from 1 at the nose, with stations on either side of it", Example: "low_point = 8"}
+	low, err := lowStation("measured.low_point", m.LowPoint, mean(m.Left, m.Right))
+	if err != nil {
+		return nil, err
 	}
 	if m.Spacing <= 0 {
-		return nil, &KeyError{Key: "measured.spacing", Reason: "rises need the spacing of their stations", Example: "spacing = 2"}
+		return nil, noSpacing("measured.spacing")
 	}
 	of := func(rise []float64) rocker.Rises { return rocker.Rises{Spacing: m.Spacing, Low: low, Rise: rise} }
 	c := &Curve{One: true}
@@ -68,7 +75,7 @@ func (m Measured) curve() (*Curve, error) {
 		}
 		fit, err := of(side.rise).Fit()
 		if err != nil {
-			return nil, risesError(side.name, err)
+			return nil, risesError("measured."+side.name, err)
 		}
 		*side.fit = &fit
 		if fit.Suspect >= 0 {
@@ -81,9 +88,8 @@ func (m Measured) curve() (*Curve, error) {
 	}
 	both := of(mean(left, right))
 	both.Error = rocker.ReadingError / math.Sqrt2
-	var err error
 	if c.Fit, err = both.Fit(); err != nil {
-		return nil, risesError("left", err)
+		return nil, risesError("measured.left", err)
 	}
 	var station int
 	c.Apart, station, c.One, err = rocker.Agree(of(left), of(right))
@@ -106,13 +112,29 @@ func mean(left, right []float64) []float64 {
 	return both
 }
 
-// risesError returns an error of package rocker with its place in the design.
-func risesError(side string, err error) error {
+// lowStation returns the index of the station at the low point, given by its number from 1, or
+// the lowest where that is 0. key is where it is given.
+func lowStation(key string, number float64, rise []float64) (int, error) {
+	low := int(number) - 1
+	if number == 0 {
+		low = rocker.LowStation(rise)
+	}
+	if number != math.Trunc(number) || low < 1 || low > len(rise)-2 {
+		return 0, &KeyError{Key: key, Reason: "say which station is the low point, counted from 1 at the nose, with stations on either side of it", Example: lastOf(key) + " = 8"}
+	}
+	return low, nil
+}
+
+func noSpacing(key string) error {
+	return &KeyError{Key: key, Reason: "rises need the spacing of their stations", Example: "spacing = 2"}
+}
+
+// risesError returns an error of package rocker with its place in the design, the list of rises.
+func risesError(key string, err error) error {
 	var wrong *rocker.RisesError
 	if !errors.As(err, &wrong) {
 		return err
 	}
-	key := "measured." + side
 	if wrong.Station >= 0 {
 		key = fmt.Sprintf("%s.%d", key, wrong.Station+1)
 	}

@@ -34,13 +34,18 @@ type Design struct {
 	Shop     Shop
 }
 
-// A Rocker is the curve, and the strip of wood it is cut on. Either Radius and Tail
-// or Arcs are given.
+// A Rocker is the curve, and the strip of wood it is cut on. Radius and Tail, Arcs, Rises or
+// Points are given; with Rises and Points a Nose or Tail of zero is as far as they reach.
 type Rocker struct {
 	Radius float64 // of the floor edge
 	Nose   float64 // along the floor edge from the low point to the nose tip
 	Tail   float64 // along the floor edge from the low point to the tail tip
 	Arcs   []Arc   // from nose to tail
+
+	Rises   []float64 // from a straightedge under the low point to the floor edge, from the nose
+	Spacing float64   // of their stations
+	Origin  float64   // which station is the low point, counted from 1; zero: the lowest
+	Points  []r2.Vec  // of the floor edge, from the nose, ahead of the low point and over the floor
 
 	Depth   float64 // of one rocker, floor edge to top edge
 	Width   float64 // of one rocker, across

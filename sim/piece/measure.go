@@ -47,11 +47,14 @@ func (m Measure) Given(d *Design) {
 // rocks; that does not hang on the sizes of legs and panels.
 var madeIn = []string{"rocker", "seat", "bed", "back", "arms", "piece", "part", "body"}
 
+// read are the measures of the rocker that were read off an edge, not drawn.
+var read = []string{"rocker.rises.N", "rocker.spacing", "rocker.origin", "rocker.points.N.x", "rocker.points.N.y"}
+
 // Made reports whether the measure is of the piece, which a shop makes, and not of people,
 // readings, floor, limits or wishes.
 func (m Measure) Made() bool {
 	section, _, _ := strings.Cut(m.Key, ".")
-	return slices.Contains(madeIn, section)
+	return slices.Contains(madeIn, section) && !slices.Contains(read, m.Key)
 }
 
 // A Choice is an entry of a design that is a word or a text.
@@ -95,7 +98,7 @@ func (d *Design) Choice(key string) (Choice, func(word string) error, error) {
 		}
 		return c, func(word string) error {
 			if c.Words != nil && !slices.Contains(c.Words, word) {
-				return &KeyError{Key: key, Reason: fmt.Sprintf("%q is not one of: %s", word, strings.Join(c.Words, ", ")), Example: fmt.Sprintf("%s = %q", lastOf(key), c.Words[0])}
+				return &KeyError{Key: key, Reason: fmt.Sprintf("%q is not one of: %s", quantity.Shown(word, 40), strings.Join(c.Words, ", ")), Example: fmt.Sprintf("%s = %q", lastOf(key), c.Words[0])}
 			}
 			c.set(d, n, word)
 			return nil
@@ -113,10 +116,7 @@ func lastOf(key string) string { return key[strings.LastIndexByte(key, '.')+1:] 
 // general turns "sitter.2.weight" into "sitter.N.weight" and 1, and checks that the
 // design has so many.
 func (d *Design) general(key string) (general string, n int, err error) {
-	for _, list := range []struct {
-		name, one string
-		have      int
-	}{{"sitter", "sitter", len(d.Sitters)}, {"part", "part", len(d.Parts)}, {"leg", "leg", len(d.Legs)}, {"panel", "panel", len(d.Panels)}, {"rocker.arcs", "arc", len(d.Rocker.Arcs)}, {"measured.left", "rise", len(d.Measured.Left)}, {"measured.right", "rise", len(d.Measured.Right)}} {
+	for _, list := range d.lists() {
 		rest, found := strings.CutPrefix(key, list.name+".")
 		if !found {
 			continue
@@ -137,9 +137,25 @@ func (d *Design) general(key string) (general string, n int, err error) {
 	return key, 0, nil
 }
 
+// A list is what a design has several of, and how many.
+type list struct {
+	name string
+	have int
+}
+
+func (d *Design) lists() []list {
+	k, m := &d.Rocker, &d.Measured
+	return []list{
+		{"sitter", len(d.Sitters)}, {"part", len(d.Parts)}, {"leg", len(d.Legs)}, {"panel", len(d.Panels)},
+		{"rocker.arcs", len(k.Arcs)}, {"rocker.rises", len(k.Rises)}, {"rocker.points", len(k.Points)},
+		{"measured.left", len(m.Left)}, {"measured.right", len(m.Right)},
+	}
+}
+
 // Clone returns a copy that shares nothing with d.
 func (d Design) Clone() Design {
 	d.Rocker.Arcs = slices.Clone(d.Rocker.Arcs)
+	d.Rocker.Rises, d.Rocker.Points = slices.Clone(d.Rocker.Rises), slices.Clone(d.Rocker.Points)
 	d.Parts = slices.Clone(d.Parts)
 	d.Legs, d.Panels = slices.Clone(d.Legs), slices.Clone(d.Panels)
 	d.Sitters = slices.Clone(d.Sitters)
@@ -163,9 +179,9 @@ func Keys() []string {
 // Keys returns the key of every measure that the design has a field for, in the order of
 // Measures, lists numbered from 1: "sitter.2.weight", of an only sitter or part "sitter.weight".
 func (d *Design) Keys() []string {
-	have := map[string]int{
-		"sitter": len(d.Sitters), "part": len(d.Parts), "leg": len(d.Legs), "panel": len(d.Panels), "rocker.arcs": len(d.Rocker.Arcs),
-		"measured.left": len(d.Measured.Left), "measured.right": len(d.Measured.Right),
+	have := map[string]int{}
+	for _, l := range d.lists() {
+		have[l.name] = l.have
 	}
 	var list []string
 	for _, m := range measures {

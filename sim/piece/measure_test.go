@@ -6,13 +6,15 @@ import (
 	"strings"
 	"testing"
 
+	"gonum.org/v1/gonum/spatial/r2"
+
 	"rockerwright/body/person"
 )
 
 // full is a design with one of each thing there can be.
 func full() Design {
 	return Design{
-		Rocker: Rocker{Arcs: make([]Arc, 1)}, Parts: make([]Part, 1), Legs: make([]Leg, 1), Panels: make([]Panel, 1), Sitters: make([]Sitter, 1),
+		Rocker: Rocker{Arcs: make([]Arc, 1), Rises: make([]float64, 1), Points: make([]r2.Vec, 1)}, Parts: make([]Part, 1), Legs: make([]Leg, 1), Panels: make([]Panel, 1), Sitters: make([]Sitter, 1),
 		Measured: Measured{Left: make([]float64, 1), Right: make([]float64, 1)},
 	}
 }

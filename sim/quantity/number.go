@@ -2,6 +2,7 @@ package quantity
 
 import (
 	"fmt"
+	"math"
 	"regexp"
 	"strconv"
 	"strings"
@@ -67,12 +68,24 @@ func mixed(sign, whole, above, below string) (float64, error) {
 		}
 		n[i] = x
 	}
-	if n[2] == 0 {
+	switch {
+	case n[2] == 0:
 		return 0, fmt.Errorf(", and nothing can be parted into 0")
+	case n[0] > 0 && n[1] >= n[2]:
+		return 0, fmt.Errorf(", and a fraction behind a whole number is less than one (%s)", carried(n))
 	}
 	x := n[0] + n[1]/n[2]
 	if sign == "-" {
 		x = -x
 	}
 	return x, nil
+}
+
+// carried writes a whole number with a fraction of one or more as it is meant.
+func carried(n [3]float64) string {
+	whole, above := n[0]+math.Floor(n[1]/n[2]), math.Mod(n[1], n[2])
+	if above == 0 {
+		return strconv.FormatFloat(whole, 'f', -1, 64)
+	}
+	return fmt.Sprintf("%.0f-%.0f/%.0f", whole, above, n[2])
 }

@@ -112,10 +112,25 @@ func newError(text string, kind Kind, system System, want string) error {
 	if strings.IndexFunc(example, func(r rune) bool { return r == ' ' || r == '/' }) >= 0 {
 		example = `"` + example + `"`
 	}
-	if len(text) > 40 {
-		text = text[:40] + "…"
+	return &Error{Text: Shown(text, 40), Kind: kind, Want: want, Example: example}
+}
+
+// Shown returns a text as a message shows it: at most so many letters, and a question mark for
+// each that is no letter but a control of a terminal.
+func Shown(text string, most int) string {
+	letters := 0
+	for at := range text {
+		if letters++; letters > most {
+			text = text[:at] + "…"
+			break
+		}
 	}
-	return &Error{Text: strings.ToValidUTF8(text, "?"), Kind: kind, Want: want, Example: example}
+	return strings.Map(func(r rune) rune {
+		if unicode.IsControl(r) || unicode.In(r, unicode.Zl, unicode.Zp, unicode.Bidi_Control) {
+			return '?'
+		}
+		return r
+	}, strings.ToValidUTF8(text, "?"))
 }
 
 // A part is one number with its unit, "" where it brings none.
@@ -154,15 +169,18 @@ func readUnit(text string) (name, rest string) {
 	text = strings.TrimLeft(text, " ")
 	end := len(text)
 	for i, r := range text {
-		if starts := unicode.IsDigit(r) || r == '.' || r == '-' && i > 0; starts && !insideUnit(text[:i]) {
+		point := r == '.' && len(text) > i+1 && isDigit(text[i+1]) // else it ends a short form: 42 in.
+		if starts := unicode.IsDigit(r) || point || r == '-' && i > 0; starts && !insideUnit(text[:i]) {
 			end = i
 			break
 		}
 	}
-	name = strings.ToLower(strings.TrimSpace(text[:end]))
+	name = strings.ToLower(strings.TrimSuffix(strings.TrimSpace(text[:end]), "."))
 	name = strings.NewReplacer("·", " ", "²", "2", "³", "3", "^", "", "*", " ").Replace(name)
 	return strings.Join(strings.Fields(name), " "), text[end:]
 }
+
+func isDigit(b byte) bool { return b >= '0' && b <= '9' }
 
 // insideUnit reports whether a digit behind this text is the power of a unit, as in
 // m2 and ft3.

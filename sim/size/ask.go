@@ -25,10 +25,13 @@ func ask(d piece.Design) (question, error) {
 	if err := possible(d); err != nil {
 		return question{}, err
 	}
+	d, err := d.Fitted()
+	if err != nil {
+		return question{}, err
+	}
 	q := question{design: d.Clone(), target: d.Target, limits: d.Limits}
 	q.design.Limits.BackMargin = max(d.Limits.BackMargin, d.Target.BackMargin)
 	q.design.Limits.BackLift = max(d.Limits.BackLift, d.Target.BackLift)
-	var err error
 	if q.drawn, err = piece.Balance(d); err != nil {
 		return q, err
 	}

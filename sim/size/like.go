@@ -50,7 +50,10 @@ type Likeness struct {
 // [*UnsuitedError] where a piece has no radius to scale or no feel to keep.
 func Like(old, wanted piece.Design) (Likeness, error) {
 	var l Likeness
-	var err error
+	wanted, err := wanted.Fitted()
+	if err != nil {
+		return l, err
+	}
 	if l.OldPiece, err = piece.Balance(old); err != nil {
 		return l, &OldError{err}
 	}

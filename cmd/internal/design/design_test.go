@@ -80,7 +80,8 @@ func TestMistakes(t *testing.T) {
 		{"first of two arcs", with("radius = 42\nnose   = 17\ntail   = 24", "nose = 17\narcs = [\n  {radius = 42, length = 0},\n  {radius = 40, length = 20},\n]"), "chair.toml:7:26: rocker.arcs.1.length: the length of this arc, along the curve is more than 0; 0 is not. For example: length = 16"},
 		{"arcs that make no rocker", with("radius = 42\nnose   = 17\ntail   = 24", "nose = 17\narcs = [\n  {radius = 42, length = 20},\n  {radius = 3, length = 20},\n]"), "chair.toml:8:3: rocker.arcs.2: these arcs make no rocker: the turns come to 360 degrees or more"},
 		{"mass and weight", with("weight = 120", "weight = 120\nmass = 120"), "chair.toml:24:1: sitter.2.mass: given twice, here and as weight: keep one"},
-		{"a person of 4 m", with("weight = 120\nahead  = 6\nabove  = 9", "height = 157"), `chair.toml:23:1: sitter.2.height: height of 157 in: people are 1 ft 6 in to 7 ft 10 in (0.45 to 2.4 m) tall`},
+		{"a person of 4 m", with("weight = 120\nahead  = 6\nabove  = 9", "height = 157"), `chair.toml:23:10: sitter.2.height: a person of 157 in; did you mean "157 cm"?`},
+		{"a person of 10 in", with("weight = 120\nahead  = 6\nabove  = 9", "height = 10"), `chair.toml:23:1: sitter.2.height: height of 10 in: people are 1 ft 6 in to 7 ft 10 in (0.45 to 2.4 m) tall`},
 		{"sizes and a place", with("weight = 120", "weight = 120\nheight = 70"), "chair.toml:24:1: sitter.2.height: this person is placed by numbers, which leave no use for height: keep one of the two"},
 		{"three places", with("[piece]", "[body]\nmass = 9\ncentre = [1, 17, 3]\n[piece]"), "chair.toml:16:18: body.centre.3: a place has two numbers, ahead of the low point and over the floor. For example: [1/2, 17]"},
 		{"a word without quotes", with(`title = "Reading chair"`, "title = Reading chair"), `chair.toml:1:9: title: put quotes round a word: title = "Reading chair"`},
@@ -226,7 +227,10 @@ func TestSplitChange(t *testing.T) {
 	}{
 		{"rocker.radius=36,39", "rocker.radius", []string{"36", "39"}, true},
 		{"rocker.tail=“20 1/2”", "rocker.tail", []string{"20 1/2"}, true},
-		{`title="a, b"`, "title", []string{"a, b"}, true},
+		{`title="a, b"`, "title", []string{`"a, b"`}, true}, // letter by letter
+		{`title = a, b `, "title", []string{"a, b"}, true},
+		{`sitter.2.name= a=b`, "sitter.2.name", []string{" a=b"}, true},
+		{`rocker.tail="20,5"`, "rocker.tail", []string{"20,5"}, true},
 		{"chair.toml", "", nil, false},
 		{"dir/a=b.toml", "", nil, false},
 		{"=3", "", nil, false},
@@ -255,7 +259,7 @@ func TestRead(t *testing.T) {
 		write("blank.toml", []byte(bom+" \n\n")):           "the file is empty",
 		write("binary.toml", []byte{1, 0, 2}):              "not a text file",
 		write("latin.toml", []byte("title = \"B\xe4nk\"")): "not a text file",
-		write("large.toml", make([]byte, 50<<20)):          "larger than 128 KiB",
+		write("large.toml", make([]byte, 50<<20)):          "larger than 64 KiB",
 	} {
 		_, err := Read(path)
 		var wrong *Error

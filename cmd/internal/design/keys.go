@@ -24,7 +24,8 @@ func keyOf(path string) string {
 		if !indexed || !closed || err != nil {
 			return key.String()
 		}
-		switch place := last(name) == "centre" || last(name) == "at"; {
+		point := strings.HasPrefix(key.String(), "rocker.points.") // its own index stands there already
+		switch place := point || last(name) == "centre" || last(name) == "at"; {
 		case place && n == 0:
 			key.WriteString(".x")
 		case place && n == 1:
@@ -95,6 +96,22 @@ func with1(key string) string {
 	return list + ".1." + rest
 }
 
+// homesOf returns the sections, in brackets, in which a name stands alone.
+func homesOf(name string, keys []string) []string {
+	var homes []string
+	for _, key := range keys {
+		section, rest, _ := strings.Cut(strings.Replace(key, ".N.", ".", 1), ".")
+		if rest != name {
+			continue
+		}
+		if isList(section) {
+			section = "[" + section + "]"
+		}
+		homes = append(homes, "["+section+"]")
+	}
+	return homes
+}
+
 // near returns the place of a key, or of the nearest table around it.
 func (f *File) near(key string) (locate.Position, bool) {
 	for ; key != ""; key = key[:max(0, strings.LastIndexByte(key, '.'))] {
@@ -105,7 +122,10 @@ func (f *File) near(key string) (locate.Position, bool) {
 	return locate.Position{}, false
 }
 
-// sections are the words that a line or a section of a design begins with.
+// sections are the words that a line or a section of a design begins with; firstSection is the
+// index of the first that is a section.
+const firstSection = 4
+
 var sections = []string{"title", "kind", "units", "rocks", "rocker", "seat", "bed", "back", "arms", "piece", "part", "body", "leg", "panel", "measured", "sitter", "people", "floor", "limits", "target", "shop"}
 
 func isSection(word string) bool { return slices.Contains(sections, word) }
@@ -118,19 +138,25 @@ func (f *File) unknown(key string, err error) error {
 			return err // known, but there are not so many
 		}
 	}
-	if general == "measured.left" || general == "measured.right" {
+	if general == "measured.left" || general == "measured.right" || general == "rocker.rises" {
 		return fmt.Errorf("rises are a list, from the nose to the tail. For example: %s = [\"1-3/8\", \"3/8\", 0, \"3/8\", \"1-3/8\"]", last(key))
 	}
 	if section, doubled := strings.CutSuffix(general, ".N"); doubled && !strings.Contains(section, ".") && isSection(section) {
 		return fmt.Errorf("there is one section [%s]: write it in single brackets", section)
 	}
-	if strings.HasSuffix(general, ".centre.N") || strings.HasSuffix(general, ".at.N") {
+	if general == "rocker.points" || general == "rocker.points.N" {
+		return fmt.Errorf("points are a list of places, ahead of the low point and over the floor, from the nose to the tail. For example: points = [[16, \"3-1/8\"], [8, \"3/4\"], [0, 0], [-8, \"3/4\"], [-16, \"3-1/8\"]]")
+	}
+	if strings.HasSuffix(general, ".centre.N") || strings.HasSuffix(general, ".at.N") || general == "rocker.points.N.N" {
 		return fmt.Errorf("a place has two numbers, ahead of the low point and over the floor. For example: [1/2, 17]")
 	}
 	if meant, found := locate.Suggest(general, piece.Keys()); found {
 		return fmt.Errorf("there is no such entry; did you mean %s?", strings.ReplaceAll(meant, ".N.", "."))
 	}
-	section, _, _ := strings.Cut(general, ".")
+	section, _, sectioned := strings.Cut(general, ".")
+	if homes := homesOf(general, piece.Keys()); !sectioned && len(homes) > 0 {
+		return fmt.Errorf("this entry stands under the name of a section in square brackets: %s", strings.Join(homes, " or "))
+	}
 	var known []string
 	for _, k := range piece.Keys() {
 		if rest, found := strings.CutPrefix(strings.Replace(k, ".N.", ".", 1), section+"."); found {

@@ -3,6 +3,7 @@ package design
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/BurntSushi/toml"
@@ -26,17 +27,27 @@ type File struct {
 }
 
 // Parse reads a design from text; name is what messages call it. The error is an
-// [*Error].
+// [*Error]. The text is scanned before it is decoded, for a decoder takes any depth and length.
 func Parse(name, text string) (*File, error) {
-	f := &File{Name: name, Text: text}
+	f := &File{Name: name}
+	var err error
+	if f.Text, err = plain(text); err != nil {
+		return nil, &Error{File: name, Message: err.Error()}
+	}
+	var bound *locate.BoundError
+	if f.entries, err = locate.Entries(f.Text); errors.As(err, &bound) {
+		return nil, f.wrong(bound.At, bound.Reason)
+	}
 	raw := map[string]any{}
-	if _, err := toml.Decode(strings.TrimPrefix(text, bom), &raw); err != nil {
+	if _, err := toml.Decode(strings.TrimPrefix(f.Text, bom), &raw); err != nil {
 		return nil, f.refused(err)
 	}
-	f.entries = locate.Entries(text)
 	f.places = make(map[string]int, len(f.entries))
 	for i, e := range f.entries {
 		f.places[keyOf(e.Path)] = i
+	}
+	if err := f.tooMany(); err != nil {
+		return nil, err
 	}
 	f.Design = start(raw)
 	leaves := map[string]any{}
@@ -83,6 +94,9 @@ func start(raw map[string]any) piece.Design {
 	}
 	if rocker, ok := raw["rocker"].(map[string]any); ok {
 		d.Rocker.Arcs = make([]piece.Arc, count(rocker["arcs"]))
+		d.Rocker.Rises = make([]float64, count(rocker["rises"]))
+		points := count(rocker["points"])
+		d.Rocker.Points = slices.Grow(d.Rocker.Points, points)[:points]
 	}
 	return d
 }
@@ -139,6 +153,9 @@ func (f *File) fill(e locate.Entry, value any, filled map[*float64]string) error
 			}
 			return at(fmt.Errorf("this is a word, in quotes. For example: %s = %q", last(key), example))
 		}
+		if err := readable(choice, word); err != nil {
+			return at(err)
+		}
 		return at(set(word))
 	}
 	measure, field, err := f.Design.Measure(key)
@@ -161,51 +178,11 @@ func (f *File) fill(e locate.Entry, value any, filled map[*float64]string) error
 		err = fmt.Errorf("a number is wanted here. For example: %s = %s", last(key), measure.Example)
 	}
 	if err == nil {
-		err = allowed(measure, x, e.Raw)
+		err = allowed(measure, x, strings.Trim(e.Raw, `"'`), f.Design.Units)
 	}
 	f.put(key, field, x)
 	measure.Given(&f.Design)
 	return at(withExample(err, measure))
-}
-
-// withExample gives an error of package quantity the example of the measure itself.
-func withExample(err error, m piece.Measure) error {
-	var wrong *quantity.Error
-	if !errors.As(err, &wrong) {
-		return err
-	}
-	better := *wrong
-	better.Example = m.Example
-	if name := last(m.Key); name != "N" { // of a list, the number alone
-		better.Example = name + " = " + m.Example
-	}
-	return &better
-}
-
-// allowed returns what is wrong with the sign of a value.
-func allowed(m piece.Measure, x float64, typed string) error {
-	want := ""
-	switch {
-	case m.Sign == piece.AboveZero && x <= 0:
-		want = "is more than 0"
-	case m.Sign == piece.AtLeastZero && x < 0:
-		want = "is 0 or more"
-	case m.Sign == piece.NotZero && x == 0:
-		want = "is not 0"
-	default:
-		return nil
-	}
-	return fmt.Errorf("%s %s; %s is not. For example: %s = %s", article(m.Label), want, typed, last(m.Key), m.Example)
-}
-
-// article puts "the" before a label that has none.
-func article(label string) string {
-	for _, has := range []string{"the ", "how ", "a "} {
-		if strings.HasPrefix(label, has) {
-			return label
-		}
-	}
-	return "the " + label
 }
 
 // checkTable checks that a table or an array of the file is one that a design has.
@@ -245,7 +222,7 @@ func (f *File) at(p locate.Position, key string, err error) error {
 	message := err.Error()
 	var wrong *piece.KeyError
 	if !errors.As(err, &wrong) {
-		message = key + ": " + message
+		message = quantity.Shown(key, shownName) + ": " + message
 	}
-	return &Error{File: f.Name, Line: p.Line, Column: p.Column, Message: message}
+	return f.wrong(p, message)
 }

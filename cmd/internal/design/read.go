@@ -1,18 +1,13 @@
 package design
 
 import (
-	"bytes"
 	"errors"
-	"fmt"
 	"io"
 	"io/fs"
 	"os"
 	"strings"
-	"unicode/utf8"
+	"unicode"
 )
-
-// largest is the size beyond which a file is no design, bytes. A long one has 4 KiB.
-const largest = 128 << 10
 
 // Read reads the design file at path. The error is an [*Error].
 func Read(path string) (*File, error) {
@@ -23,8 +18,12 @@ func Read(path string) (*File, error) {
 	return Parse(path, text)
 }
 
-// readText returns what the file at path holds, or a sentence that says why not.
+// readText returns what the file at path holds, no more than one byte too many, or a sentence
+// that says why not.
 func readText(path string) (string, error) {
+	if strings.ContainsFunc(path, unicode.IsControl) {
+		return "", errors.New("the name of this file has a control character in it; give the file another name")
+	}
 	f, err := os.Open(path)
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
@@ -32,28 +31,27 @@ func readText(path string) (string, error) {
 	case errors.Is(err, fs.ErrPermission):
 		return "", errors.New("this file may not be read; look at its permissions")
 	case err != nil:
-		return "", err
+		return "", unread(err)
 	}
 	defer f.Close()
 	if info, err := f.Stat(); err == nil && info.IsDir() {
 		return "", errors.New("this is a folder; name a design file in it, for example " + quoted(path+"/chair.toml"))
 	}
-	data, err := io.ReadAll(io.LimitReader(f, largest+1))
-	switch {
-	case err != nil:
-		return "", err
-	case len(data) > largest:
-		return "", errors.New("this file is larger than 128 KiB; a design file has a page or two of text")
-	case bytes.IndexByte(data, 0) >= 0 || !utf8.Valid(data):
-		return "", errors.New("this is not a text file; save the design as plain text (UTF-8)")
-	case len(strings.TrimSpace(strings.TrimPrefix(string(data), bom))) == 0:
-		return "", fmt.Errorf("the file is empty. To see what a design looks like: rockerwright new chair")
+	data, err := io.ReadAll(io.LimitReader(f, Largest+1))
+	if err != nil {
+		return "", unread(err)
 	}
 	return string(data), nil
 }
 
-// bom is the mark that some editors put at the start of a text.
-const bom = "\ufeff"
+// unread returns why a file could not be read, without the path that stands before it already.
+func unread(err error) error {
+	var path *fs.PathError
+	if errors.As(err, &path) {
+		err = path.Err
+	}
+	return errors.New("this file cannot be read: " + err.Error())
+}
 
 // quoted returns a path as it is typed in a terminal.
 func quoted(path string) string {

@@ -1,11 +1,10 @@
 package design
 
 import (
-	"fmt"
 	"math"
+	"slices"
 	"strings"
 
-	"rockerwright/cmd/internal/design/locate"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -20,9 +19,9 @@ func (f *File) Saved(d piece.Design) (string, error) {
 		values[without1(key)] = typed
 	}
 	was, now := f.Design.Clone(), d.Clone()
-	redrawn := len(was.Rocker.Arcs) != len(now.Rocker.Arcs)
+	anew := wayOf(was.Rocker) != wayOf(now.Rocker) || len(was.Rocker.Arcs) != len(now.Rocker.Arcs)
 	for _, key := range was.Keys() {
-		if redrawn && (key == "rocker.radius" || key == "rocker.tail" || strings.HasPrefix(key, "rocker.arcs.")) {
+		if anew && curveKey(key) {
 			continue
 		}
 		measure, before, err := was.Measure(key)
@@ -38,9 +37,9 @@ func (f *File) Saved(d piece.Design) (string, error) {
 		}
 	}
 	text := f.withValues(values)
-	if redrawn {
+	if anew {
 		var err error
-		if text, err = redrawnArcs(f.Name, text, d); err != nil {
+		if text, err = redrawn(f.Name, text, d); err != nil {
 			return "", err
 		}
 	}
@@ -57,61 +56,37 @@ func typed(x float64, kind quantity.Kind, units quantity.System) string {
 	return quantity.Exact(x, kind)
 }
 
-// redrawnArcs returns a text with its rocker drawn by other arcs.
-func redrawnArcs(name, text string, d piece.Design) (string, error) {
-	f, err := Parse(name, text)
-	if err != nil {
-		return "", err
+// Rewritable returns why a rocker of other arcs could not be written into the file; nil where it
+// can.
+func (f *File) Rewritable() error {
+	d := f.Design.Clone()
+	k := &d.Rocker
+	k.Radius, k.Tail, k.Rises, k.Points, k.Spacing, k.Origin = 0, 0, nil, nil, 0, 0
+	k.Arcs = make([]piece.Arc, len(k.Arcs)+2)
+	for i := range k.Arcs {
+		k.Arcs[i] = piece.Arc{Radius: 1, Length: 0.1}
 	}
-	write := func(x float64) string { return written(typed(x, quantity.Length, d.Units)) }
-	if e, found := f.find("rocker.arcs"); found {
-		if len(d.Rocker.Arcs) > 0 {
-			return text[:e.ValueStart] + arcsText(d.Rocker.Arcs, write) + text[e.ValueEnd:], nil
-		}
-		line, err := f.ownLine(text, e)
-		if err != nil {
-			return "", err
-		}
-		return text[:line] + "radius = " + write(d.Rocker.Radius) + "\ntail   = " + write(d.Rocker.Tail) + text[e.ValueEnd:], nil
-	}
-	for _, key := range []string{"rocker.tail", "rocker.radius"} { // the later line first, so that the other stays
-		if e, found := f.find(key); found {
-			line, err := f.ownLine(text, e)
-			if err != nil {
-				return "", err
-			}
-			text = text[:line] + "# " + text[line:]
-			if f, err = Parse(name, text); err != nil {
-				return "", err
-			}
-		}
-	}
-	return inserted(text, "rocker", "arcs = "+arcsText(d.Rocker.Arcs, write)), nil
+	_, err := f.Saved(d)
+	return err
 }
 
-// ownLine returns where the line of an entry begins, which must be its alone.
-func (f *File) ownLine(text string, e locate.Entry) (offset int, err error) {
-	line := strings.LastIndexByte(text[:e.ValueStart], '\n') + 1
-	name, _, _ := strings.Cut(text[line:], "=")
-	if strings.TrimSpace(name) != last(keyOf(e.Path)) {
-		return 0, f.at(e.Key, keyOf(e.Path), fmt.Errorf("to be written anew it wants a line of its own under [rocker]"))
-	}
-	return line, nil
+// ways are the entries that draw the curve of a rocker, without its ends.
+var ways = []string{"rocker.radius", "rocker.tail", "rocker.arcs", "rocker.rises", "rocker.spacing", "rocker.origin", "rocker.points"}
+
+// curveKey reports whether a key is of the curve of the rocker.
+func curveKey(key string) bool {
+	return slices.ContainsFunc(ways, func(way string) bool { return key == way || strings.HasPrefix(key, way+".") })
 }
 
-// arcsText returns arcs as they stand in a file, one a line.
-func arcsText(arcs []piece.Arc, write func(x float64) string) string {
-	var b strings.Builder
-	b.WriteString("[   # from nose to tail\n")
-	for _, a := range arcs {
-		switch {
-		case a.Radius != 0:
-			fmt.Fprintf(&b, "  {radius = %s, length = %s},\n", write(a.Radius), write(a.Length))
-		case a.Flat != 0:
-			fmt.Fprintf(&b, "  {flat = %s},\n", write(a.Flat))
-		default:
-			fmt.Fprintf(&b, "  {turn = %q},\n", quantity.Exact(a.Turn, quantity.Angle))
-		}
+// wayOf returns by which entry a rocker is drawn.
+func wayOf(r piece.Rocker) string {
+	switch {
+	case len(r.Arcs) > 0:
+		return "arcs"
+	case len(r.Rises) > 0:
+		return "rises"
+	case len(r.Points) > 0:
+		return "points"
 	}
-	return b.String() + "]"
+	return "radius"
 }

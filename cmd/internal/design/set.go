@@ -11,27 +11,6 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// SplitChange parts a change as typed, "rocker.radius=36,39,42", into its key and its
-// values; ok is false where it is no change. A comma parts values unless it stands in
-// quotes.
-func SplitChange(change string) (key string, values []string, ok bool) {
-	key, text, ok := strings.Cut(change, "=")
-	key = strings.TrimSpace(key)
-	if !ok || key == "" || strings.ContainsAny(key, `/\`) {
-		return "", nil, false
-	}
-	text = strings.TrimSpace(text)
-	for _, quotes := range [][2]string{{`"`, `"`}, {"“", "”"}, {"„", "“"}} {
-		if inner, opens := strings.CutPrefix(text, quotes[0]); opens && strings.HasSuffix(inner, quotes[1]) {
-			return key, []string{strings.TrimSuffix(inner, quotes[1])}, true
-		}
-	}
-	for _, v := range strings.Split(text, ",") {
-		values = append(values, strings.TrimSpace(v))
-	}
-	return key, values, true
-}
-
 // Set changes one entry of the design, as typed on the command line. The error is an
 // [*Error].
 func (f *File) Set(key, value string) error {
@@ -43,18 +22,24 @@ func (f *File) Set(key, value string) error {
 		return &Error{File: key + "=" + value, Message: message}
 	}
 	shown := value
-	if _, set, err := f.Design.Choice(key); err == nil {
-		if err := set(value); err != nil {
+	if choice, set, err := f.Design.Choice(key); err == nil {
+		if err = readable(choice, value); err == nil {
+			err = set(value)
+		}
+		if err != nil {
 			return fail(err)
 		}
 	} else {
 		measure, field, err := f.Design.Measure(key)
+		if full := f.fullKeys(key); err != nil && len(full) > 0 {
+			return fail(fmt.Errorf("type the whole name of the entry: %s=%s", strings.Join(full, "="+value+" or "), value))
+		}
 		if err != nil {
 			return fail(f.unknown(key, err))
 		}
 		x, err := quantity.Parse(value, measure.Kind, f.Design.Units)
 		if err == nil {
-			err = allowed(measure, x, value)
+			err = allowed(measure, x, value, f.Design.Units)
 		}
 		if err != nil {
 			return fail(withExample(err, measure))
@@ -70,6 +55,25 @@ func (f *File) Set(key, value string) error {
 	f.Changes = append(f.Changes, fmt.Sprintf("%s = %s", key, shown))
 	f.Typed = append(f.Typed, key+"="+value)
 	return nil
+}
+
+// fullKeys returns the keys of the design that a name without its section may stand for: of those
+// with that last part the one that the file gives, or all.
+func (f *File) fullKeys(name string) []string {
+	var all, given []string
+	for _, key := range f.Design.Keys() {
+		if !strings.Contains(key, ".") || last(key) != name {
+			continue
+		}
+		all = append(all, key)
+		if _, found := f.find(key); found {
+			given = append(given, key)
+		}
+	}
+	if len(given) == 1 {
+		return given
+	}
+	return all
 }
 
 // put writes a number into the design; of a reading that it is there, though it is 0.
@@ -99,9 +103,6 @@ func (f *File) Explain(err error) error {
 	if value, changed := f.changed[wrong.Key]; changed {
 		return &Error{File: wrong.Key + "=" + value, Message: strings.TrimPrefix(err.Error(), wrong.Key+": ")}
 	}
-	explained := &Error{File: f.Name, Message: err.Error()}
-	if at, found := f.near(wrong.Key); found {
-		explained.Line, explained.Column = at.Line, at.Column
-	}
-	return explained
+	at, _ := f.near(wrong.Key)
+	return f.wrong(at, err.Error())
 }

@@ -43,14 +43,12 @@ type motion struct {
 
 // What one request may bring. A settee for two with all its parts has a tenth of it.
 const (
-	mostBytes   = 640 << 10 // two designs of 128 KiB, written as JSON
-	mostText    = 128 << 10 // as a file
+	mostBytes   = 10 * design.Largest // two designs, written as JSON
 	mostChanges = 400
 	mostName    = 200
 	mostPeople  = 20
 	mostParts   = 200
 	mostArcs    = 60
-	mostRises   = 200
 )
 
 // readAsk reads a request's body, strictly.
@@ -78,12 +76,8 @@ func readAsk(body io.Reader) (ask, error) {
 // [*design.Error], or says that it is more than a page takes.
 func (w Work) file() (*design.File, error) {
 	switch {
-	case len(w.Text) > mostText:
-		return nil, errors.New("this file is larger than 128 KiB; a design file has a page or two of text")
 	case len(w.Changes) > mostChanges || len(w.Name) > mostName:
 		return nil, fmt.Errorf("the page takes %d changes to one design", mostChanges)
-	case strings.ContainsRune(w.Text, 0):
-		return nil, errors.New("this is not a text file; save the design as plain text (UTF-8)")
 	case strings.TrimSpace(strings.TrimPrefix(w.Text, "\ufeff")) == "":
 		return nil, errors.New("the file is empty. Start from a chair, or drop a design file here")
 	}
@@ -99,7 +93,7 @@ func (w Work) file() (*design.File, error) {
 		if !found {
 			return nil, &design.Error{File: change, Message: "a change is written section.key=value. For example: rocker.tail=20-1/2"}
 		}
-		if err := f.Set(strings.TrimSpace(key), strings.TrimSpace(value)); err != nil {
+		if err := f.Set(strings.TrimSpace(key), value); err != nil {
 			return nil, err
 		}
 	}
@@ -113,7 +107,6 @@ func small(d piece.Design) error {
 		have, most int
 	}{
 		{"[[sitter]]", len(d.Sitters), mostPeople}, {"[[part]]", len(d.Parts), mostParts}, {"arcs", len(d.Rocker.Arcs), mostArcs},
-		{"rises", max(len(d.Measured.Left), len(d.Measured.Right)), mostRises},
 	} {
 		if list.have > list.most {
 			return fmt.Errorf("the page takes %d %s, this design has %d: use rockerwright check", list.most, list.what, list.have)

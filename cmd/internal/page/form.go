@@ -71,7 +71,7 @@ var first = []string{
 
 // onlyGiven are the entries that are offered only where they are given: another way to
 // draw the same thing, or a list.
-var onlyGiven = []string{"rocker.arcs.", "rocker.density", "part.", "body.", "measured.", ".ahead", ".above", ".centre.", ".inertia", ".percentile", "sitter.N.posture"}
+var onlyGiven = []string{"rocker.arcs.", "rocker.rises.", "rocker.spacing", "rocker.origin", "rocker.points.", "rocker.density", "part.", "body.", "measured.", ".ahead", ".above", ".centre.", ".inertia", ".percentile", "sitter.N.posture"}
 
 // never are not changed on the page; units and kind by what they are started from.
 var never = []string{"kind", "units", "sitter.N.mass"}
@@ -89,8 +89,9 @@ func formOf(f *design.File) form {
 		}
 		only := slices.ContainsFunc(onlyGiven, func(part string) bool { return strings.Contains(general, part) })
 		d := f.Design
+		read := len(d.Measured.Left) + len(d.Measured.Right) + len(d.Rocker.Rises) + len(d.Rocker.Points)
 		arcs := len(d.Rocker.Arcs) > 0 && (general == "rocker.radius" || general == "rocker.tail") ||
-			len(d.Measured.Left)+len(d.Measured.Right) > 0 && general == "rocker.radius" // drawn in another way
+			read > 0 && general == "rocker.radius" // drawn in another way
 		if slices.Contains(never, general) || only && !has || arcs || general == "rocks" && f.Design.Kind != piece.Cradle {
 			return
 		}

@@ -190,7 +190,7 @@ async function text() {
 }
 
 const file = async (f) => {
-  if (f.size > 131072) return failed({ message: "This file is larger than 128 KiB; a design file has a page or two of text." });
+  if (f.size > 65536) return failed({ message: "This file is larger than 64 KiB; a design file has a page or two of text." });
   replaced({ name: f.name, text: await f.text() }, "Opened " + f.name);
 };
 

@@ -54,6 +54,10 @@ func (v voice) title(d piece.Design) string {
 	curve := v.with(d.Rocker.Radius, quantity.Length) + " rocker"
 	if len(d.Measured.Left)+len(d.Measured.Right) > 0 {
 		curve = "measured rocker"
+	} else if len(d.Rocker.Rises) > 0 {
+		curve = "rocker by rises"
+	} else if len(d.Rocker.Points) > 0 {
+		curve = "rocker by points"
 	} else if len(d.Rocker.Arcs) > 0 {
 		curve = fmt.Sprintf("rocker of %d arcs", arcs(d.Rocker))
 	}

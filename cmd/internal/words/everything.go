@@ -131,6 +131,9 @@ func (v voice) assumptions(r piece.Report) []Line {
 		{Text: "The piece and the person are one rigid body that rolls on the floor without slipping. No friction of the air, no rolling loss: a real rock dies away. A person who moves, a soft rug and a sliding rocker are outside the model."},
 		{Text: "No published limit for how near a rocking chair may be to going over was found; the limits marked 'our judgement' are ours. Change them under [limits]."},
 	}
+	if r.Curve != nil && r.Curve.Drawn != nil {
+		lines = append(lines, v.fitted(r.Design, r.Curve.Drawn))
+	}
 	if r.Spread.Estimated {
 		lines = append(lines, Line{Text: fmt.Sprintf("The weight of the piece is a guess spread over seat, back, arms, legs and rockers as slab, panel and rods of the drawn sizes. Any of them 20 %% heavier or lighter moves the empty rest by up to %s, the others by up to %s, and the margins by up to %s.",
 			v.degrees(r.Spread.EmptyRest), v.degrees(r.Spread.Rest), v.degrees(r.Spread.Margin))})

@@ -23,7 +23,7 @@ func ForSitters(d piece.Design, list []size.ForSitter) []Block {
 			text := "–"
 			if k.Found {
 				text = v.with(k.Design.Rocker.Radius, quantity.Length)
-				if len(d.Rocker.Arcs) > 0 {
+				if len(k.Design.Rocker.Arcs) > 0 {
 					text = fmt.Sprintf("all %.0f %%", 100*k.Scale)
 				}
 			}

@@ -16,7 +16,7 @@ func (v voice) arcs(c *piece.Curve) *Table {
 	for _, side := range []struct {
 		name string
 		fit  *rocker.RisesFit
-	}{{"left", c.Left}, {"right", c.Right}, {"both", &c.Fit}} {
+	}{{"as drawn", c.Drawn}, {"left", c.Left}, {"right", c.Right}, {"both", &c.Fit}} {
 		if side.fit == nil || side.name == "both" && (c.Left == nil || c.Right == nil) {
 			continue
 		}
@@ -49,7 +49,7 @@ func (v voice) curve(c *piece.Curve) []Line {
 	for _, side := range []struct {
 		name string
 		fit  *rocker.RisesFit
-	}{{"left", c.Left}, {"right", c.Right}} {
+	}{{"floor edge", c.Drawn}, {"left", c.Left}, {"right", c.Right}} {
 		if side.fit == nil {
 			continue
 		}
@@ -89,4 +89,23 @@ func (v voice) suspect(side string, fit *rocker.RisesFit) (Line, bool) {
 			side, fineWith(fit.Spread, quantity.Length, v.units)), Bad: true}, true
 	}
 	return Line{}, false
+}
+
+// fitted says which arcs stand for the rises or points that the floor edge is given by, how
+// surely, and how far the readings lie off them.
+func (v voice) fitted(d piece.Design, fit *rocker.RisesFit) Line {
+	read := fmt.Sprintf("%d rises", len(d.Rocker.Rises))
+	if n := len(d.Rocker.Points); n > 0 {
+		read = fmt.Sprintf("%d points", n)
+	}
+	var arcs []string
+	for _, arc := range fit.Arcs {
+		surely := "hardly known"
+		if arc.Uncertain < math.Abs(arc.Radius) {
+			surely = "uncertain by " + fineWith(arc.Uncertain, quantity.Length, v.units)
+		}
+		arcs = append(arcs, fmt.Sprintf("%s (%s)", v.with(arc.Radius, quantity.Length), surely))
+	}
+	return Line{Text: fmt.Sprintf("The floor edge is the fewest arcs that go through %s as well as they were read; their radius, from the nose: %s, 95 times in 100. The readings scatter about it by %s (root mean square).",
+		read, strings.Join(arcs, ", "), fineWith(fit.Spread, quantity.Length, v.units))}
 }

@@ -1,7 +1,7 @@
 package locate
 
 import (
-	"sort"
+	"strings"
 	"unicode/utf8"
 )
 
@@ -13,37 +13,39 @@ type Entry struct {
 	Path       string   // "sitter[1].weight", counting from 0; "seat" for a table
 	Key        Position // of its name; of an array's element, the element
 	Value      Position // of its value; of a table, its name
-	ValueStart int      // byte offsets of the value, for replacing it in its place
+	KeyStart   int      // byte offsets of the key and of the value, for replacing it in its place
+	ValueStart int
 	ValueEnd   int
-	Raw        string // the value as typed
+	In         int    // index of the header, inline table or array it stands in; −1 where in none
+	Raw        string // the value as typed; of a header ""
 }
 
 // mark is the byte order mark, which editors put in front of a text; it takes no
 // column.
 const mark = "\ufeff"
 
-// A ruler turns byte offsets into positions.
+// A ruler turns byte offsets, rising from one call to the next, into positions.
 type ruler struct {
-	text  string
-	lines []int // offset of the start of each line
+	text   string
+	offset int // so far it was measured
+	place  Position
 }
 
 func newRuler(text string) ruler {
-	start := 0
-	if len(text) >= len(mark) && text[:len(mark)] == mark {
-		start = len(mark)
-	}
-	r := ruler{text, []int{start}}
-	for i := range len(text) {
-		if text[i] == '\n' {
-			r.lines = append(r.lines, i+1)
-		}
+	r := ruler{text, 0, Position{1, 1}}
+	if strings.HasPrefix(text, mark) {
+		r.offset = len(mark)
 	}
 	return r
 }
 
-func (r ruler) at(offset int) Position {
-	line := sort.Search(len(r.lines), func(i int) bool { return r.lines[i] > offset })
-	start := r.lines[max(line-1, 0)]
-	return Position{max(line, 1), utf8.RuneCountInString(r.text[start:max(offset, start)]) + 1}
+func (r *ruler) at(offset int) Position {
+	way := r.text[r.offset:max(offset, r.offset)]
+	if lines := strings.Count(way, "\n"); lines > 0 {
+		r.place = Position{r.place.Line + lines, 1}
+		way = way[strings.LastIndexByte(way, '\n')+1:]
+	}
+	r.place.Column += utf8.RuneCountInString(way)
+	r.offset = max(offset, r.offset)
+	return r.place
 }

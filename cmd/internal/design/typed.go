@@ -1,0 +1,128 @@
+package design
+
+import (
+	"fmt"
+	"strings"
+
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// SplitChange parts a change as typed, "rocker.radius=36,39,42", into its key and its
+// values; ok is false where it is no change. A comma parts values unless it stands in
+// quotes, and never a text such as a title, which is taken letter by letter.
+func SplitChange(change string) (key string, values []string, ok bool) {
+	typed, text, ok := strings.Cut(change, "=")
+	key = strings.TrimSpace(typed)
+	if !ok || key == "" || strings.ContainsAny(key, `/\`) {
+		return "", nil, false
+	}
+	if choice, known := choiceOf(key); known && choice.Words == nil {
+		if typed != key { // key = text
+			text = strings.TrimSpace(text)
+		}
+		return key, []string{text}, true
+	}
+	text = strings.TrimSpace(text)
+	for _, quotes := range [][2]string{{`"`, `"`}, {"“", "”"}, {"„", "“"}} {
+		if inner, opens := strings.CutPrefix(text, quotes[0]); opens && strings.HasSuffix(inner, quotes[1]) {
+			return key, []string{strings.TrimSuffix(inner, quotes[1])}, true
+		}
+	}
+	for _, v := range strings.Split(text, ",") {
+		values = append(values, strings.TrimSpace(v))
+	}
+	return key, values, true
+}
+
+// choiceOf returns the choice of a key as typed, of any design.
+func choiceOf(key string) (piece.Choice, bool) {
+	for _, c := range piece.Choices() {
+		if c.Key == key || c.Key == generalKey(key) {
+			return c, true
+		}
+	}
+	return piece.Choice{}, false
+}
+
+// Torn returns how many words of a call a shell made of one change that was typed with spaces in
+// it, and the change as one word: of "rocker.radius", "=", "40", "1/2" all four; it ends before a
+// word that isName. It returns 1 and the word itself where it is whole.
+func Torn(words []string, isName func(string) bool) (n int, whole string) {
+	key, value, begun := strings.Cut(words[0], "=")
+	n = 1
+	if !begun && len(words) > 1 {
+		if value, begun = strings.CutPrefix(words[1], "="); begun {
+			n = 2
+		}
+	}
+	if !begun || !named(key) {
+		return 1, words[0]
+	}
+	goesOn := func(i int) bool {
+		return i < len(words) && !strings.HasSuffix(words[i], ".toml") && !strings.Contains(words[i], "=") && !strings.HasPrefix(words[i], "--") && !isName(words[i])
+	}
+	if value == "" && goesOn(n) {
+		value, n = words[n], n+1
+	}
+	for more, i := value, n; goesOn(i); i++ {
+		if more += " " + words[i]; reads(key, more) {
+			value, n = more, i+1
+		}
+	}
+	if n == 1 {
+		return 1, words[0]
+	}
+	return n, key + "=" + value
+}
+
+// named reports whether a word is the key of an entry, or the last part of one.
+func named(key string) bool {
+	for _, known := range piece.Keys() {
+		if known == key || known == generalKey(key) || last(known) == key {
+			return true
+		}
+	}
+	return false
+}
+
+// reads reports whether a text can be the value of an entry in either system of units.
+func reads(key, text string) bool {
+	if choice, known := choiceOf(key); known {
+		return choice.Words == nil
+	}
+	for _, m := range piece.Measures() {
+		if m.Key == key || m.Key == generalKey(key) || last(m.Key) == key {
+			if _, err := quantity.Parse(text, m.Kind, quantity.Metric); err == nil {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// Doubtful returns the error for two values that are more likely one with a decimal comma: the
+// second is none that the entry has, or far below the first, and both together are one.
+func (f *File) Doubtful(key string, values []string) error {
+	measure, _, err := f.Design.Measure(key)
+	if err != nil || len(values) != 2 || measure.Kind == quantity.Count || strings.Trim(values[1], "0123456789") != "" {
+		return nil
+	}
+	var x [3]float64
+	point := values[0] + "." + values[1]
+	for i, text := range []string{values[0], values[1], point} {
+		if x[i], err = quantity.Parse(text, measure.Kind, f.Design.Units); err != nil {
+			return nil
+		}
+	}
+	inside := func(x float64) bool { return x >= measure.Low && x <= measure.High }
+	if !inside(x[0]) || !inside(x[2]) || inside(x[1]) && x[1] > x[0]/3 {
+		return nil
+	}
+	typed := fmt.Sprintf("%s=%s", key, point)
+	if shop := quantity.Shop(x[2], measure.Kind, f.Design.Units); quantity.Round(x[2], measure.Kind, f.Design.Units) == x[2] && strings.Contains(shop, "/") {
+		typed += fmt.Sprintf(" or %s=%s", key, strings.Replace(shop, " ", "-", 1))
+	}
+	return &Error{File: key + "=" + strings.Join(values, ","), Message: fmt.Sprintf("a comma parts two values to compare, %s and %s. For one value type: %s. To compare the two, type the smaller first: %s=%s,%s",
+		values[0], values[1], typed, key, values[1], values[0])}
+}
