@@ -69,16 +69,13 @@ func unitMeant(x float64, typed string, units quantity.System) error {
 
 // article puts "the" before a label that has none.
 func article(label string) string {
-	for _, has := range []string{"the ", "how ", "a "} {
+	for _, has := range []string{"the ", "how ", "what ", "who ", "which ", "whose ", "a "} {
 		if strings.HasPrefix(label, has) {
 			return label
 		}
 	}
 	return "the " + label
 }
-
-// longestText is how many letters a title or a name has at most.
-const longestText = 200
 
 // readable returns what is wrong with a text for a choice that can be any.
 func readable(c piece.Choice, text string) error {
@@ -89,8 +86,6 @@ func readable(c piece.Choice, text string) error {
 		return errors.New("these bytes are no letters (UTF-8)")
 	case strings.ContainsFunc(text, func(r rune) bool { return unicode.IsControl(r) || unicode.In(r, unicode.Zl, unicode.Zp) }):
 		return fmt.Errorf("%s is one line, without tabs, line breaks or other control characters; take them out", article(c.Label))
-	case utf8.RuneCountInString(text) > longestText:
-		return fmt.Errorf("%s has at most %d letters", article(c.Label), longestText)
 	}
 	return nil
 }

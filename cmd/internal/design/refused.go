@@ -111,7 +111,7 @@ func mend(line string, units quantity.System) (column int, message string) {
 // shownLine says what to type for an entry.
 func shownLine(name, what, value string) string {
 	name = quantity.Shown(name, shownName)
-	return fmt.Sprintf("%s: %s: %s = %s", name, what, name, quantity.Shown(value, longestText))
+	return fmt.Sprintf("%s: %s: %s = %s", name, what, name, quantity.Shown(value, shownName))
 }
 
 // meant says what was meant by a value that TOML refuses.

@@ -46,8 +46,6 @@ const (
 	mostBytes   = 10 * design.Largest // two designs, written as JSON
 	mostChanges = 400
 	mostName    = 200
-	mostPeople  = 20
-	mostParts   = 200
 	mostArcs    = 60
 )
 
@@ -85,8 +83,8 @@ func (w Work) file() (*design.File, error) {
 	if err != nil {
 		return nil, err
 	}
-	if err := small(f.Design); err != nil {
-		return nil, err
+	if arcs := len(f.Design.Rocker.Arcs); arcs > mostArcs { // more than is worked out while a slider moves
+		return nil, fmt.Errorf("the page takes %d arcs, this design has %d: use rockerwright check", mostArcs, arcs)
 	}
 	for _, change := range w.Changes {
 		key, value, found := strings.Cut(change, "=")
@@ -98,21 +96,6 @@ func (w Work) file() (*design.File, error) {
 		}
 	}
 	return f, nil
-}
-
-// small returns what of a design is more than is worked out while a slider moves.
-func small(d piece.Design) error {
-	for _, list := range []struct {
-		what       string
-		have, most int
-	}{
-		{"[[sitter]]", len(d.Sitters), mostPeople}, {"[[part]]", len(d.Parts), mostParts}, {"arcs", len(d.Rocker.Arcs), mostArcs},
-	} {
-		if list.have > list.most {
-			return fmt.Errorf("the page takes %d %s, this design has %d: use rockerwright check", list.most, list.what, list.have)
-		}
-	}
-	return nil
 }
 
 // A fault is a mistake with its place: the entry, or the line of the file.

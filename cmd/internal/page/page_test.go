@@ -132,7 +132,7 @@ func TestFaults(t *testing.T) {
 		{"nothing", Work{"x", " \n", nil}, "", 0, 0},
 		{"a picture", Work{"x", "\x89PNG\x00", nil}, "", 0, 0},
 		{"too long", Work{"x", strings.Repeat("# long\n", 20_000), nil}, "", 0, 0},
-		{"a crowd", Work{"x", text + strings.Repeat("\n[[part]]\n", 300), nil}, "", 0, 0},
+		{"a crowd", Work{"x", text + strings.Repeat("\n[[part]]\n", 300), nil}, "part", strings.Count(text, "\n") + 2*201, 3},
 	} {
 		v := seen(t, ask{Work: tt.what})
 		if v.Fault == nil || v.Picture != "" || v.Fault.Message == "" {
