@@ -130,7 +130,7 @@ func (l *Layout) fine(x float64) string {
 // typed writes a thickness as it is typed, rounded down.
 func (l *Layout) typed(x float64) string {
 	if l.Design.Units == quantity.Metric {
-		return fmt.Sprintf("%.1f", math.Floor(x*1e4)/10)
+		return fmt.Sprintf(`"%.1f mm"`, math.Floor(x*1e4)/10)
 	}
 	return fmt.Sprintf("%.3f", math.Floor(x/0.0254*1000)/1000)
 }

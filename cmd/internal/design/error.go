@@ -32,5 +32,5 @@ func (e *Error) Error() string {
 
 // wrong returns the error of a place in the file.
 func (f *File) wrong(at locate.Position, message string) *Error {
-	return &Error{File: f.Name, Line: at.Line, Column: at.Column, Message: message}
+	return &Error{File: f.Name, Line: at.Line, Column: at.Column, Message: exampleIn(message, f.Design.Units)}
 }

@@ -19,7 +19,7 @@ func (f *File) Set(key, value string) error {
 		if wrong := (*piece.KeyError)(nil); errors.As(err, &wrong) {
 			message = strings.TrimPrefix(message, wrong.Key+": ")
 		}
-		return &Error{File: key + "=" + value, Message: message}
+		return &Error{File: key + "=" + value, Message: exampleIn(message, f.Design.Units)}
 	}
 	shown := value
 	if choice, set, err := f.Design.Choice(key); err == nil {
@@ -101,7 +101,7 @@ func (f *File) Explain(err error) error {
 		return err
 	}
 	if value, changed := f.changed[wrong.Key]; changed {
-		return &Error{File: wrong.Key + "=" + value, Message: strings.TrimPrefix(err.Error(), wrong.Key+": ")}
+		return &Error{File: wrong.Key + "=" + value, Message: exampleIn(strings.TrimPrefix(err.Error(), wrong.Key+": "), f.Design.Units)}
 	}
 	at, _ := f.near(wrong.Key)
 	return f.wrong(at, err.Error())
