@@ -143,8 +143,8 @@ func releases(text string) ([]float64, error) {
 
 // A variant is a design file with its changes, one column of an answer.
 type variant struct {
-	file *design.File
-	head string // what sets it apart from the others
+	file   *design.File
+	column words.Column // what sets it apart from the others, without its report
 }
 
 // answered is a variant and what was found out about it.
@@ -182,7 +182,8 @@ func printSheet(out io.Writer, answers []answered, all bool) error {
 		}
 		columns := make([]words.Column, len(answers))
 		for i, a := range answers {
-			columns[i] = words.Column{Head: a.head, Report: a.report}
+			columns[i] = a.column
+			columns[i].Report = a.report
 		}
 		sheet = words.Columns("Side by side", sourceOf(answers), columns)
 	}

@@ -3,9 +3,11 @@ package main
 import (
 	"fmt"
 	"os"
+	"slices"
 	"strings"
 
 	"rockerwright/cmd/internal/design"
+	"rockerwright/cmd/internal/words"
 	"rockerwright/sim/quantity"
 )
 
@@ -36,11 +38,12 @@ func readDesigns(args []string) (paths []string, variants []variant, err error) 
 		files = append(files, f)
 	}
 	for _, f := range files {
-		head := ""
+		var column words.Column
 		if len(files) > 1 {
-			head = base(f.Name)
+			column.Head = base(f.Name)
+			column.Values = []string{column.Head}
 		}
-		variants = append(variants, variant{f, head})
+		variants = append(variants, variant{f, column})
 	}
 	for _, c := range changes {
 		if variants, err = c.applied(variants); err != nil {
@@ -97,12 +100,15 @@ func (c change) applied(variants []variant) ([]variant, error) {
 			if err := f.Set(c.key, value); err != nil {
 				return nil, err
 			}
-			head := v.head
+			column := v.column
 			if len(c.values) > 1 {
-				_, name, _ := strings.Cut(f.Changes[len(f.Changes)-1], ".")
-				head = strings.TrimSpace(head + " " + strings.Replace(name, " = ", " ", 1))
+				entry, value, _ := strings.Cut(f.Changes[len(f.Changes)-1], " = ")
+				_, name, _ := strings.Cut(entry, ".")
+				column.Head = strings.TrimSpace(column.Head + " " + strings.ReplaceAll(name, "_", " ") + " " + value)
+				column.Values = append(slices.Clone(column.Values), value)
+				column.By = append(slices.Clone(column.By), f.Label(c.key))
 			}
-			changed = append(changed, variant{f, head})
+			changed = append(changed, variant{f, column})
 		}
 	}
 	if len(changed) > 100 {

@@ -111,6 +111,9 @@ func proofSheet(list []proven) words.Sheet {
 			fmt.Sprintf(" (%s) %s. %s.", agreed(p), verdict, p.Source)})
 	}
 	last := fmt.Sprintf("%d cases, all as they should be.", len(list))
+	if len(list) == 1 {
+		last = "1 case, as it should be."
+	}
 	if missed > 0 {
 		last = fmt.Sprintf("%d of %d cases MISS.", missed, len(list))
 	}

@@ -72,7 +72,7 @@ func reportOn(out io.Writer, args []string, flags reportFlags) error {
 		return err
 	}
 	var subjects [2]report.Subject
-	var heads [2]string
+	var columns [2]words.Column
 	for i, v := range variants {
 		kept := v.file.Clone()
 		kept.Name = base(kept.Name) // a page that is kept says nothing of the folders here
@@ -80,14 +80,14 @@ func reportOn(out io.Writer, args []string, flags reportFlags) error {
 		if subjects[i], err = report.About(v.file, making); err != nil {
 			return err
 		}
-		heads[i] = v.head
+		columns[i] = v.column
 	}
 	if flags.text {
 		err = printLetter(out, subjects[0])
 	} else {
 		err = writeReport(out, files, variants, flags, func(w io.Writer) error {
 			if len(variants) == 2 {
-				return report.Class(w, heads, subjects)
+				return report.Class(w, columns, subjects)
 			}
 			return report.Write(w, subjects[0])
 		})

@@ -171,3 +171,14 @@ func (f *File) unknown(key string, err error) error {
 	}
 	return fmt.Errorf("there is no such section; a design has rocker, seat, bed, back, arms, piece, part, body, leg, panel, measured, sitter, people, floor, limits, target and shop")
 }
+
+// Label returns what the entry of a key is called, the key itself where there is none.
+func (f *File) Label(key string) string {
+	if m, _, err := f.Design.Measure(key); err == nil {
+		return m.Label
+	}
+	if c, _, err := f.Design.Choice(key); err == nil {
+		return c.Label
+	}
+	return key
+}

@@ -7,11 +7,10 @@ import (
 )
 
 // Class writes two designs side by side on one page, and in words how they differ; their
-// design files follow.
-func Class(w io.Writer, heads [2]string, subjects [2]Subject) error {
-	var columns [2]words.Column
+// design files follow. columns say what sets them apart.
+func Class(w io.Writer, columns [2]words.Column, subjects [2]Subject) error {
 	for i, s := range subjects {
-		columns[i] = words.Column{Head: heads[i], Report: s.Report}
+		columns[i].Report = s.Report
 	}
 	c := words.Class(columns, subjects[0].Making)
 	var p page

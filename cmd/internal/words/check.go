@@ -59,7 +59,7 @@ func (v voice) title(d piece.Design) string {
 	} else if len(d.Rocker.Points) > 0 {
 		curve = "rocker by points"
 	} else if len(d.Rocker.Arcs) > 0 {
-		curve = fmt.Sprintf("rocker of %d arcs", arcs(d.Rocker))
+		curve = "rocker of " + counted(arcs(d.Rocker), "arc")
 	}
 	drawn := "drawn in inches"
 	if v.units == quantity.Metric {

@@ -45,10 +45,7 @@ func (v voice) evenTable(one size.Proposal, others []size.Proposal) Block {
 	for _, p := range others {
 		name := p.Curve.String()
 		if p.Curve == size.EvenTime {
-			name = fmt.Sprintf("even time, %d arcs", p.Fitted)
-			if p.Fitted == 1 {
-				name = "even time, 1 arc"
-			}
+			name = "even time, " + counted(p.Fitted, "arc")
 		}
 		add(name, p)
 	}

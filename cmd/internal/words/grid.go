@@ -19,11 +19,8 @@ type grid struct {
 // room.
 func newGrid(v voice, columns []Column, room int) *grid {
 	g := &grid{v, columns, &Table{}}
-	first, second := []string{""}, []string{""}
-	for _, c := range columns {
-		a, b := parted(plain(c.Head), room)
-		first, second = append(first, a), append(second, b)
-	}
+	first, second := headsOf(columns, room)
+	first, second = append([]string{""}, first...), append([]string{""}, second...)
 	g.table.Head = append(first, "")
 	if some(second) {
 		g.table.Over, g.table.Head = g.table.Head, append(second, "")

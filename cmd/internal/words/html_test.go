@@ -51,7 +51,7 @@ func TestDifferences(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		return Column{head, r}
+		return Column{Head: head, Report: r}
 	}
 	same := column("mine", func(*piece.Design) {})
 	flat := column("élan", func(d *piece.Design) { d.Rocker.Radius = 60 * inch })

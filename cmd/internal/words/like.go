@@ -68,9 +68,9 @@ func (v voice) changed(changes []string) string {
 
 // likeTable sets the ways side by side, the old piece in front.
 func (v voice) likeTable(l size.Likeness) *Table {
-	columns := []Column{{"as it was", l.OldPiece}}
+	columns := []Column{{Head: "as it was", Report: l.OldPiece}}
 	for _, k := range l.Ways {
-		columns = append(columns, Column{k.Way.String(), k.Report})
+		columns = append(columns, Column{Head: k.Way.String(), Report: k.Report})
 	}
 	g := newGrid(v, columns, 10)
 	g.table.Caption = "What each radius does"
@@ -169,9 +169,9 @@ func (v voice) more(by float64) string {
 
 // likeMargins returns the margins of every load on every rocker.
 func (v voice) likeMargins(l size.Likeness) Block {
-	columns := []Column{{"as drawn", l.Wanted}}
+	columns := []Column{{Head: "as drawn", Report: l.Wanted}}
 	for _, k := range l.Ways {
-		columns = append(columns, Column{k.Way.String(), k.Report})
+		columns = append(columns, Column{Head: k.Way.String(), Report: k.Report})
 	}
 	g := newGrid(v, columns, 10)
 	length := quantity.Unit(quantity.Length, v.units)

@@ -22,11 +22,13 @@ func Held(r piece.Report) Line {
 	switch {
 	case asked == 0:
 		return Line{Text: "It stands; nothing more is asked of it."}
+	case len(broken) == 0 && asked == 1:
+		return Line{Text: "The one limit holds."}
 	case len(broken) == 0:
 		return Line{Text: fmt.Sprintf("All %d limits hold.", asked)}
 	}
 	cells := v.limitRow(broken[0]).Cells
-	return Line{Text: fmt.Sprintf("%d of %d limits: NO. First: %s; want %s, got %s.", len(broken), asked, cells[0], cells[1], cells[2]), Bad: true}
+	return Line{Text: fmt.Sprintf("%d of %s: NO. First: %s; want %s, got %s.", len(broken), counted(asked, "limit"), cells[0], cells[1], cells[2]), Bad: true}
 }
 
 // Became says in what a motion ended.

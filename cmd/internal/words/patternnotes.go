@@ -56,7 +56,7 @@ func (v voice) formNote(l layout.Layout) []string {
 		}
 	}
 	if l.Strips != nil {
-		lines = append(lines, fmt.Sprintf("%d strips of %s, %s long", l.Strips.Stack.Strips, v.thin(l.Strips.Strip), v.with(l.Strips.Stack.Length, quantity.Length)))
+		lines = append(lines, fmt.Sprintf("%s of %s, %s long", counted(l.Strips.Stack.Strips, "strip"), v.thin(l.Strips.Strip), v.with(l.Strips.Stack.Length, quantity.Length)))
 	}
 	return lines
 }

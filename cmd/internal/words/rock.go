@@ -88,11 +88,11 @@ func (v voice) became(r piece.Rocking) Line {
 	case motion.WentOver:
 		return Line{Text: fmt.Sprintf("It %s, after %.2f s.", t.Outcome, t.Duration), Bad: true}
 	case motion.AtRest:
-		return Line{Text: fmt.Sprintf("It turns %d times and is at rest after %.1f s.%s", turns, t.Duration, v.nearest(t))}
+		return Line{Text: fmt.Sprintf("It turns %s and is at rest after %.1f s.%s", counted(turns, "time"), t.Duration, v.nearest(t))}
 	case motion.TooManySteps:
-		return Line{Text: fmt.Sprintf("Followed for %.2f s and given up after %d steps: it knocks too often to follow.", t.Duration, t.Steps), Bad: true}
+		return Line{Text: fmt.Sprintf("Followed for %.2f s and given up after %s: it knocks too often to follow.", t.Duration, counted(t.Steps, "step")), Bad: true}
 	}
-	return Line{Text: fmt.Sprintf("It is still rocking after %.0f s, having turned %d times.%s", t.Duration, turns, v.nearest(t))}
+	return Line{Text: fmt.Sprintf("It is still rocking after %.0f s, having turned %s.%s", t.Duration, counted(turns, "time"), v.nearest(t))}
 }
 
 // nearest says how near the motion came to going over.

@@ -212,7 +212,7 @@ func (v voice) sizedTable(target piece.Target, found, others []size.Proposal) *T
 		if !Shown(p) || len(columns) == mostSized {
 			continue
 		}
-		columns = append(columns, Column{p.Curve.String(), p.Report})
+		columns = append(columns, Column{Head: p.Curve.String(), Report: p.Report})
 		even = append(even, p.Even)
 	}
 	g := newGrid(v, columns, 8)

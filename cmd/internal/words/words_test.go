@@ -221,6 +221,9 @@ func TestVerdicts(t *testing.T) {
 		{"a flat", func(d *piece.Design) {
 			d.Rocker = piece.Rocker{Nose: 0.3, Arcs: []piece.Arc{{Radius: 1, Length: 0.25}, {Flat: 0.3}, {Radius: 1, Length: 0.25}}}
 		}, []string{"on a flat", "rocker of 2 arcs"}},
+		{"a single arc in a list", func(d *piece.Design) {
+			d.Rocker = piece.Rocker{Nose: 0.43, Arcs: []piece.Arc{{Radius: 1.067, Length: 1.04}}}
+		}, []string{"rocker of 1 arc ·"}},
 		{"cradle", func(d *piece.Design) { d.Kind = piece.Cradle }, []string{"INFANTS:", "to the left", "5 and 10 degrees"}},
 	} {
 		d := chair()
@@ -258,7 +261,7 @@ func TestColumnsHold(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		columns = append(columns, Column{"radius " + quantity.With(radius*inch, quantity.Length, d.Units), r})
+		columns = append(columns, Column{Head: "radius " + quantity.With(radius*inch, quantity.Length, d.Units), Report: r})
 	}
 	var text bytes.Buffer
 	if err := Columns("Side by side", "chair.toml", columns).Text(&text, false, false); err != nil {
