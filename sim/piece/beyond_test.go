@@ -10,7 +10,9 @@ import (
 func TestBeyond(t *testing.T) {
 	d := readingChair()
 	d.Rocker.Depth, d.Rocker.Width = 2*inch, inch
-	end := func(length float64) float64 { return (d.Rocker.Radius - d.Rocker.Depth) * math.Sin(length/d.Rocker.Radius) }
+	end := func(length float64) float64 {
+		return (d.Rocker.Radius - d.Rocker.Depth) * math.Sin(length/d.Rocker.Radius)
+	}
 	for _, tt := range []struct {
 		front, rear float64
 		want        []Beyond

@@ -83,7 +83,7 @@ type somebody struct {
 func (d Design) everybody() ([]somebody, error) {
 	var list []somebody
 	byNumbers := false
-	for i, s := range d.Sitters {
+	for i, s := range d.sitters() {
 		key := d.sitterKey(i)
 		if err := s.check(key, d); err != nil {
 			return nil, err

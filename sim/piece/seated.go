@@ -26,7 +26,7 @@ type seated struct {
 func (d Design) seats(people []somebody, edge rocker.Profile, wanted wanted) ([]seated, error) {
 	list := make([]seated, 0, 3*len(d.Sitters)+3*len(people))
 	next := 0
-	for _, s := range d.Sitters {
+	for _, s := range d.sitters() {
 		if s.lies(d) {
 			list = append(list, d.lain(s.Name, s.Name, s.Role, s.infant(), s.Sitting.Ahead))
 			continue

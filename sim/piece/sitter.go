@@ -3,6 +3,7 @@ package piece
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -107,6 +108,37 @@ func (s Sitter) loadName(posture person.Posture) string {
 		return s.Name
 	}
 	return s.Name + ", " + posture.String()
+}
+
+// sitters returns the design's sitters, each person under a name of its own: of two who are called the
+// same the later one is numbered, "owner 2". Entries of one name that are balance points in
+// postures of their own are one person.
+func (d Design) sitters() []Sitter {
+	list := d.Sitters
+	for i := 1; i < len(list); i++ {
+		name := list[i].Name
+		for n := 2; slices.ContainsFunc(list[:i], func(other Sitter) bool { return other.clashes(list[i], d) }); n++ {
+			if &list[0] == &d.Sitters[0] {
+				list = slices.Clone(list)
+			}
+			list[i].Name = fmt.Sprintf("%s %d", name, n)
+		}
+	}
+	return list
+}
+
+// clashes reports whether two entries that are called the same are two people: anybody who is posed or
+// lies, and balance points in one posture.
+func (s Sitter) clashes(other Sitter, d Design) bool {
+	switch {
+	case s.Name != other.Name:
+		return false
+	case s.lies(d) || s.bySizes() || other.lies(d) || other.bySizes():
+		return true
+	}
+	return slices.ContainsFunc(s.placed(r2.Vec{}), func(a seated) bool {
+		return slices.ContainsFunc(other.placed(r2.Vec{}), func(b seated) bool { return a.name == b.name })
+	})
 }
 
 // check returns the first thing a sitter lacks. key is its place in the design.
