@@ -30,7 +30,7 @@ const (
 var errLimit = errors.New("a limit does not hold")
 
 func main() {
-	debug.SetGCPercent(400) // little is kept at a time: half a minute of chairs fits in 30 MB, and collecting costs a third of it
+	debug.SetGCPercent(400) // little is kept at a time: 100,000 chairs stay under 100 MB, and collecting costs a third of their time
 	os.Exit(run(os.Args[1:], os.Stdout, os.Stderr))
 }
 

@@ -33,9 +33,7 @@ disk: download the design file from the page. It ends with Ctrl-C.`,
   rockerwright open mine.toml rocker.tail=20-1/2
   rockerwright open --port 5000 --no-browser`,
 		RunE: func(cmd *cobra.Command, args []string) error {
-			ctx, stop := signal.NotifyContext(cmd.Context(), os.Interrupt, syscall.SIGTERM)
-			defer stop()
-			return open(ctx, cmd.OutOrStdout(), args, port, !quiet)
+			return open(cmd.Context(), cmd.OutOrStdout(), args, port, !quiet)
 		},
 	}
 	f := cmd.Flags()
@@ -57,6 +55,10 @@ func open(ctx context.Context, out io.Writer, args []string, port int, show bool
 	if len(variants) != 1 {
 		return fmt.Errorf("open shows one design; name one file, and one value for each change")
 	}
+	// from here on: until the file is read, Ctrl-C ends this as it ends any program, though the file be a
+	// pipe that nobody writes to
+	ctx, stop := signal.NotifyContext(ctx, os.Interrupt, syscall.SIGTERM)
+	defer stop()
 	f := variants[0].file
 	door, err := page.Open(port)
 	if err != nil {

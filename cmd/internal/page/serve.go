@@ -38,11 +38,18 @@ func Open(port int) (*Door, error) {
 			d.Asked = port
 			return d, nil
 		}
-		if !errors.Is(err, syscall.EADDRINUSE) {
+		if !taken(err) {
 			break
 		}
 	}
 	return nil, fmt.Errorf("no port from %d on can be opened on this machine: %w. For another: --port 5000", port, err)
+}
+
+// taken reports whether a port could not be opened because somebody else has it. Windows has a number of
+// its own for that (WSAEADDRINUSE), which package syscall does not take for the one of other systems.
+func taken(err error) bool {
+	const windows = syscall.Errno(10048)
+	return errors.Is(err, syscall.EADDRINUSE) || errors.Is(err, windows)
 }
 
 func open(port int) (*Door, error) {
@@ -55,7 +62,7 @@ func open(port int) (*Door, error) {
 	switch {
 	case err == nil:
 		d.listeners = append(d.listeners, six)
-	case errors.Is(err, syscall.EADDRINUSE): // "localhost" would lead to somebody else
+	case taken(err): // "localhost" would lead to somebody else
 		return nil, errors.Join(err, four.Close())
 	}
 	return d, nil

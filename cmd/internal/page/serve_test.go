@@ -10,9 +10,11 @@ import (
 	"math/rand/v2"
 	"net"
 	"net/http"
+	"os"
 	"runtime"
 	"slices"
 	"sync"
+	"syscall"
 	"testing"
 	"time"
 )
@@ -261,5 +263,34 @@ func TestPortTaken(t *testing.T) {
 		if !l.Addr().(*net.TCPAddr).IP.IsLoopback() {
 			t.Errorf("it listens on %v", l.Addr())
 		}
+	}
+}
+
+// TestTaken: a port that somebody has is told from one that may not be had, as each system says it.
+func TestTaken(t *testing.T) {
+	said := func(number syscall.Errno) error {
+		return fmt.Errorf("listen: %w", &net.OpError{Op: "listen", Err: os.NewSyscallError("bind", number)})
+	}
+	for _, tt := range []struct {
+		err  error
+		want bool
+	}{
+		{said(syscall.EADDRINUSE), true},
+		{said(10048), true},  // WSAEADDRINUSE
+		{said(10013), false}, // WSAEACCES
+		{said(syscall.EACCES), false},
+		{nil, false},
+	} {
+		if got := taken(tt.err); got != tt.want {
+			t.Errorf("taken(%v) = %v, want %v", tt.err, got, tt.want)
+		}
+	}
+	held, err := net.Listen("tcp4", "127.0.0.1:0")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer held.Close()
+	if _, err := open(held.Addr().(*net.TCPAddr).Port); !taken(err) {
+		t.Errorf("a port that is held: %v", err)
 	}
 }

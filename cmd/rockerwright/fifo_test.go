@@ -1,0 +1,45 @@
+//go:build unix
+
+package main
+
+import (
+	"os"
+	"os/exec"
+	"path/filepath"
+	"syscall"
+	"testing"
+	"time"
+)
+
+// TestOpenOfAPipeEnds: open waits for a pipe that nobody writes to, and ends when it is told to.
+func TestOpenOfAPipeEnds(t *testing.T) {
+	folder := t.TempDir()
+	command, pipe := filepath.Join(folder, "rockerwright"), filepath.Join(folder, "pipe.toml")
+	if out, err := exec.Command("go", "build", "-o", command, ".").CombinedOutput(); err != nil {
+		t.Fatalf("%v: %s", err, out)
+	}
+	if err := syscall.Mkfifo(pipe, 0o600); err != nil {
+		t.Skipf("no pipe can be made here: %v", err)
+	}
+	for _, signal := range []os.Signal{os.Interrupt, syscall.SIGTERM} {
+		run := exec.Command(command, "open", "--no-browser", "--port", "0", pipe)
+		if err := run.Start(); err != nil {
+			t.Fatal(err)
+		}
+		time.Sleep(300 * time.Millisecond) // it waits for the pipe by now; if not, it ends all the same
+		if err := run.Process.Signal(signal); err != nil {
+			t.Fatal(err)
+		}
+		ended := make(chan error, 1)
+		go func() { ended <- run.Wait() }()
+		select {
+		case <-ended:
+		case <-time.After(10 * time.Second):
+			t.Errorf("it has not ended 10 s after %v", signal)
+			if err := run.Process.Kill(); err != nil {
+				t.Fatal(err)
+			}
+			<-ended
+		}
+	}
+}
