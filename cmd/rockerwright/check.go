@@ -26,8 +26,7 @@ const mostColumns = 5
 type checkFlags struct {
 	all, json bool
 	release   string
-	pictures  string
-	format    string
+	pictures  drawing
 }
 
 func checkCommand() *cobra.Command {
@@ -61,8 +60,7 @@ decimal sign is a point.`,
 	f.BoolVar(&flags.all, "all", false, "every load and limit, times of a rock, assumptions, cautions")
 	f.BoolVar(&flags.json, "json", false, "the numbers for a program: SI units, degrees")
 	f.StringVar(&flags.release, "release", "", "let go from these `degrees` from rest, - forward, as in 5,15,-10")
-	f.StringVar(&flags.pictures, "pictures", "", "draw the pictures into this `folder`")
-	f.StringVar(&flags.format, "format", "svg", "of the pictures: svg or pdf")
+	flags.pictures.flags(cmd, "the pictures")
 	return cmd
 }
 
@@ -91,11 +89,11 @@ func check(out io.Writer, args []string, flags checkFlags) error {
 	if err != nil {
 		return err
 	}
-	if flags.pictures != "" {
+	if flags.pictures.folder != "" {
 		if len(answers) > 1 {
 			return fmt.Errorf("--pictures draws one design at a time; name one file, and one value for each change")
 		}
-		drawn, err := draw(plots.Pictures(answers[0].report), "--pictures", flags.pictures, flags.format, files)
+		drawn, err := draw(plots.Pictures(answers[0].report), "--pictures", flags.pictures, files)
 		if err != nil {
 			return err
 		}

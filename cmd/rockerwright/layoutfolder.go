@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
-	"os/signal"
 	"path/filepath"
 	"regexp"
 )
@@ -18,31 +17,30 @@ func writeFolder(folder string, files []laidFile, replace bool) (err error) {
 	if err != nil {
 		return err
 	}
-	signal.Ignore(os.Interrupt) // all of it or nothing, also when it is stopped
-	defer signal.Reset(os.Interrupt)
+	defer finishing()()
 	draft, err := os.MkdirTemp(filepath.Dir(folder), ".layout-*")
 	if err != nil {
-		return fmt.Errorf("%s cannot be made: %w. Nothing was written", folder, plainCause(err))
+		return fmt.Errorf("%s cannot be made: %w. Nothing was written", named(folder), reason(err))
 	}
 	defer func() { err = errors.Join(err, os.RemoveAll(draft)) }()
 	fresh := filepath.Join(draft, "new")
 	for _, f := range files {
 		path := filepath.Join(fresh, filepath.FromSlash(f.name))
 		if err := os.MkdirAll(filepath.Dir(path), 0o755); err != nil {
-			return fmt.Errorf("%s could not be written: %w. Nothing was kept", folder, plainCause(err))
+			return fmt.Errorf("%s could not be written: %w. Nothing was kept", folder, reason(err))
 		}
 		if err := os.WriteFile(path, f.data, 0o644); err != nil {
-			return fmt.Errorf("%s: %s could not be written: %w. Nothing was kept", folder, f.name, plainCause(err))
+			return fmt.Errorf("%s: %s could not be written: %w. Nothing was kept", folder, f.name, reason(err))
 		}
 	}
 	old := filepath.Join(draft, "old")
 	if there {
 		if err := os.Rename(folder, old); err != nil {
-			return fmt.Errorf("%s could not be replaced: %w. It is as it was", folder, plainCause(err))
+			return fmt.Errorf("%s could not be replaced: %w. It is as it was", folder, reason(err))
 		}
 	}
 	if err := os.Rename(fresh, folder); err != nil {
-		err = fmt.Errorf("%s could not be put in its place: %w", folder, plainCause(err))
+		err = fmt.Errorf("%s could not be put in its place: %w", folder, reason(err))
 		if there {
 			err = errors.Join(err, os.Rename(old, folder))
 		}
@@ -58,7 +56,7 @@ func oldLayout(folder string, replace bool) (there bool, err error) {
 	case errors.Is(err, fs.ErrNotExist):
 		return false, nil
 	case err != nil:
-		return false, fmt.Errorf("%s cannot be looked at: %w", folder, plainCause(err))
+		return false, fmt.Errorf("%s cannot be looked at: %w", folder, reason(err))
 	case !replace:
 		return false, fmt.Errorf("%s is already there and was left as it is. To make it anew, add --replace", folder)
 	case !info.IsDir():
@@ -66,7 +64,7 @@ func oldLayout(folder string, replace bool) (there bool, err error) {
 	}
 	return true, filepath.WalkDir(folder, func(path string, entry fs.DirEntry, err error) error {
 		if err != nil {
-			return fmt.Errorf("%s cannot be read: %w", folder, plainCause(err))
+			return fmt.Errorf("%s cannot be read: %w", folder, reason(err))
 		}
 		name, err := filepath.Rel(folder, path)
 		if err != nil || name == "." || layoutName.MatchString(filepath.ToSlash(name)) {
@@ -78,11 +76,3 @@ func oldLayout(folder string, replace bool) (there bool, err error) {
 
 // layoutName is what the files of a layout are called.
 var layoutName = regexp.MustCompile(`^(\d+ [^/]*\.pdf|cut list\.csv|for cutting(/[^/]*\.(dxf|svg))?)$`)
-
-// plainCause returns what the system said, without the path, which has been said.
-func plainCause(err error) error {
-	if inner := errors.Unwrap(err); inner != nil {
-		return inner
-	}
-	return err
-}

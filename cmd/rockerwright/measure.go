@@ -19,9 +19,8 @@ import (
 // measureFlags are the options of measure.
 type measureFlags struct {
 	json   bool
-	into   string
 	units  string
-	format string
+	sheets drawing
 }
 
 func measureCommand() *cobra.Command {
@@ -47,9 +46,10 @@ stays as it is; check uses the readings directly.`,
 	f := cmd.Flags()
 	f.SortFlags = false
 	f.BoolVar(&flags.json, "json", false, "the numbers for a program: SI units, degrees")
-	f.StringVar(&flags.into, "into", ".", "write the blank sheets into this `folder`")
+	f.StringVar(&flags.sheets.folder, "into", ".", "write the blank sheets into this `folder`")
 	f.StringVar(&flags.units, "units", "inch", "of the blank sheets: inch (letter paper) or metric (A4)")
-	f.StringVar(&flags.format, "format", "pdf", "of the blank sheets: pdf or svg")
+	f.StringVar(&flags.sheets.format, "format", "pdf", "of the blank sheets: pdf or svg")
+	f.BoolVar(&flags.sheets.replace, "replace", false, replaceFlag)
 	return cmd
 }
 
@@ -89,7 +89,7 @@ func blankSheets(out io.Writer, flags measureFlags) error {
 		return fmt.Errorf("--units is inch or metric; %q is neither", flags.units)
 	}
 	sheets := []plots.Picture{plots.PersonSheet(units), plots.PieceSheet(units)}
-	drawn, err := draw(sheets, "--into", flags.into, flags.format, nil)
+	drawn, err := draw(sheets, "--into", flags.sheets, nil)
 	if err != nil {
 		return err
 	}

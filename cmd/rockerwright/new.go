@@ -1,11 +1,8 @@
 package main
 
 import (
-	"errors"
 	"fmt"
 	"io"
-	"io/fs"
-	"os"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -59,6 +56,11 @@ func startNew(out io.Writer, args []string) error {
 	if !found {
 		return fmt.Errorf("there is no starting design %q; there are %s. For example: rockerwright new chair mine.toml", kind, strings.Join(design.Starts(), ", "))
 	}
+	if path != "" {
+		if err := designName(path); err != nil {
+			return err
+		}
+	}
 	text, err = filled(kind, text, changes)
 	if err != nil {
 		return err
@@ -97,21 +99,11 @@ func filled(kind, text string, changes []change) (string, error) {
 	return f.Filled()
 }
 
-// writeNew writes a file that must not exist yet, whole or not at all.
+// writeNew writes a design, which no option writes over.
 func writeNew(path, text string) error {
-	f, err := os.OpenFile(path, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
-	switch {
-	case errors.Is(err, fs.ErrExist):
-		return fmt.Errorf("%s is already there and was left as it is. Choose another name", path)
-	case err != nil:
-		return fmt.Errorf("%s cannot be written: %w", path, errors.Unwrap(err))
+	write := func(w io.Writer) error {
+		_, err := io.WriteString(w, text)
+		return err
 	}
-	_, err = io.WriteString(f, text)
-	if closeErr := f.Close(); err == nil {
-		err = closeErr
-	}
-	if err != nil {
-		return errors.Join(fmt.Errorf("%s could not be written whole and was taken away: %w", path, err), os.Remove(path))
-	}
-	return nil
+	return writeOutputs([]output{{path, write}}, nil, false, "Choose another name")
 }

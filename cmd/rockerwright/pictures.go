@@ -1,58 +1,46 @@
 package main
 
 import (
-	"errors"
 	"fmt"
 	"io"
-	"os"
-	"os/signal"
 	"path/filepath"
+
+	"github.com/spf13/cobra"
 
 	"rockerwright/plots"
 )
 
+// A drawing says where pictures go.
+type drawing struct {
+	folder, format string
+	replace        bool
+}
+
+// flags adds the options of a command that draws, what says in a word or two what.
+func (to *drawing) flags(cmd *cobra.Command, what string) {
+	f := cmd.Flags()
+	f.StringVar(&to.folder, "pictures", "", "draw "+what+" into this `folder`")
+	f.StringVar(&to.format, "format", "svg", "of the pictures: svg or pdf")
+	f.BoolVar(&to.replace, "replace", false, replaceFlag)
+}
+
 // draw draws pictures into a folder, all of them or none, and returns the files. option is
 // what the folder was named by. No design file is written over.
-func draw(pictures []plots.Picture, option, folder, wanted string, designs []string) (drawn []string, err error) {
-	format := plots.Format(wanted)
+func draw(pictures []plots.Picture, option string, to drawing, designs []string) (drawn []string, err error) {
+	format := plots.Format(to.format)
 	if format != plots.SVG && format != plots.PDF {
-		return nil, fmt.Errorf("--format is svg or pdf; %q is neither", wanted)
+		return nil, fmt.Errorf("--format is svg or pdf; %q is neither", to.format)
 	}
-	if err := os.MkdirAll(folder, 0o755); err != nil {
-		return nil, fmt.Errorf("%s %s: this folder cannot be made: %w", option, folder, errors.Unwrap(err))
+	if err := outputFolder(option, to.folder); err != nil {
+		return nil, err
 	}
-	var drafts []draft
-	signal.Ignore(os.Interrupt) // all of them or none, also when it is stopped
-	defer signal.Reset(os.Interrupt)
-	defer func() {
-		for _, d := range drafts {
-			if removeErr := os.Remove(d.temporary); removeErr != nil && !errors.Is(removeErr, os.ErrNotExist) {
-				err = errors.Join(err, removeErr)
-			}
-		}
-	}()
+	var files []output
 	for _, picture := range pictures {
-		path := filepath.Join(folder, picture.Name+"."+string(format))
-		for _, d := range designs {
-			if same(path, d) {
-				return nil, fmt.Errorf("%s is the design itself; choose another folder for the pictures", path)
-			}
-		}
-		temporary, err := writeDraft(path, func(w io.Writer) error { return picture.Draw(w, format) })
-		if temporary != "" {
-			drafts = append(drafts, draft{temporary, path})
-		}
-		if err != nil {
-			return nil, fmt.Errorf("%s: %s could not be drawn: %w", option, path, err)
-		}
+		path := filepath.Join(to.folder, picture.Name+"."+string(format))
+		files = append(files, output{path, func(w io.Writer) error { return picture.Draw(w, format) }})
+		drawn = append(drawn, path)
 	}
-	for _, d := range drafts {
-		if err := os.Rename(d.temporary, d.path); err != nil {
-			return nil, fmt.Errorf("%s: %s could not be written: %w", option, d.path, err)
-		}
-		drawn = append(drawn, d.path)
-	}
-	return drawn, nil
+	return drawn, writeOutputs(files, designs, to.replace, "Choose another folder, or add --replace")
 }
 
 // list says which files were drawn.
@@ -63,30 +51,4 @@ func list(out io.Writer, drawn []string) error {
 		}
 	}
 	return nil
-}
-
-// A draft is a file that is written but not yet in its place.
-type draft struct{ temporary, path string }
-
-// writeDraft writes a file beside path and returns its name, "" where there is none.
-func writeDraft(path string, write func(io.Writer) error) (string, error) {
-	f, err := os.CreateTemp(filepath.Dir(path), ".draft-*")
-	if err != nil {
-		return "", err
-	}
-	err = write(f)
-	if chmodErr := f.Chmod(0o644); err == nil {
-		err = chmodErr
-	}
-	if closeErr := f.Close(); err == nil {
-		err = closeErr
-	}
-	return f.Name(), err
-}
-
-// same reports whether two paths are one existing file.
-func same(a, b string) bool {
-	infoA, errA := os.Stat(a)
-	infoB, errB := os.Stat(b)
-	return errA == nil && errB == nil && os.SameFile(infoA, infoB)
 }

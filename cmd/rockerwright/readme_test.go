@@ -106,7 +106,7 @@ func TestPicturesAreDrawnWholeOrNotAtAll(t *testing.T) {
 		args []string
 		says string
 	}{
-		{[]string{"check", mine, "--pictures", mine}, "this folder cannot be made"},
+		{[]string{"check", mine, "--pictures", mine}, "--pictures names a folder"},
 		{[]string{"check", mine, "--pictures", dir, "--format", "bmp"}, "svg or pdf"},
 		{[]string{"check", mine, mine, "--pictures", dir}, "one design at a time"},
 		{[]string{"check", filepath.Join(dir, "side view.svg"), "--pictures", dir}, "is the design itself"},

@@ -1,10 +1,8 @@
 package main
 
 import (
-	"errors"
 	"fmt"
 	"io"
-	"io/fs"
 	"os"
 	"strconv"
 	"strings"
@@ -133,59 +131,21 @@ func writeReport(out io.Writer, designs []string, variants []variant, flags repo
 	if path == "" {
 		path = reportName(variants)
 	}
-	for _, d := range designs {
-		if same(path, d) {
-			return fmt.Errorf("%s is the design itself; choose another file with -o", path)
-		}
+	if err := mayBeWritten(path, designs, true, ""); err != nil { // a design before its ending
+		return err
 	}
-	temporary, err := writeDraft(path, write)
-	if err == nil {
-		err = place(temporary, path, flags.replace)
+	if err := endsIn(path, "to be a report, which is an HTML file to be opened in a browser and printed from there", ".html", ".htm"); err != nil {
+		return err
 	}
-	if temporary != "" {
-		if removeErr := os.Remove(temporary); removeErr != nil && !errors.Is(removeErr, fs.ErrNotExist) {
-			err = errors.Join(err, removeErr)
-		}
-	}
-	switch {
-	case errors.Is(err, fs.ErrExist):
-		return fmt.Errorf("%s is already there and was left as it is. Choose another file with -o, or say --replace", path)
-	case err != nil:
-		return fmt.Errorf("%s cannot be written: %w", path, reason(err))
+	err := writeOutputs([]output{{path, write}}, designs, flags.replace, "Choose another file with -o, or add --replace")
+	if err != nil {
+		return err
 	}
 	last := "The last sheet is for the owner."
 	if len(variants) == 2 {
 		last = "The first page is the class sheet, the design files follow."
 	}
 	_, err = fmt.Fprintf(out, "Wrote %s. Open it in a browser: it rocks there, and prints on letter or A4.\n%s\n", path, last)
-	return err
-}
-
-// place gives a finished draft its name: over another file only if told so.
-func place(temporary, path string, replace bool) error {
-	if replace {
-		return os.Rename(temporary, path)
-	}
-	err := os.Link(temporary, path) // fails where path is, whoever made it meanwhile
-	if err == nil || errors.Is(err, fs.ErrExist) {
-		return err
-	}
-	if _, statErr := os.Lstat(path); statErr == nil { // a disk that knows no links, such as a stick
-		return fs.ErrExist
-	}
-	return os.Rename(temporary, path)
-}
-
-// reason returns what the system says, without the name of the draft.
-func reason(err error) error {
-	var onPath *fs.PathError
-	var onLink *os.LinkError
-	switch {
-	case errors.As(err, &onPath):
-		return onPath.Err
-	case errors.As(err, &onLink):
-		return onLink.Err
-	}
 	return err
 }
 

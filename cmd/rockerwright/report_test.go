@@ -239,3 +239,19 @@ func BenchmarkReport(b *testing.B) {
 		}
 	}
 }
+
+// TestReportTellsWhatHasNoAnswer: what a report asks besides, and gets no answer to, it says with the reason.
+func TestReportTellsWhatHasNoAnswer(t *testing.T) {
+	folder := t.TempDir()
+	to := filepath.Join(folder, "x.html")
+	text := designText(t, "check-measured/old.toml") + "\n[target]\none_rock = 2\n"
+	overwrite(t, filepath.Join(folder, "x.toml"), text)
+	called(t, "report", filepath.Join(folder, "x.toml"), "-o", to)
+	page := read(t, to)
+	for _, question := range []string{"What radius for another sitter", "The rocker for what it aims for"} {
+		_, after, found := strings.Cut(page, question)
+		if after = after[:min(len(after), 600)]; !found || !strings.Contains(after, "No answer: its rockers are measured, not drawn") {
+			t.Errorf("%q has no answer, and the report does not say why: %.300s", question, after)
+		}
+	}
+}

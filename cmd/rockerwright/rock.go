@@ -23,7 +23,7 @@ type rockFlags struct {
 	seconds          float64
 	csv, json        bool
 	every            float64
-	pictures, format string
+	pictures         drawing
 }
 
 func rockCommand() *cobra.Command {
@@ -59,8 +59,7 @@ floor on the rockers), friction (needed).`,
 	f.BoolVar(&flags.csv, "csv", false, "the motion for a table: a line each --every seconds")
 	f.Float64Var(&flags.every, "every", 0.02, "`seconds` between two lines of --csv")
 	f.BoolVar(&flags.json, "json", false, "the numbers for a program: SI units, degrees")
-	f.StringVar(&flags.pictures, "pictures", "", "draw tilt, energy and floor in time into this `folder`")
-	f.StringVar(&flags.format, "format", "svg", "of the pictures: svg or pdf")
+	flags.pictures.flags(cmd, "tilt, energy and floor in time")
 	return cmd
 }
 
@@ -103,8 +102,8 @@ func rock(out io.Writer, args []string, flags rockFlags) error {
 	if err != nil {
 		return f.Explain(err)
 	}
-	if flags.pictures != "" {
-		drawn, err := draw(plots.Traces(rocking), "--pictures", flags.pictures, flags.format, files)
+	if flags.pictures.folder != "" {
+		drawn, err := draw(plots.Traces(rocking), "--pictures", flags.pictures, files)
 		if err != nil {
 			return err
 		}

@@ -81,6 +81,9 @@ func sizeOf(out io.Writer, args []string, flags sizeFlags) error {
 	}
 	file := variants[0].file
 	if flags.write != "" {
+		if err := designName(flags.write); err != nil {
+			return err
+		}
 		if err := file.Rewritable(); err != nil {
 			return err
 		}

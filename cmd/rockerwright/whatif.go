@@ -21,8 +21,7 @@ type whatIfFlags struct {
 	all, json bool
 	chairs    int
 	seed      uint64
-	pictures  string
-	format    string
+	pictures  drawing
 }
 
 // mostChairs is how many chairs one call makes; a million takes half a minute.
@@ -55,8 +54,7 @@ hangs on. What your shop holds goes under [shop]: length, radius, angle, weight.
 	f.BoolVar(&flags.json, "json", false, "the numbers for a program: SI units, degrees")
 	f.IntVar(&flags.chairs, "chairs", 0, "make so many chairs with a shop's errors")
 	f.Uint64Var(&flags.seed, "seed", 0, "of the errors of --chairs")
-	f.StringVar(&flags.pictures, "pictures", "", "draw the bars into this `folder`")
-	f.StringVar(&flags.format, "format", "svg", "of the picture: svg or pdf")
+	flags.pictures.flags(cmd, "the bars")
 	return cmd
 }
 
@@ -119,10 +117,10 @@ func study(out, progress io.Writer, files []string, file *design.File, flags wha
 
 // drawBars draws the picture where one was asked for.
 func drawBars(out io.Writer, picture plots.Picture, files []string, flags whatIfFlags) error {
-	if flags.pictures == "" {
+	if flags.pictures.folder == "" {
 		return nil
 	}
-	drawn, err := draw([]plots.Picture{picture}, "--pictures", flags.pictures, flags.format, files)
+	drawn, err := draw([]plots.Picture{picture}, "--pictures", flags.pictures, files)
 	if err != nil || flags.json {
 		return err
 	}

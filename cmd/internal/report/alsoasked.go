@@ -10,18 +10,24 @@ import (
 var sitterHeights = []float64{1.524, 1.6256, 1.7272, 1.8288, 1.9304}
 
 // alsoAsked returns what a report tells besides what check does: what each measure does, what
-// radius other sitters would want, and what rocker meets the design's target, each where there
-// is an answer.
+// radius other sitters would want, and what rocker meets the design's target; of a question that
+// has no answer, why not.
 func alsoAsked(f *design.File) []words.Block {
 	var blocks []words.Block
-	if table, err := size.WhatIf(f.Design); err == nil {
-		blocks = append(blocks, words.WhatIfBlocks(table)...)
+	answer := func(question string, answered func() []words.Block, err error) {
+		if err != nil {
+			blocks = append(blocks, words.Unanswered(question, err))
+			return
+		}
+		blocks = append(blocks, answered()...)
 	}
-	if list, err := size.ForSitters(f.Design, sitterHeights); err == nil {
-		blocks = append(blocks, words.ForSitters(f.Design, list)...)
-	}
-	if found, err := size.Solve(f.Design, size.Options{}); err == nil {
-		blocks = append(blocks, words.SizedBlocks(f.Design, found)...)
+	table, err := size.WhatIf(f.Design)
+	answer("What each measure does", func() []words.Block { return words.WhatIfBlocks(table) }, err)
+	list, err := size.ForSitters(f.Design, sitterHeights)
+	answer("What radius for another sitter", func() []words.Block { return words.ForSitters(f.Design, list) }, err)
+	if f.Design.Target.Asks() {
+		found, err := size.Solve(f.Design, size.Options{})
+		answer("The rocker for what it aims for", func() []words.Block { return words.SizedBlocks(f.Design, found) }, err)
 	}
 	return blocks
 }

@@ -33,9 +33,11 @@ func About(f *design.File, m words.Making) (Subject, error) {
 	m.Changes = f.Changes
 	s := Subject{Text: text, Report: checked, Making: m, More: alsoAsked(f)}
 	if l := shown(checked); l != nil {
-		if rocking, err := piece.Rock(f.Design, piece.RockOptions{Load: l.Name, Duration: shownTime}); err == nil {
-			s.Rocking = &rocking
+		rocking, err := piece.Rock(f.Design, piece.RockOptions{Load: l.Name, Duration: shownTime})
+		if err != nil {
+			return Subject{}, f.Explain(err)
 		}
+		s.Rocking = &rocking
 	}
 	return s, nil
 }

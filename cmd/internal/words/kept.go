@@ -194,3 +194,8 @@ func (v voice) sources(r piece.Report) []Line {
 		Line{Text: "The motion: derived from rigid-body mechanics; rockerwright proof computes every case whose answer is known from elsewhere, and names its source."},
 		Line{Text: "What is marked 'our judgement' has no other source; what is marked 'from memory' or 'second-hand' was not read where it was first published."})
 }
+
+// Unanswered says of a further question that it has no answer, and why.
+func Unanswered(question string, why error) Block {
+	return Block{Title: question, Lines: []Line{{Text: "No answer: " + plain(why.Error()) + "."}}}
+}
