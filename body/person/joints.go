@@ -14,6 +14,20 @@ func (j Joints) Moved(move func(r2.Vec) r2.Vec) Joints {
 	return j
 }
 
+// Limits returns the parts of the body that reach furthest, each under the name of the limb it ends.
+func (j Joints) Limits() []struct {
+	Limb  string
+	Point r2.Vec
+} {
+	return []struct {
+		Limb  string
+		Point r2.Vec
+	}{
+		{"head", j.Vertex}, {"head", j.Chin}, {"shoulders", j.Shoulder}, {"elbows", j.Elbow}, {"hands", j.Wrist}, {"hands", j.Fingertip},
+		{"knees", j.Knee}, {"feet", j.Ankle}, {"feet", j.Heel}, {"feet", j.Toe},
+	}
+}
+
 // KneesUp returns how much higher than the hip joints the knees stand, m.
 func (j Joints) KneesUp() float64 { return j.Knee.Y - j.Hip.Y }
 

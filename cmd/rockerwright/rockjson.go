@@ -71,6 +71,9 @@ type roomJSON struct {
 	Front  number `json:"front_m"`
 	Crest  number `json:"crest_behind_m"`
 	Caught number `json:"caught_under_m"`
+
+	BehindBy string `json:"behind_by"` // load and limb; empty for the piece itself
+	FrontBy  string `json:"front_by"`
 }
 
 type sidewayJSON struct {
@@ -92,7 +95,7 @@ func rockingOf(r piece.Rocking) rockingJSON {
 		Design: r.Report.Design.Title, Load: r.Load.Name, Outcome: t.Outcome.String(), End: t.End.String(), Duration: number(t.Duration),
 		LastTilt: degrees(t.Last.Tilt), Friction: number(t.Friction), Needs: number(math.NaN()), Margin: degrees(t.Margin), Lift: number(t.Lift), HalvesIn: number(r.HalvesIn),
 		Events: []eventJSON{}, Survivals: []survivalJSON{}, Seating: []seatTestJSON{}, Slopes: []slopeJSON{}, Sideways: []sidewayJSON{},
-		Room: roomJSON{number(r.Room.Behind), number(r.Room.Front), number(r.Room.Crest), number(r.Room.Caught)},
+		Room: roomJSON{number(r.Room.Behind), number(r.Room.Front), number(r.Room.Crest), number(r.Room.Caught), r.Room.BehindBy, r.Room.FrontBy},
 	}
 	if t.Needs > 0 {
 		j.Needs = number(t.Needs)

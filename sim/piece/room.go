@@ -6,26 +6,27 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 )
 
-// Needed is the room a piece needs while it is rocked, m, from where its low point touches
+// Needed is the room that a piece and its people need while they rock, m, from where its low point touches
 // as drawn, and where something can be caught under it.
 type Needed struct {
-	From, To   float64 // the tilts between which it was rocked, rad
-	Behind     float64 // of the whole piece
-	Front      float64
-	Crest      float64 // behind, at the top of the back; NaN without one
-	TailLow    float64 // least height of the tail tip over the floor
-	NoseLow    float64
-	TailAtRest float64 // heights at the rest
-	NoseAtRest float64
-	Caught     float64 // length of rocker, at the rest, that stands less than CaughtUnder over the floor
+	From, To      float64 // the tilts between which the load that is followed was rocked, rad
+	Behind, Front float64 // of the piece with anybody who is checked in it, each rocked about the own rest
+	BehindBy      string  // who or what reaches so far: "owner, lying back: head", "" for the piece itself
+	FrontBy       string
+	Crest         float64 // behind, at the top of the back, of the load that is followed; NaN without one
+	TailLow       float64 // least height of the tail tip over the floor, with that load
+	NoseLow       float64
+	TailAtRest    float64 // heights at its rest
+	NoseAtRest    float64
+	Caught        float64 // length of rocker, at that rest, that stands less than CaughtUnder over the floor
 }
 
 // CaughtUnder is the gap in which fingers, toes and tails are caught, m; our judgement: 1 in.
 const CaughtUnder = 0.0254
 
-// needed sweeps the piece between the turning points of a rock from 15 degrees, or from
-// nine tenths of what it survives.
-func (d Design) needed(l *Load, r Report) Needed {
+// rock returns the tilts between which a load rocks that is let go at 15 degrees, or at nine tenths
+// of what it survives; our judgement of a good rock.
+func (l *Load) rock() (from, to float64) {
 	back, _ := l.Rig.LargestRelease(l.Balance)
 	release := min(15*degree, 0.9*back)
 	rest := l.Balance.Rest.Tilt
@@ -33,9 +34,16 @@ func (d Design) needed(l *Load, r Report) Needed {
 	if math.IsNaN(reach) {
 		reach = -release
 	}
-	n := Needed{From: rest + reach, To: rest + release, Crest: math.NaN()}
-	ride := d.carry(r.Edge)
+	return rest + reach, rest + release
+}
+
+// needed sweeps the piece with everybody who is checked, each between the turning points of a rock.
+func (d Design) needed(l *Load, r Report) Needed {
+	n := Needed{Behind: math.Inf(-1), Front: math.Inf(-1), Crest: math.NaN()}
+	n.From, n.To = l.rock()
+	rest := l.Balance.Rest.Tilt
 	points := []r2.Vec{r.Edge.Nose(), r.Edge.Tail()}
+	ride := d.carry(r.Edge)
 	if top, known := d.TopOfBack(); known {
 		crest := ride.point(top)
 		n.Crest = l.Rig.Sweep(n.From, n.To, crest).Back
@@ -44,8 +52,11 @@ func (d Design) needed(l *Load, r Report) Needed {
 	if d.Seat.level() {
 		points = append(points, ride.point(d.Seat.FrontEdge()))
 	}
-	whole := l.Rig.Sweep(n.From, n.To, points...)
-	n.Behind, n.Front = whole.Back, whole.Forward
+	for i := range r.Loads {
+		if one := &r.Loads[i]; one == l || one.Upright() && (one.Empty || one.Asked()) {
+			n.take(one, points)
+		}
+	}
 	n.NoseLow = l.Rig.Sweep(n.From, n.To, r.Edge.Nose()).Lowest
 	n.TailLow = l.Rig.Sweep(n.From, n.To, r.Edge.Tail()).Lowest
 	_, n.NoseAtRest = l.Rig.Place(r.Edge.Nose(), rest)
@@ -60,4 +71,24 @@ func (d Design) needed(l *Load, r Report) Needed {
 		}
 	}
 	return n
+}
+
+// take adds the room that one load needs: of the points of the piece, and of the limbs of who is in it.
+func (n *Needed) take(l *Load, points []r2.Vec) {
+	from, to := l.rock()
+	add := func(by string, points ...r2.Vec) {
+		room := l.Rig.Sweep(from, to, points...)
+		if room.Back > n.Behind {
+			n.Behind, n.BehindBy = room.Back, by
+		}
+		if room.Forward > n.Front {
+			n.Front, n.FrontBy = room.Forward, by
+		}
+	}
+	add("", points...)
+	for _, figure := range l.Figures {
+		for _, limb := range figure.Limits() {
+			add(l.Name+": "+limb.Limb, limb.Point)
+		}
+	}
 }

@@ -80,10 +80,10 @@ func (v voice) room(r piece.Rocking) Block {
 	n := r.Room
 	_, tail := v.tips()
 	nose, _ := v.tips()
-	text := fmt.Sprintf("Rocked between %s %s and %s %s, it reaches %s behind and %s ahead of where its low point touches",
-		v.degrees(math.Abs(n.From)), v.forwards(), v.degrees(math.Abs(n.To)), v.backwards(), v.with(n.Behind, quantity.Length), v.with(n.Front, quantity.Length))
+	text := fmt.Sprintf("From where its low point touches it reaches %s, with anybody who is checked in it, each in a good rock, 15 degrees from the own rest (here between %s %s and %s %s)",
+		v.reaches(r), v.degrees(math.Abs(n.From)), v.forwards(), v.degrees(math.Abs(n.To)), v.backwards())
 	if !math.IsNaN(n.Crest) {
-		text += fmt.Sprintf(" (the top of the back %s behind)", v.with(n.Crest, quantity.Length))
+		text += fmt.Sprintf("; the top of the back alone %s behind here", v.with(n.Crest, quantity.Length))
 	}
 	text += "."
 	caught := fmt.Sprintf("At rest the %s tip stands %s and the %s tip %s off the floor; on the way they come down to %s and %s. Along %s of each rocker the gap is less than %s: that is where fingers, toes and tails are caught (1 in is our judgement).",

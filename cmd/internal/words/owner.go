@@ -99,7 +99,13 @@ func (v voice) reaches(r piece.Rocking) string {
 	case v.kind == piece.Cradle:
 		behind, ahead = "at the head", "at the foot"
 	}
-	return fmt.Sprintf("%s %s and %s %s", v.with(r.Room.Behind, quantity.Length), behind, v.with(r.Room.Front, quantity.Length), ahead)
+	by := func(who string) string {
+		if who == "" {
+			return ""
+		}
+		return " (" + plain(short(who)) + ")"
+	}
+	return fmt.Sprintf("%s %s%s and %s %s%s", v.with(r.Room.Behind, quantity.Length), behind, by(r.Room.BehindBy), v.with(r.Room.Front, quantity.Length), ahead, by(r.Room.FrontBy))
 }
 
 func (v voice) childrenTitle() string {
