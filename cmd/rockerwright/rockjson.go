@@ -80,6 +80,7 @@ type sidewayJSON struct {
 	Load  string `json:"load"`
 	Angle number `json:"margin_deg"`
 	Lift  number `json:"lift_m"`
+	Lean  number `json:"lean_m"` // of the person's own balance point to the side
 }
 
 type walkJSON struct {
@@ -113,7 +114,7 @@ func rockingOf(r piece.Rocking) rockingJSON {
 		j.Slopes = append(j.Slopes, slopeJSON{s.Name, degrees(s.Slope), s.Rests, degrees(s.Margin)})
 	}
 	for _, s := range r.Sideways {
-		j.Sideways = append(j.Sideways, sidewayJSON{s.Load, degrees(s.Angle), number(s.Lift)})
+		j.Sideways = append(j.Sideways, sidewayJSON{s.Load, degrees(s.Angle), number(s.Lift), number(s.Lean)})
 	}
 	if w := r.Walk; w != nil {
 		j.Walk = &walkJSON{degrees(w.Heading), degrees(w.Lean), number(w.Scrub), number(w.Enough)}

@@ -13,14 +13,27 @@ type Sideway struct {
 	Load  string
 	Angle float64 // rad
 	Lift  float64 // m
+	Lean  float64 // how far the person's own balance point was taken to the side, m
 }
 
-// leanOver is how far the balance point of somebody who leans over an arm goes to the side,
-// m, and inFromEnd how far from the end of a settee's seat one sits; our judgement.
+// leanOver is how far the balance point of somebody who leans over an arm goes to the side, as a part of the
+// stature: 0.20 m of a man of the survey's mean stature (ANSUR II); and inFromEnd how far from the
+// end of a settee's seat one sits, m; our judgement.
 const (
-	leanOver  = 0.20
+	leanOver  = 0.20 / meanMan
+	meanMan   = 1.756 // m, taken of who is given by plain numbers
 	inFromEnd = 0.25
 )
+
+// leaning returns how far the balance point of a person goes to the side over an arm, m.
+func (r Report) leaning(sitter string) float64 {
+	for _, one := range r.Somebody {
+		if one.Name == sitter {
+			return leanOver * one.Person.Sizes[person.Stature]
+		}
+	}
+	return leanOver * meanMan
+}
 
 // track returns the distance between the floor edges, and whether it is known: as given,
 // or legs splayed from the edges of the seat to the floor.
@@ -36,7 +49,7 @@ func (d Design) track() (float64, bool) {
 // sideways returns the margin to the side of every load with a rest of which something is
 // asked: as it sits, leaning over an arm, and at the end of a settee.
 func (d Design) sideways(r Report) []Sideway {
-	track, known := d.track()
+	track, known := d.Track()
 	if !known || d.Kind == Cradle {
 		return nil
 	}
@@ -47,19 +60,18 @@ func (d Design) sideways(r Report) []Sideway {
 			continue
 		}
 		height := l.Balance.Rest.Height
-		add := func(name string, off float64) {
-			angle, lift := sim.Sideways(height, off, track)
-			list = append(list, Sideway{name, angle, lift})
+		add := func(name string, lean float64) {
+			angle, lift := sim.Sideways(height, lean*l.Person.Mass/l.Rig.Body.Mass, track)
+			list = append(list, Sideway{name, angle, lift, lean})
 		}
-		share := l.Person.Mass / l.Rig.Body.Mass
 		switch {
 		case l.Empty, l.Posture == person.LyingBack, l.Posture == person.Riding, l.Posture == person.Unsaid:
 			add(l.Name, 0)
 		case l.Posture == person.Sitting && d.Kind == Settee && l.Sitter == OneAtTheEnd.String():
-			add(l.Name, share*max(0, d.Seat.Width/2-inFromEnd))
+			add(l.Name, max(0, d.Seat.Width/2-inFromEnd))
 		case l.Posture == person.Sitting:
 			add(l.Name, 0)
-			add(l.Sitter+", leaning over an arm", share*leanOver)
+			add(l.Sitter+", leaning over an arm", r.leaning(l.Sitter))
 		}
 	}
 	return list
@@ -98,7 +110,7 @@ func (d Design) walk(l *Load, r Report) *Walk {
 			left, right = l, rr
 		}
 	case d.Rocker.Unequal != 0:
-		if p, ok := d.risen(d.Rocker.Unequal); ok {
+		if p, ok := risen(r.Edge, d.Rocker.Unequal); ok {
 			left = p
 		}
 	default:
@@ -106,7 +118,7 @@ func (d Design) walk(l *Load, r Report) *Walk {
 	}
 	w.Walk = sim.WalkOf(left, right, track, d.Rocker.ToeIn, w.From, w.To)
 	const trial = 0.001
-	if p, ok := d.risen(trial); ok {
+	if p, ok := risen(r.Edge, trial); ok {
 		if scrub := sim.WalkOf(p, r.Edge, track, 0, w.From, w.To).Scrub; scrub > 0 {
 			w.Enough = trial * Unnoticed / scrub
 		}
@@ -128,27 +140,31 @@ func (r Report) EqualEnough(l *Load) float64 {
 	return math.NaN()
 }
 
-// risen returns the floor edge of one arc with the radius with which its tail tip stands so
-// much higher; ok is false for other curves. A tip s along the curve stands
-// R(1 − cos(s/R)) up, which falls with R.
-func (d Design) risen(by float64) (rocker.Profile, bool) {
-	k := d.Rocker
-	if k.Radius <= 0 || len(k.Arcs) > 0 {
-		return rocker.Profile{}, false
+// risen returns the floor edge with its radii made smaller by one factor, lengths kept, until its tail tip
+// stands so much higher as drawn, m; ok is false where no factor from a half to four does that.
+func risen(edge rocker.Profile, by float64) (rocker.Profile, bool) {
+	nose, _ := edge.Reach()
+	scaled := func(factor float64) (rocker.Profile, error) {
+		var spans []rocker.Span
+		for _, s := range edge.Drawn() {
+			one := s.Span
+			one.Radius *= factor
+			spans = append(spans, one)
+		}
+		return rocker.Chain(nose, spans...)
 	}
-	rise := func(radius float64) float64 { return radius * (1 - math.Cos(k.Tail/radius)) }
-	want := rise(k.Radius) + by
-	low, high := k.Radius/2, k.Radius*4
+	want := edge.Tail().Y + by
+	low, high := 0.5, 4.0
 	for range 60 {
-		if middle := (low + high) / 2; rise(middle) > want {
+		middle := (low + high) / 2
+		if p, err := scaled(middle); err != nil || p.Tail().Y > want {
 			low = middle
 		} else {
 			high = middle
 		}
 	}
-	k.Radius = (low + high) / 2
-	p, err := k.Profile()
-	return p, err == nil
+	p, err := scaled((low + high) / 2)
+	return p, err == nil && math.Abs(p.Tail().Y-want) < 1e-9 // m; halved to a rounding
 }
 
 func edgeOf(f *rocker.RisesFit, k Rocker) (rocker.Profile, bool) {

@@ -147,7 +147,7 @@ func TestWalkIsKept(t *testing.T) {
 	if err != nil || math.Abs(again.Walk.Scrub/Unnoticed-1) > 0.02 { // from a trial of 1 mm, straight
 		t.Errorf("%v: scrub %v, want %v", err, again.Walk.Scrub, Unnoticed)
 	}
-	left := tape(must(d.risen(d.Rocker.Unequal)))
+	left := tape(must(risen(r.Report.Edge, d.Rocker.Unequal)))
 	right := tape(r.Report.Edge)
 	if got := left.TailTip - right.TailTip; math.Abs(got/d.Rocker.Unequal-1) > 1e-6 { // the radius by halving
 		t.Errorf("the tail tip rises by %v, want %v", got, d.Rocker.Unequal)

@@ -97,11 +97,18 @@ func (v voice) sidewaysBlock(r piece.Rocking) Block {
 	if len(r.Sideways) == 0 {
 		return Block{Title: "Sideways", Lines: []Line{{Text: "Give rocker.track or seat.width to learn how near it is to going over sideways."}}}
 	}
-	t := &Table{Head: []string{"Before going over one rocker", "degrees", "lift", ""}}
+	t := &Table{Head: []string{"Before going over one rocker", "degrees", "lift", "leans", ""}}
 	for _, s := range r.Sideways {
-		t.Rows = append(t.Rows, Row{Cells: []string{plain(short(s.Load)), v.shop(s.Angle, quantity.Angle), v.shop(s.Lift, quantity.Length), quantity.Unit(quantity.Length, v.units)}, Bad: s.Angle == 0})
+		leans := "–"
+		if s.Lean > 0 {
+			leans = v.shop(s.Lean, quantity.Length)
+		}
+		t.Rows = append(t.Rows, Row{Cells: []string{plain(short(s.Load)), v.shop(s.Angle, quantity.Angle), v.shop(s.Lift, quantity.Length), leans, quantity.Unit(quantity.Length, v.units)}, Bad: s.Angle == 0})
 	}
-	return Block{Title: "Sideways", Table: t}
+	track, _ := r.Report.Design.Track()
+	note := fmt.Sprintf("Floor edges taken %s apart. Leans: how far the balance point of who sits goes to the side, over an arm 0.11 of the stature, at the end of a settee to 250 mm (10 in) from the seat's end; our judgement.",
+		v.with(track, quantity.Length))
+	return Block{Title: "Sideways", Lines: []Line{{Text: note}}, Table: t}
 }
 
 // walks says how the piece walks.

@@ -1,0 +1,77 @@
+package piece
+
+import (
+	"math"
+	"testing"
+
+	"rockerwright/body/person"
+	"rockerwright/rocker"
+)
+
+// TestUnequalOnEveryCurve: whatever the floor edge is made of, an unequal tail tip stands as much higher, and the
+// piece turns on the floor by the difference of what both roll, over the track.
+func TestUnequalOnEveryCurve(t *testing.T) {
+	for name, draw := range map[string]Rocker{
+		"one arc":    {Radius: 1.067, Nose: 0.43, Tail: 0.61},
+		"three arcs": {Nose: 0.43, Arcs: []Arc{{Radius: 0.95, Length: 0.3}, {Radius: 1.067, Length: 0.35}, {Radius: 1.5, Length: 0.4}}},
+		"a flat":     {Nose: 0.43, Arcs: []Arc{{Radius: 1, Length: 0.4}, {Flat: 0.06}, {Radius: 1, Length: 0.5}}},
+	} {
+		d := readingChair()
+		draw.Unequal = 0.004
+		d.Rocker = draw
+		r, err := Rock(d, RockOptions{Load: "empty"})
+		if err != nil {
+			t.Fatalf("%s: %v", name, err)
+		}
+		left, ok := risen(r.Report.Edge, draw.Unequal)
+		if rise := left.Tail().Y - r.Report.Edge.Tail().Y; !ok || math.Abs(rise-draw.Unequal) > 1e-9 {
+			t.Errorf("%s: the tail tip rises by %v, want %v", name, rise, draw.Unequal)
+		}
+		rolled := func(p rocker.Profile, roll float64) float64 {
+			i, within := p.Find(roll)
+			return p.Bearing(i).RolledAt(within)
+		}
+		w := r.Walk
+		track, _ := d.Track()
+		want := (rolled(r.Report.Edge, w.To) - rolled(r.Report.Edge, w.From) - rolled(left, w.To) + rolled(left, w.From)) / track
+		if w.OneCurve || !(math.Abs(w.Heading) > 1e-4) || math.Abs(w.Heading-want) > 1e-12 || math.IsNaN(w.Enough) {
+			t.Errorf("%s: it turns by %v rad, want %v; equal enough within %v m", name, w.Heading, want, w.Enough)
+		}
+	}
+}
+
+// TestLeaningScales: who leans over an arm goes to the side as far as stature tells, and a child's chair is
+// judged by a child's lean: by hand, the margin is atan((track/2 − share·lean)/H).
+func TestLeaningScales(t *testing.T) {
+	for _, stature := range []float64{1.10, 1.756, 1.95} {
+		d := readingChair()
+		d.Sitters = []Sitter{{Name: "owner", Mass: 24 * stature * stature}}
+		d.Sitters[0].Person.Sizes[person.Stature] = stature
+		r, err := Rock(d, RockOptions{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		track, _ := d.Track()
+		var sitting Load
+		for _, l := range r.Report.Loads {
+			if l.Name == "owner, sitting" {
+				sitting = l
+			}
+		}
+		lean := 0.20 * stature / 1.756
+		off := lean * sitting.Person.Mass / sitting.Rig.Body.Mass
+		want := math.Atan2(track/2-off, sitting.Balance.Rest.Height)
+		found := false
+		for _, s := range r.Sideways {
+			if s.Load == "owner, leaning over an arm" {
+				found = true
+				if math.Abs(s.Lean-lean) > 1e-12 || math.Abs(s.Angle-want) > 1e-12 {
+					t.Errorf("%v m tall: leans %v m, %v rad are left; want %v and %v", stature, s.Lean, s.Angle, lean, want)
+				}
+			}
+		}
+		if !found {
+			t.Errorf("nobody leans over an arm: %+v", r.Sideways)
+		}
+	}
+}
