@@ -178,3 +178,43 @@ func BenchmarkShove(b *testing.B) {
 		b.Fatal("no shove")
 	}
 }
+
+// TestSeatingActsAtThePad: the slow force of the forward tests by statics, F·y = m·g·Z, with y the height of the pad
+// 50 and 60 mm from the front edge, rolled by hand on the arc or about its nose tip; and no child's
+// chair is put under a grown-up's weight.
+func TestSeatingActsAtThePad(t *testing.T) {
+	d := sized()
+	r, err := Rock(d, RockOptions{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	const g = 9.80665
+	edge := r.Report.Edge
+	nose, radius := edge.Nose(), d.Rocker.Radius
+	for i, from := range []float64{0.050, 0.060} {
+		front, meet := d.Seat.FrontEdge(), d.Seat.Meet()
+		pad := r2.Sub(front, r2.Scale(from, r2.Unit(r2.Sub(front, meet))))
+		rig := loadedAt(&r.Report.Loads[0], 600/g, pad)
+		b := rig.Balance()
+		most := 0.0
+		for turn := 0.0; turn < b.Forward.Angle; turn += 0.01 * degree {
+			tilt := b.Rest.Tilt - turn
+			sin, cos := math.Sincos(tilt)
+			over := func(c r2.Vec) float64 { return (pad.X-c.X)*sin + (pad.Y-c.Y)*cos } // over a point that the piece turns about
+			height := radius + over(r2.Vec{Y: radius})
+			if tilt < -d.Rocker.Nose/radius {
+				height = over(nose)
+			}
+			arm, _ := rig.Righting(tilt)
+			most = max(most, -rig.Body.Mass*g*arm/height)
+		}
+		if got := r.Seating[i].Tips; math.Abs(got/most-1) > 1e-2 { // it looks each quarter of a degree of some 25, over which the force grows in proportion
+			t.Errorf("%s: goes over under %v N, by statics at the pad %v", r.Seating[i].Name, got, most)
+		}
+	}
+	d.Sitters = []Sitter{{Name: "our child", Person: person.Given{Age: 5}}}
+	child, err := Rock(d, RockOptions{})
+	if err != nil || len(child.Seating) != 0 || !child.Report.ForAChild() {
+		t.Errorf("a child's chair is tried with a grown-up's 600 N: %v, %+v", err, child.Seating)
+	}
+}

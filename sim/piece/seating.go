@@ -3,6 +3,7 @@ package piece
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -47,14 +48,22 @@ func joined(b body.Body, mass float64, at r2.Vec) body.Body {
 	return body.Join(b, body.Body{Mass: mass, Centre: at})
 }
 
-// seating tries the tests on a chair or settee whose seat and back are drawn.
+// ForAChild reports whether a chair or a settee is made for a child: its owner has an age.
+func (r Report) ForAChild() bool {
+	return (r.Design.Kind == Chair || r.Design.Kind == Settee) &&
+		slices.ContainsFunc(r.Somebody, func(s Somebody) bool { return s.Role == Owner && s.Person.Age > 0 })
+}
+
+// seating tries the tests on a chair or settee whose seat and back are drawn; not on a child's, for they load a
+// seat with a grown-up's weight. The forward force acts
+// where the pad touches the seat, not at its edge.
 //
 // Sources as in the project's list of standards: ISO 7174-1:1988, 7.1.1 and 7.1.2 (clause
 // text; part 1 excludes rocking chairs); EN 1022:2018 (forward second-hand, rearward from
 // memory; rocking chairs are a case of their own there).
 func (d Design) seating(r Report) []SeatTest {
 	empty := &r.Loads[0]
-	if d.Kind != Chair && d.Kind != Settee || !d.Seat.level() || !d.Back.drawn() || !empty.Upright() {
+	if d.Kind != Chair && d.Kind != Settee || !d.Seat.level() || !d.Back.drawn() || !empty.Upright() || r.ForAChild() {
 		return nil
 	}
 	gravity := d.floor().FreeFall()
@@ -75,8 +84,8 @@ func (d Design) seating(r Report) []SeatTest {
 		force                    float64
 		way                      float64
 	}{
-		{"forward, 600 N at 50 mm from the front edge", "ISO 7174-1:1988, 7.1.1 (leaves rocking chairs out)", ReadInText, along(d.Seat.Depth - 0.050), along(d.Seat.Depth), math.NaN(), -1},
-		{"forward, 600 N at 60 mm from the front edge, 20 N outward", "EN 1022", SecondHand, along(d.Seat.Depth - 0.060), along(d.Seat.Depth), -20, -1},
+		{"forward, 600 N at 50 mm from the front edge", "ISO 7174-1:1988, 7.1.1 (leaves rocking chairs out)", ReadInText, along(d.Seat.Depth - 0.050), along(d.Seat.Depth - 0.050), math.NaN(), -1},
+		{"forward, 600 N at 60 mm from the front edge, 20 N outward", "EN 1022", SecondHand, along(d.Seat.Depth - 0.060), along(d.Seat.Depth - 0.060), -20, -1},
 		{"rearward, 600 N at 175 mm from the back, force at 300 mm over the seat", "ISO 7174-1:1988, 7.1.2 (leaves rocking chairs out)", ReadInText, along(0.175), onBack, math.NaN(), 1},
 		{fmt.Sprintf("rearward, 600 N on the seat and %.0f N at the back", rear), "EN 1022, fixed back (rocking chairs are a case of their own)", FromMemory, along(0.175), onBack, rear, 1},
 	} {

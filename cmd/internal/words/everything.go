@@ -185,22 +185,12 @@ func (v voice) cautions(r piece.Report) []Line {
 	case piece.Settee:
 		lines = append(lines, Line{Text: "One alone at the end loads one rocker more than the other; where the seat reaches out over the rockers the far end can lift. Sit down and rise one at a time."})
 	}
-	if ofAChild(r) {
+	if r.ForAChild() {
 		lines = append(lines, Line{Text: "Children kneel on the seat facing the back, stand on it and climb on behind; of these only a child on the tail was tried. They grow out of what was checked."})
 	}
 	return append(lines,
 		Line{Text: "A child who climbs on the tail, or leans over the back, can take any chair over. Keep fingers, toes and tails from under the rockers; the tails are a trip hazard."},
 		Line{Text: "Rugs, a sloping porch and worn rockers change every number on this page."})
-}
-
-// ofAChild reports whether the owner is a child.
-func ofAChild(r piece.Report) bool {
-	for _, s := range r.Somebody {
-		if s.Role == piece.Owner && s.Person.Age > 0 {
-			return r.Design.Kind == piece.Chair
-		}
-	}
-	return false
 }
 
 // Notes returns what a program's user should know of the numbers, a sentence or two each.

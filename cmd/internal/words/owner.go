@@ -54,7 +54,7 @@ func (v voice) whom(r piece.Report) string {
 		return text + " Two together, or one alone; one alone at the end was looked at too."
 	}
 	text += " One at a time."
-	if ofAChild(r) {
+	if r.ForAChild() {
 		text += " A child grows out of what was checked: have it looked at again before a bigger one sits in it."
 	}
 	for _, l := range v.weak(r) {
