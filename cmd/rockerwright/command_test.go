@@ -5,6 +5,7 @@ import (
 	"flag"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strconv"
 	"strings"
 	"testing"
@@ -86,4 +87,28 @@ func read(t *testing.T, path string) string {
 		t.Fatal(err)
 	}
 	return string(data)
+}
+
+// TestCradleWords: of a cradle that rocks sideways nothing is said of a chair's sides and parts, but for the names
+// of entries in its file.
+func TestCradleWords(t *testing.T) {
+	t.Chdir(t.TempDir())
+	startIn(t, ".", "cradle")
+	chairs := regexp.MustCompile(`(?i)\b(backwards|forwards?|front|seat|seated|crest|nose|tail|behind|ahead|top of the back|goes? back|leans? back)\b`)
+	entries := regexp.MustCompile(`\b(rocker|seat|target|limits)\.[a-z_]+`)
+	for _, args := range [][]string{
+		{"check", "cradle.toml", "--all"}, {"rock", "cradle.toml"}, {"rock", "cradle.toml", "--from", "75"}, {"whatif", "cradle.toml", "--all"},
+		{"size", "cradle.toml", "target.one_rock=1.2", "--all"}, {"check", "cradle.toml", "rocker.radius=30,34"},
+	} {
+		var out, errs bytes.Buffer
+		run(args, &out, &errs)
+		if out.Len() < 200 {
+			t.Errorf("%v: %s%s", args, &out, &errs)
+		}
+		for line := range strings.Lines(out.String()) {
+			if found := chairs.FindString(entries.ReplaceAllString(line, "")); found != "" {
+				t.Errorf("%v says %q of a cradle: %s", args, found, line)
+			}
+		}
+	}
 }

@@ -38,7 +38,8 @@ type survivalJSON struct {
 	Load    string     `json:"load"`
 	Back    number     `json:"release_back_deg"`
 	Forward number     `json:"release_forward_deg"`
-	Shove   number     `json:"shove_n"` // null where none was found, or there is no back
+	Shove   number     `json:"shove_n"`  // null where none was found, or there is no back
+	EndedBy string     `json:"ended_by"` // what ends that shove; empty where none was found
 	Speed   number     `json:"crest_speed_m_s"`
 	Fates   []fateJSON `json:"trials"`
 }
@@ -123,7 +124,7 @@ func rockingOf(r piece.Rocking) rockingJSON {
 }
 
 func survivalOf(s piece.Survival) survivalJSON {
-	j := survivalJSON{Load: s.Load, Back: degrees(s.Back), Forward: degrees(s.Forward), Shove: number(s.Shove), Speed: number(s.Speed), Fates: []fateJSON{}}
+	j := survivalJSON{Load: s.Load, Back: degrees(s.Back), Forward: degrees(s.Forward), Shove: number(s.Shove), EndedBy: s.EndedBy, Speed: number(s.Speed), Fates: []fateJSON{}}
 	if s.ShoveNone {
 		j.Shove = number(math.NaN())
 	}

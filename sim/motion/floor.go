@@ -86,28 +86,37 @@ func (m *run) watch() {
 	m.trace.Lift = max(m.trace.Lift, (m.rig.Rise(m.roll+m.rig.Floor.Slope)-m.rig.Rise(b.Rest.Tilt))/side.Lift)
 }
 
-// within reports whether the rig has not passed the last hilltop; else it ends the run.
-func (m *run) within() bool {
-	slope := m.rig.Floor.Slope
-	for _, s := range []struct {
-		side    sim.Margin
-		way     float64
-		outcome sim.Outcome
-	}{{m.balance.Back, 1, sim.GoesOverBackwards}, {m.balance.Forward, -1, sim.GoesOverForwards}} {
-		if !s.side.Exists() {
-			continue
-		}
-		over := s.side.Over - slope
-		if math.Abs(over-(m.balance.Rest.Tilt-slope)) < s.side.Angle { // wrapped past half a turn
-			over = m.balance.Rest.Tilt - slope + s.way*s.side.Angle
-		}
-		if s.way*(m.roll-over) > 0 && s.way*m.rate > 0 {
-			m.event(Over)
-			m.trace.End, m.trace.Outcome = WentOver, s.outcome
-			m.trace.Margin, m.trace.Lift = 0, max(1, m.trace.Lift)
-			return false
-		}
+// hilltop returns the roll of the last hilltop on the side of a way, +1 back or −1 forward; infinitely far
+// where there is none.
+func (m *run) hilltop(way float64) float64 {
+	side := m.balance.Back
+	if way < 0 {
+		side = m.balance.Forward
 	}
+	if !side.Exists() {
+		return way * math.Inf(1)
+	}
+	slope := m.rig.Floor.Slope
+	rest, over := m.balance.Rest.Tilt-slope, side.Over-slope
+	if math.Abs(over-rest) < side.Angle { // wrapped past half a turn
+		over = rest + way*side.Angle
+	}
+	return over
+}
+
+// over reports whether the rig, which moves in a way, has passed the last hilltop there, and ends the run
+// if so. Let go on the hilltop itself it has not.
+func (m *run) over(way float64) bool {
+	beyond := way * (m.roll - m.hilltop(way))
+	if !(beyond > 0 || beyond == 0 && m.rate != 0) {
+		return false
+	}
+	m.event(Over)
+	m.trace.End, m.trace.Outcome = WentOver, sim.GoesOverBackwards
+	if way < 0 {
+		m.trace.Outcome = sim.GoesOverForwards
+	}
+	m.trace.Margin, m.trace.Lift = 0, max(1, m.trace.Lift)
 	return true
 }
 

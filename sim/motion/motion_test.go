@@ -466,3 +466,41 @@ func TestSettlesOnASlope(t *testing.T) {
 		t.Errorf("at %v after %v s, want %v", trace.Last.Tilt, trace.Duration, want)
 	}
 }
+
+// TestOverAtTheHilltop: the instant at which it goes over is that at which it passes the hilltop, by the quadrature of
+// the energy, t = ∫ √(J/(J₀ω₀² − 2 m g (H − H₀))) dθ; let go beyond it, it goes over at once.
+func TestOverAtTheHilltop(t *testing.T) {
+	r := chair()
+	b := r.Balance()
+	least, _ := r.LargestRate(b)
+	inertia := func(tilt float64) (j, height float64) {
+		arm, height := r.Righting(tilt)
+		return r.Body.Inertia + r.Body.Mass*(height*height+arm*arm), height
+	}
+	start, low := inertia(b.Rest.Tilt)
+	for _, rate := range []float64{1.01 * least, 1.3 * least, 2 * least} {
+		trace := Run(r, b, Start{Tilt: b.Rest.Tilt, Rate: rate}, Options{Duration: 20})
+		var want float64
+		joint := 0.0 // the end of the arc, where the integrand has a kink
+		for i := range r.Profile.Bearings() {
+			joint = max(joint, r.Profile.Bearing(i).From)
+		}
+		for _, part := range [][2]float64{{b.Rest.Tilt, joint}, {joint, b.Back.Tip}} {
+			const n = 20000
+			h := (part[1] - part[0]) / n
+			for i := range n { // the middle of each: an error of h²
+				j, height := inertia(part[0] + h*(float64(i)+0.5))
+				want += h * math.Sqrt(j/(start*rate*rate-2*r.Body.Mass*sim.Gravity*(height-low)))
+			}
+		}
+		last := trace.Events[len(trace.Events)-1]
+		if trace.End != WentOver || last.Kind != Over || math.Abs(trace.Duration-want) > 1e-6 || math.Abs(last.Tilt-b.Back.Tip) > 1e-12 {
+			t.Errorf("at %v rad/s: %v after %v s at %v rad; the hilltop at %v is passed after %v s", rate, trace.End, trace.Duration, last.Tilt, b.Back.Tip, want)
+		}
+	}
+	for _, beyond := range []float64{b.Back.Tip + 0.01, b.Forward.Tip - 0.01} {
+		if trace := Run(r, b, Start{Tilt: beyond}, Options{}); trace.End != WentOver || trace.Duration != 0 {
+			t.Errorf("let go at %v rad, beyond the hilltop: %v after %v s, want at once", beyond, trace.End, trace.Duration)
+		}
+	}
+}

@@ -74,6 +74,9 @@ func (m *run) follow() {
 			}
 			continue
 		}
+		if m.over(way) {
+			return
+		}
 		if way*(m.roll-m.bound(way)) >= 0 {
 			if !m.cross(way) {
 				return
@@ -193,6 +196,10 @@ func (m *run) step(way float64) bool {
 	if crosses := way*(f.turn.at(span)-left) >= 0; crosses {
 		span, event = root(&f.turn, &f.rate, left, 0, span), int(Joint)
 	}
+	hilltop := m.hilltop(way)
+	if crosses := way*(f.turn.at(span)-(hilltop-m.roll)) >= 0; crosses {
+		span, event = root(&f.turn, &f.rate, hilltop-m.roll, 0, span), int(Over)
+	}
 	if t, slips := m.slips(&a, span); slips {
 		m.advance(t)
 		m.event(LetsGo)
@@ -207,11 +214,13 @@ func (m *run) step(way float64) bool {
 		m.watch()
 	case Joint:
 		m.roll = m.bound(way)
+	case Over:
+		m.roll = hilltop
 	}
 	if m.push.Force != 0 && event < 0 && m.time == m.push.Time {
 		m.event(PushEnd)
 	}
-	return m.within()
+	return true
 }
 
 // turning returns when the rate is zero next, within a span at whose end it points the

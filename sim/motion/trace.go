@@ -47,6 +47,21 @@ var ends = [...]string{"time is up", "it settled", "it went over", "the floor le
 
 func (e End) String() string { return ends[e] }
 
+// LiftsOff reports whether the floor let go because it would have had to pull the rocker down.
+func (t *Trace) LiftsOff() bool { return t.End == Slipped && math.IsInf(t.Needs, 1) }
+
+// EndedBy says in a word or two what ended a motion that did not last: it goes over, the floor lets go, the
+// rocker lifts off; "" where it lasted or came to rest.
+func (t *Trace) EndedBy() string {
+	switch {
+	case t.LiftsOff():
+		return "lifts off"
+	case t.End == Slipped, t.End == WentOver:
+		return t.Outcome.String()
+	}
+	return ""
+}
+
 // A step is one stretch of a motion on one arc.
 type step struct {
 	start, span float64 // s

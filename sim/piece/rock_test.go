@@ -172,7 +172,7 @@ func BenchmarkShove(b *testing.B) {
 	top, _ := d.TopOfBack()
 	force := 0.0
 	for b.Loop() {
-		force, _ = d.shove(&r.Loads[2], top)
+		force, _, _ = d.shove(&r.Loads[2], top)
 	}
 	if !(force > 0) {
 		b.Fatal("no shove")

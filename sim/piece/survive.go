@@ -18,6 +18,7 @@ type Survival struct {
 	Back, Forward float64 // largest releases without losses, rad
 	Shove         float64 // least force to the rear at the top of the back for ShoveTime after which it goes over, either way, or the floor lets go, N; NaN without a back
 	ShoveNone     bool    // none does, up to Shove
+	EndedBy       string  // what ends that shove: goes over backwards, floor lets go, lifts off; "" where none does
 	Speed         float64 // least speed of the top of the back, to the rear, that takes it over backwards, without losses, m/s
 	Fates         []Fate  // what becomes of it in other trials
 }
@@ -52,7 +53,7 @@ func (d Design) survival(l, empty *Load, edge rocker.Profile, loads []Load) Surv
 	rest := l.Balance.Rest.Tilt
 	if top, known := d.TopOfBack(); known && l.Balance.Back.Exists() {
 		at := d.carry(edge).point(top)
-		s.Shove, s.ShoveNone = d.shove(l, at)
+		s.Shove, s.ShoveNone, s.EndedBy = d.shove(l, at)
 		rate, _ := l.Rig.LargestRate(l.Balance)
 		s.Speed = rate * r2.Norm(r2.Sub(at, edge.Contact(rest-d.Floor.Slope)))
 	}
@@ -90,12 +91,13 @@ func (d Design) survival(l, empty *Load, edge rocker.Profile, loads []Load) Surv
 }
 
 // shove finds the least force at a point, for ShoveTime, after which a load goes over,
-// either way. It looks up to three times the force whose impulse alone would, by the rate at the rest.
-func (d Design) shove(l *Load, at r2.Vec) (float64, bool) {
+// either way, or the floor lets go, and what ends it. It looks up to three times the force whose impulse
+// alone would, by the rate at the rest.
+func (d Design) shove(l *Load, at r2.Vec) (force float64, none bool, endedBy string) {
 	rate, _ := l.Rig.LargestRate(l.Balance)
 	_, height := l.Rig.Place(at, l.Balance.Rest.Tilt)
 	if height <= 0 || math.IsInf(rate, 1) {
-		return math.NaN(), true
+		return math.NaN(), true, ""
 	}
 	work := l.Balance.Back.Work
 	inertia := 2 * work / (rate * rate)
@@ -104,11 +106,19 @@ func (d Design) shove(l *Load, at r2.Vec) (float64, bool) {
 	if math.IsNaN(options.Duration) {
 		options.Duration = watched
 	}
-	return motion.Hardest(func(force float64) bool {
+	pushed := func(force float64) motion.Trace {
 		start := motion.Start{Tilt: l.Balance.Rest.Tilt, Push: motion.Push{At: at, Force: force, Time: ShoveTime}}
-		end := motion.Run(l.Rig, l.Balance, start, options)
-		return end.End == motion.WentOver || end.End == motion.Slipped
+		return motion.Run(l.Rig, l.Balance, start, options)
+	}
+	force, none = motion.Hardest(func(force float64) bool {
+		trace := pushed(force)
+		return trace.EndedBy() != ""
 	}, most)
+	if !none {
+		trace := pushed(force)
+		endedBy = trace.EndedBy()
+	}
+	return force, none, endedBy
 }
 
 // DropHeight is from how far over the seat somebody drops in, m; our judgement: 4 in.

@@ -140,11 +140,11 @@ func (v *view) move(w *plots.Watched, m *motion) *fault {
 		w.Moving = true
 		var err error
 		if m.From != "" {
-			if options.From, err = quantity.Parse(m.From, quantity.Angle, d.Units); err == nil && math.Abs(options.From) > math.Pi/2 {
-				options.From = math.Copysign(math.Pi/2, options.From)
-			}
-			if err != nil {
+			if options.From, err = quantity.Parse(m.From, quantity.Angle, d.Units); err != nil {
 				return &fault{Key: "from", Message: err.Error()}
+			}
+			if math.Abs(options.From) > math.Pi/2 {
+				return &fault{Key: "from", Message: "it is let go from at most 90 degrees to either side: type a smaller tilt, such as 15"}
 			}
 		}
 		if m.Push != "" {

@@ -98,7 +98,7 @@ func (v voice) room(r piece.Rocking) Block {
 // sidewaysBlock returns the margins to the side.
 func (v voice) sidewaysBlock(r piece.Rocking) Block {
 	if len(r.Sideways) == 0 {
-		return Block{Title: "Sideways", Lines: []Line{{Text: "Give rocker.track or seat.width to learn how near it is to going over sideways."}}}
+		return Block{Title: "Sideways", Lines: []Line{{Text: "Give " + v.trackKeys() + " to learn how near it is to going over sideways."}}}
 	}
 	t := &Table{Head: []string{"Before going over one rocker", "degrees", "lift", "leans", ""}}
 	for _, s := range r.Sideways {
@@ -118,7 +118,7 @@ func (v voice) sidewaysBlock(r piece.Rocking) Block {
 func (v voice) walks(r piece.Rocking) Block {
 	w := r.Walk
 	if w == nil {
-		return Block{Title: "Walks", Lines: []Line{{Text: "Give rocker.track or seat.width to learn how unequal rockers walk."}}}
+		return Block{Title: "Walks", Lines: []Line{{Text: "Give " + v.trackKeys() + " to learn how unequal rockers walk."}}}
 	}
 	text := "The two rockers are taken to be one curve and parallel, so it does not walk."
 	if !w.OneCurve || w.Scrub > 0 {
@@ -149,4 +149,12 @@ func (v voice) stops(r piece.Rocking) []Block {
 		lines = append(lines, Line{Text: text})
 	}
 	return []Block{{Title: "Stops and corners", Lines: lines}}
+}
+
+// trackKeys are the entries that tell how far apart the rockers stand.
+func (v voice) trackKeys() string {
+	if v.kind == piece.Cradle {
+		return "rocker.track"
+	}
+	return "rocker.track or seat.width"
 }

@@ -70,7 +70,8 @@ func headsOf(columns []Column, room int) (first, second []string) {
 func (v voice) columnNotes(r piece.Report) []Line {
 	text := "Read for the piece alone."
 	if seated, leaning := r.Seated(), r.Leaning(); seated != nil && !seated.Empty {
-		text = fmt.Sprintf("Seated is %s; going %s is read for %s. For the rest of each, check it alone.", plain(short(seated.Name)), v.backwards(), plain(short(leaning.Name)))
+		_, column := v.rider()
+		text = fmt.Sprintf("%s is %s; going %s is read for %s. For the rest of each, check it alone.", upperFirst(column), plain(short(seated.Name)), v.backwards(), plain(short(leaning.Name)))
 	}
 	return []Line{{Text: text}, v.disclaimer()}
 }

@@ -49,7 +49,8 @@ func (v voice) evenTable(one size.Proposal, others []size.Proposal) Block {
 		}
 		add(name, p)
 	}
-	lines := []Line{{Text: "On one arc a larger rock takes longer or shorter than a small one. On the even-time edge it takes the same, for the owner at ease and for nobody else; with the arcs that a maker can swing, nearly. It is read for the owner at ease, leaned back and let go."}}
+	who, _ := v.rider()
+	lines := []Line{{Text: fmt.Sprintf("On one arc a larger rock takes longer or shorter than a small one. On the even-time edge it takes the same, for %s and for nobody else; with the arcs that a maker can swing, nearly. It is read for %s, tilted and let go.", who, who)}}
 	return Block{Title: "Large rocks and small ones", Lines: lines, Table: t, All: true}
 }
 

@@ -79,6 +79,9 @@ func (v voice) pulls(r piece.Report) Block {
 			t.Rows = append(t.Rows, Row{Cells: []string{plain(short(l.Name)), v.shop(l.Pull.Slow, quantity.Force), v.shop(l.Pull.Sudden, quantity.Force), quantity.Unit(quantity.Force, v.units)}})
 		}
 	}
+	if len(t.Rows) == 0 && v.kind == piece.Cradle {
+		return Block{Title: "What tips it", All: true, Lines: []Line{{Text: "What a pull at the rail does is not worked out."}}}
+	}
 	if len(t.Rows) == 0 {
 		return Block{Title: "What tips it", All: true, Lines: []Line{{Text: "Draw [seat] and [back] to learn what a pull at the top of the back does."}}}
 	}

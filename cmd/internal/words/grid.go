@@ -114,7 +114,8 @@ func (g *grid) rests() {
 	}
 	empty := func(r piece.Report) *piece.Load { return &r.Loads[0] }
 	g.row(rests+", empty", "deg", g.of(empty, tilt))
-	g.row(rests+", seated", "deg", g.of(piece.Report.Seated, tilt))
+	_, column := v.rider()
+	g.row(rests+", "+column, "deg", g.of(piece.Report.Seated, tilt))
 }
 
 // wanted puts a column in front that says what is wanted of each row.

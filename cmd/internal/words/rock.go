@@ -3,6 +3,8 @@ package words
 import (
 	"fmt"
 	"math"
+	"slices"
+	"strings"
 
 	"rockerwright/sim"
 	"rockerwright/sim/motion"
@@ -84,9 +86,16 @@ func (v voice) became(r piece.Rocking) Line {
 	}
 	switch t.End {
 	case motion.Slipped:
+		if t.LiftsOff() {
+			return Line{Text: fmt.Sprintf("The rocker lifts off after %.2f s, at %s; what comes then is outside the model.", t.Duration, v.degrees(math.Abs(t.Last.Tilt))), Bad: true}
+		}
 		return Line{Text: v.letsGo(t.Last.Tilt, t.Needs, r.Load.Rig.Floor.Friction) + fmt.Sprintf(" That is after %.2f s; what comes of sliding is outside the model.", t.Duration), Bad: true}
 	case motion.WentOver:
-		return Line{Text: fmt.Sprintf("It %s, after %.2f s.", t.Outcome, t.Duration), Bad: true}
+		when := fmt.Sprintf("after %.2f s", t.Duration)
+		if t.Duration == 0 {
+			when = "at once"
+		}
+		return Line{Text: fmt.Sprintf("It %s, %s.", v.inKind(t.Outcome.String()), when), Bad: true}
 	case motion.AtRest:
 		return Line{Text: fmt.Sprintf("It turns %s and is at rest after %.1f s.%s", counted(turns, "time"), t.Duration, v.nearest(t))}
 	case motion.TooManySteps:
@@ -105,11 +114,10 @@ func (v voice) nearest(t motion.Trace) string {
 
 // letsGo says that the floor cannot hold.
 func (v voice) letsGo(tilt, needs, has float64) string {
-	need := fmt.Sprintf("needs %.2f", needs)
 	if math.IsInf(needs, 1) {
-		need = "it would have to pull the rocker down"
+		return fmt.Sprintf("The rocker lifts off at %s.", v.degrees(math.Abs(tilt)))
 	}
-	return fmt.Sprintf("The floor lets go at %s; %s, floor has %.2f.", v.degrees(math.Abs(tilt)), need, has)
+	return fmt.Sprintf("The floor lets go at %s; needs %.2f, floor has %.2f.", v.degrees(math.Abs(tilt)), needs, has)
 }
 
 // survivals returns the hardest that each load comes back from.
@@ -117,12 +125,30 @@ func (v voice) survivals(r piece.Rocking) []Block {
 	if len(r.Survivals) == 0 {
 		return nil
 	}
-	t := &Table{Caption: "Largest tilts, shoves and speeds, load by load", Head: []string{"WHAT IT SURVIVES", "let go back", "let go forward", "shove", "crest at", ""}}
+	back, forward := strings.TrimPrefix(v.backwards(), "to the "), strings.TrimPrefix(v.forwards(), "to the ")
+	if !slices.ContainsFunc(r.Survivals, func(s piece.Survival) bool { return !math.IsNaN(s.Shove) }) { // nowhere to push
+		t := &Table{Caption: "Largest tilts, load by load", Over: []string{"", "let go", "let go", ""}, Head: []string{"WHAT IT SURVIVES", back, forward, ""}}
+		for _, s := range r.Survivals {
+			t.Rows = append(t.Rows, Row{Cells: []string{plain(short(s.Load)), v.shop(s.Back, quantity.Angle), v.shop(s.Forward, quantity.Angle), ""}})
+		}
+		return []Block{{Table: t}, {Lines: []Line{{Text: "Largest tilts from the rest, degrees, without losses."}}}}
+	}
+	t := &Table{Caption: "Largest tilts, shoves and speeds, load by load", Over: []string{"", "let go", "let go", "", "which", "crest", ""},
+		Head: []string{"WHAT IT SURVIVES", back, forward, "shove", "ends in", "at", ""}}
 	for _, s := range r.Survivals {
-		t.Rows = append(t.Rows, Row{Cells: append([]string{plain(short(s.Load))}, v.survived(s)...)})
+		cells := v.survived(s)
+		t.Rows = append(t.Rows, Row{Cells: []string{plain(short(s.Load)), cells[0], cells[1], cells[2], v.ends(s), cells[3], ""}})
 	}
 	note := "Largest tilts from the rest, degrees, without losses; the least shove to the rear at the top of the back after which it goes over one way or the other, or the floor lets go; the speed of the top of the back at which it goes over backwards."
 	return []Block{{Table: t}, {Lines: []Line{{Text: note}}}}
+}
+
+// ends says in a cell what ends the least shove.
+func (v voice) ends(s piece.Survival) string {
+	if s.EndedBy == "" {
+		return "–"
+	}
+	return strings.TrimPrefix(v.inKind(s.EndedBy), "goes ")
 }
 
 func (v voice) survived(s piece.Survival) []string {
@@ -143,7 +169,7 @@ func (v voice) fates(r piece.Rocking) []Block {
 			if !bad && i != min(1, len(r.Survivals)-1) {
 				continue
 			}
-			t.Rows = append(t.Rows, Row{Cells: []string{plain(short(s.Load)) + ": " + f.Name, f.Outcome.String(), v.shop(f.Margin, quantity.Angle), fmt.Sprintf("%.0f %%", 100*f.Lift)}, Bad: bad})
+			t.Rows = append(t.Rows, Row{Cells: []string{plain(short(s.Load)) + ": " + v.inKind(f.Name), v.inKind(f.Outcome.String()), v.shop(f.Margin, quantity.Angle), fmt.Sprintf("%.0f %%", 100*f.Lift)}, Bad: bad})
 		}
 	}
 	if len(t.Rows) == 0 {
@@ -160,19 +186,23 @@ func (v voice) survives(r piece.Report) []Block {
 		return nil
 	}
 	cells := v.survived(*s)
-	lines := []Line{{Text: fmt.Sprintf("%s comes back when let go from up to %s degrees back or %s forward; a shove of %s at the top of the back for %s s takes it over, or %s of the top of the back. rockerwright rock says the rest.",
-		upperFirst(plain(short(s.Load))), cells[0], cells[1], cells[2], v.seconds(piece.ShoveTime), cells[3])}}
+	shove := fmt.Sprintf("a shove of %s at the top of the back for %s s ends it (%s)", cells[2], v.seconds(piece.ShoveTime), s.EndedBy)
+	if s.ShoveNone {
+		shove = "no shove that was tried at the top of the back takes it over"
+	}
+	lines := []Line{{Text: fmt.Sprintf("%s comes back when let go from up to %s degrees back or %s forward; %s; %s of the top of the back takes it over. rockerwright rock says the rest.",
+		upperFirst(plain(short(s.Load))), cells[0], cells[1], shove, cells[3])}}
 	if math.IsNaN(s.Shove) {
 		lines = []Line{{Text: fmt.Sprintf("%s comes back when let go from up to %s degrees %s or %s %s.", upperFirst(plain(short(s.Load))), cells[0], v.backwards(), cells[1], v.forwards())}}
 	}
 	for _, f := range s.Fates {
 		switch f.Outcome {
 		case sim.Rocks:
-			lines = append(lines, Line{Text: fmt.Sprintf("%s: comes back, %s to spare.", upperFirst(f.Name), v.degrees(f.Margin))})
+			lines = append(lines, Line{Text: fmt.Sprintf("%s: comes back, %s to spare.", upperFirst(v.inKind(f.Name)), v.degrees(f.Margin))})
 		case sim.FloorLetsGo:
-			lines = append(lines, Line{Text: upperFirst(f.Name) + ": " + v.letsGo(f.Tilt, f.Needs, r.Loads[0].Rig.Floor.Friction), Bad: true})
+			lines = append(lines, Line{Text: upperFirst(v.inKind(f.Name)) + ": " + v.letsGo(f.Tilt, f.Needs, r.Loads[0].Rig.Floor.Friction), Bad: true})
 		default:
-			lines = append(lines, Line{Text: upperFirst(f.Name) + ": " + f.Outcome.String() + ".", Bad: true})
+			lines = append(lines, Line{Text: upperFirst(v.inKind(f.Name)) + ": " + v.inKind(f.Outcome.String()) + ".", Bad: true})
 		}
 	}
 	return []Block{{Title: "What it survives", All: true, Lines: lines}}

@@ -265,7 +265,7 @@ func (v voice) wishes(t piece.Target) map[string]string {
 // sizedAssumptions says how the rockers were found.
 func (v voice) sizedAssumptions() Block {
 	return Block{Title: "How it was found", All: true, Lines: []Line{
-		{Text: "The limits of the file, what the shop has and the margins aimed for come first; the time and the leans come as near as these allow. One arc is solved: the radius makes the time, the place of the low point the lean, nose and tail grow only where a limit asks for it. Two and three arcs are searched from several starts, the same each time; another --seed looks elsewhere."},
-		{Text: "Seat and person stay as they are drawn; the low point moves under them. All is rounded to what is set at the bench, and the table shows what the rounded rocker does."},
+		{Text: "The limits of the file, what the shop has and the margins aimed for come first; the time and the leans come as near as these allow. One arc is solved: the radius makes the time, the place of the low point the lean, its ends grow only where a limit asks for it. Two and three arcs are searched from several starts, the same each time; another --seed looks elsewhere."},
+		{Text: "The piece and its people stay as they are drawn; the low point moves under them. All is rounded to what is set at the bench, and the table shows what the rounded rocker does."},
 	}}
 }

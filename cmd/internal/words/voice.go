@@ -41,6 +41,25 @@ func (v voice) forwards() string {
 	return "forward"
 }
 
+// inKind returns an outcome or the name of a trial in the words for the kind: a cradle goes over to a side, and
+// its rockers have ends to the left and right.
+func (v voice) inKind(text string) string {
+	if v.kind != piece.Cradle {
+		return text
+	}
+	nose, tail := v.tips()
+	return strings.NewReplacer("backwards", v.backwards(), "forwards", v.forwards(), "nose tip", nose+" tip", "tail tip", tail+" tip",
+		"to the front", v.forwards(), "sitter leans back", "lies further "+v.backwards()).Replace(text)
+}
+
+// rider returns who is at ease in the piece, for a sentence, and what their column is headed.
+func (v voice) rider() (who, column string) {
+	if v.kind == piece.Cradle {
+		return "the first infant", "laden"
+	}
+	return "the owner at ease", "seated"
+}
+
 // tips returns the words for the two ends of a rocker, the front one first.
 func (v voice) tips() (nose, tail string) {
 	if v.sideways() {
