@@ -31,10 +31,18 @@ func (r Rig) Pull(b Balance, q r2.Vec) Pull {
 }
 
 // Effort returns the first two of [Rig.Pull] alone: what a hand at q must do to hold the
-// piece one degree back and one degree forward of its rest, N.
+// piece one degree back and one degree forward of its rest, N; NaN where the hilltop is nearer, for
+// there nothing is to be held: it goes over.
 func (r Rig) Effort(b Balance, q r2.Vec) (back, forward float64) {
 	const degree = math.Pi / 180
-	return r.hold(q, b.Rest.roll+degree), -r.hold(q, b.Rest.roll-degree)
+	back, forward = math.NaN(), math.NaN()
+	if !(b.Back.Angle <= degree) {
+		back = r.hold(q, b.Rest.roll+degree)
+	}
+	if !(b.Forward.Angle <= degree) {
+		forward = -r.hold(q, b.Rest.roll-degree)
+	}
+	return back, forward
 }
 
 // hold returns the force at q that holds the rig at the given roll, N.

@@ -6,6 +6,9 @@ import (
 	"testing"
 
 	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/body"
+	"rockerwright/rocker"
 )
 
 // TestPullAgainstGrid: the slow and the sudden pull by brute force: the hand's way along
@@ -80,6 +83,24 @@ func TestLargest(t *testing.T) {
 	} {
 		if got := largest(1, tt.f); !sameTo(got, tt.want, 1e-11) {
 			t.Errorf("%s: %v, want %v", tt.name, got, tt.want)
+		}
+	}
+}
+
+// TestNoEffortBeyondTheHilltop: where the hilltop is less than a degree away the piece goes over, and no push, let alone
+// one below zero, holds it at one degree.
+func TestNoEffortBeyondTheHilltop(t *testing.T) {
+	const degree = math.Pi / 180
+	top := r2.Vec{X: -0.3, Y: 1}
+	for _, tail := range []float64{0.004, 0.012, 0.03, 0.3} { // on a radius of 1 m with d = 0.4 m
+		r := Rig{Profile: rocker.Single(1, 0.3, tail), Body: body.Body{Mass: 80, Centre: r2.Vec{Y: 0.6}, Inertia: 8}}
+		b := r.Balance()
+		back, forward := r.Effort(b, top)
+		if near := b.Back.Angle <= degree; near != math.IsNaN(back) || !near && !(back > 0) {
+			t.Errorf("tail %v m: the hilltop is %v degrees away, the push %v N", tail, b.Back.Angle/degree, back)
+		}
+		if !(forward > 0) {
+			t.Errorf("tail %v m: %v N forward", tail, forward)
 		}
 	}
 }

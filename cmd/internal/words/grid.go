@@ -84,7 +84,7 @@ func (g *grid) feel() {
 func (g *grid) rocks() {
 	v := g.v
 	g.row("one rock", "s", g.of(piece.Report.Seated, func(l *piece.Load) string { return fmt.Sprintf("%.2f", l.Balance.Period) }))
-	g.row("push for one degree", quantity.Unit(quantity.Force, v.units), g.of(piece.Report.Seated, func(l *piece.Load) string { return v.shop(l.Pull.EffortBack, quantity.Force) }))
+	g.row("push for one degree", quantity.Unit(quantity.Force, v.units), g.of(piece.Report.Seated, v.effort))
 	g.row("before going "+v.backwards(), "deg", g.of(piece.Report.Leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
 	g.row("  weight must lift", g.length(), g.of(piece.Report.Leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
 }

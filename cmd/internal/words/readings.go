@@ -61,7 +61,7 @@ func (v voice) readingsOf(d piece.Design, loads []*piece.Load, remarks remarks) 
 	}
 	row("one rock, there+back", "seconds", func(l *piece.Load) string { return v.seconds(l.Balance.Period) })
 	if _, known := d.TopOfBack(); known && remarks > noPush {
-		row("push for one degree", quantity.Unit(quantity.Force, v.units)+", at top", func(l *piece.Load) string { return v.shop(l.Pull.EffortBack, quantity.Force) })
+		row("push for one degree", quantity.Unit(quantity.Force, v.units)+", at top", v.effort)
 	}
 	row("before going "+strings.TrimPrefix(v.backwards(), "to the "), "degrees", func(l *piece.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) })
 	lift := func(of func(l *piece.Load) float64) {
@@ -73,6 +73,14 @@ func (v voice) readingsOf(d piece.Design, loads []*piece.Load, remarks remarks) 
 	row("before going "+strings.TrimPrefix(v.forwards(), "to the "), "degrees", func(l *piece.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) })
 	lift(func(l *piece.Load) float64 { return l.Balance.Forward.Lift })
 	return t
+}
+
+// effort writes the push for one degree, or that the hilltop is nearer than that.
+func (v voice) effort(l *piece.Load) string {
+	if l.Balance.Back.Angle <= math.Pi/180 {
+		return "goes over"
+	}
+	return v.shop(l.Pull.EffortBack, quantity.Force)
 }
 
 // heads returns the names of loads in one line or two, as the heads of columns: of one

@@ -316,7 +316,7 @@ func TestRockSays(t *testing.T) {
 	}{
 		{"rocks", func(d *piece.Design) { d.Floor.Surface = piece.Boards }, piece.RockOptions{}, []string{"on boards", "still rocking after 30 s", "WHAT IT SURVIVES", "Not a test certificate", "read in the text", "second-hand", "from memory", "SIDEWAYS", "does not walk", "equal enough"}},
 		{"slips", func(d *piece.Design) { d.Floor.Friction = 0.05 }, piece.RockOptions{From: 0.2}, []string{"The floor lets go at", "floor has 0.05", "sliding is outside the model"}},
-		{"over", func(*piece.Design) {}, piece.RockOptions{From: 1}, []string{"It goes over backwards, after"}},
+		{"over", func(*piece.Design) {}, piece.RockOptions{From: 1}, []string{"It goes over backwards, at once"}},
 		{"settles", func(d *piece.Design) { d.Floor.Rolling = 0.01 }, piece.RockOptions{}, []string{"is at rest after", "falls to half in"}},
 		{"cradle", func(d *piece.Design) { d.Kind = piece.Cradle }, piece.RockOptions{}, []string{"AGAINST 5 AND 10 DEGREES", "nothing before that stops it"}},
 	} {
