@@ -35,7 +35,8 @@ func rockCommand() *cobra.Command {
 says what it survives: the largest tilts, the hardest shove, somebody dropping in or
 rising, the lever arms of published seating tests, a slope; what room it needs, how
 near it is to going over sideways, and how it walks. With no FILE it rocks the
-built-in reading chair. The floor is floor.surface = hardwood, boards, rug or stone.
+built-in reading chair. The floor is floor.surface = hardwood, boards, rug or stone;
+where nothing is said of it, the usual one of the kind is taken and named.
 
 --csv prints a line for each instant, in SI: time_s, tilt_rad (from as drawn, + back),
 rate_rad_s, energy_j (over that of the rest), floor_forward_n and floor_up_n (of the
@@ -98,10 +99,12 @@ func rock(out io.Writer, args []string, flags rockFlags) error {
 	if options.OnSeat = flags.at == "seat"; flags.at != "seat" && flags.at != "back" {
 		return fmt.Errorf("--at is back or seat; %q is neither", flags.at)
 	}
-	rocking, err := piece.Rock(f.Design, options)
+	onFloor, taken := f.Design.OnItsFloor()
+	rocking, err := piece.Rock(onFloor, options)
 	if err != nil {
 		return f.Explain(err)
 	}
+	rocking.FloorTaken = taken
 	if flags.pictures.folder != "" {
 		drawn, err := draw(plots.Traces(rocking), "--pictures", flags.pictures, files)
 		if err != nil {

@@ -9,6 +9,8 @@ import (
 type rockingJSON struct {
 	Design    string         `json:"design"`
 	Load      string         `json:"load"`
+	Surface   string         `json:"floor_surface"`       // empty where the file says it by numbers, or nothing
+	Taken     bool           `json:"floor_surface_taken"` // nothing was said of the floor
 	Outcome   string         `json:"outcome"`
 	End       string         `json:"end"`
 	Duration  number         `json:"duration_s"`
@@ -94,7 +96,7 @@ type walkJSON struct {
 func rockingOf(r piece.Rocking) rockingJSON {
 	t := r.Trace
 	j := rockingJSON{
-		Design: r.Report.Design.Title, Load: r.Load.Name, Outcome: t.Outcome.String(), End: t.End.String(), Duration: number(t.Duration),
+		Design: r.Report.Design.Title, Load: r.Load.Name, Surface: r.Report.Design.Floor.Surface.String(), Taken: r.FloorTaken, Outcome: t.Outcome.String(), End: t.End.String(), Duration: number(t.Duration),
 		LastTilt: degrees(t.Last.Tilt), Friction: number(t.Friction), Needs: number(math.NaN()), Margin: degrees(t.Margin), Lift: number(t.Lift), HalvesIn: number(r.HalvesIn),
 		Events: []eventJSON{}, Survivals: []survivalJSON{}, Seating: []seatTestJSON{}, Slopes: []slopeJSON{}, Sideways: []sidewayJSON{},
 		Room: roomJSON{number(r.Room.Behind), number(r.Room.Front), number(r.Room.Crest), number(r.Room.Caught), r.Room.BehindBy, r.Room.FrontBy},

@@ -75,3 +75,30 @@ func TestLeaningScales(t *testing.T) {
 		}
 	}
 }
+
+// TestFloorIsTaken: a drawn piece of which no floor is said stands on the usual one of its kind; whatever is said of a
+// floor, and plain numbers, stay.
+func TestFloorIsTaken(t *testing.T) {
+	for kind := Chair; kind <= Horse; kind++ {
+		d := sized()
+		d.Kind = kind
+		d.Floor.Slope = degree
+		on, taken := d.OnItsFloor()
+		if !taken || on.Floor.Surface == NoSurface || on.Floor.Slope != degree {
+			t.Errorf("%v: %+v, %v", kind, on.Floor, taken)
+		}
+	}
+	for name, change := range map[string]func(d *Design){
+		"a surface":      func(d *Design) { d.Floor.Surface = Rug },
+		"a friction":     func(d *Design) { d.Floor.Friction = 0.2 },
+		"a loss":         func(d *Design) { d.Floor.Halves = 5 },
+		"a body":         func(d *Design) { d.Body.Mass = 12 },
+		"a plain sitter": func(d *Design) { d.Sitters = readingChair().Sitters },
+	} {
+		d := sized()
+		change(&d)
+		if on, taken := d.OnItsFloor(); taken || on.Floor != d.Floor {
+			t.Errorf("with %s the floor becomes %+v", name, on.Floor)
+		}
+	}
+}

@@ -30,6 +30,27 @@ func GroundOf(s Surface) Ground {
 	return Ground{Basis: "not said: holds any force, takes nothing"}
 }
 
+// usualFloor is what a piece of each kind is taken to stand on when it is rocked and nothing is said of its floor;
+// our judgement.
+var usualFloor = [...]Surface{Chair: Hardwood, Settee: Boards, Cradle: Hardwood, Horse: Hardwood}
+
+// OnItsFloor returns the design on the floor that is usual for its kind, and whether that was taken: nothing is
+// said of the floor but its slope, and the design is drawn. Plain numbers keep the floor they have.
+func (d Design) OnItsFloor() (Design, bool) {
+	said := d.Floor
+	said.Slope, said.Gravity = 0, 0
+	if said != (Floor{}) || d.Body.Mass > 0 {
+		return d, false
+	}
+	for _, s := range d.Sitters {
+		if !s.bySizes() && !s.lies(d) {
+			return d, false
+		}
+	}
+	d.Floor.Surface = usualFloor[d.Kind]
+	return d, true
+}
+
 // floor returns the floor of the static questions: its slope, and the friction given or
 // named by its surface.
 func (d Design) floor() sim.Floor {

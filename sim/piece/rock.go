@@ -40,6 +40,8 @@ type Rocking struct {
 	Sideways  []Sideway
 	Walk      *Walk // nil where the track is not known
 	Stops     []Stop
+
+	FloorTaken bool // nothing was said of the floor; that of Report.Design is usual for its kind
 }
 
 // Rock works out the motion of a design. The error is a [*KeyError], or one that says that

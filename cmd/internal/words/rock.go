@@ -59,6 +59,9 @@ func (v voice) rocked(r piece.Rocking) []Line {
 	floor := "a floor that takes nothing and holds any force (name one: floor.surface)"
 	if d.Floor.Surface != piece.NoSurface {
 		floor = map[piece.Surface]string{piece.Hardwood: "hardwood", piece.Boards: "boards", piece.Rug: "a rug", piece.Stone: "stone"}[d.Floor.Surface]
+		if r.FloorTaken {
+			floor += ", taken for want of floor.surface (our judgement)"
+		}
 	} else if r.Losses != (motion.Losses{}) || d.Floor.Friction > 0 {
 		floor = "the floor of your file"
 	}
