@@ -84,6 +84,7 @@ func TestMistakes(t *testing.T) {
 		{"a person of 10 in", with("weight = 120\nahead  = 6\nabove  = 9", "height = 10"), `chair.toml:23:1: sitter.2.height: height of 10 in: people are 1 ft 6 in to 7 ft 10 in (0.45 to 2.4 m) tall`},
 		{"sizes and a place", with("weight = 120", "weight = 120\nheight = 70"), "chair.toml:24:1: sitter.2.height: this person is placed by numbers, which leave no use for height: keep one of the two"},
 		{"three places", with("[piece]", "[body]\nmass = 9\ncentre = [1, 17, 3]\n[piece]"), "chair.toml:16:18: body.centre.3: a place has two numbers, ahead of the low point and over the floor. For example: [1/2, 17]"},
+		{"no equals sign, before a comment of many words", with("radius = 42", "radius 42  # of the floor edge. a b c d e f g. h i"), "chair.toml:5:7: radius: put an equals sign between the name and the value: radius = 42"},
 		{"a word without quotes", with(`title = "Reading chair"`, "title = Reading chair"), `chair.toml:1:9: title: put quotes round a word: title = "Reading chair"`},
 		{"a text in curly quotes", with(`title = "Reading chair"`, "title = “Reading chair”"), `chair.toml:1:9: title: use straight quotes: title = "Reading chair"`},
 	} {

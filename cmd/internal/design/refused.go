@@ -95,7 +95,8 @@ func mend(line string, units quantity.System) (column int, message string) {
 		return utf8.RuneCountInString(part[1]+part[2]+part[3]) + 1, meant(part[2], part[4], units)
 	}
 	if part := unequal().FindStringSubmatch(line); part != nil && named(part[2]) {
-		value := part[4]
+		value, _, _ := strings.Cut(part[4], "#")
+		value = strings.TrimSpace(value)
 		if !accepted("x = " + value) {
 			cure, reads := quantity.Repair(value, units)
 			if !reads {

@@ -142,10 +142,13 @@ func (s *scan) pair(table string, in, depth int) {
 // keys reads a dotted key up to one of the ends.
 func (s *scan) keys(ends string) []string {
 	var names []string
+	dots := 0 // words that no dot parts are a mistake, not a depth
+	ends += "#"
 	for s.pos < len(s.text) && strings.IndexByte(ends, s.text[s.pos]) < 0 {
-		s.skip(" \t.")
 		start := s.pos
-		if s.tooDeep(len(names)+1, start) {
+		s.skip(" \t.")
+		dots += strings.Count(s.text[start:s.pos], ".")
+		if start = s.pos; s.tooDeep(dots+1, start) {
 			return names
 		}
 		if s.pos < len(s.text) && (s.text[s.pos] == '"' || s.text[s.pos] == '\'') {
