@@ -106,19 +106,23 @@ func (r *Rig) rising(rest Equilibrium, way int, height, limit float64) float64 {
 			inner, at = outer, at.next(r.Profile, way)
 			continue
 		}
-		return inner + side*g.solveClimb(a, side, slide, side*(outer-inner), height)
+		turn, _ := g.solveClimb(a, side, slide, side*(outer-inner), height)
+		return inner + side*turn
 	}
 	return math.NaN()
 }
 
 // solveClimb returns the turn δ in [0, most] at which climb has gained the given
 // height, by Newton's rule held inside its bracket. It starts from the parabola
-// Zδ + Z′δ²/2.
-func (g ground) solveClimb(a stance, side, slide, most, height float64) float64 {
+// Zδ + Z′δ²/2, and ends where a step is a rounding of the turn, or below a thousandth of what is promised and no
+// longer shrinks: then it is the rounding of the climb. It also returns how many rounds that took.
+func (g ground) solveClimb(a stance, side, slide, most, height float64) (turn float64, rounds int) {
+	const eps = 0x1p-52
 	arm, slope := side*g.arm(a), g.slope(a)
-	turn := 2 * height / (arm + math.Sqrt(max(0, arm*arm+2*slope*height)))
-	low, high := 0.0, most
-	for range 60 { // a bisection would need no more
+	turn = 2 * height / (arm + math.Sqrt(max(0, arm*arm+2*slope*height)))
+	low, high, last := 0.0, most, math.Inf(1)
+	for rounds < 60 { // a bisection would need no more
+		rounds++
 		if !(turn > low && turn < high) {
 			turn = (low + high) / 2
 		}
@@ -129,10 +133,11 @@ func (g ground) solveClimb(a stance, side, slide, most, height float64) float64 
 			high = turn
 		}
 		step := (height - gained) / outward
-		if math.Abs(step) <= 1e-16*turn || turn == low && turn == high {
+		size := math.Abs(step)
+		if size <= eps*turn || size <= 1e-13*turn && size >= last/2 {
 			break
 		}
-		turn += step
+		last, turn = size, turn+step
 	}
-	return turn
+	return turn, rounds
 }

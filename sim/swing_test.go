@@ -337,3 +337,26 @@ func TestFrictionAgainstDenseSampling(t *testing.T) {
 		}
 	}
 }
+
+// TestClimbEnds: the turning point on the other side is found in a few of Newton's rounds, from every release: a bracket
+// that is halved to the end takes 60.
+func TestClimbEnds(t *testing.T) {
+	r := arc(0.6, 0.02)
+	b := r.Balance()
+	g := r.Floor.ground()
+	most, sum, n := 0, 0, 0
+	for release := 0.001; release < min(b.Back.Angle, b.Forward.Angle, 0.35); release += 0.001 {
+		_, height := r.fallTime(b.Rest.roll+release, b.Rest)
+		at := b.Rest.home(-1)
+		a := r.stand(r.Profile.Bearing(at.index), b.Rest.roll-at.shift)
+		turn, rounds := g.solveClimb(a, -1, r.Profile.Bearing(at.index).Radius*g.sin, release+0.1, height)
+		if math.Abs(turn-release) > 1e-13 { // on one arc a rock is even
+			t.Errorf("let go from %v rad it comes to %v", release, turn)
+		}
+		most, sum, n = max(most, rounds), sum+rounds, n+1
+	}
+	t.Logf("%d releases: %.1f rounds in the mean, %d at most", n, float64(sum)/float64(n), most)
+	if most > 8 {
+		t.Errorf("%d rounds for one of %d releases", most, n)
+	}
+}
