@@ -44,7 +44,7 @@ func (f *File) withValues(values map[string]string) string {
 	var missing []string
 	for _, key := range keysOf(values, f.Design) {
 		if e, found := f.find(key); found {
-			edits = append(edits, f.replacing(e, written(values[key])))
+			edits = append(edits, f.replacing(e, f.entry(key, values[key])))
 		} else {
 			missing = append(missing, key)
 		}
@@ -53,7 +53,7 @@ func (f *File) withValues(values map[string]string) string {
 	made := map[string]bool{}
 	var behind []edit // under new headers, at the end
 	for _, key := range missing {
-		e := f.adding(sectionOf(key), last(key), written(values[key]), f.comment(key), made)
+		e := f.adding(sectionOf(key), last(key), f.entry(key, values[key]), f.comment(key), made)
 		if made[sectionOf(key)] {
 			behind = append(behind, e)
 		} else {
@@ -93,12 +93,24 @@ func (f *File) comment(key string) string {
 // bareValue is what needs no quotes.
 var bareValue = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`^[+-]?[0-9]+(\.[0-9]+)?$`) })
 
-// written returns a value as it stands in a file: a plain number, or any text in quotes with the
-// escapes of TOML.
+// entry returns the value of a key as it stands in a file: a text in quotes, though it be a number.
+func (f *File) entry(key, value string) string {
+	if _, _, err := f.Design.Choice(key); err == nil {
+		return inQuotes(value)
+	}
+	return written(value)
+}
+
+// written returns a value as it stands in a file: a plain number, or any text in quotes.
 func written(value string) string {
 	if bareValue().MatchString(value) {
 		return value
 	}
+	return inQuotes(value)
+}
+
+// inQuotes returns a text in quotes with the escapes of TOML.
+func inQuotes(value string) string {
 	var b strings.Builder
 	for _, r := range strings.ToValidUTF8(value, "\ufffd") {
 		switch {

@@ -100,3 +100,32 @@ func TestDropped(t *testing.T) {
 		t.Errorf("%v, want that its reader has gone", err)
 	}
 }
+
+// TestTextsThroughThePage: a title and a name that the page is given come out of the file, the units and the picture's
+// words as they went in, letter by letter.
+func TestTextsThroughThePage(t *testing.T) {
+	h := chairSite(t).handler([]string{ourHost})
+	for _, text := range []string{`He said "hi"`, `back\slash \" \n`, "Ludwigs Stühlchen — 椅子 🪑", "<b>&amp;</b>", "# = [x]"} {
+		w := work(t, "chair", "title="+text, "sitter.name="+text)
+		for _, path := range []string{"/file", "/units"} {
+			var saved Work
+			if err := json.Unmarshal(asked(t, h, path, ask{Work: w, Units: "metric"}).Body.Bytes(), &saved); err != nil {
+				t.Fatal(err)
+			}
+			f, err := design.Parse("x.toml", saved.Text)
+			if err != nil {
+				t.Errorf("%s of %q cannot be read: %v", path, text, err)
+				continue
+			}
+			for _, change := range saved.Changes {
+				key, value, _ := strings.Cut(change, "=")
+				if err := f.Set(key, value); err != nil {
+					t.Fatal(err)
+				}
+			}
+			if f.Design.Title != text || f.Design.Sitters[0].Name != text {
+				t.Errorf("%s of %q: title %q, name %q", path, text, f.Design.Title, f.Design.Sitters[0].Name)
+			}
+		}
+	}
+}
