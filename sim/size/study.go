@@ -57,6 +57,9 @@ type StudyOptions struct {
 // was counted by then is the result. Errors are of package piece, or an [*UnsuitedError] where
 // nothing of the piece is made in a shop.
 func Chairs(ctx context.Context, d piece.Design, chairs int, options StudyOptions) (Study, error) {
+	if err := countable(d); err != nil {
+		return Study{}, err
+	}
 	m, err := newMaking(d)
 	if err != nil {
 		return Study{}, err

@@ -1,6 +1,10 @@
 package size
 
-import "rockerwright/sim/piece"
+import (
+	"fmt"
+
+	"rockerwright/sim/piece"
+)
 
 // A Varied is one measure of a design that a shop makes, and how exactly.
 type Varied struct {
@@ -46,4 +50,16 @@ func mayBeZero(d piece.Design, m piece.Measure) bool {
 		return true
 	}
 	return false
+}
+
+// mostMeasures is how many measures of a design are changed one after the other, ten times what a sculpted chair with
+// all its parts has: a few seconds' work.
+const mostMeasures = 400
+
+// countable returns an [*UnsuitedError] for a design of too many measures.
+func countable(d piece.Design) error {
+	if n := len(d.Keys()); n > mostMeasures {
+		return &UnsuitedError{fmt.Sprintf("it has %d measures, and %d at most are changed one after the other: draw it with fewer parts or arcs", n, mostMeasures)}
+	}
+	return nil
 }

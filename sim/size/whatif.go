@@ -38,6 +38,9 @@ type Table struct {
 // WhatIf changes one thing at a time. A measure is changed by four times what a shop usually
 // holds, or by its least step where it is not made. Errors are of package piece.
 func WhatIf(d piece.Design) (Table, error) {
+	if err := countable(d); err != nil {
+		return Table{}, err
+	}
 	company, err := d.Company()
 	if err != nil {
 		return Table{}, err

@@ -1,7 +1,10 @@
 package size
 
 import (
+	"context"
+	"errors"
 	"math"
+	"strings"
 	"testing"
 
 	"rockerwright/sim/piece"
@@ -204,5 +207,21 @@ func BenchmarkWhatIf(b *testing.B) {
 		if _, err := WhatIf(d); err != nil {
 			b.Fatal(err)
 		}
+	}
+}
+
+// TestTooManyMeasures: what would take minutes is refused in words, before any of it is done.
+func TestTooManyMeasures(t *testing.T) {
+	d := readingChair()
+	d.Piece = piece.Piece{}
+	for range 100 {
+		d.Parts = append(d.Parts, piece.Part{Name: "peg", Shape: piece.Box, Length: 0.1, Height: 0.1, Width: 0.1, Density: 600})
+	}
+	var unsuited *UnsuitedError
+	if _, err := WhatIf(d); !errors.As(err, &unsuited) || !strings.Contains(err.Error(), "400 at most") {
+		t.Errorf("what if of %d measures: %v", len(d.Keys()), err)
+	}
+	if _, err := Chairs(context.Background(), d, 10, StudyOptions{}); !errors.As(err, &unsuited) {
+		t.Errorf("chairs of %d measures: %v", len(d.Keys()), err)
 	}
 }
