@@ -203,3 +203,19 @@ func TestLegByHand(t *testing.T) {
 		t.Errorf("splayed in: %q", said)
 	}
 }
+
+// TestCornersAtTheirPlaces reads the stations of the built-in chair: its square tail, 24/42 rad behind, has its tip 42·sin = 22.71
+// behind the low point and its top corner, under 2 1/4 in, 39.75·sin = 21.49; in front, 17/42 rad, 16.54 and 15.65.
+// They are 42 − 39.75·cos = 8.57 and 5.46 high, the floor edge under them 5.92 and 3.03. Past its corner an edge has no height.
+func TestCornersAtTheirPlaces(t *testing.T) {
+	folder, _ := laidOut(t, "")
+	text := reader(t, "pdftotext", "-layout", filepath.Join(folder, "1 bench card.pdf"), "-")
+	for _, want := range []string{
+		`nose tip, 16 9/16 +3 3/8 +–`, `nose top corner, 15 5/8 +3 +5 7/16`,
+		`tail tip, -22 11/16 +6 11/16 +–`, `tail top corner, -21 1/2 +5 15/16 +8 9/16`, `(?m)^-22 +6 1/4 +–`,
+	} {
+		if !regexp.MustCompile(want).MatchString(text) {
+			t.Errorf("no %q in\n%s", want, text)
+		}
+	}
+}
