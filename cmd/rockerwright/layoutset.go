@@ -178,7 +178,8 @@ func (s *layoutSet) card() error {
 // rocker adds the rocker's pattern.
 func (s *layoutSet) rocker() error {
 	l := s.l
-	p := pattern.RockerPattern{Part: "Rocker", Piece: s.title, Rocker: l.Rocker, Stations: l.Stations, Places: words.Places(l)}
+	p := pattern.RockerPattern{Part: "Rocker", Piece: s.title, Rocker: l.Rocker, Stations: l.Stations, Places: words.Places(l),
+		EndWords: pattern.EndWords(words.EndsOf(l))}
 	for _, n := range words.RockerNotes(l) {
 		p.Notes = append(p.Notes, pattern.Note{Lines: n})
 	}
@@ -200,7 +201,11 @@ func (s *layoutSet) legs() error {
 	l := s.l
 	var views []pattern.LegView
 	for i, leg := range words.LegLabels(l) {
-		views = append(views, pattern.LegView{Line: l.Legs[i].Line, Standing: l.Legs[i].Standing, Side: l.Legs[i].Side, LegWords: pattern.LegWords(leg)})
+		view := pattern.LegView{Line: l.Legs[i].Line, Standing: l.Legs[i].Standing, Side: l.Legs[i].Side, LegWords: pattern.LegWords(leg)}
+		if block := l.Legs[i].Block; block != nil {
+			view.Short = block.Shorter
+		}
+		views = append(views, view)
 	}
 	width := s.sheet.Width - 0.03
 	side, err := pattern.SideView(l.Rocker, views, width, 0.105)
@@ -219,7 +224,8 @@ func (s *layoutSet) legs() error {
 
 // form adds the pattern of the form inside the curve, and the one outside it for cutting.
 func (s *layoutSet) form() error {
-	p := pattern.FormPattern{Part: "Form, inside the curve", Piece: s.title, Outline: s.l.Form.Inside, Face: s.l.Form.Face, Low: s.l.Form.Low, Side: 1}
+	p := pattern.FormPattern{Part: "Form, inside the curve", Piece: s.title, Outline: s.l.Form.Inside, Face: s.l.Form.Face, Low: s.l.Form.Low, Side: 1,
+		EndWords: pattern.EndWords(words.EndsOf(s.l))}
 	for _, n := range words.FormNotes(s.l) {
 		p.Notes = append(p.Notes, pattern.Note{Lines: n})
 	}
@@ -235,7 +241,8 @@ func (s *layoutSet) form() error {
 
 // board adds a pair of rockers in one board.
 func (s *layoutSet) board() error {
-	pair := pattern.PairPattern{Part: "Rockers, left and right", Piece: s.title, Pair: s.l.Board.Pair}
+	pair := pattern.PairPattern{Part: "Rockers, a pair", Piece: s.title, Pair: s.l.Board.Pair,
+		PairWords: pattern.PairWords(words.RockerPairWords(s.l))}
 	view := pair.View(s.sheet.Width - 0.04)
 	card := cardOf(words.BoardSheet(s.l, s.source))
 	card.Blocks = append([]pattern.CardBlock{{Head: "A pair in one board, not at true size. The arrows are the grain, mirrored.", View: &view}}, card.Blocks...)
@@ -248,7 +255,8 @@ func (s *layoutSet) board() error {
 // pair adds a left and a right one in one board.
 func (s *layoutSet) pair(p layout.Paired) error {
 	name := p.Name + "s, left and right"
-	pair := pattern.PairPattern{Part: strings.ToUpper(name[:1]) + name[1:], Piece: s.title, Pair: p.Pair}
+	pair := pattern.PairPattern{Part: strings.ToUpper(name[:1]) + name[1:], Piece: s.title, Pair: p.Pair,
+		PairWords: pattern.PairWords(words.PairWordsOf(s.l, p))}
 	for _, n := range words.PairNotes(s.l, p) {
 		pair.Notes = append(pair.Notes, pattern.Note{Lines: n})
 	}

@@ -48,8 +48,8 @@ func (d Drawing) Placed(units quantity.System) (Drawing, error) {
 	return d, err
 }
 
-// An Item is one thing on a drawing: a [Curve], [Line], [Mark], [Text], [Grain], [Corner],
-// [Dimension] or [Note].
+// An Item is one thing on a drawing: a [Curve], [Line], [Mark], [Text], [Name], [Grain], [Arrow],
+// [Corner], [Dimension] or [Note].
 type Item interface {
 	shapes(r *ruler) []shape
 	points() []r2.Vec // what must be finite and of a size that makes sense
@@ -81,6 +81,18 @@ type Text struct {
 	Height float64 // of its capitals, m; zero and all that is smaller means 3.5 mm
 	Angle  float64
 	Text   string
+}
+
+// A Name is a text at a place or, where something stands there, beside it.
+type Name struct {
+	At   r2.Vec
+	Text string
+}
+
+// An Arrow has a name beside it, "up".
+type Arrow struct {
+	From, To r2.Vec
+	Label    string
 }
 
 // A Grain is an arrow along the grain. It has one head, so that of a pair the mirrored one is seen

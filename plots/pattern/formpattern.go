@@ -13,7 +13,8 @@ type FormPattern struct {
 	Face        [2]r2.Vec // the ends of the face that the wood touches
 	Low         r2.Vec    // the place of the low point on the face
 	Side        float64   // on which side of its face the form lies: +1 above, −1 below
-	Notes       []Note
+	EndWords
+	Notes []Note
 }
 
 // Drawing returns the pattern of the form.
@@ -23,6 +24,7 @@ func (p FormPattern) Drawing() Drawing {
 		Mark{At: p.Low},
 		Line{Layer: Centre, From: p.Low, To: r2.Add(p.Low, r2.Vec{Y: p.Side * 0.03}), Label: "low point"},
 	}}
+	d.Items = append(d.Items, p.EndWords.items(p.Outline)...)
 	for _, n := range p.Notes {
 		d.Items = append(d.Items, n)
 	}

@@ -69,6 +69,14 @@ func (t Text) shapes(r *ruler) []shape {
 
 func (t Text) points() []r2.Vec { return []r2.Vec{t.At, {X: t.Angle}} }
 
+func (Name) shapes(*ruler) []shape { return nil }
+
+func (n Name) points() []r2.Vec { return []r2.Vec{n.At} }
+
+func (a Arrow) shapes(r *ruler) []shape { return Grain{a.From, a.To}.shapes(r) }
+
+func (a Arrow) points() []r2.Vec { return []r2.Vec{a.From, a.To} }
+
 func (g Grain) shapes(*ruler) []shape {
 	back := r2.Sub(g.From, g.To)
 	barb := r2.Scale(6e-3, along(math.Atan2(back.Y, back.X)))

@@ -27,6 +27,10 @@ func labels(item Item) []label {
 	case Line:
 		middle := r2.Scale(0.5, r2.Add(it.From, it.To))
 		return []label{{it.Label, func(w, h float64) []pose { return append(beside(it.From, it.To, w, h), around(it.To, w, h)...) }, &middle}}
+	case Name:
+		return []label{{text: it.Text, poses: func(w, h float64) []pose { return append([]pose{{middle: it.At}}, around(it.At, w, h)...) }}}
+	case Arrow:
+		return []label{{text: it.Label, poses: func(w, h float64) []pose { return append(around(it.From, w, h), around(it.To, w, h)...) }}}
 	case Grain:
 		return []label{{text: "grain", poses: func(w, h float64) []pose { return beside(it.From, it.To, w, h) }}}
 	case Corner:

@@ -46,11 +46,16 @@ func (p PanelPattern) Drawing() Drawing {
 	return d
 }
 
-// A PairPattern is two rockers in one board, marked left and right.
+// PairWords are what is written in both outlines of a pair, as they lie with the grain of the left one to the
+// right: at the two ends, at the upper and the lower edge, and what each of them is.
+type PairWords struct{ Ahead, Behind, Upper, Lower, Left, Right string }
+
+// A PairPattern is a left and a right one in one board.
 type PairPattern struct {
 	Part, Piece string
 	Pair        bench.Pair
-	Notes       []Note
+	PairWords
+	Notes []Note
 }
 
 // Drawing returns the board with both outlines in it and the grain arrow in each.
@@ -62,10 +67,12 @@ func (p PairPattern) Drawing() Drawing {
 	for _, part := range []bench.Part{p.Pair.Left, p.Pair.Right} {
 		d.Items = append(d.Items, Curve{Path: part.Outline})
 	}
-	for _, part := range []bench.Part{p.Pair.Left, p.Pair.Right} {
-		middle := within(part.Outline)
+	for i, part := range []bench.Part{p.Pair.Left, p.Pair.Right} {
+		middle := inWood(part.Outline, 0.5, 0.5)
 		half := r2.Scale(0.03, part.Grain)
-		d.Items = append(d.Items, Grain{From: r2.Sub(middle, half), To: r2.Add(middle, half)}, Text{At: r2.Add(middle, r2.Vec{X: 0.036, Y: -1.7e-3}), Text: part.Mark})
+		d.Items = append(d.Items, Grain{From: r2.Sub(middle, half), To: r2.Add(middle, half)},
+			Text{At: r2.Add(middle, r2.Vec{X: 0.036, Y: -1.7e-3}), Text: [2]string{p.Left, p.Right}[i]})
+		d.Items = append(d.Items, p.names(part)...)
 	}
 	for _, n := range p.Notes {
 		d.Items = append(d.Items, n)
@@ -73,12 +80,24 @@ func (p PairPattern) Drawing() Drawing {
 	return d
 }
 
-// within returns a point in the wood over the middle of an outline's length: half-way between
-// its two edges there.
-func within(outline bench.Path) r2.Vec {
+// names returns what is written at the ends and the edges of a part.
+func (p PairPattern) names(part bench.Part) []Item {
+	ahead, behind := 0.95, 0.05
+	if part.Grain.X < 0 {
+		ahead, behind = behind, ahead
+	}
+	return []Item{
+		Name{inWood(part.Outline, ahead, 0.5), p.Ahead}, Name{inWood(part.Outline, behind, 0.5), p.Behind},
+		Name{inWood(part.Outline, 0.3, 0.85), p.Upper}, Name{inWood(part.Outline, 0.3, 0.15), p.Lower},
+	}
+}
+
+// inWood returns a point in the wood at a share of an outline's length, from the left, and at a share of
+// its height there.
+func inWood(outline bench.Path, along, up float64) r2.Vec {
 	box := outline.Bounds()
-	x := (box.Min.X + box.Max.X) / 2
-	low, high := math.Inf(1), math.Inf(-1)
+	x := box.Min.X + along*(box.Max.X-box.Min.X)
+	low, top := math.Inf(1), math.Inf(-1)
 	points := outline.Flattened(1e-4)
 	for i := 1; i < len(points); i++ {
 		a, b := points[i-1], points[i]
@@ -86,7 +105,7 @@ func within(outline bench.Path) r2.Vec {
 			continue
 		}
 		y := a.Y + (b.Y-a.Y)*(x-a.X)/(b.X-a.X)
-		low, high = min(low, y), max(high, y)
+		low, top = min(low, y), max(top, y)
 	}
-	return r2.Vec{X: x, Y: (low + high) / 2}
+	return r2.Vec{X: x, Y: low + up*(top-low)}
 }

@@ -15,6 +15,16 @@ type LegMark struct {
 	Label    string
 }
 
+// EndWords are what is written at the ends of a rocker or its form, and which way is up.
+type EndWords struct{ Nose, Tail, Up string }
+
+// items names the ends inside an outline, and draws an arrow up in it.
+func (w EndWords) items(outline bench.Path) []Item {
+	foot := inWood(outline, 0.4, 0.3)
+	return []Item{Name{inWood(outline, 0.96, 0.5), w.Nose}, Name{inWood(outline, 0.04, 0.5), w.Tail},
+		Arrow{foot, r2.Add(foot, r2.Vec{Y: 0.015}), w.Up}}
+}
+
 // A RockerPattern is what the pattern of one rocker is made up from.
 type RockerPattern struct {
 	Part, Piece string
@@ -23,7 +33,8 @@ type RockerPattern struct {
 	Places      []string // what is written at each station; "" for nothing
 	Legs        []LegMark
 	Grain       float64 // heading of the grain, rad
-	Notes       []Note
+	EndWords
+	Notes []Note
 }
 
 // Drawing returns the pattern: outline, centre line, low point, stations, legs, square corner
@@ -60,6 +71,7 @@ func (p RockerPattern) Drawing() (Drawing, error) {
 		}
 	}
 	d.Items = append(d.Items, grainIn(wood, top, p.Grain))
+	d.Items = append(d.Items, p.EndWords.items(outline)...)
 	for _, n := range p.Notes {
 		d.Items = append(d.Items, n)
 	}

@@ -34,7 +34,7 @@ func twoArcs(t testing.TB) RockerPattern {
 		Notes: []Note{{Lines: []string{"TRAMMEL, from the square corner:", "pivot 22 11/16 in forward, 42 in up"}}}}
 	for i := range stations {
 		place := ""
-		if i < len(stations)-2 && stations[i].At != 0 {
+		if stations[i].Ends == bench.Passing && stations[i].At != 0 {
 			place = "2"
 		}
 		p.Places = append(p.Places, place)

@@ -23,6 +23,7 @@ type LegView struct {
 	Line     bench.Leg
 	Standing bench.Standing
 	Side     float64 // m
+	Short    float64 // of the rocker along the centre line where it ends on a block, sawn square, m
 	LegWords
 }
 
@@ -51,7 +52,7 @@ func SideView(rocker bench.Rocker, legs []LegView, width, height float64) (View,
 		Mark{At: to(low.X, low.Y), Label: "low point"})
 	for i, leg := range legs {
 		seat, foot := to(leg.Line.Seat.X, leg.Line.Seat.Y), to(leg.Standing.Foot.X, leg.Standing.Foot.Y)
-		v.Items = append(v.Items, bar(seat, foot, scale*leg.Side)...)
+		v.Items = append(v.Items, leg.bar(seat, foot, scale*leg.Side)...)
 		v.Items = append(v.Items, Line{Layer: Centre, From: foot, To: seat, Label: leg.Length},
 			Text{At: r2.Add(seat, r2.Vec{X: -8e-3, Y: 3e-3}), Text: leg.Rake}, Mark{At: foot, Angle: leg.Standing.Slope, Label: leg.Foot})
 		if i > 0 {
@@ -85,7 +86,7 @@ func FrontView(rocker bench.Rocker, legs []LegView, width, height float64) View 
 			label string
 		}{{1, "right", leg.Front}, {-1, "left", ""}} {
 			seat, foot := to(leg.Line.Seat, side.sign), to(leg.Standing.Foot, side.sign)
-			v.Items = append(v.Items, bar(seat, foot, scale*leg.Side)...)
+			v.Items = append(v.Items, leg.bar(seat, foot, scale*leg.Side)...)
 			v.Items = append(v.Items, Line{Layer: Centre, From: foot, To: seat, Label: side.label},
 				Curve{Path: polyline(true, r2.Sub(foot, half), r2.Add(foot, half), r2.Add(r2.Add(foot, half), down), r2.Add(r2.Sub(foot, half), down))},
 				Text{At: r2.Add(r2.Add(foot, down), r2.Vec{X: -5e-3, Y: -20e-3}), Text: side.name})
@@ -95,15 +96,20 @@ func FrontView(rocker bench.Rocker, legs []LegView, width, height float64) View 
 	return v
 }
 
-// bar returns the two sides and the upper end of a leg.
-func bar(from, to r2.Vec, side float64) []Item {
+// bar returns the two sides and the upper end of a leg, and its foot where that is square.
+func (leg LegView) bar(from, to r2.Vec, side float64) []Item {
+	to = r2.Add(to, r2.Scale(leg.Short/leg.Standing.Length, r2.Sub(from, to)))
 	way := r2.Unit(r2.Sub(to, from))
 	half := r2.Scale(side/2, r2.Vec{X: -way.Y, Y: way.X})
-	return []Item{
+	list := []Item{
 		Line{From: r2.Add(from, half), To: r2.Add(to, half)},
 		Line{From: r2.Sub(from, half), To: r2.Sub(to, half)},
 		Line{From: r2.Sub(from, half), To: r2.Add(from, half)},
 	}
+	if leg.Short > 0 {
+		list = append(list, Line{From: r2.Sub(to, half), To: r2.Add(to, half)})
+	}
+	return list
 }
 
 // View returns the board with both outlines within a width of paper, m, an arrow along the
@@ -113,7 +119,7 @@ func (p PairPattern) View(width float64) View {
 	size := r2.Scale(scale, r2.Vec{X: p.Pair.Length, Y: p.Pair.Width})
 	v := View{Height: size.Y, Items: []Item{Curve{Layer: Stock, Path: polyline(true, r2.Vec{}, r2.Vec{X: size.X}, size, r2.Vec{Y: size.Y})}}}
 	for _, part := range []bench.Part{p.Pair.Left, p.Pair.Right} {
-		middle := r2.Scale(scale, within(part.Outline))
+		middle := r2.Scale(scale, inWood(part.Outline, 0.5, 0.5))
 		at, half := r2.Add(middle, r2.Vec{X: -14e-3}), r2.Scale(0.012, part.Grain) // the arrow beside the name
 		to, barb := r2.Add(at, half), r2.Scale(-0.25, half)
 		v.Items = append(v.Items, Curve{Path: smaller(part.Outline, scale)},

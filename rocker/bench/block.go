@@ -11,8 +11,8 @@ type Block struct {
 	Side, Across float64 // the wedge in the side view and seen along the top edge: Cut and Across of the Standing, rad
 
 	// Heights over the tangent of the top edge at the leg, square to it, m: under the centre
-	// line and in the middles of the four sides. Inner is towards the middle of the chair.
-	Middle, Nose, Tail, Inner, Outer float64
+	// line and at the four corners. Inner is towards the middle of the chair.
+	Middle, NoseInner, NoseOuter, TailInner, TailOuter float64
 
 	Shorter float64 // by how much the centre line of the leg is shorter than to the top edge, m
 	Bow     float64 // how far the top edge stands off its tangent at nose and tail end of the block, m: its underside is that much rounder
@@ -33,7 +33,8 @@ func (s Standing) Block(long, wide, least float64) (Block, error) {
 	along, inward := math.Tan(s.Cut)*long/2, math.Tan(s.Across)*wide/2
 	middle := least + math.Abs(along) + math.Abs(inward)
 	b := Block{Side: s.Cut, Across: s.Across, Middle: middle,
-		Nose: middle - along, Tail: middle + along, Inner: middle - inward, Outer: middle + inward,
+		NoseInner: middle - along - inward, NoseOuter: middle - along + inward,
+		TailInner: middle + along - inward, TailOuter: middle + along + inward,
 		Shorter: middle * math.Cos(s.Tilt)}
 	if radius := math.Abs(s.Radius); !math.IsInf(radius, 0) {
 		if long/2 >= radius {

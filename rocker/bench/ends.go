@@ -14,9 +14,44 @@ func (e End) between(last, next piece) ([]piece, error) {
 		return nil, &OutlineError{-1, "an end has no depth"}
 	}
 	if e.Finish == Round {
-		line.Turn = math.Pi
+		line.Turn = math.Pi + math.Remainder(corner(last, next)-math.Pi, 2*math.Pi)
 	}
 	return []piece{line}, nil
+}
+
+// rounded returns a top edge, walked from a tip, that begins where a round end touches it: it is cut there, or made
+// longer. in is the unit vector into the wood at the tip, square to its lower edge, and side is +1 where
+// the wood lies on the left of the top edge, −1 on the right.
+//
+// The end is the circle that touches the lower edge at the tip P and the top edge. Of a top with
+// the curvature κ = 1/R towards the wood, the unit vector m into it and a point Q, |P + ρ·in − (Q + R·m)| = R − ρ gives
+//
+//	ρ = (m·(P − Q) − κ|P − Q|²/2)/(1 − m·in + κ in·(P − Q))
+func rounded(tip, in r2.Vec, top []piece, side float64) ([]piece, error) {
+	for i, s := range top {
+		m, curvature := r2.Scale(side, left(s.heading(0))), 0.0
+		if !s.straight() {
+			curvature = side / s.radius()
+		}
+		away := r2.Sub(tip, s.from)
+		radius := (r2.Dot(m, away) - curvature*r2.Norm2(away)/2) / (1 - r2.Dot(m, in) + curvature*r2.Dot(in, away))
+		centre := r2.Add(tip, r2.Scale(radius, in))
+		square := r2.Unit(r2.Add(m, r2.Scale(curvature, r2.Sub(s.from, centre)))) // into the wood where they touch
+		touch := r2.Sub(centre, r2.Scale(radius, square))
+		part := r2.Dot(r2.Sub(touch, s.from), s.chord()) / r2.Norm2(s.chord())
+		if curvature != 0 {
+			part = math.Atan2(r2.Cross(m, square), r2.Dot(m, square)) / s.Turn
+		}
+		switch {
+		case !(radius > samePoint):
+			return nil, &OutlineError{-1, "a round end does not touch both edges"}
+		case math.Abs(part)*s.length() < samePoint:
+			return top[i:], nil
+		case part < 1 && (part > 0 || i == 0):
+			return append([]piece{{touch, Stroke{s.To, s.Turn * (1 - part)}}}, top[i+1:]...), nil
+		}
+	}
+	return nil, &OutlineError{-1, "a round end does not touch both edges"}
 }
 
 // eased rounds off the two corners of an eased end, which lies between the edges before and

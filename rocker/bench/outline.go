@@ -51,7 +51,7 @@ func (r Rocker) Outline() (Path, error) {
 
 // Edges returns the drawn floor edge and the lower edge of the wood, which differ by the
 // sole, from the tail to the nose, and the top edge from the nose to the tail, none of them
-// with the ends; chair frame, m. The error is an [*OutlineError].
+// with the ends, the top as far as a round one touches it; chair frame, m. The error is an [*OutlineError].
 func (r Rocker) Edges() (floor, wood, top Path, err error) {
 	e, err := r.edges()
 	if err != nil {
@@ -92,8 +92,17 @@ func (r Rocker) edges() (sides, error) {
 	if err != nil {
 		return sides{}, err
 	}
+	first, last := e.wood[0], e.wood[len(e.wood)-1]
+	if r.Tail.Finish == Round {
+		if e.top, err = rounded(first.from, left(first.heading(0)), e.top, -1); err != nil {
+			return sides{}, err
+		}
+	}
 	e.top = backwards(e.top)
-	return e, nil
+	if r.Nose.Finish == Round {
+		e.top, err = rounded(last.To, left(last.heading(1)), e.top, 1)
+	}
+	return e, err
 }
 
 // straightTop returns the level line at Depth over the origin between the two lines square to

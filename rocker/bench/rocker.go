@@ -33,7 +33,7 @@ type Finish int
 
 const (
 	Square Finish = iota // sawn square to the floor edge at its tip
-	Round                // a half circle on the square end, which stands out by half the depth
+	Round                // an arc from the tip that touches both edges: a half circle where they run side by side
 	Eased                // square, the two corners rounded off to a radius
 )
 

@@ -100,8 +100,8 @@ func TestStandRandom(t *testing.T) {
 	}
 }
 
-// block holds the adder block of a leg: the plane through the middles of its four upper sides
-// is square to the leg, its lowest corner as high as asked, and the leg ends where it meets it.
+// block holds the adder block of a leg: the plane through its four upper corners is square to the leg,
+// its lowest corner as high as asked, and the leg ends where it meets it.
 func block(t *testing.T, s Standing, up, along, square r3.Vec) {
 	t.Helper()
 	const long, wide, least = 0.04, 0.03, 0.012
@@ -113,17 +113,15 @@ func block(t *testing.T, s Standing, up, along, square r3.Vec) {
 	at := func(x, h, z float64) r3.Vec {
 		return r3.Add(r3.Scale(x, along), r3.Add(r3.Scale(h, square), r3.Scale(z, out)))
 	}
-	nose, tail, inner, outer := at(long/2, b.Nose, 0), at(-long/2, b.Tail, 0), at(0, b.Inner, -wide/2), at(0, b.Outer, wide/2)
-	if math.Abs(r3.Cos(r3.Sub(nose, tail), up)) > 1e-8 || math.Abs(r3.Cos(r3.Sub(outer, inner), up)) > 1e-8 {
-		t.Errorf("%+v is not square to the leg", b)
-	}
-	lowest := math.Inf(1)
-	for _, x := range []float64{b.Nose, b.Tail} {
-		for _, z := range []float64{b.Inner, b.Outer} {
-			lowest = min(lowest, x+z-b.Middle)
+	middle, lowest := at(0, b.Middle, 0), math.Inf(1)
+	for _, corner := range []r3.Vec{at(long/2, b.NoseInner, -wide/2), at(long/2, b.NoseOuter, wide/2),
+		at(-long/2, b.TailInner, -wide/2), at(-long/2, b.TailOuter, wide/2)} {
+		if math.Abs(r3.Cos(r3.Sub(corner, middle), up)) > 1e-8 {
+			t.Errorf("%+v is not square to the leg", b)
 		}
+		lowest = min(lowest, r3.Dot(corner, square))
 	}
-	if math.Abs(lowest-least) > near || math.Abs(b.Nose+b.Tail-2*b.Middle) > near {
+	if math.Abs(lowest-least) > near {
 		t.Errorf("%+v: lowest corner %v, want %v", b, lowest, least)
 	}
 	end := r3.Scale(b.Shorter, r3.Unit(up))
@@ -136,7 +134,8 @@ func block(t *testing.T, s Standing, up, along, square r3.Vec) {
 func TestBlockByHand(t *testing.T) {
 	b, err := Standing{Radius: 1}.Block(0.1, 0.05, 0.02)
 	want := 1 - math.Sqrt(1-0.05*0.05)
-	if err != nil || b.Nose != 0.02 || b.Tail != 0.02 || b.Inner != 0.02 || b.Outer != 0.02 || math.Abs(b.Bow-want) > 1e-15 {
+	if err != nil ||
+		b.NoseInner != 0.02 || b.NoseOuter != 0.02 || b.TailInner != 0.02 || b.TailOuter != 0.02 || math.Abs(b.Bow-want) > 1e-15 {
 		t.Errorf("%+v, %v", b, err)
 	}
 	for _, bad := range []struct {

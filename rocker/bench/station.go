@@ -9,17 +9,29 @@ import (
 // mostStations is how many stations one side of a rocker may have: more is a slip of a unit.
 const mostStations = 2000
 
+// An Ending says which edge ends at a station.
+type Ending int
+
+const (
+	Passing    Ending = iota // none
+	Tip                      // the floor edge
+	WoodCorner               // the lower edge of the wood, over a sole
+	TopCorner                // the top edge
+)
+
 // A Station is one row of heights over a straight line, m. A point is (along the line,
 // height over it, below zero under it). It lies at At, except that an edge which ends short
-// of the station is given by its own end.
+// of the station is given by its own end, which has a row of its own.
 type Station struct {
 	At               float64
+	Ends             Ending
+	Nose             bool   // which end of the rocker it is, of a row where an edge ends
 	Floor, Wood, Top r2.Vec // the floor edge, the lower edge of the wood, the top edge
 }
 
 // Stations returns the heights of the edges over the floor line as drawn, every spacing (m)
-// ahead of the low point and behind it, from the nose to the tail; the last two rows are the
-// nose tip and the tail tip. Where an edge passes over a station more than once the floor
+// ahead of the low point and behind it, from the nose to the tail; then the ends of the
+// edges, each at its own place: the nose tip and the corners over it that stand elsewhere, and those of the tail. Where an edge passes over a station more than once the floor
 // edge and the wood are taken lowest, the top edge highest. The error is an [*OutlineError],
 // or a [*SizeError] for a spacing that is not more than zero, or so small that there would be
 // thousands of stations.
@@ -64,15 +76,29 @@ func (r Rocker) stations(spacing float64, put func(r2.Vec) r2.Vec) ([]Station, e
 		return nil, &SizeError{"a spacing of stations", spacing, "so small that they are thousands"}
 	}
 	row := func(at float64) Station {
-		return Station{at, over(floor, at, math.Min), over(wood, at, math.Min), over(top, at, math.Max)}
+		return Station{At: at, Floor: over(floor, at, math.Min), Wood: over(wood, at, math.Min), Top: over(top, at, math.Max)}
 	}
 	var rows []Station
 	for k := math.Floor(box.Max.X / spacing); k*spacing >= box.Min.X; k-- {
 		rows = append(rows, row(k*spacing))
 	}
-	tip := func(floor, wood, top r2.Vec) Station { return Station{floor.X, floor, wood, top} }
-	rows = append(rows, tip(floor[len(floor)-1].To, wood[len(wood)-1].To, top[0].from))
-	return append(rows, tip(floor[0].from, wood[0].from, top[len(top)-1].To)), nil
+	ends := func(nose bool, floor, wood, top r2.Vec) {
+		tip := Station{floor.X, Tip, nose, floor, wood, top}
+		rows = append(rows, tip)
+		for _, corner := range []struct {
+			ends Ending
+			at   r2.Vec
+		}{{WoodCorner, wood}, {TopCorner, top}} {
+			if math.Abs(corner.at.X-tip.At) > samePoint {
+				s := row(corner.at.X)
+				s.Ends, s.Nose = corner.ends, nose
+				rows = append(rows, s)
+			}
+		}
+	}
+	ends(true, floor[len(floor)-1].To, wood[len(wood)-1].To, top[0].from)
+	ends(false, floor[0].from, wood[0].from, top[len(top)-1].To)
+	return rows, nil
 }
 
 // over returns the point of an edge at x, of several the one that pick prefers, and beyond

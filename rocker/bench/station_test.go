@@ -20,10 +20,11 @@ func TestStations(t *testing.T) {
 		t.Fatal(err)
 	}
 	ahead, behind := int(R*math.Sin(nose/R)/spacing), int(R*math.Sin(tail/R)/spacing)
-	if len(rows) != ahead+1+behind+2 {
-		t.Fatalf("%d rows; want %d ahead, %d behind, the low point and two tips", len(rows), ahead, behind)
+	rows, ends := parted(rows)
+	if len(rows) != ahead+1+behind || len(ends) != 6 {
+		t.Fatalf("%d rows, %d of ends; want %d ahead, %d behind, the low point, three of each end", len(rows), len(ends), ahead, behind)
 	}
-	for i, row := range rows[:len(rows)-2] {
+	for i, row := range rows {
 		at := float64(ahead-i) * spacing
 		if math.Abs(row.At-at) > near || row.Floor.X != row.At {
 			t.Errorf("row %d at %v, want %v", i, row.At, at)
@@ -48,12 +49,40 @@ func TestStations(t *testing.T) {
 		}
 	}
 	for i, angle := range []float64{nose / R, -tail / R} {
-		row := rows[len(rows)-2+i]
-		want := r2.Vec{X: R * math.Sin(angle), Y: R * (1 - math.Cos(angle))}
-		top := r2.Vec{X: (R - d) * math.Sin(angle), Y: R - (R-d)*math.Cos(angle)}
-		if r2.Norm(r2.Sub(row.Floor, want)) > near || r2.Norm(r2.Sub(row.Top, top)) > near || row.At != row.Floor.X {
-			t.Errorf("tip %d: %+v, want %v and %v", i, row, want, top)
+		for k, radius := range []float64{R, R - sole, R - d} { // tip, lower corner, top corner
+			row := ends[3*i+k]
+			want := r2.Vec{X: radius * math.Sin(angle), Y: R - radius*math.Cos(angle)}
+			got := [3]r2.Vec{row.Floor, row.Wood, row.Top}[k]
+			if r2.Norm(r2.Sub(got, want)) > near || row.At != got.X || row.Ends != Tip+Ending(k) || row.Nose != (i == 0) {
+				t.Errorf("end %d: %+v, want %v", 3*i+k, row, want)
+			}
+			// the edges below pass it at the same place
+			for j, below := range []float64{R, R - sole}[:min(k, 2)] {
+				if got := [2]r2.Vec{row.Floor, row.Wood}[j]; got.X != row.At || math.Abs(got.Y-(R-math.Sqrt(below*below-row.At*row.At))) > near {
+					t.Errorf("end %d: edge %d passes at %v", 3*i+k, j, got)
+				}
+			}
 		}
+	}
+}
+
+// parted returns the rows of the stations, and those where an edge ends.
+func parted(rows []Station) (stations, ends []Station) {
+	for _, row := range rows {
+		if row.Ends == Passing {
+			stations = append(stations, row)
+		} else {
+			ends = append(ends, row)
+		}
+	}
+	return stations, ends
+}
+
+// TestUprightEndHasOneRow: where the end stands plumb its corner has the tip's own place.
+func TestUprightEndHasOneRow(t *testing.T) {
+	rows, err := Rocker{Edge: chain(t, 0.4, rocker.Flat(0.9)), Depth: 0.06}.Stations(0.1)
+	if _, ends := parted(rows); err != nil || len(ends) != 2 || ends[0].Top.X != ends[0].At || ends[1].Ends != Tip {
+		t.Errorf("%+v, %v", ends, err)
 	}
 }
 
@@ -93,10 +122,18 @@ func TestChordStations(t *testing.T) {
 			t.Errorf("at %v the floor edge is %v over the chord, want %v", row.At, row.Floor.Y, want)
 		}
 	}
-	for _, row := range rows[len(rows)-2:] {
+	tips := 0
+	for _, row := range rows {
+		if row.Ends != Tip {
+			continue
+		}
+		tips++
 		if math.Abs(row.Floor.Y) > near || math.Abs(math.Abs(row.At-middle)-c/2) > near {
 			t.Errorf("tip at %v, %v over the chord", row.At, row.Floor.Y)
 		}
+	}
+	if tips != 2 {
+		t.Errorf("%d tips", tips)
 	}
 }
 
@@ -112,7 +149,8 @@ func TestStationsOnTheEdge(t *testing.T) {
 		}
 		h, _, _ := r.Edge.Support(0)
 		points := r.Edge.Outline(1e-7)
-		for _, row := range rows[:len(rows)-2] {
+		rows, _ = parted(rows)
+		for _, row := range rows {
 			lowest := math.Inf(1)
 			for i := 1; i < len(points); i++ {
 				a, b := points[i-1], points[i]

@@ -99,12 +99,11 @@ func (l *Layout) legCuts() {
 		if leg.Taken && len(l.Design.Parts) > 0 {
 			continue // it is one of the parts
 		}
-		if leg.Leg.Block > 0 {
-			high := leg.Block.Middle + math.Abs(leg.Block.Nose-leg.Block.Middle) + math.Abs(leg.Block.Inner-leg.Block.Middle) + leg.Block.Bow
+		if b := leg.Block; b != nil {
+			high := max(b.NoseInner, b.NoseOuter, b.TailInner, b.TailOuter) + b.Bow
 			l.list("block under the "+leg.Name, 2, sorted(leg.Side, leg.Side, high), "", math.NaN())
 		}
-		size, _ := leg.finished(l.Design)
-		l.list(leg.Name, 2, size, "", math.NaN())
+		l.list(leg.Name, 2, leg.Finished, "", math.NaN())
 	}
 }
 

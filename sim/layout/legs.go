@@ -12,18 +12,17 @@ import (
 	"rockerwright/sim/piece"
 )
 
-// usualBlock is the least height of an added block where none is drawn, m; our judgement: half
-// an inch, so that its thin corner can be held.
-const usualBlock = 0.0127
-
 // A Leg is one of a pair, the right one, as it stands on its rocker.
 type Leg struct {
 	piece.Leg
 	Taken    bool // not drawn: plumb, and where it is taken to stand
 	Line     bench.Leg
 	Standing bench.Standing
-	Side     float64                // of its section, m
-	Block    bench.Block            // of the height drawn, or the usual one
+	Side     float64 // of its section, m
+	Finished Size
+	Cut      float64                // by how much the foot's nose side is shorter than its tail side, m; zero on a block
+	Across   float64                // by how much its inner side is shorter than its outer side, m; zero on a block
+	Block    *bench.Block           // between it and the rocker; nil where none is drawn
 	Joint    *[2]bench.RabbetChoice // in the seat, let in by half of its side; nil where that cannot be
 }
 
@@ -79,18 +78,32 @@ func (l *Layout) leg(drawn piece.Leg, key string) (Leg, error) {
 		return Leg{}, l.missed(err, key, "rake")
 	}
 	leg := Leg{Leg: drawn, Line: line, Standing: standing, Side: drawn.SideOr()}
-	least := drawn.Block
-	if least == 0 {
-		least = usualBlock
+	if drawn.Block > 0 {
+		block, err := standing.Block(leg.Side, leg.Side, drawn.Block)
+		if err != nil {
+			return Leg{}, &piece.KeyError{Key: key + ".size", Reason: "no block fits under this leg: " + err.Error()}
+		}
+		leg.Block = &block
 	}
-	if leg.Block, err = standing.Block(leg.Side, leg.Side, least); err != nil {
-		return Leg{}, &piece.KeyError{Key: key + ".size", Reason: "no block fits under this leg: " + err.Error()}
-	}
+	leg.finish(l.Design.Seat.ThickOr())
 	joint, err := bench.NotchJoint{Leg: leg.Side, Seat: l.Design.Seat.ThickOr(), Depth: leg.Side / 2}.RabbetChoices(math.Pi / 2)
 	if err == nil {
 		leg.Joint = &joint
 	}
 	return leg, nil
+}
+
+// finish sets the size of a leg from its foot to the top of a seat of a thickness, m, its length that of
+// its longest edge: the centre line, and half of what the foot is out of square along the rocker and
+// across it. On a block it is sawn square, and the block taken off.
+func (leg *Leg) finish(seat float64) {
+	length := leg.Standing.Length + seat
+	if leg.Block != nil {
+		length -= leg.Block.Shorter
+	} else {
+		leg.Cut, leg.Across = leg.Side*math.Tan(leg.Standing.Cut), leg.Side*math.Tan(leg.Standing.Across)
+	}
+	leg.Finished = Size{length + (math.Abs(leg.Cut)+math.Abs(leg.Across))/2, leg.Side, leg.Side}
 }
 
 // seatHeight returns how high over the floor the leg's centre line enters the seat: as drawn,

@@ -1,8 +1,6 @@
 package layout
 
 import (
-	"math"
-
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/rocker/bench"
@@ -13,14 +11,16 @@ import (
 // the two are cut from one board.
 type Paired struct {
 	Name string // "front leg", "arm"
+	Face string // which face of both is drawn: "outer", "inner" or "top"
 	Size Size   // of one, as finished; its length is that of the outline
 	Pair bench.Pair
 }
 
-// pairs lays out the legs, as the side view shows their longer side with the foot cut to the rocker, and
-// the arms, which run straight from their width at the back to that in front.
+// pairs lays out the legs, the foot first, by the outline of their longer face with the foot cut to the rocker,
+// and the arms, the back first and the inside below, which run straight from their width at the back to that in
+// front. Of a left one the outer face has the nose above when the foot lies to the left, the inner face below.
 func (l *Layout) pairs() error {
-	add := func(name string, size Size, corners ...r2.Vec) error {
+	add := func(name, face string, size Size, corners ...r2.Vec) error {
 		outline := bench.Path{Start: corners[0], Closed: true}
 		for _, c := range append(corners[1:len(corners):len(corners)], corners[0]) {
 			outline.Strokes = append(outline.Strokes, bench.Stroke{To: c})
@@ -29,14 +29,17 @@ func (l *Layout) pairs() error {
 		if err != nil {
 			return err
 		}
-		l.Pairs = append(l.Pairs, Paired{name, size, pair})
+		l.Pairs = append(l.Pairs, Paired{name, face, size, pair})
 		return nil
 	}
 	for _, leg := range l.Legs {
-		size, cut := leg.finished(l.Design)
-		half, nose, tail := leg.Side/2, max(0, cut), max(0, -cut)
-		top := r2.Vec{X: size.Length, Y: half}
-		if err := add(leg.Name, size, r2.Vec{X: nose, Y: -half}, r2.Vec{X: top.X, Y: -half}, top, r2.Vec{X: tail, Y: half}); err != nil {
+		half, top := leg.Side/2, leg.Finished.Length
+		face, below, above := "inner", max(0, leg.Cut), max(0, -leg.Cut)
+		if leg.Across >= 0 {
+			face, below, above = "outer", above, below
+		}
+		if err := add(leg.Name, face, leg.Finished,
+			r2.Vec{X: below, Y: -half}, r2.Vec{X: top, Y: -half}, r2.Vec{X: top, Y: half}, r2.Vec{X: above, Y: half}); err != nil {
 			return err
 		}
 	}
@@ -46,20 +49,6 @@ func (l *Layout) pairs() error {
 	}
 	l.ArmsTaken = taken
 	wide := max(arms.Width, arms.RearWidth)
-	return add("arm", Size{arms.Length, wide, piece.ArmThickness},
+	return add("arm", "top", Size{arms.Length, wide, piece.ArmThickness},
 		r2.Vec{Y: -arms.RearWidth / 2}, r2.Vec{X: arms.Length, Y: -arms.Width / 2}, r2.Vec{X: arms.Length, Y: arms.Width / 2}, r2.Vec{Y: arms.RearWidth / 2})
-}
-
-// finished returns the size of a leg from its foot to the top of the seat, its length that of its longest edge:
-// the centre line, and half of what the foot is out of square along the rocker and across it. cut
-// is by how much the foot's nose side is shorter than its tail side, m. On a block that is
-// drawn it is sawn square, and the block taken off.
-func (leg Leg) finished(d piece.Design) (size Size, cut float64) {
-	length := leg.Standing.Length + d.Seat.ThickOr()
-	if leg.Leg.Block > 0 {
-		return Size{length - leg.Block.Shorter, leg.Side, leg.Side}, 0
-	}
-	cut = leg.Side * math.Tan(leg.Standing.Cut)
-	across := leg.Side * math.Tan(leg.Standing.Across)
-	return Size{length + (math.Abs(cut)+math.Abs(across))/2, leg.Side, leg.Side}, cut
 }

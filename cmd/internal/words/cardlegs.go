@@ -2,53 +2,85 @@ package words
 
 import (
 	"math"
+	"slices"
 
+	"rockerwright/rocker/bench"
 	"rockerwright/sim/layout"
 	"rockerwright/sim/quantity"
 )
 
-// legTable returns the numbers of the legs; with all, those of block and joint too.
+// legTable returns the numbers of the legs; with all, those of their section too.
 func (v voice) legTable(l layout.Layout, all bool) *Table {
 	t := &Table{Head: []string{""}}
 	for _, leg := range l.Legs {
 		t.Head = append(t.Head, plain(short(leg.Name)))
 	}
 	t.Head = append(t.Head, "")
-	add := func(label string, kind quantity.Kind, get func(leg layout.Leg) float64) {
+	add := func(label string, kind quantity.Kind, get func(leg layout.Leg) string) {
 		cells := []string{label}
 		for _, leg := range l.Legs {
-			cells = append(cells, v.shop(get(leg), kind))
+			cells = append(cells, get(leg))
 		}
-		unit := quantity.Unit(kind, v.units)
-		t.Rows = append(t.Rows, Row{Cells: append(cells, unit)})
+		t.Rows = append(t.Rows, Row{Cells: append(cells, quantity.Unit(kind, v.units))})
 	}
-	length := func(label string, get func(leg layout.Leg) float64) { add(label, quantity.Length, get) }
-	angle := func(label string, get func(leg layout.Leg) float64) { add(label, quantity.Angle, get) }
-	length("length on the centre line, seat to rocker", func(g layout.Leg) float64 { return g.Standing.Length })
+	length := func(label string, get func(leg layout.Leg) float64) {
+		add(label, quantity.Length, func(g layout.Leg) string { return v.shop(get(g), quantity.Length) })
+	}
+	angle := func(label string, get func(leg layout.Leg) float64) {
+		add(label, quantity.Angle, func(g layout.Leg) string { return v.shop(get(g), quantity.Angle) })
+	}
+	foot := func(label string, get func(s bench.Standing) float64) {
+		add(label, quantity.Angle, func(g layout.Leg) string {
+			if g.Block != nil {
+				return "square"
+			}
+			return v.shop(get(g.Standing), quantity.Angle)
+		})
+	}
+	length("length, foot to top of the seat", func(g layout.Leg) float64 { return g.Finished.Length })
+	if slices.ContainsFunc(l.Legs, onBlock) {
+		v.blockRows(length)
+	}
 	length("meets the rocker, ahead of the low point", func(g layout.Leg) float64 { return g.Standing.Foot.X })
 	angle("bevel, rocker to leg, towards the nose", func(g layout.Leg) float64 { return g.Standing.Angle })
-	angle("foot cut off square, side view", func(g layout.Leg) float64 { return g.Standing.Cut })
+	foot("foot cut off square, side view", func(s bench.Standing) float64 { return s.Cut })
+	foot("foot cut off square, across the rocker", func(s bench.Standing) float64 { return s.Across })
 	angle("rake, foot ahead", func(g layout.Leg) float64 { return g.Line.Rake })
 	angle("splay, foot out", func(g layout.Leg) float64 { return g.Line.Splay })
 	angle("resultant (lean from plumb)", func(g layout.Leg) float64 { return g.Standing.Resultant })
 	angle("sightline, from the fore-and-aft line", func(g layout.Leg) float64 { return v.sightline(g) })
 	if !all {
-		return v.told(t)
+		return v.told(t, l)
 	}
-	angle("foot cut off square, across the rocker", func(g layout.Leg) float64 { return g.Standing.Across })
-	length("with a block: length of the leg, sawn square", func(g layout.Leg) float64 { return g.Standing.Length - g.Block.Shorter })
-	length("  block, height at its nose side", func(g layout.Leg) float64 { return g.Block.Nose })
-	length("  block, height at its tail side", func(g layout.Leg) float64 { return g.Block.Tail })
-	length("  block, height at its inner side", func(g layout.Leg) float64 { return g.Block.Inner })
-	length("  block, height at its outer side", func(g layout.Leg) float64 { return g.Block.Outer })
-	angle("  block, its upper face, side view", func(g layout.Leg) float64 { return g.Block.Side })
-	angle("  block, its upper face, across", func(g layout.Leg) float64 { return g.Block.Across })
 	length("side of the square section", func(g layout.Leg) float64 { return g.Side })
 	return t
 }
 
+func onBlock(g layout.Leg) bool { return g.Block != nil }
+
+// blockRows adds the heights of the corners of the blocks.
+func (v voice) blockRows(add func(label string, get func(layout.Leg) float64)) {
+	nose, tail := v.tips()
+	for _, row := range []struct {
+		label string
+		get   func(b bench.Block) float64
+	}{
+		{nose + " inner", func(b bench.Block) float64 { return b.NoseInner }},
+		{nose + " outer", func(b bench.Block) float64 { return b.NoseOuter }},
+		{tail + " inner", func(b bench.Block) float64 { return b.TailInner }},
+		{tail + " outer", func(b bench.Block) float64 { return b.TailOuter }},
+	} {
+		add("  height of its block, "+row.label+" corner", func(g layout.Leg) float64 {
+			if g.Block == nil {
+				return math.NaN()
+			}
+			return row.get(*g.Block)
+		})
+	}
+}
+
 // told returns a table without the rows that say nothing: rake and splay of plumb legs.
-func (v voice) told(t *Table) *Table {
+func (v voice) told(t *Table, l layout.Layout) *Table {
 	var rows []Row
 	for _, row := range t.Rows {
 		empty := true
@@ -59,7 +91,7 @@ func (v voice) told(t *Table) *Table {
 			rows = append(rows, row)
 		}
 	}
-	if len(rows) == len(t.Rows)-4 {
+	if !slices.ContainsFunc(l.Legs, func(g layout.Leg) bool { return !math.IsNaN(v.sightline(g)) }) {
 		cells := make([]string, len(t.Head))
 		cells[0] = "plumb: no rake, no splay"
 		rows = append(rows, Row{Cells: cells})

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"math"
 
+	"gonum.org/v1/gonum/spatial/r2"
+
 	"rockerwright/rocker/bench"
 	"rockerwright/sim/layout"
 	"rockerwright/sim/quantity"
@@ -25,7 +27,8 @@ func StationSheet(l layout.Layout, source string) Sheet {
 		t.Rows = append(t.Rows, Row{Cells: append(append(left, right...), "")})
 	}
 	text := "All in " + map[quantity.System]string{quantity.Inch: "inches", quantity.Metric: "millimetres"}[v.units] +
-		": how far ahead of the low point (behind it, below zero), and the heights there. Over the straight line from tip to tip the low point stands square to it; below zero is under it. An edge that ends before a station is given at its end."
+		": how far ahead of the low point (behind it, below zero), and the heights there. Over the straight line from tip to tip the low point stands square to it; below zero is under it. " +
+		"A corner is where the wood of an end stops, in a row of its own; a dash, where an edge has ended before."
 	return Sheet{Title: v.benchTitle(l, "stations"), Source: source, Blocks: []Block{{Table: t}, {Lines: []Line{{Text: text}}}, v.routerBlock(l), v.takenBlock(l)}}
 }
 
@@ -62,26 +65,30 @@ func (v voice) station(stations []bench.Station, i int, sole bool) []string {
 	s := stations[i]
 	nose, tail := v.tips()
 	label := v.shop(s.At, quantity.Length)
-	switch i {
-	case len(stations) - 2:
-		label = nose + " tip, " + label
-	case len(stations) - 1:
-		label = tail + " tip, " + label
+	if s.Ends != bench.Passing {
+		names := map[bench.Ending]string{bench.Tip: " tip, ", bench.WoodCorner: " lower corner, ", bench.TopCorner: " top corner, "}
+		label = pick(s.Nose, nose, tail) + names[s.Ends] + label
 	}
-	cells := []string{label, v.shop(s.Floor.Y, quantity.Length)}
+	height := func(edge r2.Vec) string {
+		if math.Abs(edge.X-s.At) > 1e-9 { // it ends elsewhere
+			return "–"
+		}
+		return v.shop(edge.Y, quantity.Length)
+	}
+	cells := []string{label, height(s.Floor)}
 	if sole {
-		cells = append(cells, v.shop(s.Wood.Y, quantity.Length))
+		cells = append(cells, height(s.Wood))
 	}
-	return append(cells, v.shop(s.Top.Y, quantity.Length))
+	return append(cells, height(s.Top))
 }
 
 // Places returns what is written at each station of a pattern: its distance from the low
-// point, nothing at it and at the tips.
+// point, nothing at it and where an edge ends.
 func Places(l layout.Layout) []string {
 	v := voiceOf(l.Design)
 	places := make([]string, len(l.Stations))
 	for i, s := range l.Stations {
-		if s.At != 0 && i < len(l.Stations)-2 {
+		if s.At != 0 && s.Ends == bench.Passing {
 			places[i] = v.shop(math.Abs(s.At), quantity.Length)
 		}
 	}

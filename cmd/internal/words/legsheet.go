@@ -19,7 +19,10 @@ func LegSheet(l layout.Layout, source string) Sheet {
 // legWords says how the angles are meant.
 func (v voice) legWords() Block {
 	return Block{Lines: []Line{
-		{Text: "The leg's length is from the underside of the seat to the top edge, on its centre line; scribe the last of it. A cut is + where the leg leans to the nose as it goes up, across where it leans inwards. With a block the leg is sawn square, and the block carries rake and splay."},
+		{Text: "A leg's length is that of its longest edge, from the foot to the top of the seat; " +
+			"scribe the last of it. A cut is + where the leg leans to the nose as it goes up, and its nose side is the shorter; " +
+			"across where it leans inwards, and its inner side is. On a block a leg is sawn square, " +
+			"and the block carries rake and splay; its heights are square to the top edge there."},
 		{Text: "Bevel gauge: the resultant, along the sightline: turned out from straight ahead where the foot is ahead, from straight back where it is behind. The left leg is the mirror image."},
 	}}
 }

@@ -34,7 +34,7 @@ func RockerNotes(l layout.Layout) [][]string {
 	trammel = append(trammel, "low point "+v.with(-l.Corner.X, quantity.Length)+" forward")
 	notes := [][]string{trammel}
 	if !v.sideways() {
-		notes = append(notes, []string{"This face out: right rocker.", "Turned over: left rocker."})
+		notes = append(notes, []string{"Right rocker: this face out, the other inside.", "Left rocker: turned over, this face inside."})
 	}
 	notes = append(notes, v.takenNotes(l)...)
 	if l.Form != nil {
@@ -72,17 +72,83 @@ func PairNotes(l layout.Layout, p layout.Paired) [][]string {
 	v := voiceOf(l.Design)
 	lines := []string{fmt.Sprintf("one is %s thick", v.with(p.Size.Thick, quantity.Length))}
 	for _, leg := range l.Legs {
-		if leg.Name != p.Name {
-			continue
-		}
-		if side := map[bool]string{true: "nose", false: "tail"}[leg.Standing.Cut > 0]; v.shop(leg.Standing.Cut, quantity.Angle) != "0" {
-			lines = append(lines, fmt.Sprintf("the slanting end is the foot; its shorter side faces the %s", side))
-		}
-		if across := math.Abs(leg.Standing.Across); v.shop(across, quantity.Angle) != "0" {
-			lines = append(lines, fmt.Sprintf("across, the foot is out of square by %s too", v.degrees(across)))
+		if leg.Name == p.Name {
+			lines = append(lines, v.footNote(leg)...)
 		}
 	}
 	return append([][]string{lines}, v.takenNotes(l)...)
+}
+
+// footNote says how long a leg is, which sides of its foot are the shorter, or what it stands on.
+func (v voice) footNote(leg layout.Leg) []string {
+	length := func(x float64) string { return v.shop(x, quantity.Length) }
+	lines := []string{"it is " + v.with(leg.Finished.Length, quantity.Length) + " long, foot to top of the seat"}
+	nose, tail := v.tips()
+	if b := leg.Block; b != nil {
+		return append(lines, "the foot is sawn square, and stands on its block, which is high",
+			fmt.Sprintf("at the %s %s inner corner, %s outer; at the %s %s inner, %s outer",
+				nose, length(b.NoseInner), length(b.NoseOuter), tail, length(b.TailInner), length(b.TailOuter)))
+	}
+	too := ""
+	if v.shop(leg.Standing.Cut, quantity.Angle) != "0" {
+		too = " too"
+		lines = append(lines, fmt.Sprintf("the slanting end is the foot; its shorter side faces the %s", pick(leg.Cut > 0, nose, tail)))
+	}
+	if across := math.Abs(leg.Standing.Across); v.shop(across, quantity.Angle) != "0" {
+		side := pick(leg.Across > 0, "inner", "outer")
+		lines = append(lines, fmt.Sprintf("across, the foot is out of square by %s%s:", v.degrees(across), too),
+			fmt.Sprintf("the %s side is shorter, by %s", side, v.with(math.Abs(leg.Across), quantity.Length)))
+	}
+	return lines
+}
+
+func pick(first bool, one, other string) string {
+	if first {
+		return one
+	}
+	return other
+}
+
+// EndWords are what is written at the ends of a rocker or its form, and which way is up.
+type EndWords struct{ Nose, Tail, Up string }
+
+// EndsOf returns the words for the ends of a rocker.
+func EndsOf(l layout.Layout) EndWords {
+	nose, tail := voiceOf(l.Design).tips()
+	return EndWords{nose, tail, "up"}
+}
+
+// PairWords are what is written in the outlines of a left and a right one: at the end that is ahead in the
+// left one and behind, at the upper edge and the lower, and what each is.
+type PairWords struct{ Ahead, Behind, Upper, Lower, Left, Right string }
+
+// RockerPairWords returns the words for a pair of rockers, whose inner faces are drawn. Of a cradle that
+// rocks sideways, seen from its foot, they stand at its two ends.
+func RockerPairWords(l layout.Layout) PairWords { return voiceOf(l.Design).paired("inner") }
+
+// PairWordsOf returns the words for a pair of legs or arms.
+func PairWordsOf(l layout.Layout, p layout.Paired) PairWords {
+	w := voiceOf(l.Design).paired(p.Face)
+	switch {
+	case p.Face == "top":
+		w.Ahead, w.Behind, w.Upper, w.Lower = "front", "back", "", "inside"
+	default:
+		w.Ahead, w.Behind, w.Upper, w.Lower = "seat, up", "foot", w.Ahead, w.Behind
+		if p.Face == "inner" {
+			w.Upper, w.Lower = w.Lower, w.Upper
+		}
+	}
+	return w
+}
+
+// paired returns the words for a pair that lies as it stands, of which this face is drawn.
+func (v voice) paired(face string) PairWords {
+	nose, tail := v.tips()
+	left, right := "left", "right"
+	if v.sideways() {
+		left, right = "head end", "foot end"
+	}
+	return PairWords{nose, tail, "up", "", left + ", " + face + " face", right + ", " + face + " face"}
 }
 
 // takenNotes says on a pattern what was taken where nothing was drawn.
