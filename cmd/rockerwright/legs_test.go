@@ -219,3 +219,26 @@ func TestCornersAtTheirPlaces(t *testing.T) {
 		}
 	}
 }
+
+// TestStraightTopOffered types in what a straight top that cannot be is answered with, inch and metric: it is laid out.
+func TestStraightTopOffered(t *testing.T) {
+	for _, file := range []string{"layout-full/full.toml", "layout-metric/metric.toml"} {
+		text := regexp.MustCompile(`(?m)^(nose|tail)_depth.*\n`).ReplaceAllString(designText(t, file), "")
+		t.Chdir(t.TempDir())
+		overwrite(t, "x.toml", text)
+		changes := []string{"layout", "x.toml", "--replace", "rocker.top=straight", "rocker.depth=2 in"}
+		var out, errs bytes.Buffer
+		if code := run(changes, &out, &errs); code != noAnswer {
+			t.Fatalf("%s: exit %d", file, code)
+		}
+		offered := regexp.MustCompile(`For example: depth = "?([0-9/-]+)"?`).FindStringSubmatch(strings.Join(strings.Fields(errs.String()), " "))
+		if offered == nil {
+			t.Fatalf("%s: %s", file, &errs)
+		}
+		changes[len(changes)-1] = "rocker.depth=" + offered[1]
+		errs.Reset()
+		if code := run(changes, &out, &errs); code == noAnswer {
+			t.Errorf("%s: %s: %s", file, offered[1], &errs)
+		}
+	}
+}
