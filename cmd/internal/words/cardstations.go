@@ -4,8 +4,6 @@ import (
 	"fmt"
 	"math"
 
-	"gonum.org/v1/gonum/spatial/r2"
-
 	"rockerwright/rocker/bench"
 	"rockerwright/sim/layout"
 	"rockerwright/sim/quantity"
@@ -69,17 +67,17 @@ func (v voice) station(stations []bench.Station, i int, sole bool) []string {
 		names := map[bench.Ending]string{bench.Tip: " tip, ", bench.WoodCorner: " lower corner, ", bench.TopCorner: " top corner, "}
 		label = pick(s.Nose, nose, tail) + names[s.Ends] + label
 	}
-	height := func(edge r2.Vec) string {
-		if math.Abs(edge.X-s.At) > 1e-9 { // it ends elsewhere
+	height := func(x, y float64) string {
+		if math.Abs(x-s.At) > 1e-9 { // it ends elsewhere
 			return "–"
 		}
-		return v.shop(edge.Y, quantity.Length)
+		return v.shop(y, quantity.Length)
 	}
-	cells := []string{label, height(s.Floor)}
+	cells := []string{label, height(s.Floor.X, s.Floor.Y)}
 	if sole {
-		cells = append(cells, height(s.Wood))
+		cells = append(cells, height(s.Wood.X, s.Wood.Y))
 	}
-	return append(cells, height(s.Top))
+	return append(cells, height(s.Top.X, s.Top.Y))
 }
 
 // Places returns what is written at each station of a pattern: its distance from the low
