@@ -183,7 +183,7 @@ func TestLegByHand(t *testing.T) {
 	text = strings.Replace(text, "[seat]", "depth = 2\n[seat]\nthickness = \"1-3/4\"", 1)
 	legsOf(t, text, leg)
 	said := strings.Join(strings.Fields(onPages(t, "* front legs left and right*.pdf")), " ")
-	for _, want := range []string{"it is 13 3/16 in long", "its shorter side faces the nose",
+	for _, want := range []string{"13 3/16 in long", "its shorter side faces the nose",
 		"out of square by 5 degrees too: the inner side is shorter, by 1/8 in", "left, outer face", "right, outer face"} {
 		if !strings.Contains(said, want) {
 			t.Errorf("no %q in %q", want, said)
@@ -191,7 +191,7 @@ func TestLegByHand(t *testing.T) {
 	}
 	legsOf(t, text, leg+"block = \"3/4\"\n")
 	said = strings.Join(strings.Fields(onPages(t, "* front legs left and right*.pdf")), " ")
-	for _, want := range []string{"it is 12 1/8 in long",
+	for _, want := range []string{"12 1/8 in long",
 		"at the nose 3/4 inner corner, 7/8 outer; at the tail 15/16 inner, 1 1/16 outer"} {
 		if !strings.Contains(said, want) {
 			t.Errorf("no %q in %q", want, said)
@@ -216,6 +216,30 @@ func TestCornersAtTheirPlaces(t *testing.T) {
 	} {
 		if !regexp.MustCompile(want).MatchString(text) {
 			t.Errorf("no %q in\n%s", want, text)
+		}
+	}
+}
+
+// TestStraightTopOffered types in what a straight top that cannot be is answered with, inch and metric: it is laid out.
+func TestStraightTopOffered(t *testing.T) {
+	for _, file := range []string{"layout-full/full.toml", "layout-metric/metric.toml"} {
+		text := regexp.MustCompile(`(?m)^(nose|tail)_depth.*\n`).ReplaceAllString(designText(t, file), "")
+		t.Chdir(t.TempDir())
+		overwrite(t, "x.toml", text)
+		changes := []string{"layout", "x.toml", "--replace", "rocker.top=straight", "rocker.depth=2 in"}
+		var out, errs bytes.Buffer
+		if code := run(changes, &out, &errs); code != noAnswer {
+			t.Fatalf("%s: exit %d", file, code)
+		}
+		said := strings.Join(strings.Fields(errs.String()), " ")
+		offered := regexp.MustCompile(`For example: depth = "?([0-9/-]+)"?`).FindStringSubmatch(said)
+		if offered == nil {
+			t.Fatalf("%s: %s", file, &errs)
+		}
+		changes[len(changes)-1] = "rocker.depth=" + offered[1]
+		errs.Reset()
+		if code := run(changes, &out, &errs); code == noAnswer {
+			t.Errorf("%s: %s: %s", file, offered[1], &errs)
 		}
 	}
 }

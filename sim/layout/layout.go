@@ -88,6 +88,9 @@ func (l *Layout) rocker() error {
 	}
 	var err error
 	if l.Outline, err = l.Rocker.Outline(); err != nil {
+		if l.Rocker.Top == rocker.Straight {
+			return l.tooShallow(err)
+		}
 		return l.explain(err)
 	}
 	if l.Stations, err = l.Rocker.Stations(l.Shop.Spacing); err != nil {

@@ -205,7 +205,7 @@ func TestRefused(t *testing.T) {
 		key, says string
 	}{
 		{func(d *piece.Design) { d.Shop.Spacing = 1e-6 }, "shop.spacing", "too many"},
-		{func(d *piece.Design) { d.Rocker.Top = piece.Straight }, "rocker", "short of a tip"},
+		{func(d *piece.Design) { d.Rocker.Top = piece.Straight }, "rocker.depth", "short of a tip"},
 		{func(d *piece.Design) { d.Rocker.Top = piece.Taper }, "rocker.nose_depth", "tapered rocker needs"},
 		{func(d *piece.Design) { d.Rocker.Sole = 3 * inch }, "rocker", "leaves no wood"},
 		{func(d *piece.Design) { d.Rocker.Wood = "unobtainium" }, "rocker.wood", "unobtainium"},

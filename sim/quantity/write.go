@@ -80,6 +80,20 @@ func Down(x float64, kind Kind, system System) string {
 	return fixed(math.Floor(value*10)/10, 1)
 }
 
+// NextLength returns the least length above x that is on the shop's scale, sixteenths of an inch or whole
+// millimetres, as it is read where it is typed, m.
+func NextLength(x float64, system System) float64 {
+	part := 1e-3
+	if system == Inch {
+		part = inch / 16
+	}
+	next := Round((math.Floor(x/part)+1)*part, Length, system)
+	for next <= x { // the rounding of a division
+		next = Round(next+part, Length, system)
+	}
+	return next
+}
+
 // With writes a quantity as [Shop] does, with its unit.
 func With(x float64, kind Kind, system System) string {
 	text := Shop(x, kind, system)

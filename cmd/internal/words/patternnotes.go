@@ -73,22 +73,23 @@ func PairNotes(l layout.Layout, p layout.Paired) [][]string {
 	lines := []string{fmt.Sprintf("one is %s thick", v.with(p.Size.Thick, quantity.Length))}
 	for _, leg := range l.Legs {
 		if leg.Name == p.Name {
+			lines[0] += ", " + v.with(leg.Finished.Length, quantity.Length) + " long, foot to top of the seat"
 			lines = append(lines, v.footNote(leg)...)
 		}
 	}
 	return append([][]string{lines}, v.takenNotes(l)...)
 }
 
-// footNote says how long a leg is, which sides of its foot are the shorter, or what it stands on.
+// footNote says which sides of a leg's foot are the shorter, or what it stands on.
 func (v voice) footNote(leg layout.Leg) []string {
 	length := func(x float64) string { return v.shop(x, quantity.Length) }
-	lines := []string{"it is " + v.with(leg.Finished.Length, quantity.Length) + " long, foot to top of the seat"}
 	nose, tail := v.tips()
 	if b := leg.Block; b != nil {
-		return append(lines, "the foot is sawn square, and stands on its block, which is high",
+		return []string{"the foot is sawn square, and stands on its block, which is high",
 			fmt.Sprintf("at the %s %s inner corner, %s outer; at the %s %s inner, %s outer",
-				nose, length(b.NoseInner), length(b.NoseOuter), tail, length(b.TailInner), length(b.TailOuter)))
+				nose, length(b.NoseInner), length(b.NoseOuter), tail, length(b.TailInner), length(b.TailOuter))}
 	}
+	var lines []string
 	too := ""
 	if v.shop(leg.Standing.Cut, quantity.Angle) != "0" {
 		too = " too"
