@@ -88,7 +88,7 @@ func (l *Layout) rocker() error {
 	}
 	var err error
 	if l.Outline, err = l.Rocker.Outline(); err != nil {
-		if l.Rocker.Top == rocker.Straight {
+		if k.Top == piece.Straight {
 			return l.tooShallow(err)
 		}
 		return l.explain(err)

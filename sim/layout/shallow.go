@@ -37,6 +37,9 @@ func (l *Layout) tooShallow(err error) error {
 
 // typedLength writes a length on the shop's scale as it is typed in a design file.
 func typedLength(x float64, units quantity.System) string {
+	if units == quantity.Metric { // with its unit, as what is worked out for the file has
+		return `"` + quantity.With(x, quantity.Length, units) + `"`
+	}
 	text := strings.ReplaceAll(quantity.Shop(x, quantity.Length, units), " ", "-")
 	if strings.Contains(text, "/") {
 		return `"` + text + `"`

@@ -15,7 +15,7 @@ func TestTooShallowByHand(t *testing.T) {
 	d := reading()
 	d.Rocker.Radius, d.Rocker.Nose, d.Rocker.Tail = 42*inch, 17*inch, 24*inch
 	d.Rocker.Top, d.Rocker.Depth = piece.Straight, 4*inch
-	for units, want := range map[quantity.System]string{quantity.Inch: `depth = "6-11/16"`, quantity.Metric: "depth = 170"} {
+	for units, want := range map[quantity.System]string{quantity.Inch: `depth = "6-11/16"`, quantity.Metric: `depth = "170 mm"`} {
 		d.Units = units
 		var wrong *piece.KeyError
 		if _, err := Of(d, Options{}); !errors.As(err, &wrong) || wrong.Key != "rocker.depth" || wrong.Example != want {
