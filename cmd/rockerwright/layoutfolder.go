@@ -27,20 +27,20 @@ func writeFolder(folder string, files []laidFile, replace bool) (err error) {
 	for _, f := range files {
 		path := filepath.Join(fresh, filepath.FromSlash(f.name))
 		if err := os.MkdirAll(filepath.Dir(path), 0o755); err != nil {
-			return fmt.Errorf("%s could not be written: %w. Nothing was kept", folder, reason(err))
+			return fmt.Errorf("%s could not be written: %w. Nothing was kept", named(folder), reason(err))
 		}
 		if err := os.WriteFile(path, f.data, 0o644); err != nil {
-			return fmt.Errorf("%s: %s could not be written: %w. Nothing was kept", folder, f.name, reason(err))
+			return fmt.Errorf("%s: %s could not be written: %w. Nothing was kept", named(folder), named(f.name), reason(err))
 		}
 	}
 	old := filepath.Join(draft, "old")
 	if there {
 		if err := os.Rename(folder, old); err != nil {
-			return fmt.Errorf("%s could not be replaced: %w. It is as it was", folder, reason(err))
+			return fmt.Errorf("%s could not be replaced: %w. It is as it was", named(folder), reason(err))
 		}
 	}
 	if err := os.Rename(fresh, folder); err != nil {
-		err = fmt.Errorf("%s could not be put in its place: %w", folder, reason(err))
+		err = fmt.Errorf("%s could not be put in its place: %w", named(folder), reason(err))
 		if there {
 			err = errors.Join(err, os.Rename(old, folder))
 		}
@@ -56,21 +56,21 @@ func oldLayout(folder string, replace bool) (there bool, err error) {
 	case errors.Is(err, fs.ErrNotExist):
 		return false, nil
 	case err != nil:
-		return false, fmt.Errorf("%s cannot be looked at: %w", folder, reason(err))
+		return false, fmt.Errorf("%s cannot be looked at: %w", named(folder), reason(err))
 	case !replace:
-		return false, fmt.Errorf("%s is already there and was left as it is. To make it anew, add --replace", folder)
+		return false, fmt.Errorf("%s is already there and was left as it is. To make it anew, add --replace", named(folder))
 	case !info.IsDir():
-		return false, fmt.Errorf("%s is there and is no folder: it was left as it is", folder)
+		return false, fmt.Errorf("%s is there and is no folder: it was left as it is", named(folder))
 	}
 	return true, filepath.WalkDir(folder, func(path string, entry fs.DirEntry, err error) error {
 		if err != nil {
-			return fmt.Errorf("%s cannot be read: %w", folder, reason(err))
+			return fmt.Errorf("%s cannot be read: %w", named(folder), reason(err))
 		}
 		name, err := filepath.Rel(folder, path)
 		if err != nil || name == "." || layoutName.MatchString(filepath.ToSlash(name)) {
 			return err
 		}
-		return fmt.Errorf("%s holds %s, which no layout wrote: take it out, and try again. Nothing was changed", folder, name)
+		return fmt.Errorf("%s holds %s, which no layout wrote: take it out, and try again. Nothing was changed", named(folder), named(name))
 	})
 }
 
