@@ -6,6 +6,7 @@ import (
 	"math"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -240,6 +241,60 @@ func TestStraightTopOffered(t *testing.T) {
 		errs.Reset()
 		if code := run(changes, &out, &errs); code == noAnswer {
 			t.Errorf("%s: %s: %s", file, offered[1], &errs)
+		}
+	}
+}
+
+// TestPatternsNameTheirSides: the files for cutting of each kind say at which end and at which side of a part is what; of a cradle
+// that rocks sideways, right and left.
+func TestPatternsNameTheirSides(t *testing.T) {
+	wood := map[string][]string{
+		"rocker":                {"nose", "tail", "up"},
+		"form inside the curve": {"nose", "tail", "up"}, "form outside the curve": {"nose", "tail", "up"},
+		"rockers left and right":    {"nose", "tail", "up", "left, inner face", "right, inner face"},
+		"arms left and right":       {"front", "back", "inside", "left, top face", "right, top face"},
+		"front legs left and right": {"nose", "tail", "seat, up", "foot", "left, outer face", "right, outer face"},
+	}
+	cradle := map[string][]string{
+		"rocker": {"right", "left", "up"}, "form inside the curve": {"right", "left", "up"},
+		"rockers left and right": {"right", "left", "up", "head end, inner face", "foot end, inner face"},
+	}
+	for _, kind := range []string{"chair", "settee", "child", "cradle", "horse"} {
+		text, _ := design.Start(kind)
+		t.Chdir(t.TempDir())
+		overwrite(t, "x.toml", text)
+		want := wood
+		if kind == "cradle" {
+			want = cradle
+		}
+		checked := 0
+		for _, made := range []string{"laminated", "sawn"} {
+			var out, errs bytes.Buffer
+			if code := run([]string{"layout", "x.toml", "--replace", "rocker.made=" + made}, &out, &errs); code == noAnswer {
+				t.Fatal(errs.String())
+			}
+			for name, words := range want {
+				files, err := filepath.Glob("x-layout/for cutting/" + name + " (*.dxf")
+				if err != nil {
+					t.Fatal(err)
+				}
+				if len(files) == 0 {
+					continue // a horse has no arms, bent rockers no board
+				}
+				checked++
+				texts := cutDXFs(t, files)[0].texts
+				for _, word := range words {
+					if !slices.Contains(texts, word) {
+						t.Errorf("%s: no %q on %s: %q", kind, word, name, texts)
+					}
+				}
+				if kind == "cradle" && (slices.Contains(texts, "nose") || slices.Contains(texts, "tail")) {
+					t.Errorf("%s of a cradle that rocks sideways has a nose or a tail: %q", name, texts)
+				}
+			}
+		}
+		if checked < 4 {
+			t.Errorf("%s: %d files", kind, checked)
 		}
 	}
 }
