@@ -32,11 +32,11 @@ func RockerNotes(l layout.Layout) [][]string {
 		trammel = append(trammel, pin)
 	}
 	trammel = append(trammel, "low point "+v.with(-l.Corner.X, quantity.Length)+" forward")
-	notes := [][]string{trammel}
-	if !v.sideways() {
-		notes = append(notes, []string{"Right rocker: this face out, the other inside.", "Left rocker: turned over, this face inside."})
+	faces := []string{"Right rocker: this face out, the other inside.", "Left rocker: turned over, this face inside."}
+	if v.sideways() { // seen from the foot
+		faces = []string{"Rocker at the head: this face inside.", "Rocker at the foot: this face out, the other inside."}
 	}
-	notes = append(notes, v.takenNotes(l)...)
+	notes := append([][]string{trammel, faces}, v.takenNotes(l)...)
 	if l.Form != nil {
 		notes = append(notes, v.formNote(l))
 	}
