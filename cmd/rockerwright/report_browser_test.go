@@ -122,10 +122,11 @@ func hostile(t *testing.T, folder string) string {
 // tomlText returns a text as a basic string of TOML; \u stays.
 func tomlText(text string) string { return `"` + strings.ReplaceAll(text, `"`, `\"`) + `"` }
 
-// motionOf returns times and tilts from the rest of what rock computes for a design.
+// motionOf returns times and tilts from the rest of what rock computes for a design on a floor that takes
+// nothing and holds any force, as a report does where no floor is said.
 func motionOf(t *testing.T, path string) [][2]float64 {
 	t.Helper()
-	rows, err := csv.NewReader(strings.NewReader(called(t, "rock", path, "--csv", "--seconds", "12", "--every", "0.1"))).ReadAll()
+	rows, err := csv.NewReader(strings.NewReader(called(t, "rock", path, "floor.friction=10", "--csv", "--seconds", "12", "--every", "0.1"))).ReadAll()
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -33,12 +33,10 @@ func About(f *design.File, m words.Making) (Subject, error) {
 	m.Changes = f.Changes
 	s := Subject{Text: text, Report: checked, Making: m, More: alsoAsked(f)}
 	if l := shown(checked); l != nil {
-		onFloor, taken := f.Design.OnItsFloor() // as the command rock does
-		rocking, err := piece.Rock(onFloor, piece.RockOptions{Load: l.Name, Duration: shownTime})
+		rocking, err := piece.Rock(f.Design, piece.RockOptions{Load: l.Name, Duration: shownTime})
 		if err != nil {
 			return Subject{}, f.Explain(err)
 		}
-		rocking.FloorTaken = taken
 		s.Rocking = &rocking
 	}
 	return s, nil
