@@ -49,13 +49,9 @@ func LegLabels(l layout.Layout) []LegLabel {
 	v := voiceOf(l.Design)
 	var list []LegLabel
 	for _, leg := range l.Legs {
-		block := ""
-		if leg.Block != nil {
-			block = ", on a block"
-		}
 		list = append(list, LegLabel{
 			Length: plain(short(leg.Name)) + ", " + v.with(leg.Finished.Length, quantity.Length) + " long",
-			Foot:   v.with(leg.Standing.Angle, quantity.Angle) + block,
+			Foot:   v.with(leg.Standing.Angle, quantity.Angle),
 			Rake:   "rake " + v.with(leg.Line.Rake, quantity.Angle),
 			Front:  plain(short(leg.Name)) + ", splay " + v.with(leg.Line.Splay, quantity.Angle),
 			Track:  v.with(2*leg.Standing.Foot.Z, quantity.Length),
