@@ -5,7 +5,8 @@ const cells = 32
 
 // Hardest returns the least x, from above zero to most, at which goes is true: found in
 // the first cell of a grid of 32 whose end goes, and halved there to a thousandth, for
-// what survives x need not survive less. none reports that nothing on the grid goes.
+// what survives x need not survive less, and no further than to a millionth of most, which is nothing. none
+// reports that nothing on the grid goes.
 func Hardest(goes func(x float64) bool, most float64) (least float64, none bool) {
 	low := 0.0
 	for i := 1; i <= cells; i++ {
@@ -14,7 +15,7 @@ func Hardest(goes func(x float64) bool, most float64) (least float64, none bool)
 			low = high
 			continue
 		}
-		for high-low > 1e-3*high {
+		for high-low > 1e-3*high && high > 1e-6*most {
 			if middle := (low + high) / 2; goes(middle) {
 				high = middle
 			} else {
