@@ -97,6 +97,9 @@ func lengthsOnPages(t *testing.T, glob string, units quantity.System) (list []fl
 // five kinds, with a block and without; on a block the foot is square, no word says otherwise, and the
 // block's four heights stand beside it.
 func TestOneLegOneLength(t *testing.T) {
+	if testing.Short() {
+		t.Skip("twelve layouts are written and read only without -short")
+	}
 	for _, tt := range []struct{ kind, file, at, top string }{
 		{"chair", "layout-full/full.toml", "7", "14"},
 		{"settee", "", "7", "13"}, {"child", "", "4", "8"},
