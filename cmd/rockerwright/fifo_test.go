@@ -16,7 +16,9 @@ import (
 func TestOpenOfAPipeEnds(t *testing.T) {
 	folder := t.TempDir()
 	command, pipe := filepath.Join(folder, "rockerwright"), filepath.Join(folder, "pipe.toml")
-	if out, err := exec.Command("go", "build", "-o", command, ".").CombinedOutput(); err != nil {
+	build := exec.Command("go", "build", "-o", command, ".")
+	build.Env = append(os.Environ(), "GOARCH=") // for the machine itself, also where the test is emulated
+	if out, err := build.CombinedOutput(); err != nil {
 		t.Fatalf("%v: %s", err, out)
 	}
 	if err := syscall.Mkfifo(pipe, 0o600); err != nil {
