@@ -273,3 +273,13 @@ func TestSize(t *testing.T) {
 		t.Errorf("the page has %d bytes, want 150 kB at most", total)
 	}
 }
+
+// TestLetGoTooFar: a tilt that cannot be asked for is refused, at its entry, and nothing else is rocked in its place.
+func TestLetGoTooFar(t *testing.T) {
+	for from, refused := range map[string]bool{"90": false, "-90": false, "91": true, "200": true, "-200": true} {
+		v := seen(t, ask{Work: work(t, "chair"), Motion: &motion{From: from}})
+		if got := v.Fault != nil && v.Fault.Key == "from" && strings.Contains(v.Fault.Message, "at most 90 degrees"); got != refused || refused == (v.Became != "") {
+			t.Errorf("let go by %s: %+v, %q", from, v.Fault, v.Became)
+		}
+	}
+}

@@ -113,7 +113,7 @@ func (v voice) curveBlock(l layout.Layout) Block {
 	if len(l.Sweeps) > 1 { // a single one stands large above
 		add("FLOOR EDGE RADIUS", func(i int) float64 { return l.Sweeps[i].Radius })
 	}
-	add("pivot forward of the square corner", func(i int) float64 { return l.Sweeps[i].Pivot.X })
+	add("pivot "+v.forwardOf("the square corner"), func(i int) float64 { return l.Sweeps[i].Pivot.X })
 	add("pivot over the floor line", func(i int) float64 { return l.Sweeps[i].Pivot.Y })
 	if l.Rocker.Sole > 0 {
 		add("pin to pencil, lower edge of the wood", func(i int) float64 { return l.Sweeps[i].Wood })
@@ -140,7 +140,7 @@ func (v voice) curveBlock(l layout.Layout) Block {
 func (v voice) tangents(l layout.Layout) []Line {
 	var places []string
 	for _, s := range l.Sweeps[1:] {
-		places = append(places, fmt.Sprintf("%s forward and %s up", v.shop(s.From.X, quantity.Length), v.with(s.From.Y, quantity.Length)))
+		places = append(places, fmt.Sprintf("%s %s and %s up", v.shop(s.From.X, quantity.Length), v.forwards(), v.with(s.From.Y, quantity.Length)))
 	}
 	if len(places) == 0 {
 		return nil
@@ -153,8 +153,8 @@ func (v voice) tipsBlock(l layout.Layout) Block {
 	nose, tail := v.tips()
 	tape := l.Report.Tape
 	lines := []Line{
-		{Text: fmt.Sprintf("Low point %s forward of the square corner. %s tip %s and %s tip %s off the floor; %s tip to tip, %s along the floor edge.",
-			v.with(-l.Corner.X, quantity.Length), upperFirst(nose), v.with(tape.NoseTip, quantity.Length), tail, v.with(tape.TailTip, quantity.Length),
+		{Text: fmt.Sprintf("Low point %s %s. %s tip %s and %s tip %s off the floor; %s tip to tip, %s along the floor edge.",
+			v.with(-l.Corner.X, quantity.Length), v.forwardOf("the square corner"), upperFirst(nose), v.with(tape.NoseTip, quantity.Length), tail, v.with(tape.TailTip, quantity.Length),
 			v.with(tape.TipToTip, quantity.Length), v.with(tape.Edge, quantity.Length))},
 		{Text: v.section(l)},
 	}
@@ -164,17 +164,18 @@ func (v voice) tipsBlock(l layout.Layout) Block {
 // section says how deep and wide the rocker is, and how its top and ends run.
 func (v voice) section(l layout.Layout) string {
 	k := l.Design.Rocker
+	nose, tail := v.ofEnds()
 	text := fmt.Sprintf("%s deep at the low point, %s wide; top edge ", v.with(l.Rocker.Depth, quantity.Length), v.with(l.Rocker.Width, quantity.Length))
 	switch k.Top {
 	case piece.Straight:
 		text += "straight"
 	case piece.Taper:
-		text += fmt.Sprintf("tapered to %s at the nose and %s at the tail", v.with(or(k.NoseDepth, l.Rocker.Depth), quantity.Length), v.with(or(k.TailDepth, l.Rocker.Depth), quantity.Length))
+		text += fmt.Sprintf("tapered to %s at the %s and %s at the %s", v.with(or(k.NoseDepth, l.Rocker.Depth), quantity.Length), nose, v.with(or(k.TailDepth, l.Rocker.Depth), quantity.Length), tail)
 	default:
 		text += "concentric"
 	}
 	ends := [...]string{"square", "round", "eased to " + v.with(k.EaseOr(), quantity.Length)}
-	text += fmt.Sprintf("; nose %s, tail %s", ends[k.NoseEnd], ends[k.TailEnd])
+	text += fmt.Sprintf("; %s %s, %s %s", nose, ends[k.NoseEnd], tail, ends[k.TailEnd])
 	if k.Sole > 0 {
 		text += fmt.Sprintf("; a sole of %s, of which the depth is a part", v.with(k.Sole, quantity.Length))
 	}

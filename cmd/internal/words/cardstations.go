@@ -25,7 +25,7 @@ func StationSheet(l layout.Layout, source string) Sheet {
 		t.Rows = append(t.Rows, Row{Cells: append(append(left, right...), "")})
 	}
 	text := "All in " + map[quantity.System]string{quantity.Inch: "inches", quantity.Metric: "millimetres"}[v.units] +
-		": how far ahead of the low point (behind it, below zero), and the heights there. Over the straight line from tip to tip the low point stands square to it; below zero is under it. " +
+		": how far " + v.fromLow() + ", and the heights there. Over the straight line from tip to tip the low point stands square to it; below zero is under it. " +
 		"A corner is where the wood of an end stops, in a row of its own; a dash, where an edge has ended before."
 	return Sheet{Title: v.benchTitle(l, "stations"), Source: source, Blocks: []Block{{Table: t}, {Lines: []Line{{Text: text}}}, v.routerBlock(l), v.takenBlock(l)}}
 }

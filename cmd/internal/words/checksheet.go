@@ -26,7 +26,8 @@ func CheckSheet(l layout.Layout, source string) Sheet {
 // tapeBlock returns what a tape says of each rocker.
 func (v voice) tapeBlock(l layout.Layout) Block {
 	nose, tail := v.tips()
-	t := &Table{Head: []string{"As drawn, on a level floor", "should be", "left", "right", ""}}
+	left, right := v.pair()
+	t := &Table{Head: []string{"As drawn, on a level floor", "should be", left, right, ""}}
 	for _, row := range []struct {
 		label string
 		x     float64
@@ -38,22 +39,26 @@ func (v voice) tapeBlock(l layout.Layout) Block {
 
 // risesBlock returns the five stations for both rockers.
 func (v voice) risesBlock(l layout.Layout) Block {
-	t := &Table{Head: []string{"Rise over the floor line", "should be", fmt.Sprintf("(%d) left", blankOf("measured.left.N")), fmt.Sprintf("(%d) right", blankOf("measured.right.N")), "may differ by"}}
+	ahead, behind := v.along()
+	left, right := v.pair()
+	nose, _ := v.ofEnds()
+	_, tail := v.tips()
+	t := &Table{Head: []string{"Rise over the floor line", "should be", fmt.Sprintf("(%d) %s", blankOf("measured.left.N"), left), fmt.Sprintf("(%d) %s", blankOf("measured.right.N"), right), "may differ by"}}
 	for k, row := range l.Rises.Rows {
-		label := fmt.Sprintf("%d: %s ahead", k+1, v.with(row.At, quantity.Length))
+		label := fmt.Sprintf("%d: %s %s", k+1, v.with(row.At, quantity.Length), ahead)
 		switch {
 		case k+1 == l.Rises.Low:
 			label = fmt.Sprintf("%d: the low point", k+1)
 		case row.At < 0:
-			label = fmt.Sprintf("%d: %s behind", k+1, v.with(-row.At, quantity.Length))
+			label = fmt.Sprintf("%d: %s %s", k+1, v.with(-row.At, quantity.Length), behind)
 		}
 		t.Rows = append(t.Rows, Row{Cells: []string{label, v.fine32(row.Rise), blankLine, blankLine, v.fine32(row.Allowed) + " " + v.unit()}})
 	}
-	text := fmt.Sprintf("Stations %s apart (%d), from the nose; the low point is station %d.", v.with(l.Rises.Spacing, quantity.Length), blankOf("measured.spacing"), l.Rises.Low)
+	text := fmt.Sprintf("Stations %s apart (%d), from the %s; the low point is station %d.", v.with(l.Rises.Spacing, quantity.Length), blankOf("measured.spacing"), nose, l.Rises.Low)
 	if allowed := l.Rises.Allowed; math.IsNaN(allowed) {
 		text += " 1/32 in (0.8 mm) between the two is common practice."
 	} else {
-		text += fmt.Sprintf(" Tail tips that differ by %s drag each rocker 1/32 in (0.8 mm) in a rock, which is our judgement of what nobody notices.", v.fine32(allowed)+" "+v.unit())
+		text += fmt.Sprintf(" %s tips that differ by %s drag each rocker 1/32 in (0.8 mm) in a rock, which is our judgement of what nobody notices.", upperFirst(tail), v.fine32(allowed)+" "+v.unit())
 	}
 	return Block{Table: t, Lines: []Line{{Text: text}}}
 }
@@ -124,7 +129,7 @@ func (v voice) readBlock(l layout.Layout) Block {
 		}
 		seen[m.Blank] = true
 		unit := quantity.Unit(m.Kind, v.units)
-		t.Rows = append(t.Rows, Row{Cells: []string{fmt.Sprintf("(%d) %s", m.Blank, m.Label), blankLine, unit}})
+		t.Rows = append(t.Rows, Row{Cells: []string{fmt.Sprintf("(%d) %s", m.Blank, v.marked(m.Label)), blankLine, unit}})
 	}
 	return Block{Table: t}
 }

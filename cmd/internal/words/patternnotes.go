@@ -24,14 +24,14 @@ func RockerNotes(l layout.Layout) [][]string {
 			trammel = append(trammel, name+"straight")
 			continue
 		}
-		trammel = append(trammel, fmt.Sprintf("%spivot %s forward, %s up", name, v.with(s.Pivot.X, quantity.Length), v.with(s.Pivot.Y, quantity.Length)))
+		trammel = append(trammel, fmt.Sprintf("%spivot %s %s, %s up", name, v.with(s.Pivot.X, quantity.Length), v.forwards(), v.with(s.Pivot.Y, quantity.Length)))
 		pin := fmt.Sprintf("%spin to floor edge %s", name, v.with(s.Floor, quantity.Length))
 		if s.Top > 0 {
 			pin += ", to top edge " + v.with(s.Top, quantity.Length)
 		}
 		trammel = append(trammel, pin)
 	}
-	trammel = append(trammel, "low point "+v.with(-l.Corner.X, quantity.Length)+" forward")
+	trammel = append(trammel, "low point "+v.with(-l.Corner.X, quantity.Length)+" "+v.forwards())
 	faces := []string{"Right rocker: this face out, the other inside.", "Left rocker: turned over, this face inside."}
 	if v.sideways() { // seen from the foot
 		faces = []string{"Rocker at the head: this face inside.", "Rocker at the foot: this face out, the other inside."}

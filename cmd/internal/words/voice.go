@@ -52,6 +52,57 @@ func (v voice) inKind(text string) string {
 		"to the front", v.forwards(), "sitter leans back", "lies further "+v.backwards()).Replace(text)
 }
 
+// ofEnds returns what the two ends are called where no tip follows, the front one first.
+func (v voice) ofEnds() (nose, tail string) {
+	if nose, tail = v.tips(); v.sideways() {
+		return nose + " end", tail + " end"
+	}
+	return nose, tail
+}
+
+// pair returns the words for the two rockers: what lies to the left of who faces the nose lies at the head of a
+// cradle that rocks from side to side.
+func (v voice) pair() (left, right string) {
+	if v.sideways() {
+		return "at head", "at foot"
+	}
+	return "left", "right"
+}
+
+// along returns the words for the two ways along a rocker from a place on it, towards the nose and towards the tail.
+func (v voice) along() (ahead, behind string) {
+	if v.kind == piece.Cradle {
+		return v.forwards(), v.backwards()
+	}
+	return "ahead", "behind"
+}
+
+// fromLow says on which side of the low point a station counts, and on which below zero.
+func (v voice) fromLow() string {
+	if v.kind == piece.Cradle {
+		return v.forwardOf("the low point") + " (" + v.backwards() + ", below zero)"
+	}
+	return "ahead of the low point (behind it, below zero)"
+}
+
+// forwardOf says that something lies towards the nose from a place.
+func (v voice) forwardOf(place string) string {
+	if v.kind == piece.Cradle {
+		return "from " + place + ", " + v.forwards()
+	}
+	return "forward of " + place
+}
+
+// marked returns the label of a reading in the words for the kind: a cradle's marks stand as its tips do.
+func (v voice) marked(label string) string {
+	if v.kind != piece.Cradle {
+		return label
+	}
+	nose, tail := v.tips()
+	return strings.NewReplacer("front mark", nose+" mark", "rear mark", tail+" mark", "the rear one", "the "+tail+" one",
+		"front raised", nose+" raised", "ahead of the low point", v.forwardOf("the low point")).Replace(label)
+}
+
 // rider returns who is at ease in the piece, for a sentence, and what their column is headed.
 func (v voice) rider() (who, column string) {
 	if v.kind == piece.Cradle {

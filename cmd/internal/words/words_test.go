@@ -317,6 +317,7 @@ func TestRockSays(t *testing.T) {
 		{"rocks", func(d *piece.Design) { d.Floor.Surface = piece.Boards }, piece.RockOptions{}, []string{"on boards", "still rocking after 30 s", "WHAT IT SURVIVES", "Not a test certificate", "read in the text", "second-hand", "from memory", "SIDEWAYS", "does not walk", "equal enough"}},
 		{"slips", func(d *piece.Design) { d.Floor.Friction = 0.05 }, piece.RockOptions{From: 0.2}, []string{"The floor lets go at", "floor has 0.05", "sliding is outside the model"}},
 		{"over", func(*piece.Design) {}, piece.RockOptions{From: 1}, []string{"It goes over backwards, at once"}},
+		{"lifts off", func(*piece.Design) {}, piece.RockOptions{Rate: 300 * math.Pi / 180}, []string{"The rocker lifts off after 0.", "what comes then is outside the model"}},
 		{"settles", func(d *piece.Design) { d.Floor.Rolling = 0.01 }, piece.RockOptions{}, []string{"is at rest after", "falls to half in"}},
 		{"cradle", func(d *piece.Design) { d.Kind = piece.Cradle }, piece.RockOptions{}, []string{"AGAINST 5 AND 10 DEGREES", "nothing before that stops it"}},
 	} {
@@ -345,6 +346,29 @@ func TestRockSays(t *testing.T) {
 			if strings.Contains(strings.ToLower(text), word) {
 				t.Errorf("%s: says %q", tt.name, word)
 			}
+		}
+	}
+}
+
+// TestLetsGoInWords: a floor that would have to pull holds no share of anything, so nothing is said of its friction.
+func TestLetsGoInWords(t *testing.T) {
+	v := voiceOf(chair())
+	const tilt = 20 * math.Pi / 180
+	if got, want := v.letsGo(tilt, math.Inf(1), 0), "The rocker lifts off at 20 degrees."; got != want {
+		t.Errorf("said %q, want %q", got, want)
+	}
+	if got, want := v.letsGo(-tilt, 0.41, 0.3), "The floor lets go at 20 degrees; needs 0.41, floor has 0.30."; got != want {
+		t.Errorf("said %q, want %q", got, want)
+	}
+}
+
+// TestNoPushBeyondTheHilltop: a piece that goes over before one degree has no push for it, whatever number stands there.
+func TestNoPushBeyondTheHilltop(t *testing.T) {
+	v := voiceOf(chair())
+	for margin, want := range map[float64]string{0.5: "goes over", 1: "goes over", 1.5: "2 1/4"} {
+		l := &piece.Load{Balance: sim.Balance{Back: sim.Margin{Angle: margin * math.Pi / 180}}, Pull: sim.Pull{EffortBack: 2.25 * pound * sim.Gravity}}
+		if got := v.effort(l); got != want {
+			t.Errorf("with %v degrees to the hilltop the push is %q, want %q", margin, got, want)
 		}
 	}
 }
