@@ -73,6 +73,9 @@ var hostile = map[string]string{
 // is what a small computer has to spare. In a decoder alone some of these take gigabytes. An error
 // has its place, or is of the whole file.
 func TestHostile(t *testing.T) {
+	if raced {
+		t.Skip("time and memory are held without the race detector")
+	}
 	for name, text := range hostile {
 		var before, after runtime.MemStats
 		runtime.GC()
