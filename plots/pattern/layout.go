@@ -146,7 +146,7 @@ func (y *yard) titleBlock(d Drawing, units quantity.System) {
 // A spot is a place where something could stand.
 type spot struct {
 	at  r2.Vec
-	off float64 // from the nearest point of an outline, m; not less than from the outline
+	off float64 // from the nearest end of a wall, m; not less than from the wall
 }
 
 // grid returns points inside the outlines, those nearest to their edge first, where there
@@ -166,12 +166,15 @@ func (y *yard) grid(points []r2.Vec) []spot {
 	for i := range n * n {
 		p := r2.Vec{X: lo.X + (hi.X-lo.X)*(float64(i%n)+0.5)/n, Y: lo.Y + (hi.Y-lo.Y)*(float64(i/n)+0.5)/n}
 		if y.inside(p) {
-			edge := math.Inf(1)
+			edge, off := math.Inf(1), math.Inf(1)
 			for _, q := range points {
 				edge = min(edge, r2.Norm2(r2.Sub(p, q)))
 			}
+			for _, w := range y.walls {
+				off = min(off, r2.Norm2(r2.Sub(p, w[0])), r2.Norm2(r2.Sub(p, w[1])))
+			}
 			const sheet = 0.04 // m: what is nearer to the edge is on a sheet with it, mostly
-			list = append(list, ranked{spot{p, math.Sqrt(edge)}, max(math.Sqrt(edge), sheet), r2.Norm2(r2.Sub(p, r2.Scale(0.5, r2.Add(lo, hi))))})
+			list = append(list, ranked{spot{p, math.Sqrt(off)}, max(math.Sqrt(edge), sheet), r2.Norm2(r2.Sub(p, r2.Scale(0.5, r2.Add(lo, hi))))})
 		}
 	}
 	slices.SortStableFunc(list, func(a, b ranked) int { return cmp.Or(cmp.Compare(a.edge, b.edge), cmp.Compare(a.middle, b.middle)) })
@@ -184,14 +187,15 @@ func (y *yard) grid(points []r2.Vec) []spot {
 
 // room returns the first clear place for a box, the more level the better.
 func (y *yard) room(grid []spot, half r2.Vec) (rect, bool) {
-	narrow := min(half.X, half.Y)
+	const gap = 2e-3
+	narrow := min(half.X, half.Y) + gap
 	for i := range 25 {
 		angle := float64((i+1)/2) * math.Pi / 24 * float64(1-2*(i%2))
 		for _, p := range grid {
 			if p.off < narrow {
-				continue // an outline runs through any such box
+				continue // a wall runs into any such box
 			}
-			if b := (rect{p.at, half, angle}); y.clear(b, 2e-3) {
+			if b := (rect{p.at, half, angle}); y.clear(b, gap) {
 				return b, true
 			}
 		}

@@ -59,7 +59,7 @@ func (y *yard) clear(b rect, gap float64) bool {
 	s, c := math.Sincos(-b.angle)
 	half := r2.Vec{X: b.half.X + gap, Y: b.half.Y + gap}
 	reach := r2.Norm(half)
-	for _, w := range y.walls {
+	for i, w := range y.walls {
 		p, q := r2.Sub(w[0], b.middle), r2.Sub(w[1], b.middle)
 		if min(p.X, q.X) > reach || max(p.X, q.X) < -reach || min(p.Y, q.Y) > reach || max(p.Y, q.Y) < -reach {
 			continue
@@ -67,6 +67,7 @@ func (y *yard) clear(b rect, gap float64) bool {
 		p = r2.Vec{X: c*p.X - s*p.Y, Y: s*p.X + c*p.Y}
 		q = r2.Vec{X: c*q.X - s*q.Y, Y: s*q.X + c*q.Y}
 		if crosses(p, q, half) {
+			y.walls[0], y.walls[i] = y.walls[i], y.walls[0] // the next box is near by, and the same wall is in its way, mostly
 			return false
 		}
 	}
