@@ -5,13 +5,13 @@ import (
 	"sync"
 	"testing"
 
-	"rockerwright/sim/piece"
+	"rockerwright/sim/check"
 )
 
 // TestDrawnAtOnce: pictures that are drawn at once, as a server does, are those drawn alone, to the
 // byte; the race detector sees whether they share anything.
 func TestDrawnAtOnce(t *testing.T) {
-	r, err := piece.Check(designs()["chair"], piece.Options{})
+	r, err := check.Check(designs()["chair"], check.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -6,6 +6,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/rocker"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
 
@@ -24,7 +25,7 @@ type part struct {
 
 // partsOf returns the piece as drawn: rockers apart, seat, back, arms and legs, or the
 // solids it is made of.
-func partsOf(r piece.Report) []part {
+func partsOf(r check.Report) []part {
 	d := r.Design
 	var parts []part
 	if d.Seat.Front > 0 { // a saddle is drawn by its parts
@@ -85,7 +86,7 @@ func corners(foot, top, up float64) []r2.Vec {
 }
 
 // rockerOf returns the outline of a rocker: its floor edge, and back along its top.
-func rockerOf(r piece.Report) []r2.Vec {
+func rockerOf(r check.Report) []r2.Vec {
 	edge := r.Edge.Outline(0.0002)
 	depth := rockerDepth(r.Design)
 	outline := append([]r2.Vec(nil), edge...)

@@ -7,7 +7,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
-	"rockerwright/sim/piece"
+	"rockerwright/sim/check"
 	"rockerwright/sim/quantity"
 )
 
@@ -49,8 +49,8 @@ func livePanels(v *liveView) paired {
 }
 
 // loads returns whose righting arms are drawn.
-func (p *paired) loads() []*piece.Load {
-	list := []*piece.Load{p.view.watched.Load}
+func (p *paired) loads() []*check.Load {
+	list := []*check.Load{p.view.watched.Load}
 	if b := p.view.watched.Before; b != nil {
 		list = append(list, b.Load)
 	}
@@ -170,7 +170,7 @@ func (p *paired) timeMarks() []shape {
 }
 
 // curve returns the righting arm of a load.
-func (p *paired) curve(l *piece.Load, colour color.RGBA, wide float64) shape {
+func (p *paired) curve(l *check.Load, colour color.RGBA, wide float64) shape {
 	var line []r2.Vec
 	for _, q := range l.Righting {
 		if q.Tilt >= p.view.least && q.Tilt <= p.view.most && q.Arm >= p.low && q.Arm <= p.low+p.arm.span {

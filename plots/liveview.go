@@ -5,9 +5,10 @@ import (
 	"io"
 	"math"
 
-	"gonum.org/v1/gonum/spatial/r2"
+	"rockerwright/sim/check"
+	"rockerwright/sim/trial"
 
-	"rockerwright/sim/piece"
+	"gonum.org/v1/gonum/spatial/r2"
 )
 
 // A Live is a side view that a page moves, leans and pulls at: the load at rest, and below
@@ -50,9 +51,9 @@ const leanStep = math.Pi / 360
 
 // A Watched is what a live view shows.
 type Watched struct {
-	Report piece.Report
-	Load   *piece.Load
-	Motion *piece.Rocking // whose tilt in time is drawn; nil where the load does not stand
+	Report check.Report
+	Load   *check.Load
+	Motion *trial.Rocking // whose tilt in time is drawn; nil where the load does not stand
 	Moving bool           // the samples are of the motion
 	Narrow bool           // for a phone
 	Before *Watched       // drawn in grey behind it; nil for none
@@ -144,7 +145,7 @@ func liveFrame(w Watched, v liveView) frame {
 }
 
 // restOf returns the tilt in which a load is drawn at rest.
-func restOf(l *piece.Load, r piece.Report) float64 {
+func restOf(l *check.Load, r check.Report) float64 {
 	if l.Upright() {
 		return l.Balance.Rest.Tilt
 	}

@@ -9,6 +9,7 @@ import (
 
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
+	"rockerwright/sim/trial"
 )
 
 // A panel is a small chart beside a side view: the tilt in time.
@@ -26,7 +27,7 @@ func (p panel) at(time, tilt float64) r2.Vec {
 
 // draw draws the trace, names its tilts, and adds the point
 // that runs along it.
-func (p panel) draw(r piece.Rocking) []group {
+func (p panel) draw(r trial.Rocking) []group {
 	if !(p.most > p.least) || p.span <= 0 {
 		return nil
 	}
@@ -70,7 +71,7 @@ func (p panel) draw(r piece.Rocking) []group {
 
 // tilts names tilts at the right of the trace, each at its own height: the first three,
 // the others where no other name is near.
-func (p panel) tilts(trace *group, r piece.Rocking, named []float64) {
+func (p panel) tilts(trace *group, r trial.Rocking, named []float64) {
 	units := r.Report.Design.Units
 	const lineHeight = 4.2
 	var taken []float64
@@ -89,7 +90,7 @@ func (p panel) tilts(trace *group, r piece.Rocking, named []float64) {
 }
 
 // began says how the motion began.
-func (p panel) began(r piece.Rocking) string {
+func (p panel) began(r trial.Rocking) string {
 	switch from := r.Start.Tilt - p.rest; {
 	case r.Start.Push.Force != 0:
 		return "pushed"

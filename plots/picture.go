@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"io"
 
-	"rockerwright/sim/piece"
+	"rockerwright/sim/check"
 )
 
 // A Format is a kind of picture file.
@@ -39,6 +39,6 @@ func (p Picture) Draw(w io.Writer, f Format) error {
 func (p Picture) InPage(w io.Writer) error { return p.draw(w, inPage) }
 
 // Pictures returns all pictures of a report.
-func Pictures(r piece.Report) []Picture {
+func Pictures(r check.Report) []Picture {
 	return []Picture{SideView(r), RightingArm(r), TimeOfARock(r)}
 }

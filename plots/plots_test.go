@@ -13,8 +13,10 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
+	"rockerwright/sim/trial"
 )
 
 const inch = 0.0254
@@ -60,7 +62,7 @@ func drawn(t *testing.T, p Picture, f Format) string {
 // page cannot show.
 func TestPictures(t *testing.T) {
 	for name, d := range designs() {
-		r, err := piece.Check(d, piece.Options{})
+		r, err := check.Check(d, check.Options{})
 		if err != nil {
 			t.Fatalf("%s: %v", name, err)
 		}
@@ -106,7 +108,7 @@ func (f readerFunc) Read(p []byte) (int, error) { return f(p) }
 
 // TestFormats: there are two.
 func TestFormats(t *testing.T) {
-	r, err := piece.Check(designs()["bare"], piece.Options{})
+	r, err := check.Check(designs()["bare"], check.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -117,7 +119,7 @@ func TestFormats(t *testing.T) {
 
 // TestSideViewGroups: the groups by which a page moves the piece, for each ghost.
 func TestSideViewGroups(t *testing.T) {
-	r, err := piece.Check(designs()["chair"], piece.Options{})
+	r, err := check.Check(designs()["chair"], check.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -138,7 +140,7 @@ func TestSideViewGroups(t *testing.T) {
 // it says, and keeps lengths.
 func TestSideViewIsTrue(t *testing.T) {
 	for name, d := range designs() {
-		r, err := piece.Check(d, piece.Options{})
+		r, err := check.Check(d, check.Options{})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -166,7 +168,7 @@ var number = regexp.MustCompile(`(?:x|cx)="(-?[0-9.]+)"`)
 // TestLabelsAreOnThePage: every text and ring of the side view begins on the paper.
 func TestLabelsAreOnThePage(t *testing.T) {
 	for name, d := range designs() {
-		r, err := piece.Check(d, piece.Options{})
+		r, err := check.Check(d, check.Options{})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -179,7 +181,7 @@ func TestLabelsAreOnThePage(t *testing.T) {
 }
 
 func BenchmarkPictures(b *testing.B) {
-	r, err := piece.Check(designs()["chair"], piece.Options{})
+	r, err := check.Check(designs()["chair"], check.Options{})
 	if err != nil {
 		b.Fatal(err)
 	}
@@ -194,7 +196,7 @@ func BenchmarkPictures(b *testing.B) {
 
 // TestTraces holds that every picture of a motion is drawn, the same twice, in both formats.
 func TestTraces(t *testing.T) {
-	r, err := piece.Rock(designs()["chair"], piece.RockOptions{})
+	r, err := trial.Rock(designs()["chair"], trial.RockOptions{})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -11,6 +11,7 @@ import (
 	"gonum.org/v1/plot/plotter"
 
 	"rockerwright/sim"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -18,7 +19,7 @@ import (
 // RightingArm draws the righting arm of the loads that matter most against the tilt: the rest is a dot,
 // the tilts at which it goes over are rings. A cradle has the tilts of 5 and 10 degrees
 // marked, of which its cautions speak.
-func RightingArm(r piece.Report) Picture {
+func RightingArm(r check.Report) Picture {
 	units := r.Design.Units
 	one := scaleOf(units)
 	c := chart{

@@ -10,9 +10,10 @@ import (
 	"strconv"
 	"strings"
 
-	"gonum.org/v1/gonum/spatial/r2"
+	"rockerwright/sim/check"
+	"rockerwright/sim/trial"
 
-	"rockerwright/sim/piece"
+	"gonum.org/v1/gonum/spatial/r2"
 )
 
 // Script moves every [RockingView] of a page that stands in a figure: true speed, pause,
@@ -46,16 +47,16 @@ const (
 // seconds, then for each, parted by semicolons, where the piece is moved (x, y) and turned
 // (degrees, clockwise) from where it is drawn, about the corner of the drawing, where the
 // contact is moved, and where the point of the trace.
-func RockingView(r piece.Rocking) Picture {
+func RockingView(r trial.Rocking) Picture {
 	return rockingView(r, viewWidth, area{width: viewWidth - panelWide, high: rockingHigh, least: rockingLeast, top: rockingTop, low: rockingLow})
 }
 
 // NarrowRockingView draws the same without the trace, for half the width of a page.
-func NarrowRockingView(r piece.Rocking) Picture {
+func NarrowRockingView(r trial.Rocking) Picture {
 	return rockingView(r, narrowWide, area{width: narrowWide, high: rockingHigh, top: 31, low: 20, narrow: true})
 }
 
-func rockingView(r piece.Rocking, width float64, room area) Picture {
+func rockingView(r trial.Rocking, width float64, room area) Picture {
 	ghosts := ghostsOf(r.Report)
 	last := &ghosts[len(ghosts)-1]
 	*last = ghost{name: "seated", who: cut(r.Load.Name, 25), how: last.how, load: r.Load, tilt: r.Load.Balance.Rest.Tilt, colour: ink, wide: 0.6, moves: true}
@@ -79,7 +80,7 @@ func rockingView(r piece.Rocking, width float64, room area) Picture {
 }
 
 // sampled returns how long the motion is drawn, s: some six rocks.
-func sampled(r piece.Rocking) float64 {
+func sampled(r trial.Rocking) float64 {
 	span := min(r.Trace.Duration, mostSampled)
 	if t := r.Load.Balance.Period; !math.IsNaN(t) {
 		span = min(span, max(4, math.Ceil(6*t)))
@@ -88,10 +89,10 @@ func sampled(r piece.Rocking) float64 {
 }
 
 // samplesOf returns how many samples follow the first.
-func samplesOf(r piece.Rocking) int { return int(sampled(r)/sampleEvery + 1e-9) }
+func samplesOf(r trial.Rocking) int { return int(sampled(r)/sampleEvery + 1e-9) }
 
 // turns returns the least and the largest tilt of the motion drawn.
-func turns(r piece.Rocking) (least, most float64) {
+func turns(r trial.Rocking) (least, most float64) {
 	least, most = math.Inf(1), math.Inf(-1)
 	for i := range samplesOf(r) + 1 {
 		tilt := r.Trace.At(float64(i) * sampleEvery).Tilt
@@ -101,7 +102,7 @@ func turns(r piece.Rocking) (least, most float64) {
 }
 
 // rockingScene lays out the view.
-func rockingScene(r piece.Rocking, ghosts []ghost, alt string, least, most, width float64, room area) scene {
+func rockingScene(r trial.Rocking, ghosts []ghost, alt string, least, most, width float64, room area) scene {
 	moving := ghosts[len(ghosts)-1]
 	reach := []ghost{moving, moving}
 	reach[0].tilt, reach[1].tilt = least, most
@@ -125,7 +126,7 @@ func rockingScene(r piece.Rocking, ghosts []ghost, alt string, least, most, widt
 
 // paths draws the path of the balance point and the stretch of floor that is rolled on, and
 // names them where the piece does not stand.
-func (f frame) paths(r piece.Rocking, least, most float64) []group {
+func (f frame) paths(r trial.Rocking, least, most float64) []group {
 	paths := group{name: "paths"}
 	slope := r.Report.Design.Floor.Slope
 	const steps = 60
@@ -159,7 +160,7 @@ func (f frame) paths(r piece.Rocking, least, most float64) []group {
 }
 
 // samples writes the motion; see [RockingView].
-func (f frame) samples(r piece.Rocking, p panel) string {
+func (f frame) samples(r trial.Rocking, p panel) string {
 	states := make([]instant, samplesOf(r)+1)
 	for i := range states {
 		time := float64(i) * sampleEvery
@@ -173,7 +174,7 @@ type instant struct{ time, tilt float64 }
 
 // written writes instants of a piece that is drawn at rest; point says where each lies on
 // the trace, mm of paper.
-func (f frame) written(report piece.Report, rest float64, states []instant, point func(time, tilt float64) r2.Vec) string {
+func (f frame) written(report check.Report, rest float64, states []instant, point func(time, tilt float64) r2.Vec) string {
 	edge, slope := report.Edge, report.Design.Floor.Slope
 	at := func(tilt float64) (origin, contact r2.Vec) {
 		q := poseAt(edge, tilt, slope)

@@ -8,17 +8,17 @@ import (
 	"strings"
 	"testing"
 
-	"gonum.org/v1/gonum/spatial/r2"
+	"rockerwright/sim/trial"
 
-	"rockerwright/sim/piece"
+	"gonum.org/v1/gonum/spatial/r2"
 )
 
 // rockings are motions of every sort of piece that stands.
-func rockings(t *testing.T) map[string]piece.Rocking {
+func rockings(t *testing.T) map[string]trial.Rocking {
 	t.Helper()
-	list := map[string]piece.Rocking{}
+	list := map[string]trial.Rocking{}
 	for name, d := range designs() {
-		if r, err := piece.Rock(d, piece.RockOptions{Duration: 12}); err == nil {
+		if r, err := trial.Rock(d, trial.RockOptions{Duration: 12}); err == nil {
 			list[name] = r
 		}
 	}

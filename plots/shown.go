@@ -1,6 +1,9 @@
 package plots
 
-import "rockerwright/sim/piece"
+import (
+	"rockerwright/sim/check"
+	"rockerwright/sim/piece"
+)
 
 // mostShown is how many curves one chart tells apart.
 const mostShown = 8
@@ -8,9 +11,9 @@ const mostShown = 8
 // shown returns the loads that a chart draws: the piece alone, each owner's first posture
 // and the one nearest to going over backwards, of others who may sit the latter, and of
 // hazards the first of each person.
-func shown(r piece.Report) []*piece.Load {
-	list := []*piece.Load{&r.Loads[0]}
-	add := func(l *piece.Load) {
+func shown(r check.Report) []*check.Load {
+	list := []*check.Load{&r.Loads[0]}
+	add := func(l *check.Load) {
 		for _, have := range list {
 			if have == l {
 				return
@@ -25,9 +28,9 @@ func shown(r piece.Report) []*piece.Load {
 			switch role {
 			case piece.Owner:
 				add(same[0])
-				add(piece.LeastBack(same))
+				add(check.LeastBack(same))
 			case piece.Other:
-				add(piece.LeastBack(same))
+				add(check.LeastBack(same))
 			default:
 				add(same[0])
 			}
@@ -37,8 +40,8 @@ func shown(r piece.Report) []*piece.Load {
 }
 
 // bySitter parts the loads of a role by their person, in order.
-func bySitter(loads []piece.Load, role piece.Role) [][]*piece.Load {
-	var groups [][]*piece.Load
+func bySitter(loads []check.Load, role piece.Role) [][]*check.Load {
+	var groups [][]*check.Load
 	for i := range loads {
 		l := &loads[i]
 		if l.Empty || l.Role != role {
@@ -48,7 +51,7 @@ func bySitter(loads []piece.Load, role piece.Role) [][]*piece.Load {
 			groups[last] = append(groups[last], l)
 			continue
 		}
-		groups = append(groups, []*piece.Load{l})
+		groups = append(groups, []*check.Load{l})
 	}
 	return groups
 }

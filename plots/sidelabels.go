@@ -9,13 +9,13 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/sim"
-	"rockerwright/sim/piece"
+	"rockerwright/sim/check"
 	"rockerwright/sim/quantity"
 )
 
 // marks draws the contact, the plumb line through it, and the arc's centre where it is
 // on the paper, for one ghost.
-func (f frame) marks(r piece.Report, g ghost) group {
+func (f frame) marks(r check.Report, g ghost) group {
 	marks := group{name: "marks"}
 	at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
 	contact := f.paper(at.place(at.contact))
@@ -35,7 +35,7 @@ func (f frame) marks(r piece.Report, g ghost) group {
 // labels writes a label over each ghost, in the order in which they stand, and leads it
 // to its highest point; in a narrow view they go down like stairs, so that no leader
 // crosses a label.
-func (f frame) labels(r piece.Report, ghosts []ghost) []group {
+func (f frame) labels(r check.Report, ghosts []ghost) []group {
 	ordered := slices.Clone(ghosts)
 	slices.SortStableFunc(ordered, func(a, b ghost) int { return cmp.Compare(f.head(r, a).X, f.head(r, b).X) })
 	column := min((viewWidth-2*margin)/float64(len(ordered)), 1.05*f.width/float64(len(ordered)))
@@ -60,7 +60,7 @@ func degreeSign(text string) string {
 
 // head returns the point of a ghost to which its label leads: the top of the back, else
 // the balance point of the load, else the highest point.
-func (f frame) head(r piece.Report, g ghost) r2.Vec {
+func (f frame) head(r check.Report, g ghost) r2.Vec {
 	at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
 	if top, known := r.Design.TopOfBack(); known {
 		return f.paper(at.place(top))
@@ -89,10 +89,10 @@ func (f frame) scaleAt() float64 {
 }
 
 // rule draws a scale in the maker's units.
-func (f frame) rule(r piece.Report) group { return f.ruleAt(r, r2.Vec{X: margin, Y: f.scaleAt()}) }
+func (f frame) rule(r check.Report) group { return f.ruleAt(r, r2.Vec{X: margin, Y: f.scaleAt()}) }
 
 // ruleAt is rule at a place of the paper.
-func (f frame) ruleAt(r piece.Report, from r2.Vec) group {
+func (f frame) ruleAt(r check.Report, from r2.Vec) group {
 	rule := group{name: "scale"}
 	length, text := 12*0.0254, "12 in"
 	if r.Design.Units == quantity.Metric {

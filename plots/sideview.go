@@ -8,6 +8,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
 
@@ -25,7 +26,7 @@ type ghost struct {
 	name   string // of its group
 	who    string
 	how    string // it stands
-	load   *piece.Load
+	load   *check.Load
 	tilt   float64
 	colour color.RGBA
 	dash   []float64
@@ -35,7 +36,7 @@ type ghost struct {
 
 // SideView draws the piece to scale in three ghost positions: empty, with the first
 // person at rest, and at the edge of going over backwards.
-func SideView(r piece.Report) Picture {
+func SideView(r check.Report) Picture {
 	ghosts := ghostsOf(r)
 	alt := "Side view to scale."
 	for _, g := range ghosts {
@@ -48,12 +49,12 @@ func SideView(r piece.Report) Picture {
 
 // ghostsOf returns the positions there are; a piece that does not stand is drawn as it
 // was drawn.
-func ghostsOf(r piece.Report) []ghost {
+func ghostsOf(r check.Report) []ghost {
 	units := r.Design.Units
 	var ghosts []ghost
 	empty := &r.Loads[0]
 	seated, edge := empty, empty
-	var owner []*piece.Load
+	var owner []*check.Load
 	for i := range r.Loads {
 		l := &r.Loads[i]
 		if l.Empty || l.Role != piece.Owner || !l.Upright() {
@@ -65,9 +66,9 @@ func ghostsOf(r piece.Report) []ghost {
 		owner = append(owner, l)
 	}
 	if len(owner) > 0 {
-		edge = piece.LeastBack(owner)
+		edge = check.LeastBack(owner)
 	}
-	at := func(l *piece.Load) string {
+	at := func(l *check.Load) string {
 		if !math.IsNaN(l.SeatFall) {
 			return "seat falls " + sided(l.SeatFall, r.Design)
 		}
@@ -94,7 +95,7 @@ func ghostsOf(r piece.Report) []ghost {
 
 // told names a load beside another one: of the same person what sets it apart, else the
 // person.
-func told(l, beside *piece.Load) string {
+func told(l, beside *check.Load) string {
 	if rest, found := strings.CutPrefix(l.Name, l.Sitter+", "); found && l.Sitter == beside.Sitter {
 		return rest
 	} else if found {
@@ -121,7 +122,7 @@ func sided(x float64, d piece.Design) string {
 }
 
 // sideScene lays out the side view.
-func sideScene(r piece.Report, ghosts []ghost, alt string) scene {
+func sideScene(r check.Report, ghosts []ghost, alt string) scene {
 	view := frameOf(r, ghosts, area{width: viewWidth, high: 170, top: topRoom, low: lowRoom})
 	s := scene{width: viewWidth, height: view.height, title: cut(r.Design.Title, 60), alt: alt}
 	s.groups = append(s.groups, view.ground(r))
@@ -152,7 +153,7 @@ type frame struct {
 }
 
 // frameOf returns the frame in which all ghosts, their marks and the floor fit.
-func frameOf(r piece.Report, ghosts []ghost, paper area) frame {
+func frameOf(r check.Report, ghosts []ghost, paper area) frame {
 	f := frame{area: paper, from: r2.Vec{X: math.Inf(1), Y: 0}, to: r2.Vec{X: math.Inf(-1), Y: 0.3}}
 	include := func(p r2.Vec) {
 		f.from = r2.Vec{X: min(f.from.X, p.X), Y: min(f.from.Y, p.Y)}
@@ -191,7 +192,7 @@ func (f frame) paper(p r2.Vec) r2.Vec {
 }
 
 // ground draws the floor.
-func (f frame) ground(r piece.Report) group {
+func (f frame) ground(r check.Report) group {
 	floor := group{name: "floor"}
 	rise := math.Tan(r.Design.Floor.Slope)
 	floor.add(path(ink, 0.5, f.paper(r2.Vec{X: f.from.X, Y: f.from.X * rise}), f.paper(r2.Vec{X: f.to.X, Y: f.to.X * rise})))
@@ -199,7 +200,7 @@ func (f frame) ground(r piece.Report) group {
 }
 
 // ghost draws the piece and its person at one tilt, as groups of their own.
-func (f frame) ghost(r piece.Report, g ghost) []group {
+func (f frame) ghost(r check.Report, g ghost) []group {
 	at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
 	lay := func(points []r2.Vec) []r2.Vec {
 		placed := make([]r2.Vec, len(points))
@@ -244,14 +245,14 @@ func (f frame) ghost(r piece.Report, g ghost) []group {
 
 // sitterOf returns where the person's own balance point is, from the load's and the
 // empty piece's.
-func sitterOf(l, empty *piece.Load) r2.Vec {
+func sitterOf(l, empty *check.Load) r2.Vec {
 	whole, alone := l.Rig.Body, empty.Rig.Body
 	return r2.Scale(1/(whole.Mass-alone.Mass), r2.Sub(r2.Scale(whole.Mass, whole.Centre), r2.Scale(alone.Mass, alone.Centre)))
 }
 
 // girth returns the radius of the ring that stands for a person, m: that of a body of the
 // person's mass, drawn small.
-func girth(l, empty *piece.Load) float64 {
+func girth(l, empty *check.Load) float64 {
 	return 0.11 * math.Cbrt((l.Rig.Body.Mass-empty.Rig.Body.Mass)/80)
 }
 

@@ -9,12 +9,12 @@ import (
 	"gonum.org/v1/plot/plotter"
 
 	"rockerwright/sim"
-	"rockerwright/sim/piece"
+	"rockerwright/sim/check"
 )
 
 // TimeOfARock draws how long one rock takes, there and back, against the tilt from rest
 // at which a load is let go, as far as it comes back.
-func TimeOfARock(r piece.Report) Picture {
+func TimeOfARock(r check.Report) Picture {
 	c := chart{
 		title: cut(r.Design.Title, 60) + ": time of one rock",
 		x:     "let go from, degrees from its own rest, + " + backOf(r.Design) + " (dot: small rock)",
@@ -49,7 +49,7 @@ func TimeOfARock(r piece.Report) Picture {
 
 // timesOf returns a load's times at each half degree from which it comes back, up to
 // twice the small rock's.
-func timesOf(l *piece.Load, small float64) plotter.XYs {
+func timesOf(l *check.Load, small float64) plotter.XYs {
 	points := plotter.XYs{{X: 0, Y: small}}
 	for _, way := range []float64{-1, 1} {
 		for n := 1.0; n <= 360; n++ {

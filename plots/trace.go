@@ -8,13 +8,13 @@ import (
 	"gonum.org/v1/plot/plotter"
 
 	"rockerwright/sim/motion"
-	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
+	"rockerwright/sim/trial"
 )
 
 // Traces returns the pictures of a motion in time: tilt with its events, energy, what the
 // floor must do, and the friction it takes.
-func Traces(r piece.Rocking) []Picture {
+func Traces(r trial.Rocking) []Picture {
 	return []Picture{tiltInTime(r), energyInTime(r), floorInTime(r), frictionInTime(r)}
 }
 
@@ -22,7 +22,7 @@ func Traces(r piece.Rocking) []Picture {
 const shownTime = 20.0
 
 // looks reads a motion at even times.
-func looks(r piece.Rocking) []motion.Look {
+func looks(r trial.Rocking) []motion.Look {
 	ground := r.Load.Rig.Rise(r.Load.Balance.Rest.Tilt)
 	span := min(r.Trace.Duration, shownTime)
 	const points = 800
@@ -34,7 +34,7 @@ func looks(r piece.Rocking) []motion.Look {
 }
 
 // inTime lays out a chart of one or more values in time.
-func inTime(r piece.Rocking, title, y string, labels []string, value func(motion.Look, int) float64) chart {
+func inTime(r trial.Rocking, title, y string, labels []string, value func(motion.Look, int) float64) chart {
 	c := chart{title: cut(r.Report.Design.Title, 40) + ", " + cut(r.Load.Name, 24) + ": " + title, x: "time, seconds", y: y}
 	c.low, c.high = plotter.XY{}, plotter.XY{X: min(r.Trace.Duration, shownTime)}
 	list := looks(r)
@@ -64,7 +64,7 @@ func (c chart) picture(name, alt string) Picture {
 	return Picture{Name: name, Alt: alt, draw: func(w io.Writer, f Format) error { return c.write(w, f) }}
 }
 
-func tiltInTime(r piece.Rocking) Picture {
+func tiltInTime(r trial.Rocking) Picture {
 	alt := fmt.Sprintf("Tilt of %s in time; it ends at %s: %v.", cut(r.Load.Name, 60), degreesOf(r.Trace.Last.Tilt, r.Report.Design.Units), r.Trace.End)
 	c := inTime(r, "tilt (ring: knock; dot: end)", "tilt from as drawn, degrees, + "+backOf(r.Report.Design), []string{"tilt"}, func(l motion.Look, _ int) float64 { return inDegrees(l.Tilt) })
 	if len(c.curves) > 0 {
@@ -80,12 +80,12 @@ func tiltInTime(r piece.Rocking) Picture {
 	return c.picture("tilt in time", alt)
 }
 
-func energyInTime(r piece.Rocking) Picture {
+func energyInTime(r trial.Rocking) Picture {
 	c := inTime(r, "energy over that of the rest", "energy, joules", []string{"energy"}, func(l motion.Look, _ int) float64 { return l.Energy })
 	return c.picture("energy in time", fmt.Sprintf("Energy of %s in time.", cut(r.Load.Name, 60)))
 }
 
-func floorInTime(r piece.Rocking) Picture {
+func floorInTime(r trial.Rocking) Picture {
 	units := r.Report.Design.Units
 	one, err := quantity.FromNumber(1, quantity.Force, units)
 	if err != nil {
@@ -96,7 +96,7 @@ func floorInTime(r piece.Rocking) Picture {
 	return c.picture("floor in time", fmt.Sprintf("Forces of the floor on %s; the largest friction needed is %.2f.", cut(r.Load.Name, 60), r.Trace.Friction))
 }
 
-func frictionInTime(r piece.Rocking) Picture {
+func frictionInTime(r trial.Rocking) Picture {
 	c := inTime(r, "friction needed", "sideways over upright force of the floor", []string{"needed"}, func(l motion.Look, _ int) float64 { return math.Abs(l.Forward) / l.Up })
 	return c.picture("friction in time", fmt.Sprintf("Friction that %s needs in time; the most is %.2f.", cut(r.Load.Name, 60), r.Trace.Friction))
 }

@@ -7,6 +7,7 @@ import (
 
 	"rockerwright/body"
 	"rockerwright/sim"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/size"
 )
@@ -49,7 +50,7 @@ func sizings(f Fault) []Case {
 			Want:     low + (k*k+low*low)*math.Pi*math.Pi*inch/sim.Gravity,
 			Accuracy: twelveDigits, Why: whyClosed,
 			Compute: func() (float64, error) {
-				r, err := piece.Balance(drawn(low))
+				r, err := check.Balance(drawn(low))
 				if err != nil {
 					return 0, err
 				}

@@ -9,8 +9,8 @@ import (
 	"rockerwright/body"
 	"rockerwright/rocker"
 	"rockerwright/rocker/bench"
-	"rockerwright/sim/piece"
 	"rockerwright/sim/readings"
+	"rockerwright/sim/trial"
 )
 
 // timber are woods and beams.
@@ -106,7 +106,7 @@ func standards(f Fault) []Case {
 	for _, row := range [][2]float64{{0.400, 171.42}, {0.450, 157.135}, {0.500, 142.85}} {
 		cases = append(cases, Case{Group: "standards", Name: fmt.Sprintf("rearward force at a seat of %.0f mm", 1000*row[0]), Checks: "The force of a seating test.",
 			Source: "EN 1022, fixed back, 0.2857(1000 − H) N; from memory, unverified", Unit: "N", Want: row[1], Accuracy: 1e-4, Why: "from memory", Memory: true,
-			Compute: func() (float64, error) { return piece.RearForce(row[0]), nil }})
+			Compute: func() (float64, error) { return trial.RearForce(row[0]), nil }})
 	}
 	return cases
 }

@@ -15,8 +15,9 @@ import (
 	"rockerwright/cmd/internal/design"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
-	"rockerwright/sim/piece"
+	"rockerwright/sim/check"
 	"rockerwright/sim/quantity"
+	"rockerwright/sim/trial"
 )
 
 // mostColumns is how many designs fit side by side in 80 columns.
@@ -47,7 +48,7 @@ decimal sign is a point.`,
   rockerwright check mine.toml hers.toml
   rockerwright check mine.toml --pictures drawings --format pdf`,
 		RunE: func(cmd *cobra.Command, args []string) error {
-			return check(cmd.OutOrStdout(), args, flags)
+			return answerCheck(cmd.OutOrStdout(), args, flags)
 		},
 	}
 	help := cmd.HelpFunc()
@@ -67,7 +68,7 @@ decimal sign is a point.`,
 // welcome checks the built-in chair and says what to do next.
 func welcome(cmd *cobra.Command) error {
 	out := cmd.OutOrStdout()
-	err := check(out, nil, checkFlags{})
+	err := answerCheck(out, nil, checkFlags{})
 	if err != nil {
 		return err
 	}
@@ -76,7 +77,7 @@ func welcome(cmd *cobra.Command) error {
 }
 
 // check answers one call of the check command.
-func check(out io.Writer, args []string, flags checkFlags) error {
+func answerCheck(out io.Writer, args []string, flags checkFlags) error {
 	degrees, err := releases(flags.release)
 	if err != nil {
 		return err
@@ -93,7 +94,7 @@ func check(out io.Writer, args []string, flags checkFlags) error {
 		if len(answers) > 1 {
 			return fmt.Errorf("--pictures draws one design at a time; name one file, and one value for each change")
 		}
-		drawn, err := draw(plots.Pictures(answers[0].report), "--pictures", flags.pictures, files)
+		drawn, err := draw(plots.Pictures(answers[0].report.Report), "--pictures", flags.pictures, files)
 		if err != nil {
 			return err
 		}
@@ -148,18 +149,18 @@ type variant struct {
 // answered is a variant and what was found out about it.
 type answered struct {
 	variant
-	report piece.Report
+	report trial.Answer
 }
 
 // answer checks each variant.
 func answer(variants []variant, degrees []float64) ([]answered, error) {
-	options := piece.Options{Releases: make([]float64, len(degrees))}
+	options := check.Options{Releases: make([]float64, len(degrees))}
 	for i, d := range degrees {
 		options.Releases[i] = d * math.Pi / 180
 	}
 	answers := make([]answered, len(variants))
 	for i, v := range variants {
-		report, err := piece.Check(v.file.Design, options)
+		report, err := trial.Check(v.file.Design, options)
 		if err != nil {
 			return nil, v.file.Explain(err)
 		}
@@ -181,7 +182,7 @@ func printSheet(out io.Writer, answers []answered, all bool) error {
 		columns := make([]words.Column, len(answers))
 		for i, a := range answers {
 			columns[i] = a.column
-			columns[i].Report = a.report
+			columns[i].Report = a.report.Report
 		}
 		sheet = words.Columns("Side by side", sourceOf(answers), columns)
 	}

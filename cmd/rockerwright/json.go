@@ -8,8 +8,9 @@ import (
 
 	"rockerwright/cmd/internal/words"
 	"rockerwright/sim"
-	"rockerwright/sim/piece"
+	"rockerwright/sim/check"
 	"rockerwright/sim/quantity"
+	"rockerwright/sim/trial"
 )
 
 // number is a float64 that is null in JSON where there is none.
@@ -99,7 +100,7 @@ type swingJSON struct {
 
 // righting is the righting curve, {"tilt_deg", "arm_m", "height_m"} at each whole degree:
 // by far the longest part, and so written number by number.
-type righting []piece.Righting
+type righting []check.Righting
 
 func (r righting) MarshalJSON() ([]byte, error) {
 	text := append(make([]byte, 0, 2+80*len(r)), '[')
@@ -140,7 +141,8 @@ func printJSON(out io.Writer, answers []answered, released []float64) error {
 	return encoder.Encode(reports)
 }
 
-func reportOf(r piece.Report, released []float64) reportJSON {
+func reportOf(a trial.Answer, released []float64) reportJSON {
+	r := a.Report
 	j := reportJSON{
 		Design: r.Design.Title, Kind: r.Design.Kind.String(),
 		Loads:  make([]loadJSON, len(r.Loads)),
@@ -150,8 +152,8 @@ func reportOf(r piece.Report, released []float64) reportJSON {
 	if r.Curve != nil && r.Curve.Drawn != nil {
 		j.Rockers = []rockerJSON{rockerOf("drawn", r.Curve.Drawn)}
 	}
-	if r.Survives != nil {
-		one := survivalOf(*r.Survives)
+	if a.Survives != nil {
+		one := survivalOf(*a.Survives)
 		j.Survives = &one
 	}
 	for i := range r.Loads {
@@ -160,7 +162,7 @@ func reportOf(r piece.Report, released []float64) reportJSON {
 	return j
 }
 
-func loadOf(l *piece.Load, released []float64) loadJSON {
+func loadOf(l *check.Load, released []float64) loadJSON {
 	b, body := l.Balance, l.Rig.Body
 	j := loadJSON{
 		Name: l.Name, Mass: number(body.Mass), Centre: [2]number{number(body.Centre.X), number(body.Centre.Y)}, Inertia: number(body.Inertia),
@@ -196,7 +198,7 @@ func marginOf(m sim.Margin) marginJSON {
 }
 
 // limitsOf returns limits with the unit of their numbers at the end of their name.
-func limitsOf(limits []piece.Limit) []limitJSON {
+func limitsOf(limits []check.Limit) []limitJSON {
 	list := make([]limitJSON, len(limits))
 	for i, l := range limits {
 		name, scale := l.Name, 1.0

@@ -11,6 +11,7 @@ import (
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
 	"rockerwright/rocker"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/readings"
@@ -66,7 +67,7 @@ func measure(out io.Writer, args []string, flags measureFlags) error {
 		return fmt.Errorf("measure explains one design at a time; name one file, and one value for each change")
 	}
 	f := variants[0].file
-	findings, err := piece.Examine(f.Design)
+	findings, err := check.Examine(f.Design)
 	if err != nil {
 		return f.Explain(err)
 	}
@@ -132,7 +133,7 @@ type arcJSON struct {
 	To        number `json:"to_m"`
 }
 
-func findingsOf(d piece.Design, f piece.Findings) findingsJSON {
+func findingsOf(d piece.Design, f check.Findings) findingsJSON {
 	j := findingsJSON{Design: d.Title, Values: []valueJSON{}, Doubts: []doubtJSON{}, Rockers: []rockerJSON{}, Apart: number(math.NaN())}
 	if f.Result != nil {
 		for _, v := range []struct {

@@ -4,7 +4,7 @@ import (
 	"math"
 
 	"rockerwright/body/person"
-	"rockerwright/sim/piece"
+	"rockerwright/sim/check"
 )
 
 // A personJSON is somebody who was posed by sizes.
@@ -64,7 +64,7 @@ type beyondJSON struct {
 	Taken bool   `json:"taken"`
 }
 
-func beyondOf(r piece.Report) []beyondJSON {
+func beyondOf(r check.Report) []beyondJSON {
 	var list []beyondJSON
 	for _, b := range r.Beyond {
 		list = append(list, beyondJSON{b.Which.String(), endOf(b.Tail), number(b.By), b.Taken})
@@ -80,7 +80,7 @@ func endOf(tail bool) string {
 	return "nose"
 }
 
-func peopleOf(r piece.Report) []personJSON {
+func peopleOf(r check.Report) []personJSON {
 	list := []personJSON{}
 	for _, one := range r.Somebody {
 		j := personJSON{Name: one.Name, Role: one.Role.String(), Age: number(math.NaN())}
@@ -102,7 +102,7 @@ func peopleOf(r piece.Report) []personJSON {
 	return list
 }
 
-func fitOf(r piece.Report) []fitJSON {
+func fitOf(r check.Report) []fitJSON {
 	list := []fitJSON{}
 	for _, f := range r.Fit {
 		list = append(list, fitJSON{f.Key, f.What, f.Size.String(), number(f.Have), number(f.Low), number(f.High), number(f.Change), "common practice"})
@@ -111,7 +111,7 @@ func fitOf(r piece.Report) []fitJSON {
 }
 
 // mayOf returns who may sit; nil where that was not asked.
-func mayOf(m *piece.May) *mayJSON {
+func mayOf(m *check.May) *mayJSON {
 	switch {
 	case m == nil:
 		return nil
@@ -122,14 +122,14 @@ func mayOf(m *piece.May) *mayJSON {
 	return &mayJSON{number(m.Lightest), number(m.Heaviest), number(m.Shortest), number(m.Tallest)}
 }
 
-func giveOf(g *piece.Give) *giveJSON {
+func giveOf(g *check.Give) *giveJSON {
 	if g == nil {
 		return nil
 	}
 	return &giveJSON{number(g.Force), number(g.Yield), degrees(g.Turn), number(g.Stress), number(g.Share)}
 }
 
-func bendingOf(r piece.Report) []bendingJSON {
+func bendingOf(r check.Report) []bendingJSON {
 	var list []bendingJSON
 	for _, b := range r.Bending {
 		list = append(list, bendingJSON{endOf(b.Tail), b.Load, number(b.Force), number(b.Along.Most), number(b.Across.Most)})

@@ -9,7 +9,7 @@ import (
 
 	"rockerwright/cmd/internal/design"
 	"rockerwright/plots"
-	"rockerwright/sim/piece"
+	"rockerwright/sim/check"
 )
 
 // TestReadme keeps the README's example and its picture in step with what the program
@@ -40,7 +40,7 @@ func TestReadme(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	report, err := piece.Check(f.Design, piece.Options{})
+	report, err := check.Check(f.Design, check.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}

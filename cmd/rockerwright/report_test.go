@@ -15,7 +15,7 @@ import (
 
 	"rockerwright/cmd/internal/design"
 	"rockerwright/plots"
-	"rockerwright/sim/piece"
+	"rockerwright/sim/trial"
 )
 
 // reports writes a report of each starting design, of a class and of a hostile design into
@@ -207,7 +207,7 @@ func TestGoldenPictures(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		rocking, err := piece.Rock(f.Design, piece.RockOptions{Duration: 12})
+		rocking, err := trial.Rock(f.Design, trial.RockOptions{Duration: 12})
 		if err != nil {
 			t.Fatal(err)
 		}

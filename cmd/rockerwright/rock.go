@@ -12,8 +12,8 @@ import (
 
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
-	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
+	"rockerwright/sim/trial"
 )
 
 // rockFlags are the options of rock.
@@ -80,7 +80,7 @@ func rock(out io.Writer, args []string, flags rockFlags) error {
 		return fmt.Errorf("rock follows one design at a time; name one file, and one value for each change")
 	}
 	f := variants[0].file
-	options := piece.RockOptions{Load: flags.load, Duration: flags.seconds}
+	options := trial.RockOptions{Load: flags.load, Duration: flags.seconds}
 	if flags.from != "" {
 		if options.From, err = quantity.Parse(flags.from, quantity.Angle, f.Design.Units); err != nil || math.Abs(options.From) > math.Pi {
 			return fmt.Errorf("--from is a tilt in degrees, up to 180; %q is not. For example: --from 15", flags.from)
@@ -100,7 +100,7 @@ func rock(out io.Writer, args []string, flags rockFlags) error {
 		return fmt.Errorf("--at is back or seat; %q is neither", flags.at)
 	}
 	onFloor, taken := f.Design.OnItsFloor()
-	rocking, err := piece.Rock(onFloor, options)
+	rocking, err := trial.Rock(onFloor, options)
 	if err != nil {
 		return f.Explain(err)
 	}
@@ -133,7 +133,7 @@ func rock(out io.Writer, args []string, flags rockFlags) error {
 }
 
 // printMotion prints the motion as comma-separated values.
-func printMotion(out io.Writer, r piece.Rocking, every float64) error {
+func printMotion(out io.Writer, r trial.Rocking, every float64) error {
 	var w bytes.Buffer // written at once, so that what is stopped leaves no half
 	fmt.Fprintln(&w, "time_s,tilt_rad,rate_rad_s,energy_j,floor_forward_n,floor_up_n,friction")
 	ground := r.Load.Rig.Rise(r.Load.Balance.Rest.Tilt)

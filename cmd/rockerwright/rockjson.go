@@ -3,7 +3,7 @@ package main
 import (
 	"math"
 
-	"rockerwright/sim/piece"
+	"rockerwright/sim/trial"
 )
 
 type rockingJSON struct {
@@ -93,7 +93,7 @@ type walkJSON struct {
 	Enough  number `json:"equal_enough_m"`
 }
 
-func rockingOf(r piece.Rocking) rockingJSON {
+func rockingOf(r trial.Rocking) rockingJSON {
 	t := r.Trace
 	j := rockingJSON{
 		Design: r.Report.Design.Title, Load: r.Load.Name, Surface: r.Report.Design.Floor.Surface.String(), Taken: r.FloorTaken, Outcome: t.Outcome.String(), End: t.End.String(), Duration: number(t.Duration),
@@ -125,7 +125,7 @@ func rockingOf(r piece.Rocking) rockingJSON {
 	return j
 }
 
-func survivalOf(s piece.Survival) survivalJSON {
+func survivalOf(s trial.Survival) survivalJSON {
 	j := survivalJSON{Load: s.Load, Back: degrees(s.Back), Forward: degrees(s.Forward), Shove: number(s.Shove), EndedBy: s.EndedBy, Speed: number(s.Speed), Fates: []fateJSON{}}
 	if s.ShoveNone {
 		j.Shove = number(math.NaN())

@@ -5,6 +5,7 @@ import (
 	"io"
 	"math"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/size"
@@ -106,7 +107,7 @@ func encoded(out io.Writer, value any) error {
 	return encoder.Encode(value)
 }
 
-func feelOf(f size.Feel, r piece.Report) feelJSON {
+func feelOf(f size.Feel, r check.Report) feelJSON {
 	if !(f.Radius > 0) {
 		nan := number(math.NaN())
 		return feelJSON{r.Design.Title, f.Load.Name, nan, nan, nan, nan, nan}
@@ -115,7 +116,7 @@ func feelOf(f size.Feel, r piece.Report) feelJSON {
 }
 
 // sizedRockerOf returns a rocker and its loads.
-func sizedRockerOf(r piece.Report) *sizedRockerJSON {
+func sizedRockerOf(r check.Report) *sizedRockerJSON {
 	nose, tail := r.Edge.Reach()
 	j := &sizedRockerJSON{Nose: number(nose), Tail: number(tail), Behind: number(r.Design.Seat.Behind), TipToTip: number(r.Tape.TipToTip), Holds: r.Holds(), FailsMost: []string{}}
 	for _, l := range r.Limits {
@@ -200,7 +201,7 @@ func proposalOf(p size.Proposal) proposalJSON {
 		name, in := aimNames[m.Aim], m.Aim == size.SeatFalls || m.Aim == size.BackLeans || m.Aim == size.SeatFallsEmpty || m.Aim == size.LargestTilt || m.Aim == size.OffJoints
 		load := ""
 		if m.Aim == size.KeepsLimit {
-			name, load = limitsOf([]piece.Limit{m.Limit})[0].Name, m.Limit.Load
+			name, load = limitsOf([]check.Limit{m.Limit})[0].Name, m.Limit.Load
 			in = m.Limit.Kind == quantity.Angle
 		}
 		want, got := number(m.Want), number(m.Got)

@@ -4,6 +4,7 @@ import (
 	"io"
 	"math"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/size"
@@ -147,7 +148,7 @@ func printStudyJSON(out io.Writer, d piece.Design, s size.Study) error {
 		j.Spreads = append(j.Spreads, one)
 	}
 	for _, l := range s.Limits {
-		j.Limits = append(j.Limits, failingJSON{limitsOf([]piece.Limit{l.Limit})[0], l.Fails})
+		j.Limits = append(j.Limits, failingJSON{limitsOf([]check.Limit{l.Limit})[0], l.Fails})
 	}
 	return encoded(out, j)
 }

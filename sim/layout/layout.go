@@ -6,6 +6,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/rocker/bench"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -13,7 +14,7 @@ import (
 // A Layout is all that the bench needs of a design.
 type Layout struct {
 	Design piece.Design
-	Report piece.Report // as it balances
+	Report check.Report // as it balances
 	Shop   piece.Shop   // with its usual values
 
 	Rocker    bench.Rocker
@@ -50,7 +51,7 @@ type Options struct {
 // Of lays a design out. The error is a [*piece.KeyError]: an entry that is missing, or that
 // nothing can be made of.
 func Of(d piece.Design, o Options) (Layout, error) {
-	report, err := piece.Balance(d)
+	report, err := check.Balance(d)
 	if err != nil {
 		return Layout{}, err
 	}
@@ -83,7 +84,7 @@ func (l *Layout) rocker() error {
 	if k.Top == piece.Taper && k.NoseDepth == 0 && k.TailDepth == 0 {
 		return &piece.KeyError{Key: "rocker.nose_depth", Reason: "a tapered rocker needs its depth at the nose, at the tail, or both", Example: `nose_depth = "1-1/4"`}
 	}
-	if track, known := l.Design.Track(); known {
+	if track, known := check.Track(l.Design); known {
 		l.Rocker.Middle = track / 2
 	}
 	var err error

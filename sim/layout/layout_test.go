@@ -12,6 +12,7 @@ import (
 
 	"rockerwright/body/person"
 	"rockerwright/rocker/bench"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -249,7 +250,7 @@ func TestRemediesCure(t *testing.T) {
 			for _, change := range changes {
 				change(&off)
 			}
-			r, err := piece.Balance(off)
+			r, err := check.Balance(off)
 			if err != nil {
 				t.Fatal(err)
 			}

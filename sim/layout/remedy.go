@@ -3,6 +3,7 @@ package layout
 import (
 	"math"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
 
@@ -35,7 +36,7 @@ func (l *Layout) remedies() error {
 	if math.IsNaN(now) || d.Body.Mass > 0 {
 		return nil
 	}
-	company, err := d.Company()
+	company, err := check.SittersOf(d)
 	if err != nil {
 		return err
 	}
@@ -57,7 +58,7 @@ func (l *Layout) remedies() error {
 // search finds by how much a measure is off, up to most either way, in a piece whose seat
 // falls by so much when it is empty, and returns the cure, the opposite. It halves the range, in
 // which the fall only grows or shrinks, to a hundredth of a millimetre.
-func search(company piece.Company, d piece.Design, shows, most float64, change func(d *piece.Design, x float64)) float64 {
+func search(company check.Sitters, d piece.Design, shows, most float64, change func(d *piece.Design, x float64)) float64 {
 	fall := func(x float64) float64 {
 		changed := d.Clone()
 		change(&changed, x)

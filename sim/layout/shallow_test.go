@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -57,7 +58,7 @@ func TestTooShallowIsMended(t *testing.T) {
 			t.Fatalf("%v was given, and %q is offered: %v", given, wrong.Example, err)
 		}
 		drawn := func() error {
-			report, err := piece.Balance(d)
+			report, err := check.Balance(d)
 			if err != nil {
 				return err
 			}

@@ -19,7 +19,7 @@ type Beyond struct {
 
 // beyond returns the pairs that stand beyond the rockers, drawn or taken. A rocker that has no
 // outline has no end to pass either: a layout says so.
-func (d Design) beyond(edge rocker.Profile) []Beyond {
+func (d Design) Beyond(edge rocker.Profile) []Beyond {
 	legs, taken := d.LegsOr()
 	if len(legs) == 0 {
 		return nil

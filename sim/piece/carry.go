@@ -1,6 +1,7 @@
 package piece
 
 import (
+	"cmp"
 	"math"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -9,58 +10,60 @@ import (
 	"rockerwright/rocker"
 )
 
-// A carry moves the seat frame against the rocker frame, rigidly: a turn about a
+// A Carry moves the seat frame against the rocker frame, rigidly: a turn about a
 // point, then a move.
-type carry struct {
-	turn  float64 // + back
-	about r2.Vec
-	move  r2.Vec
+type Carry struct {
+	Turn  float64 // rad, + back
+	About r2.Vec  // m
+	Move  r2.Vec  // m
 }
 
-func (c carry) point(p r2.Vec) r2.Vec {
-	return r2.Add(r2.Rotate(p, c.turn, c.about), c.move)
+// Point returns where a point of the seat frame lies, chair frame, m.
+func (c Carry) Point(p r2.Vec) r2.Vec {
+	return r2.Add(r2.Rotate(p, c.Turn, c.About), c.Move)
 }
 
-func (c carry) body(b body.Body) body.Body {
-	return b.Turned(c.turn, c.about).Moved(c.move)
+// Body returns a body of the seat frame, in the chair frame.
+func (c Carry) Body(b body.Body) body.Body {
+	return b.Turned(c.Turn, c.About).Moved(c.Move)
 }
 
 // then returns the carry by c and after it by next.
-func (c carry) then(next carry) carry {
-	return carry{turn: c.turn + next.turn, about: c.about, move: r2.Sub(next.point(r2.Add(c.about, c.move)), c.about)}
+func (c Carry) then(next Carry) Carry {
+	return Carry{Turn: c.Turn + next.Turn, About: c.About, Move: r2.Sub(next.Point(r2.Add(c.About, c.Move)), c.About)}
 }
 
-// carry returns how the seat frame lies on the rockers: as drawn, or with legs cut, and
+// Carry returns how the seat frame lies on the rockers: as drawn, or with legs cut, and
 // slid forward along the top edge at the low point.
-func (d Design) carry(edge rocker.Profile) carry {
+func (d Design) Carry(edge rocker.Profile) Carry {
 	return d.cut(edge).then(d.slid(edge))
 }
 
 // slid returns the seat frame slid forward by Seat.Slide: on a concentric top it turns about
 // the arc's centre; on a straight one it moves along; on a tapered one it turns about the
 // centre of the circle that the top edge follows at the low point.
-func (d Design) slid(edge rocker.Profile) carry {
+func (d Design) slid(edge rocker.Profile) Carry {
 	slide := d.Seat.Slide
 	if slide == 0 {
-		return carry{}
+		return Carry{}
 	}
 	i, within := edge.Find(0)
 	b := edge.Bearing(i)
-	depth, _ := d.Rocker.size()
+	depth, _ := d.Rocker.Size()
 	if d.Rocker.Top == Straight || b.Radius <= depth {
-		return carry{move: r2.Vec{X: slide}}
+		return Carry{Move: r2.Vec{X: slide}}
 	}
 	u, _ := rocker.Down(within)
 	top := b.Radius - depth
 	if d.Rocker.Top == Taper {
 		bend := d.Rocker.topBend(edge, b.Radius)
 		if math.Abs(bend*slide) < 1e-9 { // as good as straight
-			return carry{move: r2.Vec{X: slide}}
+			return Carry{Move: r2.Vec{X: slide}}
 		}
 		top = 1 / bend
 	}
 	centre := r2.Sub(b.Contact(within), r2.Scale(depth+top, u))
-	return carry{turn: slide / top, about: centre}
+	return Carry{Turn: slide / top, About: centre}
 }
 
 // topBend returns the curvature (1/m) of a tapered top edge over the low point, + hollow, the
@@ -68,12 +71,12 @@ func (d Design) slid(edge rocker.Profile) carry {
 // 2a/(1 − D/R) for each length of edge more than the edge turns, and the top is 1 − D/R as
 // long, so the curvature is (1/R + 2a/(1 − D/R))/(1 − D/R).
 func (r Rocker) topBend(edge rocker.Profile, radius float64) float64 {
-	depth, _ := r.size()
+	depth, _ := r.Size()
 	nose, tail := edge.Reach()
 	bend := 0.0
 	for _, side := range []struct{ tip, reach float64 }{{r.NoseDepth, nose}, {r.TailDepth, tail}} {
 		if side.reach > 0 {
-			bend += (or(side.tip, depth) - depth) / (side.reach * side.reach) // half of 2a
+			bend += (cmp.Or(side.tip, depth) - depth) / (side.reach * side.reach) // half of 2a
 		}
 	}
 	short := 1 - depth/radius
@@ -84,12 +87,12 @@ func (r Rocker) topBend(edge rocker.Profile, radius float64) float64 {
 // front foot, which stands on the rocker's top edge where the legs are drawn; where none
 // are, the front ones are taken to stand under the front edge of the seat and the rear ones
 // under where back and seat meet.
-func (d Design) cut(edge rocker.Profile) carry {
+func (d Design) cut(edge rocker.Profile) Carry {
 	front, rear := d.Seat.FrontCut, d.Seat.RearCut
-	if front == 0 && rear == 0 || !d.Seat.level() {
-		return carry{}
+	if front == 0 && rear == 0 || !d.Seat.SlopeKnown() {
+		return Carry{}
 	}
 	foot := d.foot(Front, edge)
 	run := foot.X - d.foot(Rear, edge).X
-	return carry{turn: math.Atan((rear - front) / run), about: foot, move: r2.Vec{Y: -front}}
+	return Carry{Turn: math.Atan((rear - front) / run), About: foot, Move: r2.Vec{Y: -front}}
 }

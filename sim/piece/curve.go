@@ -19,9 +19,9 @@ type Curve struct {
 	One         bool             // left and right are one curve, as far as was read
 }
 
-// profile returns the floor edge, as drawn or as measured, and of one that was read off an edge
+// Profile returns the floor edge, as drawn or as measured, and of one that was read off an edge
 // what was found.
-func (d Design) profile() (rocker.Profile, *Curve, error) {
+func (d Design) Profile() (rocker.Profile, *Curve, error) {
 	ways := d.Rocker.ways()
 	var curve *Curve
 	var err error

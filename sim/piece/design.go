@@ -143,13 +143,3 @@ type Floor struct {
 	Viscous float64 // couple for each rad/s, N·m·s
 	Halves  float64 // instead of Viscous: in how many rocks a small rock halves
 }
-
-// Limits are what the piece must keep. Zero asks nothing. The margins and lifts are
-// asked of the owner lying back, or of the postures the owner is given in.
-type Limits struct {
-	BackMargin    float64 // from the rest to the tip at the back
-	BackLift      float64 // of the weight, on the way there
-	ForwardMargin float64
-	ForwardLift   float64
-	RestTilt      float64 // largest tilt at rest, either way
-}

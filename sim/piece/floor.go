@@ -1,8 +1,9 @@
 package piece
 
 import (
+	"cmp"
+
 	"rockerwright/sim"
-	"rockerwright/sim/motion"
 )
 
 // A Ground is what a surface does to a rocker on it.
@@ -43,7 +44,7 @@ func (d Design) OnItsFloor() (Design, bool) {
 		return d, false
 	}
 	for _, s := range d.Sitters {
-		if !s.bySizes() && !s.lies(d) {
+		if !s.BySizes() && !s.Lies(d) {
 			return d, false
 		}
 	}
@@ -53,15 +54,6 @@ func (d Design) OnItsFloor() (Design, bool) {
 
 // floor returns the floor of the static questions: its slope, and the friction given or
 // named by its surface.
-func (d Design) floor() sim.Floor {
-	return sim.Floor{Slope: d.Floor.Slope, Gravity: d.Floor.Gravity, Friction: or(d.Floor.Friction, GroundOf(d.Floor.Surface).Friction)}
-}
-
-// losses returns what a rock of a load loses on the design's floor.
-func (d Design) losses(l *Load) motion.Losses {
-	losses := motion.Losses{Rolling: or(d.Floor.Rolling, GroundOf(d.Floor.Surface).Rolling), Viscous: d.Floor.Viscous}
-	if d.Floor.Halves > 0 && d.Floor.Viscous == 0 {
-		losses.Viscous = motion.HalvesIn(l.Rig, l.Balance, d.Floor.Halves)
-	}
-	return losses
+func (d Design) StaticFloor() sim.Floor {
+	return sim.Floor{Slope: d.Floor.Slope, Gravity: d.Floor.Gravity, Friction: cmp.Or(d.Floor.Friction, GroundOf(d.Floor.Surface).Friction)}
 }

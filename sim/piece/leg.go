@@ -1,12 +1,14 @@
 package piece
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/rocker"
+	"rockerwright/sim/quantity"
 )
 
 // A Leg is one of a pair of legs alike, left and right, as its maker draws it: by its centre
@@ -53,24 +55,24 @@ const (
 )
 
 // ThickOr returns the thickness of the seat, the usual one where none is drawn, m.
-func (s Seat) ThickOr() float64 { return or(s.Thick, usualSeat) }
+func (s Seat) ThickOr() float64 { return cmp.Or(s.Thick, usualSeat) }
 
 // SideOr returns the side of the leg's section, the usual one where none is drawn, m.
-func (l Leg) SideOr() float64 { return or(l.Side, legThick) }
+func (l Leg) SideOr() float64 { return cmp.Or(l.Side, legThick) }
 
 // EaseOr returns the radius of an eased corner, the usual one where none is drawn, m.
-func (r Rocker) EaseOr() float64 { return or(r.Ease, usualEase) }
+func (r Rocker) EaseOr() float64 { return cmp.Or(r.Ease, usualEase) }
 
 // LegsOr returns the legs as drawn, and of a pair that is not drawn a plumb one where it is
 // taken to stand: under where back and seat meet, and under the front edge, splayed as the
 // rockers say. taken are the pairs that were not drawn. Without a seat there are none to take.
 func (d Design) LegsOr() (legs []Leg, taken []Which) {
 	legs = append(legs, d.Legs...)
-	if !d.Seat.level() || d.Kind == Cradle {
+	if !d.Seat.SlopeKnown() || d.Kind == Cradle {
 		return legs, nil
 	}
 	for _, w := range []Which{Front, Rear} {
-		if _, drawn := d.leg(w); drawn {
+		if _, drawn := d.Leg(w); drawn {
 			continue
 		}
 		at := d.Seat.FrontEdge().X
@@ -84,7 +86,7 @@ func (d Design) LegsOr() (legs []Leg, taken []Which) {
 }
 
 // leg returns the first leg drawn of a pair.
-func (d Design) leg(which Which) (Leg, bool) {
+func (d Design) Leg(which Which) (Leg, bool) {
 	for _, l := range d.Legs {
 		if l.Which == which {
 			return l, true
@@ -99,22 +101,22 @@ func (d Design) foot(which Which, edge rocker.Profile) r2.Vec {
 	if which == Rear {
 		x = d.Seat.Meet().X
 	}
-	if l, drawn := d.leg(which); drawn {
+	if l, drawn := d.Leg(which); drawn {
 		x = l.At
 	}
-	depth, _ := d.Rocker.size()
+	depth, _ := d.Rocker.Size()
 	return r2.Vec{X: x, Y: edge.Rise(x) + depth}
 }
 
 // checkLegs returns the first thing that is wrong with the legs as drawn.
 func (d Design) checkLegs() error {
-	front, isFront := d.leg(Front)
-	rear, isRear := d.leg(Rear)
+	front, isFront := d.Leg(Front)
+	rear, isRear := d.Leg(Rear)
 	if isFront && isRear && front.At <= rear.At {
 		return &KeyError{Key: "leg", Reason: "the front legs stand ahead of the rear ones; behind the low point is negative", Example: "at = -8"}
 	}
 	for i, l := range d.Legs {
-		if math.Abs(l.Rake) >= 60*degree || math.Abs(l.Splay) >= 60*degree {
+		if math.Abs(l.Rake) >= 60*quantity.Deg || math.Abs(l.Splay) >= 60*quantity.Deg {
 			return &KeyError{Key: fmt.Sprintf("leg.%d", i+1), Reason: "rake and splay are angles from plumb, less than 60 degrees", Example: "rake = 8"}
 		}
 	}

@@ -5,78 +5,91 @@ import (
 
 	"rockerwright/body"
 	"rockerwright/rocker"
-	"rockerwright/sim/readings"
 )
 
-// A heap is the mass of the empty piece: what rides in the seat frame and what is
-// part of the rockers.
-type heap struct {
-	seat, rockers []body.Body
-	estimated     bool             // spread from one weight
-	usualInertia  bool             // weighed, but no rocks told it
-	result        *readings.Result // of a piece that was measured, else nil
+// Masses are the mass of the empty piece: what rides in the seat frame, and what is part of the
+// rockers.
+type Masses struct {
+	Seat, Rockers []body.Body
+	Estimated     bool // spread from one weight
 }
 
-// joined returns the whole, in the chair frame.
-func (h heap) joined(c carry) body.Body {
-	return body.Join(c.body(body.Join(h.seat...)), body.Join(h.rockers...))
+// Joined returns the whole, in the chair frame.
+func (m Masses) Joined(c Carry) body.Body {
+	return body.Join(c.Body(body.Join(m.Seat...)), body.Join(m.Rockers...))
 }
 
-// heap returns the mass of the piece from the one source the design gives.
-func (d Design) heap(edge rocker.Profile, people []somebody) (heap, error) {
-	var given []string
-	if d.Body.Mass > 0 {
-		given = append(given, "body")
-	}
-	if len(d.Parts) > 0 {
-		given = append(given, "part")
-	}
-	if d.Measured.weighed() {
-		given = append(given, "measured")
-	}
-	if d.Piece.Mass > 0 {
-		given = append(given, "piece")
-	}
-	switch {
-	case len(given) == 0:
-		return heap{}, &KeyError{Key: "piece", Reason: "the weight of the piece is missing: a guess is enough", Example: "[piece] weight = 26"}
-	case len(given) > 1:
-		return heap{}, &KeyError{Key: given[1], Reason: fmt.Sprintf("the weight of the piece is given twice, in [%s] and in [%s]: keep one", given[0], given[1])}
-	case given[0] == "body":
-		if d.Seat.Slide != 0 {
-			return heap{}, &KeyError{Key: "seat.slide", Reason: "[body] does not say what belongs to the rockers, so the seat cannot be slid on them: give [piece] weight or parts"}
+// A Source is where a design says what the piece weighs, by the name of its section.
+type Source string
+
+const (
+	ByBody     Source = "body"
+	ByParts    Source = "part"
+	ByReadings Source = "measured"
+	ByWeight   Source = "piece"
+)
+
+// Source returns the one source of the mass of the piece. The error is a [*KeyError].
+func (d Design) Source() (Source, error) {
+	var given []Source
+	for _, each := range []struct {
+		source Source
+		is     bool
+	}{{ByBody, d.Body.Mass > 0}, {ByParts, len(d.Parts) > 0}, {ByReadings, d.Measured.Weighed()}, {ByWeight, d.Piece.Mass > 0}} {
+		if each.is {
+			given = append(given, each.source)
 		}
-		b := d.Body
-		return heap{rockers: []body.Body{{Mass: b.Mass, Centre: b.Centre, Inertia: b.Inertia}}}, nil
-	case given[0] == "measured":
-		return d.measured(edge, people)
-	case given[0] == "piece":
-		return d.estimate(edge)
 	}
-	return d.parts(edge)
+	switch len(given) {
+	case 0:
+		return "", &KeyError{Key: "piece", Reason: "the weight of the piece is missing: a guess is enough", Example: "[piece] weight = 26"}
+	case 1:
+		return given[0], nil
+	}
+	return "", &KeyError{Key: string(given[1]), Reason: fmt.Sprintf("the weight of the piece is given twice, in [%s] and in [%s]: keep one", given[0], given[1])}
+}
+
+// Masses returns the mass of the piece as it is drawn. Where it is measured instead, that is for
+// who reads the readings: there is none here. The error is a [*KeyError].
+func (d Design) Masses(edge rocker.Profile) (Masses, error) {
+	source, err := d.Source()
+	switch {
+	case err != nil:
+		return Masses{}, err
+	case source == ByWeight:
+		return d.Estimate(edge)
+	case source == ByParts:
+		return d.parts(edge)
+	case source == ByBody && d.Seat.Slide != 0:
+		return Masses{}, &KeyError{Key: "seat.slide", Reason: "[body] does not say what belongs to the rockers, so the seat cannot be slid on them: give [piece] weight or parts"}
+	case source == ByBody:
+		b := d.Body
+		return Masses{Rockers: []body.Body{{Mass: b.Mass, Centre: b.Centre, Inertia: b.Inertia}}}, nil
+	}
+	return Masses{}, nil
 }
 
 // parts returns the mass by [[part]], and by the rockers' wood where its sizes are
 // drawn.
-func (d Design) parts(edge rocker.Profile) (heap, error) {
-	var h heap
+func (d Design) parts(edge rocker.Profile) (Masses, error) {
+	var m Masses
 	for i, p := range d.Parts {
 		b, err := p.body(fmt.Sprintf("part.%d", i+1))
 		if err != nil {
-			return heap{}, err
+			return Masses{}, err
 		}
-		h.seat = append(h.seat, b)
+		m.Seat = append(m.Seat, b)
 	}
 	if d.Rocker.Depth > 0 && d.Rocker.Width > 0 {
 		density, err := density(d.Rocker.Wood, d.Rocker.Density, 0, "rocker")
 		if err != nil {
-			return heap{}, err
+			return Masses{}, err
 		}
 		b, err := d.Rocker.wood(edge, density)
 		if err != nil {
-			return heap{}, err
+			return Masses{}, err
 		}
-		h.rockers = append(h.rockers, b)
+		m.Rockers = append(m.Rockers, b)
 	}
-	return h, nil
+	return m, nil
 }

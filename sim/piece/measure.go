@@ -201,4 +201,4 @@ func (d *Design) Keys() []string {
 	return list
 }
 
-func arcKey(n int, name string) string { return fmt.Sprintf("rocker.arcs.%d.%s", n, name) }
+func ArcKey(n int, name string) string { return fmt.Sprintf("rocker.arcs.%d.%s", n, name) }

@@ -1,7 +1,6 @@
 package piece
 
 import (
-	"math"
 	"slices"
 
 	"rockerwright/body"
@@ -9,19 +8,13 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-const (
-	inch   = 0.0254
-	degree = math.Pi / 180
-	pound  = 0.45359237
-)
-
 // What a shop usually holds, 95 times in 100, ±; common practice: a tape to a sixteenth, a
 // radius to a quarter, a bevel to half a degree. The weight is a guess at a kitchen scale.
 const (
-	lengthTolerance = inch / 16
-	radiusTolerance = inch / 4
-	angleTolerance  = degree / 2
-	weightTolerance = 2 * pound
+	lengthTolerance = quantity.In / 16
+	radiusTolerance = quantity.In / 4
+	angleTolerance  = quantity.Deg / 2
+	weightTolerance = 2 * quantity.Lb
 )
 
 // Measures returns the one table of what a maker can change. The file loader, changes
@@ -34,8 +27,8 @@ func Choices() []Choice { return slices.Clone(choices[:]) }
 // length is a measure that is read off a tape, to a sixteenth of an inch.
 func length(key, label string, low, high float64, example string, field func(d *Design, n int) *float64) Measure {
 	return Measure{
-		Key: key, Label: label, Kind: quantity.Length, Low: low * inch, High: high * inch,
-		Step: inch / 8, Tolerance: lengthTolerance, Example: example, field: field,
+		Key: key, Label: label, Kind: quantity.Length, Low: low * quantity.In, High: high * quantity.In,
+		Step: quantity.In / 8, Tolerance: lengthTolerance, Example: example, field: field,
 	}
 }
 
@@ -76,12 +69,12 @@ var measures = [...]Measure{
 	length("rocker.arcs.N.radius", "radius of this arc", 10, 200, "42", func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Radius }).as(NotZero).held(radiusTolerance),
 	length("rocker.arcs.N.length", "length of this arc, along the curve", 1, 40, "16", func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Length }),
 	length("rocker.arcs.N.flat", "length of this flat", 1, 20, "3", func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Flat }),
-	{Key: "rocker.arcs.N.turn", Label: "angle of this corner", Kind: quantity.Angle, Sign: NotZero, Low: 1 * degree, High: 30 * degree, Step: degree / 2, Tolerance: angleTolerance, Example: "5", field: func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Turn }},
-	length("rocker.rises.N", "rise of the floor edge at this station", 0, 12, `"1-3/8"`, func(d *Design, n int) *float64 { return &d.Rocker.Rises[n] }).as(AnySign).held(inch / 64),
+	{Key: "rocker.arcs.N.turn", Label: "angle of this corner", Kind: quantity.Angle, Sign: NotZero, Low: 1 * quantity.Deg, High: 30 * quantity.Deg, Step: quantity.Deg / 2, Tolerance: angleTolerance, Example: "5", field: func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Turn }},
+	length("rocker.rises.N", "rise of the floor edge at this station", 0, 12, `"1-3/8"`, func(d *Design, n int) *float64 { return &d.Rocker.Rises[n] }).as(AnySign).held(quantity.In / 64),
 	length("rocker.spacing", "stations of the rises along the straightedge, apart", 0.5, 6, "2", func(d *Design, _ int) *float64 { return &d.Rocker.Spacing }),
 	number("rocker.origin", "which station is the low point, counted from the nose", 1, 60, 1, "8", func(d *Design, _ int) *float64 { return &d.Rocker.Origin }),
-	length("rocker.points.N.x", "this point of the floor edge ahead of the low point", -40, 40, "-8", func(d *Design, n int) *float64 { return &d.Rocker.Points[n].X }).as(AnySign).held(inch / 64),
-	length("rocker.points.N.y", "this point of the floor edge over the floor", 0, 12, `"1-3/8"`, func(d *Design, n int) *float64 { return &d.Rocker.Points[n].Y }).as(AnySign).held(inch / 64),
+	length("rocker.points.N.x", "this point of the floor edge ahead of the low point", -40, 40, "-8", func(d *Design, n int) *float64 { return &d.Rocker.Points[n].X }).as(AnySign).held(quantity.In / 64),
+	length("rocker.points.N.y", "this point of the floor edge over the floor", 0, 12, `"1-3/8"`, func(d *Design, n int) *float64 { return &d.Rocker.Points[n].Y }).as(AnySign).held(quantity.In / 64),
 	length("rocker.depth", "depth of a rocker, floor edge to top edge", 1, 4, `"2-1/4"`, func(d *Design, _ int) *float64 { return &d.Rocker.Depth }),
 	length("rocker.width", "width of a rocker, across", 0.5, 3, `"1-1/4"`, func(d *Design, _ int) *float64 { return &d.Rocker.Width }),
 	length("rocker.sole", "thickness of a wear strip under the rocker, a part of its depth", 0.0625, 0.5, `"1/8"`, func(d *Design, _ int) *float64 { return &d.Rocker.Sole }),
@@ -89,8 +82,8 @@ var measures = [...]Measure{
 	length("rocker.tail_depth", "depth of a tapered rocker at the tail", 0.5, 4, `"1-1/4"`, func(d *Design, _ int) *float64 { return &d.Rocker.TailDepth }),
 	length("rocker.ease", "radius of the corners of an eased end", 0.0625, 1, `"1/4"`, func(d *Design, _ int) *float64 { return &d.Rocker.Ease }),
 	length("rocker.track", "between the middles of the two floor edges", 8, 60, "19", func(d *Design, _ int) *float64 { return &d.Rocker.Track }),
-	{Key: "rocker.splay", Label: "splay of the legs, outwards from plumb", Kind: quantity.Angle, Sign: AnySign, Low: 0, High: 10 * degree, Step: degree / 2, Tolerance: angleTolerance, Example: "5", field: func(d *Design, _ int) *float64 { return &d.Rocker.Splay }},
-	{Key: "rocker.toe_in", Label: "each rocker turned in, closer together in front", Kind: quantity.Angle, Sign: AnySign, Low: -2 * degree, High: 2 * degree, Step: degree / 4, Tolerance: degree / 4, Example: "0.5", field: func(d *Design, _ int) *float64 { return &d.Rocker.ToeIn }},
+	{Key: "rocker.splay", Label: "splay of the legs, outwards from plumb", Kind: quantity.Angle, Sign: AnySign, Low: 0, High: 10 * quantity.Deg, Step: quantity.Deg / 2, Tolerance: angleTolerance, Example: "5", field: func(d *Design, _ int) *float64 { return &d.Rocker.Splay }},
+	{Key: "rocker.toe_in", Label: "each rocker turned in, closer together in front", Kind: quantity.Angle, Sign: AnySign, Low: -2 * quantity.Deg, High: 2 * quantity.Deg, Step: quantity.Deg / 4, Tolerance: quantity.Deg / 4, Example: "0.5", field: func(d *Design, _ int) *float64 { return &d.Rocker.ToeIn }},
 	length("rocker.unequal", "left tail tip higher than the right one", -0.5, 0.5, `"1/8"`, func(d *Design, _ int) *float64 { return &d.Rocker.Unequal }).as(AnySign).fitted(),
 	timber("rocker.density", func(d *Design, _ int) *float64 { return &d.Rocker.Density }),
 
@@ -110,12 +103,12 @@ var measures = [...]Measure{
 	length("bed.length", "length of the bed inside, head to foot", 24, 48, "34", func(d *Design, _ int) *float64 { return &d.Bed.Length }),
 	length("bed.width", "width of the bed inside, side to side", 12, 30, "17", func(d *Design, _ int) *float64 { return &d.Bed.Width }),
 
-	{Key: "back.recline", Label: "recline of the back, from plumb", Kind: quantity.Angle, Sign: AnySign, Low: 0, High: 35 * degree, Step: degree / 2, Tolerance: angleTolerance, Blank: 17, Example: "15", field: func(d *Design, _ int) *float64 { return &d.Back.Recline }},
+	{Key: "back.recline", Label: "recline of the back, from plumb", Kind: quantity.Angle, Sign: AnySign, Low: 0, High: 35 * quantity.Deg, Step: quantity.Deg / 2, Tolerance: angleTolerance, Blank: 17, Example: "15", field: func(d *Design, _ int) *float64 { return &d.Back.Recline }},
 	length("back.height", "height of the back, along it from the seat", 10, 36, "28", func(d *Design, _ int) *float64 { return &d.Back.Height }).onSheet(18),
 	length("back.lumbar", "bulge of the back, above the seat", 4, 12, "8", func(d *Design, _ int) *float64 { return &d.Back.Lumbar }),
 	number("back.braces.count", "how many braces the back has", 1, 15, 1, "7", func(d *Design, _ int) *float64 { return &d.Back.Braces.Count }),
 	length("back.braces.width", "width of a brace, across", 0.5, 4, `"1-1/8"`, func(d *Design, _ int) *float64 { return &d.Back.Braces.Width }),
-	length("back.braces.thickness", "thickness of a brace, front to back", 0.125, 1.5, `"3/8"`, func(d *Design, _ int) *float64 { return &d.Back.Braces.Thickness }).held(inch / 64),
+	length("back.braces.thickness", "thickness of a brace, front to back", 0.125, 1.5, `"3/8"`, func(d *Design, _ int) *float64 { return &d.Back.Braces.Thickness }).held(quantity.In / 64),
 	length("back.braces.length", "length of a brace, seat to crest rail", 10, 36, "24", func(d *Design, _ int) *float64 { return &d.Back.Braces.Length }),
 	length("arms.height", "arms above the seat", 4, 12, "8", func(d *Design, _ int) *float64 { return &d.Arms.Height }).onSheet(19),
 	length("arms.length", "length of an arm, from the back forward", 8, 24, "15", func(d *Design, _ int) *float64 { return &d.Arms.Length }),
@@ -130,7 +123,7 @@ var measures = [...]Measure{
 
 	length("part.N.at.x", "middle of the part, ahead of the low point", -24, 24, "-8", func(d *Design, n int) *float64 { return &d.Parts[n].At.X }).as(AnySign),
 	length("part.N.at.y", "middle of the part, over the floor", 0, 48, "16", func(d *Design, n int) *float64 { return &d.Parts[n].At.Y }).as(AnySign),
-	{Key: "part.N.lean", Label: "lean of the part, from plumb", Kind: quantity.Angle, Sign: AnySign, Low: -30 * degree, High: 30 * degree, Step: degree / 2, Tolerance: angleTolerance, Example: "15", field: func(d *Design, n int) *float64 { return &d.Parts[n].Lean }},
+	{Key: "part.N.lean", Label: "lean of the part, from plumb", Kind: quantity.Angle, Sign: AnySign, Low: -30 * quantity.Deg, High: 30 * quantity.Deg, Step: quantity.Deg / 2, Tolerance: angleTolerance, Example: "15", field: func(d *Design, n int) *float64 { return &d.Parts[n].Lean }},
 	length("part.N.length", "length of the part, along the floor", 0.5, 48, "18", func(d *Design, n int) *float64 { return &d.Parts[n].Length }),
 	length("part.N.height", "height of the part, or length along its axis", 0.5, 48, "2", func(d *Design, n int) *float64 { return &d.Parts[n].Height }),
 	length("part.N.width", "width of the part, across", 0.5, 60, "20", func(d *Design, n int) *float64 { return &d.Parts[n].Width }),
@@ -167,14 +160,14 @@ var measures = [...]Measure{
 	size(person.Lumbar, "hard seat to the hollow of the back", 4, 12, "8").onSheet(9),
 	number("sitter.N.age", "age of a child, years", 1, 17, 1, "6", func(d *Design, n int) *float64 { return &d.Sitters[n].Person.Age }),
 	number("sitter.N.percentile", "percentile of the survey, instead of a height", 1, 99, 5, "50", func(d *Design, n int) *float64 { return &d.Sitters[n].Person.Percentile }),
-	length("sitter.N.ahead", "sitting: balance point ahead of where back and seat meet", 0, 16, "7", func(d *Design, n int) *float64 { return &d.Sitters[n].Sitting.Ahead }).as(AnySign).held(inch / 2),
-	length("sitter.N.above", "sitting: balance point above where back and seat meet", 2, 16, `"9-1/2"`, func(d *Design, n int) *float64 { return &d.Sitters[n].Sitting.Above }).as(AnySign).held(inch / 2),
-	length("sitter.N.lying_back.ahead", "lying back: balance point ahead of where back and seat meet", 0, 16, "5", func(d *Design, n int) *float64 { return &d.Sitters[n].LyingBack.Ahead }).as(AnySign).held(inch / 2),
-	length("sitter.N.lying_back.above", "lying back: balance point above where back and seat meet", 2, 16, "9", func(d *Design, n int) *float64 { return &d.Sitters[n].LyingBack.Above }).as(AnySign).held(inch / 2),
-	length("sitter.N.perched.ahead", "perched to rise: balance point ahead of where back and seat meet", 0, 24, "14", func(d *Design, n int) *float64 { return &d.Sitters[n].Perched.Ahead }).as(AnySign).held(inch / 2),
-	length("sitter.N.perched.above", "perched to rise: balance point above where back and seat meet", 2, 16, "11", func(d *Design, n int) *float64 { return &d.Sitters[n].Perched.Above }).as(AnySign).held(inch / 2),
-	length("sitter.N.centre.x", "the person's balance point ahead of the low point", -16, 16, "0", func(d *Design, n int) *float64 { return &d.Sitters[n].Centre.X }).as(AnySign).held(inch / 2),
-	length("sitter.N.centre.y", "the person's balance point over the floor", 10, 40, "25", func(d *Design, n int) *float64 { return &d.Sitters[n].Centre.Y }).as(AnySign).held(inch / 2),
+	length("sitter.N.ahead", "sitting: balance point ahead of where back and seat meet", 0, 16, "7", func(d *Design, n int) *float64 { return &d.Sitters[n].Sitting.Ahead }).as(AnySign).held(quantity.In / 2),
+	length("sitter.N.above", "sitting: balance point above where back and seat meet", 2, 16, `"9-1/2"`, func(d *Design, n int) *float64 { return &d.Sitters[n].Sitting.Above }).as(AnySign).held(quantity.In / 2),
+	length("sitter.N.lying_back.ahead", "lying back: balance point ahead of where back and seat meet", 0, 16, "5", func(d *Design, n int) *float64 { return &d.Sitters[n].LyingBack.Ahead }).as(AnySign).held(quantity.In / 2),
+	length("sitter.N.lying_back.above", "lying back: balance point above where back and seat meet", 2, 16, "9", func(d *Design, n int) *float64 { return &d.Sitters[n].LyingBack.Above }).as(AnySign).held(quantity.In / 2),
+	length("sitter.N.perched.ahead", "perched to rise: balance point ahead of where back and seat meet", 0, 24, "14", func(d *Design, n int) *float64 { return &d.Sitters[n].Perched.Ahead }).as(AnySign).held(quantity.In / 2),
+	length("sitter.N.perched.above", "perched to rise: balance point above where back and seat meet", 2, 16, "11", func(d *Design, n int) *float64 { return &d.Sitters[n].Perched.Above }).as(AnySign).held(quantity.In / 2),
+	length("sitter.N.centre.x", "the person's balance point ahead of the low point", -16, 16, "0", func(d *Design, n int) *float64 { return &d.Sitters[n].Centre.X }).as(AnySign).held(quantity.In / 2),
+	length("sitter.N.centre.y", "the person's balance point over the floor", 10, 40, "25", func(d *Design, n int) *float64 { return &d.Sitters[n].Centre.Y }).as(AnySign).held(quantity.In / 2),
 	inertia("sitter.N.inertia", "the person's inertia about the own balance point", func(d *Design, n int) *float64 { return &d.Sitters[n].Inertia }),
 
 	number("people.youngest", "age of the youngest rider, years", 1, 12, 1, "3", func(d *Design, _ int) *float64 { return &d.People.Youngest }),
@@ -193,15 +186,15 @@ var measures = [...]Measure{
 	length("measured.dowel_ahead", "balances on a dowel, ahead of the low point", -12, 12, `"1/2"`, func(d *Design, _ int) *float64 { return &d.Measured.DowelAhead }).as(AnySign).onSheet(28),
 	length("measured.dowel_above", "balances on a dowel, over the floor line", 4, 30, "17", func(d *Design, _ int) *float64 { return &d.Measured.DowelAbove }).onSheet(29),
 	{Key: "measured.ten_rocks", Label: "time of ten rocks there and back, empty", Kind: quantity.Time, Low: 5, High: 60, Step: 0.1, Blank: 30, Example: "14.2", field: func(d *Design, _ int) *float64 { return &d.Measured.TenRocks }},
-	{Key: "measured.let_go", Label: "let go from this tilt, empty", Kind: quantity.Angle, Low: degree, High: 20 * degree, Step: degree, Blank: 31, Example: "5", field: func(d *Design, _ int) *float64 { return &d.Measured.LetGo }},
+	{Key: "measured.let_go", Label: "let go from this tilt, empty", Kind: quantity.Angle, Low: quantity.Deg, High: 20 * quantity.Deg, Step: quantity.Deg, Blank: 31, Example: "5", field: func(d *Design, _ int) *float64 { return &d.Measured.LetGo }},
 	{Key: "measured.ten_rocks_ridden", Label: "time of ten rocks with the sitter in it", Kind: quantity.Time, Low: 5, High: 60, Step: 0.1, Blank: 32, Example: "20.4", field: func(d *Design, _ int) *float64 { return &d.Measured.RiddenTenRocks }},
-	{Key: "measured.let_go_ridden", Label: "let go from this tilt, ridden", Kind: quantity.Angle, Low: degree, High: 20 * degree, Step: degree, Blank: 33, Example: "5", field: func(d *Design, _ int) *float64 { return &d.Measured.RiddenLetGo }},
+	{Key: "measured.let_go_ridden", Label: "let go from this tilt, ridden", Kind: quantity.Angle, Low: quantity.Deg, High: 20 * quantity.Deg, Step: quantity.Deg, Blank: 33, Example: "5", field: func(d *Design, _ int) *float64 { return &d.Measured.RiddenLetGo }},
 	length("measured.spacing", "stations along the straightedge, apart", 0.5, 6, "2", func(d *Design, _ int) *float64 { return &d.Measured.Spacing }).onSheet(34),
 	number("measured.low_point", "which station is the low point, counted from the nose", 1, 60, 1, "8", func(d *Design, _ int) *float64 { return &d.Measured.LowPoint }),
-	length("measured.left.N", "rise of the left rocker at this station", 0, 12, `"1-3/8"`, func(d *Design, n int) *float64 { return &d.Measured.Left[n] }).as(AnySign).held(inch / 64).onSheet(35),
-	length("measured.right.N", "rise of the right rocker at this station", 0, 12, `"1-3/8"`, func(d *Design, n int) *float64 { return &d.Measured.Right[n] }).as(AnySign).held(inch / 64).onSheet(36),
+	length("measured.left.N", "rise of the left rocker at this station", 0, 12, `"1-3/8"`, func(d *Design, n int) *float64 { return &d.Measured.Left[n] }).as(AnySign).held(quantity.In / 64).onSheet(35),
+	length("measured.right.N", "rise of the right rocker at this station", 0, 12, `"1-3/8"`, func(d *Design, n int) *float64 { return &d.Measured.Right[n] }).as(AnySign).held(quantity.In / 64).onSheet(36),
 
-	{Key: "floor.slope", Label: "the floor's rise to the front", Kind: quantity.Angle, Sign: AnySign, Low: -5 * degree, High: 5 * degree, Step: degree / 2, Tolerance: angleTolerance, Example: "1", field: func(d *Design, _ int) *float64 { return &d.Floor.Slope }},
+	{Key: "floor.slope", Label: "the floor's rise to the front", Kind: quantity.Angle, Sign: AnySign, Low: -5 * quantity.Deg, High: 5 * quantity.Deg, Step: quantity.Deg / 2, Tolerance: angleTolerance, Example: "1", field: func(d *Design, _ int) *float64 { return &d.Floor.Slope }},
 	{Key: "floor.friction", Label: "friction of rocker on floor", Kind: quantity.Ratio, Low: 0.1, High: 0.9, Step: 0.05, Tolerance: 0.1, Example: "0.3", field: func(d *Design, _ int) *float64 { return &d.Floor.Friction }},
 	length("floor.rolling", "lever of the floor's rolling resistance", 0, 0.5, `"1 mm"`, func(d *Design, _ int) *float64 { return &d.Floor.Rolling }).as(AtLeastZero),
 	{Key: "floor.viscous", Label: "loss of a rock that grows with its rate", Kind: quantity.Damping, Sign: AtLeastZero, Low: 0, High: 20, Step: 0.5, Example: `"2.5 N m s"`, field: func(d *Design, _ int) *float64 { return &d.Floor.Viscous }},
@@ -229,12 +222,12 @@ var measures = [...]Measure{
 
 	length("shop.length", "lengths are held to, 95 times in 100", 0.015625, 0.5, `"1/16"`, func(d *Design, _ int) *float64 { return &d.Shop.Length }),
 	length("shop.radius", "radii are held to, 95 times in 100", 0.03125, 2, `"1/4"`, func(d *Design, _ int) *float64 { return &d.Shop.Radius }),
-	{Key: "shop.angle", Label: "angles are held to, 95 times in 100", Kind: quantity.Angle, Low: 0.1 * degree, High: 3 * degree, Step: 0.1 * degree, Example: `"1/2"`, field: func(d *Design, _ int) *float64 { return &d.Shop.Angle }},
+	{Key: "shop.angle", Label: "angles are held to, 95 times in 100", Kind: quantity.Angle, Low: 0.1 * quantity.Deg, High: 3 * quantity.Deg, Step: 0.1 * quantity.Deg, Example: `"1/2"`, field: func(d *Design, _ int) *float64 { return &d.Shop.Angle }},
 	weight("shop.weight", "the weight of the piece is known to, 95 times in 100", func(d *Design, _ int) *float64 { return &d.Shop.Weight }).like("2"),
 	length("shop.spacing", "stations of the rocker pattern, apart", 0.5, 6, "2", func(d *Design, _ int) *float64 { return &d.Shop.Spacing }),
 	length("shop.cutter", "diameter of the router bit on trammel or machine", 0.125, 2, `"1/2"`, func(d *Design, _ int) *float64 { return &d.Shop.Cutter }),
 	length("shop.web", "wood between a cutter's path and the next outline", 0.03125, 2, `"1/8"`, func(d *Design, _ int) *float64 { return &d.Shop.Web }),
-	length("shop.strip", "thickness of the strips of a laminated rocker", 0.03125, 1, `"1/4"`, func(d *Design, _ int) *float64 { return &d.Shop.Strip }).held(inch / 64),
+	length("shop.strip", "thickness of the strips of a laminated rocker", 0.03125, 1, `"1/4"`, func(d *Design, _ int) *float64 { return &d.Shop.Strip }).held(quantity.In / 64),
 	length("shop.kerf", "width of a saw cut", 0.03125, 0.25, `"1/8"`, func(d *Design, _ int) *float64 { return &d.Shop.Kerf }),
 	length("shop.planing", "planed off a strip or a board, both faces together", 0.015625, 0.5, `"1/16"`, func(d *Design, _ int) *float64 { return &d.Shop.Planing }),
 	length("shop.end_waste", "added to each end of a rough part", 0.25, 6, "2", func(d *Design, _ int) *float64 { return &d.Shop.EndWaste }),
@@ -246,7 +239,7 @@ var measures = [...]Measure{
 // wish is a tilt that may be zero.
 func wish(key, label, example string, field func(d *Design) *Wish) Measure {
 	return Measure{
-		Key: key, Label: label, Kind: quantity.Angle, Sign: AnySign, Low: -10 * degree, High: 35 * degree, Step: degree / 2, Example: example,
+		Key: key, Label: label, Kind: quantity.Angle, Sign: AnySign, Low: -10 * quantity.Deg, High: 35 * quantity.Deg, Step: quantity.Deg / 2, Example: example,
 		field: func(d *Design, _ int) *float64 { return &field(d).Value },
 		asked: func(d *Design) *bool { return &field(d).Asked },
 	}
@@ -254,11 +247,11 @@ func wish(key, label, example string, field func(d *Design) *Wish) Measure {
 
 // bevel is an angle that is set on a bevel gauge.
 func bevel(key, label string, field func(d *Design, n int) *float64) Measure {
-	return Measure{Key: key, Label: label, Kind: quantity.Angle, Sign: AnySign, Low: -25 * degree, High: 25 * degree, Step: degree / 2, Tolerance: angleTolerance, Example: "8", field: field}
+	return Measure{Key: key, Label: label, Kind: quantity.Angle, Sign: AnySign, Low: -25 * quantity.Deg, High: 25 * quantity.Deg, Step: quantity.Deg / 2, Tolerance: angleTolerance, Example: "8", field: field}
 }
 
 func weight(key, label string, field func(d *Design, n int) *float64) Measure {
-	return Measure{Key: key, Label: label, Kind: quantity.Mass, Low: 1 * pound, High: 300 * pound, Step: pound, Tolerance: weightTolerance, Example: "26", field: field}
+	return Measure{Key: key, Label: label, Kind: quantity.Mass, Low: 1 * quantity.Lb, High: 300 * quantity.Lb, Step: quantity.Lb, Tolerance: weightTolerance, Example: "26", field: field}
 }
 
 func timber(key string, field func(d *Design, n int) *float64) Measure {
@@ -270,7 +263,7 @@ func inertia(key, label string, field func(d *Design, n int) *float64) Measure {
 }
 
 func limit(key, label string, field func(d *Design, n int) *float64) Measure {
-	return Measure{Key: key, Label: label, Kind: quantity.Angle, Sign: AtLeastZero, Low: 0, High: 45 * degree, Step: degree, Example: "15", field: field}
+	return Measure{Key: key, Label: label, Kind: quantity.Angle, Sign: AtLeastZero, Low: 0, High: 45 * quantity.Deg, Step: quantity.Deg, Example: "15", field: field}
 }
 
 var choices = [...]Choice{
@@ -321,7 +314,7 @@ func postureWords() []string {
 
 // size is a size of a person.
 func size(s person.Size, label string, low, high float64, example string) Measure {
-	return length("sitter.N."+sizeKey(s), label, low, high, example, func(d *Design, n int) *float64 { return &d.Sitters[n].Person.Sizes[s] }).held(radiusTolerance)
+	return length("sitter.N."+SizeKey(s), label, low, high, example, func(d *Design, n int) *float64 { return &d.Sitters[n].Person.Sizes[s] }).held(radiusTolerance)
 }
 
 // number is a plain count.

@@ -134,7 +134,7 @@ func density(wood string, given, moisture float64, key string) (float64, error) 
 	if given > 0 {
 		return given, nil
 	}
-	w, err := findWood(wood, key)
+	w, err := FindWood(wood, key)
 	if err != nil {
 		return 0, err
 	}
@@ -149,7 +149,7 @@ func density(wood string, given, moisture float64, key string) (float64, error) 
 }
 
 // findWood returns the wood of a name.
-func findWood(name, key string) (body.Wood, error) {
+func FindWood(name, key string) (body.Wood, error) {
 	if name == "" {
 		return body.Wood{}, &KeyError{Key: key + ".wood", Reason: "name a wood", Example: `wood = "black walnut"`}
 	}

@@ -1,6 +1,7 @@
 package piece
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 
@@ -72,7 +73,7 @@ func (r Rocker) single() (rocker.Profile, error) {
 }
 
 // size returns depth and width, the usual ones where they are not drawn.
-func (r Rocker) size() (depth, width float64) {
+func (r Rocker) Size() (depth, width float64) {
 	depth, width = r.Depth, r.Width
 	if depth == 0 {
 		depth = usualDepth
@@ -85,13 +86,13 @@ func (r Rocker) size() (depth, width float64) {
 
 // DepthOr returns the depth of a rocker, the usual one where none is drawn, m.
 func (r Rocker) DepthOr() float64 {
-	depth, _ := r.size()
+	depth, _ := r.Size()
 	return depth
 }
 
 // WidthOr returns the width of a rocker, the usual one where none is drawn, m.
 func (r Rocker) WidthOr() float64 {
-	_, width := r.size()
+	_, width := r.Size()
 	return width
 }
 
@@ -101,7 +102,7 @@ func (r Rocker) strip(edge rocker.Profile, depth float64) (rocker.Strip, error) 
 	case Straight:
 		return edge.Strip(depth, rocker.Straight)
 	case Taper:
-		return edge.Tapered(depth, or(r.NoseDepth, depth), or(r.TailDepth, depth))
+		return edge.Tapered(depth, cmp.Or(r.NoseDepth, depth), cmp.Or(r.TailDepth, depth))
 	}
 	return edge.Strip(depth, rocker.Concentric)
 }
@@ -120,8 +121,8 @@ func (r Rocker) OnBench(edge rocker.Profile) bench.Rocker {
 }
 
 // depthAt returns the depth so far along the floor edge from a tip, m.
-func (r Rocker) depthAt(edge rocker.Profile, tail bool, from float64) float64 {
-	depth, _ := r.size()
+func (r Rocker) DepthAt(edge rocker.Profile, tail bool, from float64) float64 {
+	depth, _ := r.Size()
 	if r.Top != Taper {
 		return depth
 	}
@@ -136,13 +137,13 @@ func (r Rocker) depthAt(edge rocker.Profile, tail bool, from float64) float64 {
 	} else if tip = r.TailDepth + r.NoseDepth - tip; other > 0 { // beyond the low point
 		part = (from - reach) / other
 	}
-	return depth + (or(tip, depth)-depth)*part*part
+	return depth + (cmp.Or(tip, depth)-depth)*part*part
 }
 
 // wood returns the pair of rockers cut from wood of the given density (kg/m³), in the
 // rocker frame.
 func (r Rocker) wood(edge rocker.Profile, density float64) (body.Body, error) {
-	depth, width := r.size()
+	depth, width := r.Size()
 	strip, err := r.strip(edge, depth)
 	if err != nil {
 		return body.Body{}, &KeyError{Key: "rocker.depth", Reason: "a rocker this deep has no top edge on this curve", Example: `depth = "2-1/4"`}

@@ -1,6 +1,7 @@
 package piece
 
 import (
+	"cmp"
 	"math"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -9,7 +10,7 @@ import (
 )
 
 // drawn reports whether the design has a seat.
-func (s Seat) drawn() bool { return s.Rear > 0 }
+func (s Seat) Drawn() bool { return s.Rear > 0 }
 
 // Meet returns where the back meets the seat, in the seat frame.
 func (s Seat) Meet() r2.Vec { return r2.Vec{X: -s.Behind, Y: s.Rear} }
@@ -17,7 +18,7 @@ func (s Seat) Meet() r2.Vec { return r2.Vec{X: -s.Behind, Y: s.Rear} }
 // FrontEdge returns the top of the seat's front edge, in the seat frame; where front and
 // depth are not drawn, where the back meets the seat.
 func (s Seat) FrontEdge() r2.Vec {
-	if !s.level() {
+	if !s.SlopeKnown() {
 		return s.Meet()
 	}
 	run := math.Sqrt(s.Depth*s.Depth - (s.Front-s.Rear)*(s.Front-s.Rear))
@@ -27,14 +28,14 @@ func (s Seat) FrontEdge() r2.Vec {
 // Fall returns how far the seat falls back as drawn, rad; NaN where front and depth are
 // not drawn.
 func (s Seat) Fall() float64 {
-	if !s.level() {
+	if !s.SlopeKnown() {
 		return math.NaN()
 	}
 	return math.Asin((s.Front - s.Rear) / s.Depth)
 }
 
 // level reports whether the seat's slope is known.
-func (s Seat) level() bool { return s.Front > 0 && s.Depth > 0 }
+func (s Seat) SlopeKnown() bool { return s.Front > 0 && s.Depth > 0 }
 
 // check returns the first thing a drawn seat lacks. Front and depth may be left out
 // together; then its slope is not known.
@@ -50,19 +51,19 @@ func (s Seat) check() error {
 			return &KeyError{Key: "seat." + m.name, Reason: "a seat needs its " + m.name, Example: m.name + " = " + m.example}
 		}
 	}
-	if s.level() && math.Abs(s.Front-s.Rear) >= s.Depth {
+	if s.SlopeKnown() && math.Abs(s.Front-s.Rear) >= s.Depth {
 		return &KeyError{Key: "seat.depth", Reason: "front and rear differ by more than the seat is deep", Example: "depth = 18"}
 	}
 	return nil
 }
 
 // drawn reports whether the design has a back.
-func (b Back) drawn() bool { return b.Height > 0 }
+func (b Back) Drawn() bool { return b.Height > 0 }
 
 // TopOfBack returns the middle of the crest rail's top, in the seat frame, and whether
 // seat and back are drawn so that it is known.
 func (d Design) TopOfBack() (top r2.Vec, known bool) {
-	if !d.Seat.drawn() || !d.Back.drawn() {
+	if !d.Seat.Drawn() || !d.Back.Drawn() {
 		return r2.Vec{}, false
 	}
 	sin, cos := math.Sincos(d.Back.Recline)
@@ -73,7 +74,7 @@ func (d Design) TopOfBack() (top r2.Vec, known bool) {
 // the top of the seat's front edge, m.
 func (d Design) LegLength(edge rocker.Profile) float64 {
 	front := d.Seat.FrontEdge()
-	depth, _ := d.Rocker.size()
+	depth, _ := d.Rocker.Size()
 	return front.Y - edge.Rise(front.X) - depth
 }
 
@@ -88,7 +89,18 @@ func (d Design) ArmsOr() (arms Arms, taken bool) {
 		return Arms{}, false
 	}
 	taken = a.Length == 0 || a.Width == 0
-	a.Length, a.Width = or(a.Length, armReach*d.Seat.Depth), or(a.Width, armWide)
-	a.RearWidth = or(a.RearWidth, a.Width)
+	a.Length, a.Width = cmp.Or(a.Length, ArmReach*d.Seat.Depth), cmp.Or(a.Width, armWide)
+	a.RearWidth = cmp.Or(a.RearWidth, a.Width)
 	return a, taken
+}
+
+// Validate returns the first thing that the drawn seat, legs and braces lack, a [*KeyError], or nil.
+func (d Design) Validate() error {
+	if err := d.Seat.check(); err != nil {
+		return err
+	}
+	if err := d.checkLegs(); err != nil {
+		return err
+	}
+	return d.Back.Braces.check()
 }

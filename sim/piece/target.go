@@ -58,7 +58,7 @@ type Shop struct {
 // units; common practice, for the springback of steam-bent wood the middle of what makers
 // report, 6 to 10 %, and for the web our judgement.
 func (s Shop) Usual(units quantity.System) Shop {
-	usual := Shop{Spacing: 2 * inch, Cutter: inch / 2, Web: inch / 8, Kerf: inch / 8, Planing: inch / 16, EndWaste: 2 * inch, Springback: 0.08}
+	usual := Shop{Spacing: 2 * quantity.In, Cutter: quantity.In / 2, Web: quantity.In / 8, Kerf: quantity.In / 8, Planing: quantity.In / 16, EndWaste: 2 * quantity.In, Springback: 0.08}
 	if units == quantity.Metric {
 		usual = Shop{Spacing: 0.050, Cutter: 0.012, Web: 0.003, Kerf: 0.003, Planing: 0.0015, EndWaste: 0.050, Springback: 0.08}
 	}

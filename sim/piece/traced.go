@@ -78,7 +78,7 @@ func (d Design) Fitted() (Design, error) {
 	if !d.Rocker.traced() {
 		return d, nil
 	}
-	_, curve, err := d.profile()
+	_, curve, err := d.Profile()
 	if err != nil {
 		return d, err
 	}

@@ -31,11 +31,11 @@ const (
 )
 
 const (
-	inch  = 0.0254     // m, exact (international yard and pound agreement, 1959)
-	pound = 0.45359237 // kg, exact (the same)
+	In = 0.0254     // an inch in m, exact (international yard and pound agreement, 1959)
+	Lb = 0.45359237 // a pound in kg, exact (the same)
 	// poundForce is a pound under standard gravity, N, exact.
 	poundForce = 4.4482216152605
-	degree     = math.Pi / 180
+	Deg        = math.Pi / 180 // a degree in rad
 )
 
 // A unit is one way to write a kind of number.
@@ -62,22 +62,22 @@ var scales = [...]scale{
 		{[]string{"m", "metre", "metres", "meter", "meters"}, 1},
 		{[]string{"cm"}, 0.01},
 		{[]string{"mm"}, 0.001},
-		{[]string{"in", "inch", "inches", `"`, "″", "”", "“", "''", "′′", "’’"}, inch},
-		{[]string{"ft", "foot", "feet", "'", "′", "’", "‘"}, 12 * inch},
+		{[]string{"in", "inch", "inches", `"`, "″", "”", "“", "''", "′′", "’’"}, In},
+		{[]string{"ft", "foot", "feet", "'", "′", "’", "‘"}, 12 * In},
 	}},
 	Angle: {what: "an angle", example: "15 deg", exampleSI: "15 deg", most: 2 * math.Pi, bare: [2]string{"deg", "deg"}, shop: [2]string{"degrees", "degrees"}, units: []unit{
 		{[]string{"rad"}, 1},
-		{[]string{"deg", "degree", "degrees", "°"}, degree},
+		{[]string{"deg", "degree", "degrees", "°"}, Deg},
 	}},
 	Mass: {what: "a weight", example: "26 lb", exampleSI: "12 kg", most: 1e6, bare: [2]string{"lb", "kg"}, shop: [2]string{"lb", "kg"}, units: []unit{
 		{[]string{"kg"}, 1},
 		{[]string{"g"}, 0.001},
-		{[]string{"lb", "lbs", "pound", "pounds"}, pound},
+		{[]string{"lb", "lbs", "pound", "pounds"}, Lb},
 	}},
 	Inertia: {what: "an inertia", example: "2.1 kg m2", exampleSI: "2.1 kg m2", most: 1e12, bare: [2]string{"lb in2", "kg m2"}, shop: [2]string{"lb in2", "kg m2"}, units: []unit{
 		{[]string{"kg m2"}, 1},
-		{[]string{"lb in2"}, pound * inch * inch},
-		{[]string{"lb ft2"}, pound * 144 * inch * inch},
+		{[]string{"lb in2"}, Lb * In * In},
+		{[]string{"lb ft2"}, Lb * 144 * In * In},
 	}},
 	Time: {what: "a time", example: "2.0 s", exampleSI: "2.0 s", most: 1e6, bare: [2]string{"s", "s"}, shop: [2]string{"s", "s"}, units: []unit{
 		{[]string{"s", "sec", "second", "seconds"}, 1},
@@ -94,14 +94,14 @@ var scales = [...]scale{
 	}},
 	Speed: {what: "a speed", example: "3 ft/s", exampleSI: "1 m/s", most: 1e4, bare: [2]string{"ft/s", "m/s"}, shop: [2]string{"ft/s", "m/s"}, units: []unit{
 		{[]string{"m/s"}, 1},
-		{[]string{"ft/s"}, 12 * inch},
+		{[]string{"ft/s"}, 12 * In},
 	}},
 	Gravity: {what: "an acceleration", example: "9.80665 m/s2", exampleSI: "9.80665 m/s2", most: 1e3, bare: [2]string{"m/s2", "m/s2"}, shop: [2]string{"m/s2", "m/s2"}, units: []unit{
 		{[]string{"m/s2"}, 1},
 	}},
 	Density: {what: "a density", example: "42 lb/ft3", exampleSI: "670 kg/m3", most: 1e5, bare: [2]string{"lb/ft3", "kg/m3"}, shop: [2]string{"lb/ft3", "kg/m3"}, units: []unit{
 		{[]string{"kg/m3"}, 1},
-		{[]string{"lb/ft3"}, pound / (1728 * inch * inch * inch)},
+		{[]string{"lb/ft3"}, Lb / (1728 * In * In * In)},
 	}},
 	Ratio: {what: "a ratio", example: "0.35", exampleSI: "0.35", most: 1e6, bare: [2]string{"", ""}, shop: [2]string{"", ""}, units: []unit{
 		{[]string{""}, 1},

@@ -83,15 +83,15 @@ func largestOf(kind Kind) string {
 func feetAndInches(text string, parts []part, system System) (float64, error) {
 	s := &scales[Length]
 	feet, isFeet := s.factor(parts[0].unit)
-	inches, isInches := inch, true
+	inches, isInches := In, true
 	if parts[1].unit != "" {
 		inches, isInches = s.factor(parts[1].unit)
 	}
-	if !isFeet || feet != 12*inch || !isInches || inches != inch || parts[1].number < 0 {
+	if !isFeet || feet != 12*In || !isInches || inches != In || parts[1].number < 0 {
 		return 0, newError(text, Length, system, "a length is one number with one unit, or feet and then inches")
 	}
 	total := 12*math.Abs(parts[0].number) + parts[1].number
-	return bounded(text, math.Copysign(total, parts[0].number)*inch, Length, system)
+	return bounded(text, math.Copysign(total, parts[0].number)*In, Length, system)
 }
 
 // otherKind says of which kind a unit is, where it is of another.

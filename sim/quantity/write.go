@@ -85,7 +85,7 @@ func Down(x float64, kind Kind, system System) string {
 func NextLength(x float64, system System) float64 {
 	part := 1e-3
 	if system == Inch {
-		part = inch / 16
+		part = In / 16
 	}
 	next := Round((math.Floor(x/part)+1)*part, Length, system)
 	for next <= x { // the rounding of a division
@@ -155,7 +155,7 @@ func Tall(x float64, system System) string {
 	if system == Metric {
 		return strconv.Itoa(int(math.Round(x*100))) + " cm"
 	}
-	inches := int(math.Round(x / inch))
+	inches := int(math.Round(x / In))
 	if inches%12 == 0 {
 		return strconv.Itoa(inches/12) + " ft"
 	}

@@ -3,6 +3,7 @@ package size
 import (
 	"math"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
 
@@ -11,9 +12,9 @@ type question struct {
 	design  piece.Design // limits raised to what is aimed for
 	limits  piece.Limits // as they are in the file
 	target  piece.Target
-	company piece.Company
-	few     piece.Company // those who decide, asked on the way
-	drawn   piece.Report
+	company check.Sitters
+	few     check.Sitters // those who decide, asked on the way
+	drawn   check.Report
 	start   shape // as drawn, one arc
 	room    room
 	movable bool // the low point may be moved under the seat
@@ -32,13 +33,13 @@ func ask(d piece.Design) (question, error) {
 	q := question{design: d.Clone(), target: d.Target, limits: d.Limits}
 	q.design.Limits.BackMargin = max(d.Limits.BackMargin, d.Target.BackMargin)
 	q.design.Limits.BackLift = max(d.Limits.BackLift, d.Target.BackLift)
-	if q.drawn, err = piece.Balance(d); err != nil {
+	if q.drawn, err = check.Balance(d); err != nil {
 		return q, err
 	}
 	if q.drawn.Curve != nil {
 		return q, &UnsuitedError{"its rockers are measured, not drawn: draw [rocker] to size them"}
 	}
-	if q.company, err = d.Company(); err != nil {
+	if q.company, err = check.SittersOf(d); err != nil {
 		return q, err
 	}
 	q.few = q.company.Deciding(q.design)
@@ -75,9 +76,9 @@ func possible(d piece.Design) error {
 }
 
 // answer balances the design with a shape.
-func (q *question) answer(s shape) (piece.Report, bool) {
+func (q *question) answer(s shape) (check.Report, bool) {
 	if from := -s.nose; !inOrder(from, s.joints, s.tail) {
-		return piece.Report{}, false
+		return check.Report{}, false
 	}
 	r, err := q.few.Balance(s.with(q.design))
 	return r, err == nil

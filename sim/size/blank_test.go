@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
 
@@ -14,7 +15,7 @@ func TestBlankOfEachTop(t *testing.T) {
 		d := readingChair()
 		d.Rocker.Depth = 2 * inch
 		change(&d.Rocker)
-		r, err := piece.Check(d, piece.Options{Brief: true})
+		r, err := check.Check(d, check.Options{})
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -5,6 +5,7 @@ import (
 
 	"rockerwright/body"
 	"rockerwright/sim"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -44,7 +45,7 @@ const (
 const inch = 0.0254 // m, exact
 
 // deeds returns the rows of all that can be done to this piece and is no entry of its design.
-func deeds(d piece.Design, company piece.Company, now piece.Report) []Row {
+func deeds(d piece.Design, company check.Sitters, now check.Report) []Row {
 	var rows []Row
 	add := func(deed Deed, kind quantity.Kind, change float64, before, after piece.Design) {
 		row := Row{Deed: deed, Label: deed.String(), Kind: kind, Change: change}
@@ -82,9 +83,9 @@ func deeds(d piece.Design, company piece.Company, now piece.Report) []Row {
 }
 
 // leansAnInch moves the balance point of who sits back by an inch, on every load.
-func leansAnInch(now piece.Report) Row {
+func leansAnInch(now check.Report) Row {
 	after := now
-	after.Loads = append([]piece.Load(nil), now.Loads...)
+	after.Loads = append([]check.Load(nil), now.Loads...)
 	top, known := now.Design.TopOfBack()
 	for i := range after.Loads[1:] {
 		l := &after.Loads[1+i]

@@ -10,6 +10,7 @@ import (
 	"rockerwright/body"
 	"rockerwright/rocker"
 	"rockerwright/sim"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
 
@@ -21,7 +22,7 @@ type Evenness struct {
 }
 
 // evenness rocks a load from each of some releases.
-func evenness(l *piece.Load, releases []float64) Evenness {
+func evenness(l *check.Load, releases []float64) Evenness {
 	e := Evenness{Releases: releases}
 	least, most := math.Inf(1), math.Inf(-1)
 	for _, release := range releases {

@@ -5,7 +5,7 @@ import (
 	"math/rand/v2"
 	"testing"
 
-	"rockerwright/sim/piece"
+	"rockerwright/sim/check"
 )
 
 // TestEvenTime holds that 5 arcs are more even than 3, 3 than 1, and that 5 keep the time that is
@@ -25,7 +25,7 @@ func TestEvenTime(t *testing.T) {
 			if !ok {
 				t.Fatalf("no even-time edge of %d arcs for %+v", arcs, d)
 			}
-			r, err := piece.Balance(even)
+			r, err := check.Balance(even)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -53,7 +53,7 @@ func TestEvenStart(t *testing.T) {
 	rng := rand.New(rand.NewPCG(13, 14))
 	for range 10 {
 		d := plainChair(rng)
-		r, err := piece.Balance(d)
+		r, err := check.Balance(d)
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -4,12 +4,12 @@ import (
 	"math"
 
 	"rockerwright/sim"
-	"rockerwright/sim/piece"
+	"rockerwright/sim/check"
 )
 
 // A Feel is how a piece rocks with its owner at ease: what makers want to keep.
 type Feel struct {
-	Load       *piece.Load
+	Load       *check.Load
 	Radius     float64 // of the floor edge at the rest, m
 	Height     float64 // H, of the balance point over the floor at the rest, m
 	Gyration   float64 // k, m
@@ -23,7 +23,7 @@ type Feel struct {
 
 // FeelOf returns the feel of the first load with a person, or of the piece alone where nobody
 // sits in it; ok is false where that does not rock, or rests on a flat.
-func FeelOf(r piece.Report) (f Feel, ok bool) {
+func FeelOf(r check.Report) (f Feel, ok bool) {
 	l := r.Seated()
 	b := l.Balance
 	if b.Outcome != sim.Rocks || math.IsNaN(b.Period) {

@@ -5,6 +5,7 @@ import (
 
 	"gonum.org/v1/gonum/mat"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
 
@@ -15,7 +16,7 @@ const looseBy = 8
 type slack []float64
 
 // slackOf reads a balanced piece.
-func slackOf(r piece.Report) slack {
+func slackOf(r check.Report) slack {
 	s := make(slack, len(r.Limits))
 	for i, l := range r.Limits {
 		switch {
@@ -41,7 +42,7 @@ type response struct {
 func (r *response) at(i int, x float64) float64 { return x * (r.slope[i] + x*r.bend[i]) }
 
 // respond works out the response to an error of one measure about as large as wide, SI.
-func respond(d piece.Design, company piece.Company, v Varied, now slack, wide float64) response {
+func respond(d piece.Design, company check.Sitters, v Varied, now slack, wide float64) response {
 	n := len(now)
 	r := response{make(slack, n), make(slack, n)}
 	if v.Measure.Sign == piece.AboveZero {
@@ -86,7 +87,7 @@ type shopFloor struct {
 const chairsOnFloor = Block
 
 // newShopFloor makes the chairs.
-func newShopFloor(d piece.Design, company piece.Company, now piece.Report) shopFloor {
+func newShopFloor(d piece.Design, company check.Sitters, now check.Report) shopFloor {
 	f := shopFloor{now: slackOf(now), varied: made(d)}
 	if len(f.varied) == 0 {
 		return f
@@ -151,7 +152,7 @@ func (f *shopFloor) tolerance(k int) float64 {
 // holdTo fills in how exactly each measure that is made must be held, and returns the share of
 // chairs in which a limit fails with every measure at the shop's usual. Where a tolerance is
 // found its response is worked out again at errors as large as that.
-func (t *Table) holdTo(d piece.Design, company piece.Company) float64 {
+func (t *Table) holdTo(d piece.Design, company check.Sitters) float64 {
 	f := newShopFloor(d, company, t.Report)
 	if len(f.varied) == 0 {
 		return 0

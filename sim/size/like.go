@@ -3,6 +3,7 @@ package size
 import (
 	"math"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -31,14 +32,14 @@ type Kept struct {
 	Exact  float64      // the radius at the rest, m
 	Scale  float64      // of all radii, against those the new piece was drawn with
 	Design piece.Design // rounded to what a maker sets
-	Report piece.Report // of Design, every load
+	Report check.Report // of Design, every load
 	Feel   Feel         // of Design
 }
 
 // A Likeness answers how the radius goes with the chair.
 type Likeness struct {
 	Old, New         Feel
-	OldPiece, Wanted piece.Report // as they were given
+	OldPiece, Wanted check.Report // as they were given
 	Ways             [len(Ways)]Kept
 	Rules            []Rule // of the trade, for the new piece
 }
@@ -54,10 +55,10 @@ func Like(old, wanted piece.Design) (Likeness, error) {
 	if err != nil {
 		return l, err
 	}
-	if l.OldPiece, err = piece.Balance(old); err != nil {
+	if l.OldPiece, err = check.Balance(old); err != nil {
 		return l, &OldError{err}
 	}
-	if l.Wanted, err = piece.Balance(wanted); err != nil {
+	if l.Wanted, err = check.Balance(wanted); err != nil {
 		return l, err
 	}
 	if l.Wanted.Curve != nil {
@@ -68,7 +69,7 @@ func Like(old, wanted piece.Design) (Likeness, error) {
 		return l, &OldError{&UnsuitedError{"with its owner it has no rest on a curve, so there is no feel to keep"}}
 	}
 	l.New, _ = FeelOf(l.Wanted)
-	company, err := wanted.Company()
+	company, err := check.SittersOf(wanted)
 	if err != nil {
 		return l, err
 	}
@@ -124,7 +125,7 @@ type scaling struct {
 }
 
 // kept solves for one way. Where the piece has no rest its radius is too small.
-func (s scaling) kept(way Way, company piece.Company) (Kept, error) {
+func (s scaling) kept(way Way, company check.Sitters) (Kept, error) {
 	k := Kept{Way: way}
 	feel := func(scale float64) (Feel, bool) {
 		report, err := company.Balance(s.scaled(scale, way))
@@ -148,7 +149,7 @@ func (s scaling) kept(way Way, company piece.Company) (Kept, error) {
 	k.Found, k.Scale, k.Exact = true, scale, now.Radius
 	k.Design = rounded(s.scaled(scale, way))
 	var err error
-	if k.Report, err = piece.Balance(k.Design); err != nil {
+	if k.Report, err = check.Balance(k.Design); err != nil {
 		return k, err
 	}
 	k.Feel, _ = FeelOf(k.Report)

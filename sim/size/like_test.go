@@ -8,6 +8,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body/person"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
 
@@ -87,7 +88,7 @@ func TestClosedForm(t *testing.T) {
 	const h, k, period = 0.6, 0.35, 2.0
 	want := h + (k*k+h*h)*(2*math.Pi/period)*(2*math.Pi/period)/9.80665
 	d := piece.Design{Rocker: piece.Rocker{Radius: want, Nose: 0.4, Tail: 0.5}, Body: piece.Body{Mass: 80, Centre: r2.Vec{Y: h}, Inertia: 80 * k * k}}
-	r, err := piece.Balance(d)
+	r, err := check.Balance(d)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -143,7 +144,7 @@ func TestScaledPiece(t *testing.T) {
 		if want := s * old.Rocker.Radius; math.Abs(k.Exact-want) > 1e-11*want {
 			t.Errorf("s = %v: radius %v, want %v", s, k.Exact, want)
 		}
-		exact, err := piece.Balance(withRadii(grown, k.Scale))
+		exact, err := check.Balance(withRadii(grown, k.Scale))
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -4,7 +4,7 @@ import (
 	"math"
 
 	"rockerwright/sim"
-	"rockerwright/sim/piece"
+	"rockerwright/sim/check"
 )
 
 // A Quantity is one thing that is read of a piece: what a maker feels and what keeps it up.
@@ -42,10 +42,10 @@ var quantitySteps = [quantities]float64{tiltStep, tiltStep, timeStep, 1, 2 * til
 type Readings [quantities]float64
 
 // readingsOf reads a balanced piece. Where no seat is drawn, its fall is the tilt at rest.
-func readingsOf(r piece.Report) Readings {
+func readingsOf(r check.Report) Readings {
 	none := math.NaN()
 	list := Readings{none, none, none, none, none, none, none}
-	fall := func(l *piece.Load) float64 {
+	fall := func(l *check.Load) float64 {
 		switch {
 		case l.Balance.Outcome != sim.Rocks:
 			return none

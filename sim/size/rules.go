@@ -5,6 +5,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
 
@@ -70,7 +71,7 @@ func periodAt(l Likeness, radius float64) float64 {
 	if !(from > 0) {
 		return math.NaN()
 	}
-	report, err := piece.Balance(withRadii(l.Wanted.Design, radius/from))
+	report, err := check.Balance(withRadii(l.Wanted.Design, radius/from))
 	if err != nil {
 		return math.NaN()
 	}

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"rockerwright/sim"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -28,7 +29,7 @@ func (c Curve) String() string { return curveNames[c] }
 type Proposal struct {
 	Curve  Curve
 	Design piece.Design
-	Report piece.Report // of Design, the first part of what Check finds
+	Report check.Report // of Design, the first part of what Check finds
 	Misses []Miss       // how each aim came out, rounded as it is
 	Even   Evenness     // of the owner at ease
 	Fitted int          // by how many arcs an EvenTime edge was fitted; a short end may have fewer
@@ -203,7 +204,7 @@ func (q *question) proposal(curve Curve, d piece.Design) Proposal {
 	}
 	p.Misses = misses(q.target, asked)
 	p.Design.Limits = q.limits
-	if p.Report, err = piece.Balance(p.Design); err != nil {
+	if p.Report, err = check.Balance(p.Design); err != nil {
 		p.Misses = append(p.Misses, Miss{Aim: Sensible, Steps: noAnswer})
 		return p
 	}

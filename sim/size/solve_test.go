@@ -6,6 +6,7 @@ import (
 	"math/rand/v2"
 	"testing"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
 
@@ -54,7 +55,7 @@ func TestOneArcTargets(t *testing.T) {
 		}
 		if all := q.misses(s); metAll(all) {
 			met++
-			fresh, err := piece.Check(s.with(d), piece.Options{})
+			fresh, err := check.Check(s.with(d), check.Options{})
 			if err != nil {
 				t.Fatal(err)
 			}

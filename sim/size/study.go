@@ -6,6 +6,7 @@ import (
 	"math"
 	"runtime"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
 
@@ -39,7 +40,7 @@ type Spread struct {
 
 // A Failing says how often a limit fails.
 type Failing struct {
-	Limit piece.Limit // of the chair without errors
+	Limit check.Limit // of the chair without errors
 	Fails int
 }
 
@@ -81,9 +82,9 @@ func Chairs(ctx context.Context, d piece.Design, chairs int, options StudyOption
 // A making is a design that is made many times.
 type making struct {
 	design  piece.Design
-	company piece.Company
+	company check.Sitters
 	varied  []Varied
-	nominal piece.Report
+	nominal check.Report
 	now     Readings
 	scale   Readings // about one standard deviation of each quantity
 }
@@ -95,7 +96,7 @@ func newMaking(d piece.Design) (*making, error) {
 		return nil, &UnsuitedError{"nothing of it is given by measures that a shop makes"}
 	}
 	var err error
-	if m.company, err = d.Company(); err != nil {
+	if m.company, err = check.SittersOf(d); err != nil {
 		return nil, err
 	}
 	if m.nominal, err = m.company.Balance(d); err != nil {

@@ -9,7 +9,7 @@ import (
 	"slices"
 	"testing"
 
-	"rockerwright/sim/piece"
+	"rockerwright/sim/check"
 )
 
 // TestLinearShares holds the shares against a case that is linear and exact, y = Σ aᵢxᵢ with
@@ -95,7 +95,7 @@ func TestStudyByHand(t *testing.T) {
 			}
 			*field += v.Tolerance / 1.96 * rng.NormFloat64()
 		}
-		r, err := piece.Balance(other)
+		r, err := check.Balance(other)
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"rockerwright/sim"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -29,7 +30,7 @@ type Row struct {
 
 // A Table is the answer to what each measure does.
 type Table struct {
-	Report piece.Report // as drawn
+	Report check.Report // as drawn
 	Now    Readings
 	Rows   []Row   // the largest effect first; what need not be exact behind what must
 	Fails  float64 // share of chairs in which a limit fails with every measure at the shop's usual
@@ -41,7 +42,7 @@ func WhatIf(d piece.Design) (Table, error) {
 	if err := countable(d); err != nil {
 		return Table{}, err
 	}
-	company, err := d.Company()
+	company, err := check.SittersOf(d)
 	if err != nil {
 		return Table{}, err
 	}
@@ -103,7 +104,7 @@ func (r *Row) effect() {
 
 // changed returns the row of one measure; ok is false where it is not drawn, or is none that a
 // maker changes.
-func changed(d piece.Design, company piece.Company, key string) (Row, bool) {
+func changed(d piece.Design, company check.Sitters, key string) (Row, bool) {
 	d = d.Clone()
 	m, field, err := d.Measure(key)
 	section, _, _ := strings.Cut(m.Key, ".")
@@ -117,7 +118,7 @@ func changed(d piece.Design, company piece.Company, key string) (Row, bool) {
 	}
 	*field += row.Change
 	if section == "sitter" { // other people, then
-		if company, err = d.Company(); err != nil {
+		if company, err = check.SittersOf(d); err != nil {
 			return row, false
 		}
 	}
@@ -125,7 +126,7 @@ func changed(d piece.Design, company piece.Company, key string) (Row, bool) {
 }
 
 // ask fills in what becomes of the design; it reports whether there is an answer.
-func (r *Row) ask(d piece.Design, company piece.Company) bool {
+func (r *Row) ask(d piece.Design, company check.Sitters) bool {
 	report, err := company.Balance(d)
 	if err != nil {
 		return false

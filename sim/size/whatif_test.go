@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
 
@@ -41,7 +42,7 @@ func TestWhatIfIsExact(t *testing.T) {
 			t.Fatal(err)
 		}
 		*field += r.Change
-		report, err := piece.Check(other, piece.Options{})
+		report, err := check.Check(other, check.Options{})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -101,7 +102,7 @@ func TestDeeds(t *testing.T) {
 func TestWornArc(t *testing.T) {
 	d := piece.Design{Rocker: piece.Rocker{Radius: 42 * inch, Nose: 17 * inch, Tail: 20 * inch}, Body: piece.Body{Mass: 20, Inertia: 2}}
 	d.Body.Centre.Y = 20 * inch
-	r, err := piece.Balance(d)
+	r, err := check.Balance(d)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -10,6 +10,7 @@ import (
 	"rockerwright/body/person"
 	"rockerwright/rocker"
 	"rockerwright/sim"
+	"rockerwright/sim/check"
 	"rockerwright/sim/motion"
 	"rockerwright/sim/piece"
 )
@@ -69,7 +70,7 @@ func statics() []work {
 // a search for the hardest shove: 30 trials of 2 s.
 func report() (work, error) {
 	d := drawn()
-	r, err := piece.Check(d, piece.Options{})
+	r, err := check.Check(d, check.Options{})
 	if err != nil {
 		return work{}, err
 	}
@@ -90,7 +91,7 @@ func report() (work, error) {
 			return rocks(math.Abs(sum) + math.Abs(angle))
 		},
 		ours: func() error {
-			r, err := piece.Check(d, piece.Options{})
+			r, err := check.Check(d, check.Options{})
 			if err == nil {
 				err = rocks(r.Loads[1].Balance.Period)
 			}

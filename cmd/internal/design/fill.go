@@ -8,6 +8,7 @@ import (
 	"sync"
 	"unicode"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -21,7 +22,7 @@ func (f *File) Filled() (string, error) {
 	for key, typed := range f.changed {
 		values[without1(key)] = typed
 		if strings.HasPrefix(key, "sitter.") {
-			recommended, keys, err := piece.Recommended(f.Design)
+			recommended, keys, err := check.Recommended(f.Design)
 			if err != nil {
 				return "", f.Explain(err)
 			}

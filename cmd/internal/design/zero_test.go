@@ -5,7 +5,7 @@ import (
 	"strings"
 	"testing"
 
-	"rockerwright/sim/piece"
+	"rockerwright/sim/check"
 )
 
 // TestReadingOfZero holds that a reading of 0 is read, in the file and as a change, and
@@ -33,7 +33,7 @@ func TestReadingOfZero(t *testing.T) {
 		if err != nil {
 			t.Fatalf("%s: %v", name, err)
 		}
-		found, err := piece.Examine(f.Design)
+		found, err := check.Examine(f.Design)
 		if err != nil || found.Result.Ahead.Value != 0 || math.Abs(found.Result.Above.Value-17*0.0254) > 1e-12 {
 			t.Errorf("%s: %v, %+v", name, err, found.Result)
 		}
@@ -42,7 +42,7 @@ func TestReadingOfZero(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if _, err := piece.Examine(f.Design); err == nil || !strings.Contains(err.Error(), "measured.dowel_ahead") {
+	if _, err := check.Examine(f.Design); err == nil || !strings.Contains(err.Error(), "measured.dowel_ahead") {
 		t.Errorf("left out: %v", err)
 	}
 	for _, line := range []string{"dowel_above = 0", "apart = 0", "raised = 0", "ten_rocks = 0", "let_go = 0"} {
@@ -64,7 +64,7 @@ func TestReadingOfZero(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		_, err = piece.Examine(f.Design)
+		_, err = check.Examine(f.Design)
 		if want == "" && err != nil || want != "" && (err == nil || !strings.Contains(err.Error(), want)) {
 			t.Errorf("%q: %v, want an error of %q", line, err, want)
 		}

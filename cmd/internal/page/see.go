@@ -8,8 +8,9 @@ import (
 	"rockerwright/cmd/internal/design"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
-	"rockerwright/sim/piece"
+	"rockerwright/sim/check"
 	"rockerwright/sim/quantity"
+	"rockerwright/sim/trial"
 )
 
 // A view is what the page shows of a design.
@@ -56,10 +57,11 @@ type live struct {
 
 // see answers what is seen of a design. Work stops between its parts when ctx is done.
 func (s *Site) see(ctx context.Context, a ask) (view, error) {
-	f, report, bad := checked(a.Work, !a.More)
+	f, answer, bad := checked(a.Work, !a.More)
 	if bad != nil {
 		return view{Fault: bad}, nil
 	}
+	report := answer.Report
 	v := view{Title: report.Design.Title, Units: unitsWord(report.Design.Units)}
 	w := watchedOf(report, a.Load)
 	w.Narrow = a.Narrow
@@ -72,9 +74,9 @@ func (s *Site) see(ctx context.Context, a ask) (view, error) {
 			bad.Before = true
 			return view{Fault: bad}, nil
 		}
-		then := watchedOf(before, w.Load.Name)
+		then := watchedOf(before.Report, w.Load.Name)
 		w.Before = &then
-		v.Both = markup(words.Columns("", "", []words.Column{{Head: "before", Report: before}, {Head: "now", Report: report}}).Blocks)
+		v.Both = markup(words.Columns("", "", []words.Column{{Head: "before", Report: before.Report}, {Head: "now", Report: report}}).Blocks)
 	}
 	if err := ctx.Err(); err != nil {
 		return v, err
@@ -85,7 +87,7 @@ func (s *Site) see(ctx context.Context, a ask) (view, error) {
 	if err := ctx.Err(); err != nil {
 		return v, err
 	}
-	v.sheet(words.Check(report, f.Name, s.command(f), nil), a.More)
+	v.sheet(words.Check(answer, f.Name, s.command(f), nil), a.More)
 	line := words.Held(report)
 	v.Held = held{!line.Bad, line.Text}
 	v.Load, v.Sides = w.Load.Name, words.Sides(report.Design)
@@ -102,24 +104,30 @@ func (s *Site) see(ctx context.Context, a ask) (view, error) {
 }
 
 // checked reads and checks a design, in brief without what only --all shows.
-func checked(w Work, brief bool) (*design.File, piece.Report, *fault) {
+func checked(w Work, brief bool) (*design.File, trial.Answer, *fault) {
 	f, err := w.file()
 	if err != nil {
-		return nil, piece.Report{}, faultOf(err)
+		return nil, trial.Answer{}, faultOf(err)
 	}
-	report, err := piece.Check(f.Design, piece.Options{Releases: []float64{}, Brief: brief}) // let go from elsewhere
+	options := check.Options{Releases: []float64{}} // let go from elsewhere
+	var answer trial.Answer
+	if brief {
+		answer.Report, err = check.Check(f.Design, options)
+	} else {
+		answer, err = trial.Check(f.Design, options)
+	}
 	if err != nil {
 		bad := faultOf(f.Explain(err))
 		if entry := faultOf(err); entry.Key != "" {
 			bad.Key = entry.Key
 		}
-		return nil, piece.Report{}, bad
+		return nil, trial.Answer{}, bad
 	}
-	return f, report, nil
+	return f, answer, nil
 }
 
 // watchedOf returns the load of a name, or else the first person, and its motion.
-func watchedOf(r piece.Report, name string) plots.Watched {
+func watchedOf(r check.Report, name string) plots.Watched {
 	w := plots.Watched{Report: r, Load: r.Seated()}
 	for i := range r.Loads {
 		if l := &r.Loads[i]; l.Name == name {
@@ -134,7 +142,7 @@ const watchedFor = 12
 
 // move works out the motion that is asked for, or the usual one to be drawn beside it.
 func (v *view) move(w *plots.Watched, m *motion) *fault {
-	options := piece.RockOptions{Load: w.Load.Name, Duration: watchedFor}
+	options := trial.RockOptions{Load: w.Load.Name, Duration: watchedFor}
 	d := w.Report.Design
 	if m != nil {
 		w.Moving = true
@@ -159,7 +167,7 @@ func (v *view) move(w *plots.Watched, m *motion) *fault {
 		}
 		return nil
 	}
-	rocking, err := w.Report.Follow(options)
+	rocking, err := trial.Follow(w.Report, options)
 	if err != nil {
 		if m != nil {
 			bad := faultOf(err)

@@ -6,21 +6,23 @@ import (
 	"rockerwright/cmd/internal/design"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
+	"rockerwright/sim/trial"
 )
 
 // A Subject is a design and all that was found out about it.
 type Subject struct {
 	Text    string // the design file, with the changes of this report in it
-	Report  piece.Report
-	Rocking *piece.Rocking // nil where nothing rests on which it could rock
+	Answer  trial.Answer
+	Rocking *trial.Rocking // nil where nothing rests on which it could rock
 	Making  words.Making
 	More    []words.Block // of other questions about the same design: what if, sizes
 }
 
 // About gathers what a report says of a design. The error is the design's, explained.
 func About(f *design.File, m words.Making) (Subject, error) {
-	checked, err := piece.Check(f.Design, piece.Options{})
+	checked, err := trial.Check(f.Design, check.Options{})
 	if err != nil {
 		return Subject{}, f.Explain(err)
 	}
@@ -31,9 +33,9 @@ func About(f *design.File, m words.Making) (Subject, error) {
 		}
 	}
 	m.Changes = f.Changes
-	s := Subject{Text: text, Report: checked, Making: m, More: alsoAsked(f)}
-	if l := shown(checked); l != nil {
-		rocking, err := piece.Rock(f.Design, piece.RockOptions{Load: l.Name, Duration: shownTime})
+	s := Subject{Text: text, Answer: checked, Making: m, More: alsoAsked(f)}
+	if l := shown(checked.Report); l != nil {
+		rocking, err := trial.Rock(f.Design, trial.RockOptions{Load: l.Name, Duration: shownTime})
 		if err != nil {
 			return Subject{}, f.Explain(err)
 		}
@@ -47,7 +49,7 @@ const shownTime = 12
 
 // shown returns the load that rocks in a report: the owner's first that stands, else the
 // piece alone; nil where neither does.
-func shown(r piece.Report) *piece.Load {
+func shown(r check.Report) *check.Load {
 	for i := range r.Loads {
 		if l := &r.Loads[i]; !l.Empty && l.Role == piece.Owner && l.Upright() {
 			return l
@@ -61,7 +63,7 @@ func shown(r piece.Report) *piece.Load {
 
 // Write writes the report of one design.
 func Write(w io.Writer, s Subject) error {
-	k := words.Keep(s.Report, s.Rocking, s.Making, s.More)
+	k := words.Keep(s.Answer, s.Rocking, s.Making, s.More)
 	var p page
 	p.begin(k.Tab)
 	p.printf("<header>\n")
@@ -73,7 +75,7 @@ func Write(w io.Writer, s Subject) error {
 	p.blocks(k.Under, 2)
 	p.printf("</section>\n")
 	for _, section := range k.Sections {
-		p.section(section, plots.Pictures(s.Report))
+		p.section(section, plots.Pictures(s.Answer.Report))
 	}
 	p.printf("<section id=\"%s\">\n", k.File.ID)
 	p.heading(2, k.File.Title)
@@ -104,7 +106,7 @@ func (s Subject) side() plots.Picture {
 	if s.Rocking != nil {
 		return plots.RockingView(*s.Rocking)
 	}
-	return plots.SideView(s.Report)
+	return plots.SideView(s.Answer.Report)
 }
 
 // narrow returns the side view for half a page.
@@ -112,5 +114,5 @@ func (s Subject) narrow() plots.Picture {
 	if s.Rocking != nil {
 		return plots.NarrowRockingView(*s.Rocking)
 	}
-	return plots.SideView(s.Report)
+	return plots.SideView(s.Answer.Report)
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -25,7 +26,7 @@ const (
 
 // advice says what limits the piece, what to try next, what was estimated, and how far
 // to trust it.
-func (v voice) advice(r piece.Report, command Command, remarks remarks) []Line {
+func (v voice) advice(r check.Report, command Command, remarks remarks) []Line {
 	var lines []Line
 	if text := v.cause(r.Cause); text != "" && remarks > noCause {
 		lines = append(lines, Line{Text: "What limits it: " + text + "."})
@@ -50,7 +51,7 @@ func (v voice) advice(r piece.Report, command Command, remarks remarks) []Line {
 }
 
 // beyond says which legs stand beyond the rockers.
-func (v voice) beyond(r piece.Report) []Line {
+func (v voice) beyond(r check.Report) []Line {
 	var lines []Line
 	for _, b := range r.Beyond {
 		nose, tail := v.tips()
@@ -68,22 +69,22 @@ func (v voice) beyond(r piece.Report) []Line {
 }
 
 // cause says what limits the worst of the limits.
-func (v voice) cause(c piece.Cause) string {
+func (v voice) cause(c check.Cause) string {
 	nose, tail := v.tips()
 	switch c {
-	case piece.TailLength:
+	case check.TailLength:
 		if v.sideways() {
 			return "the length of the rocker on the left"
 		}
 		return "the length of the " + tail
-	case piece.NoseLength:
+	case check.NoseLength:
 		if v.sideways() {
 			return "the length of the rocker on the right"
 		}
 		return "the length of the " + nose
-	case piece.CurveItself:
+	case check.CurveItself:
 		return "the curve itself (its radius, against the height of the weight)"
-	case piece.RestsTilted:
+	case check.RestsTilted:
 		return "how far it tilts at rest (a larger radius, or the weight nearer the middle)"
 	}
 	return ""
@@ -94,7 +95,7 @@ func (v voice) cause(c piece.Cause) string {
 type Command func(key, value string) string
 
 // try gives one change as a line to type, or what to look at next.
-func (v voice) try(r piece.Report, command Command) Line {
+func (v voice) try(r check.Report, command Command) Line {
 	t := r.Try
 	switch {
 	case t == nil && r.Holds():
@@ -109,7 +110,7 @@ func (v voice) try(r piece.Report, command Command) Line {
 }
 
 // gained says what the tried change does to the worst limit and to the tape.
-func (v voice) gained(t *piece.Try) string {
+func (v voice) gained(t *check.Try) string {
 	_, tail := v.tips()
 	if t.Limit.Name == "rest" {
 		return fmt.Sprintf(" (%s tip %s off the floor)", tail, v.with(t.Tape.TailTip, quantity.Length))

@@ -5,12 +5,14 @@ import (
 	"math"
 
 	"rockerwright/sim"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
+	"rockerwright/sim/trial"
 )
 
 // seating returns the lever arms of published tests, with how far each is to be trusted.
-func (v voice) seating(r piece.Rocking) []Block {
+func (v voice) seating(r trial.Rocking) []Block {
 	if r.Report.ForAChild() {
 		return []Block{{Title: "Lever arms of published tests", Lines: []Line{{Text: "Not tried: the tests that were found load a seat with a grown-up's 600 N (135 lb), and this is a child's " + v.piece() + ". They say nothing of it, either way."}}}}
 	}
@@ -36,7 +38,7 @@ func (v voice) seating(r piece.Rocking) []Block {
 }
 
 // slopes returns a horse on its slope.
-func (v voice) slopes(r piece.Rocking) []Block {
+func (v voice) slopes(r trial.Rocking) []Block {
 	if len(r.Slopes) == 0 {
 		return nil
 	}
@@ -52,7 +54,7 @@ func (v voice) slopes(r piece.Rocking) []Block {
 }
 
 // cradle returns a cradle against the tilts of 5 and 10 degrees, and what its ends limit.
-func (v voice) cradle(r piece.Rocking) []Block {
+func (v voice) cradle(r trial.Rocking) []Block {
 	if v.kind != piece.Cradle {
 		return nil
 	}
@@ -79,7 +81,7 @@ func (v voice) cradle(r piece.Rocking) []Block {
 }
 
 // room says what room the piece needs, and where something is caught.
-func (v voice) room(r piece.Rocking) Block {
+func (v voice) room(r trial.Rocking) Block {
 	n := r.Room
 	_, tail := v.tips()
 	nose, _ := v.tips()
@@ -91,12 +93,12 @@ func (v voice) room(r piece.Rocking) Block {
 	text += "."
 	caught := fmt.Sprintf("At rest the %s tip stands %s and the %s tip %s off the floor; on the way they come down to %s and %s. Along %s of each rocker the gap is less than %s: that is where fingers, toes and tails are caught (1 in is our judgement).",
 		tail, v.with(n.TailAtRest, quantity.Length), nose, v.with(n.NoseAtRest, quantity.Length), v.with(math.Max(0, n.TailLow), quantity.Length), v.with(math.Max(0, n.NoseLow), quantity.Length),
-		v.with(n.Caught, quantity.Length), v.with(piece.CaughtUnder, quantity.Length))
+		v.with(n.Caught, quantity.Length), v.with(trial.CaughtUnder, quantity.Length))
 	return Block{Title: "Room", Lines: []Line{{Text: text}, {Text: caught}}}
 }
 
 // sidewaysBlock returns the margins to the side.
-func (v voice) sidewaysBlock(r piece.Rocking) Block {
+func (v voice) sidewaysBlock(r trial.Rocking) Block {
 	if len(r.Sideways) == 0 {
 		return Block{Title: "Sideways", Lines: []Line{{Text: "Give " + v.trackKeys() + " to learn how near it is to going over sideways."}}}
 	}
@@ -108,14 +110,14 @@ func (v voice) sidewaysBlock(r piece.Rocking) Block {
 		}
 		t.Rows = append(t.Rows, Row{Cells: []string{plain(short(s.Load)), v.shop(s.Angle, quantity.Angle), v.shop(s.Lift, quantity.Length), leans, quantity.Unit(quantity.Length, v.units)}, Bad: s.Angle == 0})
 	}
-	track, _ := r.Report.Design.Track()
+	track, _ := check.Track(r.Report.Design)
 	note := fmt.Sprintf("Floor edges taken %s apart. Leans: how far the balance point of who sits goes to the side, over an arm 0.11 of the stature, at the end of a settee to 250 mm (10 in) from the seat's end; our judgement.",
 		v.with(track, quantity.Length))
 	return Block{Title: "Sideways", Lines: []Line{{Text: note}}, Table: t}
 }
 
 // walks says how the piece walks.
-func (v voice) walks(r piece.Rocking) Block {
+func (v voice) walks(r trial.Rocking) Block {
 	w := r.Walk
 	if w == nil {
 		return Block{Title: "Walks", Lines: []Line{{Text: "Give " + v.trackKeys() + " to learn how unequal rockers walk."}}}
@@ -134,7 +136,7 @@ func (v voice) walks(r piece.Rocking) Block {
 }
 
 // stops says what corners do: blocks and lips.
-func (v voice) stops(r piece.Rocking) []Block {
+func (v voice) stops(r trial.Rocking) []Block {
 	if len(r.Stops) == 0 {
 		return nil
 	}

@@ -4,19 +4,22 @@ import (
 	"fmt"
 	"strings"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
+	"rockerwright/sim/trial"
 )
 
 // page is how many lines a first answer may have.
 const page = 30
 
-// Check returns the sheet of one report. source is the file as its maker calls it,
+// Check returns the sheet of one answer. source is the file as its maker calls it,
 // command what to type for a change to it, changes what was changed for this answer.
 // Where its first page would be longer than a page, what --all says too gives way, one
 // thing after the other; never a hazard, a misfit, a limit that fails or a caution, for which
 // the page grows.
-func Check(r piece.Report, source string, command Command, changes []string) Sheet {
+func Check(a trial.Answer, source string, command Command, changes []string) Sheet {
+	r := a.Report
 	v := voiceOf(r.Design)
 	assemble := func(remarks remarks) Sheet {
 		s := Sheet{Title: v.title(r.Design), Source: source, Blocks: []Block{
@@ -26,7 +29,7 @@ func Check(r piece.Report, source string, command Command, changes []string) She
 			{Table: v.limitTable(v.foremost(r.Limits, remarks))},
 			{Lines: v.advice(r, command, remarks)},
 		}}
-		s.Blocks = append(s.Blocks, v.everything(r)...)
+		s.Blocks = append(s.Blocks, v.everything(a)...)
 		return s
 	}
 	s := assemble(everyRemark)
@@ -37,7 +40,7 @@ func Check(r piece.Report, source string, command Command, changes []string) She
 }
 
 // answer returns the verdict, and over it what was changed for it.
-func (v voice) answer(r piece.Report, changes []string, remarks remarks) []Line {
+func (v voice) answer(r check.Report, changes []string, remarks remarks) []Line {
 	answer := v.verdict(r)
 	if len(changes) == 0 {
 		return answer
@@ -96,7 +99,7 @@ func short(name string) string {
 }
 
 // tape says what can be tested with a tape on the drawing.
-func (v voice) tape(r piece.Report) Line {
+func (v voice) tape(r check.Report) Line {
 	nose, tail := v.tips()
 	return Line{Label: "Rocker", Text: fmt.Sprintf(
 		"tips %s (%s) and %s (%s) off the floor, %s tip to tip. If your drawing says otherwise, stop here.",

@@ -5,7 +5,7 @@ import (
 	"math"
 
 	"rockerwright/sim"
-	"rockerwright/sim/piece"
+	"rockerwright/sim/check"
 	"rockerwright/sim/quantity"
 )
 
@@ -38,8 +38,8 @@ func Differences(columns [2]Column) []Line {
 		return []Line{{Text: fmt.Sprintf("One is a %s, the other a %s: they are asked different things, so only their numbers stand side by side.", v.piece(), voiceOf(b.Design).piece())}}
 	}
 	d := differences{v: v, names: [2]string{called(columns[0]), called(columns[1])}}
-	seated := [2]*piece.Load{a.Seated(), b.Seated()}
-	leaning := [2]*piece.Load{a.Leaning(), b.Leaning()}
+	seated := [2]*check.Load{a.Seated(), b.Seated()}
+	leaning := [2]*check.Load{a.Leaning(), b.Leaning()}
 	d.of(quantity.Length, a.Tape.TailTip, b.Tape.TailTip, "%s has the higher "+d.tail()+" tip: %s against %s off the floor.")
 	if d.stand(seated) {
 		rests := [2]float64{seated[0].SeatFall, seated[1].SeatFall}
@@ -96,7 +96,7 @@ func (d *differences) tail() string {
 func (d *differences) say(text string) { d.lines = append(d.lines, Line{Text: text}) }
 
 // stand reports whether both loads rest, and says where one does not.
-func (d *differences) stand(loads [2]*piece.Load) bool {
+func (d *differences) stand(loads [2]*check.Load) bool {
 	both := true
 	for i, l := range loads {
 		if l.Balance.Outcome != sim.Rocks {

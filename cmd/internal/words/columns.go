@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"strings"
 
-	"rockerwright/sim/piece"
+	"rockerwright/sim/check"
 )
 
 // narrow is how wide the head of a column may be, so that five stand side by side.
@@ -15,7 +15,7 @@ type Column struct {
 	Head   string   // what sets it apart in a sentence: "radius 40 in", or its file
 	Values []string // the same over its column, where By says of what: "40 in"; nil: Head
 	By     []string // the labels of the measures that differ, in the order of their values
-	Report piece.Report
+	Report check.Report
 }
 
 // Columns returns the sheet of several designs side by side, in the units of the first.
@@ -67,7 +67,7 @@ func headsOf(columns []Column, room int) (first, second []string) {
 }
 
 // columnNotes says for whom the columns were read.
-func (v voice) columnNotes(r piece.Report) []Line {
+func (v voice) columnNotes(r check.Report) []Line {
 	text := "Read for the piece alone."
 	if seated, leaning := r.Seated(), r.Leaning(); seated != nil && !seated.Empty {
 		_, column := v.rider()

@@ -5,12 +5,15 @@ import (
 	"math"
 
 	"rockerwright/sim"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
+	"rockerwright/sim/trial"
 )
 
 // everything returns the blocks that are only shown under --all.
-func (v voice) everything(r piece.Report) []Block {
+func (v voice) everything(a trial.Answer) []Block {
+	r := a.Report
 	blocks := v.everyLoad(r)
 	blocks = append(blocks, v.fitTable(r)...)
 	blocks = append(blocks, v.people(r)...)
@@ -20,7 +23,7 @@ func (v voice) everything(r piece.Report) []Block {
 		Block{Title: "Every limit", All: true, Table: v.limitTable(v.ranked(r.Limits))},
 		v.pulls(r),
 	)
-	blocks = append(blocks, v.survives(r)...)
+	blocks = append(blocks, v.survives(a)...)
 	blocks = append(blocks, v.everySwing(r)...)
 	return append(blocks,
 		Block{Title: "What this rests on", All: true, Lines: v.assumptions(r)},
@@ -29,7 +32,7 @@ func (v voice) everything(r piece.Report) []Block {
 }
 
 // everyLoad returns the readings of every load, person by person.
-func (v voice) everyLoad(r piece.Report) []Block {
+func (v voice) everyLoad(r check.Report) []Block {
 	var blocks []Block
 	for _, group := range grouped(r.Loads) {
 		title := "Every load"
@@ -43,7 +46,7 @@ func (v voice) everyLoad(r piece.Report) []Block {
 
 // everySwing returns how long a rock takes by how far it was let go: of the first two loads
 // in full, of all in short.
-func (v voice) everySwing(r piece.Report) []Block {
+func (v voice) everySwing(r check.Report) []Block {
 	var blocks []Block
 	for i := range r.Loads[:min(2, len(r.Loads))] {
 		if l := &r.Loads[i]; l.Balance.Outcome == sim.Rocks && len(l.Swings) > 0 {
@@ -58,8 +61,8 @@ func (v voice) everySwing(r piece.Report) []Block {
 
 // grouped parts loads into groups that fit side by side, each of one person; the piece
 // alone stands with the first.
-func grouped(loads []piece.Load) [][]*piece.Load {
-	var groups [][]*piece.Load
+func grouped(loads []check.Load) [][]*check.Load {
+	var groups [][]*check.Load
 	for i := range loads {
 		last := len(groups) - 1
 		if last < 0 || len(groups[last]) == most || i > 1 && loads[i].Sitter != loads[i-1].Sitter {
@@ -72,7 +75,7 @@ func grouped(loads []piece.Load) [][]*piece.Load {
 }
 
 // pulls returns what a hand at the top of the back must do to tip the piece.
-func (v voice) pulls(r piece.Report) Block {
+func (v voice) pulls(r check.Report) Block {
 	t := &Table{Head: []string{"Pulled backwards at the top of the back", "slowly", "at once and held", ""}}
 	for _, l := range r.Loads {
 		if !math.IsNaN(l.Pull.Slow) {
@@ -89,7 +92,7 @@ func (v voice) pulls(r piece.Report) Block {
 }
 
 // swings returns how long a rock takes by how far the load was let go.
-func (v voice) swings(l *piece.Load) Block {
+func (v voice) swings(l *check.Load) Block {
 	t := &Table{Head: []string{"Let go from", "one rock", "carries to", "friction needed", ""}}
 	for _, s := range l.Swings {
 		from := v.shop(math.Abs(s.Release), quantity.Angle)
@@ -106,7 +109,7 @@ func (v voice) swings(l *piece.Load) Block {
 }
 
 // times returns how long a rock of each load takes, by how far it was let go.
-func (v voice) times(r piece.Report) Block {
+func (v voice) times(r check.Report) Block {
 	t := &Table{Head: []string{"Let go from, degrees"}}
 	for _, s := range r.Loads[0].Swings {
 		t.Head = append(t.Head, v.shop(s.Release, quantity.Angle))
@@ -129,7 +132,7 @@ func (v voice) times(r piece.Report) Block {
 }
 
 // assumptions says on what the numbers stand.
-func (v voice) assumptions(r piece.Report) []Line {
+func (v voice) assumptions(r check.Report) []Line {
 	lines := []Line{
 		{Text: "The piece and the person are one rigid body that rolls on the floor without slipping. No friction of the air, no rolling loss: a real rock dies away. A person who moves, a soft rug and a sliding rocker are outside the model."},
 		{Text: "No published limit for how near a rocking chair may be to going over was found; the limits marked 'our judgement' are ours. Change them under [limits]."},
@@ -172,7 +175,7 @@ func onFlatsOrCorners(r piece.Rocker) bool {
 }
 
 // cautions are the usual ones for the kind of piece. They are no standard.
-func (v voice) cautions(r piece.Report) []Line {
+func (v voice) cautions(r check.Report) []Line {
 	lines := []Line{
 		{Text: "Local codes, the current standards and licensed practice go first. Nothing here was tested; try the dry-fitted piece on a clear floor with someone beside you."},
 	}
@@ -197,7 +200,7 @@ func (v voice) cautions(r piece.Report) []Line {
 }
 
 // Notes returns what a program's user should know of the numbers, a sentence or two each.
-func Notes(r piece.Report) []string {
+func Notes(r check.Report) []string {
 	var notes []string
 	for _, l := range voiceOf(r.Design).assumptions(r) {
 		notes = append(notes, l.Text)

@@ -8,6 +8,7 @@ import (
 	"unicode/utf8"
 
 	"rockerwright/body/person"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -23,7 +24,7 @@ var off = map[string][2]string{
 }
 
 // fitLine says on the first page whether the piece fits its owner, sitting at ease.
-func (v voice) fitLine(r piece.Report) []Line {
+func (v voice) fitLine(r check.Report) []Line {
 	if len(r.Fit) == 0 {
 		return nil
 	}
@@ -56,7 +57,7 @@ func upperFirst(text string) string {
 }
 
 // fitTable returns have, want and change by of each measure.
-func (v voice) fitTable(r piece.Report) []Block {
+func (v voice) fitTable(r check.Report) []Block {
 	if len(r.Fit) == 0 {
 		return nil
 	}
@@ -84,7 +85,7 @@ func (v voice) between(low, high float64) string {
 }
 
 // misfits says who does not fit, and how.
-func (v voice) misfits(r piece.Report) []Line {
+func (v voice) misfits(r check.Report) []Line {
 	var names []string
 	how := map[string][]string{}
 	for _, m := range r.Misfits {
@@ -105,25 +106,25 @@ func (v voice) misfits(r piece.Report) []Line {
 }
 
 // trouble says in what way a seat does not fit.
-func (v voice) trouble(m piece.Misfit) string {
+func (v voice) trouble(m check.Misfit) string {
 	by := v.with(m.By, quantity.Length)
 	switch m.Trouble {
-	case piece.FeetHang:
+	case check.FeetHang:
 		return "feet " + by + " off the floor"
-	case piece.TooWide:
+	case check.TooWide:
 		return "hips " + by + " wider than the seat"
-	case piece.TooDeep:
+	case check.TooDeep:
 		return "seat " + by + " deeper than the thigh"
 	}
-	if m.Trouble == piece.KneesOverChin {
+	if m.Trouble == check.KneesOverChin {
 		return "knees above the chin"
 	}
 	return "knees " + by + " above the hips"
 }
 
 // people returns what was given and what was estimated of each person.
-func (v voice) people(r piece.Report) []Block {
-	var owner *piece.Somebody
+func (v voice) people(r check.Report) []Block {
+	var owner *check.Somebody
 	for i := range r.Somebody {
 		if r.Somebody[i].Role == piece.Owner {
 			owner = &r.Somebody[i]
@@ -159,7 +160,7 @@ func (v voice) people(r piece.Report) []Block {
 }
 
 // postures says how the postures are meant, of those that were checked.
-func postures(r piece.Report) []Line {
+func postures(r check.Report) []Line {
 	meant := map[person.Posture]string{
 		person.Sitting:        "sitting is at ease, shoulders a hand off the back, head up",
 		person.LyingBack:      "lying back is trunk on the back and head behind it",

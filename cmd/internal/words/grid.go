@@ -4,7 +4,7 @@ import (
 	"fmt"
 
 	"rockerwright/sim"
-	"rockerwright/sim/piece"
+	"rockerwright/sim/check"
 	"rockerwright/sim/quantity"
 )
 
@@ -30,7 +30,7 @@ func newGrid(v voice, columns []Column, room int) *grid {
 
 // row adds what a cell says of each design; where there is none, a dash. A row of dashes alone is
 // left out.
-func (g *grid) row(label, unit string, cell func(r piece.Report) string) {
+func (g *grid) row(label, unit string, cell func(r check.Report) string) {
 	cells, there := []string{label}, false
 	for _, c := range g.columns {
 		text := "–"
@@ -46,8 +46,8 @@ func (g *grid) row(label, unit string, cell func(r piece.Report) string) {
 }
 
 // of reads a design by one of its loads; of one that does not rock, what becomes of it.
-func (g *grid) of(choose func(r piece.Report) *piece.Load, cell func(l *piece.Load) string) func(r piece.Report) string {
-	return func(r piece.Report) string {
+func (g *grid) of(choose func(r check.Report) *check.Load, cell func(l *check.Load) string) func(r check.Report) string {
+	return func(r check.Report) string {
 		l := choose(r)
 		switch {
 		case l == nil:
@@ -65,9 +65,9 @@ func (g *grid) length() string { return quantity.Unit(quantity.Length, g.v.units
 // tips adds what can be tested with a tape.
 func (g *grid) tips() {
 	nose, tail := g.v.tips()
-	g.row(tail+" tip up", g.length(), func(r piece.Report) string { return g.v.shop(r.Tape.TailTip, quantity.Length) })
-	g.row(nose+" tip up", g.length(), func(r piece.Report) string { return g.v.shop(r.Tape.NoseTip, quantity.Length) })
-	g.row("tip to tip", g.length(), func(r piece.Report) string { return g.v.shop(r.Tape.TipToTip, quantity.Length) })
+	g.row(tail+" tip up", g.length(), func(r check.Report) string { return g.v.shop(r.Tape.TailTip, quantity.Length) })
+	g.row(nose+" tip up", g.length(), func(r check.Report) string { return g.v.shop(r.Tape.NoseTip, quantity.Length) })
+	g.row("tip to tip", g.length(), func(r check.Report) string { return g.v.shop(r.Tape.TipToTip, quantity.Length) })
 }
 
 // feel adds how it rests and rocks, and how near it is to going over on either side.
@@ -75,23 +75,23 @@ func (g *grid) feel() {
 	v := g.v
 	g.rests()
 	g.rocks()
-	g.row("before going "+v.forwards(), "deg", g.of(piece.Report.Seated, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
-	g.row("  weight must lift", g.length(), g.of(piece.Report.Seated, func(l *piece.Load) string { return v.shop(l.Balance.Forward.Lift, quantity.Length) }))
+	g.row("before going "+v.forwards(), "deg", g.of(check.Report.Seated, func(l *check.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
+	g.row("  weight must lift", g.length(), g.of(check.Report.Seated, func(l *check.Load) string { return v.shop(l.Balance.Forward.Lift, quantity.Length) }))
 	g.holds()
 }
 
 // rocks adds time and push with the owner at ease, and how near it is to going back.
 func (g *grid) rocks() {
 	v := g.v
-	g.row("one rock", "s", g.of(piece.Report.Seated, func(l *piece.Load) string { return fmt.Sprintf("%.2f", l.Balance.Period) }))
-	g.row("push for one degree", quantity.Unit(quantity.Force, v.units), g.of(piece.Report.Seated, v.effort))
-	g.row("before going "+v.backwards(), "deg", g.of(piece.Report.Leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
-	g.row("  weight must lift", g.length(), g.of(piece.Report.Leaning, func(l *piece.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
+	g.row("one rock", "s", g.of(check.Report.Seated, func(l *check.Load) string { return fmt.Sprintf("%.2f", l.Balance.Period) }))
+	g.row("push for one degree", quantity.Unit(quantity.Force, v.units), g.of(check.Report.Seated, v.effort))
+	g.row("before going "+v.backwards(), "deg", g.of(check.Report.Leaning, func(l *check.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
+	g.row("  weight must lift", g.length(), g.of(check.Report.Leaning, func(l *check.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
 }
 
 // holds adds whether all limits hold.
 func (g *grid) holds() {
-	g.row("all limits hold", "", func(r piece.Report) string {
+	g.row("all limits hold", "", func(r check.Report) string {
 		if r.Holds() {
 			return "yes"
 		}
@@ -102,7 +102,7 @@ func (g *grid) holds() {
 // rests adds how the seat falls, empty and with somebody in it.
 func (g *grid) rests() {
 	v := g.v
-	tilt := func(l *piece.Load) string {
+	tilt := func(l *check.Load) string {
 		if l.SeatFall == l.SeatFall { // drawn
 			return v.towards(l.SeatFall)
 		}
@@ -112,10 +112,10 @@ func (g *grid) rests() {
 	if g.columns[0].Report.Design.Seat.Front == 0 {
 		rests = "tilts at rest"
 	}
-	empty := func(r piece.Report) *piece.Load { return &r.Loads[0] }
+	empty := func(r check.Report) *check.Load { return &r.Loads[0] }
 	g.row(rests+", empty", "deg", g.of(empty, tilt))
 	_, column := v.rider()
-	g.row(rests+", "+column, "deg", g.of(piece.Report.Seated, tilt))
+	g.row(rests+", "+column, "deg", g.of(check.Report.Seated, tilt))
 }
 
 // wanted puts a column in front that says what is wanted of each row.

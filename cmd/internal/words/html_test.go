@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
 
@@ -47,7 +48,7 @@ func TestDifferences(t *testing.T) {
 	column := func(head string, change func(d *piece.Design)) Column {
 		d := chair()
 		change(&d)
-		r, err := piece.Check(d, piece.Options{})
+		r, err := check.Check(d, check.Options{})
 		if err != nil {
 			t.Fatal(err)
 		}

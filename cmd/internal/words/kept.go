@@ -5,8 +5,10 @@ import (
 	"strings"
 	"time"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
+	"rockerwright/sim/trial"
 )
 
 // A Kept is the text of a report, in the order in which it is read. Its pictures stand
@@ -42,7 +44,8 @@ type Making struct {
 
 // Keep returns the text of a report. rocking is nil where nothing rests on which it could
 // rock; more are the blocks of other questions about the same design.
-func Keep(r piece.Report, rocking *piece.Rocking, m Making, more []Block) Kept {
+func Keep(a trial.Answer, rocking *trial.Rocking, m Making, more []Block) Kept {
+	r := a.Report
 	v := voiceOf(r.Design)
 	k := Kept{
 		Title: v.title(r.Design),
@@ -62,7 +65,7 @@ func Keep(r piece.Report, rocking *piece.Rocking, m Making, more []Block) Kept {
 		k.Under = append(k.Under, v.matters(*rocking)...)
 	}
 	k.Under = append(k.Under, Block{Title: "Cautions", Lines: v.cautions(r)})
-	k.Sections = v.sections(r, rocking, more)
+	k.Sections = v.sections(a, rocking, more)
 	k.File = Section{ID: "file", Title: "The design file", Blocks: []Block{{Lines: []Line{
 		{Text: "From these lines the " + v.piece() + " can be checked, drawn and built again. Copy them into a plain text file and type:", Type: "rockerwright check " + fileName(m.Source)},
 	}}}}
@@ -84,7 +87,7 @@ func fileName(source string) string {
 
 // matters returns what matters most for the kind: of a cradle its tilts against 5 and 10
 // degrees and what limits them, of a horse its riders on a slope, of a settee one at the end.
-func (v voice) matters(r piece.Rocking) []Block {
+func (v voice) matters(r trial.Rocking) []Block {
 	switch v.kind {
 	case piece.Cradle:
 		return v.cradle(r)
@@ -97,7 +100,7 @@ func (v voice) matters(r piece.Rocking) []Block {
 }
 
 // atTheEnd says how a settee stands with one alone at its end.
-func (v voice) atTheEnd(r piece.Rocking) []Block {
+func (v voice) atTheEnd(r trial.Rocking) []Block {
 	var lines []Line
 	for i := range r.Report.Loads {
 		l := &r.Report.Loads[i]
@@ -124,8 +127,8 @@ func (v voice) atTheEnd(r piece.Rocking) []Block {
 }
 
 // sections returns what follows the first page.
-func (v voice) sections(r piece.Report, rocking *piece.Rocking, more []Block) []Section {
-	survives := v.survives(r)
+func (v voice) sections(a trial.Answer, rocking *trial.Rocking, more []Block) []Section {
+	r, survives := a.Report, v.survives(a)
 	if rocking != nil {
 		survives = append([]Block{{Lines: v.rocked(*rocking)}}, v.hardest(*rocking)...)
 		survives = append(survives, v.besides(*rocking)...)
@@ -151,7 +154,7 @@ func (v voice) sections(r piece.Report, rocking *piece.Rocking, more []Block) []
 }
 
 // checked says who was checked, and how.
-func (v voice) checked(r piece.Report) string {
+func (v voice) checked(r check.Report) string {
 	said := []string{"the " + v.piece() + " empty"}
 	for _, c := range r.Checked() {
 		one := fmt.Sprintf("%s (%s)", cutTo(plain(c.Name), 30), v.with(c.Mass, quantity.Mass))
@@ -164,7 +167,7 @@ func (v voice) checked(r piece.Report) string {
 }
 
 // path says what is drawn beside the piece.
-func (v voice) path(rocking *piece.Rocking) string {
+func (v voice) path(rocking *trial.Rocking) string {
 	if rocking == nil {
 		return "The quartered disc is the balance point of all that is drawn in its colour."
 	}
@@ -181,7 +184,7 @@ func (v voice) armCaption() string {
 }
 
 // sources names where numbers come from that are not the maker's.
-func (v voice) sources(r piece.Report) []Line {
+func (v voice) sources(r check.Report) []Line {
 	var lines []Line
 	if len(r.Somebody) > 0 {
 		lines = append(lines, Line{Text: "People: segments by de Leva (1996), children's by Jensen (1986, 1989); sizes by the ANSUR II survey of soldiers (2012) and the CDC growth charts (2000)."})

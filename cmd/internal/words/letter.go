@@ -4,12 +4,13 @@ import (
 	"fmt"
 	"strings"
 
-	"rockerwright/sim/piece"
+	"rockerwright/sim/check"
+	"rockerwright/sim/trial"
 )
 
 // Letter returns a report as a letter to another maker: what the piece is and does, in the
 // words of the report. The design file goes below it.
-func Letter(r piece.Report, rocking *piece.Rocking, m Making) Sheet {
+func Letter(r check.Report, rocking *trial.Rocking, m Making) Sheet {
 	v := voiceOf(r.Design)
 	s := Sheet{Title: v.title(r.Design), Source: m.Date.Format("2 January 2006")}
 	s.Blocks = []Block{
@@ -40,7 +41,7 @@ func (v voice) changedIn(changes []string) string {
 }
 
 // lessons says what limits a piece and what its maker would try.
-func (v voice) lessons(r piece.Report) []Line {
+func (v voice) lessons(r check.Report) []Line {
 	var lines []Line
 	if text := v.cause(r.Cause); text != "" {
 		lines = append(lines, Line{Text: "What limits it: " + text + "."})
@@ -57,7 +58,7 @@ func (v voice) lessons(r piece.Report) []Line {
 
 // lookedAt says what else was looked at: of a cradle its tilts, of a horse its slope, and
 // the room it takes.
-func (v voice) lookedAt(r piece.Rocking) []Line {
+func (v voice) lookedAt(r trial.Rocking) []Line {
 	var lines []Line
 	for _, b := range append(v.slopes(r), v.cradle(r)...) {
 		lines = append(lines, b.Lines...)

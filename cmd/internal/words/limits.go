@@ -4,21 +4,21 @@ import (
 	"math"
 	"slices"
 
-	"rockerwright/sim/piece"
+	"rockerwright/sim/check"
 	"rockerwright/sim/quantity"
 )
 
 // ranked returns the limits with those that fail first, then those that are nearest to
 // it. Of a load that does not rest only that is listed, of one that does all else.
-func (v voice) ranked(limits []piece.Limit) []piece.Limit {
-	var list []piece.Limit
+func (v voice) ranked(limits []check.Limit) []check.Limit {
+	var list []check.Limit
 	for _, l := range limits {
 		if l.Name == "rest" && l.Holds || l.Name != "rest" && math.IsNaN(l.Got) {
 			continue
 		}
 		list = append(list, l)
 	}
-	slices.SortStableFunc(list, func(a, b piece.Limit) int {
+	slices.SortStableFunc(list, func(a, b check.Limit) int {
 		switch x, y := reserve(a), reserve(b); {
 		case x < y:
 			return -1
@@ -32,8 +32,8 @@ func (v voice) ranked(limits []piece.Limit) []piece.Limit {
 
 // foremost returns the limits for a first page: of each that fails the load on which it fails
 // most, for the verdict names all loads; then the nearest of those that hold, as there is room.
-func (v voice) foremost(limits []piece.Limit, remarks remarks) []piece.Limit {
-	var list []piece.Limit
+func (v voice) foremost(limits []check.Limit, remarks remarks) []check.Limit {
+	var list []check.Limit
 	told := map[string]bool{}
 	for _, l := range v.ranked(limits) {
 		switch {
@@ -46,7 +46,7 @@ func (v voice) foremost(limits []piece.Limit, remarks remarks) []piece.Limit {
 }
 
 // reserve returns by how much a limit holds, as a part of it; below zero it does not.
-func reserve(l piece.Limit) float64 {
+func reserve(l check.Limit) float64 {
 	switch {
 	case l.Name == "rest":
 		return math.Inf(-1)
@@ -57,18 +57,18 @@ func reserve(l piece.Limit) float64 {
 }
 
 // limitTable returns limits as a table: want, got, whose.
-func (v voice) limitTable(limits []piece.Limit) *Table {
+func (v voice) limitTable(limits []check.Limit) *Table {
 	t := &Table{Caption: "What we ask of it", Head: []string{"What we ask", "want", "got", "whose"}}
 	for _, l := range limits {
 		t.Rows = append(t.Rows, v.limitRow(l))
 	}
 	if len(limits) == 0 {
-		t.Rows = append(t.Rows, Row{Cells: []string{"that it stands", "yes", "yes", piece.Physics}})
+		t.Rows = append(t.Rows, Row{Cells: []string{"that it stands", "yes", "yes", check.Physics}})
 	}
 	return t
 }
 
-func (v voice) limitRow(l piece.Limit) Row {
+func (v voice) limitRow(l check.Limit) Row {
 	verdict := "ok"
 	if !l.Holds {
 		verdict = "NO"
@@ -83,7 +83,7 @@ func (v voice) limitRow(l piece.Limit) Row {
 
 // got returns what a limit has. Where rounding to the shop's step would make a failing
 // value look like the one asked, it is given finer.
-func (v voice) got(l piece.Limit) string {
+func (v voice) got(l check.Limit) string {
 	want := l.AtLeast
 	if math.IsNaN(want) {
 		want = l.AtMost

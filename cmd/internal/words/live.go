@@ -3,15 +3,17 @@ package words
 import (
 	"fmt"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/size"
+	"rockerwright/sim/trial"
 )
 
 // Held says in one line whether all limits hold, and of those that do not which.
-func Held(r piece.Report) Line {
+func Held(r check.Report) Line {
 	v := voiceOf(r.Design)
-	var broken []piece.Limit
+	var broken []check.Limit
 	asked := 0
 	for _, l := range v.ranked(r.Limits) {
 		asked++
@@ -32,13 +34,13 @@ func Held(r piece.Report) Line {
 }
 
 // Became says in what a motion ended.
-func Became(r piece.Rocking) string {
+func Became(r trial.Rocking) string {
 	v := voiceOf(r.Report.Design)
 	return upperFirst(plain(short(r.Load.Name))) + ": " + v.became(r).Text
 }
 
 // DoesNotStand says why a load cannot be rocked.
-func DoesNotStand(r piece.Report, l *piece.Load) string {
+func DoesNotStand(r check.Report, l *check.Load) string {
 	return "It cannot be rocked: " + voiceOf(r.Design).whyNot(l) + "."
 }
 

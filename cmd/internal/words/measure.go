@@ -6,13 +6,14 @@ import (
 	"slices"
 	"strings"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/readings"
 )
 
 // Measure returns the sheet of what the readings of a finished piece say.
-func Measure(d piece.Design, f piece.Findings, source string) Sheet {
+func Measure(d piece.Design, f check.Findings, source string) Sheet {
 	v := voiceOf(d)
 	name := d.Title
 	if name == "" {
@@ -32,7 +33,7 @@ func Measure(d piece.Design, f piece.Findings, source string) Sheet {
 }
 
 // values returns each value with its uncertainty and the reading that limits it.
-func (v voice) values(f piece.Findings) *Table {
+func (v voice) values(f check.Findings) *Table {
 	t := &Table{Head: []string{"What the readings say", "value", "uncertain by", "limited by"}}
 	for _, row := range []struct {
 		label string
@@ -121,7 +122,7 @@ var betters = map[string]string{
 }
 
 // better says how to better what limits each value, each advice once.
-func (v voice) better(f piece.Findings) []Line {
+func (v voice) better(f check.Findings) []Line {
 	var said []string
 	for _, value := range []readings.Value{f.Result.Above, f.Result.Ahead, f.Result.Inertia, f.Result.Mass} {
 		advice := betters[value.Limits()]
@@ -180,7 +181,7 @@ func (v voice) reach(x float64) string {
 }
 
 // measured says on a first page which readings are in doubt.
-func (v voice) measured(r piece.Report) []Line {
+func (v voice) measured(r check.Report) []Line {
 	lines := v.disagree(r.Doubts)
 	if r.Curve != nil {
 		for _, line := range v.curve(r.Curve) {

@@ -4,12 +4,14 @@ import (
 	"fmt"
 	"math"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
+	"rockerwright/sim/trial"
 )
 
 // owner returns the page for whoever takes the piece home: no mathematics.
-func (v voice) owner(r piece.Report, rocking *piece.Rocking) Section {
+func (v voice) owner(r check.Report, rocking *trial.Rocking) Section {
 	name := plain(short(r.Design.Title))
 	if name == "" {
 		name = "this " + v.piece()
@@ -29,12 +31,12 @@ func (v voice) owner(r piece.Report, rocking *piece.Rocking) Section {
 }
 
 // whom says who was checked: the lightest and the heaviest.
-func (v voice) whom(r piece.Report) string {
+func (v voice) whom(r check.Report) string {
 	list := r.Checked()
 	if len(list) == 0 {
 		return "Nobody: only the empty " + v.piece() + " was checked. Ask the maker before anybody uses it."
 	}
-	named := func(c piece.Checked) string {
+	named := func(c check.Checked) string {
 		return fmt.Sprintf("%s of %s", cutTo(plain(c.Name), 40), v.with(c.Mass, quantity.Mass))
 	}
 	light, heavy := list[0], list[len(list)-1]
@@ -64,7 +66,7 @@ func (v voice) whom(r piece.Report) string {
 }
 
 // shouldRest says what the owner can see of the rest with a tape, empty and still.
-func (v voice) shouldRest(r piece.Report) string {
+func (v voice) shouldRest(r check.Report) string {
 	empty := &r.Loads[0]
 	if !empty.Upright() {
 		return "Empty, it does not stand by itself. Ask the maker before you use it."
@@ -82,7 +84,7 @@ func (v voice) shouldRest(r piece.Report) string {
 }
 
 // where says on what floor it stands, and the room it takes.
-func (v voice) where(rocking *piece.Rocking) string {
+func (v voice) where(rocking *trial.Rocking) string {
 	text := "On a hard, level floor. A thick rug, a slope, a porch laid to shed the rain or a gap between boards changes how it rests and how near it is to going over. Not by stairs, a step, a hearth or the edge of a porch."
 	if rocking == nil || math.IsNaN(rocking.Room.Behind) {
 		return text
@@ -91,7 +93,7 @@ func (v voice) where(rocking *piece.Rocking) string {
 }
 
 // reaches says how far a piece reaches on both sides while it rocks.
-func (v voice) reaches(r piece.Rocking) string {
+func (v voice) reaches(r trial.Rocking) string {
 	behind, ahead := "behind", "ahead"
 	switch {
 	case v.sideways():

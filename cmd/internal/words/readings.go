@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"rockerwright/sim"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -14,8 +15,8 @@ const most = 4
 
 // readings returns the table of what a level, a watch and a spring scale show at each
 // rest: the piece empty, then the owner's loads.
-func (v voice) readings(r piece.Report, remarks remarks) Block {
-	shown := []*piece.Load{&r.Loads[0]}
+func (v voice) readings(r check.Report, remarks remarks) Block {
+	shown := []*check.Load{&r.Loads[0]}
 	owner, others, _ := v.byRole(r.Loads)
 	if len(owner) < 2 {
 		owner = append(owner, others...)
@@ -35,10 +36,10 @@ func (v voice) readings(r piece.Report, remarks remarks) Block {
 }
 
 // readingsOf returns the readings of some loads, one a column, as many as the remarks have room for.
-func (v voice) readingsOf(d piece.Design, loads []*piece.Load, remarks remarks) *Table {
+func (v voice) readingsOf(d piece.Design, loads []*check.Load, remarks remarks) *Table {
 	t := &Table{}
 	t.Over, t.Head = v.heads(loads)
-	row := func(label, unit string, cell func(l *piece.Load) string) {
+	row := func(label, unit string, cell func(l *check.Load) string) {
 		cells := []string{label}
 		for _, l := range loads {
 			if l.Balance.Outcome != sim.Rocks {
@@ -51,32 +52,32 @@ func (v voice) readingsOf(d piece.Design, loads []*piece.Load, remarks remarks) 
 	}
 	length := quantity.Unit(quantity.Length, v.units)
 	if d.Seat.Front > 0 {
-		row("seat falls back", "degrees", func(l *piece.Load) string { return v.towards(l.SeatFall) })
+		row("seat falls back", "degrees", func(l *check.Load) string { return v.towards(l.SeatFall) })
 	}
 	if d.Back.Height > 0 {
-		row("back leans from plumb", "degrees", func(l *piece.Load) string { return v.towards(l.BackRecline) })
+		row("back leans from plumb", "degrees", func(l *check.Load) string { return v.towards(l.BackRecline) })
 	}
 	if d.Seat.Front == 0 {
-		row("tilts at rest", "degrees", func(l *piece.Load) string { return v.towards(l.Balance.Rest.Tilt) })
+		row("tilts at rest", "degrees", func(l *check.Load) string { return v.towards(l.Balance.Rest.Tilt) })
 	}
-	row("one rock, there+back", "seconds", func(l *piece.Load) string { return v.seconds(l.Balance.Period) })
+	row("one rock, there+back", "seconds", func(l *check.Load) string { return v.seconds(l.Balance.Period) })
 	if _, known := d.TopOfBack(); known && remarks > noPush {
 		row("push for one degree", quantity.Unit(quantity.Force, v.units)+", at top", v.effort)
 	}
-	row("before going "+strings.TrimPrefix(v.backwards(), "to the "), "degrees", func(l *piece.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) })
-	lift := func(of func(l *piece.Load) float64) {
+	row("before going "+strings.TrimPrefix(v.backwards(), "to the "), "degrees", func(l *check.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) })
+	lift := func(of func(l *check.Load) float64) {
 		if remarks > noLift {
-			row("  its weight must lift", length, func(l *piece.Load) string { return v.shop(of(l), quantity.Length) })
+			row("  its weight must lift", length, func(l *check.Load) string { return v.shop(of(l), quantity.Length) })
 		}
 	}
-	lift(func(l *piece.Load) float64 { return l.Balance.Back.Lift })
-	row("before going "+strings.TrimPrefix(v.forwards(), "to the "), "degrees", func(l *piece.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) })
-	lift(func(l *piece.Load) float64 { return l.Balance.Forward.Lift })
+	lift(func(l *check.Load) float64 { return l.Balance.Back.Lift })
+	row("before going "+strings.TrimPrefix(v.forwards(), "to the "), "degrees", func(l *check.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) })
+	lift(func(l *check.Load) float64 { return l.Balance.Forward.Lift })
 	return t
 }
 
 // effort writes the push for one degree, or that the hilltop is nearer than that.
-func (v voice) effort(l *piece.Load) string {
+func (v voice) effort(l *check.Load) string {
 	if l.Balance.Back.Angle <= math.Pi/180 {
 		return "goes over"
 	}
@@ -85,7 +86,7 @@ func (v voice) effort(l *piece.Load) string {
 
 // heads returns the names of loads in one line or two, as the heads of columns: of one
 // person what follows the name, of several the names. With one line, over is nil.
-func (v voice) heads(loads []*piece.Load) (over, head []string) {
+func (v voice) heads(loads []*check.Load) (over, head []string) {
 	one := true
 	for _, l := range loads {
 		one = one && (l.Empty || l.Sitter == loads[len(loads)-1].Sitter)
@@ -132,7 +133,7 @@ func cutTo(text string, room int) string {
 }
 
 // wanted returns what a limit asks.
-func (v voice) wanted(l piece.Limit) string {
+func (v voice) wanted(l check.Limit) string {
 	if !math.IsNaN(l.AtMost) {
 		return "at most " + v.with(l.AtMost, l.Kind)
 	}

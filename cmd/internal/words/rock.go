@@ -10,40 +10,41 @@ import (
 	"rockerwright/sim/motion"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
+	"rockerwright/sim/trial"
 )
 
 // Rock returns the sheet of what happens when a piece is rocked, pushed and tried.
-func Rock(r piece.Rocking, source string) Sheet {
+func Rock(r trial.Rocking, source string) Sheet {
 	v := voiceOf(r.Report.Design)
 	s := Sheet{Title: v.title(r.Report.Design), Source: source}
 	s.Blocks = append(s.Blocks, Block{Lines: v.rocked(r)})
 	s.Blocks = append(s.Blocks, v.tried(r)...)
 	s.Blocks = append(s.Blocks, Block{Lines: []Line{
-		{Text: "The piece and whoever sits in it are one rigid body that rolls without slipping; sliding, a rug's softness and people who move on are outside the model. Shoves last " + v.seconds(piece.ShoveTime) + " s (our judgement)."},
+		{Text: "The piece and whoever sits in it are one rigid body that rolls without slipping; sliding, a rug's softness and people who move on are outside the model. Shoves last " + v.seconds(trial.ShoveTime) + " s (our judgement)."},
 		v.disclaimer(),
 	}})
 	return s
 }
 
 // tried returns all that was tried beside the motion, and what room it takes.
-func (v voice) tried(r piece.Rocking) []Block {
+func (v voice) tried(r trial.Rocking) []Block {
 	blocks := v.hardest(r)
 	blocks = append(append(blocks, v.slopes(r)...), v.cradle(r)...)
 	return append(blocks, v.besides(r)...)
 }
 
 // hardest returns how hard it was tried.
-func (v voice) hardest(r piece.Rocking) []Block {
+func (v voice) hardest(r trial.Rocking) []Block {
 	return append(append(v.survivals(r), v.fates(r)...), v.seating(r)...)
 }
 
 // besides returns what room the piece takes, and what else it does on its floor.
-func (v voice) besides(r piece.Rocking) []Block {
+func (v voice) besides(r trial.Rocking) []Block {
 	return append([]Block{v.room(r), v.sidewaysBlock(r), v.walks(r)}, v.stops(r)...)
 }
 
 // rocked says what became of the motion that was asked for.
-func (v voice) rocked(r piece.Rocking) []Line {
+func (v voice) rocked(r trial.Rocking) []Line {
 	d, t := r.Report.Design, r.Trace
 	rest := r.Load.Balance.Rest.Tilt
 	how := "let go " + v.degrees(math.Abs(r.Start.Tilt-rest)) + " from its rest"
@@ -79,7 +80,7 @@ func (v voice) rocked(r piece.Rocking) []Line {
 }
 
 // became says how the motion ended.
-func (v voice) became(r piece.Rocking) Line {
+func (v voice) became(r trial.Rocking) Line {
 	t := r.Trace
 	turns := 0
 	for _, e := range t.Events {
@@ -124,12 +125,12 @@ func (v voice) letsGo(tilt, needs, has float64) string {
 }
 
 // survivals returns the hardest that each load comes back from.
-func (v voice) survivals(r piece.Rocking) []Block {
+func (v voice) survivals(r trial.Rocking) []Block {
 	if len(r.Survivals) == 0 {
 		return nil
 	}
 	back, forward := strings.TrimPrefix(v.backwards(), "to the "), strings.TrimPrefix(v.forwards(), "to the ")
-	if !slices.ContainsFunc(r.Survivals, func(s piece.Survival) bool { return !math.IsNaN(s.Shove) }) { // nowhere to push
+	if !slices.ContainsFunc(r.Survivals, func(s trial.Survival) bool { return !math.IsNaN(s.Shove) }) { // nowhere to push
 		t := &Table{Caption: "Largest tilts, load by load", Over: []string{"", "let go", "let go", ""}, Head: []string{"WHAT IT SURVIVES", back, forward, ""}}
 		for _, s := range r.Survivals {
 			t.Rows = append(t.Rows, Row{Cells: []string{plain(short(s.Load)), v.shop(s.Back, quantity.Angle), v.shop(s.Forward, quantity.Angle), ""}})
@@ -147,14 +148,14 @@ func (v voice) survivals(r piece.Rocking) []Block {
 }
 
 // ends says in a cell what ends the least shove.
-func (v voice) ends(s piece.Survival) string {
+func (v voice) ends(s trial.Survival) string {
 	if s.EndedBy == "" {
 		return "–"
 	}
 	return strings.TrimPrefix(v.inKind(s.EndedBy), "goes ")
 }
 
-func (v voice) survived(s piece.Survival) []string {
+func (v voice) survived(s trial.Survival) []string {
 	shove := v.with(s.Shove, quantity.Force)
 	if s.ShoveNone && !math.IsNaN(s.Shove) {
 		shove = "over " + shove
@@ -164,7 +165,7 @@ func (v voice) survived(s piece.Survival) []string {
 
 // fates returns the other trials: of each load those that end badly, and of the first that
 // was tried all.
-func (v voice) fates(r piece.Rocking) []Block {
+func (v voice) fates(r trial.Rocking) []Block {
 	t := &Table{Head: []string{"Tried", "outcome", "kept", "lift"}}
 	for i, s := range r.Survivals {
 		for _, f := range s.Fates {
@@ -178,18 +179,18 @@ func (v voice) fates(r piece.Rocking) []Block {
 	if len(t.Rows) == 0 {
 		return nil
 	}
-	note := "Of the first load all trials, of the others those that end badly. Drops in: falls " + v.with(piece.DropHeight, quantity.Length) + " on to the empty piece at its rest (our judgement). Kept: degrees to the hilltop at the nearest; lift: how much of it was used."
+	note := "Of the first load all trials, of the others those that end badly. Drops in: falls " + v.with(trial.DropHeight, quantity.Length) + " on to the empty piece at its rest (our judgement). Kept: degrees to the hilltop at the nearest; lift: how much of it was used."
 	return []Block{{Title: "Other trials", Table: t}, {Lines: []Line{{Text: note}}}}
 }
 
 // survives is the block of check: what the worst of the loads comes back from.
-func (v voice) survives(r piece.Report) []Block {
-	s := r.Survives
+func (v voice) survives(a trial.Answer) []Block {
+	s := a.Survives
 	if s == nil {
 		return nil
 	}
 	cells := v.survived(*s)
-	shove := fmt.Sprintf("a shove of %s at the top of the back for %s s ends it (%s)", cells[2], v.seconds(piece.ShoveTime), s.EndedBy)
+	shove := fmt.Sprintf("a shove of %s at the top of the back for %s s ends it (%s)", cells[2], v.seconds(trial.ShoveTime), s.EndedBy)
 	if s.ShoveNone {
 		shove = "no shove that was tried at the top of the back takes it over"
 	}
@@ -203,7 +204,7 @@ func (v voice) survives(r piece.Report) []Block {
 		case sim.Rocks:
 			lines = append(lines, Line{Text: fmt.Sprintf("%s: comes back, %s to spare.", upperFirst(v.inKind(f.Name)), v.degrees(f.Margin))})
 		case sim.FloorLetsGo:
-			lines = append(lines, Line{Text: upperFirst(v.inKind(f.Name)) + ": " + v.letsGo(f.Tilt, f.Needs, r.Loads[0].Rig.Floor.Friction), Bad: true})
+			lines = append(lines, Line{Text: upperFirst(v.inKind(f.Name)) + ": " + v.letsGo(f.Tilt, f.Needs, a.Loads[0].Rig.Floor.Friction), Bad: true})
 		default:
 			lines = append(lines, Line{Text: upperFirst(v.inKind(f.Name)) + ": " + v.inKind(f.Outcome.String()) + ".", Bad: true})
 		}

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/size"
@@ -175,7 +176,7 @@ func (v voice) binds(p size.Proposal) []Line {
 }
 
 // part returns the part of a rocker that sets a limit.
-func (v voice) part(p size.Proposal, l piece.Limit) string {
+func (v voice) part(p size.Proposal, l check.Limit) string {
 	nose, tail := v.tips()
 	for i := range p.Report.Loads {
 		load := &p.Report.Loads[i]
@@ -218,9 +219,9 @@ func (v voice) sizedTable(target piece.Target, found, others []size.Proposal) *T
 	g := newGrid(v, columns, 8)
 	g.table.Caption = "The rockers that were found, beside what is wanted"
 	v.rockerRows(g)
-	g.row("tip to tip", g.length(), func(r piece.Report) string { return v.shop(r.Tape.TipToTip, quantity.Length) })
+	g.row("tip to tip", g.length(), func(r check.Report) string { return v.shop(r.Tape.TipToTip, quantity.Length) })
 	g.rests()
-	g.row("back leans, seated", "deg", g.of(piece.Report.Seated, func(l *piece.Load) string { return v.shop(l.BackRecline, quantity.Angle) }))
+	g.row("back leans, seated", "deg", g.of(check.Report.Seated, func(l *check.Load) string { return v.shop(l.BackRecline, quantity.Angle) }))
 	g.rocks()
 	cells := []string{"one rock from 8 deg"}
 	for _, e := range even {

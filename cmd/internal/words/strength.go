@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"rockerwright/body"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -12,7 +13,7 @@ import (
 const noTest = "Not a strength test: straight-grained, dry wood of the middle of its kind, pressed once and gently. Joints, knots, screw holes, shock and years of rocking are not in it."
 
 // gives returns how a back of braces yields, load by load; nothing where it is stiff.
-func (v voice) gives(r piece.Report) []Block {
+func (v voice) gives(r check.Report) []Block {
 	t := &Table{Head: []string{"Leaning on the back", "presses", "yields", "leans on by", "of the strength"}}
 	for _, l := range r.Loads {
 		if g := l.Give; g != nil {
@@ -37,7 +38,7 @@ func (v voice) gives(r piece.Report) []Block {
 
 // bends returns how the rockers bend with the heaviest load on one end; nothing where
 // their sizes are not given.
-func (v voice) bends(r piece.Report) []Block {
+func (v voice) bends(r check.Report) []Block {
 	if len(r.Bending) == 0 {
 		return nil
 	}
@@ -62,7 +63,7 @@ func (v voice) bends(r piece.Report) []Block {
 	return []Block{{Title: "The rockers bend", All: true, Table: t}, {All: true, Lines: lines}}
 }
 
-func ofStrength(s piece.Section) string {
+func ofStrength(s check.Section) string {
 	return percent(s.Least) + " to " + percent(s.Most)
 }
 
@@ -75,7 +76,7 @@ func percent(x float64) string { return fmt.Sprintf("%.0f %%", x*100) }
 
 // weak says on the first page and to the owner where a share of the strength of clear wood may pass the
 // whole of it: the braces of the back, and the rockers, at their short grain where they are sawn.
-func (v voice) weak(r piece.Report) []Line {
+func (v voice) weak(r check.Report) []Line {
 	warn := func(what, who, share string) Line {
 		return Line{Text: fmt.Sprintf("WOOD: %s, with %s %s of the bending strength of clear wood. Joints are not looked at.", what, who, share), Bad: true}
 	}

@@ -9,12 +9,13 @@ import (
 	"rockerwright/body/person"
 	"rockerwright/rocker"
 	"rockerwright/sim"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
 
 // verdict returns the three blocks of the answer: the owner, others, hazards.
-func (v voice) verdict(r piece.Report) []Line {
+func (v voice) verdict(r check.Report) []Line {
 	var lines []Line
 	empty := &r.Loads[0]
 	if !empty.Upright() {
@@ -45,7 +46,7 @@ func (v voice) verdict(r piece.Report) []Line {
 }
 
 // byRole parts the loads with a person.
-func (v voice) byRole(loads []piece.Load) (owner, others, hazards []*piece.Load) {
+func (v voice) byRole(loads []check.Load) (owner, others, hazards []*check.Load) {
 	for i := range loads {
 		l := &loads[i]
 		switch {
@@ -62,7 +63,7 @@ func (v voice) byRole(loads []piece.Load) (owner, others, hazards []*piece.Load)
 }
 
 // group says how it stands with a group of loads.
-func (v voice) group(label string, loads []*piece.Load, r piece.Report) Line {
+func (v voice) group(label string, loads []*check.Load, r check.Report) Line {
 	if len(loads) == 0 {
 		return Line{Label: label + ":", Text: "nobody is given in this design: add [sitter]."}
 	}
@@ -84,7 +85,7 @@ func (v voice) group(label string, loads []*piece.Load, r piece.Report) Line {
 	if len(wrong) > 0 {
 		return Line{Label: label + ":", Text: strings.Join(wrong, "; ") + ".", Bad: true}
 	}
-	back := piece.LeastBack(loads)
+	back := check.LeastBack(loads)
 	if label == "OTHERS" && back.Balance.Back.Exists() {
 		return Line{Label: label + ":", Text: fmt.Sprintf("all keep the limits; least: %s, %s.", plain(short(back.Name)), v.degrees(back.Balance.Back.Angle))}
 	}
@@ -107,8 +108,8 @@ func (v voice) group(label string, loads []*piece.Load, r piece.Report) Line {
 }
 
 // fallenOf returns the loads, out of some of which a rest is asked, that have none.
-func fallenOf(loads []*piece.Load) []*piece.Load {
-	var fallen []*piece.Load
+func fallenOf(loads []*check.Load) []*check.Load {
+	var fallen []*check.Load
 	for _, l := range loads {
 		if l.Asked() && !l.Upright() {
 			fallen = append(fallen, l)
@@ -118,8 +119,8 @@ func fallenOf(loads []*piece.Load) []*piece.Load {
 }
 
 // failingOf returns the loads, out of some, that rest and on which a limit does not hold.
-func failingOf(loads []*piece.Load, limits []piece.Limit) []*piece.Load {
-	var failing []*piece.Load
+func failingOf(loads []*check.Load, limits []check.Limit) []*check.Load {
+	var failing []*check.Load
 	for _, l := range loads {
 		for _, limit := range limits {
 			if !limit.Holds && limit.Load == l.Name && l.Upright() && !slices.Contains(failing, l) {
@@ -131,8 +132,8 @@ func failingOf(loads []*piece.Load, limits []piece.Limit) []*piece.Load {
 }
 
 // names returns what some loads of a group are called: where the owner is all of it, the postures.
-func (v voice) names(loads, group []*piece.Load) []string {
-	alone := !slices.ContainsFunc(group, func(l *piece.Load) bool { return l.Role != piece.Owner || l.Sitter != group[0].Sitter })
+func (v voice) names(loads, group []*check.Load) []string {
+	alone := !slices.ContainsFunc(group, func(l *check.Load) bool { return l.Role != piece.Owner || l.Sitter != group[0].Sitter })
 	var names []string
 	for _, l := range loads {
 		name := plain(short(l.Name))
@@ -145,7 +146,7 @@ func (v voice) names(loads, group []*piece.Load) []string {
 }
 
 // named joins the names of loads, and the verb that goes with them.
-func (v voice) named(loads, group []*piece.Load) string {
+func (v voice) named(loads, group []*check.Load) string {
 	names := v.names(loads, group)
 	if len(names) > 1 {
 		return list(names) + " are"
@@ -154,7 +155,7 @@ func (v voice) named(loads, group []*piece.Load) string {
 }
 
 // stands says how a load rests and how long it rocks.
-func (v voice) stands(l *piece.Load) string {
+func (v voice) stands(l *check.Load) string {
 	tilt := l.Balance.Rest.Tilt
 	way := v.backwards()
 	if tilt < 0 {
@@ -176,7 +177,7 @@ func (v voice) stands(l *piece.Load) string {
 }
 
 // hazards says what hazards do to the piece, those that take it over first; nothing is asked of them.
-func (v voice) hazards(loads, owner []*piece.Load) Line {
+func (v voice) hazards(loads, owner []*check.Load) Line {
 	var over, said []string
 	for _, l := range loads {
 		b, name := l.Balance, plain(short(l.Name))
@@ -201,7 +202,7 @@ func (v voice) hazards(loads, owner []*piece.Load) Line {
 }
 
 // whyNot says why a load has no rest.
-func (v voice) whyNot(l *piece.Load) string {
+func (v voice) whyNot(l *check.Load) string {
 	who := "it"
 	if !l.Empty {
 		who = plain(short(l.Name)) + ": it"

@@ -12,8 +12,10 @@ import (
 
 	"rockerwright/body/person"
 	"rockerwright/sim"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
+	"rockerwright/sim/trial"
 )
 
 const (
@@ -41,7 +43,7 @@ func chair() piece.Design {
 // said returns the first page about a design, or all of it.
 func said(t *testing.T, d piece.Design, all bool) string {
 	t.Helper()
-	r, err := piece.Check(d, piece.Options{})
+	r, err := trial.Check(d, check.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -115,20 +117,20 @@ func TestNothingWrongIsLeftOut(t *testing.T) {
 	pages, longer := 0, 0
 	for n := range 400 {
 		d := anyDesign(rng)
-		r, err := piece.Check(d, piece.Options{Brief: true})
+		r, err := check.Check(d, check.Options{})
 		if err != nil {
 			t.Fatal(err)
 		}
 		text := said(t, d, false)
 		flat := strings.Join(strings.Fields(text), " ")
 		v := voiceOf(d)
-		name := func(l *piece.Load) string {
+		name := func(l *check.Load) string {
 			owner, _, _ := v.byRole(r.Loads)
 			if l.Posture == person.ArmsBehindHead {
 				return l.Posture.String()
 			}
 			if l.Role == piece.Owner {
-				return v.names([]*piece.Load{l}, owner)[0]
+				return v.names([]*check.Load{l}, owner)[0]
 			}
 			return l.Name
 		}
@@ -137,7 +139,7 @@ func TestNothingWrongIsLeftOut(t *testing.T) {
 			if l.Role == piece.Hazard && !l.Empty && l.Balance.Outcome == sim.NoRest && !strings.Contains(flat, name(l)+": goes over") {
 				t.Errorf("design %d: %q takes it over, and is not named\n%s", n, l.Name, text)
 			}
-			if len(failingOf([]*piece.Load{l}, r.Limits))+len(fallenOf([]*piece.Load{l})) > 0 && !strings.Contains(flat, name(l)) {
+			if len(failingOf([]*check.Load{l}, r.Limits))+len(fallenOf([]*check.Load{l})) > 0 && !strings.Contains(flat, name(l)) {
 				t.Errorf("design %d: %q fails a limit, and is not named\n%s", n, l.Name, text)
 			}
 		}
@@ -177,7 +179,7 @@ func TestWeakWood(t *testing.T) {
 	for made, warned := range map[piece.Made]bool{piece.Sawn: true, piece.Laminated: false, piece.Steamed: false, 0: false} {
 		d := chair()
 		d.Rocker.Wood, d.Rocker.Depth, d.Rocker.Width, d.Rocker.Made = "black walnut", 1.75*inch, 1.25*inch, made
-		r, err := piece.Check(d, piece.Options{Brief: true})
+		r, err := check.Check(d, check.Options{})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -257,7 +259,7 @@ func TestColumnsHold(t *testing.T) {
 	for _, radius := range []float64{36, 39, 42, 48, 20} {
 		d := chair()
 		d.Rocker.Radius = radius * inch
-		r, err := piece.Check(d, piece.Options{})
+		r, err := check.Check(d, check.Options{})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -279,7 +281,7 @@ func TestColumnsHold(t *testing.T) {
 
 // TestBoldIsNotTheOnlyCarrier holds that without bold the same words are there.
 func TestBoldIsNotTheOnlyCarrier(t *testing.T) {
-	r, err := piece.Check(chair(), piece.Options{})
+	r, err := trial.Check(chair(), check.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -311,19 +313,19 @@ func TestRockSays(t *testing.T) {
 	for _, tt := range []struct {
 		name    string
 		change  func(d *piece.Design)
-		options piece.RockOptions
+		options trial.RockOptions
 		want    []string
 	}{
-		{"rocks", func(d *piece.Design) { d.Floor.Surface = piece.Boards }, piece.RockOptions{}, []string{"on boards", "still rocking after 30 s", "WHAT IT SURVIVES", "Not a test certificate", "read in the text", "second-hand", "from memory", "SIDEWAYS", "does not walk", "equal enough"}},
-		{"slips", func(d *piece.Design) { d.Floor.Friction = 0.05 }, piece.RockOptions{From: 0.2}, []string{"The floor lets go at", "floor has 0.05", "sliding is outside the model"}},
-		{"over", func(*piece.Design) {}, piece.RockOptions{From: 1}, []string{"It goes over backwards, at once"}},
-		{"lifts off", func(*piece.Design) {}, piece.RockOptions{Rate: 300 * math.Pi / 180}, []string{"The rocker lifts off after 0.", "what comes then is outside the model"}},
-		{"settles", func(d *piece.Design) { d.Floor.Rolling = 0.01 }, piece.RockOptions{}, []string{"is at rest after", "falls to half in"}},
-		{"cradle", func(d *piece.Design) { d.Kind = piece.Cradle }, piece.RockOptions{}, []string{"AGAINST 5 AND 10 DEGREES", "nothing before that stops it"}},
+		{"rocks", func(d *piece.Design) { d.Floor.Surface = piece.Boards }, trial.RockOptions{}, []string{"on boards", "still rocking after 30 s", "WHAT IT SURVIVES", "Not a test certificate", "read in the text", "second-hand", "from memory", "SIDEWAYS", "does not walk", "equal enough"}},
+		{"slips", func(d *piece.Design) { d.Floor.Friction = 0.05 }, trial.RockOptions{From: 0.2}, []string{"The floor lets go at", "floor has 0.05", "sliding is outside the model"}},
+		{"over", func(*piece.Design) {}, trial.RockOptions{From: 1}, []string{"It goes over backwards, at once"}},
+		{"lifts off", func(*piece.Design) {}, trial.RockOptions{Rate: 300 * math.Pi / 180}, []string{"The rocker lifts off after 0.", "what comes then is outside the model"}},
+		{"settles", func(d *piece.Design) { d.Floor.Rolling = 0.01 }, trial.RockOptions{}, []string{"is at rest after", "falls to half in"}},
+		{"cradle", func(d *piece.Design) { d.Kind = piece.Cradle }, trial.RockOptions{}, []string{"AGAINST 5 AND 10 DEGREES", "nothing before that stops it"}},
 	} {
 		d := chair()
 		tt.change(&d)
-		r, err := piece.Rock(d, tt.options)
+		r, err := trial.Rock(d, tt.options)
 		if err != nil {
 			t.Fatalf("%s: %v", tt.name, err)
 		}
@@ -366,7 +368,7 @@ func TestLetsGoInWords(t *testing.T) {
 func TestNoPushBeyondTheHilltop(t *testing.T) {
 	v := voiceOf(chair())
 	for margin, want := range map[float64]string{0.5: "goes over", 1: "goes over", 1.5: "2 1/4"} {
-		l := &piece.Load{Balance: sim.Balance{Back: sim.Margin{Angle: margin * math.Pi / 180}}, Pull: sim.Pull{EffortBack: 2.25 * pound * sim.Gravity}}
+		l := &check.Load{Balance: sim.Balance{Back: sim.Margin{Angle: margin * math.Pi / 180}}, Pull: sim.Pull{EffortBack: 2.25 * pound * sim.Gravity}}
 		if got := v.effort(l); got != want {
 			t.Errorf("with %v degrees to the hilltop the push is %q, want %q", margin, got, want)
 		}

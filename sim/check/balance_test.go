@@ -1,0 +1,96 @@
+package check
+
+import (
+	"slices"
+	"testing"
+
+	"rockerwright/sim/quantity"
+)
+
+// TestCompanyIsCheck holds that a company in a changed design finds what Check finds.
+func TestCompanyIsCheck(t *testing.T) {
+	company, err := SittersOf(sized())
+	if err != nil {
+		t.Fatal(err)
+	}
+	d := sized()
+	d.Rocker.Radius, d.Seat.Front, d.Seat.RearCut = 40*quantity.In, 17*quantity.In, quantity.In/4
+	want, err := Check(d, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	got, err := company.Balance(d)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(got.Limits) != len(want.Limits) || len(got.Limits) < 10 {
+		t.Fatalf("%d limits, want %d", len(got.Limits), len(want.Limits))
+	}
+	for i, l := range got.Limits {
+		if l.Got != want.Limits[i].Got || l.Load != want.Limits[i].Load {
+			t.Errorf("%+v, want %+v", l, want.Limits[i])
+		}
+	}
+	for i := range got.Loads {
+		l := &got.Loads[i]
+		w := find(t, want, l.Name)
+		if l.Balance != w.Balance || l.SeatFall != w.SeatFall || l.BackRecline != w.BackRecline || l.Pull.EffortBack != w.Pull.EffortBack {
+			t.Errorf("%s: %+v, want %+v", l.Name, l.Balance, w.Balance)
+		}
+	}
+}
+
+func BenchmarkCompany(b *testing.B) {
+	d := sized()
+	company, err := SittersOf(d)
+	if err != nil {
+		b.Fatal(err)
+	}
+	b.ReportAllocs()
+	for b.Loop() {
+		if r, err := company.Balance(d); err != nil || len(r.Limits) == 0 {
+			b.Fatal(err)
+		}
+	}
+}
+
+// TestDeciding holds that whoever decides is asked the same, and that nobody is left out where
+// every tilt is asked.
+func TestDeciding(t *testing.T) {
+	d := sized()
+	company, err := SittersOf(d)
+	if err != nil {
+		t.Fatal(err)
+	}
+	all, err := company.Balance(d)
+	if err != nil {
+		t.Fatal(err)
+	}
+	few, err := company.Deciding(d).Balance(d)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if few.Loads[1].Balance != all.Loads[1].Balance || len(few.Loads) >= len(all.Loads) {
+		t.Errorf("%d of %d loads", len(few.Loads), len(all.Loads))
+	}
+	margins := func(limits []Limit) (list []Limit) {
+		for _, l := range limits {
+			if l.Name != "rest" {
+				l.AtMost = 0
+				list = append(list, l)
+			}
+		}
+		return list
+	}
+	if a, b := margins(all.Limits), margins(few.Limits); !slices.Equal(a, b) || len(a) == 0 {
+		t.Errorf("limits %+v, of few %+v", a, b)
+	}
+	first, err := company.First().Balance(d)
+	if err != nil || len(first.Loads) != 2 || first.Loads[1].Balance != all.Loads[1].Balance {
+		t.Errorf("%d loads of the first, %v", len(first.Loads), err)
+	}
+	d.Limits.RestTilt = 0.1
+	if few, err = company.Deciding(d).Balance(d); err != nil || len(few.Loads) != len(all.Loads) {
+		t.Errorf("%d of %d loads, %v", len(few.Loads), len(all.Loads), err)
+	}
+}

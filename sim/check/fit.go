@@ -1,0 +1,124 @@
+package check
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/body/person"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// Somebody is a person who was posed, with what was given of the sizes.
+type Somebody struct {
+	Name   string
+	Role   piece.Role
+	Person person.Person
+}
+
+func said(people []somebody) []Somebody {
+	list := make([]Somebody, len(people))
+	for i, p := range people {
+		list[i] = Somebody{p.name, p.role, p.person}
+	}
+	return list
+}
+
+// A Fit is one measure of the piece against one of the owner, as the piece stands with
+// the owner at ease in it, m.
+type Fit struct {
+	Key       string // the measure that changes it
+	What      string // "front edge, off the floor"
+	Size      person.Size
+	Person    float64 // the person's size
+	Given     person.Source
+	Have      float64
+	Low, High float64 // what custom asks; ±Inf where it asks nothing
+	Change    float64 // to add to the measure; zero where it is within custom
+}
+
+// Holds reports whether the measure is within custom.
+func (f Fit) Holds() bool { return f.Change == 0 }
+
+// A clearance is what custom asks of one measure against one size of the person.
+type clearance struct {
+	key       string
+	what      string
+	size      person.Size
+	low, high float64 // to add to the person's size, m
+	have      func(d piece.Design, at attitude) float64
+}
+
+// Clearances between a seat and its sitter, m; all common practice among chairmakers.
+var clearances = [...]clearance{
+	{"seat.front", "front edge, off the floor", person.KneeCrease, -2 * quantity.In, 0, func(d piece.Design, at attitude) float64 {
+		return at.height(r2.Add(d.Seat.FrontEdge(), r2.Vec{Y: d.Seat.Cushion}))
+	}},
+	{"seat.depth", "seat depth", person.ThighLength, -4 * quantity.In, -1.5 * quantity.In, func(d piece.Design, _ attitude) float64 { return d.Seat.Depth }},
+	{"seat.width", "seat width", person.Hips, 2 * quantity.In, math.Inf(1), func(d piece.Design, _ attitude) float64 { return d.Seat.Width }},
+	{"arms.height", "arms, over the seat", person.Elbow, -2 * quantity.In, quantity.In / 2, func(d piece.Design, _ attitude) float64 { return d.Arms.Height - d.Seat.Cushion }},
+	{"back.height", "back, for the shoulders", person.Shoulder, 0, math.Inf(1), func(d piece.Design, _ attitude) float64 { return d.Back.Height - d.Seat.Cushion }},
+	{"back.height", "back, for the head", person.SittingHeight, -4 * quantity.In, math.Inf(1), func(d piece.Design, _ attitude) float64 { return d.Back.Height - d.Seat.Cushion }},
+	{"back.lumbar", "bulge, over the seat", person.Lumbar, -1 * quantity.In, 1 * quantity.In, func(d piece.Design, _ attitude) float64 { return d.Back.Lumbar - d.Seat.Cushion }},
+}
+
+// An attitude is a design as it stands with one load.
+type attitude struct {
+	carry piece.Carry
+	stand standing
+	roll  float64
+}
+
+// height returns the height of a point of the seat frame over the floor, m.
+func (a attitude) height(p r2.Vec) float64 {
+	return a.stand.edge.Height(a.carry.Point(p), a.roll)
+}
+
+// seatedRest returns how the piece stands with somebody at ease in it, and whether it
+// does.
+func seatedRest(d piece.Design, s standing, name string) (attitude, bool) {
+	for _, l := range s.loads {
+		if l.Sitter == name && l.Posture == person.Sitting && l.Upright() {
+			return attitude{d.Carry(s.edge), s, l.Balance.Rest.Tilt - d.Floor.Slope}, true
+		}
+	}
+	return attitude{}, false
+}
+
+// loadOf returns the name under which the loads of somebody go.
+func loadOf(d piece.Design, one somebody) string {
+	if d.Kind == piece.Settee && one.role == piece.Owner {
+		return "both"
+	}
+	return one.name
+}
+
+// fit returns the owner's fit; none where no owner is posed or the piece does not stand.
+// The width of a settee is for two.
+func fit(d piece.Design, s standing) []Fit {
+	if len(s.people) == 0 || s.people[0].role != piece.Owner || !d.Seat.SlopeKnown() {
+		return nil
+	}
+	owner := s.people[0]
+	at, stands := seatedRest(d, s, loadOf(d, owner))
+	if !stands {
+		return nil
+	}
+	var list []Fit
+	for _, c := range clearances {
+		_, drawn, err := d.Measure(c.key)
+		if err != nil || *drawn == 0 {
+			continue
+		}
+		size := owner.person.Sizes[c.size]
+		f := Fit{Key: c.key, What: c.what, Size: c.size, Person: size, Given: owner.person.Sources[c.size],
+			Have: c.have(d, at), Low: size + c.low, High: size + c.high}
+		if d.Kind == piece.Settee && c.size == person.Hips {
+			f.Low *= 2
+		}
+		f.Change = math.Max(0, f.Low-f.Have) + math.Min(0, f.High-f.Have)
+		list = append(list, f)
+	}
+	return list
+}

@@ -1,0 +1,210 @@
+package check
+
+import (
+	"fmt"
+	"math"
+
+	"rockerwright/body"
+	"rockerwright/body/person"
+	"rockerwright/rocker"
+	"rockerwright/sim"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// A Load is the piece with one person in one posture, or empty, and what was found.
+// What does not exist is NaN.
+type Load struct {
+	Name     string
+	Empty    bool
+	Role     piece.Role // of a load with a person
+	Sitter   string     // the person's name
+	Posture  person.Posture
+	Figures  []person.Joints // of who is posed on it, chair frame
+	Standing float64         // mass that the floor carries and the piece does not, kg
+	Give     *Give           // of the back; nil where it is stiff or nobody leans on it
+
+	Rig     sim.Rig
+	Balance sim.Balance
+	Person  body.Body // all who ride, as they are carried on the rockers, chair frame
+
+	SeatFall    float64 // of the seat at rest, from level, + back, rad
+	BackRecline float64 // of the back at rest, from plumb, rad
+	Pull        sim.Pull
+	Equilibria  []sim.Equilibrium // every rest and hilltop above the floor
+	Swings      []sim.Swing
+	Righting    []Righting // each degree
+}
+
+// Upright reports whether the load stands at rest, and not upside down.
+func (l *Load) Upright() bool {
+	return l.Balance.Outcome == sim.Rocks && math.Abs(l.Balance.Rest.Tilt) < math.Pi/2
+}
+
+// Righting is one point of the righting curve.
+type Righting struct {
+	Degree int     // the tilt, whole degrees
+	Tilt   float64 // the same, rad
+	Arm    float64 // m
+	Height float64 // of the balance point over the floor, m
+}
+
+// loadsOf returns the piece empty, then with each sitter in each posture that is wanted, in
+// file order, with the rig of each and nothing computed.
+func loadsOf(d piece.Design, people []somebody, edge rocker.Profile, masses piece.Masses, wanted wanted) ([]Load, error) {
+	onSeat := d.Carry(edge)
+	empty := masses.Joined(onSeat)
+	floor := d.StaticFloor()
+	rig := func(b body.Body) sim.Rig { return sim.Rig{Profile: edge, Body: b, Floor: floor} }
+	seats, err := seats(d, people, edge, wanted)
+	if err != nil {
+		return nil, err
+	}
+	list := make([]Load, 1, 1+len(seats))
+	list[0] = Load{Name: "empty", Empty: true, Rig: rig(empty)}
+	for _, s := range seats {
+		if !wanted(s.role, s.posture) {
+			continue
+		}
+		var give *Give
+		if s.leans(d) {
+			g, err := s.lean(d, func(b body.Body) (float64, bool) {
+				balance := rig(body.Join(empty, onSeat.Body(b))).Balance()
+				return balance.Rest.Tilt + onSeat.Turn, balance.Outcome == sim.Rocks
+			})
+			if err != nil {
+				return nil, err
+			}
+			give = &g
+		}
+		rides := onSeat
+		if s.onRocker {
+			rides = piece.Carry{}
+		}
+		l := Load{
+			Name: s.name, Role: s.role, Sitter: s.sitter, Posture: s.posture,
+			Standing: s.standing, Give: give, Person: rides.Body(s.body),
+		}
+		l.Figures = s.figures
+		if rides != (piece.Carry{}) {
+			for i, figure := range s.figures {
+				l.Figures[i] = figure.Moved(rides.Point)
+			}
+		}
+		l.Rig = rig(body.Join(empty, l.Person))
+		list = append(list, l)
+	}
+	return list, nil
+}
+
+// sitterKey returns where the i-th sitter stands in a design.
+func sitterKey(d piece.Design, i int) string {
+	if len(d.Sitters) == 1 {
+		return "sitter"
+	}
+	return fmt.Sprintf("sitter.%d", i+1)
+}
+
+// read fills in all that follows from the balance at rest.
+func (l *Load) read(d piece.Design, edge rocker.Profile, releases []float64) {
+	carry := d.Carry(edge)
+	l.lean(d, carry)
+	for _, e := range l.Rig.Equilibria(nil) {
+		if e.Height > 0 && math.Abs(e.Tilt) < math.Pi && l.Balance.Outcome != sim.Neutral {
+			l.Equilibria = append(l.Equilibria, e)
+		}
+	}
+	l.Righting = righting(l.Rig, l.Balance)
+	for _, release := range releases {
+		l.Swings = append(l.Swings, l.swing(release))
+	}
+	if l.Balance.Outcome != sim.Rocks {
+		return
+	}
+	if top, known := d.TopOfBack(); known {
+		l.Pull = l.Rig.Pull(l.Balance, carry.Point(top))
+	}
+}
+
+// lean fills in how far seat and back lean at rest; a pull is not known yet.
+func (l *Load) lean(d piece.Design, carry piece.Carry) {
+	l.SeatFall, l.BackRecline = math.NaN(), math.NaN()
+	l.Pull = sim.Pull{EffortBack: math.NaN(), EffortForward: math.NaN(), Slow: math.NaN(), Sudden: math.NaN()}
+	if l.Balance.Outcome != sim.Rocks {
+		return
+	}
+	tilt := l.Balance.Rest.Tilt + carry.Turn
+	if d.Seat.Drawn() {
+		l.SeatFall = tilt + d.Seat.Fall()
+	}
+	if d.Back.Drawn() {
+		l.BackRecline = tilt + d.Back.Recline
+	}
+}
+
+// swing lets the load go from its rest; with no rest, that is the swing.
+func (l *Load) swing(release float64) sim.Swing {
+	if l.Balance.Outcome != sim.Rocks {
+		return sim.Swing{Outcome: l.Balance.Outcome, Release: release, Period: math.NaN(), Reach: math.NaN(), Friction: math.NaN()}
+	}
+	return l.Rig.Swing(l.Balance, release)
+}
+
+// righting returns the righting curve at each whole degree, from five degrees before
+// the hilltop in front to five behind the one at the back; without a rest, from 45
+// degrees forward to 45 back.
+func righting(r sim.Rig, b sim.Balance) []Righting {
+	first, last := -45, 45
+	if b.Forward.Exists() && b.Back.Exists() {
+		first = int(math.Floor((b.Rest.Tilt-b.Forward.Angle)/quantity.Deg)) - 5
+		last = int(math.Ceil((b.Rest.Tilt+b.Back.Angle)/quantity.Deg)) + 5
+	}
+	first, last = max(first, -179), min(last, 179)
+	curve := make([]Righting, 0, max(0, last-first+1))
+	for n := first; n <= last; n++ {
+		tilt := float64(n) * quantity.Deg
+		arm, height := r.Righting(tilt)
+		curve = append(curve, Righting{n, tilt, arm, height})
+	}
+	return curve
+}
+
+// Weight returns the weight of the load on its floor, N.
+func (l *Load) Weight() float64 {
+	return l.Rig.Body.Mass * l.Rig.Floor.FreeFall()
+}
+
+// Seated returns the load that stands for the owner at ease: the first with a person, or the
+// piece alone where nobody sits in it.
+func (r Report) Seated() *Load { return &r.Loads[min(1, len(r.Loads)-1)] }
+
+// Leaning returns the owner's load that is nearest to going back, of those of which something
+// is asked; Seated where there is none.
+func (r Report) Leaning() *Load {
+	var owner []*Load
+	for i := range r.Loads {
+		if l := &r.Loads[i]; l.Role == piece.Owner && l.Asked() {
+			owner = append(owner, l)
+		}
+	}
+	if l := LeastBack(owner); l != nil {
+		return l
+	}
+	return r.Seated()
+}
+
+// LeastBack returns the load that is nearest to going over backwards by its lift, of those
+// lying or leaning back where there are any; nil of none.
+func LeastBack(loads []*Load) *Load {
+	back := func(l *Load) bool { return l.Posture == person.LyingBack || l.Posture == person.RidingBack }
+	var least *Load
+	for _, l := range loads {
+		switch {
+		case least == nil, back(l) && !back(least):
+			least = l
+		case back(l) == back(least) && l.Balance.Back.Lift < least.Balance.Back.Lift:
+			least = l
+		}
+	}
+	return least
+}

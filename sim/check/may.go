@@ -1,0 +1,93 @@
+package check
+
+import (
+	"rockerwright/body"
+	"rockerwright/body/person"
+	"rockerwright/sim/piece"
+)
+
+// A May says who may sit: between which weights, and which heights, the limits hold for
+// a person at ease and lying back. Weights are those of a person of the middle height,
+// heights those of a person as stout as the mean. It looks from 40 to 180 kg and from 1.45 to 2.05 m.
+type May struct {
+	Nobody                 bool // not even the middle person
+	Lightest, Heaviest     float64
+	Shortest, Tallest      float64
+	AnyLighter, AnyHeavier bool // the limits hold as far as was looked
+	AnyShorter, AnyTaller  bool
+	Middle                 person.Measures // the middle person's height and weight
+}
+
+// How far [May] looks, m and kg; our judgement of who sits in a grown-up's chair.
+const (
+	lowMass, highMass       = 40.0, 180.0
+	lowStature, highStature = 1.45, 2.05
+	cells                   = 12 // of the grid from the middle to either end, before halving
+)
+
+// may returns who may sit in a chair for grown-ups; nil where none is drawn.
+func may(d piece.Design, s standing) *May {
+	if !d.Seat.SlopeKnown() || d.Kind != piece.Chair && d.Kind != piece.Settee || len(s.people) == 0 || s.people[0].person.Age > 0 {
+		return nil
+	}
+	middle, err := person.New(person.Given{})
+	if err != nil {
+		return nil
+	}
+	m := &May{Middle: middle.Sizes}
+	keeps := func(sizes person.Measures) bool { return keepsFor(d, s, sizes) }
+	mass := func(x float64) bool {
+		return keeps(person.Measures{person.Stature: middle.Sizes[person.Stature], person.Mass: x})
+	}
+	stature := func(x float64) bool { return keeps(person.Measures{person.Stature: x}) }
+	if m.Nobody = !mass(middle.Sizes[person.Mass]); m.Nobody {
+		return m
+	}
+	m.Lightest, m.AnyLighter = furthest(mass, middle.Sizes[person.Mass], lowMass)
+	m.Heaviest, m.AnyHeavier = furthest(mass, middle.Sizes[person.Mass], highMass)
+	m.Shortest, m.AnyShorter = furthest(stature, middle.Sizes[person.Stature], lowStature)
+	m.Tallest, m.AnyTaller = furthest(stature, middle.Sizes[person.Stature], highStature)
+	return m
+}
+
+// furthest returns how far from one value towards another all is well: the first cell of
+// a grid in which it is not is halved, for it need not be well again beyond.
+func furthest(well func(float64) bool, from, to float64) (x float64, all bool) {
+	good := from
+	for i := 1; i <= cells; i++ {
+		next := from + (to-from)*float64(i)/cells
+		if well(next) {
+			good = next
+			continue
+		}
+		bad := next
+		for range 10 {
+			if middle := (good + bad) / 2; well(middle) {
+				good = middle
+			} else {
+				bad = middle
+			}
+		}
+		return good, false
+	}
+	return to, true
+}
+
+// keepsFor reports whether the limits hold for a person of some sizes, at ease and lying
+// back.
+func keepsFor(d piece.Design, s standing, sizes person.Measures) bool {
+	p, err := person.New(person.Given{Sizes: sizes})
+	if err != nil {
+		return false
+	}
+	carry := d.Carry(s.edge)
+	empty := s.loads[0].Rig.Body
+	loads := make([]Load, 0, 2)
+	for _, posture := range []person.Posture{person.Sitting, person.LyingBack} {
+		rig := s.loads[0].Rig
+		rig.Body = body.Join(empty, carry.Body(p.Pose(seatOf(d, 0), posture).Body))
+		loads = append(loads, Load{Role: piece.Other, Posture: posture, Rig: rig, Balance: rig.Balance()})
+	}
+	limits, _ := limitsOf(d, loads)
+	return holds(limits)
+}

@@ -1,0 +1,213 @@
+package check
+
+import (
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/body"
+	"rockerwright/body/person"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// sized is the reading chair with its owner by size.
+func sized() piece.Design {
+	d := readingChair()
+	d.Seat.Behind = 9 * quantity.In
+	d.Sitters = []piece.Sitter{{Name: "owner", Mass: 82, Person: person.Given{Sizes: person.Measures{person.Stature: 1.78}}}}
+	return d
+}
+
+func names(t *testing.T, d piece.Design) []string {
+	t.Helper()
+	r, err := Check(d, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	var list []string
+	for _, l := range r.Loads {
+		list = append(list, l.Name)
+	}
+	return list
+}
+
+// TestLoadsByKind holds who is checked without being asked, and in what order.
+func TestLoadsByKind(t *testing.T) {
+	chair := sized()
+	settee := sized()
+	settee.Kind = piece.Settee
+	two := sized()
+	two.Kind = piece.Settee
+	two.Sitters = append(two.Sitters, piece.Sitter{Name: "companion", Mass: 60})
+	child := sized()
+	child.Sitters = []piece.Sitter{{Name: "child of 5", Person: person.Given{Age: 5}}}
+	horse := plain(1.2, 0.5, 0.5, 12, r2.Vec{Y: 0.4}, 1)
+	horse.Kind, horse.Seat, horse.Sitters = piece.Horse, piece.Seat{Rear: 0.6, Behind: 0.12}, []piece.Sitter{{Name: "own", Person: person.Given{Age: 4}}}
+	cradle := plain(0.8, 0.3, 0.3, 12, r2.Vec{Y: 0.2}, 1)
+	cradle.Kind, cradle.Bed = piece.Cradle, piece.Bed{Height: 0.12, Length: 0.85, Width: 0.42}
+	endwise := cradle
+	endwise.Rocks = piece.End
+	for _, tt := range []struct {
+		name   string
+		design piece.Design
+		want   string
+	}{
+		{"chair", chair, "empty|owner, sitting|owner, lying back|owner, perched|owner, upright|owner, feet flat|owner, feet up|owner, pushing up|owner, child on the lap|owner, arms behind the head|small woman, sitting|small woman, lying back|large man, sitting|large man, lying back|child on the tail|child on the tail, holding the back"},
+		{"settee", settee, "both, sitting|both, lying back|both, perched|one at the end, sitting|one at the end, lying back|small woman, sitting"},
+		{"two on a settee", two, "empty|both, sitting"},
+		{"child's chair", child, "child of 5, sitting|younger child, sitting|older child, lying back|child on the tail"},
+		{"horse", horse, "empty|own, riding|own, leaning forward|own, leaning back|child of 3, riding|child of 3, leaning forward|child of 3, leaning back|child of 8, riding"},
+		{"cradle", cradle, "empty|newborn, in the middle|newborn, at the right side|newborn, at the left side|five months, in the middle"},
+		{"cradle end to end", endwise, "empty|newborn, in the middle|newborn, at the foot|newborn, at the head|five months, in the middle"},
+	} {
+		got := names(t, tt.design)
+		rest := got
+		for _, want := range strings.Split(tt.want, "|") {
+			i := slices.Index(rest, want)
+			if i < 0 {
+				t.Errorf("%s: %q is not checked, or out of order: %v", tt.name, want, got)
+				break
+			}
+			rest = rest[i+1:]
+		}
+	}
+	if got := names(t, two); slices.ContainsFunc(got, func(n string) bool { return strings.HasPrefix(n, "companion, ") }) {
+		t.Errorf("two on a settee sit apart: %v", got)
+	}
+}
+
+// TestInfantGivenAPlace holds that a maker's infant lies where it is put, by its own
+// weight and length, and that an endwise one turns about its middle like a long body.
+func TestInfantGivenAPlace(t *testing.T) {
+	d := plain(0.8, 0.3, 0.3, 12, r2.Vec{Y: 0.2}, 1)
+	d.Kind, d.Bed = piece.Cradle, piece.Bed{Height: 0.12, Length: 0.85, Width: 0.42}
+	d.Sitters = []piece.Sitter{{Name: "our own", Mass: 5, Person: person.Given{Sizes: person.Measures{person.Stature: 0.6}}, Sitting: piece.Place{Ahead: -0.05}}}
+	side, err := Check(d, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	d.Rocks = piece.End
+	end, err := Check(d, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	capsule := person.Capsule(5, 0.6)
+	want := body.Body{Mass: 5, Centre: r2.Vec{X: -0.05, Y: 0.12 + capsule.Radius}, Inertia: capsule.Along}
+	if got := find(t, side, "our own").Person; got != want {
+		t.Errorf("sideways %+v, want %+v", got, want)
+	}
+	want.Inertia = capsule.Across
+	if got := find(t, end, "our own").Person; got != want {
+		t.Errorf("endwise %+v, want %+v", got, want)
+	}
+	find(t, side, "newborn, in the middle") // the usual ones are checked beside it
+}
+
+// TestTwoWeighTwo holds that two alike on a settee are twice the body of one.
+func TestTwoWeighTwo(t *testing.T) {
+	d := sized()
+	d.Kind = piece.Settee
+	r, err := Check(d, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	both, one := find(t, r, "both, sitting").Person, find(t, r, "one at the end, sitting").Person
+	if math.Abs(both.Mass-2*one.Mass) > 1e-12 || r2.Norm(r2.Sub(both.Centre, one.Centre)) > 1e-12 || math.Abs(both.Inertia-2*one.Inertia) > 1e-12 {
+		t.Errorf("two are %+v, one %+v", both, one)
+	}
+}
+
+// TestSwitchedOffAndReplaced holds that each usual person can be left out, or given by
+// the maker.
+func TestSwitchedOffAndReplaced(t *testing.T) {
+	for u := range piece.Usuals {
+		usual := piece.Usual(u)
+		for _, kind := range []piece.Kind{piece.Chair, piece.Settee} {
+			d := sized()
+			d.Kind = kind
+			d.People.Without[usual] = true
+			for _, n := range names(t, d) {
+				if strings.HasPrefix(n, usual.String()) || strings.HasSuffix(n, usual.String()) {
+					t.Errorf("%v: %v is switched off, and %q is checked", kind, usual, n)
+				}
+			}
+		}
+	}
+	d := sized()
+	d.Sitters = append(d.Sitters, piece.Sitter{Name: "large man", Role: piece.Other, Mass: 140})
+	r, err := Check(d, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := find(t, r, "large man, sitting").Person.Mass; math.Abs(got-140) > 1e-9 {
+		t.Errorf("the maker's large man weighs %v", got)
+	}
+	d = sized()
+	d.Sitters[0].Posture = person.FeetUp
+	if got := names(t, d); !slices.Contains(got, "owner, feet up") || slices.Contains(got, "owner, sitting") {
+		t.Errorf("one posture was asked, got %v", got)
+	}
+}
+
+// TestNumbersStayAlone holds that a design of plain numbers has the loads it names and
+// no others.
+func TestNumbersStayAlone(t *testing.T) {
+	d := sized()
+	d.Sitters = []piece.Sitter{{Name: "rider", Mass: 80, Centre: r2.Vec{Y: 0.6}, Inertia: 8}}
+	if got := names(t, d); len(got) != 2 {
+		t.Errorf("loads %v", got)
+	}
+	alone := plain(1, 0.4, 0.5, 12, r2.Vec{Y: 0.4}, 1)
+	if got := names(t, alone); len(got) != 1 {
+		t.Errorf("loads %v", got)
+	}
+}
+
+// TestChildOnTheTail holds both readings by hand: a weight at the feet on the tail tip,
+// and the whole child upright over it.
+func TestChildOnTheTail(t *testing.T) {
+	d := sized()
+	r, err := Check(d, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	depth, _ := d.Rocker.Size()
+	tip := r2.Add(r.Edge.Tail(), r2.Vec{Y: depth})
+	mass := (20.68 + 20.24) / 2 // CDC (2000), boys and girls of 6
+	foot, holding := find(t, r, "child on the tail"), find(t, r, "child on the tail, holding the back")
+	if got := foot.Person; math.Abs(got.Mass-mass) > 1e-9 || got.Inertia != 0 || got.Centre != tip {
+		t.Errorf("at the foot: %+v, want %v kg at %v", got, mass, tip)
+	}
+	if got := holding.Person; got.Inertia <= 0 || math.Abs(got.Centre.Y-tip.Y-0.58*1.15) > 0.05 { // a child's balance point stands at 0.55 to 0.6 of the stature
+		t.Errorf("holding the back: %+v over %v", got, tip)
+	}
+	if foot.Role != piece.Hazard || holding.Role != piece.Hazard {
+		t.Error("a child on the tail is no hazard")
+	}
+}
+
+// TestPeopleRideOnASlidSeat holds that who is posed by sizes is carried with the seat.
+func TestPeopleRideOnASlidSeat(t *testing.T) {
+	d := sized()
+	before, err := Check(d, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	d.Seat.Slide = 0.5 * quantity.In
+	d.Rocker.Top = piece.Straight
+	after, err := Check(d, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	a, b := find(t, before, "owner, sitting"), find(t, after, "owner, sitting")
+	if moved := r2.Sub(b.Person.Centre, a.Person.Centre); r2.Norm(r2.Sub(moved, r2.Vec{X: 0.5 * quantity.In})) > 1e-12 {
+		t.Errorf("the person moved by %v", moved)
+	}
+	if moved := r2.Sub(b.Figures[0].Hip, a.Figures[0].Hip); r2.Norm(r2.Sub(moved, r2.Vec{X: 0.5 * quantity.In})) > 1e-12 {
+		t.Errorf("the joints moved by %v", moved)
+	}
+}

@@ -1,0 +1,85 @@
+package check
+
+import (
+	"errors"
+	"math"
+
+	"rockerwright/body"
+	"rockerwright/body/person"
+	"rockerwright/rocker"
+	"rockerwright/sim"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/readings"
+)
+
+// readingsOf returns what package readings wants. The rider of the ridden rocks is the first
+// of the people, sitting.
+func readingsOf(d piece.Design, edge rocker.Profile, people []somebody) readings.Readings {
+	m := d.Measured
+	r := readings.Readings{
+		Edge: edge, Floor: sim.Floor{Slope: d.Floor.Slope, Gravity: d.Floor.Gravity},
+		Weight: m.Weight, Front: m.Front, Rear: m.Rear, Apart: m.Apart, FrontMark: m.FrontMark,
+		Raised: m.Raised, FrontRaised: m.FrontRaised, RearRaised: m.RearRaised,
+		DowelAhead: m.DowelAhead, DowelAbove: m.DowelAbove,
+		TenRocks: m.TenRocks, LetGo: m.LetGo, RiddenTenRocks: m.RiddenTenRocks, RiddenLetGo: m.RiddenLetGo,
+		Zero: m.Zero, Errors: readings.Errors{Scale: m.ScaleStep / 2},
+	}
+	if m.RiddenTenRocks > 0 && len(people) > 0 && d.Seat.Drawn() {
+		r.Rider = people[0].person.Pose(seatOf(d, 0), person.Sitting).Body
+	}
+	return r
+}
+
+// weigh fills in the mass of the piece: as drawn, or by its readings, in the rocker frame. Where no
+// rocks were timed, or they do not tell it, its inertia is that of the drawn piece of the same weight.
+func (s *standing) weigh(d piece.Design) error {
+	source, err := d.Source()
+	switch {
+	case err != nil:
+		return err
+	case source != piece.ByReadings:
+		s.masses, err = d.Masses(s.edge)
+		return err
+	case d.Seat.Slide != 0:
+		return &piece.KeyError{Key: "seat.slide", Reason: "readings of the whole piece do not say what belongs to the rockers, so the seat cannot be slid on them"}
+	case d.Measured.RiddenTenRocks > 0 && d.Measured.TenRocks == 0 && (len(s.people) == 0 || !d.Seat.Drawn()):
+		return &piece.KeyError{Key: "measured.ten_rocks_ridden", Reason: "rocks with a rider need the rider: add [sitter] with height and weight, and the drawn [seat]"}
+	}
+	result, err := readingsOf(d, s.edge, s.people).Uncertainty()
+	if err != nil {
+		return misread(err)
+	}
+	if s.read = &result; math.IsNaN(result.Body.Inertia) {
+		if result.Body.Inertia, err = usualInertia(d, s.edge, result); err != nil {
+			return err
+		}
+		s.usualInertia = true
+	}
+	s.masses.Rockers = []body.Body{result.Body}
+	return nil
+}
+
+// usualInertia returns the inertia of the drawn piece were it of one wood and so heavy.
+func usualInertia(d piece.Design, edge rocker.Profile, read readings.Result) (float64, error) {
+	switch drawn := d.Seat.SlopeKnown(); {
+	case !drawn && read.Untold != "":
+		return 0, &piece.KeyError{Key: "measured." + read.Untold, Reason: "these rocks do not tell the inertia: it is lost in the reading errors. Time ten rocks of the empty piece, read the scales finer, or draw [seat] so that the inertia can be estimated"}
+	case !drawn:
+		return 0, &piece.KeyError{Key: "measured", Reason: "time ten rocks (ten_rocks, let_go), or draw [seat] so that the inertia can be estimated", Example: "ten_rocks = 14.2"}
+	}
+	d.Piece.Mass = read.Body.Mass
+	m, err := d.Estimate(edge)
+	if err != nil {
+		return 0, err
+	}
+	return m.Joined(piece.Carry{}).Inertia, nil
+}
+
+// misread returns an error of package readings with its place in the design.
+func misread(err error) error {
+	var wrong *readings.ReadingError
+	if errors.As(err, &wrong) {
+		return &piece.KeyError{Key: "measured." + wrong.Reading, Reason: wrong.Reason}
+	}
+	return err
+}

@@ -1,0 +1,156 @@
+package check
+
+import (
+	"math"
+	"slices"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/body"
+	"rockerwright/rocker"
+	"rockerwright/sim"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+	"rockerwright/sim/readings"
+)
+
+// A Report is what was found out about a design.
+type Report struct {
+	Design piece.Design
+	Edge   rocker.Profile
+	Tape   Tape
+	Loads  []Load  // the first is the piece alone
+	Limits []Limit // what must hold
+	Look   []Limit // what is worth a look where it does not hold
+	Spread Spread
+	Cause  Cause // what limits the worst of the limits
+	Try    *Try  // one change after which all limits hold; nil where none is needed or found
+
+	Somebody []Somebody     // who was posed by sizes, and what of them was given
+	Fit      []Fit          // the owner against the seat, at the seated rest
+	Misfits  []Misfit       // who does not fit, and how
+	May      *May           // who may sit; nil where nobody is posed
+	Beyond   []piece.Beyond // legs that stand beyond the rockers
+	Bending  []Bending      // of the rockers, where their sizes and wood are given
+
+	Curve        *piece.Curve     // of measured rockers
+	Doubts       []readings.Doubt // readings that disagree with others
+	UsualInertia bool             // the piece was weighed, but no rocks were timed, or they do not tell the inertia
+}
+
+// A Tape is what can be tested with a tape on the drawing, m.
+type Tape struct {
+	NoseTip, TailTip float64 // heights over the floor, as drawn
+	TipToTip         float64
+	Edge             float64 // along the floor edge
+}
+
+// Options tune [Check]. The zero value is what a maker is shown.
+type Options struct {
+	Releases []float64 // tilts from rest at which each load is let go, rad, + back; nil means DefaultReleases
+}
+
+// DefaultReleases are the releases of a Report, rad.
+func DefaultReleases() []float64 {
+	return []float64{1 * quantity.Deg, 2 * quantity.Deg, 5 * quantity.Deg, 10 * quantity.Deg, 15 * quantity.Deg, 20 * quantity.Deg, 25 * quantity.Deg}
+}
+
+// Check computes everything that is asked of a design. The error is a [*piece.KeyError]: a
+// measure that is missing, given twice, or makes no piece. A piece that does not stand
+// is an answer, not an error.
+func Check(d piece.Design, options Options) (Report, error) {
+	stands, err := balanced(d)
+	if err != nil {
+		return Report{}, err
+	}
+	edge, loads := stands.edge, stands.loads
+	report := Report{Design: d, Edge: edge, Tape: tape(edge), Loads: loads, Somebody: said(stands.people),
+		Curve: stands.curve, UsualInertia: stands.usualInertia}
+	if stands.read != nil {
+		report.Doubts = stands.read.Doubts
+	}
+	report.Limits, report.Look = limitsOf(d, loads)
+	if stands.masses.Estimated {
+		report.Spread = spread(d, edge, stands.masses, loads)
+	}
+	report.Cause, report.Try = cure(d, loads, report.Limits)
+	releases := options.Releases
+	if releases == nil {
+		releases = DefaultReleases()
+	}
+	for i := range loads {
+		loads[i].read(d, edge, releases)
+	}
+	report.Fit, report.Misfits = fit(d, stands), misfits(d, stands)
+	report.May, report.Beyond = may(d, stands), d.Beyond(edge)
+	if report.Bending, err = bending(d, stands); err != nil {
+		return Report{}, err
+	}
+	return report, nil
+}
+
+// Holds reports whether all limits hold.
+func (r Report) Holds() bool { return holds(r.Limits) }
+
+func holds(limits []Limit) bool {
+	for _, l := range limits {
+		if !l.Holds {
+			return false
+		}
+	}
+	return true
+}
+
+// tape measures the drawn edge.
+func tape(edge rocker.Profile) Tape {
+	nose, tail := edge.Nose(), edge.Tail()
+	return Tape{
+		NoseTip:  edge.Height(nose, 0),
+		TailTip:  edge.Height(tail, 0),
+		TipToTip: r2.Norm(r2.Sub(nose, tail)),
+		Edge:     edge.Length(),
+	}
+}
+
+// A Spread says how much it matters how an estimated weight is spread: the largest
+// change when any one of seat, back, arms, legs and rockers weighs 20 % more or less
+// and the others make up for it.
+type Spread struct {
+	Estimated bool
+	EmptyRest float64 // of the empty piece's rest, rad
+	Rest      float64 // of any other load's rest, rad
+	Margin    float64 // of any load's margin at the back, rad
+}
+
+// spread returns the Spread of an estimated weight.
+func spread(d piece.Design, edge rocker.Profile, masses piece.Masses, loads []Load) Spread {
+	s := Spread{Estimated: true}
+	carry := d.Carry(edge)
+	for part := range len(masses.Seat) + len(masses.Rockers) {
+		for _, factor := range []float64{0.8, 1.2} {
+			empty := masses.Weighted(part, factor, d.Piece.Mass).Joined(carry)
+			for _, l := range loads {
+				rig := l.Rig
+				rig.Body = body.Join(empty, l.Person)
+				was, now := l.Balance, rig.Balance()
+				if was.Outcome != sim.Rocks || now.Outcome != sim.Rocks {
+					continue
+				}
+				moved := math.Abs(now.Rest.Tilt - was.Rest.Tilt)
+				if l.Empty {
+					s.EmptyRest = max(s.EmptyRest, moved)
+				} else {
+					s.Rest = max(s.Rest, moved)
+				}
+				s.Margin = max(s.Margin, math.Abs(now.Back.Angle-was.Back.Angle))
+			}
+		}
+	}
+	return s
+}
+
+// ForAChild reports whether a chair or a settee is made for a child: its owner has an age.
+func (r Report) ForAChild() bool {
+	return (r.Design.Kind == piece.Chair || r.Design.Kind == piece.Settee) &&
+		slices.ContainsFunc(r.Somebody, func(s Somebody) bool { return s.Role == piece.Owner && s.Person.Age > 0 })
+}

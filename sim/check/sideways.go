@@ -1,0 +1,173 @@
+package check
+
+import (
+	"cmp"
+	"math"
+
+	"rockerwright/body/person"
+	"rockerwright/rocker"
+	"rockerwright/sim"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// A Sideway is how near a load is to going over sideways.
+type Sideway struct {
+	Load  string
+	Angle float64 // rad
+	Lift  float64 // m
+	Lean  float64 // how far the person's own balance point was taken to the side, m
+}
+
+// leanOver is how far the balance point of somebody who leans over an arm goes to the side, as a part of the
+// stature: 0.20 m of a man of the survey's mean stature (ANSUR II); and inFromEnd how far from the
+// end of a settee's seat one sits, m; our judgement.
+const (
+	leanOver  = 0.20 / meanMan
+	meanMan   = 1.756 // m, taken of who is given by plain numbers
+	inFromEnd = 0.25
+)
+
+// leaning returns how far the balance point of a person goes to the side over an arm, m.
+func (r Report) leaning(sitter string) float64 {
+	for _, one := range r.Somebody {
+		if one.Name == sitter {
+			return leanOver * one.Person.Sizes[person.Stature]
+		}
+	}
+	return leanOver * meanMan
+}
+
+// sideways returns the margin to the side of every load with a rest of which something is
+// asked: as it sits, leaning over an arm, and at the end of a settee.
+func Sideways(d piece.Design, r Report) []Sideway {
+	track, known := Track(d)
+	if !known || d.Kind == piece.Cradle {
+		return nil
+	}
+	var list []Sideway
+	for i := range r.Loads {
+		l := &r.Loads[i]
+		if !l.Upright() || !l.Empty && !l.Asked() {
+			continue
+		}
+		height := l.Balance.Rest.Height
+		add := func(name string, lean float64) {
+			angle, lift := sim.Sideways(height, lean*l.Person.Mass/l.Rig.Body.Mass, track)
+			list = append(list, Sideway{name, angle, lift, lean})
+		}
+		switch {
+		case l.Empty, l.Posture == person.LyingBack, l.Posture == person.Riding, l.Posture == person.Unsaid:
+			add(l.Name, 0)
+		case l.Posture == person.Sitting && d.Kind == piece.Settee && l.Sitter == piece.OneAtTheEnd.String():
+			add(l.Name, max(0, d.Seat.Width/2-inFromEnd))
+		case l.Posture == person.Sitting:
+			add(l.Name, 0)
+			add(l.Sitter+", leaning over an arm", r.leaning(l.Sitter))
+		}
+	}
+	return list
+}
+
+// A Walk is what unequal or toed-in rockers make a load do.
+type Walk struct {
+	sim.Walk
+	From, To  float64 // the tilts between which it rocks, rad
+	Unequal   float64 // rise of the left tail tip over the right one that was taken, m
+	Enough    float64 // difference at the tail tip that scrubs by Unnoticed in a rock, m; NaN where it is not known
+	OneCurve  bool    // the rockers were taken to be alike
+	FromReads bool    // they were measured
+}
+
+// Unnoticed is the scrub of each rocker in one rock that is taken to matter to nobody, m;
+// our judgement: 1/32 in.
+const Unnoticed = 0.0254 / 32
+
+// walk returns how a load walks when it is rocked ten degrees either way of its rest; nil
+// where the track is not known.
+func WalkOf(d piece.Design, l *Load, r Report) *Walk {
+	track, known := Track(d)
+	if !known {
+		return nil
+	}
+	rest := l.Balance.Rest.Tilt - d.Floor.Slope
+	w := Walk{From: rest - 10*quantity.Deg, To: rest + 10*quantity.Deg, Unequal: d.Rocker.Unequal, Enough: math.NaN()}
+	left, right := r.Edge, r.Edge
+	switch {
+	case r.Curve != nil && r.Curve.Left != nil && r.Curve.Right != nil:
+		w.FromReads = true
+		l, okL := edgeOf(r.Curve.Left, d.Rocker)
+		rr, okR := edgeOf(r.Curve.Right, d.Rocker)
+		if okL && okR {
+			left, right = l, rr
+		}
+	case d.Rocker.Unequal != 0:
+		if p, ok := risen(r.Edge, d.Rocker.Unequal); ok {
+			left = p
+		}
+	default:
+		w.OneCurve = true
+	}
+	w.Walk = sim.WalkOf(left, right, track, d.Rocker.ToeIn, w.From, w.To)
+	const rise = 0.001
+	if p, ok := risen(r.Edge, rise); ok {
+		if scrub := sim.WalkOf(p, r.Edge, track, 0, w.From, w.To).Scrub; scrub > 0 {
+			w.Enough = rise * Unnoticed / scrub
+		}
+	}
+	return &w
+}
+
+// Track returns the distance between the middles of the floor edges, as given or as splayed
+// legs make it, m, and whether it is known.
+func Track(d piece.Design) (float64, bool) {
+	track := d.Rocker.Track
+	if track == 0 && d.Seat.Width > 0 {
+		rear, _ := d.Leg(piece.Rear)
+		track = d.Seat.Width + 2*d.Seat.Rear*math.Tan(cmp.Or(d.Rocker.Splay, rear.Splay))
+	}
+	return track, track > 0
+}
+
+// EqualEnough returns by how much the tail tips of the two rockers may differ in height, so
+// that each is dragged by no more than Unnoticed while the load rocks ten degrees either way,
+// m; NaN where that is not known.
+func (r Report) EqualEnough(l *Load) float64 {
+	if w := WalkOf(r.Design, l, r); w != nil {
+		return w.Enough
+	}
+	return math.NaN()
+}
+
+// risen returns the floor edge with its radii made smaller by one factor, lengths kept, until its tail tip
+// stands so much higher as drawn, m; ok is false where no factor from a half to four does that.
+func risen(edge rocker.Profile, by float64) (rocker.Profile, bool) {
+	nose, _ := edge.Reach()
+	scaled := func(factor float64) (rocker.Profile, error) {
+		var spans []rocker.Span
+		for _, s := range edge.Drawn() {
+			one := s.Span
+			one.Radius *= factor
+			spans = append(spans, one)
+		}
+		return rocker.Chain(nose, spans...)
+	}
+	want := edge.Tail().Y + by
+	low, high := 0.5, 4.0
+	for range 60 {
+		middle := (low + high) / 2
+		if p, err := scaled(middle); err != nil || p.Tail().Y > want {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	p, err := scaled((low + high) / 2)
+	return p, err == nil && math.Abs(p.Tail().Y-want) < 1e-9 // m; halved to a rounding
+}
+
+func edgeOf(f *rocker.RisesFit, k piece.Rocker) (rocker.Profile, bool) {
+	spans, nose := f.Spans(k.Nose, k.Tail)
+	p, err := rocker.Chain(nose, spans...)
+	return p, err == nil
+}

@@ -1,0 +1,141 @@
+package check
+
+import (
+	"math"
+	"testing"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/body/person"
+	"rockerwright/rocker"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// TestUnequalOnEveryCurve: whatever the floor edge is made of, an unequal tail tip stands as much higher, and the
+// piece turns on the floor by the difference of what both roll, over the track.
+func TestUnequalOnEveryCurve(t *testing.T) {
+	for name, draw := range map[string]piece.Rocker{
+		"one arc":    {Radius: 1.067, Nose: 0.43, Tail: 0.61},
+		"three arcs": {Nose: 0.43, Arcs: []piece.Arc{{Radius: 0.95, Length: 0.3}, {Radius: 1.067, Length: 0.35}, {Radius: 1.5, Length: 0.4}}},
+		"a flat":     {Nose: 0.43, Arcs: []piece.Arc{{Radius: 1, Length: 0.4}, {Flat: 0.06}, {Radius: 1, Length: 0.5}}},
+	} {
+		d := readingChair()
+		draw.Unequal = 0.004
+		d.Rocker = draw
+		r, err := Check(d, Options{})
+		if err != nil {
+			t.Fatalf("%s: %v", name, err)
+		}
+		left, ok := risen(r.Edge, draw.Unequal)
+		if rise := left.Tail().Y - r.Edge.Tail().Y; !ok || math.Abs(rise-draw.Unequal) > 1e-9 {
+			t.Errorf("%s: the tail tip rises by %v, want %v", name, rise, draw.Unequal)
+		}
+		rolled := func(p rocker.Profile, roll float64) float64 {
+			i, within := p.Find(roll)
+			return p.Bearing(i).RolledAt(within)
+		}
+		w := WalkOf(d, &r.Loads[0], r)
+		track, _ := Track(d)
+		want := (rolled(r.Edge, w.To) - rolled(r.Edge, w.From) - rolled(left, w.To) + rolled(left, w.From)) / track
+		if w.OneCurve || !(math.Abs(w.Heading) > 1e-4) || math.Abs(w.Heading-want) > 1e-12 || math.IsNaN(w.Enough) {
+			t.Errorf("%s: it turns by %v rad, want %v; equal enough within %v m", name, w.Heading, want, w.Enough)
+		}
+	}
+}
+
+// TestLeaningScales: who leans over an arm goes to the side as far as stature tells, and a child's chair is
+// judged by a child's lean: by hand, the margin is atan((track/2 − share·lean)/H).
+func TestLeaningScales(t *testing.T) {
+	for _, stature := range []float64{1.10, 1.756, 1.95} {
+		d := readingChair()
+		d.Sitters = []piece.Sitter{{Name: "owner", Mass: 24 * stature * stature}}
+		d.Sitters[0].Person.Sizes[person.Stature] = stature
+		r, err := Check(d, Options{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		track, _ := Track(d)
+		var sitting Load
+		for _, l := range r.Loads {
+			if l.Name == "owner, sitting" {
+				sitting = l
+			}
+		}
+		lean := 0.20 * stature / 1.756
+		off := lean * sitting.Person.Mass / sitting.Rig.Body.Mass
+		want := math.Atan2(track/2-off, sitting.Balance.Rest.Height)
+		found := false
+		for _, s := range Sideways(d, r) {
+			if s.Load == "owner, leaning over an arm" {
+				found = true
+				if math.Abs(s.Lean-lean) > 1e-12 || math.Abs(s.Angle-want) > 1e-12 {
+					t.Errorf("%v m tall: leans %v m, %v rad are left; want %v and %v", stature, s.Lean, s.Angle, lean, want)
+				}
+			}
+		}
+		if !found {
+			t.Errorf("nobody leans over an arm: %+v", Sideways(d, r))
+		}
+	}
+}
+
+// TestFloorIsTaken: a drawn piece of which no floor is said stands on the usual one of its kind; whatever is said of a
+// floor, and plain numbers, stay.
+func TestFloorIsTaken(t *testing.T) {
+	for kind := piece.Chair; kind <= piece.Horse; kind++ {
+		d := sized()
+		d.Kind = kind
+		d.Floor.Slope = quantity.Deg
+		on, taken := d.OnItsFloor()
+		if !taken || on.Floor.Surface == piece.NoSurface || on.Floor.Slope != quantity.Deg {
+			t.Errorf("%v: %+v, %v", kind, on.Floor, taken)
+		}
+	}
+	for name, change := range map[string]func(d *piece.Design){
+		"a surface":      func(d *piece.Design) { d.Floor.Surface = piece.Rug },
+		"a friction":     func(d *piece.Design) { d.Floor.Friction = 0.2 },
+		"a loss":         func(d *piece.Design) { d.Floor.Halves = 5 },
+		"a body":         func(d *piece.Design) { d.Body.Mass = 12 },
+		"a plain sitter": func(d *piece.Design) { d.Sitters = readingChair().Sitters },
+	} {
+		d := sized()
+		change(&d)
+		if on, taken := d.OnItsFloor(); taken || on.Floor != d.Floor {
+			t.Errorf("with %s the floor becomes %+v", name, on.Floor)
+		}
+	}
+}
+
+// TestWalkIsKept holds that like, parallel rockers do not walk, that a difference at the
+// tips does, and that the difference said to be enough scrubs as much as is unnoticed.
+func TestWalkIsKept(t *testing.T) {
+	d := sized()
+	r, err := Check(d, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	w := WalkOf(d, &r.Loads[1], r)
+	if w == nil || !w.OneCurve || w.Heading != 0 || w.Scrub != 0 {
+		t.Fatal(w)
+	}
+	d.Rocker.Unequal = w.Enough
+	again := WalkOf(d, &r.Loads[1], r)
+	if math.Abs(again.Scrub/Unnoticed-1) > 0.02 { // from a trial of 1 mm, straight
+		t.Errorf("scrub %v, want %v", again.Scrub, Unnoticed)
+	}
+	left := tape(must(risen(r.Edge, d.Rocker.Unequal)))
+	right := tape(r.Edge)
+	if got := left.TailTip - right.TailTip; math.Abs(got/d.Rocker.Unequal-1) > 1e-6 { // the radius by halving
+		t.Errorf("the tail tip rises by %v, want %v", got, d.Rocker.Unequal)
+	}
+}
+
+func must[T any](x T, ok bool) T {
+	if !ok {
+		panic("not one arc")
+	}
+	return x
+}
+
+func vec(x, y float64) r2.Vec { return r2.Vec{X: x, Y: y} }

@@ -1,0 +1,125 @@
+package check
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/rocker"
+	"rockerwright/sim/piece"
+)
+
+// A Bending is how one end of the rockers bends when the piece, with the heaviest of its
+// sitters, stands on that tip alone. It is not a strength test.
+type Bending struct {
+	Tail   bool    // else the nose
+	Load   string  // the heaviest
+	Force  float64 // of the floor on one rocker, N
+	Along  Section // worst where the grain follows the curve (laminated or bent)
+	Across Section // worst where the rocker is sawn from a straight board
+}
+
+// A Section is one place of a rocker.
+type Section struct {
+	From        float64 // the tip, along the floor edge, m
+	Grain       float64 // angle of the grain to the curve, rad
+	Stress      float64 // in bending, Pa
+	Least, Most float64 // share of the wood's bending strength, by its spread
+}
+
+// Bending strength at an angle φ to the grain, by Hankinson's formula
+//
+//	S(φ) = S·q/(sinⁿφ + q·cosⁿφ)
+//
+// with n from 1.5 to 2 and q, the strength across the grain as a part of that along it,
+// from 0.04 to 0.10 (Wood Handbook, chapter 5; from memory).
+func hankinson(grain, n, q float64) float64 {
+	sin, cos := math.Abs(math.Sin(grain)), math.Abs(math.Cos(grain))
+	return q / (math.Pow(sin, n) + q*math.Pow(cos, n))
+}
+
+// bending returns how the rockers bend at nose and tail; none where depth, width and wood
+// of a rocker are not given, or no seat that says where the legs stand.
+func bending(d piece.Design, s standing) ([]Bending, error) {
+	r := d.Rocker
+	if r.Depth <= 0 || r.Width <= 0 || r.Wood == "" || !d.Seat.SlopeKnown() || len(s.loads) < 2 {
+		return nil, nil
+	}
+	wood, err := piece.FindWood(r.Wood, "rocker")
+	if err != nil {
+		return nil, err
+	}
+	heaviest := s.loads[1]
+	for _, l := range s.loads {
+		if l.Rig.Body.Mass > heaviest.Rig.Body.Mass {
+			heaviest = l
+		}
+	}
+	b := Bending{Load: heaviest.Name, Force: heaviest.Weight() / 2}
+	ride := d.Carry(s.edge)
+	nose, tail := b, b
+	tail.Tail = true
+	nose.worst(s.edge, r, ride.Point(d.Seat.FrontEdge()).X, wood.RuptureModulus)
+	tail.worst(s.edge, r, ride.Point(d.Seat.Meet()).X, wood.RuptureModulus)
+	return []Bending{nose, tail}, nil
+}
+
+// worst finds the worst sections between the leg, at x, and the tip. The rocker is a
+// cantilever from the leg: M = F·(distance of the section from the tip, along the floor,
+// as the piece stands on the tip), σ = 6·M/(w·h²).
+func (b *Bending) worst(edge rocker.Profile, r piece.Rocker, leg, strength float64) {
+	tip, roll := edge.Nose(), edge.Bearing(0).To
+	if b.Tail {
+		tip, roll = edge.Tail(), edge.Bearing(edge.Bearings()-1).From
+	}
+	down, _ := rocker.Down(roll)
+	forward := r2.Vec{X: -down.Y, Y: down.X}
+	length := edge.Length()
+	for i := range sections {
+		from := length * float64(i) / sections // the tip
+		p, along := section(edge, b.Tail, from, length/sections)
+		if b.Tail && p.X > leg || !b.Tail && p.X < leg {
+			break
+		}
+		depth := r.DepthAt(edge, b.Tail, from)
+		if r.Top == piece.Straight {
+			depth = max(r.Depth-p.Y, 1e-3)
+		}
+		arm := math.Abs(r2.Dot(forward, r2.Sub(tip, p)))
+		section := Section{
+			From: from, Grain: math.Abs(math.Atan2(along.Y, along.X)),
+			Stress: 6 * b.Force * arm / (r.Width * depth * depth),
+		}
+		share := section.Stress / strength
+		section.Least, section.Most = share/(1+2*piece.StrengthSpread), share/(1-2*piece.StrengthSpread)
+		if section.Most > b.Along.Most {
+			b.Along = section
+		}
+		section.Least /= hankinson(section.Grain, 2, 0.10)
+		section.Most /= hankinson(section.Grain, 1.5, 0.04)
+		if section.Most > b.Across.Most {
+			b.Across = section
+		}
+	}
+}
+
+// sections is how many places of a rocker are looked at.
+const sections = 400
+
+// section returns the place so far from a tip along the edge, and the direction of the edge
+// there, forward.
+func section(edge rocker.Profile, tail bool, from, step float64) (r2.Vec, r2.Vec) {
+	nose, _ := edge.Reach()
+	at := func(from float64) r2.Vec {
+		if tail {
+			from = edge.Length() - from
+		}
+		p, _ := edge.At(nose - from)
+		return p
+	}
+	along := r2.Sub(at(max(0, from-step/2)), at(from+step/2))
+	if tail {
+		along = r2.Scale(-1, along)
+	}
+	return at(from), along
+}

@@ -1,0 +1,56 @@
+package trial
+
+import (
+	"testing"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/body/person"
+	"rockerwright/sim/check"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// readingChair is the chair of the built-in example, in numbers.
+func readingChair() piece.Design {
+	return piece.Design{
+		Title: "Reading chair", Units: quantity.Inch,
+		Rocker: piece.Rocker{Radius: 42 * quantity.In, Nose: 17 * quantity.In, Tail: 24 * quantity.In},
+		Seat:   piece.Seat{Front: 16.5 * quantity.In, Rear: 15.875 * quantity.In, Depth: 18 * quantity.In, Width: 20 * quantity.In, Behind: 7 * quantity.In},
+		Back:   piece.Back{Recline: 15 * quantity.Deg, Height: 28 * quantity.In},
+		Arms:   piece.Arms{Height: 8 * quantity.In},
+		Piece:  piece.Piece{Mass: 26 * quantity.Lb},
+		Sitters: []piece.Sitter{{
+			Name: "owner", Mass: 180 * quantity.Lb,
+			Sitting:   piece.Place{Ahead: 6.75 * quantity.In, Above: 9.25 * quantity.In},
+			LyingBack: piece.Place{Ahead: 5.25 * quantity.In, Above: 8.875 * quantity.In},
+			Perched:   piece.Place{Ahead: 11 * quantity.In, Above: 10.5 * quantity.In},
+		}},
+		Limits: piece.DefaultLimits(piece.Chair),
+	}
+}
+
+// plain is one body on one arc, for closed forms: all m, kg.
+func plain(radius, nose, tail, mass float64, centre r2.Vec, inertia float64) piece.Design {
+	return piece.Design{Rocker: piece.Rocker{Radius: radius, Nose: nose, Tail: tail}, Body: piece.Body{Mass: mass, Centre: centre, Inertia: inertia}}
+}
+
+// sized is the reading chair with its owner by size.
+func sized() piece.Design {
+	d := readingChair()
+	d.Seat.Behind = 9 * quantity.In
+	d.Sitters = []piece.Sitter{{Name: "owner", Mass: 82, Person: person.Given{Sizes: person.Measures{person.Stature: 1.78}}}}
+	return d
+}
+
+func vec(x, y float64) r2.Vec { return r2.Vec{X: x, Y: y} }
+
+// find returns the load of a name.
+func find(t *testing.T, r check.Report, name string) *check.Load {
+	t.Helper()
+	l, err := check.LoadNamed(r.Loads, name)
+	if err != nil || name == "" {
+		t.Fatal(err)
+	}
+	return l
+}

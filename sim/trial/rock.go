@@ -1,0 +1,144 @@
+package trial
+
+import (
+	"cmp"
+	"math"
+
+	"rockerwright/sim/check"
+	"rockerwright/sim/motion"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// RockOptions say what is rocked, and how. The zero value lets the first person go from 15
+// degrees, or from nine tenths of what it survives.
+type RockOptions struct {
+	Load     string  // its name, or the beginning of it; empty means the first person, else the piece alone
+	From     float64 // tilt from the rest at which it is let go, rad, + back; zero and no Rate and no Force mean the usual
+	Rate     float64 // with which it starts, rad/s
+	Force    float64 // of a push at the top of the back, N, + back
+	OnSeat   bool    // push at the seat instead, where back and seat meet
+	Time     float64 // how long the push lasts, s; zero means ShoveTime
+	Duration float64 // s; zero means 30
+}
+
+// A Rocking is what happens when a piece is rocked, pushed, and tried.
+type Rocking struct {
+	Report   check.Report
+	Load     *check.Load
+	Start    motion.Start
+	Losses   motion.Losses
+	Ground   piece.Ground
+	Trace    motion.Trace // with its steps
+	HalvesIn float64      // in how many rocks the tilt falls to half; NaN where it does not
+
+	Survivals []Survival
+	Seating   []SeatTest
+	Slopes    []SlopeTest // of a horse
+	Room      Needed
+	Sideways  []check.Sideway
+	Walk      *check.Walk // nil where the track is not known
+	Stops     []Stop
+
+	FloorTaken bool // nothing was said of the floor; that of Report.Design is usual for its kind
+}
+
+// Rock works out the motion of a design. The error is a [*piece.KeyError], or one that says that
+// there is no such load or that it has no rest.
+func Rock(d piece.Design, options RockOptions) (Rocking, error) {
+	report, err := check.Check(d, check.Options{})
+	if err != nil {
+		return Rocking{}, err
+	}
+	r, err := Follow(report, options)
+	if err != nil {
+		return r, err
+	}
+	r.Survivals = survivals(d, report)
+	r.Seating = seating(d, report)
+	r.Slopes = slopes(d, report)
+	r.Room = needed(d, r.Load, report)
+	r.Sideways = check.Sideways(d, report)
+	r.Walk = check.WalkOf(d, r.Load, report)
+	r.Stops = stops(r.Load)
+	return r, nil
+}
+
+// start returns how the motion begins.
+func start(d piece.Design, r *Rocking, o RockOptions) (motion.Start, error) {
+	rest := r.Load.Balance.Rest.Tilt
+	s := motion.Start{Tilt: rest + o.From, Rate: o.Rate}
+	if o.Force != 0 {
+		top, known := d.TopOfBack()
+		if o.OnSeat && d.Seat.Drawn() {
+			top, known = d.Seat.Meet(), true
+		}
+		if !known {
+			return s, &piece.KeyError{Key: "back.height", Reason: "a push needs the drawn back or seat that it acts on", Example: "height = 28"}
+		}
+		s.Push = motion.Push{At: d.Carry(r.Report.Edge).Point(top), Force: o.Force, Time: cmp.Or(o.Time, ShoveTime)}
+	}
+	if o.From == 0 && o.Rate == 0 && o.Force == 0 {
+		most, _ := r.Load.Rig.LargestRelease(r.Load.Balance)
+		s.Tilt = rest + min(15*quantity.Deg, 0.9*most)
+	}
+	return s, nil
+}
+
+// halvesIn returns in how many rocks, there and back, the tilt from the rest falls to half.
+func halvesIn(t motion.Trace, rest float64) float64 {
+	first := math.NaN()
+	turns := 0.0
+	for _, e := range t.Events {
+		if e.Kind != motion.Turns || e.Tilt < rest {
+			continue
+		}
+		turns++
+		if math.IsNaN(first) {
+			first = e.Tilt - rest
+		} else if e.Tilt-rest <= first/2 {
+			return turns - 1
+		}
+	}
+	return math.NaN()
+}
+
+// survivals tries every load with a rest of which something is asked.
+func survivals(d piece.Design, r check.Report) []Survival {
+	var list []Survival
+	for i := range r.Loads {
+		if l := &r.Loads[i]; l.Upright() && (l.Empty || l.Asked()) {
+			list = append(list, survival(d, l, &r.Loads[0], r.Edge, r.Loads))
+		}
+	}
+	return list
+}
+
+// A Stop is a corner of the floor edge behind or before the low point, over which the piece
+// turns: a block at the tail, a notch's lip.
+type Stop struct {
+	From, To          float64 // tilts between which it stands on the corner, rad
+	ArmFirst, ArmLast float64 // righting arms there, m
+	Left              float64 // angle from its end to the hilltop on that side, rad; NaN where it lies on the corner or there is none
+}
+
+// stops lists the corners between the tips.
+func stops(l *check.Load) []Stop {
+	var list []Stop
+	p := l.Rig.Profile
+	for i := 1; i < p.Bearings()-1; i++ {
+		if b := p.Bearing(i); b.Radius == 0 && b.To > b.From {
+			s := Stop{From: b.From + l.Rig.Floor.Slope, To: b.To + l.Rig.Floor.Slope}
+			s.ArmFirst, _ = l.Rig.Righting(s.From)
+			s.ArmLast, _ = l.Rig.Righting(s.To)
+			s.Left = math.NaN()
+			if left := l.Balance.Back.Tip - s.To; s.From > l.Balance.Rest.Tilt && left > 0 {
+				s.Left = left
+			} else if left := s.From - l.Balance.Forward.Tip; s.To < l.Balance.Rest.Tilt && left > 0 {
+				s.Left = left
+			}
+			list = append(list, s)
+		}
+	}
+	return list
+}
