@@ -14,8 +14,8 @@ import (
 // A Layout is all that the bench needs of a design.
 type Layout struct {
 	Design piece.Design
-	Report check.Report // as it balances
-	Shop   piece.Shop   // with its usual values
+	Report check.Balanced // as it balances
+	Shop   piece.Shop     // with its usual values
 
 	Rocker    bench.Rocker
 	Outline   bench.Path // of the wood

@@ -58,7 +58,7 @@ const (
 )
 
 // misses returns how each aim comes out, those of the target first and then what must hold.
-func misses(target piece.Target, r check.Report) []Miss {
+func misses(target piece.Target, r check.Balanced) []Miss {
 	list := make([]Miss, 0, len(r.Limits)+4)
 	list = append(append(list, wished(target, r)...), tipped(target, r)...)
 	for _, l := range r.Limits {
@@ -73,7 +73,7 @@ func misses(target piece.Target, r check.Report) []Miss {
 
 // offJoints returns how near the owner at ease rests to a joint of two arcs. Half of each rock is
 // on either arc there, and its time hangs on how far it goes.
-func offJoints(r check.Report) Miss {
+func offJoints(r check.Balanced) Miss {
 	m := Miss{Aim: OffJoints, Want: offJoint, Got: math.NaN(), Steps: noAnswer}
 	b := r.Seated().Balance
 	if b.Outcome != sim.Rocks {
@@ -89,7 +89,7 @@ func offJoints(r check.Report) Miss {
 }
 
 // wished returns the aims for the rest and the rock.
-func wished(target piece.Target, r check.Report) []Miss {
+func wished(target piece.Target, r check.Balanced) []Miss {
 	var list []Miss
 	aim := func(aim Aim, step, want, got float64) {
 		m := Miss{Aim: aim, Want: want, Got: got, Steps: (got - want) / step}
@@ -115,7 +115,7 @@ func wished(target piece.Target, r check.Report) []Miss {
 }
 
 // tipped returns the aims for the tilts at which the piece stands on its tips.
-func tipped(target piece.Target, r check.Report) []Miss {
+func tipped(target piece.Target, r check.Balanced) []Miss {
 	if target.LargestTilt <= 0 {
 		return nil
 	}
@@ -146,7 +146,7 @@ func missOf(l check.Limit) Miss {
 }
 
 // fits returns whether the rocker can be made of what the maker has.
-func fits(target piece.Target, r check.Report) []Miss {
+func fits(target piece.Target, r check.Balanced) []Miss {
 	var list []Miss
 	most := func(aim Aim, want, got float64) {
 		if want <= 0 {
@@ -172,7 +172,7 @@ func fits(target piece.Target, r check.Report) []Miss {
 }
 
 // smallest returns the smallest radius of the drawn rocker, m.
-func smallest(r check.Report) float64 {
+func smallest(r check.Balanced) float64 {
 	if len(r.Design.Rocker.Arcs) == 0 {
 		return r.Design.Rocker.Radius
 	}

@@ -45,7 +45,7 @@ const (
 const inch = 0.0254 // m, exact
 
 // deeds returns the rows of all that can be done to this piece and is no entry of its design.
-func deeds(d piece.Design, company check.Sitters, now check.Report) []Row {
+func deeds(d piece.Design, company check.Sitters, now check.Balanced) []Row {
 	var rows []Row
 	add := func(deed Deed, kind quantity.Kind, change float64, before, after piece.Design) {
 		row := Row{Deed: deed, Label: deed.String(), Kind: kind, Change: change}
@@ -83,7 +83,7 @@ func deeds(d piece.Design, company check.Sitters, now check.Report) []Row {
 }
 
 // leansAnInch moves the balance point of who sits back by an inch, on every load.
-func leansAnInch(now check.Report) Row {
+func leansAnInch(now check.Balanced) Row {
 	after := now
 	after.Loads = append([]check.Load(nil), now.Loads...)
 	top, known := now.Design.TopOfBack()
@@ -95,7 +95,7 @@ func leansAnInch(now check.Report) Row {
 		if l.Balance.Outcome == sim.Rocks {
 			l.SeatFall += l.Balance.Rest.Tilt - now.Loads[1+i].Balance.Rest.Tilt
 			if known {
-				l.Pull.EffortBack, l.Pull.EffortForward = l.Rig.Effort(l.Balance, now.Placed(top))
+				l.EffortBack, l.EffortForward = l.Rig.Effort(l.Balance, now.Placed(top))
 			}
 		}
 	}

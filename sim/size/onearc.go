@@ -91,7 +91,7 @@ func (q *question) leaned(s shape) shape {
 // leanOf returns by how much the first wish for a lean is missed with a shape, rad.
 func (q *question) leanOf() (off func(s shape) float64, asked bool) {
 	want := q.target
-	read := func(pick func(r check.Report) float64, wish piece.Wish) func(s shape) float64 {
+	read := func(pick func(r check.Balanced) float64, wish piece.Wish) func(s shape) float64 {
 		return func(s shape) float64 {
 			r, ok := q.answer(s)
 			if !ok {
@@ -102,11 +102,11 @@ func (q *question) leanOf() (off func(s shape) float64, asked bool) {
 	}
 	switch {
 	case want.SeatFalls.Asked:
-		return read(func(r check.Report) float64 { return r.Seated().SeatFall }, want.SeatFalls), true
+		return read(func(r check.Balanced) float64 { return r.Seated().SeatFall }, want.SeatFalls), true
 	case want.BackLeans.Asked:
-		return read(func(r check.Report) float64 { return r.Seated().BackRecline }, want.BackLeans), true
+		return read(func(r check.Balanced) float64 { return r.Seated().BackRecline }, want.BackLeans), true
 	case want.Empty.Asked:
-		return read(func(r check.Report) float64 { return r.Loads[0].SeatFall }, want.Empty), true
+		return read(func(r check.Balanced) float64 { return r.Loads[0].SeatFall }, want.Empty), true
 	}
 	return nil, false
 }

@@ -42,7 +42,7 @@ var quantitySteps = [quantities]float64{tiltStep, tiltStep, timeStep, 1, 2 * til
 type Readings [quantities]float64
 
 // readingsOf reads a balanced piece. Where no seat is drawn, its fall is the tilt at rest.
-func readingsOf(r check.Report) Readings {
+func readingsOf(r check.Balanced) Readings {
 	none := math.NaN()
 	list := Readings{none, none, none, none, none, none, none}
 	fall := func(l *check.Load) float64 {
@@ -58,7 +58,7 @@ func readingsOf(r check.Report) Readings {
 	list[FallEmpty] = fall(&r.Loads[0])
 	list[FallSitting] = fall(seated)
 	if seated.Balance.Outcome == sim.Rocks {
-		list[Time], list[Effort], list[ForwardMargin] = seated.Balance.Period, seated.Pull.EffortBack, seated.Balance.Forward.Angle
+		list[Time], list[Effort], list[ForwardMargin] = seated.Balance.Period, seated.EffortBack, seated.Balance.Forward.Angle
 	}
 	if l := r.Leaning(); l.Balance.Outcome == sim.Rocks {
 		list[BackMargin], list[BackLift] = l.Balance.Back.Angle, l.Balance.Back.Lift

@@ -19,7 +19,7 @@ type shape struct {
 
 // shapeOf returns the shape a design is drawn with as one arc: the radius at the rest for a
 // compound one.
-func shapeOf(r check.Report, radius float64) shape {
+func shapeOf(r check.Balanced, radius float64) shape {
 	nose, tail := r.Edge.Reach()
 	return shape{radii: []float64{radius}, nose: nose, tail: tail}
 }
