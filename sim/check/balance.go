@@ -70,6 +70,7 @@ type Balanced struct {
 	Limits []Limit // what must hold
 	Look   []Limit // what is worth a look where it does not hold
 
+	carry        piece.Carry
 	masses       piece.Masses
 	read         *readings.Result // of a piece that was measured, else nil
 	usualInertia bool             // weighed, but no rocks told it
@@ -108,7 +109,11 @@ func drawn(d piece.Design) (Balanced, error) {
 		return b, err
 	}
 	b.Tape = tape(b.Edge)
-	return b, d.Validate()
+	if err := d.Validate(); err != nil {
+		return b, err
+	}
+	b.carry = d.Carry(b.Edge)
+	return b, nil
 }
 
 // balance fills in the mass of the piece, the loads that are wanted, and the limits.
@@ -131,4 +136,4 @@ func (b *Balanced) balance(wanted wanted) error {
 func (b *Balanced) Holds() bool { return holds(b.Limits) }
 
 // Placed returns where a point of the seat frame lies as drawn, slid and cut, chair frame.
-func (b *Balanced) Placed(p r2.Vec) r2.Vec { return b.Design.Carry(b.Edge).Point(p) }
+func (b *Balanced) Placed(p r2.Vec) r2.Vec { return b.carry.Point(p) }

@@ -82,7 +82,7 @@ func (b *Balanced) seatedRest(name string) (attitude, bool) {
 	for i := range b.Loads {
 		l := &b.Loads[i]
 		if l.Sitter == name && l.Posture == person.Sitting && l.Upright() {
-			return attitude{b.Design.Carry(b.Edge), b.Edge, l.Balance.Rest.Tilt - b.Design.Floor.Slope}, true
+			return attitude{b.carry, b.Edge, l.Balance.Rest.Tilt - b.Design.Floor.Slope}, true
 		}
 	}
 	return attitude{}, false

@@ -50,7 +50,7 @@ type Righting struct {
 // file order, with the rig of each and nothing computed.
 func (b *Balanced) loads(wanted wanted) ([]Load, error) {
 	d := b.Design
-	onSeat := d.Carry(b.Edge)
+	onSeat := b.carry
 	empty := b.masses.Joined(onSeat)
 	floor := d.StaticFloor()
 	rig := func(b0 body.Body) sim.Rig { return sim.Rig{Profile: b.Edge, Body: b0, Floor: floor} }
@@ -111,7 +111,7 @@ func (l *Load) settle(b *Balanced) {
 	if l.Balance.Outcome != sim.Rocks {
 		return
 	}
-	carry := d.Carry(b.Edge)
+	carry := b.carry
 	tilt := l.Balance.Rest.Tilt + carry.Turn
 	if d.Seat.Drawn() {
 		l.SeatFall = tilt + d.Seat.Fall()

@@ -82,7 +82,7 @@ func (b *Balanced) keepsFor(sizes person.Measures) bool {
 	if err != nil {
 		return false
 	}
-	carry := d.Carry(b.Edge)
+	carry := b.carry
 	empty := b.Loads[0].Rig.Body
 	loads := make([]Load, 0, 2)
 	for _, posture := range []person.Posture{person.Sitting, person.LyingBack} {

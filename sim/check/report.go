@@ -108,7 +108,7 @@ type Spread struct {
 // spread returns the Spread of an estimated weight.
 func (b *Balanced) spread() Spread {
 	s := Spread{Estimated: true}
-	carry := b.Design.Carry(b.Edge)
+	carry := b.carry
 	for part := range len(b.masses.Seat) + len(b.masses.Rockers) {
 		for _, factor := range []float64{0.8, 1.2} {
 			empty := b.masses.Weighted(part, factor, b.Design.Piece.Mass).Joined(carry)

@@ -1,7 +1,6 @@
 package check
 
 import (
-	"cmp"
 	"math"
 
 	"rockerwright/body/person"
@@ -42,7 +41,7 @@ func (r Report) leaning(sitter string) float64 {
 // asked: as it sits, leaning over an arm, and at the end of a settee.
 func (r *Report) Sideways() []Sideway {
 	d := r.Design
-	track, known := Track(d)
+	track, known := d.Track()
 	if !known || d.Kind == piece.Cradle {
 		return nil
 	}
@@ -88,7 +87,7 @@ const Unnoticed = 0.0254 / 32
 // where the track is not known.
 func (b *Balanced) Walk(l *Load) *Walk {
 	d := b.Design
-	track, known := Track(d)
+	track, known := d.Track()
 	if !known {
 		return nil
 	}
@@ -118,17 +117,6 @@ func (b *Balanced) Walk(l *Load) *Walk {
 		}
 	}
 	return &w
-}
-
-// Track returns the distance between the middles of the floor edges, as given or as splayed
-// legs make it, m, and whether it is known.
-func Track(d piece.Design) (float64, bool) {
-	track := d.Rocker.Track
-	if track == 0 && d.Seat.Width > 0 {
-		rear, _ := d.Leg(piece.Rear)
-		track = d.Seat.Width + 2*d.Seat.Rear*math.Tan(cmp.Or(d.Rocker.Splay, rear.Splay))
-	}
-	return track, track > 0
 }
 
 // EqualEnough returns by how much the tail tips of the two rockers may differ in height, so

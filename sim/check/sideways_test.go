@@ -36,7 +36,7 @@ func TestUnequalOnEveryCurve(t *testing.T) {
 			return p.Bearing(i).RolledAt(within)
 		}
 		w := r.Walk(&r.Loads[0])
-		track, _ := Track(d)
+		track, _ := d.Track()
 		want := (rolled(r.Edge, w.To) - rolled(r.Edge, w.From) - rolled(left, w.To) + rolled(left, w.From)) / track
 		if w.OneCurve || !(math.Abs(w.Heading) > 1e-4) || math.Abs(w.Heading-want) > 1e-12 || math.IsNaN(w.Enough) {
 			t.Errorf("%s: it turns by %v rad, want %v; equal enough within %v m", name, w.Heading, want, w.Enough)
@@ -55,7 +55,7 @@ func TestLeaningScales(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		track, _ := Track(d)
+		track, _ := d.Track()
 		var sitting Load
 		for _, l := range r.Loads {
 			if l.Name == "owner, sitting" {

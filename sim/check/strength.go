@@ -57,7 +57,7 @@ func (b *Balanced) bending() ([]Bending, error) {
 		}
 	}
 	end := Bending{Load: heaviest.Name, Force: heaviest.Weight() / 2}
-	ride := d.Carry(b.Edge)
+	ride := b.carry
 	nose, tail := end, end
 	tail.Tail = true
 	nose.worst(b.Edge, r, ride.Point(d.Seat.FrontEdge()).X, wood.RuptureModulus)

@@ -84,7 +84,7 @@ func (l *Layout) rocker() error {
 	if k.Top == piece.Taper && k.NoseDepth == 0 && k.TailDepth == 0 {
 		return &piece.KeyError{Key: "rocker.nose_depth", Reason: "a tapered rocker needs its depth at the nose, at the tail, or both", Example: `nose_depth = "1-1/4"`}
 	}
-	if track, known := check.Track(l.Design); known {
+	if track, known := l.Design.Track(); known {
 		l.Rocker.Middle = track / 2
 	}
 	var err error
