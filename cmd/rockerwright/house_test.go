@@ -19,6 +19,8 @@ const root = "../.."
 // module stands for all its packages, a room only for itself.
 var mayImport = map[string][]string{
 	"rocker":           {gonum},
+	"rocker/root":      {},
+	"rocker/rises":     {"rocker", "rocker/root", gonum},
 	"body":             {gonum},
 	"body/person":      {"body", gonum},
 	"sim":              {"rocker", "body", gonum},
@@ -26,9 +28,9 @@ var mayImport = map[string][]string{
 	"sim/quantity":     {},
 	"sim/readings":     {"rocker", "body", "sim", gonum},
 	"sim/motion":       {"rocker", "body", "sim", gonum},
-	"sim/piece":        {"rocker", "rocker/bench", "body", "body/person", "sim", "sim/quantity", gonum},
-	"sim/check":        {"rocker", "rocker/bench", "body", "body/person", "sim", "sim/readings", "sim/quantity", "sim/piece", gonum},
-	"sim/trial":        {"rocker", "body", "body/person", "sim", "sim/motion", "sim/readings", "sim/quantity", "sim/piece", "sim/check", gonum},
+	"sim/piece":        {"rocker", "rocker/rises", "rocker/bench", "body", "body/person", "sim", "sim/quantity", gonum},
+	"sim/check":        {"rocker", "rocker/rises", "rocker/bench", "body", "body/person", "sim", "sim/readings", "sim/quantity", "sim/piece", gonum},
+	"sim/trial":        {"rocker", "rocker/rises", "body", "body/person", "sim", "sim/motion", "sim/readings", "sim/quantity", "sim/piece", "sim/check", gonum},
 	"sim/size":         {"rocker", "rocker/bench", "body", "body/person", "sim", "sim/quantity", "sim/piece", "sim/check", gonum},
 	"sim/layout":       {"rocker", "rocker/bench", "body", "body/person", "sim", "sim/quantity", "sim/piece", "sim/check", gonum},
 	"plots":            {"rocker", "body", "body/person", "sim", "sim/motion", "sim/quantity", "sim/piece", "sim/check", "sim/trial", "sim/size", gonum, plot, fpdf},
@@ -38,11 +40,11 @@ var mayImport = map[string][]string{
 
 	"cmd/internal/design/locate": {},
 	"cmd/internal/design":        {"cmd/internal/design/locate", "sim/piece", "sim/check", "sim/quantity", "github.com/BurntSushi/toml"},
-	"cmd/internal/words":         {"body", "body/person", "rocker/bench", "sim/layout", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/readings", "sim/motion", "sim/quantity", "sim", "rocker"},
+	"cmd/internal/words":         {"body", "body/person", "rocker/bench", "sim/layout", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/readings", "sim/motion", "sim/quantity", "sim", "rocker", "rocker/rises"},
 	"cmd/internal/report":        {"cmd/internal/design", "cmd/internal/words", "plots", "sim/piece", "sim/check", "sim/trial", "sim/size"},
 	"cmd/internal/page":          {"cmd/internal/design", "cmd/internal/words", "cmd/internal/report", "plots", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/quantity"},
 	"cmd/rockerwright": {
-		"cmd/internal/design", "cmd/internal/words", "cmd/internal/report", "cmd/internal/page", "plots", "plots/pattern", "sim/layout", "body/person", "rocker", "sim", "sim/readings", "sim/motion", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/quantity", "validation",
+		"cmd/internal/design", "cmd/internal/words", "cmd/internal/report", "cmd/internal/page", "plots", "plots/pattern", "sim/layout", "body/person", "rocker/rises", "sim", "sim/readings", "sim/motion", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/quantity", "validation",
 		"github.com/spf13/cobra", "golang.org/x/term",
 	},
 }
