@@ -139,7 +139,7 @@ func paperFor(f *design.File, asked string) (pattern.Paper, error) {
 	if asked != "" {
 		return paper, fmt.Errorf("--paper: %s", reason)
 	}
-	return paper, f.Explain(&piece.KeyError{Key: "shop.paper", Reason: reason, Example: `paper = "letter"`})
+	return paper, f.Explain(&piece.KeyError{Key: "shop.paper", Reason: reason, Give: "paper"})
 }
 
 // sheetFor returns the sheet of paper that goes with units.

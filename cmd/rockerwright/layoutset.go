@@ -128,7 +128,7 @@ func (s *layoutSet) toobig(name string, err error) error {
 	case errors.As(err, &wrong) && s.asked:
 		return fmt.Errorf("--paper: %s", wrong.Reason)
 	case wrong != nil:
-		return &piece.KeyError{Key: "shop.paper", Reason: wrong.Reason, Example: `paper = "` + s.sheet.Name + `"`}
+		return &piece.KeyError{Key: "shop.paper", Reason: wrong.Reason, Give: "paper", Word: s.sheet.Name}
 	}
 	return err
 }

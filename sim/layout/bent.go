@@ -58,7 +58,7 @@ func (l *Layout) bent() error {
 		}
 		var outline *bench.OutlineError
 		if errors.As(err, &outline) && outline.Span >= 0 {
-			return &piece.KeyError{Key: "rocker.made", Reason: "neither strips nor steamed wood bend over a corner", Example: `made = "sawn"`}
+			return &piece.KeyError{Key: "rocker.made", Reason: "neither strips nor steamed wood bend over a corner", Give: "made", Word: "sawn"}
 		}
 		return l.explain(err)
 	}
@@ -72,7 +72,7 @@ func (l *Layout) bent() error {
 		if l.Strips.Strips == 1 {
 			lost = 0
 			if !math.IsInf(tightest, 1) {
-				return &piece.KeyError{Key: "shop.strip", Reason: "a single strip springs back flat", Example: `strip = "1/4"`}
+				return &piece.KeyError{Key: "shop.strip", Reason: "a single strip springs back flat", Give: "strip"}
 			}
 		}
 	}
@@ -85,7 +85,7 @@ func (l *Layout) stack(depth, longest, tightest float64) error {
 	if name := l.Design.Rocker.Wood; name != "" {
 		wood, err := body.FindWood(name)
 		if err != nil {
-			return &piece.KeyError{Key: "rocker.wood", Reason: fmt.Sprint(err), Example: `wood = "black walnut"`}
+			return &piece.KeyError{Key: "rocker.wood", Reason: fmt.Sprint(err), Give: "wood"}
 		}
 		s.Strain, s.Wood = wood.RuptureModulus/wood.ElasticModulus/2, wood.Name
 	}
@@ -107,7 +107,7 @@ func (l *Layout) stack(depth, longest, tightest float64) error {
 		n := math.Ceil(depth / s.Thickest)
 		return &piece.KeyError{Key: "shop.strip", Reason: fmt.Sprintf(
 			"a strip of %s is thicker than %s bends to %s, the smallest radius here: %s is the thickest that works, %.0f strips of %s",
-			l.with(asked), named(s.Wood), l.with(tightest), l.fine(s.Thickest), n, l.fine(depth/n)), Example: "strip = " + l.typed(depth/n)}
+			l.with(asked), named(s.Wood), l.with(tightest), l.fine(s.Thickest), n, l.fine(depth/n)), Give: "strip", Value: l.floored(depth / n)}
 	}
 	s.Stack = stack
 	l.Strips = &s
@@ -127,12 +127,13 @@ func (l *Layout) fine(x float64) string {
 	return quantity.Fine(x, quantity.Length, l.Design.Units) + " " + quantity.Unit(quantity.Length, l.Design.Units)
 }
 
-// typed writes a thickness as it is typed, rounded down.
-func (l *Layout) typed(x float64) string {
+// floored returns a length as it is typed, in thousandths of an inch or tenths of a millimetre, no more than it is, m.
+func (l *Layout) floored(x float64) float64 {
+	step := quantity.In / 1000
 	if l.Design.Units == quantity.Metric {
-		return fmt.Sprintf(`"%.1f mm"`, math.Floor(x*1e4)/10)
+		step = 1e-4
 	}
-	return fmt.Sprintf("%.3f", math.Floor(x/0.0254*1000)/1000)
+	return math.Floor(x/step) * step
 }
 
 // form lays out the form: the middle of the wood keeps its length and is bent more by what it
@@ -144,7 +145,7 @@ func (l *Layout) form(depth, lost float64, steam bool) error {
 		if s.Radius > 0 {
 			var err error
 			if radii, err = bench.FormFor(s.Radius, depth, l.Rocker.Sole, lost); err != nil {
-				return &piece.KeyError{Key: "rocker.depth", Reason: "no form bends wood of " + l.with(depth) + " to this radius", Example: `depth = "2-1/4"`}
+				return &piece.KeyError{Key: "rocker.depth", Reason: "no form bends wood of " + l.with(depth) + " to this radius", Give: "depth"}
 			}
 		}
 		f.Radii = append(f.Radii, radii)

@@ -195,7 +195,7 @@ func (l *Layout) density(name string, given float64, key string) (float64, error
 	}
 	wood, err := body.FindWood(name)
 	if err != nil {
-		return 0, &piece.KeyError{Key: key + ".wood", Reason: fmt.Sprint(err), Example: `wood = "black walnut"`}
+		return 0, &piece.KeyError{Key: key + ".wood", Reason: fmt.Sprint(err), Give: "wood"}
 	}
 	return wood.Density, nil
 }

@@ -80,7 +80,7 @@ func (l *Layout) leg(drawn piece.Leg, key string) (Leg, error) {
 	}
 	line, err := bench.LegBetween(r3.Vec{X: enters.X, Y: enters.Y, Z: foot.Z - math.Tan(drawn.Splay)*(enters.Y-foot.Y)}, foot)
 	if err != nil {
-		return Leg{}, &piece.KeyError{Key: key + ".top", Reason: "the leg ends under the top edge of its rocker, which is " + l.with(foot.Y) + " over the floor there", Example: `top = "14-1/8"`}
+		return Leg{}, &piece.KeyError{Key: key + ".top", Reason: "the leg ends under the top edge of its rocker, which is " + l.with(foot.Y) + " over the floor there", Give: "top"}
 	}
 	standing, err := r.Stand(line)
 	if err != nil {
@@ -128,7 +128,7 @@ func (l *Layout) seatHeight(drawn piece.Leg, foot r3.Vec, key string) (float64, 
 	seat := l.Design.Seat
 	fall := seat.Fall()
 	if math.IsNaN(fall) {
-		return 0, &piece.KeyError{Key: key + ".top", Reason: "without a drawn seat a leg needs its height", Example: `top = "14-1/8"`}
+		return 0, &piece.KeyError{Key: key + ".top", Reason: "without a drawn seat a leg needs its height", Give: "top"}
 	}
 	slope, rake := math.Tan(fall), math.Tan(drawn.Rake)
 	under := seat.Rear + slope*seat.Behind - seat.ThickOr()/math.Cos(fall)
@@ -139,7 +139,7 @@ func (l *Layout) seatHeight(drawn piece.Leg, foot r3.Vec, key string) (float64, 
 func (l *Layout) missed(err error, key, name string) error {
 	var miss *bench.MissError
 	if errors.As(err, &miss) {
-		return &piece.KeyError{Key: key + "." + name, Reason: fmt.Sprintf("the leg misses the rocker by %s, %s", l.with(miss.By), miss.Where), Example: name + " = 8"}
+		return &piece.KeyError{Key: key + "." + name, Reason: fmt.Sprintf("the leg misses the rocker by %s, %s", l.with(miss.By), miss.Where), Give: name}
 	}
 	return l.explain(err)
 }

@@ -64,13 +64,13 @@ func possible(d piece.Design) error {
 	t := d.Target
 	switch {
 	case t.Arcs != math.Trunc(t.Arcs) || t.Arcs > 3:
-		return &piece.KeyError{Key: "target.arcs", Reason: "a rocker is found with one, two or three arcs", Example: "arcs = 2"}
+		return &piece.KeyError{Key: "target.arcs", Reason: "a rocker is found with one, two or three arcs", Give: "arcs"}
 	case t.SeatFalls.Asked && d.Seat.Front == 0:
-		return &piece.KeyError{Key: "target.seat_falls", Reason: "no seat is drawn that could fall: draw [seat] with front, rear and depth", Example: `front = "16-1/2"`}
+		return &piece.KeyError{Key: "target.seat_falls", Reason: "no seat is drawn that could fall: draw one, with front, rear and depth", Give: "seat"}
 	case t.Empty.Asked && d.Seat.Front == 0:
-		return &piece.KeyError{Key: "target.seat_falls_empty", Reason: "no seat is drawn that could fall: draw [seat] with front, rear and depth", Example: `front = "16-1/2"`}
+		return &piece.KeyError{Key: "target.seat_falls_empty", Reason: "no seat is drawn that could fall: draw one, with front, rear and depth", Give: "seat"}
 	case t.BackLeans.Asked && d.Back.Height == 0:
-		return &piece.KeyError{Key: "target.back_leans", Reason: "no back is drawn that could lean: draw [back]", Example: "height = 28"}
+		return &piece.KeyError{Key: "target.back_leans", Reason: "no back is drawn that could lean: draw one", Give: "back"}
 	}
 	return nil
 }
