@@ -7,6 +7,7 @@ import (
 	"runtime"
 	"slices"
 	"sync"
+	"sync/atomic"
 
 	"gonum.org/v1/gonum/optimize"
 
@@ -97,14 +98,10 @@ func (q *question) best(list []shape, n int, better func(s shape) shape) []shape
 // each calls do for 0 to n−1, as many at a time as there are processors.
 func each(n int, do func(i int)) {
 	var wait sync.WaitGroup
-	next := make(chan int, n)
-	for i := range n {
-		next <- i
-	}
-	close(next)
+	var taken atomic.Int64
 	for range min(n, runtime.GOMAXPROCS(0)) {
 		wait.Go(func() {
-			for i := range next {
+			for i := int(taken.Add(1)) - 1; i < n; i = int(taken.Add(1)) - 1 {
 				do(i)
 			}
 		})
@@ -178,20 +175,26 @@ func chanced(around shape, arcs int, rng *rand.Rand) shape {
 	return s
 }
 
-// descended returns where a simplex of Nelder and Mead ends that goes downhill from a shape,
-// asking at most so often for each unknown.
+// descended returns where a search downhill from a shape ends, asking at most so often for each
+// unknown.
 func (q *question) descended(s shape, asks int) shape {
 	arcs := len(s.radii)
 	x := q.unknowns(s)
-	problem := optimize.Problem{Func: func(x []float64) float64 { return q.score(q.shapeAt(x, arcs)) }}
-	settings := &optimize.Settings{
-		FuncEvaluations: asks * len(x),
-		Concurrent:      1,
-		Converger:       &optimize.FunctionConverge{Absolute: 1e-7, Relative: 1e-6, Iterations: 20 * len(x)},
-	}
-	result, err := optimize.Minimize(problem, x, settings, &optimize.NelderMead{SimplexSize: 1})
-	if result == nil || err != nil && result.X == nil || !(result.F < q.score(s)) {
+	enough := &optimize.FunctionConverge{Absolute: 1e-7, Relative: 1e-6, Iterations: 20 * len(x)}
+	best, least := downhill(func(x []float64) float64 { return q.score(q.shapeAt(x, arcs)) }, x, 1, asks*len(x), enough)
+	if !(least < q.score(s)) {
 		return s
 	}
-	return q.shapeAt(result.X, arcs)
+	return q.shapeAt(best, arcs)
+}
+
+// downhill returns where a simplex of Nelder and Mead ends that goes down from x, asking at most so
+// often, and the least value; enough, where it is not nil, ends it before.
+func downhill(f func(x []float64) float64, x []float64, simplex float64, asks int, enough optimize.Converger) (at []float64, least float64) {
+	settings := &optimize.Settings{FuncEvaluations: asks, Concurrent: 1, Converger: enough}
+	result, err := optimize.Minimize(optimize.Problem{Func: f}, x, settings, &optimize.NelderMead{SimplexSize: simplex})
+	if err != nil { // of its settings
+		panic("size: " + err.Error())
+	}
+	return result.X, result.F
 }

@@ -209,7 +209,7 @@ func (q *question) proposal(curve Curve, d piece.Design) Proposal {
 		return p
 	}
 	if l := p.Report.Seated(); l.Balance.Outcome == sim.Rocks {
-		p.Even = evenness(l, evenReleases())
+		p.Even = evenness(l)
 	}
 	return p
 }
