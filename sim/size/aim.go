@@ -2,6 +2,7 @@ package size
 
 import (
 	"math"
+	"slices"
 
 	"rockerwright/sim"
 	"rockerwright/sim/check"
@@ -132,7 +133,7 @@ func missOf(l check.Limit) Miss {
 // smallest returns the smallest radius of a rocker, hollows apart, m.
 func smallest(r piece.Rocker) float64 {
 	least := math.Inf(1)
-	for _, a := range arcsOf(r) {
+	for _, a := range append(slices.Clip(r.Arcs), piece.Arc{Radius: r.Radius}) {
 		if a.Radius > 0 {
 			least = min(least, a.Radius)
 		}

@@ -74,7 +74,7 @@ func Like(old, wanted piece.Design) (Likeness, error) {
 		return l, err
 	}
 	company = company.First()
-	s := scaling{wanted: wanted, radius: l.New.Radius, old: l.Old}
+	s := scaling{wanted: wanted, radius: l.New.Radius, edge: l.Wanted.Edge.Length(), old: l.Old}
 	s.oldNose, s.oldTail = l.OldPiece.Edge.Reach()
 	if !(s.radius > 0) {
 		s.radius = largest(wanted.Rocker)
@@ -121,6 +121,7 @@ type scaling struct {
 	wanted           piece.Design
 	radius           float64 // at its rest, or its largest where it has none, m
 	old              Feel
+	edge             float64 // its length along the edge, m
 	oldNose, oldTail float64 // lengths along the old edge, m
 }
 
@@ -165,14 +166,13 @@ func (s scaling) scaled(scale float64, way Way) piece.Design {
 	}
 	lengths := scale * s.radius / s.old.Radius
 	nose, tail := lengths*s.oldNose, lengths*s.oldTail
-	edge := arcsOf(d.Rocker).length()
 	d.Rocker.Nose = nose
 	if len(d.Rocker.Arcs) == 0 {
 		d.Rocker.Tail = tail
 	}
 	for i := range d.Rocker.Arcs {
-		d.Rocker.Arcs[i].Length *= (nose + tail) / edge
-		d.Rocker.Arcs[i].Flat *= (nose + tail) / edge
+		d.Rocker.Arcs[i].Length *= (nose + tail) / s.edge
+		d.Rocker.Arcs[i].Flat *= (nose + tail) / s.edge
 	}
 	return d
 }
