@@ -154,9 +154,6 @@ func TestNamed(t *testing.T) {
 	for _, c := range []Curve{OneArc, TwoArcs, ThreeArcs, FlatterTail, EvenTime} {
 		add(c.String())
 	}
-	for _, q := range Quantities() {
-		add(q.String())
-	}
 	for _, d := range []Deed{SlidConcentric, SlidStraight, RearLegsCut, Worn, PorchSlope, LeansAnInch} {
 		add(d.String())
 	}

@@ -1,6 +1,7 @@
 package size
 
 import (
+	"cmp"
 	"context"
 	"fmt"
 	"math"
@@ -66,11 +67,12 @@ func Chairs(ctx context.Context, d piece.Design, chairs int, options StudyOption
 		return Study{}, err
 	}
 	tally := m.newTally()
-	blocks := (chairs + Block - 1) / Block
 	counted := 0
-	m.inOrder(ctx, blocks, options, func(part batch) {
+	m.inOrder(ctx, (chairs+Block-1)/Block, options, func(part []chair) {
 		part = part[:min(Block, chairs-counted)]
-		tally.add(part)
+		for _, c := range part {
+			tally.add(c)
+		}
 		counted += len(part)
 		if options.Progress != nil {
 			options.Progress(counted)
@@ -124,9 +126,6 @@ type chair struct {
 	fails    []bool // of each limit; nil where it is no piece
 }
 
-// A batch is a block of chairs.
-type batch []chair
-
 // A maker makes chairs one after another.
 type maker struct {
 	*making
@@ -151,8 +150,7 @@ func (w *maker) chair(errors []float64) chair {
 	for k, v := range w.varied {
 		*w.fields[k] = v.Value + v.deviation()*errors[k]
 	}
-	none := math.NaN()
-	c := chair{errors: errors, readings: Readings{none, none, none, none, none, none, none}}
+	c := chair{errors: errors, readings: noReadings}
 	r, err := w.company.Balance(w.design)
 	if err != nil || len(r.Limits) != len(w.nominal.Limits) {
 		return c
@@ -166,9 +164,9 @@ func (w *maker) chair(errors []float64) chair {
 }
 
 // block makes the chairs of one block.
-func (w *maker) block(seed uint64, block int) batch {
+func (w *maker) block(seed uint64, block int) []chair {
 	points := hypercube(Block, len(w.varied), seed, uint64(block))
-	list := make(batch, Block)
+	list := make([]chair, Block)
 	for c := range list {
 		list[c] = w.chair(points.RawRowView(c))
 	}
@@ -176,53 +174,29 @@ func (w *maker) block(seed uint64, block int) batch {
 }
 
 // inOrder makes blocks side by side and hands them on in order, until all are or the context
-// ends. Nobody runs ahead by more than a few blocks, so that few are kept.
-func (m *making) inOrder(ctx context.Context, blocks int, options StudyOptions, use func(part batch)) {
-	workers := options.Workers
-	if workers <= 0 {
-		workers = runtime.GOMAXPROCS(0)
-	}
+// ends. Nobody runs ahead by more than a block for each worker, so that few are kept.
+func (m *making) inOrder(ctx context.Context, blocks int, options StudyOptions, use func(part []chair)) {
+	workers := min(cmp.Or(options.Workers, runtime.GOMAXPROCS(0)), blocks)
 	ctx, stop := context.WithCancel(ctx)
 	defer stop()
-	parts := make(chan chan batch, 2*workers) // in order; each will bring its block
-	orders := make(chan order)
-	go func() {
-		defer close(parts)
-		defer close(orders)
-		for block := range blocks {
-			o := order{block, make(chan batch, 1)}
-			select {
-			case parts <- o.made:
-			case <-ctx.Done():
-				return
-			}
-			select {
-			case orders <- o:
-			case <-ctx.Done():
-				return
-			}
-		}
-	}()
-	for range min(workers, blocks) {
+	made := make([]chan []chair, workers) // the n-th block comes from worker n modulo their number
+	for i := range made {
+		made[i] = make(chan []chair, 1)
 		go func() {
 			w := m.newMaker()
-			for o := range orders {
-				o.made <- w.block(options.Seed, o.block)
+			for block := i; block < blocks && ctx.Err() == nil; block += workers {
+				select {
+				case made[i] <- w.block(options.Seed, block):
+				case <-ctx.Done():
+				}
 			}
 		}()
 	}
-	for part := range parts {
+	for block := 0; block < blocks && ctx.Err() == nil; block++ {
 		select {
-		case made := <-part:
-			use(made)
+		case part := <-made[block%workers]:
+			use(part)
 		case <-ctx.Done():
-			return
 		}
 	}
-}
-
-// An order is a block to be made, and where it is brought.
-type order struct {
-	block int
-	made  chan batch
 }
