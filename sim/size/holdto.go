@@ -2,6 +2,7 @@ package size
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/mat"
 
@@ -92,20 +93,14 @@ func newShopFloor(d piece.Design, company check.Sitters, now check.Report) shopF
 	if len(f.varied) == 0 {
 		return f
 	}
-	for _, v := range f.varied {
-		f.responses = append(f.responses, respond(d, company, v, f.now, v.Tolerance))
-	}
 	f.errors = hypercube(chairsOnFloor, len(f.varied), 0, 0)
 	f.slacks = make([]slack, chairsOnFloor)
 	for c := range f.slacks {
-		s := append(slack(nil), f.now...)
-		for k, v := range f.varied {
-			x := v.deviation() * f.errors.At(c, k)
-			for i := range s {
-				s[i] += f.responses[k].at(i, x)
-			}
-		}
-		f.slacks[c] = s
+		f.slacks[c] = slices.Clone(f.now)
+	}
+	for k, v := range f.varied {
+		f.responses = append(f.responses, response{make(slack, len(f.now)), make(slack, len(f.now))})
+		f.replace(k, respond(d, company, v, f.now, v.Tolerance))
 	}
 	return f
 }

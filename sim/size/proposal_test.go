@@ -154,8 +154,8 @@ func TestNamed(t *testing.T) {
 	for _, c := range []Curve{OneArc, TwoArcs, ThreeArcs, FlatterTail, EvenTime} {
 		add(c.String())
 	}
-	for _, d := range []Deed{SlidConcentric, SlidStraight, RearLegsCut, Worn, PorchSlope, LeansAnInch} {
-		add(d.String())
+	for _, a := range []Alteration{SlidConcentric, SlidStraight, RearLegsCut, Worn, PorchSlope, LeansAnInch} {
+		add(a.row().Label)
 	}
 }
 

@@ -38,7 +38,7 @@ func wornDown(r check.Report) (d piece.Design, ok bool) {
 	chord := r2.Norm(r2.Sub(to, from))
 	tilt := inside[0].From // of the floor at the nose end of the stretch
 	turn := inside[len(inside)-1].To - tilt
-	rise := chord/2*math.Tan(turn/4) - worn
+	rise := chord/2*math.Tan(turn/4) - alterations[Worn].Change
 	if rise <= 0 {
 		return d, false
 	}

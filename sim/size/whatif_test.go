@@ -11,15 +11,15 @@ import (
 	"rockerwright/sim/piece"
 )
 
-// row returns the row of a measure or a deed.
-func row(t *testing.T, table Table, key string, deed Deed) Row {
+// row returns the row of a measure or an alteration.
+func row(t *testing.T, table Table, key string, alteration Alteration) Row {
 	t.Helper()
 	for _, r := range table.Rows {
-		if r.Key == key && r.Deed == deed {
+		if r.Key == key && r.Alteration == alteration {
 			return r
 		}
 	}
-	t.Fatalf("no row for %q, %v", key, deed)
+	t.Fatalf("no row for %q, %v", key, alteration)
 	return Row{}
 }
 
@@ -32,7 +32,7 @@ func TestWhatIfIsExact(t *testing.T) {
 	}
 	measures := 0
 	for _, r := range table.Rows {
-		if r.Deed != ChangeMeasure {
+		if r.Alteration != ChangeMeasure {
 			continue
 		}
 		measures++
@@ -61,17 +61,17 @@ func TestWhatIfIsExact(t *testing.T) {
 	}
 }
 
-// TestDeeds holds the deeds against the derived hints of the trade table: their signs, and
+// TestAlterations holds the alterations against the derived hints of the trade table: their signs, and
 // about their size, for a chair that is near the one worked there (R 42 in, balance point 24
 // in up).
-func TestDeeds(t *testing.T) {
+func TestAlterations(t *testing.T) {
 	d := readingChair()
 	table, err := WhatIf(d)
 	if err != nil {
 		t.Fatal(err)
 	}
-	turn := func(deed Deed) float64 {
-		r := row(t, table, "", deed)
+	turn := func(alteration Alteration) float64 {
+		r := row(t, table, "", alteration)
 		return (r.After[FallSitting] - r.Before[FallSitting]) / degree
 	}
 	// "0 degrees if top and bottom edges are concentric": the seat turns about the arc's centre,
