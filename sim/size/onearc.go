@@ -3,7 +3,6 @@ package size
 import (
 	"math"
 
-	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
 
@@ -13,13 +12,12 @@ import (
 func (q *question) oneArc() (s shape, met bool) {
 	s = q.start
 	for range 4 { // longer ends weigh a little, and move the rest a little
-		s = q.timed(s)
-		s = q.leaned(s)
-		if longer := q.lengthened(s); longer.nose != s.nose || longer.tail != s.tail {
-			s = longer
-			continue
+		s = q.leaned(q.timed(s))
+		longer := q.lengthened(s)
+		if longer.nose == s.nose && longer.tail == s.tail {
+			break
 		}
-		break
+		s = longer
 	}
 	s = q.leaned(q.timed(s))
 	if q.alike {
@@ -90,25 +88,15 @@ func (q *question) leaned(s shape) shape {
 
 // leanOf returns by how much the first wish for a lean is missed with a shape, rad.
 func (q *question) leanOf() (off func(s shape) float64, asked bool) {
-	want := q.target
-	read := func(pick func(r check.Report) float64, wish piece.Wish) func(s shape) float64 {
-		return func(s shape) float64 {
-			r, ok := q.answer(s)
-			if !ok {
-				return math.NaN()
-			}
-			return pick(r) - wish.Value
+	leans := piece.Target{SeatFalls: q.target.SeatFalls, BackLeans: q.target.BackLeans, Empty: q.target.Empty}
+	return func(s shape) float64 {
+		r, ok := q.answer(s)
+		if !ok {
+			return math.NaN()
 		}
-	}
-	switch {
-	case want.SeatFalls.Asked:
-		return read(func(r check.Report) float64 { return r.Seated().SeatFall }, want.SeatFalls), true
-	case want.BackLeans.Asked:
-		return read(func(r check.Report) float64 { return r.Seated().BackRecline }, want.BackLeans), true
-	case want.Empty.Asked:
-		return read(func(r check.Report) float64 { return r.Loads[0].SeatFall }, want.Empty), true
-	}
-	return nil, false
+		m := misses(leans, r)[0]
+		return m.Got - m.Want
+	}, leans.Asks()
 }
 
 // lengthened returns the shape with the tail, and then the nose, just as long as the limits

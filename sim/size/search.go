@@ -1,7 +1,6 @@
 package size
 
 import (
-	"cmp"
 	"math"
 	"math/rand/v2"
 	"runtime"
@@ -9,6 +8,7 @@ import (
 	"sync"
 	"sync/atomic"
 
+	"gonum.org/v1/gonum/floats"
 	"gonum.org/v1/gonum/optimize"
 
 	"rockerwright/sim"
@@ -78,21 +78,17 @@ const (
 
 // best returns the n best shapes after each has been changed by better, the best first.
 func (q *question) best(list []shape, n int, better func(s shape) shape) []shape {
-	type scored struct {
-		shape shape
-		score float64
-	}
-	all := make([]scored, len(list))
+	shapes, scores, order := make([]shape, len(list)), make([]float64, len(list)), make([]int, len(list))
 	each(len(list), func(i int) {
-		s := better(list[i])
-		all[i] = scored{s, q.score(s)}
+		shapes[i] = better(list[i])
+		scores[i] = q.score(shapes[i])
 	})
-	slices.SortStableFunc(all, func(a, b scored) int { return cmp.Compare(a.score, b.score) })
-	shapes := make([]shape, min(n, len(all)))
-	for i := range shapes {
-		shapes[i] = all[i].shape
+	floats.ArgsortStable(scores, order)
+	best := make([]shape, min(n, len(list)))
+	for i := range best {
+		best[i] = shapes[order[i]]
 	}
-	return shapes
+	return best
 }
 
 // each calls do for 0 to n−1, as many at a time as there are processors.
@@ -140,21 +136,14 @@ func (q *question) starts(around shape, arcs int, seed uint64) []shape {
 // second behind both.
 func (q *question) split(one shape, arcs int) shape {
 	s := one
-	s.radii, s.joints = nil, nil
-	for range arcs {
-		s.radii = append(s.radii, one.radii[0])
-	}
+	s.radii = slices.Repeat(one.radii, arcs)
 	from, to := 0.0, 0.0
 	if r, ok := q.answer(one); ok && r.Seated().Balance.Outcome == sim.Rocks {
 		from, to = one.radii[0]*r.Loads[0].Balance.Rest.Tilt, one.radii[0]*r.Seated().Balance.Rest.Tilt
 	}
 	inside := func(x float64) float64 { return max(-one.nose+leastArc, min(one.tail-leastArc, x)) }
 	middle := inside((from + to) / 2)
-	s.joints = append(s.joints, middle)
-	if arcs == 3 {
-		s.joints = append(s.joints, inside((max(from, to, middle)+one.tail)/2))
-	}
-	s.joints = s.joints[:arcs-1]
+	s.joints = []float64{middle, inside((max(from, to, middle) + one.tail) / 2)}[:arcs-1]
 	return s
 }
 

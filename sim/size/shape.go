@@ -41,12 +41,11 @@ func (s shape) on(r piece.Rocker) piece.Rocker {
 
 // lengths returns the length of each arc from nose to tail, m; below zero where joints are not in order.
 func (s shape) lengths() []float64 {
-	lengths := make([]float64, len(s.radii))
-	from := -s.nose
-	for i, to := range append(slices.Clip(s.joints), s.tail) {
-		lengths[i] = to - from
-		from = to
+	lengths := slices.Concat(s.joints, []float64{s.tail})
+	for i := len(lengths) - 1; i > 0; i-- {
+		lengths[i] -= lengths[i-1]
 	}
+	lengths[0] += s.nose
 	return lengths
 }
 

@@ -161,10 +161,11 @@ func (q *question) propose(curve Curve, s shape) Proposal {
 		s.joints[i] = math.Round(s.joints[i]/step) * step
 	}
 	s.nose, s.tail = atLeastOne(s.nose, step), atLeastOne(s.tail, step)
-	if _, asked := q.leanOf(); asked && q.unbroken(s) {
-		s = q.leaned(s)
+	if leaned := q.leaned(s); score(q.misses(leaned)) <= score(q.misses(s)) { // nothing else that is aimed for stands against it
+		s = leaned
 	}
-	s.low = q.roundedLow(s.low)
+	behind := q.design.Seat.Behind // is what reads on a tape
+	s.low = quantity.Round(behind+s.low, quantity.Length, q.design.Units) - behind
 	best, least := s, math.Inf(1)
 	for _, more := range [...][2]float64{{0, 0}, {0, 1}, {1, 0}, {1, 1}, {0, -1}, {-1, 0}, {-1, -1}, {1, -1}, {-1, 1}} {
 		t := s
@@ -179,18 +180,6 @@ func (q *question) propose(curve Curve, s shape) Proposal {
 	p := q.proposal(curve, best.with(q.design))
 	p.Misses = append(p.Misses, Miss{Aim: Sensible, Steps: q.room.cramped(best)})
 	return p
-}
-
-// unbroken reports whether the first wish for a lean can be met without breaking what else is
-// aimed for: nothing that must hold stands against it, and no other lean is wished.
-func (q *question) unbroken(s shape) bool {
-	return score(q.misses(q.leaned(s))) <= score(q.misses(s))
-}
-
-// roundedLow rounds how far the low point moves so that the seat's place reads on a tape.
-func (q *question) roundedLow(low float64) float64 {
-	behind := q.design.Seat.Behind
-	return quantity.Round(behind+low, quantity.Length, q.design.Units) - behind
 }
 
 // proposal says how a design comes out. Its limits are those of the file again.
