@@ -32,7 +32,7 @@ func livePanels(v *liveView) paired {
 	p := paired{view: v}
 	low, high := math.Inf(1), math.Inf(-1)
 	for _, l := range p.loads() {
-		for _, q := range l.Righting {
+		for _, q := range l.Righting() {
 			if q.Tilt >= v.least && q.Tilt <= v.most {
 				low, high = min(low, q.Arm), max(high, q.Arm)
 			}
@@ -172,7 +172,7 @@ func (p *paired) timeMarks() []shape {
 // curve returns the righting arm of a load.
 func (p *paired) curve(l *check.Load, colour color.RGBA, wide float64) shape {
 	var line []r2.Vec
-	for _, q := range l.Righting {
+	for _, q := range l.Righting() {
 		if q.Tilt >= p.view.least && q.Tilt <= p.view.most && q.Arm >= p.low && q.Arm <= p.low+p.arm.span {
 			line = append(line, p.arm.at(q.Arm-p.low, q.Tilt))
 		}

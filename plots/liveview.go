@@ -89,8 +89,8 @@ func newLiveView(w Watched) liveView {
 		v.rest = w.Load.Balance.Rest.Tilt
 	}
 	v.least, v.most = v.rest-math.Pi/12, v.rest+math.Pi/12
-	if n := len(w.Load.Righting); stands && n > 0 {
-		v.least, v.most = min(v.least, w.Load.Righting[0].Tilt), max(v.most, w.Load.Righting[n-1].Tilt)
+	if arms := w.Load.Righting(); stands && len(arms) > 0 {
+		v.least, v.most = min(v.least, arms[0].Tilt), max(v.most, arms[len(arms)-1].Tilt)
 	}
 	v.least, v.most = max(v.least, -math.Pi/2), min(v.most, math.Pi/2)
 	if w.Motion != nil {

@@ -34,7 +34,7 @@ func RightingArm(r check.Report) Picture {
 	var alt []string
 	for i, l := range shown(r) {
 		k := curve{label: cut(l.Name, longestLabel), line: lineOf(i)}
-		for _, p := range l.Righting {
+		for _, p := range l.Righting() {
 			at := plotter.XY{X: float64(p.Degree), Y: p.Arm / one}
 			k.points = append(k.points, at)
 			if l.Empty || l.Role != piece.Hazard { // a hazard's curve may run off the chart

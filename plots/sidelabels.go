@@ -63,7 +63,7 @@ func degreeSign(text string) string {
 func (f frame) head(r check.Report, g ghost) r2.Vec {
 	at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
 	if top, known := r.Design.TopOfBack(); known {
-		return f.paper(at.place(top))
+		return f.paper(at.place(r.Placed(top)))
 	}
 	if !g.load.Empty {
 		return f.paper(at.place(g.load.Rig.Body.Centre))

@@ -7,13 +7,11 @@ import (
 )
 
 // A Pull is what a hand at one point of the piece, the top of the back, must do
-// along the floor. A field is NaN where the point lies under the floor, or where there
-// is no tip at the back.
+// along the floor to tip it backwards. A field is NaN where the point lies under the floor,
+// or where there is no tip at the back.
 type Pull struct {
-	EffortBack    float64 // to hold the piece one degree back from its rest, N
-	EffortForward float64 // to hold it one degree forward, N, ≥ 0
-	Slow          float64 // to tip it backwards by pulling slowly, N
-	Sudden        float64 // to tip it backwards by a pull that comes at once and stays, N
+	Slow   float64 // pulling slowly, N
+	Sudden float64 // by a pull that comes at once and stays, N
 }
 
 // Pull returns what a hand at q (chair frame, m) must do about the balance b, which
@@ -22,15 +20,14 @@ type Pull struct {
 // the tip. A pull that comes at once works F·∫y dφ on the way, so it tips if that
 // stays above m·g·(E − E at rest) all the way: it is the largest quotient of the two.
 func (r Rig) Pull(b Balance, q r2.Vec) Pull {
-	p := Pull{Slow: math.NaN(), Sudden: math.NaN()}
-	p.EffortBack, p.EffortForward = r.Effort(b, q)
-	if b.Back.Exists() {
-		p.Slow, p.Sudden = r.overPull(b, q)
+	if !b.Back.Exists() {
+		return Pull{math.NaN(), math.NaN()}
 	}
-	return p
+	slow, sudden := r.overPull(b, q)
+	return Pull{slow, sudden}
 }
 
-// Effort returns the first two of [Rig.Pull] alone: what a hand at q must do to hold the
+// Effort returns what a hand at q must do to hold the
 // piece one degree back and one degree forward of its rest, N; NaN where the hilltop is nearer, for
 // there nothing is to be held: it goes over.
 func (r Rig) Effort(b Balance, q r2.Vec) (back, forward float64) {

@@ -182,7 +182,7 @@ func printSheet(out io.Writer, answers []answered, all bool) error {
 		columns := make([]words.Column, len(answers))
 		for i, a := range answers {
 			columns[i] = a.column
-			columns[i].Report = a.report.Report
+			columns[i].Report = a.report.Balanced
 		}
 		sheet = words.Columns("Side by side", sourceOf(answers), columns)
 	}

@@ -157,20 +157,20 @@ func reportOf(a trial.Answer, released []float64) reportJSON {
 		j.Survives = &one
 	}
 	for i := range r.Loads {
-		j.Loads[i] = loadOf(&r.Loads[i], released)
+		j.Loads[i] = loadOf(&r, &r.Loads[i], released)
 	}
 	return j
 }
 
-func loadOf(l *check.Load, released []float64) loadJSON {
-	b, body := l.Balance, l.Rig.Body
+func loadOf(r *check.Report, l *check.Load, released []float64) loadJSON {
+	b, body, pull := l.Balance, l.Rig.Body, r.Pull(l)
 	j := loadJSON{
 		Name: l.Name, Mass: number(body.Mass), Centre: [2]number{number(body.Centre.X), number(body.Centre.Y)}, Inertia: number(body.Inertia),
 		Outcome: b.Outcome.String(), RestTilt: number(math.NaN()), Steadiness: number(b.Steadiness), Period: number(b.Period),
-		EffortBack: number(l.Pull.EffortBack), EffortForward: number(l.Pull.EffortForward), PullSlow: number(l.Pull.Slow), PullSudden: number(l.Pull.Sudden),
+		EffortBack: number(l.EffortBack), EffortForward: number(l.EffortForward), PullSlow: number(pull.Slow), PullSudden: number(pull.Sudden),
 		SeatSlope: degrees(l.SeatFall), BackRecline: degrees(l.BackRecline),
 		Back: marginOf(b.Back), Forward: marginOf(b.Forward),
-		Rests: []restJSON{}, Swings: []swingJSON{}, Righting: l.Righting,
+		Rests: []restJSON{}, Swings: []swingJSON{}, Righting: l.Righting(),
 	}
 	j.Posture, j.Standing, j.Give = l.Posture.String(), number(l.Standing), giveOf(l.Give)
 	if !l.Empty {
@@ -179,10 +179,11 @@ func loadOf(l *check.Load, released []float64) loadJSON {
 	if b.Outcome == sim.Rocks {
 		j.RestTilt = degrees(b.Rest.Tilt)
 	}
-	for _, e := range l.Equilibria {
+	for _, e := range l.Equilibria() {
 		j.Rests = append(j.Rests, restJSON{degrees(e.Tilt), number(e.Height), e.Stable})
 	}
-	for i, s := range l.Swings {
+	for i, release := range r.Releases {
+		s := l.Swing(release)
 		j.Swings = append(j.Swings, swingJSON{number(released[i]), number(s.Period), degrees(s.Reach), number(s.Friction), s.Outcome.String()})
 	}
 	return j

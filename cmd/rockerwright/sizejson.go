@@ -107,7 +107,7 @@ func encoded(out io.Writer, value any) error {
 	return encoder.Encode(value)
 }
 
-func feelOf(f size.Feel, r check.Report) feelJSON {
+func feelOf(f size.Feel, r check.Balanced) feelJSON {
 	if !(f.Radius > 0) {
 		nan := number(math.NaN())
 		return feelJSON{r.Design.Title, f.Load.Name, nan, nan, nan, nan, nan}
@@ -116,7 +116,7 @@ func feelOf(f size.Feel, r check.Report) feelJSON {
 }
 
 // sizedRockerOf returns a rocker and its loads.
-func sizedRockerOf(r check.Report) *sizedRockerJSON {
+func sizedRockerOf(r check.Balanced) *sizedRockerJSON {
 	nose, tail := r.Edge.Reach()
 	j := &sizedRockerJSON{Nose: number(nose), Tail: number(tail), Behind: number(r.Design.Seat.Behind), TipToTip: number(r.Tape.TipToTip), Holds: r.Holds(), FailsMost: []string{}}
 	for _, l := range r.Limits {
@@ -134,7 +134,7 @@ func sizedRockerOf(r check.Report) *sizedRockerJSON {
 	for i := range r.Loads {
 		l := &r.Loads[i]
 		b := l.Balance
-		j.Loads = append(j.Loads, sizeLoadJSON{l.Name, b.Outcome.String(), number(b.Period), degrees(l.SeatFall), degrees(l.BackRecline), number(l.Pull.EffortBack),
+		j.Loads = append(j.Loads, sizeLoadJSON{l.Name, b.Outcome.String(), number(b.Period), degrees(l.SeatFall), degrees(l.BackRecline), number(l.EffortBack),
 			degrees(b.Back.Angle), number(b.Back.Lift), degrees(b.Forward.Angle), number(b.Forward.Lift)})
 	}
 	return j

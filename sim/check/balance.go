@@ -7,7 +7,6 @@ import (
 
 	"rockerwright/body/person"
 	"rockerwright/rocker"
-	"rockerwright/sim"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/readings"
 )
@@ -61,94 +60,80 @@ func (c Sitters) First() Sitters {
 	return first
 }
 
-// Balance returns the first part of what [Check] finds of a design with this company in it:
-// the piece alone and each load of which something is asked, where it rests, how far seat
-// and back lean there, the push for one degree, and the limits. The error is a [*piece.KeyError].
-func (c Sitters) Balance(d piece.Design) (Report, error) {
-	s, err := drawn(d)
-	if err != nil {
-		return Report{}, err
-	}
-	s.people = c.people
-	if err := s.balance(d, asked); err != nil {
-		return Report{}, err
-	}
-	return s.report(d), nil
-}
+// A Balanced is a design that was balanced: what a search asks again and again.
+type Balanced struct {
+	Design piece.Design
+	Edge   rocker.Profile
+	Curve  *piece.Curve // of measured rockers
+	Tape   Tape
+	Loads  []Load  // the first is the piece alone
+	Limits []Limit // what must hold
+	Look   []Limit // what is worth a look where it does not hold
 
-// Balance is [Sitters.Balance] with everybody, hazards too, made anew.
-func Balance(d piece.Design) (Report, error) {
-	s, err := balanced(d)
-	if err != nil {
-		return Report{}, err
-	}
-	return s.report(d), nil
-}
-
-// report returns a balanced design as a report of its first part.
-func (s *standing) report(d piece.Design) Report {
-	r := Report{Design: d, Edge: s.edge, Tape: tape(s.edge), Loads: s.loads, Curve: s.curve}
-	carry := d.Carry(s.edge)
-	top, known := d.TopOfBack()
-	top = carry.Point(top)
-	for i := range r.Loads {
-		r.Loads[i].lean(d, carry)
-		if l := &r.Loads[i]; known && l.Balance.Outcome == sim.Rocks {
-			l.Pull.EffortBack, l.Pull.EffortForward = l.Rig.Effort(l.Balance, top)
-		}
-	}
-	r.Limits, r.Look = limitsOf(d, r.Loads)
-	return r
-}
-
-// A standing is a design whose loads are balanced.
-type standing struct {
-	edge         rocker.Profile
-	curve        *piece.Curve
+	carry        piece.Carry
 	masses       piece.Masses
 	read         *readings.Result // of a piece that was measured, else nil
 	usualInertia bool             // weighed, but no rocks told it
 	people       []somebody
-	loads        []Load
 }
 
-// balanced returns the design's edge, the mass of the piece, who sits, and the loads
-// with their balance and nothing else.
-func balanced(d piece.Design) (standing, error) {
-	s, err := drawn(d)
+// Balance returns how a design stands with these people in it: the piece alone and each load of
+// which something is asked, where it rests, how far seat and back lean there, the push for one
+// degree, and the limits. The error is a [*piece.KeyError].
+func (c Sitters) Balance(d piece.Design) (Balanced, error) {
+	b, err := drawn(d)
 	if err != nil {
-		return s, err
+		return b, err
 	}
-	if s.people, err = everybody(d); err != nil {
-		return s, err
-	}
-	return s, s.balance(d, everyLoad)
+	b.people = c.people
+	return b, b.balance(asked)
 }
 
-// drawn returns the design's edge, and nothing else yet.
-func drawn(d piece.Design) (standing, error) {
-	var s standing
-	var err error
-	if s.edge, s.curve, err = d.Profile(); err != nil {
-		return s, err
+// Balance is [Sitters.Balance] with everybody, hazards too, made anew.
+func Balance(d piece.Design) (Balanced, error) {
+	b, err := drawn(d)
+	if err != nil {
+		return b, err
 	}
-	return s, d.Validate()
+	if b.people, err = everybody(d); err != nil {
+		return b, err
+	}
+	return b, b.balance(everyLoad)
 }
 
-// balance fills in the mass of the piece and the loads that are wanted, balanced.
-func (s *standing) balance(d piece.Design, wanted wanted) error {
+// drawn returns a design with its edge, and nothing else yet.
+func drawn(d piece.Design) (Balanced, error) {
+	b := Balanced{Design: d}
 	var err error
-	if err = s.weigh(d); err != nil {
+	if b.Edge, b.Curve, err = d.Profile(); err != nil {
+		return b, err
+	}
+	b.Tape = tape(b.Edge)
+	if err := d.Validate(); err != nil {
+		return b, err
+	}
+	b.carry = d.Carry(b.Edge)
+	return b, nil
+}
+
+// balance fills in the mass of the piece, the loads that are wanted, and the limits.
+func (b *Balanced) balance(wanted wanted) error {
+	err := b.weigh()
+	if err != nil {
 		return err
 	}
-	if s.loads, err = loadsOf(d, s.people, s.edge, s.masses, wanted); err != nil {
+	if b.Loads, err = b.loads(wanted); err != nil {
 		return err
 	}
-	for i := range s.loads {
-		s.loads[i].Balance = s.loads[i].Rig.Balance()
+	for i := range b.Loads {
+		b.Loads[i].settle(b)
 	}
+	b.Limits, b.Look = limitsOf(b.Design, b.Loads)
 	return nil
 }
 
+// Holds reports whether all limits hold.
+func (b *Balanced) Holds() bool { return holds(b.Limits) }
+
 // Placed returns where a point of the seat frame lies as drawn, slid and cut, chair frame.
-func (r Report) Placed(p r2.Vec) r2.Vec { return r.Design.Carry(r.Edge).Point(p) }
+func (b *Balanced) Placed(p r2.Vec) r2.Vec { return b.carry.Point(p) }

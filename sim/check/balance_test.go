@@ -34,7 +34,7 @@ func TestCompanyIsCheck(t *testing.T) {
 	for i := range got.Loads {
 		l := &got.Loads[i]
 		w := find(t, want, l.Name)
-		if l.Balance != w.Balance || l.SeatFall != w.SeatFall || l.BackRecline != w.BackRecline || l.Pull.EffortBack != w.Pull.EffortBack {
+		if l.Balance != w.Balance || l.SeatFall != w.SeatFall || l.BackRecline != w.BackRecline || l.EffortBack != w.EffortBack {
 			t.Errorf("%s: %+v, want %+v", l.Name, l.Balance, w.Balance)
 		}
 	}

@@ -49,9 +49,9 @@ func (r Report) massOf(l *Load) float64 {
 
 // TipsAtRest returns how high the two tips of a rocker stand over the floor where a load
 // rests, m; NaN where it does not.
-func (r Report) TipsAtRest(l *Load) (nose, tail float64) {
-	_, nose = l.Rig.Place(r.Edge.Nose(), l.Balance.Rest.Tilt)
-	_, tail = l.Rig.Place(r.Edge.Tail(), l.Balance.Rest.Tilt)
+func (b *Balanced) TipsAtRest(l *Load) (nose, tail float64) {
+	_, nose = l.Rig.Place(b.Edge.Nose(), l.Balance.Rest.Tilt)
+	_, tail = l.Rig.Place(b.Edge.Tail(), l.Balance.Rest.Tilt)
 	return nose, tail
 }
 

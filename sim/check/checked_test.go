@@ -46,7 +46,7 @@ func TestChecked(t *testing.T) {
 // TestTipsAtRest: balanced over the low point of one arc, the piece rests as drawn, and its
 // tips stand R(1 − cos φ) over the floor, φ the edge's length over R.
 func TestTipsAtRest(t *testing.T) {
-	r := Report{Edge: rocker.Single(1, 0.4, 0.5)}
+	r := Balanced{Edge: rocker.Single(1, 0.4, 0.5)}
 	var l Load
 	l.Rig.Profile = r.Edge
 	l.Balance.Rest.Tilt = 0

@@ -2,6 +2,7 @@ package check
 
 import (
 	"math"
+	"slices"
 
 	"rockerwright/sim"
 	"rockerwright/sim/piece"
@@ -76,13 +77,13 @@ func lastArc(d piece.Design) string {
 
 // cure returns what limits the worst limit, and the first change of one measure after
 // which all hold.
-func cure(d piece.Design, loads []Load, limits []Limit) (Cause, *Try) {
-	worst := worstOf(limits)
+func (b *Balanced) cure() (Cause, *Try) {
+	worst := worstOf(b.Limits)
 	if worst < 0 {
 		return NoCause, nil
 	}
-	limit := limits[worst]
-	cause := causeOf(limit, loads)
+	d, limit := b.Design, b.Limits[worst]
+	cause := causeOf(limit, b.Loads)
 	if limit.Holds {
 		return cause, nil
 	}
@@ -97,12 +98,12 @@ func cure(d piece.Design, loads []Load, limits []Limit) (Cause, *Try) {
 				break
 			}
 			*field = quantity.Round(*field+m.step*float64(n), measure.Kind, d.Units) // as it will be typed
-			after, err := balanced(changed)
+			after, err := Sitters{b.people}.Balance(changed)
 			if err != nil {
 				break
 			}
-			if now, _ := limitsOf(changed, after.loads); holds(now) {
-				return cause, &Try{m.key, measure.Label, measure.Kind, *field, limit, now[worst].Got, tape(after.edge)}
+			if after.Holds() {
+				return cause, &Try{m.key, measure.Label, measure.Kind, *field, limit, after.Limits[worst].Got, after.Tape}
 			}
 		}
 	}
@@ -138,17 +139,8 @@ func causeOf(limit Limit, loads []Load) Cause {
 		if l.Name != limit.Load || l.Balance.Outcome != sim.Rocks {
 			continue
 		}
-		switch limit.Name {
-		case "back_margin", "back_lift":
-			if l.Rig.OverTip(l.Balance.Back) {
-				return TailLength
-			}
-		case "forward_margin", "forward_lift":
-			if l.Rig.OverTip(l.Balance.Forward) {
-				return NoseLength
-			}
-		case "rest_tilt":
-			return RestsTilted
+		if i := slices.IndexFunc(asks[:], func(a ask) bool { return a.name == limit.Name }); i >= 0 {
+			return asks[i].cause(l)
 		}
 	}
 	return CurveItself
@@ -156,16 +148,16 @@ func causeOf(limit Limit, loads []Load) Cause {
 
 // WorstLimited returns the load of the limit that is nearest to failing and has a rest;
 // nil where nothing is asked of anybody who rests.
-func (r Report) WorstLimited() *Load {
+func (b *Balanced) WorstLimited() *Load {
 	var limits []Limit
-	for _, l := range r.Limits {
+	for _, l := range b.Limits {
 		if l.Name != "rest" && !math.IsNaN(l.Got) {
 			limits = append(limits, l)
 		}
 	}
 	worst := worstOf(limits)
-	for i := range r.Loads {
-		if l := &r.Loads[i]; worst >= 0 && l.Name == limits[worst].Load && l.Upright() {
+	for i := range b.Loads {
+		if l := &b.Loads[i]; worst >= 0 && l.Name == limits[worst].Load && l.Upright() {
 			return l
 		}
 	}

@@ -28,11 +28,11 @@ func Examine(d piece.Design) (Findings, error) {
 		}
 		return f, nil
 	}
-	s := standing{edge: f.Edge}
-	if s.people, err = everybody(d); err != nil {
+	b := Balanced{Design: d, Edge: f.Edge}
+	if b.people, err = everybody(d); err != nil {
 		return f, err
 	}
-	err = s.weigh(d)
-	f.Result, f.UsualInertia = s.read, s.usualInertia
+	err = b.weigh()
+	f.Result, f.UsualInertia = b.read, b.usualInertia
 	return f, err
 }

@@ -6,6 +6,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body/person"
+	"rockerwright/rocker"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -66,21 +67,22 @@ var clearances = [...]clearance{
 // An attitude is a design as it stands with one load.
 type attitude struct {
 	carry piece.Carry
-	stand standing
+	edge  rocker.Profile
 	roll  float64
 }
 
 // height returns the height of a point of the seat frame over the floor, m.
 func (a attitude) height(p r2.Vec) float64 {
-	return a.stand.edge.Height(a.carry.Point(p), a.roll)
+	return a.edge.Height(a.carry.Point(p), a.roll)
 }
 
 // seatedRest returns how the piece stands with somebody at ease in it, and whether it
 // does.
-func seatedRest(d piece.Design, s standing, name string) (attitude, bool) {
-	for _, l := range s.loads {
+func (b *Balanced) seatedRest(name string) (attitude, bool) {
+	for i := range b.Loads {
+		l := &b.Loads[i]
 		if l.Sitter == name && l.Posture == person.Sitting && l.Upright() {
-			return attitude{d.Carry(s.edge), s, l.Balance.Rest.Tilt - d.Floor.Slope}, true
+			return attitude{b.carry, b.Edge, l.Balance.Rest.Tilt - b.Design.Floor.Slope}, true
 		}
 	}
 	return attitude{}, false
@@ -96,12 +98,13 @@ func loadOf(d piece.Design, one somebody) string {
 
 // fit returns the owner's fit; none where no owner is posed or the piece does not stand.
 // The width of a settee is for two.
-func fit(d piece.Design, s standing) []Fit {
-	if len(s.people) == 0 || s.people[0].role != piece.Owner || !d.Seat.SlopeKnown() {
+func (b *Balanced) fit() []Fit {
+	d := b.Design
+	if len(b.people) == 0 || b.people[0].role != piece.Owner || !d.Seat.SlopeKnown() {
 		return nil
 	}
-	owner := s.people[0]
-	at, stands := seatedRest(d, s, loadOf(d, owner))
+	owner := b.people[0]
+	at, stands := b.seatedRest(loadOf(d, owner))
 	if !stands {
 		return nil
 	}

@@ -145,7 +145,7 @@ func TestMay(t *testing.T) {
 	if m.AnyLighter && m.AnyHeavier && m.AnyShorter && m.AnyTaller {
 		t.Fatalf("these limits keep nobody out: %+v", m)
 	}
-	s, err := balanced(d)
+	b, err := Balance(d)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -159,10 +159,10 @@ func TestMay(t *testing.T) {
 		{"tallest", m.AnyTaller, person.Measures{person.Stature: m.Tallest}, person.Measures{person.Stature: m.Tallest * 1.002}},
 		{"shortest", m.AnyShorter, person.Measures{person.Stature: m.Shortest}, person.Measures{person.Stature: m.Shortest * 0.998}},
 	} {
-		if !keepsFor(d, s, tt.in) {
+		if !b.keepsFor(tt.in) {
 			t.Errorf("%s: the limits do not hold", tt.name)
 		}
-		if !tt.any && keepsFor(d, s, tt.out) {
+		if !tt.any && b.keepsFor(tt.out) {
 			t.Errorf("%s: the limits hold beyond too", tt.name)
 		}
 	}

@@ -29,29 +29,99 @@ const (
 	Physics      = "a piece must stand"
 )
 
-// lookForward is the margin in front below which a person perched to rise is worth a
-// look, rad; our judgement. Feet on the floor carry part of the weight then, which the
-// load leaves out, so nothing is asked of it.
-const lookForward = 10 * quantity.Deg
+// An ask is one row of what is asked of who rides: a limit of piece.Limits, whose label and step stand
+// in the table of measures under "limits." and its name.
+type ask struct {
+	name   string
+	kind   quantity.Kind
+	atMost bool
+	want   func(l piece.Limits) float64
+	of     func(l *Load, loads []Load) bool
+	got    func(l *Load) float64 // NaN where there is nothing to measure
+	cause  func(l *Load) Cause   // what limits it
+	look   float64               // of who is perched where nothing is wanted: below it, it is worth a look
+}
+
+// asks are the rows, in the order in which a load is asked. The look forward is our judgement: feet on
+// the floor carry part of the weight of who is perched, which the load leaves out, so nothing is
+// asked of it.
+var asks = [...]ask{
+	{name: "back_margin", kind: quantity.Angle, of: furthestBack, cause: ofTail,
+		want: func(l piece.Limits) float64 { return l.BackMargin }, got: func(l *Load) float64 { return l.Balance.Back.Angle }},
+	{name: "back_lift", kind: quantity.Length, of: furthestBack, cause: ofTail,
+		want: func(l piece.Limits) float64 { return l.BackLift }, got: func(l *Load) float64 { return l.Balance.Back.Lift }},
+	{name: "forward_margin", kind: quantity.Angle, of: furthestForward, cause: ofNose, look: 10 * quantity.Deg,
+		want: func(l piece.Limits) float64 { return l.ForwardMargin }, got: func(l *Load) float64 { return l.Balance.Forward.Angle }},
+	{name: "forward_lift", kind: quantity.Length, of: furthestForward, cause: ofNose,
+		want: func(l piece.Limits) float64 { return l.ForwardLift }, got: func(l *Load) float64 { return l.Balance.Forward.Lift }},
+	{name: "rest_tilt", kind: quantity.Angle, atMost: true, of: func(*Load, []Load) bool { return true }, cause: func(*Load) Cause { return RestsTilted },
+		want: func(l piece.Limits) float64 { return l.RestTilt }, got: func(l *Load) float64 {
+			if l.Balance.Outcome != sim.Rocks {
+				return math.NaN()
+			}
+			return math.Abs(l.Balance.Rest.Tilt)
+		}},
+}
+
+// furthestBack and furthestForward report whether the margin of that side is asked of a load.
+func furthestBack(l *Load, loads []Load) bool {
+	return leaning(l, loads, person.LyingBack, person.RidingBack)
+}
+
+func furthestForward(l *Load, loads []Load) bool {
+	return leaning(l, loads, person.Perched, person.RidingForward)
+}
+
+// ofTail and ofNose are the causes of the margins: the rocker's length where the hilltop stands on its tip.
+func ofTail(l *Load) Cause {
+	if l.Rig.OverTip(l.Balance.Back) {
+		return TailLength
+	}
+	return CurveItself
+}
+
+func ofNose(l *Load) Cause {
+	if l.Rig.OverTip(l.Balance.Forward) {
+		return NoseLength
+	}
+	return CurveItself
+}
 
 // limitsOf asks each load of what is checked: a rest, and of a person what Limits says;
 // of a hazard nothing.
 func limitsOf(d piece.Design, loads []Load) (limits, look []Limit) {
 	limits = make([]Limit, 0, 2*len(loads)+2)
+	usual := piece.DefaultLimits(d.Kind)
 	for i := range loads {
 		l := &loads[i]
 		if l.Empty || l.Asked() {
 			limits = append(limits, restLimit(l))
 		}
-		if l.Asked() {
-			limits = keeps(d, limits, l, loads)
+		if !l.Asked() {
+			continue
 		}
-		if l.Posture == person.Perched && l.Asked() && d.Limits.ForwardMargin == 0 {
-			got := l.Balance.Forward.Angle
-			look = append(look, Limit{Name: "forward_margin", Load: l.Name, Kind: quantity.Angle, AtLeast: lookForward, AtMost: math.NaN(), Got: got, Holds: got >= lookForward, Basis: OurJudgement})
+		for _, a := range asks {
+			switch want := a.want(d.Limits); {
+			case want > 0 && a.of(l, loads) && want == a.want(usual):
+				limits = append(limits, a.limit(l, want, OurJudgement))
+			case want > 0 && a.of(l, loads):
+				limits = append(limits, a.limit(l, want, YourFile))
+			case want == 0 && a.look > 0 && l.Posture == person.Perched:
+				look = append(look, a.limit(l, a.look, OurJudgement))
+			}
 		}
 	}
 	return limits, look
+}
+
+// limit asks one load.
+func (a ask) limit(l *Load, want float64, basis string) Limit {
+	limit := Limit{Name: a.name, Load: l.Name, Kind: a.kind, AtLeast: want, AtMost: math.NaN(), Got: a.got(l), Basis: basis}
+	limit.Holds = limit.Got >= want
+	if a.atMost {
+		limit.AtLeast, limit.AtMost, limit.Holds = math.NaN(), want, limit.Got <= want
+	}
+	return limit
 }
 
 // Asked reports whether limits are asked of the load: somebody rides on it who is no
@@ -72,41 +142,6 @@ func restLimit(l *Load) Limit {
 		limit.Got, limit.Holds = 1, true
 	}
 	return limit
-}
-
-// keeps appends the margins, lifts and tilts that Limits asks of a load with a person.
-func keeps(d piece.Design, list []Limit, l *Load, loads []Load) []Limit {
-	b := l.Balance
-	usual := piece.DefaultLimits(d.Kind)
-	atLeast := func(name string, kind quantity.Kind, want, usual, got float64) {
-		if want > 0 {
-			limit := Limit{Name: name, Load: l.Name, Kind: kind, AtLeast: want, AtMost: math.NaN(), Got: got, Holds: got >= want, Basis: YourFile}
-			if want == usual {
-				limit.Basis = OurJudgement
-			}
-			list = append(list, limit)
-		}
-	}
-	if leaning(l, loads, person.LyingBack, person.RidingBack) {
-		atLeast("back_margin", quantity.Angle, d.Limits.BackMargin, usual.BackMargin, b.Back.Angle)
-		atLeast("back_lift", quantity.Length, d.Limits.BackLift, usual.BackLift, b.Back.Lift)
-	}
-	if leaning(l, loads, person.Perched, person.RidingForward) {
-		atLeast("forward_margin", quantity.Angle, d.Limits.ForwardMargin, usual.ForwardMargin, b.Forward.Angle)
-		atLeast("forward_lift", quantity.Length, d.Limits.ForwardLift, usual.ForwardLift, b.Forward.Lift)
-	}
-	if want := d.Limits.RestTilt; want > 0 {
-		got := math.NaN()
-		if b.Outcome == sim.Rocks {
-			got = math.Abs(b.Rest.Tilt)
-		}
-		limit := Limit{Name: "rest_tilt", Load: l.Name, Kind: quantity.Angle, AtLeast: math.NaN(), AtMost: want, Got: got, Holds: got <= want, Basis: YourFile}
-		if want == usual.RestTilt {
-			limit.Basis = OurJudgement
-		}
-		list = append(list, limit)
-	}
-	return list
 }
 
 // leaning reports whether l is the load on which one side is asked of its person: the

@@ -6,7 +6,6 @@ import (
 
 	"rockerwright/body"
 	"rockerwright/body/person"
-	"rockerwright/rocker"
 	"rockerwright/sim"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
@@ -28,12 +27,10 @@ type Load struct {
 	Balance sim.Balance
 	Person  body.Body // all who ride, as they are carried on the rockers, chair frame
 
-	SeatFall    float64 // of the seat at rest, from level, + back, rad
-	BackRecline float64 // of the back at rest, from plumb, rad
-	Pull        sim.Pull
-	Equilibria  []sim.Equilibrium // every rest and hilltop above the floor
-	Swings      []sim.Swing
-	Righting    []Righting // each degree
+	SeatFall      float64 // of the seat at rest, from level, + back, rad
+	BackRecline   float64 // of the back at rest, from plumb, rad
+	EffortBack    float64 // at the top of the back to hold it one degree back from its rest, N
+	EffortForward float64 // to hold it one degree forward, N
 }
 
 // Upright reports whether the load stands at rest, and not upside down.
@@ -49,14 +46,15 @@ type Righting struct {
 	Height float64 // of the balance point over the floor, m
 }
 
-// loadsOf returns the piece empty, then with each sitter in each posture that is wanted, in
+// loads returns the piece empty, then with each sitter in each posture that is wanted, in
 // file order, with the rig of each and nothing computed.
-func loadsOf(d piece.Design, people []somebody, edge rocker.Profile, masses piece.Masses, wanted wanted) ([]Load, error) {
-	onSeat := d.Carry(edge)
-	empty := masses.Joined(onSeat)
+func (b *Balanced) loads(wanted wanted) ([]Load, error) {
+	d := b.Design
+	onSeat := b.carry
+	empty := b.masses.Joined(onSeat)
 	floor := d.StaticFloor()
-	rig := func(b body.Body) sim.Rig { return sim.Rig{Profile: edge, Body: b, Floor: floor} }
-	seats, err := seats(d, people, edge, wanted)
+	rig := func(b0 body.Body) sim.Rig { return sim.Rig{Profile: b.Edge, Body: b0, Floor: floor} }
+	seats, err := seats(d, b.people, b.Edge, wanted)
 	if err != nil {
 		return nil, err
 	}
@@ -105,34 +103,15 @@ func sitterKey(d piece.Design, i int) string {
 	return fmt.Sprintf("sitter.%d", i+1)
 }
 
-// read fills in all that follows from the balance at rest.
-func (l *Load) read(d piece.Design, edge rocker.Profile, releases []float64) {
-	carry := d.Carry(edge)
-	l.lean(d, carry)
-	for _, e := range l.Rig.Equilibria(nil) {
-		if e.Height > 0 && math.Abs(e.Tilt) < math.Pi && l.Balance.Outcome != sim.Neutral {
-			l.Equilibria = append(l.Equilibria, e)
-		}
-	}
-	l.Righting = righting(l.Rig, l.Balance)
-	for _, release := range releases {
-		l.Swings = append(l.Swings, l.swing(release))
-	}
+// settle fills in where the load rests, how far seat and back lean there, and the push for one degree.
+func (l *Load) settle(b *Balanced) {
+	d := &b.Design
+	l.Balance = l.Rig.Balance()
+	l.SeatFall, l.BackRecline, l.EffortBack, l.EffortForward = math.NaN(), math.NaN(), math.NaN(), math.NaN()
 	if l.Balance.Outcome != sim.Rocks {
 		return
 	}
-	if top, known := d.TopOfBack(); known {
-		l.Pull = l.Rig.Pull(l.Balance, carry.Point(top))
-	}
-}
-
-// lean fills in how far seat and back lean at rest; a pull is not known yet.
-func (l *Load) lean(d piece.Design, carry piece.Carry) {
-	l.SeatFall, l.BackRecline = math.NaN(), math.NaN()
-	l.Pull = sim.Pull{EffortBack: math.NaN(), EffortForward: math.NaN(), Slow: math.NaN(), Sudden: math.NaN()}
-	if l.Balance.Outcome != sim.Rocks {
-		return
-	}
+	carry := b.carry
 	tilt := l.Balance.Rest.Tilt + carry.Turn
 	if d.Seat.Drawn() {
 		l.SeatFall = tilt + d.Seat.Fall()
@@ -140,20 +119,45 @@ func (l *Load) lean(d piece.Design, carry piece.Carry) {
 	if d.Back.Drawn() {
 		l.BackRecline = tilt + d.Back.Recline
 	}
+	if top, known := d.TopOfBack(); known {
+		l.EffortBack, l.EffortForward = l.Rig.Effort(l.Balance, carry.Point(top))
+	}
 }
 
-// swing lets the load go from its rest; with no rest, that is the swing.
-func (l *Load) swing(release float64) sim.Swing {
+// Pull returns what tips a load that is pulled backwards at the top of the back; NaN where it has no
+// rest, or no back is drawn.
+func (b *Balanced) Pull(l *Load) sim.Pull {
+	top, known := b.Design.TopOfBack()
+	if !known || l.Balance.Outcome != sim.Rocks {
+		return sim.Pull{Slow: math.NaN(), Sudden: math.NaN()}
+	}
+	return l.Rig.Pull(l.Balance, b.Placed(top))
+}
+
+// Equilibria returns every rest and hilltop above the floor.
+func (l *Load) Equilibria() []sim.Equilibrium {
+	var list []sim.Equilibrium
+	for _, e := range l.Rig.Equilibria(nil) {
+		if e.Height > 0 && math.Abs(e.Tilt) < math.Pi && l.Balance.Outcome != sim.Neutral {
+			list = append(list, e)
+		}
+	}
+	return list
+}
+
+// Swing lets the load go so far (rad, + back) from its rest; with no rest, that is the swing.
+func (l *Load) Swing(release float64) sim.Swing {
 	if l.Balance.Outcome != sim.Rocks {
 		return sim.Swing{Outcome: l.Balance.Outcome, Release: release, Period: math.NaN(), Reach: math.NaN(), Friction: math.NaN()}
 	}
 	return l.Rig.Swing(l.Balance, release)
 }
 
-// righting returns the righting curve at each whole degree, from five degrees before
+// Righting returns the righting curve at each whole degree, from five degrees before
 // the hilltop in front to five behind the one at the back; without a rest, from 45
 // degrees forward to 45 back.
-func righting(r sim.Rig, b sim.Balance) []Righting {
+func (l *Load) Righting() []Righting {
+	b := l.Balance
 	first, last := -45, 45
 	if b.Forward.Exists() && b.Back.Exists() {
 		first = int(math.Floor((b.Rest.Tilt-b.Forward.Angle)/quantity.Deg)) - 5
@@ -163,7 +167,7 @@ func righting(r sim.Rig, b sim.Balance) []Righting {
 	curve := make([]Righting, 0, max(0, last-first+1))
 	for n := first; n <= last; n++ {
 		tilt := float64(n) * quantity.Deg
-		arm, height := r.Righting(tilt)
+		arm, height := l.Rig.Righting(tilt)
 		curve = append(curve, Righting{n, tilt, arm, height})
 	}
 	return curve
@@ -176,21 +180,21 @@ func (l *Load) Weight() float64 {
 
 // Seated returns the load that stands for the owner at ease: the first with a person, or the
 // piece alone where nobody sits in it.
-func (r Report) Seated() *Load { return &r.Loads[min(1, len(r.Loads)-1)] }
+func (b *Balanced) Seated() *Load { return &b.Loads[min(1, len(b.Loads)-1)] }
 
 // Leaning returns the owner's load that is nearest to going back, of those of which something
 // is asked; Seated where there is none.
-func (r Report) Leaning() *Load {
+func (b *Balanced) Leaning() *Load {
 	var owner []*Load
-	for i := range r.Loads {
-		if l := &r.Loads[i]; l.Role == piece.Owner && l.Asked() {
+	for i := range b.Loads {
+		if l := &b.Loads[i]; l.Role == piece.Owner && l.Asked() {
 			owner = append(owner, l)
 		}
 	}
 	if l := LeastBack(owner); l != nil {
 		return l
 	}
-	return r.Seated()
+	return b.Seated()
 }
 
 // LeastBack returns the load that is nearest to going over backwards by its lift, of those

@@ -26,8 +26,9 @@ const (
 )
 
 // may returns who may sit in a chair for grown-ups; nil where none is drawn.
-func may(d piece.Design, s standing) *May {
-	if !d.Seat.SlopeKnown() || d.Kind != piece.Chair && d.Kind != piece.Settee || len(s.people) == 0 || s.people[0].person.Age > 0 {
+func (b *Balanced) may() *May {
+	d := b.Design
+	if !d.Seat.SlopeKnown() || d.Kind != piece.Chair && d.Kind != piece.Settee || len(b.people) == 0 || b.people[0].person.Age > 0 {
 		return nil
 	}
 	middle, err := person.New(person.Given{})
@@ -35,7 +36,7 @@ func may(d piece.Design, s standing) *May {
 		return nil
 	}
 	m := &May{Middle: middle.Sizes}
-	keeps := func(sizes person.Measures) bool { return keepsFor(d, s, sizes) }
+	keeps := func(sizes person.Measures) bool { return b.keepsFor(sizes) }
 	mass := func(x float64) bool {
 		return keeps(person.Measures{person.Stature: middle.Sizes[person.Stature], person.Mass: x})
 	}
@@ -75,16 +76,17 @@ func furthest(well func(float64) bool, from, to float64) (x float64, all bool) {
 
 // keepsFor reports whether the limits hold for a person of some sizes, at ease and lying
 // back.
-func keepsFor(d piece.Design, s standing, sizes person.Measures) bool {
+func (b *Balanced) keepsFor(sizes person.Measures) bool {
+	d := b.Design
 	p, err := person.New(person.Given{Sizes: sizes})
 	if err != nil {
 		return false
 	}
-	carry := d.Carry(s.edge)
-	empty := s.loads[0].Rig.Body
+	carry := b.carry
+	empty := b.Loads[0].Rig.Body
 	loads := make([]Load, 0, 2)
 	for _, posture := range []person.Posture{person.Sitting, person.LyingBack} {
-		rig := s.loads[0].Rig
+		rig := b.Loads[0].Rig
 		rig.Body = body.Join(empty, carry.Body(p.Pose(seatOf(d, 0), posture).Body))
 		loads = append(loads, Load{Role: piece.Other, Posture: posture, Rig: rig, Balance: rig.Balance()})
 	}

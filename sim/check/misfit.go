@@ -35,14 +35,15 @@ const kneesHigh = 0.13
 
 // misfits returns who, of those who sit, the piece does not fit, at the rest with each
 // of them at ease in it.
-func misfits(d piece.Design, s standing) []Misfit {
+func (b *Balanced) misfits() []Misfit {
+	d := b.Design
 	if !d.Seat.SlopeKnown() {
 		return nil
 	}
 	var list []Misfit
-	for _, one := range s.people {
+	for _, one := range b.people {
 		name := loadOf(d, one)
-		for _, l := range s.loads {
+		for _, l := range b.Loads {
 			if l.Sitter != name || l.Posture != person.Sitting {
 				continue
 			}
@@ -53,7 +54,7 @@ func misfits(d piece.Design, s standing) []Misfit {
 				list = append(list, Misfit{one.name, KneesUp, j.KneesUp()})
 			}
 		}
-		at, stands := seatedRest(d, s, name)
+		at, stands := b.seatedRest(name)
 		if !stands || one.role == piece.Hazard {
 			continue
 		}

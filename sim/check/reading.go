@@ -32,30 +32,31 @@ func readingsOf(d piece.Design, edge rocker.Profile, people []somebody) readings
 
 // weigh fills in the mass of the piece: as drawn, or by its readings, in the rocker frame. Where no
 // rocks were timed, or they do not tell it, its inertia is that of the drawn piece of the same weight.
-func (s *standing) weigh(d piece.Design) error {
+func (b *Balanced) weigh() error {
+	d := b.Design
 	source, err := d.Source()
 	switch {
 	case err != nil:
 		return err
 	case source != piece.ByReadings:
-		s.masses, err = d.Masses(s.edge)
+		b.masses, err = d.Masses(b.Edge)
 		return err
 	case d.Seat.Slide != 0:
 		return &piece.KeyError{Key: "seat.slide", Reason: "readings of the whole piece do not say what belongs to the rockers, so the seat cannot be slid on them"}
-	case d.Measured.RiddenTenRocks > 0 && d.Measured.TenRocks == 0 && (len(s.people) == 0 || !d.Seat.Drawn()):
+	case d.Measured.RiddenTenRocks > 0 && d.Measured.TenRocks == 0 && (len(b.people) == 0 || !d.Seat.Drawn()):
 		return &piece.KeyError{Key: "measured.ten_rocks_ridden", Reason: "rocks with a rider need the rider: add [sitter] with height and weight, and the drawn [seat]"}
 	}
-	result, err := readingsOf(d, s.edge, s.people).Uncertainty()
+	result, err := readingsOf(d, b.Edge, b.people).Uncertainty()
 	if err != nil {
 		return misread(err)
 	}
-	if s.read = &result; math.IsNaN(result.Body.Inertia) {
-		if result.Body.Inertia, err = usualInertia(d, s.edge, result); err != nil {
+	if b.read = &result; math.IsNaN(result.Body.Inertia) {
+		if result.Body.Inertia, err = usualInertia(d, b.Edge, result); err != nil {
 			return err
 		}
-		s.usualInertia = true
+		b.usualInertia = true
 	}
-	s.masses.Rockers = []body.Body{result.Body}
+	b.masses.Rockers = []body.Body{result.Body}
 	return nil
 }
 

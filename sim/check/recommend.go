@@ -23,13 +23,13 @@ const beyond = 2 * quantity.In
 // back as it was.
 func Recommended(d piece.Design) (sized piece.Design, keys []string, err error) {
 	sized = d.Clone()
-	s, err := balanced(sized)
-	if err != nil || len(s.people) == 0 || s.people[0].role != piece.Owner || !sized.Seat.SlopeKnown() {
+	b, err := Balance(sized)
+	if err != nil || len(b.people) == 0 || b.people[0].role != piece.Owner || !sized.Seat.SlopeKnown() {
 		return sized, nil, err
 	}
-	owner := s.people[0]
+	owner := b.people[0]
 	for range rounds {
-		for _, f := range fit(sized, s) {
+		for _, f := range b.fit() {
 			if f.Size == person.SittingHeight {
 				continue
 			}
@@ -46,16 +46,16 @@ func Recommended(d piece.Design) (sized piece.Design, keys []string, err error) 
 				sized.Seat.Rear += want - f.Have
 			}
 		}
-		if s, err = balanced(sized); err != nil {
+		if b, err = Balance(sized); err != nil {
 			return d, nil, err
 		}
-		at, stands := seatedRest(sized, s, loadOf(sized, owner))
+		at, stands := b.seatedRest(loadOf(sized, owner))
 		if !stands {
 			break
 		}
 		fall := at.roll + d.Floor.Slope + at.carry.Turn + sized.Seat.Fall()
-		sized.Seat.Behind += (restFall - fall) * steadinessOf(s)
-		if s, err = balanced(sized); err != nil {
+		sized.Seat.Behind += (restFall - fall) * steadinessOf(b)
+		if b, err = Balance(sized); err != nil {
 			return d, nil, err
 		}
 	}
@@ -78,8 +78,8 @@ const rounds = 12
 
 // steadinessOf returns by how much the seat must be moved for a radian of rest, m: about
 // the height of the arc centre over the balance point.
-func steadinessOf(s standing) float64 {
-	for _, l := range s.loads {
+func steadinessOf(b Balanced) float64 {
+	for _, l := range b.Loads {
 		if l.Posture == person.Sitting && l.Upright() && !math.IsNaN(l.Balance.Steadiness) {
 			return l.Balance.Steadiness
 		}

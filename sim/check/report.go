@@ -14,14 +14,11 @@ import (
 	"rockerwright/sim/readings"
 )
 
-// A Report is what was found out about a design.
+// A Report is all that was found out about a design that stands still.
 type Report struct {
-	Design piece.Design
-	Edge   rocker.Profile
-	Tape   Tape
-	Loads  []Load  // the first is the piece alone
-	Limits []Limit // what must hold
-	Look   []Limit // what is worth a look where it does not hold
+	Balanced
+	Releases []float64 // tilts from rest at which each load is let go, rad, + back
+
 	Spread Spread
 	Cause  Cause // what limits the worst of the limits
 	Try    *Try  // one change after which all limits hold; nil where none is needed or found
@@ -33,7 +30,6 @@ type Report struct {
 	Beyond   []piece.Beyond // legs that stand beyond the rockers
 	Bending  []Bending      // of the rockers, where their sizes and wood are given
 
-	Curve        *piece.Curve     // of measured rockers
 	Doubts       []readings.Doubt // readings that disagree with others
 	UsualInertia bool             // the piece was weighed, but no rocks were timed, or they do not tell the inertia
 }
@@ -59,38 +55,25 @@ func DefaultReleases() []float64 {
 // measure that is missing, given twice, or makes no piece. A piece that does not stand
 // is an answer, not an error.
 func Check(d piece.Design, options Options) (Report, error) {
-	stands, err := balanced(d)
+	b, err := Balance(d)
 	if err != nil {
 		return Report{}, err
 	}
-	edge, loads := stands.edge, stands.loads
-	report := Report{Design: d, Edge: edge, Tape: tape(edge), Loads: loads, Somebody: said(stands.people),
-		Curve: stands.curve, UsualInertia: stands.usualInertia}
-	if stands.read != nil {
-		report.Doubts = stands.read.Doubts
+	r := Report{Balanced: b, Releases: options.Releases, Somebody: said(b.people), UsualInertia: b.usualInertia}
+	if r.Releases == nil {
+		r.Releases = DefaultReleases()
 	}
-	report.Limits, report.Look = limitsOf(d, loads)
-	if stands.masses.Estimated {
-		report.Spread = spread(d, edge, stands.masses, loads)
+	if b.read != nil {
+		r.Doubts = b.read.Doubts
 	}
-	report.Cause, report.Try = cure(d, loads, report.Limits)
-	releases := options.Releases
-	if releases == nil {
-		releases = DefaultReleases()
+	if b.masses.Estimated {
+		r.Spread = b.spread()
 	}
-	for i := range loads {
-		loads[i].read(d, edge, releases)
-	}
-	report.Fit, report.Misfits = fit(d, stands), misfits(d, stands)
-	report.May, report.Beyond = may(d, stands), d.Beyond(edge)
-	if report.Bending, err = bending(d, stands); err != nil {
-		return Report{}, err
-	}
-	return report, nil
+	r.Cause, r.Try = b.cure()
+	r.Fit, r.Misfits, r.May, r.Beyond = b.fit(), b.misfits(), b.may(), d.Beyond(b.Edge)
+	r.Bending, err = b.bending()
+	return r, err
 }
-
-// Holds reports whether all limits hold.
-func (r Report) Holds() bool { return holds(r.Limits) }
 
 func holds(limits []Limit) bool {
 	for _, l := range limits {
@@ -123,13 +106,13 @@ type Spread struct {
 }
 
 // spread returns the Spread of an estimated weight.
-func spread(d piece.Design, edge rocker.Profile, masses piece.Masses, loads []Load) Spread {
+func (b *Balanced) spread() Spread {
 	s := Spread{Estimated: true}
-	carry := d.Carry(edge)
-	for part := range len(masses.Seat) + len(masses.Rockers) {
+	carry := b.carry
+	for part := range len(b.masses.Seat) + len(b.masses.Rockers) {
 		for _, factor := range []float64{0.8, 1.2} {
-			empty := masses.Weighted(part, factor, d.Piece.Mass).Joined(carry)
-			for _, l := range loads {
+			empty := b.masses.Weighted(part, factor, b.Design.Piece.Mass).Joined(carry)
+			for _, l := range b.Loads {
 				rig := l.Rig
 				rig.Body = body.Join(empty, l.Person)
 				was, now := l.Balance, rig.Balance()

@@ -42,8 +42,8 @@ func TestCheckClosedForm(t *testing.T) {
 		{"period", l.Balance.Period, 2 * math.Pi * math.Sqrt((k*k+h*h)/(g*(radius-h)))},
 		{"tip", l.Balance.Back.Tip, math.Atan2(0-tipX, h-tipY)},
 		{"lift", l.Balance.Back.Lift, math.Hypot(tipX, h-tipY) - h},
-		{"effort", l.Pull.EffortBack, mass * g * (radius - h) * math.Sin(one) / heightAt(one)},
-		{"effort forward", l.Pull.EffortForward, mass * g * (radius - h) * math.Sin(one) / heightAt(-one)},
+		{"effort", l.EffortBack, mass * g * (radius - h) * math.Sin(one) / heightAt(one)},
+		{"effort forward", l.EffortForward, mass * g * (radius - h) * math.Sin(one) / heightAt(-one)},
 		{"seat fall", l.SeatFall, math.Asin(0.02 / 0.45)},
 		{"back", l.BackRecline, 0.2},
 		{"tail tip", r.Tape.TailTip, tipY},
@@ -60,8 +60,8 @@ func TestCheckClosedForm(t *testing.T) {
 func TestMassDropsOut(t *testing.T) {
 	light, _ := Check(plain(1, 0.4, 0.5, 10, r2.Vec{X: 0.02, Y: 0.6}, 1), Options{})
 	heavy, _ := Check(plain(1, 0.4, 0.5, 70, r2.Vec{X: 0.02, Y: 0.6}, 7), Options{})
-	for i, s := range light.Loads[0].Swings {
-		other := heavy.Loads[0].Swings[i]
+	for _, release := range light.Releases {
+		s, other := light.Loads[0].Swing(release), heavy.Loads[0].Swing(release)
 		if !near(s.Period, other.Period, 1e-12*s.Period) || !near(s.Friction, other.Friction, 1e-12) {
 			t.Errorf("let go from %v: %+v and %+v", s.Release, s, other)
 		}
@@ -235,8 +235,8 @@ func TestRestlessPiecesAreAnswers(t *testing.T) {
 		if l.Balance.Outcome != tt.outcome || r.Holds() || r.Limits[0].Name != "rest" || r.Limits[0].Holds {
 			t.Errorf("%s: outcome %v, limits %+v; want %v and no rest", tt.name, l.Balance.Outcome, r.Limits, tt.outcome)
 		}
-		for _, s := range l.Swings {
-			if s.Outcome != tt.outcome || !math.IsNaN(s.Period) {
+		for _, release := range r.Releases {
+			if s := l.Swing(release); s.Outcome != tt.outcome || !math.IsNaN(s.Period) {
 				t.Errorf("%s: swing %+v", tt.name, s)
 			}
 		}

@@ -1,7 +1,6 @@
 package check
 
 import (
-	"cmp"
 	"math"
 
 	"rockerwright/body/person"
@@ -40,8 +39,9 @@ func (r Report) leaning(sitter string) float64 {
 
 // sideways returns the margin to the side of every load with a rest of which something is
 // asked: as it sits, leaning over an arm, and at the end of a settee.
-func Sideways(d piece.Design, r Report) []Sideway {
-	track, known := Track(d)
+func (r *Report) Sideways() []Sideway {
+	d := r.Design
+	track, known := d.Track()
 	if !known || d.Kind == piece.Cradle {
 		return nil
 	}
@@ -85,24 +85,25 @@ const Unnoticed = 0.0254 / 32
 
 // walk returns how a load walks when it is rocked ten degrees either way of its rest; nil
 // where the track is not known.
-func WalkOf(d piece.Design, l *Load, r Report) *Walk {
-	track, known := Track(d)
+func (b *Balanced) Walk(l *Load) *Walk {
+	d := b.Design
+	track, known := d.Track()
 	if !known {
 		return nil
 	}
 	rest := l.Balance.Rest.Tilt - d.Floor.Slope
 	w := Walk{From: rest - 10*quantity.Deg, To: rest + 10*quantity.Deg, Unequal: d.Rocker.Unequal, Enough: math.NaN()}
-	left, right := r.Edge, r.Edge
+	left, right := b.Edge, b.Edge
 	switch {
-	case r.Curve != nil && r.Curve.Left != nil && r.Curve.Right != nil:
+	case b.Curve != nil && b.Curve.Left != nil && b.Curve.Right != nil:
 		w.FromReads = true
-		l, okL := edgeOf(r.Curve.Left, d.Rocker)
-		rr, okR := edgeOf(r.Curve.Right, d.Rocker)
+		l, okL := edgeOf(b.Curve.Left, d.Rocker)
+		rr, okR := edgeOf(b.Curve.Right, d.Rocker)
 		if okL && okR {
 			left, right = l, rr
 		}
 	case d.Rocker.Unequal != 0:
-		if p, ok := risen(r.Edge, d.Rocker.Unequal); ok {
+		if p, ok := risen(b.Edge, d.Rocker.Unequal); ok {
 			left = p
 		}
 	default:
@@ -110,30 +111,19 @@ func WalkOf(d piece.Design, l *Load, r Report) *Walk {
 	}
 	w.Walk = sim.WalkOf(left, right, track, d.Rocker.ToeIn, w.From, w.To)
 	const rise = 0.001
-	if p, ok := risen(r.Edge, rise); ok {
-		if scrub := sim.WalkOf(p, r.Edge, track, 0, w.From, w.To).Scrub; scrub > 0 {
+	if p, ok := risen(b.Edge, rise); ok {
+		if scrub := sim.WalkOf(p, b.Edge, track, 0, w.From, w.To).Scrub; scrub > 0 {
 			w.Enough = rise * Unnoticed / scrub
 		}
 	}
 	return &w
 }
 
-// Track returns the distance between the middles of the floor edges, as given or as splayed
-// legs make it, m, and whether it is known.
-func Track(d piece.Design) (float64, bool) {
-	track := d.Rocker.Track
-	if track == 0 && d.Seat.Width > 0 {
-		rear, _ := d.Leg(piece.Rear)
-		track = d.Seat.Width + 2*d.Seat.Rear*math.Tan(cmp.Or(d.Rocker.Splay, rear.Splay))
-	}
-	return track, track > 0
-}
-
 // EqualEnough returns by how much the tail tips of the two rockers may differ in height, so
 // that each is dragged by no more than Unnoticed while the load rocks ten degrees either way,
 // m; NaN where that is not known.
-func (r Report) EqualEnough(l *Load) float64 {
-	if w := WalkOf(r.Design, l, r); w != nil {
+func (b *Balanced) EqualEnough(l *Load) float64 {
+	if w := b.Walk(l); w != nil {
 		return w.Enough
 	}
 	return math.NaN()

@@ -35,8 +35,8 @@ func TestUnequalOnEveryCurve(t *testing.T) {
 			i, within := p.Find(roll)
 			return p.Bearing(i).RolledAt(within)
 		}
-		w := WalkOf(d, &r.Loads[0], r)
-		track, _ := Track(d)
+		w := r.Walk(&r.Loads[0])
+		track, _ := d.Track()
 		want := (rolled(r.Edge, w.To) - rolled(r.Edge, w.From) - rolled(left, w.To) + rolled(left, w.From)) / track
 		if w.OneCurve || !(math.Abs(w.Heading) > 1e-4) || math.Abs(w.Heading-want) > 1e-12 || math.IsNaN(w.Enough) {
 			t.Errorf("%s: it turns by %v rad, want %v; equal enough within %v m", name, w.Heading, want, w.Enough)
@@ -55,7 +55,7 @@ func TestLeaningScales(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		track, _ := Track(d)
+		track, _ := d.Track()
 		var sitting Load
 		for _, l := range r.Loads {
 			if l.Name == "owner, sitting" {
@@ -66,7 +66,7 @@ func TestLeaningScales(t *testing.T) {
 		off := lean * sitting.Person.Mass / sitting.Rig.Body.Mass
 		want := math.Atan2(track/2-off, sitting.Balance.Rest.Height)
 		found := false
-		for _, s := range Sideways(d, r) {
+		for _, s := range r.Sideways() {
 			if s.Load == "owner, leaning over an arm" {
 				found = true
 				if math.Abs(s.Lean-lean) > 1e-12 || math.Abs(s.Angle-want) > 1e-12 {
@@ -75,7 +75,7 @@ func TestLeaningScales(t *testing.T) {
 			}
 		}
 		if !found {
-			t.Errorf("nobody leans over an arm: %+v", Sideways(d, r))
+			t.Errorf("nobody leans over an arm: %+v", r.Sideways())
 		}
 	}
 }
@@ -115,19 +115,19 @@ func TestWalkIsKept(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	w := WalkOf(d, &r.Loads[1], r)
+	w := r.Walk(&r.Loads[1])
 	if w == nil || !w.OneCurve || w.Heading != 0 || w.Scrub != 0 {
 		t.Fatal(w)
 	}
-	d.Rocker.Unequal = w.Enough
-	again := WalkOf(d, &r.Loads[1], r)
+	r.Design.Rocker.Unequal = w.Enough
+	again := r.Walk(&r.Loads[1])
 	if math.Abs(again.Scrub/Unnoticed-1) > 0.02 { // from a trial of 1 mm, straight
 		t.Errorf("scrub %v, want %v", again.Scrub, Unnoticed)
 	}
-	left := tape(must(risen(r.Edge, d.Rocker.Unequal)))
+	left := tape(must(risen(r.Edge, w.Enough)))
 	right := tape(r.Edge)
-	if got := left.TailTip - right.TailTip; math.Abs(got/d.Rocker.Unequal-1) > 1e-6 { // the radius by halving
-		t.Errorf("the tail tip rises by %v, want %v", got, d.Rocker.Unequal)
+	if got := left.TailTip - right.TailTip; math.Abs(got/w.Enough-1) > 1e-6 { // the radius by halving
+		t.Errorf("the tail tip rises by %v, want %v", got, w.Enough)
 	}
 }
 

@@ -40,27 +40,28 @@ func hankinson(grain, n, q float64) float64 {
 
 // bending returns how the rockers bend at nose and tail; none where depth, width and wood
 // of a rocker are not given, or no seat that says where the legs stand.
-func bending(d piece.Design, s standing) ([]Bending, error) {
+func (b *Balanced) bending() ([]Bending, error) {
+	d := b.Design
 	r := d.Rocker
-	if r.Depth <= 0 || r.Width <= 0 || r.Wood == "" || !d.Seat.SlopeKnown() || len(s.loads) < 2 {
+	if r.Depth <= 0 || r.Width <= 0 || r.Wood == "" || !d.Seat.SlopeKnown() || len(b.Loads) < 2 {
 		return nil, nil
 	}
 	wood, err := piece.FindWood(r.Wood, "rocker")
 	if err != nil {
 		return nil, err
 	}
-	heaviest := s.loads[1]
-	for _, l := range s.loads {
+	heaviest := b.Loads[1]
+	for _, l := range b.Loads {
 		if l.Rig.Body.Mass > heaviest.Rig.Body.Mass {
 			heaviest = l
 		}
 	}
-	b := Bending{Load: heaviest.Name, Force: heaviest.Weight() / 2}
-	ride := d.Carry(s.edge)
-	nose, tail := b, b
+	end := Bending{Load: heaviest.Name, Force: heaviest.Weight() / 2}
+	ride := b.carry
+	nose, tail := end, end
 	tail.Tail = true
-	nose.worst(s.edge, r, ride.Point(d.Seat.FrontEdge()).X, wood.RuptureModulus)
-	tail.worst(s.edge, r, ride.Point(d.Seat.Meet()).X, wood.RuptureModulus)
+	nose.worst(b.Edge, r, ride.Point(d.Seat.FrontEdge()).X, wood.RuptureModulus)
+	tail.worst(b.Edge, r, ride.Point(d.Seat.Meet()).X, wood.RuptureModulus)
 	return []Bending{nose, tail}, nil
 }
 

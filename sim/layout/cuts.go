@@ -110,8 +110,8 @@ func (l *Layout) legCuts() {
 // seatCuts lists seat, braces and staves. The seat's length is its depth, along the grain.
 func (l *Layout) seatCuts() error {
 	d := l.Design
-	if d.Seat.Width > 0 && d.Seat.Depth > 0 && len(d.Parts) == 0 && !l.coopered("seat") {
-		l.list("seat", 1, Size{d.Seat.Depth, d.Seat.Width, d.Seat.ThickOr()}, "", math.NaN())
+	if seat, there := l.member("seat"); there && d.Seat.Width > 0 && len(d.Parts) == 0 && !l.coopered("seat") {
+		l.list("seat", 1, Size{seat.Length(), seat.Wide[0], seat.Thick}, "", math.NaN())
 	}
 	if b := d.Back.Braces; b.Count > 0 && b.Width > 0 && b.Thickness > 0 && b.Length > 0 {
 		wood, err := l.density(b.Wood, 0, "back.braces")

@@ -14,8 +14,8 @@ import (
 // A Layout is all that the bench needs of a design.
 type Layout struct {
 	Design piece.Design
-	Report check.Report // as it balances
-	Shop   piece.Shop   // with its usual values
+	Report check.Balanced // as it balances
+	Shop   piece.Shop     // with its usual values
 
 	Rocker    bench.Rocker
 	Outline   bench.Path // of the wood
@@ -84,7 +84,7 @@ func (l *Layout) rocker() error {
 	if k.Top == piece.Taper && k.NoseDepth == 0 && k.TailDepth == 0 {
 		return &piece.KeyError{Key: "rocker.nose_depth", Reason: "a tapered rocker needs its depth at the nose, at the tail, or both", Example: `nose_depth = "1-1/4"`}
 	}
-	if track, known := check.Track(l.Design); known {
+	if track, known := l.Design.Track(); known {
 		l.Rocker.Middle = track / 2
 	}
 	var err error

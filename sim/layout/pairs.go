@@ -1,6 +1,8 @@
 package layout
 
 import (
+	"slices"
+
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/rocker/bench"
@@ -43,12 +45,21 @@ func (l *Layout) pairs() error {
 			return err
 		}
 	}
-	arms, taken := l.Design.ArmsOr()
-	if arms.Height == 0 || !(arms.Length > 0) {
+	arm, there := l.member("arm")
+	if !there || !(arm.Length() > 0) {
 		return nil
 	}
-	l.ArmsTaken = taken
-	wide := max(arms.Width, arms.RearWidth)
-	return add("arm", "top", Size{arms.Length, wide, piece.ArmThickness},
-		r2.Vec{Y: -arms.RearWidth / 2}, r2.Vec{X: arms.Length, Y: -arms.Width / 2}, r2.Vec{X: arms.Length, Y: arms.Width / 2}, r2.Vec{Y: arms.RearWidth / 2})
+	_, l.ArmsTaken = l.Design.ArmsOr()
+	long, rear, front := arm.Length(), arm.Wide[0]/2, arm.Wide[1]/2
+	return add("arm", "top", Size{long, 2 * max(front, rear), arm.Thick}, r2.Vec{Y: -rear}, r2.Vec{X: long, Y: -front}, r2.Vec{X: long, Y: front}, r2.Vec{Y: rear})
+}
+
+// member returns the member of a name, and whether there is one.
+func (l *Layout) member(name string) (piece.Member, bool) {
+	list := l.Design.Members(l.Report.Edge)
+	i := slices.IndexFunc(list, func(m piece.Member) bool { return m.Name == name && m.Outline == nil })
+	if i < 0 {
+		return piece.Member{}, false
+	}
+	return list[i], true
 }

@@ -1,25 +1,10 @@
 package piece
 
 import (
-	"math"
 	"slices"
-
-	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body"
 	"rockerwright/rocker"
-)
-
-// Usual thicknesses by which one weight is spread, m. They are our judgement of a
-// sculpted chair after shaping; only their proportions matter.
-const (
-	slabThick   = 0.034 // seat, hollowed from thicker stock
-	panelThick  = 0.015 // back, as if its braces were one panel
-	armWide     = 0.060 // an arm
-	armThick    = 0.030 //
-	legThick    = 0.040 // a leg, square
-	ArmReach    = 0.8   // arms, as part of the seat's depth
-	usualTimber = 700.0 // kg/m³; cancels out
 )
 
 // Estimate spreads the weight of the piece over seat, back, arms, legs and rockers, by
@@ -33,23 +18,14 @@ func (d Design) Estimate(edge rocker.Profile) (Masses, error) {
 		return Masses{}, &KeyError{Key: "seat.width", Reason: "the weight is spread over the drawn seat, so its width is needed", Example: "width = 20"}
 	}
 	m := Masses{Estimated: true}
-	meet, front := s.Meet(), s.FrontEdge()
-	m.Seat = append(m.Seat, slab(meet, front, s.Width, slabThick))
-	if top, known := d.TopOfBack(); known {
-		m.Seat = append(m.Seat, slab(meet, top, s.Width, panelThick))
-	}
-	if d.Arms.Height > 0 {
-		up := r2.Vec{Y: d.Arms.Height}
-		arms, _ := d.ArmsOr()
-		reach := r2.Scale(arms.Length/s.Depth, r2.Sub(front, meet))
-		arm := slab(r2.Add(meet, up), r2.Add(r2.Add(meet, up), reach), (arms.Width+arms.RearWidth)/2, armThick)
-		m.Seat = append(m.Seat, arm.Scaled(2))
-	}
-	depth, _ := d.Rocker.Size()
 	var legs body.Body
-	for _, foot := range []r2.Vec{meet, front} {
-		floor := edge.Rise(foot.X)
-		legs = body.Join(legs, slab(r2.Vec{X: foot.X, Y: min(foot.Y, floor+depth)}, foot, legThick, legThick).Scaled(2))
+	for _, member := range d.members(edge, Carry{}) {
+		switch {
+		case member.Leg != nil:
+			legs = body.Join(legs, member.wood(usualTimber))
+		case member.Shaped > 0:
+			m.Seat = append(m.Seat, member.wood(usualTimber))
+		}
 	}
 	m.Seat = append(m.Seat, legs)
 	rockers, err := d.Rocker.wood(edge, usualTimber)
@@ -59,15 +35,6 @@ func (d Design) Estimate(edge rocker.Profile) (Masses, error) {
 	m.Rockers = []body.Body{rockers}
 	m.scale(d.Piece.Mass)
 	return m, nil
-}
-
-// slab returns the mass of a straight piece of timber from a to b.
-func slab(a, b r2.Vec, width, thick float64) body.Body {
-	along := r2.Sub(b, a)
-	length := r2.Norm(along)
-	return body.Box(usualTimber*length*width*thick, length, thick).
-		Turned(math.Atan2(along.Y, along.X), r2.Vec{}).
-		Moved(r2.Scale(0.5, r2.Add(a, b)))
 }
 
 // scale makes them weigh mass altogether, in the same proportions.

@@ -47,15 +47,11 @@ type Panel struct {
 	Length float64 // of the staves
 }
 
-// Usual sizes where none are drawn, m; our judgement: a seat 1 3/4 in thick, of 8/4 stock, and a
-// corner eased to 1/4 in.
-const (
-	usualSeat = 0.04445
-	usualEase = 0.00635
-)
+// usualEase is the radius of an eased corner where none is drawn, m; our judgement: 1/4 in.
+const usualEase = 0.00635
 
 // ThickOr returns the thickness of the seat, the usual one where none is drawn, m.
-func (s Seat) ThickOr() float64 { return cmp.Or(s.Thick, usualSeat) }
+func (s Seat) ThickOr() float64 { return cmp.Or(s.Thick, seatThick) }
 
 // SideOr returns the side of the leg's section, the usual one where none is drawn, m.
 func (l Leg) SideOr() float64 { return cmp.Or(l.Side, legThick) }
@@ -104,8 +100,7 @@ func (d Design) foot(which Which, edge rocker.Profile) r2.Vec {
 	if l, drawn := d.Leg(which); drawn {
 		x = l.At
 	}
-	depth, _ := d.Rocker.Size()
-	return r2.Vec{X: x, Y: edge.Rise(x) + depth}
+	return d.comesDown(edge, r2.Vec{X: x, Y: d.Seat.Rear}, 0)
 }
 
 // checkLegs returns the first thing that is wrong with the legs as drawn.
@@ -121,4 +116,15 @@ func (d Design) checkLegs() error {
 		}
 	}
 	return nil
+}
+
+// Track returns the distance between the middles of the floor edges, as given or as splayed
+// legs make it, m, and whether it is known.
+func (d Design) Track() (float64, bool) {
+	track := d.Rocker.Track
+	if track == 0 && d.Seat.Width > 0 {
+		rear, _ := d.Leg(Rear)
+		track = d.Seat.Width + 2*d.Seat.Rear*math.Tan(cmp.Or(d.Rocker.Splay, rear.Splay))
+	}
+	return track, track > 0
 }

@@ -38,7 +38,7 @@ func TestCutAtDrawnLegs(t *testing.T) {
 	}
 	d.Legs = []Leg{{Which: Front, At: 7 * quantity.In}, {Which: Rear, At: -11 * quantity.In}}
 	drawn := d.cut(edge)
-	foot := r2.Vec{X: 7 * quantity.In, Y: 42*quantity.In - math.Sqrt(42*42-49)*quantity.In + 2*quantity.In}
+	foot := r2.Vec{X: 7 * quantity.In, Y: (42 - math.Sqrt(40*40-49)) * quantity.In} // on the concentric top
 	if want := math.Atan(0.25 / 18); !near(drawn.Turn, want, 1e-12) || r2.Norm(r2.Sub(drawn.About, foot)) > 1e-12 {
 		t.Errorf("drawn: turn %v about %v, want %v about %v", drawn.Turn, drawn.About, want, foot)
 	}

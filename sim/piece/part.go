@@ -159,3 +159,31 @@ func FindWood(name, key string) (body.Wood, error) {
 	}
 	return w, nil
 }
+
+// outline returns the solid from the side, closed, in the seat frame.
+func (p Part) outline() []r2.Vec {
+	var half []r2.Vec // the corners around its middle, upright
+	switch p.Shape {
+	case Box:
+		half = corners(p.Length/2, p.Length/2, p.Height/2)
+	case Cylinder:
+		half = corners(p.Diameter/2, p.Diameter/2, p.Height/2)
+	case Cone:
+		half = corners(p.Diameter/2, p.TopDiameter/2, p.Height/2)
+	default:
+		radius := max(p.Diameter/2, 0.01)
+		for i := range 16 {
+			sin, cos := math.Sincos(float64(i) * math.Pi / 8)
+			half = append(half, r2.Vec{X: radius * cos, Y: radius * sin})
+		}
+	}
+	for i := range half {
+		half[i] = r2.Add(p.At, r2.Rotate(half[i], p.Lean, r2.Vec{}))
+	}
+	return half
+}
+
+// corners returns a body upright about its middle.
+func corners(foot, top, up float64) []r2.Vec {
+	return []r2.Vec{{X: -foot, Y: -up}, {X: foot, Y: -up}, {X: top, Y: up}, {X: -top, Y: up}}
+}

@@ -74,12 +74,8 @@ func (d Design) TopOfBack() (top r2.Vec, known bool) {
 // the top of the seat's front edge, m.
 func (d Design) LegLength(edge rocker.Profile) float64 {
 	front := d.Seat.FrontEdge()
-	depth, _ := d.Rocker.Size()
-	return front.Y - edge.Rise(front.X) - depth
+	return front.Y - d.comesDown(edge, front, 0).Y
 }
-
-// ArmThickness is how thick an arm is taken to be, m; our judgement.
-const ArmThickness = armThick
 
 // ArmsOr returns the arms with their usual sizes where those are not drawn, and whether any was
 // taken. Height is zero where there are none.

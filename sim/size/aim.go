@@ -59,7 +59,7 @@ const (
 )
 
 // misses returns how each aim comes out, those of the target first and then what must hold.
-func misses(target piece.Target, r check.Report) []Miss {
+func misses(target piece.Target, r check.Balanced) []Miss {
 	list := make([]Miss, 0, len(r.Limits)+4)
 	aim := func(asked bool, aim Aim, want, got, step float64) {
 		if asked {
@@ -102,7 +102,7 @@ func missed(aim Aim, want, got, steps float64) Miss {
 
 // offJoints returns how near the owner at ease rests to a joint of two arcs, rad; NaN without a rest.
 // Half of each rock is on either arc there, and its time hangs on how far it goes.
-func offJoints(r check.Report) float64 {
+func offJoints(r check.Balanced) float64 {
 	b := r.Seated().Balance
 	if b.Outcome != sim.Rocks {
 		return math.NaN()

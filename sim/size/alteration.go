@@ -46,7 +46,7 @@ func (a Alteration) row() Row {
 }
 
 // altered returns the rows of all that can be done to this piece and is no entry of its design.
-func altered(d piece.Design, company check.Sitters, now check.Report) []Row {
+func altered(d piece.Design, company check.Sitters, now check.Balanced) []Row {
 	var rows []Row
 	add := func(a Alteration, before piece.Design, alter func(d *piece.Design, by float64)) {
 		row, after := a.row(), before.Clone()
@@ -76,7 +76,7 @@ func altered(d piece.Design, company check.Sitters, now check.Report) []Row {
 }
 
 // leansAnInch moves the balance point of who sits back by an inch, on every load.
-func leansAnInch(now check.Report) Row {
+func leansAnInch(now check.Balanced) Row {
 	row, after := LeansAnInch.row(), now
 	after.Loads = slices.Clone(now.Loads)
 	top, known := now.Design.TopOfBack()
@@ -88,7 +88,7 @@ func leansAnInch(now check.Report) Row {
 		if l.Balance.Outcome == sim.Rocks {
 			l.SeatFall += l.Balance.Rest.Tilt - now.Loads[1+i].Balance.Rest.Tilt
 			if known {
-				l.Pull.EffortBack, l.Pull.EffortForward = l.Rig.Effort(l.Balance, now.Placed(top))
+				l.EffortBack, l.EffortForward = l.Rig.Effort(l.Balance, now.Placed(top))
 			}
 		}
 	}

@@ -15,7 +15,7 @@ type question struct {
 	target  piece.Target
 	company check.Sitters
 	few     check.Sitters // those who decide, asked on the way
-	drawn   check.Report
+	drawn   check.Balanced
 	start   shape // as drawn, one arc: the radius at the rest for a compound one
 	room    room
 	movable bool // the low point may be moved under the seat
@@ -80,9 +80,9 @@ func possible(d piece.Design) error {
 }
 
 // answer balances the design with a shape.
-func (q *question) answer(s shape) (check.Report, bool) {
+func (q *question) answer(s shape) (check.Balanced, bool) {
 	if !(slices.Min(s.lengths()) > 0) {
-		return check.Report{}, false
+		return check.Balanced{}, false
 	}
 	r, err := q.few.Balance(s.with(q.design))
 	return r, err == nil

@@ -9,7 +9,7 @@ import (
 
 // blank returns the length and width of the board that a rocker is sawn from, m; not a number
 // where the rocker has no outline.
-func blank(r check.Report) (length, width float64) {
+func blank(r check.Balanced) (length, width float64) {
 	outline, err := r.Design.Rocker.OnBench(r.Edge).Outline()
 	if err != nil {
 		return math.NaN(), math.NaN()

@@ -15,7 +15,7 @@ func TestBlankOfEachTop(t *testing.T) {
 		d := readingChair()
 		d.Rocker.Depth = 2 * inch
 		change(&d.Rocker)
-		r, err := check.Check(d, check.Options{})
+		r, err := check.Balance(d)
 		if err != nil {
 			t.Fatal(err)
 		}

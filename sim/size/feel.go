@@ -23,7 +23,7 @@ type Feel struct {
 
 // FeelOf returns the feel of the first load with a person, or of the piece alone where nobody
 // sits in it; ok is false where that does not rock, or rests on a flat.
-func FeelOf(r check.Report) (f Feel, ok bool) {
+func FeelOf(r check.Balanced) (f Feel, ok bool) {
 	l := r.Seated()
 	b := l.Balance
 	if b.Outcome != sim.Rocks || math.IsNaN(b.Period) {

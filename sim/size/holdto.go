@@ -17,7 +17,7 @@ const looseBy = 8
 type slack []float64
 
 // slackOf reads a balanced piece.
-func slackOf(r check.Report) slack {
+func slackOf(r check.Balanced) slack {
 	s := make(slack, len(r.Limits))
 	for i, l := range r.Limits {
 		switch {
@@ -88,7 +88,7 @@ type shopFloor struct {
 const chairsOnFloor = Block
 
 // newShopFloor makes the chairs.
-func newShopFloor(d piece.Design, company check.Sitters, now check.Report) shopFloor {
+func newShopFloor(d piece.Design, company check.Sitters, now check.Balanced) shopFloor {
 	f := shopFloor{now: slackOf(now), varied: made(d)}
 	if len(f.varied) == 0 {
 		return f

@@ -28,18 +28,18 @@ func (w Way) String() string { return wayNames[w] }
 // A Kept is the new piece with its radii scaled so that one thing is as in the old one.
 type Kept struct {
 	Way    Way
-	Found  bool         // else no radius does it, and the rest is empty
-	Exact  float64      // the radius at the rest, m
-	Scale  float64      // of all radii, against those the new piece was drawn with
-	Design piece.Design // rounded to what a maker sets
-	Report check.Report // of Design, every load
-	Feel   Feel         // of Design
+	Found  bool           // else no radius does it, and the rest is empty
+	Exact  float64        // the radius at the rest, m
+	Scale  float64        // of all radii, against those the new piece was drawn with
+	Design piece.Design   // rounded to what a maker sets
+	Report check.Balanced // of Design, every load
+	Feel   Feel           // of Design
 }
 
 // A Likeness answers how the radius goes with the chair.
 type Likeness struct {
 	Old, New         Feel
-	OldPiece, Wanted check.Report // as they were given
+	OldPiece, Wanted check.Balanced // as they were given
 	Ways             [len(Ways)]Kept
 	Rules            []Rule // of the trade, for the new piece
 }

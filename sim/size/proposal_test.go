@@ -31,23 +31,23 @@ func TestSolve(t *testing.T) {
 		name   string
 		design func() piece.Design
 		target piece.Target
-		off    func(r check.Report) float64 // how far the answer misses, as a part of what a maker can tell
+		off    func(r check.Balanced) float64 // how far the answer misses, as a part of what a maker can tell
 	}{
-		{"back leans", readingChair, piece.Target{BackLeans: piece.Want(20 * degree)}, func(r check.Report) float64 { return (r.Loads[1].BackRecline - 20*degree) / tiltStep }},
-		{"empty alone", readingChair, piece.Target{Empty: piece.Want(9 * degree)}, func(r check.Report) float64 { return (r.Loads[0].SeatFall - 9*degree) / tiltStep }},
-		{"time alone", readingChair, piece.Target{OneRock: 2.3}, func(r check.Report) float64 { return (r.Loads[1].Balance.Period - 2.3) / timeStep }},
-		{"a narrow board", readingChair, piece.Target{OneRock: 2.2, StockWidth: 6 * inch, StockLength: 36 * inch}, func(r check.Report) float64 {
+		{"back leans", readingChair, piece.Target{BackLeans: piece.Want(20 * degree)}, func(r check.Balanced) float64 { return (r.Loads[1].BackRecline - 20*degree) / tiltStep }},
+		{"empty alone", readingChair, piece.Target{Empty: piece.Want(9 * degree)}, func(r check.Balanced) float64 { return (r.Loads[0].SeatFall - 9*degree) / tiltStep }},
+		{"time alone", readingChair, piece.Target{OneRock: 2.3}, func(r check.Balanced) float64 { return (r.Loads[1].Balance.Period - 2.3) / timeStep }},
+		{"a narrow board", readingChair, piece.Target{OneRock: 2.2, StockWidth: 6 * inch, StockLength: 36 * inch}, func(r check.Balanced) float64 {
 			length, width := blank(r)
 			return max((r.Loads[1].Balance.Period-2.2)/timeStep, (width-6*inch)/tapeStep, (length-36*inch)/tapeStep)
 		}},
-		{"stiff strips", readingChair, piece.Target{SeatFalls: piece.Want(5 * degree), SmallestRadius: 43 * inch}, func(r check.Report) float64 {
+		{"stiff strips", readingChair, piece.Target{SeatFalls: piece.Want(5 * degree), SmallestRadius: 43 * inch}, func(r check.Balanced) float64 {
 			return max(math.Abs(r.Loads[1].SeatFall-5*degree)/tiltStep, (43*inch-(r.Design.Rocker.Radius-2.25*inch))/tapeStep)
 		}},
-		{"a cradle's tilt", cradle, piece.Target{LargestTilt: 12 * degree}, func(r check.Report) float64 {
+		{"a cradle's tilt", cradle, piece.Target{LargestTilt: 12 * degree}, func(r check.Balanced) float64 {
 			k := r.Design.Rocker
 			return (math.Abs(k.Nose/k.Radius-12*degree) + math.Abs(k.Nose-k.Tail)) / tiltStep // the curve ends at nose/R
 		}},
-		{"metric", func() piece.Design { d := readingChair(); d.Units = quantity.Metric; return d }, piece.Target{OneRock: 2.1}, func(r check.Report) float64 {
+		{"metric", func() piece.Design { d := readingChair(); d.Units = quantity.Metric; return d }, piece.Target{OneRock: 2.1}, func(r check.Balanced) float64 {
 			fives := r.Design.Rocker.Radius / 0.005
 			return (r.Loads[1].Balance.Period-2.1)/timeStep + 1e6*math.Abs(fives-math.Round(fives))
 		}},
@@ -62,7 +62,7 @@ func TestSolve(t *testing.T) {
 		if !p.Met() || p.Curve != OneArc || p.Curve.String() != "one arc" {
 			t.Errorf("%s: %v, met %v: %+v", tt.name, p.Curve, p.Met(), p.Misses)
 		}
-		fresh, err := check.Check(p.Design, check.Options{})
+		fresh, err := check.Balance(p.Design)
 		if err != nil {
 			t.Fatalf("%s: %v", tt.name, err)
 		}

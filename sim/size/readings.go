@@ -30,7 +30,7 @@ type Readings [quantities]float64
 var noReadings = Readings{math.NaN(), math.NaN(), math.NaN(), math.NaN(), math.NaN(), math.NaN(), math.NaN()}
 
 // readingsOf reads a balanced piece. Where no seat is drawn, its fall is the tilt at rest.
-func readingsOf(r check.Report) Readings {
+func readingsOf(r check.Balanced) Readings {
 	list := noReadings
 	fall := func(l *check.Load) float64 {
 		switch {
@@ -45,7 +45,7 @@ func readingsOf(r check.Report) Readings {
 	list[FallEmpty] = fall(&r.Loads[0])
 	list[FallSitting] = fall(seated)
 	if seated.Balance.Outcome == sim.Rocks {
-		list[Time], list[Effort], list[ForwardMargin] = seated.Balance.Period, seated.Pull.EffortBack, seated.Balance.Forward.Angle
+		list[Time], list[Effort], list[ForwardMargin] = seated.Balance.Period, seated.EffortBack, seated.Balance.Forward.Angle
 	}
 	if l := r.Leaning(); l.Balance.Outcome == sim.Rocks {
 		list[BackMargin], list[BackLift] = l.Balance.Back.Angle, l.Balance.Back.Lift

@@ -29,10 +29,10 @@ func (c Curve) String() string { return curveNames[c] }
 type Proposal struct {
 	Curve  Curve
 	Design piece.Design
-	Report check.Report // of Design, the first part of what Check finds
-	Misses []Miss       // how each aim came out, rounded as it is
-	Even   Evenness     // of the owner at ease
-	Fitted int          // by how many arcs an EvenTime edge was fitted; a short end may have fewer
+	Report check.Balanced // of Design, the first part of what Check finds
+	Misses []Miss         // how each aim came out, rounded as it is
+	Even   Evenness       // of the owner at ease
+	Fitted int            // by how many arcs an EvenTime edge was fitted; a short end may have fewer
 }
 
 // Met reports whether everything that was aimed for is met, as far as a maker can read it.

@@ -86,7 +86,7 @@ type making struct {
 	design  piece.Design
 	company check.Sitters
 	varied  []Varied
-	nominal check.Report
+	nominal check.Balanced
 	now     Readings
 	scale   Readings // about one standard deviation of each quantity
 }

@@ -17,7 +17,7 @@ import (
 // a corner is left at either end. The attitude as drawn stays, and all that stands on the
 // rockers comes down with them. ok is false where it has no rest, the stretch reaches a tip, or
 // what touches the floor as drawn is one of the corners.
-func wornDown(r check.Report) (d piece.Design, ok bool) {
+func wornDown(r check.Balanced) (d piece.Design, ok bool) {
 	l := r.Seated()
 	if r.Curve != nil || l.Balance.Outcome != sim.Rocks {
 		return d, false

@@ -31,7 +31,7 @@ type Row struct {
 
 // A Table is the answer to what each measure does.
 type Table struct {
-	Report check.Report // as drawn
+	Report check.Balanced // as drawn
 	Now    Readings
 	Rows   []Row   // the largest effect first; what need not be exact behind what must
 	Fails  float64 // share of chairs in which a limit fails with every measure at the shop's usual

@@ -76,14 +76,13 @@ func (r Rocking) Whole() (tilt func(time float64) float64, span float64) {
 func (r Rocking) highest() []r2.Vec {
 	d := r.Report.Design
 	var points []r2.Vec
-	if top, known := d.TopOfBack(); known {
-		points = append(points, r.Report.Placed(top))
-	}
-	if d.Seat.Drawn() {
-		points = append(points, r.Report.Placed(d.Seat.FrontEdge()))
-	}
-	for _, part := range d.Parts {
-		points = append(points, part.At)
+	for _, m := range d.Members(r.Report.Edge) {
+		switch {
+		case m.Outline != nil: // a corner of it may lie on the floor from the start
+			points = append(points, r2.Vec{X: (m.Axis[0].X + m.Axis[1].X) / 2, Y: (m.Axis[0].Y + m.Axis[1].Y) / 2})
+		case m.Leg == nil: // which ends on the rocker
+			points = append(points, m.Side()...)
+		}
 	}
 	for _, j := range r.Load.Figures {
 		points = append(points, j.Vertex, j.Knee)

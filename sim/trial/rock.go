@@ -58,8 +58,8 @@ func Rock(d piece.Design, options RockOptions) (Rocking, error) {
 	r.Seating = seating(d, report)
 	r.Slopes = slopes(d, report)
 	r.Room = needed(d, r.Load, report)
-	r.Sideways = check.Sideways(d, report)
-	r.Walk = check.WalkOf(d, r.Load, report)
+	r.Sideways = report.Sideways()
+	r.Walk = report.Walk(r.Load)
 	r.Stops = stops(r.Load)
 	return r, nil
 }

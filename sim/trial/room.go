@@ -46,15 +46,12 @@ func needed(d piece.Design, l *check.Load, r check.Report) Needed {
 	n := Needed{Behind: math.Inf(-1), Front: math.Inf(-1), Crest: math.NaN()}
 	n.From, n.To = rock(l)
 	rest := l.Balance.Rest.Tilt
-	points := []r2.Vec{r.Edge.Nose(), r.Edge.Tail()}
-	ride := d.Carry(r.Edge)
-	if top, known := d.TopOfBack(); known {
-		crest := ride.Point(top)
-		n.Crest = l.Rig.Sweep(n.From, n.To, crest).Back
-		points = append(points, crest)
+	points := d.RockerOutline(r.Edge, 0.05) // its corners reach furthest
+	for _, m := range d.Members(r.Edge) {
+		points = append(points, m.Side()...)
 	}
-	if d.Seat.SlopeKnown() {
-		points = append(points, ride.Point(d.Seat.FrontEdge()))
+	if top, known := d.TopOfBack(); known {
+		n.Crest = l.Rig.Sweep(n.From, n.To, r.Placed(top)).Back
 	}
 	for i := range r.Loads {
 		if one := &r.Loads[i]; one == l || one.Upright() && (one.Empty || one.Asked()) {

@@ -80,10 +80,10 @@ func report() (work, error) {
 			var sum float64
 			for _, l := range r.Loads {
 				rest, _, _, _ := chair.balance()
-				for range l.Swings {
+				for range r.Releases {
 					sum += chair.period(5 * degree)
 				}
-				for _, p := range l.Righting {
+				for _, p := range l.Righting() {
 					sum += (chair.radius - chair.y) * math.Sin(p.Tilt-rest)
 				}
 			}
@@ -92,10 +92,22 @@ func report() (work, error) {
 		},
 		ours: func() error {
 			r, err := check.Check(d, check.Options{})
-			if err == nil {
-				err = rocks(r.Loads[1].Balance.Period)
+			if err != nil {
+				return err
 			}
-			return err
+			sum := 0.0
+			for i := range r.Loads {
+				l := &r.Loads[i]
+				for _, release := range r.Releases {
+					if p := l.Swing(release).Period; p > 0 {
+						sum += p
+					}
+				}
+				for _, p := range l.Righting() {
+					sum += math.Abs(p.Arm)
+				}
+			}
+			return rocks(sum)
 		},
 	}, nil
 }

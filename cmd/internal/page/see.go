@@ -76,7 +76,7 @@ func (s *Site) see(ctx context.Context, a ask) (view, error) {
 		}
 		then := watchedOf(before.Report, w.Load.Name)
 		w.Before = &then
-		v.Both = markup(words.Columns("", "", []words.Column{{Head: "before", Report: before.Report}, {Head: "now", Report: report}}).Blocks)
+		v.Both = markup(words.Columns("", "", []words.Column{{Head: "before", Report: before.Balanced}, {Head: "now", Report: report.Balanced}}).Blocks)
 	}
 	if err := ctx.Err(); err != nil {
 		return v, err

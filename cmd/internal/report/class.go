@@ -10,7 +10,7 @@ import (
 // design files follow. columns say what sets them apart.
 func Class(w io.Writer, columns [2]words.Column, subjects [2]Subject) error {
 	for i, s := range subjects {
-		columns[i].Report = s.Answer.Report
+		columns[i].Report = s.Answer.Balanced
 	}
 	c := words.Class(columns, subjects[0].Making)
 	var p page

@@ -5,7 +5,6 @@ import (
 	"math"
 
 	"rockerwright/sim"
-	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/trial"
@@ -110,7 +109,7 @@ func (v voice) sidewaysBlock(r trial.Rocking) Block {
 		}
 		t.Rows = append(t.Rows, Row{Cells: []string{plain(short(s.Load)), v.shop(s.Angle, quantity.Angle), v.shop(s.Lift, quantity.Length), leans, quantity.Unit(quantity.Length, v.units)}, Bad: s.Angle == 0})
 	}
-	track, _ := check.Track(r.Report.Design)
+	track, _ := r.Report.Design.Track()
 	note := fmt.Sprintf("Floor edges taken %s apart. Leans: how far the balance point of who sits goes to the side, over an arm 0.11 of the stature, at the end of a settee to 250 mm (10 in) from the seat's end; our judgement.",
 		v.with(track, quantity.Length))
 	return Block{Title: "Sideways", Lines: []Line{{Text: note}}, Table: t}

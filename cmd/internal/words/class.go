@@ -50,7 +50,7 @@ func Differences(columns [2]Column) []Line {
 		}
 		d.of(quantity.Angle, rests[0], rests[1], what)
 		d.of(quantity.Time, seated[0].Balance.Period, seated[1].Balance.Period, "%s takes longer for one rock: %s against %s.")
-		d.of(quantity.Force, seated[0].Pull.EffortBack, seated[1].Pull.EffortBack, "%s wants the harder push for one degree: %s against %s.")
+		d.of(quantity.Force, seated[0].EffortBack, seated[1].EffortBack, "%s wants the harder push for one degree: %s against %s.")
 		d.of(quantity.Angle, seated[0].Balance.Forward.Angle, seated[1].Balance.Forward.Angle, "%s keeps more before going "+v.forwards()+": %s against %s.")
 	}
 	if d.stand(leaning) {

@@ -15,7 +15,7 @@ type Column struct {
 	Head   string   // what sets it apart in a sentence: "radius 40 in", or its file
 	Values []string // the same over its column, where By says of what: "40 in"; nil: Head
 	By     []string // the labels of the measures that differ, in the order of their values
-	Report check.Report
+	Report check.Balanced
 }
 
 // Columns returns the sheet of several designs side by side, in the units of the first.
@@ -67,7 +67,7 @@ func headsOf(columns []Column, room int) (first, second []string) {
 }
 
 // columnNotes says for whom the columns were read.
-func (v voice) columnNotes(r check.Report) []Line {
+func (v voice) columnNotes(r check.Balanced) []Line {
 	text := "Read for the piece alone."
 	if seated, leaning := r.Seated(), r.Leaning(); seated != nil && !seated.Empty {
 		_, column := v.rider()

@@ -49,11 +49,11 @@ func (v voice) everyLoad(r check.Report) []Block {
 func (v voice) everySwing(r check.Report) []Block {
 	var blocks []Block
 	for i := range r.Loads[:min(2, len(r.Loads))] {
-		if l := &r.Loads[i]; l.Balance.Outcome == sim.Rocks && len(l.Swings) > 0 {
-			blocks = append(blocks, v.swings(l))
+		if l := &r.Loads[i]; l.Balance.Outcome == sim.Rocks && len(r.Releases) > 0 {
+			blocks = append(blocks, v.swings(l, r.Releases))
 		}
 	}
-	if len(r.Loads) > 2 && len(r.Loads[0].Swings) > 0 {
+	if len(r.Loads) > 2 && len(r.Releases) > 0 {
 		blocks = append(blocks, v.times(r))
 	}
 	return blocks
@@ -77,9 +77,10 @@ func grouped(loads []check.Load) [][]*check.Load {
 // pulls returns what a hand at the top of the back must do to tip the piece.
 func (v voice) pulls(r check.Report) Block {
 	t := &Table{Head: []string{"Pulled backwards at the top of the back", "slowly", "at once and held", ""}}
-	for _, l := range r.Loads {
-		if !math.IsNaN(l.Pull.Slow) {
-			t.Rows = append(t.Rows, Row{Cells: []string{plain(short(l.Name)), v.shop(l.Pull.Slow, quantity.Force), v.shop(l.Pull.Sudden, quantity.Force), quantity.Unit(quantity.Force, v.units)}})
+	for i := range r.Loads {
+		l := &r.Loads[i]
+		if pull := r.Pull(l); !math.IsNaN(pull.Slow) {
+			t.Rows = append(t.Rows, Row{Cells: []string{plain(short(l.Name)), v.shop(pull.Slow, quantity.Force), v.shop(pull.Sudden, quantity.Force), quantity.Unit(quantity.Force, v.units)}})
 		}
 	}
 	if len(t.Rows) == 0 && v.kind == piece.Cradle {
@@ -92,9 +93,10 @@ func (v voice) pulls(r check.Report) Block {
 }
 
 // swings returns how long a rock takes by how far the load was let go.
-func (v voice) swings(l *check.Load) Block {
+func (v voice) swings(l *check.Load, releases []float64) Block {
 	t := &Table{Head: []string{"Let go from", "one rock", "carries to", "friction needed", ""}}
-	for _, s := range l.Swings {
+	for _, release := range releases {
+		s := l.Swing(release)
 		from := v.shop(math.Abs(s.Release), quantity.Angle)
 		if s.Release < 0 {
 			from += " " + v.forwards()
@@ -111,16 +113,16 @@ func (v voice) swings(l *check.Load) Block {
 // times returns how long a rock of each load takes, by how far it was let go.
 func (v voice) times(r check.Report) Block {
 	t := &Table{Head: []string{"Let go from, degrees"}}
-	for _, s := range r.Loads[0].Swings {
-		t.Head = append(t.Head, v.shop(s.Release, quantity.Angle))
+	for _, release := range r.Releases {
+		t.Head = append(t.Head, v.shop(release, quantity.Angle))
 	}
 	t.Head = append(t.Head, "")
 	for i := range r.Loads {
 		l := &r.Loads[i]
 		row := Row{Cells: []string{plain(short(l.Name))}}
-		for _, s := range l.Swings {
+		for _, release := range r.Releases {
 			text := "–"
-			if s.Outcome == sim.Rocks {
+			if s := l.Swing(release); s.Outcome == sim.Rocks {
 				text = v.seconds(s.Period)
 			}
 			row.Cells = append(row.Cells, text)

@@ -30,12 +30,12 @@ func newGrid(v voice, columns []Column, room int) *grid {
 
 // row adds what a cell says of each design; where there is none, a dash. A row of dashes alone is
 // left out.
-func (g *grid) row(label, unit string, cell func(r check.Report) string) {
+func (g *grid) row(label, unit string, cell func(r *check.Balanced) string) {
 	cells, there := []string{label}, false
 	for _, c := range g.columns {
 		text := "–"
 		if len(c.Report.Loads) > 0 {
-			text = cell(c.Report)
+			text = cell(&c.Report)
 		}
 		cells, there = append(cells, text), there || text != "–"
 	}
@@ -46,8 +46,8 @@ func (g *grid) row(label, unit string, cell func(r check.Report) string) {
 }
 
 // of reads a design by one of its loads; of one that does not rock, what becomes of it.
-func (g *grid) of(choose func(r check.Report) *check.Load, cell func(l *check.Load) string) func(r check.Report) string {
-	return func(r check.Report) string {
+func (g *grid) of(choose func(r *check.Balanced) *check.Load, cell func(l *check.Load) string) func(r *check.Balanced) string {
+	return func(r *check.Balanced) string {
 		l := choose(r)
 		switch {
 		case l == nil:
@@ -65,9 +65,9 @@ func (g *grid) length() string { return quantity.Unit(quantity.Length, g.v.units
 // tips adds what can be tested with a tape.
 func (g *grid) tips() {
 	nose, tail := g.v.tips()
-	g.row(tail+" tip up", g.length(), func(r check.Report) string { return g.v.shop(r.Tape.TailTip, quantity.Length) })
-	g.row(nose+" tip up", g.length(), func(r check.Report) string { return g.v.shop(r.Tape.NoseTip, quantity.Length) })
-	g.row("tip to tip", g.length(), func(r check.Report) string { return g.v.shop(r.Tape.TipToTip, quantity.Length) })
+	g.row(tail+" tip up", g.length(), func(r *check.Balanced) string { return g.v.shop(r.Tape.TailTip, quantity.Length) })
+	g.row(nose+" tip up", g.length(), func(r *check.Balanced) string { return g.v.shop(r.Tape.NoseTip, quantity.Length) })
+	g.row("tip to tip", g.length(), func(r *check.Balanced) string { return g.v.shop(r.Tape.TipToTip, quantity.Length) })
 }
 
 // feel adds how it rests and rocks, and how near it is to going over on either side.
@@ -75,23 +75,23 @@ func (g *grid) feel() {
 	v := g.v
 	g.rests()
 	g.rocks()
-	g.row("before going "+v.forwards(), "deg", g.of(check.Report.Seated, func(l *check.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
-	g.row("  weight must lift", g.length(), g.of(check.Report.Seated, func(l *check.Load) string { return v.shop(l.Balance.Forward.Lift, quantity.Length) }))
+	g.row("before going "+v.forwards(), "deg", g.of((*check.Balanced).Seated, func(l *check.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
+	g.row("  weight must lift", g.length(), g.of((*check.Balanced).Seated, func(l *check.Load) string { return v.shop(l.Balance.Forward.Lift, quantity.Length) }))
 	g.holds()
 }
 
 // rocks adds time and push with the owner at ease, and how near it is to going back.
 func (g *grid) rocks() {
 	v := g.v
-	g.row("one rock", "s", g.of(check.Report.Seated, func(l *check.Load) string { return fmt.Sprintf("%.2f", l.Balance.Period) }))
-	g.row("push for one degree", quantity.Unit(quantity.Force, v.units), g.of(check.Report.Seated, v.effort))
-	g.row("before going "+v.backwards(), "deg", g.of(check.Report.Leaning, func(l *check.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
-	g.row("  weight must lift", g.length(), g.of(check.Report.Leaning, func(l *check.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
+	g.row("one rock", "s", g.of((*check.Balanced).Seated, func(l *check.Load) string { return fmt.Sprintf("%.2f", l.Balance.Period) }))
+	g.row("push for one degree", quantity.Unit(quantity.Force, v.units), g.of((*check.Balanced).Seated, v.effort))
+	g.row("before going "+v.backwards(), "deg", g.of((*check.Balanced).Leaning, func(l *check.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
+	g.row("  weight must lift", g.length(), g.of((*check.Balanced).Leaning, func(l *check.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
 }
 
 // holds adds whether all limits hold.
 func (g *grid) holds() {
-	g.row("all limits hold", "", func(r check.Report) string {
+	g.row("all limits hold", "", func(r *check.Balanced) string {
 		if r.Holds() {
 			return "yes"
 		}
@@ -112,10 +112,10 @@ func (g *grid) rests() {
 	if g.columns[0].Report.Design.Seat.Front == 0 {
 		rests = "tilts at rest"
 	}
-	empty := func(r check.Report) *check.Load { return &r.Loads[0] }
+	empty := func(r *check.Balanced) *check.Load { return &r.Loads[0] }
 	g.row(rests+", empty", "deg", g.of(empty, tilt))
 	_, column := v.rider()
-	g.row(rests+", "+column, "deg", g.of(check.Report.Seated, tilt))
+	g.row(rests+", "+column, "deg", g.of((*check.Balanced).Seated, tilt))
 }
 
 // wanted puts a column in front that says what is wanted of each row.

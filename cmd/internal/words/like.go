@@ -76,9 +76,9 @@ func (v voice) likeTable(l size.Likeness) *Table {
 	g := newGrid(v, columns, 10)
 	g.table.Caption = "What each radius does"
 	v.rockerRows(g)
-	g.row("tip to tip", g.length(), func(r check.Report) string { return v.shop(r.Tape.TipToTip, quantity.Length) })
+	g.row("tip to tip", g.length(), func(r *check.Balanced) string { return v.shop(r.Tape.TipToTip, quantity.Length) })
 	g.rests()
-	g.row("back leans, seated", "deg", g.of(check.Report.Seated, func(l *check.Load) string { return v.shop(l.BackRecline, quantity.Angle) }))
+	g.row("back leans, seated", "deg", g.of((*check.Balanced).Seated, func(l *check.Load) string { return v.shop(l.BackRecline, quantity.Angle) }))
 	g.rocks()
 	g.holds()
 	return g.table
@@ -95,16 +95,16 @@ func (v voice) rockerRows(g *grid) {
 		if most > 1 {
 			label = fmt.Sprintf("radius %d, from nose", n+1)
 		}
-		g.row(label, g.length(), func(r check.Report) string { return v.shopOr(nthArc(r.Design.Rocker, n).Radius) })
+		g.row(label, g.length(), func(r *check.Balanced) string { return v.shopOr(nthArc(r.Design.Rocker, n).Radius) })
 		if most > 1 {
-			g.row("  along the curve", g.length(), func(r check.Report) string { return v.shopOr(nthArc(r.Design.Rocker, n).Length) })
+			g.row("  along the curve", g.length(), func(r *check.Balanced) string { return v.shopOr(nthArc(r.Design.Rocker, n).Length) })
 		}
 	}
 	nose, tail := v.tips()
-	g.row(nose+" along the curve", g.length(), func(r check.Report) string { n, _ := r.Edge.Reach(); return v.shop(n, quantity.Length) })
-	g.row(tail+" along the curve", g.length(), func(r check.Report) string { _, t := r.Edge.Reach(); return v.shop(t, quantity.Length) })
+	g.row(nose+" along the curve", g.length(), func(r *check.Balanced) string { n, _ := r.Edge.Reach(); return v.shop(n, quantity.Length) })
+	g.row(tail+" along the curve", g.length(), func(r *check.Balanced) string { _, t := r.Edge.Reach(); return v.shop(t, quantity.Length) })
 	if g.columns[0].Report.Design.Seat.Front > 0 {
-		g.row("behind the low point", g.length(), func(r check.Report) string { return v.shop(r.Design.Seat.Behind, quantity.Length) })
+		g.row("behind the low point", g.length(), func(r *check.Balanced) string { return v.shop(r.Design.Seat.Behind, quantity.Length) })
 	}
 }
 
@@ -177,7 +177,7 @@ func (v voice) likeMargins(l size.Likeness) Block {
 	g := newGrid(v, columns, 10)
 	length := quantity.Unit(quantity.Length, v.units)
 	for i := range l.Wanted.Loads {
-		choose := func(r check.Report) *check.Load { return &r.Loads[min(i, len(r.Loads)-1)] }
+		choose := func(r *check.Balanced) *check.Load { return &r.Loads[min(i, len(r.Loads)-1)] }
 		g.table.Rows = append(g.table.Rows, Row{Cells: []string{l.Wanted.Loads[i].Name}})
 		g.row("  "+v.backwards(), "deg", g.of(choose, func(l *check.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
 		g.row("    lift", length, g.of(choose, func(l *check.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))

@@ -81,7 +81,7 @@ func (v voice) effort(l *check.Load) string {
 	if l.Balance.Back.Angle <= math.Pi/180 {
 		return "goes over"
 	}
-	return v.shop(l.Pull.EffortBack, quantity.Force)
+	return v.shop(l.EffortBack, quantity.Force)
 }
 
 // heads returns the names of loads in one line or two, as the heads of columns: of one

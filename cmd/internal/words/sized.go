@@ -219,9 +219,9 @@ func (v voice) sizedTable(target piece.Target, found, others []size.Proposal) *T
 	g := newGrid(v, columns, 8)
 	g.table.Caption = "The rockers that were found, beside what is wanted"
 	v.rockerRows(g)
-	g.row("tip to tip", g.length(), func(r check.Report) string { return v.shop(r.Tape.TipToTip, quantity.Length) })
+	g.row("tip to tip", g.length(), func(r *check.Balanced) string { return v.shop(r.Tape.TipToTip, quantity.Length) })
 	g.rests()
-	g.row("back leans, seated", "deg", g.of(check.Report.Seated, func(l *check.Load) string { return v.shop(l.BackRecline, quantity.Angle) }))
+	g.row("back leans, seated", "deg", g.of((*check.Balanced).Seated, func(l *check.Load) string { return v.shop(l.BackRecline, quantity.Angle) }))
 	g.rocks()
 	cells := []string{"one rock from 8 deg"}
 	for _, e := range even {

@@ -263,7 +263,7 @@ func TestColumnsHold(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		columns = append(columns, Column{Head: "radius " + quantity.With(radius*inch, quantity.Length, d.Units), Report: r})
+		columns = append(columns, Column{Head: "radius " + quantity.With(radius*inch, quantity.Length, d.Units), Report: r.Balanced})
 	}
 	var text bytes.Buffer
 	if err := Columns("Side by side", "chair.toml", columns).Text(&text, false, false); err != nil {
@@ -368,7 +368,7 @@ func TestLetsGoInWords(t *testing.T) {
 func TestNoPushBeyondTheHilltop(t *testing.T) {
 	v := voiceOf(chair())
 	for margin, want := range map[float64]string{0.5: "goes over", 1: "goes over", 1.5: "2 1/4"} {
-		l := &check.Load{Balance: sim.Balance{Back: sim.Margin{Angle: margin * math.Pi / 180}}, Pull: sim.Pull{EffortBack: 2.25 * pound * sim.Gravity}}
+		l := &check.Load{Balance: sim.Balance{Back: sim.Margin{Angle: margin * math.Pi / 180}}, EffortBack: 2.25 * pound * sim.Gravity}
 		if got := v.effort(l); got != want {
 			t.Errorf("with %v degrees to the hilltop the push is %q, want %q", margin, got, want)
 		}
