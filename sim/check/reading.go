@@ -46,7 +46,7 @@ func (b *Balanced) weigh() error {
 	case d.Measured.RiddenTenRocks > 0 && d.Measured.TenRocks == 0 && (len(b.people) == 0 || !d.Seat.Drawn()):
 		return &piece.KeyError{Key: "measured.ten_rocks_ridden", Reason: "rocks with a rider need the rider: add [sitter] with height and weight, and the drawn [seat]"}
 	}
-	result, err := readingsOf(d, b.Edge, b.people).Uncertainty()
+	result, err := readingsOf(d, b.Edge, b.people).Read()
 	if err != nil {
 		return misread(err)
 	}

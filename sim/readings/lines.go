@@ -26,7 +26,7 @@ type line struct {
 // level with β = 0 (the textbook's two-scale formula).
 func (r Readings) lines(mass float64) ([]line, error) {
 	var lines []line
-	dowel := or(r.Errors.Dowel, usualDowel)
+	dowel := r.Errors.usual().Dowel
 	if r.has("dowel_ahead", r.DowelAhead) {
 		lines = append(lines, line{"dowel_ahead", r2.Vec{X: 1}, r.DowelAhead, dowel})
 	}
@@ -72,7 +72,8 @@ func (r Readings) moments(mass float64, s scales, raised float64) (line, error) 
 	normal := r2.Vec{X: -along.Y, Y: along.X}
 	of := r2.Sub(along, r2.Scale(sin/math.Sqrt(1-sin*sin), normal))
 	size := r2.Norm(of)
-	spread := math.Hypot(r.Apart*or(r.Errors.Scale, usualScale)/mass, or(r.Errors.Tape, usualTape)) / size
+	e := r.Errors.usual()
+	spread := math.Hypot(r.Apart*e.Scale/mass, e.Tape) / size
 	return line{s.front, r2.Scale(1/size, of), (share*r.Apart + r2.Dot(of, rear)) / size, spread}, nil
 }
 

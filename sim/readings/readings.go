@@ -1,6 +1,7 @@
 package readings
 
 import (
+	"cmp"
 	"slices"
 
 	"rockerwright/body"
@@ -63,12 +64,9 @@ const (
 	riderTurn  = 0.10   // of the rider's inertia, as a part of it
 )
 
-// or returns x, or the usual value where it is zero.
-func or(x, usual float64) float64 {
-	if x == 0 {
-		return usual
-	}
-	return x
+// usual returns the errors with the usual one for each zero.
+func (e Errors) usual() Errors {
+	return Errors{cmp.Or(e.Scale, usualScale), cmp.Or(e.Tape, usualTape), cmp.Or(e.Dowel, usualDowel), cmp.Or(e.Watch, usualWatch), cmp.Or(e.Angle, usualAngle)}
 }
 
 // A reading is one number that was read, with its name in a design file.
@@ -80,24 +78,18 @@ type reading struct {
 
 // read lists what was read.
 func (r *Readings) read() []reading {
-	e := r.Errors
-	scale, tape, dowel := or(e.Scale, usualScale), or(e.Tape, usualTape), or(e.Dowel, usualDowel)
-	watch, angle := or(e.Watch, usualWatch), or(e.Angle, usualAngle)
-	var list []reading
-	for _, one := range []reading{
-		{"weight", &r.Weight, scale},
-		{"front", &r.Front, scale}, {"rear", &r.Rear, scale}, {"apart", &r.Apart, tape}, {"front_mark", &r.FrontMark, tape},
-		{"raised", &r.Raised, tape}, {"front_raised", &r.FrontRaised, scale}, {"rear_raised", &r.RearRaised, scale},
-		{"dowel_ahead", &r.DowelAhead, dowel}, {"dowel_above", &r.DowelAbove, dowel},
-		{"ten_rocks", &r.TenRocks, watch}, {"let_go", &r.LetGo, angle},
-	} {
-		if r.has(one.name, *one.value) {
-			list = append(list, one)
-		}
+	e := r.Errors.usual()
+	list := []reading{
+		{"weight", &r.Weight, e.Scale},
+		{"front", &r.Front, e.Scale}, {"rear", &r.Rear, e.Scale}, {"apart", &r.Apart, e.Tape}, {"front_mark", &r.FrontMark, e.Tape},
+		{"raised", &r.Raised, e.Tape}, {"front_raised", &r.FrontRaised, e.Scale}, {"rear_raised", &r.RearRaised, e.Scale},
+		{"dowel_ahead", &r.DowelAhead, e.Dowel}, {"dowel_above", &r.DowelAbove, e.Dowel},
+		{"ten_rocks", &r.TenRocks, e.Watch}, {"let_go", &r.LetGo, e.Angle},
 	}
+	list = slices.DeleteFunc(list, func(one reading) bool { return !r.has(one.name, *one.value) })
 	if r.RiddenTenRocks != 0 {
 		list = append(list,
-			reading{"ten_rocks_ridden", &r.RiddenTenRocks, watch}, reading{"let_go_ridden", &r.RiddenLetGo, angle},
+			reading{"ten_rocks_ridden", &r.RiddenTenRocks, e.Watch}, reading{"let_go_ridden", &r.RiddenLetGo, e.Angle},
 			reading{"rider", &r.Rider.Centre.X, riderPlace}, reading{"rider", &r.Rider.Centre.Y, riderPlace},
 			reading{"rider", &r.Rider.Inertia, riderTurn * r.Rider.Inertia})
 	}
