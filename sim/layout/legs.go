@@ -1,10 +1,10 @@
 package layout
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"math"
-	"slices"
 
 	"gonum.org/v1/gonum/spatial/r3"
 
@@ -28,32 +28,31 @@ type Leg struct {
 
 // legs lays out the legs.
 func (l *Layout) legs() error {
-	legs, taken := l.Design.LegsOr()
-	taken = slices.Clone(taken)
-	defer func() {
-		l.Taken = slices.DeleteFunc(taken, func(w piece.Which) bool { return slices.Contains(l.Astray, w) })
-	}()
+	legs, _ := l.Design.LegsOr()
 	for i, drawn := range legs {
-		key := "leg"
-		if len(l.Design.Legs) > 1 {
-			key = fmt.Sprintf("leg.%d", i+1)
-		}
-		leg, err := l.leg(drawn, key)
-		switch isTaken := i >= len(l.Design.Legs); {
-		case err != nil && isTaken: // it was not its maker who put it there
+		leg, err := l.leg(drawn, numbered("leg", i, len(l.Design.Legs)))
+		leg.Taken = i >= len(l.Design.Legs)
+		switch {
+		case err != nil && leg.Taken: // it was not its maker who put it there
 			l.Astray = append(l.Astray, drawn.Which)
 			continue
 		case err != nil:
 			return err
-		default:
-			leg.Taken = isTaken
+		case leg.Taken:
+			l.Taken = append(l.Taken, drawn.Which)
 		}
-		if leg.Name == "" {
-			leg.Name = drawn.Which.String() + " leg"
-		}
+		leg.Name = cmp.Or(leg.Name, drawn.Which.String()+" leg")
 		l.Legs = append(l.Legs, leg)
 	}
 	return nil
+}
+
+// numbered returns the key of the i-th of n entries of a name: without its number where it is the only one.
+func numbered(name string, i, n int) string {
+	if n > 1 {
+		return fmt.Sprintf("%s.%d", name, i+1)
+	}
+	return name
 }
 
 // leg stands a leg on the rocker.
