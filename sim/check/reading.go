@@ -22,7 +22,7 @@ func readingsOf(d piece.Design, edge rocker.Profile, people []somebody) readings
 		Raised: m.Raised, FrontRaised: m.FrontRaised, RearRaised: m.RearRaised,
 		DowelAhead: m.DowelAhead, DowelAbove: m.DowelAbove,
 		TenRocks: m.TenRocks, LetGo: m.LetGo, RiddenTenRocks: m.RiddenTenRocks, RiddenLetGo: m.RiddenLetGo,
-		Zero: m.Zero, Errors: readings.Errors{Scale: m.ScaleStep / 2},
+		Zero: m.Zero, ScaleError: m.ScaleStep / 2,
 	}
 	if m.RiddenTenRocks > 0 && len(people) > 0 && d.Seat.Drawn() {
 		r.Rider = people[0].person.Pose(seatOf(d, 0), person.Sitting).Body

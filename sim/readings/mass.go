@@ -35,7 +35,7 @@ func (r Readings) mass() (float64, []Doubt, error) {
 		return 0, nil, wrong("weight", "weigh the piece, or stand it on two scales")
 	}
 	var doubts []Doubt
-	scale := r.Errors.usual().Scale
+	scale := r.scale()
 	for _, pair := range []struct {
 		name string
 		a, b float64

@@ -146,7 +146,7 @@ func TestLimits(t *testing.T) {
 		t.Errorf("the height is limited by %q, want a scale", got)
 	}
 	finer := r
-	finer.Errors.Scale = 0.01
+	finer.ScaleError = 0.01
 	better, err := finer.Read()
 	want := 0.0 // ten times finer scales, and the tape as it was
 	for _, s := range result.Above.Shares {
@@ -196,7 +196,7 @@ func TestDoubtsAndErrors(t *testing.T) {
 		{"scale of nothing", func(r *Readings) { r.Front, r.Zero = 0, []string{"front"} }, "", "front", "outside the two marks"},
 		{"not said how far raised", func(r *Readings) { r.Raised = 0 }, "", "raised", "how far"},
 		{"level pair swapped", func(r *Readings) { r.Front, r.Rear = r.Rear, r.Front }, "", "front", "probably swapped: front and rear;"},
-		{"level pair swapped, coarse scales", func(r *Readings) { r.Front, r.Rear = r.Rear, r.Front; r.Errors.Scale = 0.2 }, "ten_rocks", "", "front and rear"},
+		{"level pair swapped, coarse scales", func(r *Readings) { r.Front, r.Rear = r.Rear, r.Front; r.ScaleError = 0.2 }, "ten_rocks", "", "front and rear"},
 		{"nobody known rides", func(r *Readings) { r.RiddenTenRocks, r.RiddenLetGo, r.TenRocks = 20, 0.09, 0 }, "", "ten_rocks_ridden", "body of the rider"},
 		{"too quick with a rider", func(r *Readings) {
 			r.RiddenTenRocks, r.RiddenLetGo, r.Rider, r.TenRocks = 14, 0.09, rider, 0
