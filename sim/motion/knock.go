@@ -1,10 +1,6 @@
 package motion
 
-import (
-	"math"
-
-	"rockerwright/sim"
-)
+import "math"
 
 // cross takes the contact over the end of its arc, with a knock where a flat lies there;
 // false ends the run.
@@ -39,9 +35,7 @@ func (m *run) cross(way float64) bool {
 		m.trace.Friction = max(m.trace.Friction, needs)
 		if limit := m.rig.Floor.Friction; limit > 0 && needs > limit {
 			m.trace.Needs = needs
-			m.event(LetsGo)
-			m.trace.End, m.trace.Outcome = Slipped, sim.FloorLetsGo
-			return false
+			return m.slipped()
 		}
 	}
 	m.rate = rate
