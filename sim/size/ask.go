@@ -1,6 +1,7 @@
 package size
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -44,13 +45,8 @@ func ask(d piece.Design) (question, error) {
 		return q, err
 	}
 	q.few = q.company.Deciding(q.design)
-	radius := d.Rocker.Radius
-	if f, ok := FeelOf(q.drawn); ok && radius == 0 {
-		radius = f.Radius
-	}
-	if radius == 0 {
-		radius = largest(d.Rocker)
-	}
+	feel, _ := FeelOf(q.drawn)
+	radius := cmp.Or(d.Rocker.Radius, feel.Radius, largest(d.Rocker))
 	nose, tail := q.drawn.Edge.Reach()
 	q.start = shape{radii: []float64{radius}, nose: nose, tail: tail}
 	q.room = roomOf(q.start)

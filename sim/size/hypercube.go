@@ -21,9 +21,6 @@ type normals struct{}
 
 // Quantile fills x with the values below which each variable lies with the probabilities p.
 func (normals) Quantile(x, p []float64) []float64 {
-	if x == nil {
-		x = make([]float64, len(p))
-	}
 	for i := range p {
 		x[i] = distuv.UnitNormal.Quantile(p[i])
 	}

@@ -1,6 +1,7 @@
 package size
 
 import (
+	"cmp"
 	"math"
 
 	"rockerwright/sim/check"
@@ -73,14 +74,8 @@ func Like(old, wanted piece.Design) (Likeness, error) {
 	if err != nil {
 		return l, err
 	}
-	company = company.First()
-	s := scaling{wanted: wanted, radius: l.New.Radius, edge: l.Wanted.Edge.Length(), old: l.Old}
-	s.oldNose, s.oldTail = l.OldPiece.Edge.Reach()
-	if !(s.radius > 0) {
-		s.radius = largest(wanted.Rocker)
-	}
 	for i, way := range Ways {
-		if l.Ways[i], err = s.kept(way, company); err != nil {
+		if l.Ways[i], err = l.kept(way, company.First()); err != nil {
 			return l, err
 		}
 	}
@@ -116,39 +111,27 @@ func (w Way) wantedRadius(old, now Feel) float64 {
 // How far a radius is scaled, at most.
 const leastScale, mostScale = 0.25, 8.0
 
-// A scaling scales the radii of a new piece as one thing of an old one asks.
-type scaling struct {
-	wanted           piece.Design
-	radius           float64 // at its rest, or its largest where it has none, m
-	old              Feel
-	edge             float64 // its length along the edge, m
-	oldNose, oldTail float64 // lengths along the old edge, m
-}
-
 // kept solves for one way. Where the piece has no rest its radius is too small.
-func (s scaling) kept(way Way, company check.Sitters) (Kept, error) {
+func (l *Likeness) kept(way Way, company check.Sitters) (Kept, error) {
 	k := Kept{Way: way}
-	feel := func(scale float64) (Feel, bool) {
-		report, err := company.Balance(s.scaled(scale, way))
+	at := func(scale float64) (now Feel, short float64) {
+		report, err := company.Balance(l.scaled(scale, way))
 		if err != nil {
-			return Feel{}, false
+			return now, math.NaN()
 		}
-		return FeelOf(report)
-	}
-	short := func(scale float64) float64 {
-		now, ok := feel(scale)
-		if !ok {
-			return math.NaN()
+		now, rests := FeelOf(report)
+		if !rests {
+			return now, math.NaN()
 		}
-		return way.wantedRadius(s.old, now) - now.Radius
+		return now, way.wantedRadius(l.Old, now) - now.Radius
 	}
-	scale, found := zero(short, 1, leastScale, mostScale)
-	now, rests := feel(scale)
-	if !found || !rests || math.Abs(short(scale)) > 1e-6*now.Radius { // across a joint it may jump
+	scale, found := zero(func(scale float64) float64 { _, short := at(scale); return short }, 1, leastScale, mostScale)
+	now, short := at(scale)
+	if !found || !(math.Abs(short) <= 1e-6*now.Radius) { // across a joint it may jump
 		return k, nil
 	}
 	k.Found, k.Scale, k.Exact = true, scale, now.Radius
-	k.Design = rounded(s.scaled(scale, way))
+	k.Design = rounded(l.scaled(scale, way))
 	var err error
 	if k.Report, err = check.Balance(k.Design); err != nil {
 		return k, err
@@ -158,21 +141,22 @@ func (s scaling) kept(way Way, company check.Sitters) (Kept, error) {
 }
 
 // scaled returns the new piece with all its radii scaled, and under SameProportion with the
-// ends of the old one, as much larger as the radius is.
-func (s scaling) scaled(scale float64, way Way) piece.Design {
-	d := withRadii(s.wanted, scale)
+// ends of the old one, as much larger as the radius at its rest is, or its largest where it has none.
+func (l *Likeness) scaled(scale float64, way Way) piece.Design {
+	d := withRadii(l.Wanted.Design, scale)
 	if way != SameProportion {
 		return d
 	}
-	lengths := scale * s.radius / s.old.Radius
-	nose, tail := lengths*s.oldNose, lengths*s.oldTail
+	lengths := scale * cmp.Or(l.New.Radius, largest(l.Wanted.Design.Rocker)) / l.Old.Radius
+	nose, tail := l.OldPiece.Edge.Reach()
+	nose, tail = lengths*nose, lengths*tail
 	d.Rocker.Nose = nose
 	if len(d.Rocker.Arcs) == 0 {
 		d.Rocker.Tail = tail
 	}
 	for i := range d.Rocker.Arcs {
-		d.Rocker.Arcs[i].Length *= (nose + tail) / s.edge
-		d.Rocker.Arcs[i].Flat *= (nose + tail) / s.edge
+		d.Rocker.Arcs[i].Length *= (nose + tail) / l.Wanted.Edge.Length()
+		d.Rocker.Arcs[i].Flat *= (nose + tail) / l.Wanted.Edge.Length()
 	}
 	return d
 }
