@@ -45,7 +45,6 @@ type Form struct {
 	Steam  bool
 }
 
-// bent lays out strips and form.
 func (l *Layout) bent() error {
 	if l.Made == piece.Sawn {
 		return nil
@@ -84,7 +83,6 @@ func (l *Layout) woodDepth() float64 {
 	return max(l.Rocker.Depth, l.Rocker.NoseDepth, l.Rocker.TailDepth) - l.Rocker.Sole
 }
 
-// stack lays out the strips.
 func (l *Layout) stack(depth, longest, tightest float64) error {
 	s := Strips{Depth: depth, Tightest: tightest, Strain: usualStrain}
 	if name := l.Design.Rocker.Wood; name != "" {

@@ -41,7 +41,6 @@ func (c Cut) Volume() (cubic, boardFeet float64) {
 // Mass returns the mass of all of them as shaped, kg; NaN where it is not known.
 func (c Cut) Mass() float64 { return float64(c.Count) * c.Each }
 
-// cuts lists the parts that are drawn.
 func (l *Layout) cuts() error {
 	if err := l.rockerCuts(); err != nil {
 		return err

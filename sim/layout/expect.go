@@ -19,7 +19,6 @@ type Rest struct {
 	TenRocks  float64 // let go from LetGo, s, without losses; NaN where it does not rock
 }
 
-// rests fills in what empty piece and sitter should show.
 func (l *Layout) rests() {
 	list := []int{0}
 	if as := l.sitting(); as != 0 {

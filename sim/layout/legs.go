@@ -26,7 +26,6 @@ type Leg struct {
 	Joint    *[2]bench.RabbetChoice // in the seat, let in by half of its side; nil where that cannot be
 }
 
-// legs lays out the legs.
 func (l *Layout) legs() error {
 	legs, _ := l.Design.LegsOr()
 	for i, drawn := range legs {
@@ -55,10 +54,9 @@ func numbered(name string, i, n int) string {
 	return name
 }
 
-// leg stands a leg on the rocker.
 func (l *Layout) leg(drawn piece.Leg, key string) (Leg, error) {
 	r := l.Rocker
-	probe, err := r.Stand(bench.Leg{Seat: r3.Vec{X: drawn.At, Y: l.above(), Z: r.Middle}})
+	probe, err := r.Stand(bench.Leg{Seat: r3.Vec{X: drawn.At, Y: l.Outline.Bounds().Max.Y + 1, Z: r.Middle}})
 	if err != nil {
 		return Leg{}, l.missed(err, key, "at")
 	}
@@ -133,6 +131,3 @@ func (l *Layout) missed(err error, key, name string) error {
 	}
 	return l.explain(err)
 }
-
-// above returns a height over all of the rocker, m.
-func (l *Layout) above() float64 { return l.Outline.Bounds().Max.Y + 1 }

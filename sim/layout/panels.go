@@ -20,7 +20,6 @@ type Panel struct {
 // mostStaves is how many staves are tried.
 const mostStaves = 40
 
-// panels lays out the coopered panels.
 func (l *Layout) panels() error {
 	for i, drawn := range l.Design.Panels {
 		p, err := l.panel(drawn, numbered("panel", i, len(l.Design.Panels)))

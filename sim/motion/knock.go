@@ -50,8 +50,5 @@ func (m *run) cross(way float64) bool {
 // to it.
 func (m *run) held(way float64) bool {
 	there := m.arc(0)
-	other := *m
-	other.pass(-way)
-	here := other.arc(0)
-	return way*there.moment() < 0 && way*here.moment() > 0
+	return way*there.moment() < 0 && way*m.beyond(-way).moment() > 0
 }

@@ -59,7 +59,6 @@ func Run(r sim.Rig, b sim.Balance, start Start, options Options) Trace {
 	return m.trace
 }
 
-// follow takes steps until the run ends.
 func (m *run) follow() {
 	m.watch()
 	for m.time < m.options.Duration {
@@ -135,7 +134,6 @@ func (m *run) arc(way float64) arc {
 	return a
 }
 
-// pushed reports whether the push still acts.
 func (m *run) pushed() bool { return m.push.Force != 0 && m.time < m.push.Time }
 
 // sets returns the way in which the rig moves next, +1 back or −1 forward, and whether it
@@ -154,10 +152,8 @@ func (m *run) sets() (way float64, stays bool) {
 	if way*(m.roll-m.bound(way)) < 0 {
 		return way, false
 	}
-	other := *m // from the other side of the joint it is pushed back: it stays between
-	other.pass(way)
-	if b := other.arc(0); b.moment()*way <= 0 {
-		return 0, true
+	if m.beyond(way).moment()*way <= 0 {
+		return 0, true // from the other side of the joint it is pushed back: it stays between
 	}
 	return way, false
 }
@@ -165,6 +161,14 @@ func (m *run) sets() (way float64, stays bool) {
 // moment returns the couple that acts at the instant, losses apart, N·m.
 func (a *arc) moment() float64 {
 	return -a.weight*(a.cos*a.ahead-a.sin*a.height) + a.force*a.pushUp
+}
+
+// beyond returns the equation of motion at rest on the next arc in a way.
+func (m *run) beyond(way float64) *arc {
+	other := *m
+	other.pass(way)
+	a := other.arc(0)
+	return &a
 }
 
 // pass takes the contact to the next arc in a way.
@@ -232,7 +236,6 @@ func (m *run) turning(span, way float64) float64 {
 	return root(&m.flight.rate, &m.flight.speeding, 0, low, span)
 }
 
-// advance takes the rig along its flight.
 func (m *run) advance(span float64) {
 	f := &m.flight
 	if m.options.Keep {

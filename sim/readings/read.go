@@ -32,7 +32,6 @@ func (s solution) numbers() [5]float64 {
 	return [5]float64{s.body.Mass, s.body.Centre.X, s.body.Centre.Y, s.body.Inertia, s.late}
 }
 
-// solve solves the readings.
 func (r Readings) solve() (solution, error) {
 	if err := r.check(); err != nil {
 		return solution{}, err

@@ -39,7 +39,6 @@ type Readings struct {
 	ScaleError float64 // standard deviation of a scale, kg; zero: usually 0.1, a bathroom scale of half-pound steps
 }
 
-// has reports whether a reading was read.
 func (r *Readings) has(name string, value float64) bool {
 	return value != 0 || slices.Contains(r.Zero, name)
 }
@@ -66,7 +65,6 @@ type reading struct {
 	deviation float64
 }
 
-// read lists what was read.
 func (r *Readings) read() []reading {
 	scale := r.scale()
 	list := []reading{

@@ -114,7 +114,6 @@ func offJoints(r check.Balanced) float64 {
 	return off
 }
 
-// missOf returns how one limit comes out.
 func missOf(l check.Limit) Miss {
 	step := tiltStep
 	if l.Kind == quantity.Length {

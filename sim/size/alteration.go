@@ -38,7 +38,6 @@ var alterations = [...]Row{
 	LeansAnInch:    {Label: "sitter leans back", Kind: quantity.Length, Change: inch},
 }
 
-// row returns the row of an alteration, still without an answer.
 func (a Alteration) row() Row {
 	r := alterations[a]
 	r.Alteration = a

@@ -23,7 +23,6 @@ type question struct {
 	alike   bool // left and right are alike: of a cradle that rocks sideways
 }
 
-// ask reads a design for sizing.
 func ask(d piece.Design) (question, error) {
 	if err := possible(d); err != nil {
 		return question{}, err
@@ -75,7 +74,6 @@ func possible(d piece.Design) error {
 	return nil
 }
 
-// answer balances the design with a shape.
 func (q *question) answer(s shape) (check.Balanced, bool) {
 	if !(slices.Min(s.lengths()) > 0) {
 		return check.Balanced{}, false
@@ -84,7 +82,6 @@ func (q *question) answer(s shape) (check.Balanced, bool) {
 	return r, err == nil
 }
 
-// misses returns how each aim comes out with a shape.
 func (q *question) misses(s shape) []Miss {
 	r, ok := q.answer(s)
 	if !ok {

@@ -21,7 +21,6 @@ type Evenness struct {
 	Spread   float64   // largest less least, as a part of the smallest rock's time
 }
 
-// evenness rocks a load.
 func evenness(l *check.Load) Evenness {
 	var e Evenness
 	least, most := math.Inf(1), math.Inf(-1)

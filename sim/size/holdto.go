@@ -16,7 +16,6 @@ const looseBy = 8
 // A slack is by how much each limit holds, SI; not a number counts as failing.
 type slack []float64
 
-// slackOf reads a balanced piece.
 func slackOf(r check.Balanced) slack {
 	s := make(slack, len(r.Limits))
 	for i, l := range r.Limits {
@@ -87,7 +86,6 @@ type shopFloor struct {
 // √(0.05·0.95/4096) = 0.35 %, one deviation.
 const chairsOnFloor = Block
 
-// newShopFloor makes the chairs.
 func newShopFloor(d piece.Design, company check.Sitters, now check.Balanced) shopFloor {
 	f := shopFloor{now: slackOf(now), varied: made(d)}
 	if len(f.varied) == 0 {
@@ -156,10 +154,7 @@ func (t *Table) holdTo(d piece.Design, company check.Sitters) float64 {
 		held := f.tolerance(k)
 		if !math.IsNaN(held) {
 			usual := f.responses[k]
-			wide := looseBy * v.Tolerance
-			if !math.IsInf(held, 1) {
-				wide = max(held, v.Tolerance)
-			}
+			wide := min(max(held, v.Tolerance), looseBy*v.Tolerance)
 			f.replace(k, respond(d, company, v, f.now, wide))
 			held = f.tolerance(k)
 			f.replace(k, usual)

@@ -161,7 +161,6 @@ func (l *Likeness) scaled(scale float64, way Way) piece.Design {
 	return d
 }
 
-// withRadii returns the design with all its radii scaled.
 func withRadii(d piece.Design, scale float64) piece.Design {
 	d = d.Clone()
 	d.Rocker.Radius *= scale

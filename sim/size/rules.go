@@ -51,18 +51,14 @@ func rules(l Likeness) []Rule {
 		add(PiNavel, navel, math.Pi*navel)
 		add(CentreAtChin, chin, chin)
 	}
-	if d.Kind != piece.Chair && d.Kind != piece.Settee || !grownUp(d) {
+	child := len(d.Sitters) > 0 && d.Sitters[0].Person.Age > 0
+	if d.Kind != piece.Chair && d.Kind != piece.Settee || child {
 		return list
 	}
 	add(Start36, 0, 36*inch)
 	add(Start40, 0, 40*inch)
 	add(Commonest, 0, 42*inch)
 	return list
-}
-
-// grownUp reports whether the piece is for a grown-up.
-func grownUp(d piece.Design) bool {
-	return len(d.Sitters) == 0 || d.Sitters[0].Person.Age == 0
 }
 
 // periodAt returns the time of a small rock of the new piece with another radius at its rest.

@@ -19,14 +19,12 @@ type shape struct {
 	low        float64
 }
 
-// with returns the design with the shape.
 func (s shape) with(d piece.Design) piece.Design {
 	d = shifted(d, -s.low, 0)
 	d.Rocker = s.on(d.Rocker)
 	return d
 }
 
-// on returns the rocker with the radii and lengths of the shape.
 func (s shape) on(r piece.Rocker) piece.Rocker {
 	r.Radius, r.Tail, r.Arcs, r.Nose = 0, 0, nil, s.nose
 	if len(s.radii) == 1 {

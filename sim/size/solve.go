@@ -1,6 +1,7 @@
 package size
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -37,12 +38,7 @@ type Proposal struct {
 
 // Met reports whether everything that was aimed for is met, as far as a maker can read it.
 func (p Proposal) Met() bool {
-	for _, m := range p.Misses {
-		if !m.Met() {
-			return false
-		}
-	}
-	return true
+	return !slices.ContainsFunc(p.Misses, func(m Miss) bool { return !m.Met() })
 }
 
 // Binds returns what must hold and is only just held: what sets the answer.
@@ -93,10 +89,7 @@ func Solve(d piece.Design, options Options) (Solution, error) {
 	}
 	s.question, s.one = q, one
 	s.Proposals = append(s.Proposals, q.propose(OneArc, one))
-	most := 3
-	if d.Target.Arcs > 0 {
-		most = int(d.Target.Arcs)
-	}
+	most := cmp.Or(int(d.Target.Arcs), 3)
 	if q.alike {
 		most = 1 // several would be left and right alike, with the flatter ones at both ends
 	}

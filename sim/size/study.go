@@ -91,7 +91,6 @@ type making struct {
 	scale   Readings // about one standard deviation of each quantity
 }
 
-// newMaking reads a design.
 func newMaking(d piece.Design) (*making, error) {
 	m := &making{design: d, varied: made(d)}
 	if len(m.varied) == 0 {
@@ -163,7 +162,6 @@ func (w *maker) chair(errors []float64) chair {
 	return c
 }
 
-// block makes the chairs of one block.
 func (w *maker) block(seed uint64, block int) []chair {
 	points := hypercube(Block, len(w.varied), seed, uint64(block))
 	list := make([]chair, Block)

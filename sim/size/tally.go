@@ -36,7 +36,6 @@ func (m *making) newTally() *tally {
 	return t
 }
 
-// add counts a chair.
 func (t *tally) add(c chair) {
 	failed := c.fails == nil
 	for i, fails := range c.fails {
@@ -64,7 +63,6 @@ func (t *tally) add(c chair) {
 	t.products.SymRankOne(t.products, 1, mat.NewVecDense(len(both), both))
 }
 
-// study returns what was counted.
 func (t *tally) study(asked, chairs int) Study {
 	s := Study{Asked: asked, Chairs: chairs, Varied: t.varied, Nominal: t.now, Fails: t.anyFail, Astray: t.astray}
 	for i, l := range t.nominal.Limits {

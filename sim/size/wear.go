@@ -96,7 +96,6 @@ func parted(edge []rocker.DrawnSpan, at float64) (front, rear []rocker.DrawnSpan
 	return nil, nil, false
 }
 
-// lengthOf returns the length along spans, m.
 func lengthOf(edge []rocker.DrawnSpan) (sum float64) {
 	for _, s := range edge {
 		sum += s.Length

@@ -84,7 +84,6 @@ func WhatIf(d piece.Design) (Table, error) {
 // loose reports whether the row is of something made that need not be exact.
 func (r Row) loose() bool { return r.Made && math.IsInf(r.HoldTo, 1) }
 
-// effect fills in the largest effect of the change.
 func (r *Row) effect() {
 	for i, before := range r.Before {
 		switch after := r.After[i]; {
