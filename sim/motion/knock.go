@@ -52,3 +52,22 @@ func (m *run) held(way float64) bool {
 	there := m.arc(0)
 	return way*there.moment() < 0 && way*m.beyond(-way).moment() > 0
 }
+
+// beyond returns the equation of motion at rest on the next arc in a way.
+func (m *run) beyond(way float64) *arc {
+	other := *m
+	other.pass(way)
+	a := other.arc(0)
+	return &a
+}
+
+// pass takes the contact to the next arc in a way.
+func (m *run) pass(way float64) {
+	n := m.rig.Profile.Bearings()
+	switch m.index += int(way); {
+	case m.index == n:
+		m.index, m.shift = 0, m.shift+2*math.Pi
+	case m.index < 0:
+		m.index, m.shift = n-1, m.shift-2*math.Pi
+	}
+}

@@ -163,25 +163,6 @@ func (a *arc) moment() float64 {
 	return -a.weight*(a.cos*a.ahead-a.sin*a.height) + a.force*a.pushUp
 }
 
-// beyond returns the equation of motion at rest on the next arc in a way.
-func (m *run) beyond(way float64) *arc {
-	other := *m
-	other.pass(way)
-	a := other.arc(0)
-	return &a
-}
-
-// pass takes the contact to the next arc in a way.
-func (m *run) pass(way float64) {
-	n := m.rig.Profile.Bearings()
-	switch m.index += int(way); {
-	case m.index == n:
-		m.index, m.shift = 0, m.shift+2*math.Pi
-	case m.index < 0:
-		m.index, m.shift = n-1, m.shift-2*math.Pi
-	}
-}
-
 // step follows the rig on its arc to the next event; false ends the run.
 func (m *run) step(way float64) bool {
 	m.trace.Steps++

@@ -103,7 +103,16 @@ func (q *question) leanOf() (off func(s shape) float64, asked bool) {
 // ask, where they are not long enough.
 func (q *question) lengthened(s shape) shape {
 	for _, end := range []func(s *shape) *float64{func(s *shape) *float64 { return &s.tail }, func(s *shape) *float64 { return &s.nose }} {
-		failing := func(length float64) float64 { return q.failing(s, end, length) }
+		failing := func(length float64) (steps float64) { // by which limits fail
+			t := s
+			*end(&t) = length
+			for _, m := range q.misses(t) {
+				if m.Aim == KeepsLimit {
+					steps += max(0, m.Steps)
+				}
+			}
+			return steps
+		}
 		from := *end(&s)
 		now := failing(from)
 		if now <= 0 || !(failing(from*2) < now) {
@@ -127,16 +136,4 @@ func (q *question) lengthened(s shape) shape {
 		*end(&s) = high
 	}
 	return s
-}
-
-// failing adds up the steps by which limits fail with another length at one end.
-func (q *question) failing(s shape, end func(s *shape) *float64, length float64) float64 {
-	*end(&s) = length
-	sum := 0.0
-	for _, m := range q.misses(s) {
-		if m.Aim == KeepsLimit && m.Steps > 0 {
-			sum += m.Steps
-		}
-	}
-	return sum
 }

@@ -54,7 +54,7 @@ type StudyOptions struct {
 
 // Chairs makes so many chairs, every measure of each off by a normal error that is within the
 // shop's tolerance 95 times in 100, in Latin hypercubes of [Block] chairs with a seed each, and
-// balances them exactly. They are counted in order, so that the result is the same on any
+// balances them exactly. Blocks are counted in order, so that the result is the same on any
 // number of processors; memory does not grow with their number. When the context ends, what
 // was counted by then is the result. Errors are of package piece, or an [*UnsuitedError] where
 // nothing of the piece is made in a shop.
@@ -66,19 +66,22 @@ func Chairs(ctx context.Context, d piece.Design, chairs int, options StudyOption
 	if err != nil {
 		return Study{}, err
 	}
-	tally := m.newTally()
-	counted := 0
-	m.inOrder(ctx, (chairs+Block-1)/Block, options, func(part []chair) {
-		part = part[:min(Block, chairs-counted)]
-		for _, c := range part {
-			tally.add(c)
+	all := m.newTally()
+	workers := cmp.Or(options.Workers, runtime.GOMAXPROCS(0))
+	for all.chairs < chairs && ctx.Err() == nil {
+		first := all.chairs / Block
+		blocks := make([]*tally, min(workers, (chairs-all.chairs+Block-1)/Block))
+		each(len(blocks), func(i int) {
+			blocks[i] = m.block(ctx, options.Seed, first+i, min(Block, chairs-(first+i)*Block))
+		})
+		for i := 0; i < len(blocks) && ctx.Err() == nil; i++ {
+			all.join(blocks[i])
+			if options.Progress != nil {
+				options.Progress(all.chairs)
+			}
 		}
-		counted += len(part)
-		if options.Progress != nil {
-			options.Progress(counted)
-		}
-	})
-	return tally.study(chairs, counted), nil
+	}
+	return all.study(chairs), nil
 }
 
 // A making is a design that is made many times.
@@ -162,39 +165,12 @@ func (w *maker) chair(errors []float64) chair {
 	return c
 }
 
-func (w *maker) block(seed uint64, block int) []chair {
-	points := hypercube(Block, len(w.varied), seed, uint64(block))
-	list := make([]chair, Block)
-	for c := range list {
-		list[c] = w.chair(points.RawRowView(c))
+// block makes and counts the first chairs of a block, until the context ends.
+func (m *making) block(ctx context.Context, seed uint64, block, chairs int) *tally {
+	t, w := m.newTally(), m.newMaker()
+	points := hypercube(Block, len(m.varied), seed, uint64(block))
+	for c := 0; c < chairs && ctx.Err() == nil; c++ {
+		t.add(w.chair(points.RawRowView(c)))
 	}
-	return list
-}
-
-// inOrder makes blocks side by side and hands them on in order, until all are or the context
-// ends. Nobody runs ahead by more than a block for each worker, so that few are kept.
-func (m *making) inOrder(ctx context.Context, blocks int, options StudyOptions, use func(part []chair)) {
-	workers := min(cmp.Or(options.Workers, runtime.GOMAXPROCS(0)), blocks)
-	ctx, stop := context.WithCancel(ctx)
-	defer stop()
-	made := make([]chan []chair, workers) // the n-th block comes from worker n modulo their number
-	for i := range made {
-		made[i] = make(chan []chair, 1)
-		go func() {
-			w := m.newMaker()
-			for block := i; block < blocks && ctx.Err() == nil; block += workers {
-				select {
-				case made[i] <- w.block(options.Seed, block):
-				case <-ctx.Done():
-				}
-			}
-		}()
-	}
-	for block := 0; block < blocks && ctx.Err() == nil; block++ {
-		select {
-		case part := <-made[block%workers]:
-			use(part)
-		case <-ctx.Done():
-		}
-	}
+	return t
 }

@@ -11,6 +11,7 @@ import (
 // A tally counts chairs.
 type tally struct {
 	*making
+	chairs  int
 	counts  [quantities]histogram
 	fails   []int
 	anyFail int
@@ -37,6 +38,7 @@ func (m *making) newTally() *tally {
 }
 
 func (t *tally) add(c chair) {
+	t.chairs++
 	failed := c.fails == nil
 	for i, fails := range c.fails {
 		if fails {
@@ -63,8 +65,21 @@ func (t *tally) add(c chair) {
 	t.products.SymRankOne(t.products, 1, mat.NewVecDense(len(both), both))
 }
 
-func (t *tally) study(asked, chairs int) Study {
-	s := Study{Asked: asked, Chairs: chairs, Varied: t.varied, Nominal: t.now, Fails: t.anyFail, Astray: t.astray}
+// join adds what another tally counted.
+func (t *tally) join(other *tally) {
+	t.chairs, t.anyFail, t.astray, t.n = t.chairs+other.chairs, t.anyFail+other.anyFail, t.astray+other.astray, t.n+other.n
+	for i, n := range other.fails {
+		t.fails[i] += n
+	}
+	for _, q := range t.there {
+		t.counts[q].join(other.counts[q])
+	}
+	floats.Add(t.sums, other.sums)
+	t.products.AddSym(t.products, other.products)
+}
+
+func (t *tally) study(asked int) Study {
+	s := Study{Asked: asked, Chairs: t.chairs, Varied: t.varied, Nominal: t.now, Fails: t.anyFail, Astray: t.astray}
 	for i, l := range t.nominal.Limits {
 		s.Limits = append(s.Limits, Failing{l, t.fails[i]})
 	}

@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -182,12 +183,10 @@ func TestHoldTo(t *testing.T) {
 		fails := 0
 		w := m.newMaker()
 		for block := range chairs / Block {
-			for _, c := range w.block(99, block) {
-				for _, failed := range c.fails {
-					if failed {
-						fails++
-						break
-					}
+			points := hypercube(Block, len(m.varied), 99, uint64(block))
+			for c := range Block {
+				if slices.Contains(w.chair(points.RawRowView(c)).fails, true) {
+					fails++
 				}
 			}
 		}
