@@ -50,11 +50,7 @@ func respond(d piece.Design, company check.Sitters, v Varied, now slack, wide fl
 	}
 	ask := func(off float64) slack {
 		d := d.Clone()
-		_, field, err := d.Measure(v.Key)
-		if err != nil {
-			return nil
-		}
-		*field = v.Value + off
+		*v.of(&d) += off
 		report, err := company.Balance(d)
 		if err != nil || len(report.Limits) != n {
 			return nil

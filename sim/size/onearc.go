@@ -2,6 +2,7 @@ package size
 
 import (
 	"math"
+	"slices"
 
 	"rockerwright/sim/piece"
 )
@@ -24,12 +25,9 @@ func (q *question) oneArc() (s shape, met bool) {
 		s.nose = max(s.nose, s.tail)
 		s.tail = s.nose
 	}
-	for _, m := range q.misses(s) {
-		if m.must() && m.Steps > 0 || !m.must() && math.Abs(m.Steps) > 1e-3 {
-			return s, false
-		}
-	}
-	return s, true
+	return s, !slices.ContainsFunc(q.misses(s), func(m Miss) bool {
+		return m.must() && m.Steps > 0 || !m.must() && math.Abs(m.Steps) > 1e-3
+	})
 }
 
 // timed returns the shape with the radius on which a rock takes the time, the rest with

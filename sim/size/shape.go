@@ -1,7 +1,6 @@
 package size
 
 import (
-	"math"
 	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -102,9 +101,6 @@ func (r room) cramped(s shape) float64 {
 		worst = max(worst, (in[0]-got)/tapeStep, (got-in[1])/tapeStep)
 	}
 	for _, radius := range s.radii {
-		if !(radius > 0) || math.IsInf(radius, 0) {
-			return noAnswer
-		}
 		within(radius, r.radius)
 	}
 	within(s.nose, r.nose)

@@ -3,7 +3,6 @@ package size
 import (
 	"cmp"
 	"context"
-	"fmt"
 	"math"
 	"runtime"
 
@@ -138,11 +137,7 @@ type maker struct {
 func (m *making) newMaker() *maker {
 	w := &maker{making: m, design: m.design.Clone()}
 	for _, v := range m.varied {
-		_, field, err := w.design.Measure(v.Key)
-		if err != nil {
-			panic(fmt.Sprintf("size: %v, which was a measure before", err))
-		}
-		w.fields = append(w.fields, field)
+		w.fields = append(w.fields, v.of(&w.design))
 	}
 	return w
 }

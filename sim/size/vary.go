@@ -23,6 +23,15 @@ type Varied struct {
 // error is within 1.96 of it.
 func (v Varied) deviation() float64 { return v.Tolerance / twoSided95 }
 
+// of returns the measure in a design of the same keys.
+func (v Varied) of(d *piece.Design) *float64 {
+	_, field, err := d.Measure(v.Key)
+	if err != nil {
+		panic(fmt.Sprintf("size: %v, which was a measure before", err))
+	}
+	return field
+}
+
 const twoSided95 = 1.959963984540054 // of the normal law, any table
 
 // made returns the measures that the shop makes of a design, in the order of piece.Measures:
