@@ -9,7 +9,6 @@ import (
 	"rockerwright/body"
 	"rockerwright/rocker"
 	"rockerwright/sim"
-	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -18,21 +17,13 @@ import (
 type Evenness struct {
 	Releases []float64 // from rest, + back, rad
 	Periods  []float64 // s; NaN where it does not come back
-	Spread   float64   // largest less least, as a part of the smallest rock's time
 }
 
-func evenness(l *check.Load) Evenness {
+func evenness(r sim.Rig, b sim.Balance) Evenness {
 	var e Evenness
-	least, most := math.Inf(1), math.Inf(-1)
 	for _, release := range evenReleases {
-		period := math.NaN()
-		if s := l.Rig.Swing(l.Balance, release); s.Outcome == sim.Rocks {
-			period = s.Period
-			least, most = min(least, period), max(most, period)
-		}
-		e.Releases, e.Periods = append(e.Releases, release), append(e.Periods, period)
+		e.Releases, e.Periods = append(e.Releases, release), append(e.Periods, r.Swing(b, release).Period)
 	}
-	e.Spread = (most - least) / l.Balance.Period
 	return e
 }
 
@@ -97,12 +88,11 @@ func fitEven(rig sim.Rig, period, nose, tail float64, arcs int) (even, bool) {
 			return 1
 		}
 		sum := 0.0
-		for _, release := range evenReleases {
-			s := rig.Swing(b, release)
-			if s.Outcome != sim.Rocks {
-				return 1
-			}
-			sum += (s.Period/period - 1) * (s.Period/period - 1)
+		for _, took := range evenness(rig, b).Periods {
+			sum += (took/period - 1) * (took/period - 1)
+		}
+		if math.IsNaN(sum) {
+			return 1
 		}
 		return sum
 	}

@@ -3,6 +3,7 @@ package size
 import (
 	"math"
 	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"rockerwright/sim/check"
@@ -34,8 +35,8 @@ func TestEvenTime(t *testing.T) {
 			if math.Abs(nose-d.Rocker.Nose) > 1e-12 || math.Abs(tail-d.Rocker.Tail) > 1e-12 || max(1, len(even.Rocker.Arcs)) > arcs || arcs > 1 && len(even.Rocker.Arcs) < 3 {
 				t.Errorf("%d arcs: %+v of %+v", arcs, even.Rocker, d.Rocker)
 			}
-			e := evenness(&r.Loads[1])
-			spreads = append(spreads, e.Spread)
+			e := evenness(r.Loads[1].Rig, r.Loads[1].Balance)
+			spreads = append(spreads, (slices.Max(e.Periods)-slices.Min(e.Periods))/r.Loads[1].Balance.Period)
 			for i, period := range e.Periods {
 				if arcs == 5 && math.Abs(period-d.Target.OneRock) > 0.01*d.Target.OneRock {
 					t.Errorf("5 arcs from %v rad: %v s, want %v", e.Releases[i], period, d.Target.OneRock)

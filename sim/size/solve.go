@@ -191,7 +191,7 @@ func (q *question) proposal(curve Curve, d piece.Design) Proposal {
 		return p
 	}
 	if l := p.Report.Seated(); l.Balance.Outcome == sim.Rocks {
-		p.Even = evenness(l)
+		p.Even = evenness(l.Rig, l.Balance)
 	}
 	return p
 }
