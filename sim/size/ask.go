@@ -11,16 +11,16 @@ import (
 
 // A question is a design, and what it is sized for.
 type question struct {
-	design  piece.Design // limits raised to what is aimed for
-	limits  piece.Limits // as they are in the file
-	target  piece.Target
-	company check.Sitters
-	few     check.Sitters // those who decide, asked on the way
-	drawn   check.Balanced
-	start   shape // as drawn, one arc: the radius at the rest for a compound one
-	room    room
-	movable bool // the low point may be moved under the seat
-	alike   bool // left and right are alike: of a cradle that rocks sideways
+	design   piece.Design // limits raised to what is aimed for
+	limits   piece.Limits // as they are in the file
+	target   piece.Target
+	company  check.Sitters
+	limiting check.Sitters // of the company, asked on the way
+	drawn    check.Balanced
+	start    shape // as drawn, one arc: the radius at the rest for a compound one
+	room     room
+	movable  bool // the low point may be moved under the seat
+	alike    bool // left and right are alike: of a cradle that rocks sideways
 }
 
 func ask(d piece.Design) (question, error) {
@@ -43,7 +43,7 @@ func ask(d piece.Design) (question, error) {
 	if q.company, err = check.SittersOf(d); err != nil {
 		return q, err
 	}
-	q.few = q.company.Deciding(q.design)
+	q.limiting = q.company.ForLimits(q.design)
 	feel, _ := FeelOf(q.drawn)
 	radius := cmp.Or(d.Rocker.Radius, feel.Radius, largest(d.Rocker))
 	nose, tail := q.drawn.Edge.Reach()
@@ -78,7 +78,7 @@ func (q *question) answer(s shape) (check.Balanced, bool) {
 	if !(slices.Min(s.lengths()) > 0) {
 		return check.Balanced{}, false
 	}
-	r, err := q.few.Balance(s.with(q.design))
+	r, err := q.limiting.Balance(s.with(q.design))
 	return r, err == nil
 }
 
