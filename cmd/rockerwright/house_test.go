@@ -28,7 +28,7 @@ var mayImport = map[string][]string{
 	"sim/motion":       {"rocker", "body", "sim", gonum},
 	"sim/piece":        {"rocker", "rocker/bench", "body", "body/person", "sim", "sim/quantity", gonum},
 	"sim/check":        {"rocker", "rocker/bench", "body", "body/person", "sim", "sim/readings", "sim/quantity", "sim/piece", gonum},
-	"sim/trial":        {"rocker", "body", "body/person", "sim", "sim/motion", "sim/quantity", "sim/piece", "sim/check", gonum},
+	"sim/trial":        {"rocker", "body", "body/person", "sim", "sim/motion", "sim/readings", "sim/quantity", "sim/piece", "sim/check", gonum},
 	"sim/size":         {"rocker", "rocker/bench", "body", "body/person", "sim", "sim/quantity", "sim/piece", "sim/check", gonum},
 	"sim/layout":       {"rocker", "rocker/bench", "body", "body/person", "sim", "sim/quantity", "sim/piece", "sim/check", gonum},
 	"plots":            {"rocker", "body", "body/person", "sim", "sim/motion", "sim/quantity", "sim/piece", "sim/check", "sim/trial", "sim/size", gonum, plot, fpdf},

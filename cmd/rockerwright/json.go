@@ -9,7 +9,6 @@ import (
 	"rockerwright/cmd/internal/words"
 	"rockerwright/sim"
 	"rockerwright/sim/check"
-	"rockerwright/sim/quantity"
 	"rockerwright/sim/trial"
 )
 
@@ -48,6 +47,40 @@ type reportJSON struct {
 	Rockers []rockerJSON  `json:"rockers,omitempty"`     // fitted to the rises or points of the floor edge
 
 	Survives *survivalJSON `json:"survives,omitempty"` // of the worst of the loads that are asked something
+
+	Findings []findingJSON `json:"findings"` // all that is wrong, the gravest first
+}
+
+// findingJSON is one thing that is wrong.
+type findingJSON struct {
+	Level   string `json:"level"`
+	Who     string `json:"who,omitempty"`
+	Load    string `json:"load,omitempty"`
+	Posture string `json:"posture,omitempty"`
+	Side    string `json:"side,omitempty"`
+	What    string `json:"what"`
+	Key     string `json:"key,omitempty"`
+	Got     number `json:"got"`
+	Want    number `json:"want"`
+	Spread  number `json:"spread"`
+	Unit    string `json:"unit"`
+	Text    string `json:"text"`
+}
+
+func foundOf(a trial.Answer) []findingJSON {
+	said := words.Findings(a)
+	list := make([]findingJSON, len(said))
+	for i, f := range a.Findings {
+		j := findingJSON{Level: f.Level.String(), Who: f.Who, Side: f.Side.String(), What: f.What, Key: f.Key, Text: said[i]}
+		j.Got, j.Unit = inUnit(f.Got, f.Kind)
+		j.Want, _ = inUnit(f.Want, f.Kind)
+		j.Spread, _ = inUnit(f.Spread, f.Kind)
+		if f.Load != nil {
+			j.Load, j.Posture = f.Load.Name, f.Load.Posture.String()
+		}
+		list[i] = j
+	}
+	return list
 }
 
 type loadJSON struct {
@@ -156,6 +189,7 @@ func reportOf(a trial.Answer, released []float64) reportJSON {
 		one := survivalOf(*a.Survives)
 		j.Survives = &one
 	}
+	j.Findings = foundOf(a)
 	for i := range r.Loads {
 		j.Loads[i] = loadOf(&r, &r.Loads[i], released)
 	}
@@ -202,22 +236,16 @@ func marginOf(m sim.Margin) marginJSON {
 func limitsOf(limits []check.Limit) []limitJSON {
 	list := make([]limitJSON, len(limits))
 	for i, l := range limits {
-		name, scale := l.Name, 1.0
-		switch l.Kind {
-		case quantity.Angle:
-			name, scale = name+"_deg", 180/math.Pi
-		case quantity.Length:
-			name += "_m"
+		list[i] = limitJSON{Name: l.Name, Load: l.Load, Holds: l.Holds, Basis: l.Basis}
+		var unit string
+		if list[i].Got, unit = inUnit(l.Got, l.Kind); unit != "1" {
+			list[i].Name += "_" + unit
 		}
-		list[i] = limitJSON{Name: name, Load: l.Load, Got: number(l.Got * scale), Holds: l.Holds, Basis: l.Basis}
-		bound := func(x float64) *number {
-			n := number(x * scale)
-			return &n
-		}
-		if math.IsNaN(l.AtMost) {
-			list[i].AtLeast = bound(l.AtLeast)
+		if least, _ := inUnit(l.AtLeast, l.Kind); math.IsNaN(l.AtMost) {
+			list[i].AtLeast = &least
 		} else {
-			list[i].AtMost = bound(l.AtMost)
+			most, _ := inUnit(l.AtMost, l.Kind)
+			list[i].AtMost = &most
 		}
 	}
 	return list

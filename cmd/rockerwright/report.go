@@ -117,7 +117,7 @@ func today() (time.Time, error) {
 
 // printLetter prints a letter, and the design file below it.
 func printLetter(out io.Writer, s report.Subject) error {
-	if err := words.Letter(s.Answer.Report, s.Rocking, s.Making).Text(out, true, isTerminal(out)); err != nil {
+	if err := words.Letter(s.Answer, s.Rocking, s.Making).Text(out, true, isTerminal(out)); err != nil {
 		return err
 	}
 	_, err := fmt.Fprintf(out, "\n%s\n%s", strings.Repeat("-", 80), s.Text)

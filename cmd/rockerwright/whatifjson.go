@@ -59,6 +59,10 @@ func inUnit(x float64, kind quantity.Kind) (number, string) {
 		return number(x), "m"
 	case quantity.Mass:
 		return number(x), "kg"
+	case quantity.Time:
+		return number(x), "s"
+	case quantity.Force:
+		return number(x), "N"
 	case quantity.Density:
 		return number(x), "kg/m3"
 	case quantity.Inertia:

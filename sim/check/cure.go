@@ -146,6 +146,15 @@ func causeOf(limit Limit, loads []Load) Cause {
 	return CurveItself
 }
 
+// LookAt returns the measure that is the first to look at for a limit that does not hold.
+func (b *Balanced) LookAt(l Limit) string {
+	moves := moves(b.Design, causeOf(l, b.Loads))
+	if i := slices.IndexFunc(moves, func(m move) bool { return m.key != "" }); i >= 0 {
+		return moves[i].key
+	}
+	return ""
+}
+
 // WorstLimited returns the load of the limit that is nearest to failing and has a rest;
 // nil where nothing is asked of anybody who rests.
 func (b *Balanced) WorstLimited() *Load {

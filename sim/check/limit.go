@@ -10,10 +10,24 @@ import (
 	"rockerwright/sim/quantity"
 )
 
+// A Side is that on which a piece goes over.
+type Side int
+
+const (
+	NoSide Side = iota
+	Back
+	Forward
+)
+
+var sides = [...]string{"", "back", "forward"}
+
+func (s Side) String() string { return sides[s] }
+
 // A Limit is one thing that is asked of one load.
 type Limit struct {
 	Name    string // "rest", "back_margin", "back_lift", …
 	Load    string
+	Side    Side
 	Kind    quantity.Kind // of the numbers; Count for "rest"
 	AtLeast float64       // NaN where it is an upper limit
 	AtMost  float64       // NaN where it is a lower limit
@@ -33,6 +47,7 @@ const (
 // in the table of measures under "limits." and its name.
 type ask struct {
 	name   string
+	side   Side
 	kind   quantity.Kind
 	atMost bool
 	want   func(l piece.Limits) float64
@@ -46,13 +61,13 @@ type ask struct {
 // the floor carry part of the weight of who is perched, which the load leaves out, so nothing is
 // asked of it.
 var asks = [...]ask{
-	{name: "back_margin", kind: quantity.Angle, of: furthestBack, cause: ofTail,
+	{name: "back_margin", side: Back, kind: quantity.Angle, of: furthestBack, cause: ofTail,
 		want: func(l piece.Limits) float64 { return l.BackMargin }, got: func(l *Load) float64 { return l.Balance.Back.Angle }},
-	{name: "back_lift", kind: quantity.Length, of: furthestBack, cause: ofTail,
+	{name: "back_lift", side: Back, kind: quantity.Length, of: furthestBack, cause: ofTail,
 		want: func(l piece.Limits) float64 { return l.BackLift }, got: func(l *Load) float64 { return l.Balance.Back.Lift }},
-	{name: "forward_margin", kind: quantity.Angle, of: furthestForward, cause: ofNose, look: 10 * quantity.Deg,
+	{name: "forward_margin", side: Forward, kind: quantity.Angle, of: furthestForward, cause: ofNose, look: 10 * quantity.Deg,
 		want: func(l piece.Limits) float64 { return l.ForwardMargin }, got: func(l *Load) float64 { return l.Balance.Forward.Angle }},
-	{name: "forward_lift", kind: quantity.Length, of: furthestForward, cause: ofNose,
+	{name: "forward_lift", side: Forward, kind: quantity.Length, of: furthestForward, cause: ofNose,
 		want: func(l piece.Limits) float64 { return l.ForwardLift }, got: func(l *Load) float64 { return l.Balance.Forward.Lift }},
 	{name: "rest_tilt", kind: quantity.Angle, atMost: true, of: func(*Load, []Load) bool { return true }, cause: func(*Load) Cause { return RestsTilted },
 		want: func(l piece.Limits) float64 { return l.RestTilt }, got: func(l *Load) float64 {
@@ -116,7 +131,7 @@ func limitsOf(d piece.Design, loads []Load) (limits, look []Limit) {
 
 // limit asks one load.
 func (a ask) limit(l *Load, want float64, basis string) Limit {
-	limit := Limit{Name: a.name, Load: l.Name, Kind: a.kind, AtLeast: want, AtMost: math.NaN(), Got: a.got(l), Basis: basis}
+	limit := Limit{Name: a.name, Load: l.Name, Side: a.side, Kind: a.kind, AtLeast: want, AtMost: math.NaN(), Got: a.got(l), Basis: basis}
 	limit.Holds = limit.Got >= want
 	if a.atMost {
 		limit.AtLeast, limit.AtMost, limit.Holds = math.NaN(), want, limit.Got <= want

@@ -19,6 +19,14 @@ type Bending struct {
 	Across Section // worst where the rocker is sawn from a straight board
 }
 
+// At returns the worst section of a rocker that is made in a way: at its short grain where it is sawn.
+func (b *Bending) At(made piece.Made) Section {
+	if made == piece.Sawn {
+		return b.Across
+	}
+	return b.Along
+}
+
 // A Section is one place of a rocker.
 type Section struct {
 	From        float64 // the tip, along the floor edge, m

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"math"
 
+	"gonum.org/v1/gonum/spatial/r2"
 	"gonum.org/v1/gonum/spatial/r3"
 
 	"rockerwright/rocker/bench"
@@ -54,6 +55,7 @@ func numbered(name string, i, n int) string {
 	return name
 }
 
+// leg stands a leg on the rocker, carried with the seat by slide and cuts.
 func (l *Layout) leg(drawn piece.Leg, key string) (Leg, error) {
 	r := l.Rocker
 	probe, err := r.Stand(bench.Leg{Seat: r3.Vec{X: drawn.At, Y: l.Outline.Bounds().Max.Y + 1, Z: r.Middle}})
@@ -65,8 +67,16 @@ func (l *Layout) leg(drawn piece.Leg, key string) (Leg, error) {
 	if err != nil {
 		return Leg{}, err
 	}
-	rise := height - foot.Y
-	line, err := bench.LegBetween(r3.Vec{X: foot.X - math.Tan(drawn.Rake)*rise, Y: height, Z: foot.Z - math.Tan(drawn.Splay)*rise}, foot)
+	enters := r2.Vec{X: foot.X - math.Tan(drawn.Rake)*(height-foot.Y), Y: height}
+	if carry := l.Design.Carry(l.Report.Edge); carry != (piece.Carry{}) { // slid, or cut at its foot
+		enters = carry.Point(enters)
+		stands, err := r.Stand(bench.Leg{Seat: r3.Vec{X: enters.X, Y: enters.Y, Z: r.Middle}, Rake: drawn.Rake + carry.Turn})
+		if err != nil {
+			return Leg{}, l.missed(err, key, "at")
+		}
+		foot = stands.Foot
+	}
+	line, err := bench.LegBetween(r3.Vec{X: enters.X, Y: enters.Y, Z: foot.Z - math.Tan(drawn.Splay)*(enters.Y-foot.Y)}, foot)
 	if err != nil {
 		return Leg{}, &piece.KeyError{Key: key + ".top", Reason: "the leg ends under the top edge of its rocker, which is " + l.with(foot.Y) + " over the floor there", Example: `top = "14-1/8"`}
 	}

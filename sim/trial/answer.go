@@ -5,19 +5,32 @@ import (
 	"rockerwright/sim/piece"
 )
 
-// An Answer is what is said of a design: what was found out about it standing, and what becomes of it in motion.
+// An Answer is all that is said of a design: how it stands, what it comes back from, and what is wrong with it.
 type Answer struct {
 	check.Report
 	Survives *Survival // what the worst of the loads that are asked something comes back from; nil where none rests
+	Findings []Finding // all that is wrong, the gravest first: who says or judges anything of the design reads it here
 }
 
 // Check returns all that is asked of a design. The error is that of [check.Check].
 func Check(d piece.Design, options check.Options) (Answer, error) {
-	report, err := check.Check(d, options)
-	a := Answer{Report: report}
-	if worst := report.WorstLimited(); err == nil && worst != nil {
-		survives := survival(d, worst, &report.Loads[0], report.Edge, report.Loads)
+	a, err := Standing(d, options)
+	if worst := a.WorstLimited(); err == nil && worst != nil {
+		survives := survival(d, worst, &a.Loads[0], a.Edge, a.Loads)
 		a.Survives = &survives
 	}
 	return a, err
 }
+
+// Standing is [Check] without what it comes back from, which takes as long as all the rest.
+func Standing(d piece.Design, options check.Options) (Answer, error) {
+	report, err := check.Check(d, options)
+	a := Answer{Report: report}
+	if err == nil {
+		a.Findings = findings(&a.Report)
+	}
+	return a, err
+}
+
+// Holds reports whether it stands and all limits hold.
+func (a *Answer) Holds() bool { return len(a.Findings) == 0 || a.Findings[0].Level > Fails }

@@ -88,7 +88,7 @@ func (s *Site) see(ctx context.Context, a ask) (view, error) {
 		return v, err
 	}
 	v.sheet(words.Check(answer, f.Name, s.command(f), nil), a.More)
-	line := words.Held(report)
+	line := words.Held(answer)
 	v.Held = held{!line.Bad, line.Text}
 	v.Load, v.Sides = w.Load.Name, words.Sides(report.Design)
 	_, v.Back = report.Design.TopOfBack()
@@ -110,12 +110,11 @@ func checked(w Work, brief bool) (*design.File, trial.Answer, *fault) {
 		return nil, trial.Answer{}, faultOf(err)
 	}
 	options := check.Options{Releases: []float64{}} // let go from elsewhere
-	var answer trial.Answer
+	ask := trial.Check
 	if brief {
-		answer.Report, err = check.Check(f.Design, options)
-	} else {
-		answer, err = trial.Check(f.Design, options)
+		ask = trial.Standing
 	}
+	answer, err := ask(f.Design, options)
 	if err != nil {
 		bad := faultOf(f.Explain(err))
 		if entry := faultOf(err); entry.Key != "" {

@@ -2,11 +2,11 @@ package words
 
 import (
 	"fmt"
-	"math"
 
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
+	"rockerwright/sim/trial"
 )
 
 // remarks are how much of what --all says too is said on a first page: each leaves out one
@@ -26,7 +26,8 @@ const (
 
 // advice says what limits the piece, what to try next, what was estimated, and how far
 // to trust it.
-func (v voice) advice(r check.Report, command Command, remarks remarks) []Line {
+func (v voice) advice(a *trial.Answer, command Command, remarks remarks) []Line {
+	r := &a.Report
 	var lines []Line
 	if text := v.cause(r.Cause); text != "" && remarks > noCause {
 		lines = append(lines, Line{Text: "What limits it: " + text + "."})
@@ -34,38 +35,18 @@ func (v voice) advice(r check.Report, command Command, remarks remarks) []Line {
 	if remarks > noOthers || r.Try != nil && remarks > terse {
 		lines = append(lines, v.try(r, command))
 	}
-	for _, l := range r.Look {
-		if !l.Holds && !math.IsNaN(l.Got) && remarks == everyRemark {
-			lines = append(lines, Line{Text: fmt.Sprintf("Worth a look: %s keeps %s before going %s.", plain(short(l.Load)), v.degrees(l.Got), v.forwards())})
+	for _, f := range of(a, trial.WorthALook) {
+		if remarks == everyRemark {
+			lines = append(lines, Line{Text: fmt.Sprintf("Worth a look: %s keeps %s before going %s.", plain(short(f.Load.Name)), v.degrees(f.Got), v.forwards())})
 		}
 	}
-	lines = append(lines, v.measured(r)...)
-	lines = append(lines, v.beyond(r)...)
-	lines = append(lines, v.weak(r)...)
-	lines = append(lines, v.fitLine(r)...)
-	lines = append(lines, v.misfits(r)...)
+	lines = append(lines, v.warnings(a)...)
+	lines = append(lines, v.untimed(r)...)
+	lines = append(lines, v.unfits(a)...)
 	if s := r.Spread; s.Estimated && remarks == everyRemark {
 		lines = append(lines, Line{Text: fmt.Sprintf("Estimated, not given: how the %s's %s is spread (moves rests %s).", v.piece(), v.with(r.Design.Piece.Mass, quantity.Mass), v.degrees(max(s.EmptyRest, s.Rest)))})
 	}
 	return append(lines, v.disclaimer())
-}
-
-// beyond says which legs stand beyond the rockers.
-func (v voice) beyond(r check.Report) []Line {
-	var lines []Line
-	for _, b := range r.Beyond {
-		nose, tail := v.tips()
-		if b.Tail {
-			nose = tail
-		}
-		stand := "stand"
-		if b.Taken {
-			stand = "are not drawn; taken " + takenUnder(b.Which) + " they would stand"
-		}
-		lines = append(lines, Line{Text: fmt.Sprintf("LEGS: the %s legs %s %s beyond the %s: nothing carries them there. Lengthen the %s, or draw them where they stand: [[leg]] at.",
-			b.Which, stand, v.with(b.By, quantity.Length), nose, nose), Bad: true})
-	}
-	return lines
 }
 
 // cause says what limits the worst of the limits.
@@ -95,7 +76,7 @@ func (v voice) cause(c check.Cause) string {
 type Command func(key, value string) string
 
 // try gives one change as a line to type, or what to look at next.
-func (v voice) try(r check.Report, command Command) Line {
+func (v voice) try(r *check.Report, command Command) Line {
 	t := r.Try
 	switch {
 	case t == nil && r.Holds():

@@ -19,15 +19,15 @@ const page = 30
 // thing after the other; never a hazard, a misfit, a limit that fails or a caution, for which
 // the page grows.
 func Check(a trial.Answer, source string, command Command, changes []string) Sheet {
-	r := a.Report
+	r := &a.Report
 	v := voiceOf(r.Design)
 	assemble := func(remarks remarks) Sheet {
 		s := Sheet{Title: v.title(r.Design), Source: source, Blocks: []Block{
-			{Lines: v.answer(r, changes, remarks)},
-			{Lines: []Line{v.tape(r)}},
-			v.readings(r, remarks),
+			{Lines: v.answer(&a, changes, remarks)},
+			{Lines: []Line{v.tape(*r)}},
+			v.readings(*r, remarks),
 			{Table: v.limitTable(v.foremost(r.Limits, remarks))},
-			{Lines: v.advice(r, command, remarks)},
+			{Lines: v.advice(&a, command, remarks)},
 		}}
 		s.Blocks = append(s.Blocks, v.everything(a)...)
 		return s
@@ -40,8 +40,8 @@ func Check(a trial.Answer, source string, command Command, changes []string) She
 }
 
 // answer returns the verdict, and over it what was changed for it.
-func (v voice) answer(r check.Report, changes []string, remarks remarks) []Line {
-	answer := v.verdict(r)
+func (v voice) answer(a *trial.Answer, changes []string, remarks remarks) []Line {
+	answer := v.verdict(a)
 	if len(changes) == 0 {
 		return answer
 	}

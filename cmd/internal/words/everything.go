@@ -15,7 +15,7 @@ import (
 func (v voice) everything(a trial.Answer) []Block {
 	r := a.Report
 	blocks := v.everyLoad(r)
-	blocks = append(blocks, v.fitTable(r)...)
+	blocks = append(blocks, v.fitTable(&a)...)
 	blocks = append(blocks, v.people(r)...)
 	blocks = append(blocks, v.gives(r)...)
 	blocks = append(blocks, v.bends(r)...)

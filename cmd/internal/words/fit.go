@@ -11,6 +11,7 @@ import (
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
+	"rockerwright/sim/trial"
 )
 
 // off says in which way a measure is beyond custom: too much, too little.
@@ -23,30 +24,6 @@ var off = map[string][2]string{
 	"back.lumbar": {"high", "low"},
 }
 
-// fitLine says on the first page whether the piece fits its owner, sitting at ease.
-func (v voice) fitLine(r check.Report) []Line {
-	if len(r.Fit) == 0 {
-		return nil
-	}
-	var wrong []string
-	for _, f := range r.Fit {
-		if f.Holds() || f.Size == person.SittingHeight {
-			continue // a rest for the head is a wish, not a fault
-		}
-		way := off[f.Key][0]
-		if f.Change > 0 {
-			way = off[f.Key][1]
-		}
-		what, _, _ := strings.Cut(f.What, ",")
-		wrong = append(wrong, fmt.Sprintf("%s %s too %s", what, v.with(math.Abs(f.Change), quantity.Length), way))
-	}
-	text := "every measure is within custom, sitting."
-	if len(wrong) > 0 {
-		text = strings.Join(wrong, "; ") + " (sitting); the rest within custom."
-	}
-	return []Line{{Text: "Fits the owner? " + upperFirst(text)}}
-}
-
 // upperFirst returns a text with its first letter as a capital, whatever the script.
 func upperFirst(text string) string {
 	first, size := utf8.DecodeRuneInString(text)
@@ -57,7 +34,8 @@ func upperFirst(text string) string {
 }
 
 // fitTable returns have, want and change by of each measure.
-func (v voice) fitTable(r check.Report) []Block {
+func (v voice) fitTable(a *trial.Answer) []Block {
+	r := &a.Report
 	if len(r.Fit) == 0 {
 		return nil
 	}
@@ -73,7 +51,7 @@ func (v voice) fitTable(r check.Report) []Block {
 		t.Rows = append(t.Rows, Row{Cells: []string{f.What, v.shop(f.Have, quantity.Length), v.between(f.Low, f.High), change, f.Size.String()}, Bad: !f.Holds()})
 	}
 	note := Line{Text: fmt.Sprintf("In %s. The clearances between a person and a seat are common practice among chairmakers; change them to taste.", map[quantity.System]string{quantity.Inch: "inches", quantity.Metric: "millimetres"}[v.units])}
-	return []Block{{Title: "Fit", All: true, Table: t}, {All: true, Lines: append(v.misfits(r), note)}}
+	return []Block{{Title: "Fit", All: true, Table: t}, {All: true, Lines: append(v.misfits(a), note)}}
 }
 
 // between says what is wanted: a range, or at least so much.
@@ -82,27 +60,6 @@ func (v voice) between(low, high float64) string {
 		return v.shop(low, quantity.Length) + " or more"
 	}
 	return v.shop(low, quantity.Length) + " to " + v.shop(high, quantity.Length)
-}
-
-// misfits says who does not fit, and how.
-func (v voice) misfits(r check.Report) []Line {
-	var names []string
-	how := map[string][]string{}
-	for _, m := range r.Misfits {
-		name := plain(short(m.Name))
-		if how[name] == nil {
-			names = append(names, name)
-		}
-		how[name] = append(how[name], v.trouble(m))
-	}
-	if len(names) == 0 {
-		return nil
-	}
-	var said []string
-	for _, name := range names {
-		said = append(said, name+": "+strings.Join(how[name], ", "))
-	}
-	return []Line{{Text: "Does not fit " + strings.Join(said, "; ") + "."}}
 }
 
 // trouble says in what way a seat does not fit.

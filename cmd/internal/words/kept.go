@@ -51,15 +51,15 @@ func Keep(a trial.Answer, rocking *trial.Rocking, m Making, more []Block) Kept {
 		Title: v.title(r.Design),
 		Tab:   "Report: " + v.name(r.Design),
 		Made:  m.line(),
-		First: []Block{{Lines: append([]Line{{Label: "CHECKED:", Text: v.checked(r)}}, v.answer(r, m.Changes, everyRemark)...)}},
+		First: []Block{{Lines: append([]Line{{Label: "CHECKED:", Text: v.checked(r)}}, v.answer(&a, m.Changes, everyRemark)...)}},
 		Side:  "To scale. " + v.path(rocking),
 		Under: []Block{
 			{Lines: []Line{v.tape(r)}},
 			v.readings(r, everyRemark),
 			{Table: v.limitTable(v.foremost(r.Limits, everyRemark))},
-			{Lines: v.advice(r, m.Command, everyRemark)},
+			{Lines: v.advice(&a, m.Command, everyRemark)},
 		},
-		Owner: v.owner(r, rocking),
+		Owner: v.owner(&a, rocking),
 	}
 	if rocking != nil {
 		k.Under = append(k.Under, v.matters(*rocking)...)
@@ -133,7 +133,7 @@ func (v voice) sections(a trial.Answer, rocking *trial.Rocking, more []Block) []
 		survives = append([]Block{{Lines: v.rocked(*rocking)}}, v.hardest(*rocking)...)
 		survives = append(survives, v.besides(*rocking)...)
 	}
-	fit := append(v.fitTable(r), v.people(r)...)
+	fit := append(v.fitTable(&a), v.people(r)...)
 	fit = append(append(fit, v.gives(r)...), v.bends(r)...)
 	if len(fit) == 0 {
 		fit = []Block{{Lines: []Line{{Text: "Nobody is given by sizes in this design, so there is nobody to fit it to."}}}}

@@ -4,13 +4,13 @@ import (
 	"fmt"
 	"strings"
 
-	"rockerwright/sim/check"
 	"rockerwright/sim/trial"
 )
 
 // Letter returns a report as a letter to another maker: what the piece is and does, in the
 // words of the report. The design file goes below it.
-func Letter(r check.Report, rocking *trial.Rocking, m Making) Sheet {
+func Letter(a trial.Answer, rocking *trial.Rocking, m Making) Sheet {
+	r := a.Report
 	v := voiceOf(r.Design)
 	s := Sheet{Title: v.title(r.Design), Source: m.Date.Format("2 January 2006")}
 	s.Blocks = []Block{
@@ -18,10 +18,10 @@ func Letter(r check.Report, rocking *trial.Rocking, m Making) Sheet {
 		{Lines: []Line{
 			{Text: fmt.Sprintf("here is a %s on rockers that I have worked out with rockerwright %s%s. All of it is calculated from measures; nothing was tested.", v.piece(), m.Version, v.changedIn(m.Changes))},
 			{Text: "I checked " + v.checked(r)}}},
-		{Lines: append([]Line{{Text: "How it came out:"}}, v.verdict(r)...)},
+		{Lines: append([]Line{{Text: "How it came out:"}}, v.verdict(&a)...)},
 		{Lines: []Line{v.tape(r)}},
 		v.readings(r, everyRemark),
-		{Lines: v.lessons(r)},
+		{Lines: v.lessons(&a)},
 	}
 	if rocking != nil {
 		s.Blocks = append(s.Blocks, Block{Lines: v.lookedAt(*rocking)})
@@ -41,7 +41,8 @@ func (v voice) changedIn(changes []string) string {
 }
 
 // lessons says what limits a piece and what its maker would try.
-func (v voice) lessons(r check.Report) []Line {
+func (v voice) lessons(a *trial.Answer) []Line {
+	r := &a.Report
 	var lines []Line
 	if text := v.cause(r.Cause); text != "" {
 		lines = append(lines, Line{Text: "What limits it: " + text + "."})
@@ -49,10 +50,9 @@ func (v voice) lessons(r check.Report) []Line {
 	if t := r.Try; t != nil {
 		lines = append(lines, Line{Text: fmt.Sprintf("I would try %s %s next%s.", t.Label, v.with(t.Value, t.Kind), v.gained(t))})
 	}
-	lines = append(lines, v.measured(r)...)
-	lines = append(lines, v.weak(r)...)
-	lines = append(lines, v.fitLine(r)...)
-	lines = append(lines, v.misfits(r)...)
+	lines = append(lines, v.warnings(a)...)
+	lines = append(lines, v.untimed(r)...)
+	lines = append(lines, v.unfits(a)...)
 	return append(lines, v.disclaimer())
 }
 

@@ -10,27 +10,20 @@ import (
 	"rockerwright/sim/trial"
 )
 
-// Held says in one line whether all limits hold, and of those that do not which.
-func Held(r check.Report) Line {
-	v := voiceOf(r.Design)
-	var broken []check.Limit
-	asked := 0
-	for _, l := range v.ranked(r.Limits) {
-		asked++
-		if !l.Holds {
-			broken = append(broken, l)
-		}
-	}
+// Held says in one line whether it stands and all limits hold, and if not which is the worst.
+func Held(a trial.Answer) Line {
+	v := voiceOf(a.Design)
+	asked, broken := len(v.ranked(a.Limits)), of(&a, trial.Falls, trial.Fails)
 	switch {
+	case len(broken) > 0:
+		cells := v.limitRow(*broken[0].Limit).Cells
+		return Line{Text: fmt.Sprintf("%d of %s: NO. First: %s; want %s, got %s.", len(broken), counted(asked, "limit"), cells[0], cells[1], cells[2]), Bad: true}
 	case asked == 0:
 		return Line{Text: "It stands; nothing more is asked of it."}
-	case len(broken) == 0 && asked == 1:
+	case asked == 1:
 		return Line{Text: "The one limit holds."}
-	case len(broken) == 0:
-		return Line{Text: fmt.Sprintf("All %d limits hold.", asked)}
 	}
-	cells := v.limitRow(broken[0]).Cells
-	return Line{Text: fmt.Sprintf("%d of %s: NO. First: %s; want %s, got %s.", len(broken), counted(asked, "limit"), cells[0], cells[1], cells[2]), Bad: true}
+	return Line{Text: fmt.Sprintf("All %d limits hold.", asked)}
 }
 
 // Became says in what a motion ended.

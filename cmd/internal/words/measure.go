@@ -10,6 +10,7 @@ import (
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/readings"
+	"rockerwright/sim/trial"
 )
 
 // Measure returns the sheet of what the readings of a finished piece say.
@@ -149,27 +150,21 @@ func (v voice) doubts(result *readings.Result) []Line {
 	if result == nil {
 		return nil
 	}
-	return v.disagree(result.Doubts)
-}
-
-func (v voice) disagree(doubts []readings.Doubt) []Line {
 	var lines []Line
-	for _, d := range doubts {
-		kind := quantity.Length
-		if d.Reading == "weight" || strings.Contains(d.Reading, " and ") {
-			kind = quantity.Mass
-		}
-		if strings.HasPrefix(d.Reading, "ten_rocks") {
-			kind = quantity.Time
-		}
-		advice := "Read again."
-		if d.Swapped != "" {
-			advice = "Probably swapped: " + plainKey(d.Swapped) + "; the other way round all the readings agree."
-		}
-		lines = append(lines, Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s gives %s where the other readings give %s. %s",
-			plainKey(d.Reading), v.with(d.Read, kind), v.with(d.Expected, kind), advice), Bad: true})
+	for _, d := range result.Doubts {
+		lines = append(lines, v.doubtful(d, trial.KindOf(d.Reading)))
 	}
 	return lines
+}
+
+// doubtful says what one reading gives, of a kind, and what the others.
+func (v voice) doubtful(d readings.Doubt, kind quantity.Kind) Line {
+	advice := "Read again."
+	if d.Swapped != "" {
+		advice = "Probably swapped: " + plainKey(d.Swapped) + "; the other way round all the readings agree."
+	}
+	return Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s gives %s where the other readings give %s. %s",
+		plainKey(d.Reading), v.with(d.Read, kind), v.with(d.Expected, kind), advice), Bad: true}
 }
 
 // reach writes a place along the rocker.
@@ -180,16 +175,9 @@ func (v voice) reach(x float64) string {
 	return v.with(x, quantity.Length) + " ahead"
 }
 
-// measured says on a first page which readings are in doubt.
-func (v voice) measured(r check.Report) []Line {
-	lines := v.disagree(r.Doubts)
-	if r.Curve != nil {
-		for _, line := range v.curve(r.Curve) {
-			if line.Bad {
-				lines = append(lines, line)
-			}
-		}
-	}
+// untimed says whether the inertia of a measured piece is only estimated.
+func (v voice) untimed(r *check.Report) []Line {
+	var lines []Line
 	switch m := r.Design.Measured; {
 	case !r.UsualInertia:
 	case m.TenRocks > 0:

@@ -11,13 +11,14 @@ import (
 )
 
 // owner returns the page for whoever takes the piece home: no mathematics.
-func (v voice) owner(r check.Report, rocking *trial.Rocking) Section {
+func (v voice) owner(a *trial.Answer, rocking *trial.Rocking) Section {
+	r := &a.Report
 	name := plain(short(r.Design.Title))
 	if name == "" {
 		name = "this " + v.piece()
 	}
 	return Section{ID: "owner", Title: "For the owner of " + name, Blocks: []Block{
-		{Title: "Who it was checked for", Lines: []Line{{Text: v.whom(r)}}},
+		{Title: "Who it was checked for", Lines: []Line{{Text: v.whom(a)}}},
 		{Title: "How it should rest", Lines: []Line{{Text: v.shouldRest(r)}}},
 		{Title: "Where it stands", Lines: []Line{{Text: v.where(rocking)}}},
 		{Title: "Fingers, toes and tails", Lines: []Line{{Text: "Under each rocker is a gap that closes as it rocks. Keep fingers, toes, cords and the tails of pets away from it. The ends of the rockers reach out where one walks: go round them, and do not leave it where somebody passes in the dark."}}},
@@ -31,7 +32,8 @@ func (v voice) owner(r check.Report, rocking *trial.Rocking) Section {
 }
 
 // whom says who was checked: the lightest and the heaviest.
-func (v voice) whom(r check.Report) string {
+func (v voice) whom(a *trial.Answer) string {
+	r := &a.Report
 	list := r.Checked()
 	if len(list) == 0 {
 		return "Nobody: only the empty " + v.piece() + " was checked. Ask the maker before anybody uses it."
@@ -44,7 +46,7 @@ func (v voice) whom(r check.Report) string {
 	if light == heavy {
 		text = "By calculation: " + named(light) + "."
 	}
-	if !r.Holds() {
+	if !a.Holds() {
 		text += " Not all of them keep the limits that the maker set: ask which before you use it."
 	}
 	switch v.kind {
@@ -59,14 +61,16 @@ func (v voice) whom(r check.Report) string {
 	if r.ForAChild() {
 		text += " A child grows out of what was checked: have it looked at again before a bigger one sits in it."
 	}
-	for _, l := range v.weak(r) {
-		text += " " + l.Text
+	for _, f := range of(a, trial.Warns) {
+		if f.What == trial.Braces || f.What == trial.Rockers {
+			text += " " + v.warning(a, f).Text
+		}
 	}
 	return text
 }
 
 // shouldRest says what the owner can see of the rest with a tape, empty and still.
-func (v voice) shouldRest(r check.Report) string {
+func (v voice) shouldRest(r *check.Report) string {
 	empty := &r.Loads[0]
 	if !empty.Upright() {
 		return "Empty, it does not stand by itself. Ask the maker before you use it."

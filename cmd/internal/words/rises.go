@@ -8,6 +8,7 @@ import (
 	"rockerwright/rocker"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
+	"rockerwright/sim/trial"
 )
 
 // arcs returns the arcs of each rocker that was read.
@@ -46,49 +47,40 @@ func signed(text string) string {
 // curve says whether the rises were read well, and whether the rockers are one curve.
 func (v voice) curve(c *piece.Curve) []Line {
 	var lines []Line
-	for _, side := range []struct {
-		name string
-		fit  *rocker.RisesFit
-	}{{"floor edge", c.Drawn}, {"left", c.Left}, {"right", c.Right}} {
-		if side.fit == nil {
-			continue
-		}
-		if line, wrong := v.suspect(side.name, side.fit); wrong {
-			lines = append(lines, line)
-		}
+	for _, f := range trial.Uneven(c) {
+		lines = append(lines, v.warning(&trial.Answer{}, &f))
 	}
-	if c.Left != nil && c.Right != nil {
-		higher := "left"
-		if c.Apart < 0 {
-			higher = "right"
-		}
-		by := fineWith(math.Abs(c.Apart), quantity.Length, v.units)
-		switch {
-		case c.One && c.Apart == 0:
-			lines = append(lines, Line{Text: "The two rockers are one curve, as far as these readings tell: they are the same."})
-		case c.One:
-			lines = append(lines, Line{Text: fmt.Sprintf("The two rockers are one curve, as far as these readings tell (largest difference %s, at station %d).", by, c.Station)})
-		default:
-			lines = append(lines, Line{Text: fmt.Sprintf("The two rockers are not one curve: at station %d from the nose the %s one is %s higher, more than reading error explains. Unequal rockers walk; clamp the two together and fair them as one.", c.Station, higher, by), Bad: true})
-		}
+	switch by := fineWith(math.Abs(c.Apart), quantity.Length, v.units); {
+	case c.Left == nil || c.Right == nil || !c.One:
+	case c.Apart == 0:
+		lines = append(lines, Line{Text: "The two rockers are one curve, as far as these readings tell: they are the same."})
+	default:
+		lines = append(lines, Line{Text: fmt.Sprintf("The two rockers are one curve, as far as these readings tell (largest difference %s, at station %d).", by, c.Station)})
 	}
 	return lines
 }
 
+// unlike says by how much two rockers are not one curve.
+func (v voice) unlike(c *piece.Curve) Line {
+	higher := "left"
+	if c.Apart < 0 {
+		higher = "right"
+	}
+	return Line{Text: fmt.Sprintf("The two rockers are not one curve: at station %d from the nose the %s one is %s higher, more than reading error explains. Unequal rockers walk; clamp the two together and fair them as one.", c.Station, higher, fineWith(math.Abs(c.Apart), quantity.Length, v.units)), Bad: true}
+}
+
 // suspect says which rise was probably misread, or that no curve explains them.
-func (v voice) suspect(side string, fit *rocker.RisesFit) (Line, bool) {
+func (v voice) suspect(side string, fit *rocker.RisesFit) Line {
+	where := fmt.Sprintf("%s, station %d from the nose: by all the others the rise there is %s.", side, fit.Suspect+1, v.with(fit.Without, quantity.Length))
 	switch {
 	case fit.Suspect >= 0 && fit.AtEnd:
-		return Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s, station %d from the nose: by all the others the rise there is %s. Either it is misread, or the edge curves differently there (a rounded tip?): read it again, and one more station beyond it or half-way to it. It was left out.",
-			side, fit.Suspect+1, v.with(fit.Without, quantity.Length)), Bad: true}, true
+		where += " Either it is misread, or the edge curves differently there (a rounded tip?): read it again, and one more station beyond it or half-way to it. It was left out."
 	case fit.Suspect >= 0:
-		return Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s, station %d from the nose: by all the others the rise there is %s. It was left out; read it again.",
-			side, fit.Suspect+1, v.with(fit.Without, quantity.Length)), Bad: true}, true
-	case !fit.Explains:
-		return Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s: three arcs leave a spread of %s, more than reading error explains. Is the edge worn or lumpy, or did the straightedge move? Read again.",
-			side, fineWith(fit.Spread, quantity.Length, v.units)), Bad: true}, true
+		where += " It was left out; read it again."
+	default:
+		where = fmt.Sprintf("%s: three arcs leave a spread of %s, more than reading error explains. Is the edge worn or lumpy, or did the straightedge move? Read again.", side, fineWith(fit.Spread, quantity.Length, v.units))
 	}
-	return Line{}, false
+	return Line{Label: "DOUBTFUL:", Text: where, Bad: true}
 }
 
 // fitted says which arcs stand for the rises or points that the floor edge is given by, how

@@ -73,29 +73,3 @@ func share(middle, least, most float64) string {
 }
 
 func percent(x float64) string { return fmt.Sprintf("%.0f %%", x*100) }
-
-// weak says on the first page and to the owner where a share of the strength of clear wood may pass the
-// whole of it: the braces of the back, and the rockers, at their short grain where they are sawn.
-func (v voice) weak(r check.Report) []Line {
-	warn := func(what, who, share string) Line {
-		return Line{Text: fmt.Sprintf("WOOD: %s, with %s %s of the bending strength of clear wood. Joints are not looked at.", what, who, share), Bad: true}
-	}
-	var lines []Line
-	for _, l := range r.Loads {
-		if l.Give != nil && l.Give.Most > 1 {
-			lines = append(lines, warn("the braces of the back come", plain(short(l.Name))+" leaning on them, to", percent(l.Give.Least)+" to "+percent(l.Give.Most)))
-			break
-		}
-	}
-	for _, b := range r.Bending {
-		section, what := b.Along, "a rocker comes"
-		if r.Design.Rocker.Made == piece.Sawn {
-			section, what = b.Across, "a sawn rocker comes at its short grain"
-		}
-		if section.Most > 1 {
-			lines = append(lines, warn(what, plain(short(b.Load))+" on one end, to", ofStrength(section)))
-			break
-		}
-	}
-	return lines
-}

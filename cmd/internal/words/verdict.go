@@ -12,10 +12,12 @@ import (
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
+	"rockerwright/sim/trial"
 )
 
 // verdict returns the three blocks of the answer: the owner, others, hazards.
-func (v voice) verdict(r check.Report) []Line {
+func (v voice) verdict(a *trial.Answer) []Line {
+	r := &a.Report
 	var lines []Line
 	empty := &r.Loads[0]
 	if !empty.Upright() {
@@ -35,12 +37,12 @@ func (v voice) verdict(r check.Report) []Line {
 	case piece.Horse:
 		label = "RIDERS"
 	}
-	lines = append(lines, v.group(label, owner, r))
+	lines = append(lines, v.group(label, owner, a))
 	if len(others) > 0 {
-		lines = append(lines, v.group("OTHERS", others, r))
+		lines = append(lines, v.group("OTHERS", others, a))
 	}
 	if len(hazards) > 0 {
-		lines = append(lines, v.hazards(hazards, owner))
+		lines = append(lines, v.hazards(a, owner))
 	}
 	return lines
 }
@@ -63,19 +65,19 @@ func (v voice) byRole(loads []check.Load) (owner, others, hazards []*check.Load)
 }
 
 // group says how it stands with a group of loads.
-func (v voice) group(label string, loads []*check.Load, r check.Report) Line {
+func (v voice) group(label string, loads []*check.Load, a *trial.Answer) Line {
 	if len(loads) == 0 {
 		return Line{Label: label + ":", Text: "nobody is given in this design: add [sitter]."}
 	}
 	var wrong []string
-	if fallen := fallenOf(loads); len(fallen) > 0 {
+	if fallen := on(a, trial.Falls, loads); len(fallen) > 0 {
 		text := v.whyNot(fallen[0])
 		if len(fallen) > 1 {
 			text += "; nor does it stand with " + list(v.names(fallen[1:], loads))
 		}
 		wrong = append(wrong, text)
 	}
-	if failing := failingOf(loads, r.Limits); len(failing) > 0 {
+	if failing := on(a, trial.Fails, loads); len(failing) > 0 {
 		fault := "nearer to going over than we like"
 		if v.kind == piece.Cradle {
 			fault = "tilted further at rest than we like"
@@ -105,30 +107,6 @@ func (v voice) group(label string, loads []*check.Load, r check.Report) Line {
 		}
 	}
 	return Line{Label: label + ":", Text: text + "."}
-}
-
-// fallenOf returns the loads, out of some of which a rest is asked, that have none.
-func fallenOf(loads []*check.Load) []*check.Load {
-	var fallen []*check.Load
-	for _, l := range loads {
-		if l.Asked() && !l.Upright() {
-			fallen = append(fallen, l)
-		}
-	}
-	return fallen
-}
-
-// failingOf returns the loads, out of some, that rest and on which a limit does not hold.
-func failingOf(loads []*check.Load, limits []check.Limit) []*check.Load {
-	var failing []*check.Load
-	for _, l := range loads {
-		for _, limit := range limits {
-			if !limit.Holds && limit.Load == l.Name && l.Upright() && !slices.Contains(failing, l) {
-				failing = append(failing, l)
-			}
-		}
-	}
-	return failing
 }
 
 // names returns what some loads of a group are called: where the owner is all of it, the postures.
@@ -177,28 +155,17 @@ func (v voice) stands(l *check.Load) string {
 }
 
 // hazards says what hazards do to the piece, those that take it over first; nothing is asked of them.
-func (v voice) hazards(loads, owner []*check.Load) Line {
-	var over, said []string
-	for _, l := range loads {
-		b, name := l.Balance, plain(short(l.Name))
-		if l.Posture == person.ArmsBehindHead && len(owner) > 0 && l.Sitter == owner[0].Sitter {
-			name = l.Posture.String()
+func (v voice) hazards(a *trial.Answer, owner []*check.Load) Line {
+	var said []string
+	over := false
+	for _, f := range of(a, trial.Hazardous) {
+		name := plain(short(f.Load.Name))
+		if f.Load.Posture == person.ArmsBehindHead && len(owner) > 0 && f.Who == owner[0].Sitter {
+			name = f.Load.Posture.String()
 		}
-		switch lift := min(b.Back.Lift, b.Forward.Lift); {
-		case b.Outcome == sim.NoRest:
-			arm, _ := l.Rig.Righting(0)
-			over = append(over, fmt.Sprintf("%s: goes over %s", name, v.over(arm > 0)))
-		case b.Outcome != sim.Rocks:
-			over = append(over, v.whyNot(l))
-		case !l.Upright():
-			over = append(over, name+": goes right over, on to its tips")
-		case math.IsNaN(lift):
-			said = append(said, fmt.Sprintf("%s: rests tilted %s", name, v.degrees(math.Abs(b.Rest.Tilt))))
-		default:
-			said = append(said, fmt.Sprintf("%s: %s of lift left", name, v.with(lift, quantity.Length)))
-		}
+		said, over = append(said, v.hazard(f, name)), over || !f.Load.Upright()
 	}
-	return Line{Label: "HAZARDS:", Text: strings.Join(append(over, said...), "; ") + ".", Bad: len(over) > 0}
+	return Line{Label: "HAZARDS:", Text: strings.Join(said, "; ") + ".", Bad: over}
 }
 
 // whyNot says why a load has no rest.

@@ -1,0 +1,249 @@
+package trial
+
+import (
+	"cmp"
+	"math"
+	"slices"
+	"strings"
+
+	"rockerwright/body/person"
+	"rockerwright/rocker"
+	"rockerwright/sim"
+	"rockerwright/sim/check"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+	"rockerwright/sim/readings"
+)
+
+// A Level is how grave a finding is, the gravest first.
+type Level int
+
+const (
+	Falls      Level = iota // it does not stand
+	Fails                   // a limit
+	Hazardous               // what ought not to happen, and what it does
+	Unfit                   // a person whom the piece does not fit
+	Warns                   // of the piece itself
+	WorthALook              // below what is liked, of what nothing is asked
+	levels     int   = iota
+)
+
+var levelNames = [levels]string{"does not stand", "limit", "hazard", "misfit", "warning", "worth a look"}
+
+func (l Level) String() string { return levelNames[l] }
+
+// What warnings of the wood are of.
+const (
+	Braces  = "braces of the back"
+	Rockers = "rockers"
+)
+
+// A Finding is one thing that is wrong with a design, or ought to be known of it.
+type Finding struct {
+	Level  Level
+	Load   *check.Load // on which it was found; nil of the piece itself, and of a person in no one load
+	Who    string      // the person; "" of the piece itself
+	Side   check.Side
+	What   string        // "rest", the name of a limit, "feet hang", "legs beyond the rockers", …
+	Key    string        // the measure to look at; "" where none is known
+	Kind   quantity.Kind // of the numbers
+	Got    float64       // NaN where there is nothing to measure
+	Want   float64       // the bound that it passed; NaN where there is none
+	Spread float64       // ± of Got for how a guessed weight is spread; NaN where that is not known
+
+	// In what it was found, of which one at most is set, for who says it.
+	Limit  *check.Limit
+	Misfit *check.Misfit
+	Fit    *check.Fit
+	Beyond *piece.Beyond
+	Bent   *check.Bending
+	Doubt  *readings.Doubt
+	Rises  *rocker.RisesFit // of the side that Who names: a rise that the others contradict, or no curve
+	Curve  *piece.Curve     // of two rockers that are not one curve
+}
+
+// findings returns all that is wrong with a design, the gravest first, and of one level the worst.
+func findings(r *check.Report) []Finding {
+	list := append(limited(r), hazards(r)...)
+	list = append(list, unfit(r)...)
+	list = append(list, warnings(r)...)
+	slices.SortStableFunc(list, func(a, b Finding) int { return cmp.Compare(a.Level, b.Level) })
+	return list
+}
+
+// limited returns the limits that do not hold: of a load that does not stand only that.
+func limited(r *check.Report) []Finding {
+	var list []Finding
+	add := func(level Level, limit *check.Limit) {
+		i := slices.IndexFunc(r.Loads, func(l check.Load) bool { return l.Name == limit.Load })
+		f := Finding{Level: level, Load: &r.Loads[i], Who: r.Loads[i].Sitter, Side: limit.Side, What: limit.Name, Key: r.LookAt(*limit),
+			Kind: limit.Kind, Got: limit.Got, Want: limit.AtLeast, Spread: math.NaN(), Limit: limit}
+		if math.IsNaN(f.Want) {
+			f.Want = limit.AtMost
+		}
+		if r.Spread.Estimated && limit.Name == "back_margin" {
+			f.Spread = r.Spread.Margin
+		}
+		if limit.Name == "rest" {
+			f.Level = Falls
+		} else if !f.Load.Upright() {
+			return
+		}
+		list = append(list, f)
+	}
+	for i := range r.Limits {
+		if limit := &r.Limits[i]; !limit.Holds {
+			add(Fails, limit)
+		}
+	}
+	slices.SortStableFunc(list, func(a, b Finding) int { return cmp.Compare(share(a), share(b)) })
+	for i := range r.Look {
+		if limit := &r.Look[i]; !limit.Holds && !math.IsNaN(limit.Got) {
+			add(WorthALook, limit)
+		}
+	}
+	return list
+}
+
+// share returns how much of what is wanted there is; below everything where nothing could be measured.
+func share(f Finding) float64 {
+	switch {
+	case math.IsNaN(f.Got):
+		return math.Inf(-1)
+	case !math.IsNaN(f.Limit.AtMost):
+		return 2 - f.Got/f.Want
+	}
+	return f.Got / f.Want
+}
+
+// hazards returns what hazards do to the piece, those that take it over first: Got is the lift that is left, m.
+func hazards(r *check.Report) []Finding {
+	var over, left []Finding
+	for i := range r.Loads {
+		l := &r.Loads[i]
+		if l.Empty || l.Role != piece.Hazard {
+			continue
+		}
+		b := l.Balance
+		f := Finding{Level: Hazardous, Load: l, Who: l.Sitter, Kind: quantity.Length, Got: math.NaN(), Want: math.NaN(), Spread: math.NaN()}
+		if !l.Upright() {
+			f.What = "goes over"
+			if b.Outcome == sim.NoRest {
+				f.Side = check.Back
+				if arm, _ := l.Rig.Righting(0); arm > 0 {
+					f.Side = check.Forward
+				}
+			}
+			over = append(over, f)
+			continue
+		}
+		f.What, f.Side, f.Got = "lift left", check.Back, b.Back.Lift
+		if !(b.Back.Lift <= b.Forward.Lift) {
+			f.Side, f.Got = check.Forward, min(b.Back.Lift, b.Forward.Lift)
+		}
+		left = append(left, f)
+	}
+	return append(over, left...)
+}
+
+// troubles are how a misfit is called, and the measure that mends it.
+var troubles = map[check.Trouble][2]string{
+	check.FeetHang: {"feet hang", "seat.front"}, check.KneesUp: {"knees high", "seat.front"}, check.KneesOverChin: {"knees over chin", "seat.front"},
+	check.TooWide: {"hips too wide", "seat.width"}, check.TooDeep: {"seat too deep", "seat.depth"},
+}
+
+// unfit returns where the seat does not fit its owner, and whom else it does not fit.
+func unfit(r *check.Report) []Finding {
+	var list []Finding
+	for i := range r.Fit {
+		f := &r.Fit[i]
+		if f.Holds() || f.Size == person.SittingHeight {
+			continue // a rest for the head is a wish, not a fault
+		}
+		want := f.Low
+		if f.Change < 0 {
+			want = f.High
+		}
+		list = append(list, Finding{Level: Unfit, Who: r.Somebody[0].Name, What: f.What, Key: f.Key, Kind: quantity.Length, Got: f.Have, Want: want, Spread: math.NaN(), Fit: f})
+	}
+	for i := range r.Misfits {
+		m := &r.Misfits[i]
+		name := troubles[m.Trouble]
+		list = append(list, Finding{Level: Unfit, Who: m.Name, What: name[0], Key: name[1], Kind: quantity.Length, Got: m.By, Want: math.NaN(), Spread: math.NaN(), Misfit: m})
+	}
+	return list
+}
+
+// warnings returns what is wrong with the piece itself: readings that others contradict, legs beyond the
+// rockers, wood that bends near to its strength.
+func warnings(r *check.Report) []Finding {
+	var list []Finding
+	warn := func(f Finding) {
+		f.Level, f.Spread = Warns, math.NaN()
+		list = append(list, f)
+	}
+	for i := range r.Doubts {
+		d := &r.Doubts[i]
+		warn(Finding{What: "doubtful reading", Key: "measured." + d.Reading, Kind: KindOf(d.Reading), Got: d.Read, Want: d.Expected, Doubt: d})
+	}
+	list = append(list, Uneven(r.Curve)...)
+	for i := range r.Beyond {
+		b, key := &r.Beyond[i], "rocker.nose"
+		if b.Tail {
+			key = "rocker.tail"
+		}
+		warn(Finding{What: "legs beyond the rockers", Key: key, Kind: quantity.Length, Got: b.By, Want: 0, Beyond: b})
+	}
+	for i := range r.Loads {
+		if l := &r.Loads[i]; l.Give != nil && l.Give.Most > 1 {
+			warn(Finding{Load: l, Who: l.Sitter, What: Braces, Key: "back.braces.thickness", Kind: quantity.Ratio, Got: l.Give.Most, Want: 1})
+			break
+		}
+	}
+	for i := range r.Bending {
+		if b := &r.Bending[i]; b.At(r.Design.Rocker.Made).Most > 1 {
+			warn(Finding{Who: b.Load, What: Rockers, Key: "rocker.depth", Kind: quantity.Ratio, Got: b.At(r.Design.Rocker.Made).Most, Want: 1, Bent: b})
+			break
+		}
+	}
+	return list
+}
+
+// Uneven returns what is wrong with the rises of measured rockers.
+func Uneven(c *piece.Curve) []Finding {
+	if c == nil {
+		return nil
+	}
+	var list []Finding
+	warn := func(f Finding) {
+		f.Level, f.Kind, f.Spread = Warns, quantity.Length, math.NaN()
+		list = append(list, f)
+	}
+	for _, side := range []struct {
+		who, key string
+		fit      *rocker.RisesFit
+	}{{"floor edge", "rocker.rises", c.Drawn}, {"left", "measured.left", c.Left}, {"right", "measured.right", c.Right}} {
+		switch fit := side.fit; {
+		case fit == nil:
+		case fit.Suspect >= 0:
+			warn(Finding{Who: side.who, What: "doubtful rise", Key: side.key, Got: math.NaN(), Want: fit.Without, Rises: fit})
+		case !fit.Explains:
+			warn(Finding{Who: side.who, What: "no curve explains the rises", Key: side.key, Got: fit.Spread, Want: math.NaN(), Rises: fit})
+		}
+	}
+	if c.Left != nil && c.Right != nil && !c.One {
+		warn(Finding{What: "rockers not alike", Key: "measured.right", Got: math.Abs(c.Apart), Want: 0, Curve: c})
+	}
+	return list
+}
+
+// KindOf returns the kind of a reading's number, by its key or those of a pair.
+func KindOf(reading string) quantity.Kind {
+	switch {
+	case reading == "weight" || strings.Contains(reading, " and "):
+		return quantity.Mass
+	case strings.HasPrefix(reading, "ten_rocks"):
+		return quantity.Time
+	}
+	return quantity.Length
+}
