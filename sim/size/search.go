@@ -178,8 +178,8 @@ func (q *question) descended(s shape, asks int) shape {
 }
 
 // downhill returns where a simplex of Nelder and Mead ends that goes down from x, asking at most so
-// often, and the least value; enough, where it is not nil, ends it before.
-func downhill(f func(x []float64) float64, x []float64, simplex float64, asks int, enough optimize.Converger) (at []float64, least float64) {
+// often, and the value there; enough, where it is not nil, ends it before.
+func downhill(f func([]float64) float64, x []float64, simplex float64, asks int, enough optimize.Converger) ([]float64, float64) {
 	settings := &optimize.Settings{FuncEvaluations: asks, Concurrent: 1, Converger: enough}
 	result, err := optimize.Minimize(optimize.Problem{Func: f}, x, settings, &optimize.NelderMead{SimplexSize: simplex})
 	if err != nil { // of its settings

@@ -23,12 +23,10 @@ func wornDown(r check.Balanced) (d piece.Design, ok bool) {
 		return d, false
 	}
 	nose := r.Design.Rocker.Nose
-	before, rest, ok := parted(r.Edge.Drawn(), touches(r.Edge.Drawn(), l.Balance.Rest.Tilt-r.Design.Floor.Slope)-WornOver/2)
-	if !ok {
-		return d, false
-	}
-	inside, after, ok := parted(rest, WornOver)
-	if !ok {
+	edge := r.Edge.Drawn()
+	before, rest, starts := parted(edge, touches(edge, l.Balance.Rest.Tilt-r.Design.Floor.Slope)-WornOver/2)
+	inside, after, ends := parted(rest, WornOver)
+	if !starts || !ends {
 		return d, false
 	}
 	// the two ends of the stretch, and how it turns between them
@@ -60,7 +58,8 @@ func wornDown(r check.Balanced) (d piece.Design, ok bool) {
 	}
 	d = shifted(r.Design, -at.X, -at.Y)
 	d.Rocker.Radius, d.Rocker.Tail, d.Rocker.Nose = 0, 0, low
-	d.Rocker.Arcs = slices.Concat(arcs(before), []piece.Arc{{Turn: corner}, {Radius: radius, Length: radius * flatter}, {Turn: corner}}, arcs(after))
+	stretch := []piece.Arc{{Turn: corner}, {Radius: radius, Length: radius * flatter}, {Turn: corner}}
+	d.Rocker.Arcs = slices.Concat(arcs(before), stretch, arcs(after))
 	return d, true
 }
 
