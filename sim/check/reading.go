@@ -22,7 +22,7 @@ func readingsOf(d piece.Design, edge rocker.Profile, people []somebody) readings
 		Raised: m.Raised, FrontRaised: m.FrontRaised, RearRaised: m.RearRaised,
 		DowelAhead: m.DowelAhead, DowelAbove: m.DowelAbove,
 		TenRocks: m.TenRocks, LetGo: m.LetGo, RiddenTenRocks: m.RiddenTenRocks, RiddenLetGo: m.RiddenLetGo,
-		Zero: m.Zero, Errors: readings.Errors{Scale: m.ScaleStep / 2},
+		Zero: m.Zero, ScaleError: m.ScaleStep / 2,
 	}
 	if m.RiddenTenRocks > 0 && len(people) > 0 && d.Seat.Drawn() {
 		r.Rider = people[0].person.Pose(seatOf(d, 0), person.Sitting).Body
@@ -46,7 +46,7 @@ func (b *Balanced) weigh() error {
 	case d.Measured.RiddenTenRocks > 0 && d.Measured.TenRocks == 0 && (len(b.people) == 0 || !d.Seat.Drawn()):
 		return &piece.KeyError{Key: "measured.ten_rocks_ridden", Reason: "rocks with a rider need the rider: add who sat in it, with height and weight, and the drawn seat", Give: "sitter"}
 	}
-	result, err := readingsOf(d, b.Edge, b.people).Uncertainty()
+	result, err := readingsOf(d, b.Edge, b.people).Read()
 	if err != nil {
 		return misread(err)
 	}

@@ -1,13 +1,13 @@
 package layout
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"math"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
-	"rockerwright/body"
 	"rockerwright/rocker"
 	"rockerwright/rocker/bench"
 	"rockerwright/sim/piece"
@@ -45,7 +45,6 @@ type Form struct {
 	Steam  bool
 }
 
-// bent lays out strips and form.
 func (l *Layout) bent() error {
 	if l.Made == piece.Sawn {
 		return nil
@@ -62,7 +61,7 @@ func (l *Layout) bent() error {
 		}
 		return l.explain(err)
 	}
-	depth := max(l.Rocker.Depth, l.Rocker.NoseDepth, l.Rocker.TailDepth) - l.Rocker.Sole
+	depth := l.woodDepth()
 	lost := l.Shop.Springback
 	if l.Made != piece.Steamed {
 		if err := l.stack(depth, longest, tightest); err != nil {
@@ -76,16 +75,20 @@ func (l *Layout) bent() error {
 			}
 		}
 	}
-	return l.form(depth, lost, l.Made == piece.Steamed)
+	return l.form(depth, lost)
 }
 
-// stack lays out the strips.
+// woodDepth returns what the deepest place of the rocker takes of wood, without a sole, m.
+func (l *Layout) woodDepth() float64 {
+	return max(l.Rocker.Depth, l.Rocker.NoseDepth, l.Rocker.TailDepth) - l.Rocker.Sole
+}
+
 func (l *Layout) stack(depth, longest, tightest float64) error {
 	s := Strips{Depth: depth, Tightest: tightest, Strain: usualStrain}
 	if name := l.Design.Rocker.Wood; name != "" {
-		wood, err := body.FindWood(name)
+		wood, err := piece.FindWood(name, "rocker")
 		if err != nil {
-			return &piece.KeyError{Key: "rocker.wood", Reason: fmt.Sprint(err), Give: "wood"}
+			return err
 		}
 		s.Strain, s.Wood = wood.RuptureModulus/wood.ElasticModulus/2, wood.Name
 	}
@@ -107,19 +110,11 @@ func (l *Layout) stack(depth, longest, tightest float64) error {
 		n := math.Ceil(depth / s.Thickest)
 		return &piece.KeyError{Key: "shop.strip", Reason: fmt.Sprintf(
 			"a strip of %s is thicker than %s bends to %s, the smallest radius here: %s is the thickest that works, %.0f strips of %s",
-			l.with(asked), named(s.Wood), l.with(tightest), l.fine(s.Thickest), n, l.fine(depth/n)), Give: "strip", Value: l.floored(depth / n)}
+			l.with(asked), cmp.Or(s.Wood, "a usual hardwood"), l.with(tightest), l.fine(s.Thickest), n, l.fine(depth/n)), Give: "strip", Value: l.floored(depth / n)}
 	}
 	s.Stack = stack
 	l.Strips = &s
 	return nil
-}
-
-// named returns a wood as it is spoken of.
-func named(wood string) string {
-	if wood == "" {
-		return "a usual hardwood"
-	}
-	return wood
 }
 
 // fine writes a thickness finer than a tape shows.
@@ -138,8 +133,8 @@ func (l *Layout) floored(x float64) float64 {
 
 // form lays out the form: the middle of the wood keeps its length and is bent more by what it
 // loses, so an arc whose middle has radius r lies on the form at r·(1 − lost).
-func (l *Layout) form(depth, lost float64, steam bool) error {
-	f := Form{Lost: lost, Steam: steam}
+func (l *Layout) form(depth, lost float64) error {
+	f := Form{Lost: lost, Steam: l.Made == piece.Steamed}
 	for _, s := range l.Sweeps {
 		var radii bench.Form
 		if s.Radius > 0 {
@@ -180,13 +175,6 @@ func (l *Layout) lying(depth, lost float64) (bench.Rocker, error) {
 		if s.Length == 0 {
 			continue
 		}
-		more := 0.0
-		if i == 0 {
-			more += waste
-		}
-		if i == len(drawn)-1 {
-			more += waste
-		}
 		length, radius := s.Length, 0.0
 		if s.Radius != 0 {
 			middle := s.Radius - l.Rocker.Sole - depth/2
@@ -196,16 +184,16 @@ func (l *Layout) lying(depth, lost float64) (bench.Rocker, error) {
 		if length <= 0 {
 			return bench.Rocker{}, errors.New("an arc is tighter than the wood is thick")
 		}
-		if at := nose - from; at > 0 {
-			share := min(1, at/s.Length)
-			low += length * share
-		}
+		low += length * max(0, min(1, (nose-from)/s.Length))
 		from += s.Length
-		if radius == 0 {
-			spans = append(spans, rocker.Flat(length+more))
-		} else {
-			spans = append(spans, rocker.Arc(radius, length+more))
+		more := 0.0
+		if i == 0 {
+			more += waste
 		}
+		if i == len(drawn)-1 {
+			more += waste
+		}
+		spans = append(spans, rocker.Span{Radius: radius, Length: length + more})
 	}
 	edge, err := rocker.Chain(low, spans...)
 	return bench.Rocker{Edge: edge, Depth: depth}, err

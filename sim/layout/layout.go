@@ -69,7 +69,6 @@ func Of(d piece.Design, o Options) (Layout, error) {
 	return l, nil
 }
 
-// rocker lays out the rocker itself.
 func (l *Layout) rocker() error {
 	k := l.Design.Rocker
 	l.Rocker = k.OnBench(l.Report.Edge)
@@ -104,7 +103,6 @@ func (l *Layout) rocker() error {
 	return l.explain(err)
 }
 
-// end returns an end of the rocker.
 func (l *Layout) end(f piece.Finish) bench.End {
 	switch f {
 	case piece.RoundEnd:

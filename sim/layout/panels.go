@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"math"
@@ -19,20 +20,13 @@ type Panel struct {
 // mostStaves is how many staves are tried.
 const mostStaves = 40
 
-// panels lays out the coopered panels.
 func (l *Layout) panels() error {
 	for i, drawn := range l.Design.Panels {
-		key := "panel"
-		if len(l.Design.Panels) > 1 {
-			key = fmt.Sprintf("panel.%d", i+1)
-		}
-		p, err := l.panel(drawn, key)
+		p, err := l.panel(drawn, numbered("panel", i, len(l.Design.Panels)))
 		if err != nil {
 			return err
 		}
-		if p.Name == "" {
-			p.Name = "panel"
-		}
+		p.Name = cmp.Or(p.Name, "panel")
 		l.Panels = append(l.Panels, p)
 	}
 	return nil
