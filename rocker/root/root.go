@@ -65,10 +65,10 @@ func toward(a, b, c, fa, fb, fc float64) float64 {
 
 // Edge halves the way from a place where holds is true to one where it is false, both taken as
 // said and not asked, until they are no further apart than tolerance (as x is measured) or than
-// accuracy, a part of the second; with zero for both, until nothing lies between. It returns the
+// accuracy, a part of the first; with zero for both, until nothing lies between. It returns the
 // two, holds being true at yes and false at no.
 func Edge(holds func(x float64) bool, yes, no, tolerance, accuracy float64) (float64, float64) {
-	for apart := math.Abs(no - yes); apart > tolerance && apart > accuracy*math.Abs(no); apart = math.Abs(no - yes) {
+	for apart := math.Abs(no - yes); apart > tolerance && apart > accuracy*math.Abs(yes); apart = math.Abs(no - yes) {
 		middle := (yes + no) / 2
 		switch {
 		case middle == yes || middle == no:

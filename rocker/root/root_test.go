@@ -124,6 +124,7 @@ func TestEdge(t *testing.T) {
 		{0, 1, 1. / 1000, 0, 10}, // 2⁻¹⁰ is the first below
 		{1, 0, 1. / 1000, 0, 10},
 		{0, 1, 0, 1e-3, 12}, // 2⁻¹² ≤ 0.0003 < 2⁻¹¹
+		{1, 0, 0, 1e-3, 12},
 		{0, 1, 2, 0, 0},
 		{0, 1, 0, 0, 54}, // from 2⁻² on 52 digits, and the two before
 	} {
@@ -139,7 +140,7 @@ func TestEdge(t *testing.T) {
 		if (yes < at) != (tt.yes < at) || (no < at) != (tt.no < at) {
 			t.Errorf("%+v: %v and %v lie on one side of %v", tt, yes, no, at)
 		}
-		if apart := math.Abs(yes - no); apart > max(tt.tolerance, tt.accuracy*no, 0x1p-54) {
+		if apart := math.Abs(yes - no); apart > max(tt.tolerance, tt.accuracy*yes, 0x1p-54) {
 			t.Errorf("%+v: %v apart", tt, apart)
 		}
 		if asked > tt.asked {

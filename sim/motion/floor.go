@@ -3,6 +3,7 @@ package motion
 import (
 	"math"
 
+	"rockerwright/rocker/root"
 	"rockerwright/sim"
 )
 
@@ -16,28 +17,19 @@ func (m *run) slips(a *arc, span float64) (float64, bool) {
 	if limit == 0 {
 		limit = math.Inf(1)
 	}
+	holds := func(needs float64) bool { return needs <= limit && !math.IsInf(needs, 1) }
 	before := 0.0
 	for i := 0; i <= looks; i++ {
 		t := span * float64(i) / looks
 		needs := m.needs(a, t)
-		if needs <= limit && !math.IsInf(needs, 1) {
+		if holds(needs) {
 			m.trace.Friction = max(m.trace.Friction, needs)
 			before = t
 			continue
 		}
 		if i > 0 { // found between two looks
-			for low, high := before, t; ; {
-				middle := (low + high) / 2
-				if middle <= low || middle >= high {
-					t = high
-					break
-				}
-				if n := m.needs(a, middle); n <= limit && !math.IsInf(n, 1) {
-					low = middle
-				} else {
-					high, needs = middle, n
-				}
-			}
+			_, t = root.Edge(func(t float64) bool { return holds(m.needs(a, t)) }, before, t, 0, 0)
+			needs = m.needs(a, t)
 		}
 		m.trace.Needs = needs
 		m.trace.Friction = max(m.trace.Friction, needs)

@@ -2,6 +2,7 @@ package motion
 
 import (
 	"math"
+	"sort"
 
 	"rockerwright/sim"
 )
@@ -93,21 +94,13 @@ type State struct {
 	Time, Tilt, Rate float64
 }
 
-// find returns the step of a time, nil beyond the run.
+// find returns the step of a time, the first that ends at or after it, nil beyond the run.
 func (t *Trace) find(time float64) *step {
-	low, high := 0, len(t.steps)
-	for low < high { // the first step that ends at or after time
-		middle := (low + high) / 2
-		if s := &t.steps[middle]; s.start+s.span < time {
-			low = middle + 1
-		} else {
-			high = middle
-		}
+	ends := func(i int) bool { return t.steps[i].start+t.steps[i].span >= time }
+	if i := sort.Search(len(t.steps), ends); i < len(t.steps) {
+		return &t.steps[i]
 	}
-	if low == len(t.steps) {
-		return nil
-	}
-	return &t.steps[low]
+	return nil
 }
 
 // At returns the tilt (rad) and the rate (rad/s) at a time within the run, the last ones
