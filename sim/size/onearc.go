@@ -3,6 +3,7 @@ package size
 import (
 	"math"
 
+	"rockerwright/rocker/root"
 	"rockerwright/sim/piece"
 )
 
@@ -127,15 +128,7 @@ func (q *question) lengthened(s shape) shape {
 		if failing(holds) > 0 {
 			continue
 		}
-		low, high := holds-0.02, holds
-		for range 40 {
-			if middle := (low + high) / 2; failing(middle) > 0 {
-				low = middle
-			} else {
-				high = middle
-			}
-		}
-		*end(&s) = high
+		*end(&s), _ = root.Edge(func(length float64) bool { return !(failing(length) > 0) }, holds, holds-0.02, 2e-14, 0)
 	}
 	return s
 }
