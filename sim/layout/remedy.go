@@ -56,10 +56,9 @@ func (l *Layout) remedies() error {
 }
 
 // search finds by how much a measure is off, up to most either way, in a piece whose seat
-// falls by so much when it is empty, and returns the cure, the opposite, to a hundredth of a
-// millimetre; NaN where it does not rest on the way.
+// falls by so much when it is empty, and returns the cure, the opposite; NaN where it does not
+// rest on the way.
 func search(company piece.Company, d piece.Design, shows, most float64, change func(d *piece.Design, x float64)) float64 {
-	const fine = 1e-5 // m: far below what a rule shows
 	rests := true
 	off := root.Between(func(x float64) float64 {
 		changed := d.Clone()
@@ -69,7 +68,7 @@ func search(company piece.Company, d piece.Design, shows, most float64, change f
 			return math.NaN()
 		}
 		return r.Loads[0].SeatFall - shows
-	}, -most, most, fine)
+	}, -most, most, 0)
 	if !rests {
 		return math.NaN()
 	}
