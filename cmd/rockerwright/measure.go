@@ -10,7 +10,7 @@ import (
 
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
-	"rockerwright/rocker"
+	"rockerwright/rocker/rises"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/readings"
@@ -148,7 +148,7 @@ func findingsOf(d piece.Design, f piece.Findings) findingsJSON {
 	if c := f.Curve; c != nil {
 		for _, side := range []struct {
 			name string
-			fit  *rocker.RisesFit
+			fit  *rises.Fit
 		}{{"drawn", c.Drawn}, {"left", c.Left}, {"right", c.Right}} {
 			if side.fit != nil {
 				j.Rockers = append(j.Rockers, rockerOf(side.name, side.fit))
@@ -161,7 +161,7 @@ func findingsOf(d piece.Design, f piece.Findings) findingsJSON {
 	return j
 }
 
-func rockerOf(side string, f *rocker.RisesFit) rockerJSON {
+func rockerOf(side string, f *rises.Fit) rockerJSON {
 	j := rockerJSON{Side: side, Explains: f.Explains}
 	for _, a := range f.Arcs {
 		j.Arcs = append(j.Arcs, arcJSON{number(a.Radius), number(a.Uncertain), number(a.From), number(a.To)})

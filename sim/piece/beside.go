@@ -5,6 +5,7 @@ import (
 
 	"rockerwright/body/person"
 	"rockerwright/rocker"
+	"rockerwright/rocker/rises"
 	"rockerwright/rocker/root"
 	"rockerwright/sim"
 )
@@ -166,7 +167,7 @@ func risen(edge rocker.Profile, by float64) (rocker.Profile, bool) {
 	return p, err == nil && math.Abs(p.Tail().Y-want) < 1e-9 // m; found to a rounding
 }
 
-func edgeOf(f *rocker.RisesFit, k Rocker) (rocker.Profile, bool) {
+func edgeOf(f *rises.Fit, k Rocker) (rocker.Profile, bool) {
 	spans, nose := f.Spans(k.Nose, k.Tail)
 	p, err := rocker.Chain(nose, spans...)
 	return p, err == nil

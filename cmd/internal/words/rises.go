@@ -5,7 +5,7 @@ import (
 	"math"
 	"strings"
 
-	"rockerwright/rocker"
+	"rockerwright/rocker/rises"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -15,7 +15,7 @@ func (v voice) arcs(c *piece.Curve) *Table {
 	t := &Table{Head: []string{"Rocker, from the nose", "radius", "uncertain by", "from the low point, + ahead"}}
 	for _, side := range []struct {
 		name string
-		fit  *rocker.RisesFit
+		fit  *rises.Fit
 	}{{"as drawn", c.Drawn}, {"left", c.Left}, {"right", c.Right}, {"both", &c.Fit}} {
 		if side.fit == nil || side.name == "both" && (c.Left == nil || c.Right == nil) {
 			continue
@@ -48,7 +48,7 @@ func (v voice) curve(c *piece.Curve) []Line {
 	var lines []Line
 	for _, side := range []struct {
 		name string
-		fit  *rocker.RisesFit
+		fit  *rises.Fit
 	}{{"floor edge", c.Drawn}, {"left", c.Left}, {"right", c.Right}} {
 		if side.fit == nil {
 			continue
@@ -76,7 +76,7 @@ func (v voice) curve(c *piece.Curve) []Line {
 }
 
 // suspect says which rise was probably misread, or that no curve explains them.
-func (v voice) suspect(side string, fit *rocker.RisesFit) (Line, bool) {
+func (v voice) suspect(side string, fit *rises.Fit) (Line, bool) {
 	switch {
 	case fit.Suspect >= 0 && fit.AtEnd:
 		return Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s, station %d from the nose: by all the others the rise there is %s. Either it is misread, or the edge curves differently there (a rounded tip?): read it again, and one more station beyond it or half-way to it. It was left out.",
@@ -93,7 +93,7 @@ func (v voice) suspect(side string, fit *rocker.RisesFit) (Line, bool) {
 
 // fitted says which arcs stand for the rises or points that the floor edge is given by, how
 // surely, and how far the readings lie off them.
-func (v voice) fitted(d piece.Design, fit *rocker.RisesFit) Line {
+func (v voice) fitted(d piece.Design, fit *rises.Fit) Line {
 	read := fmt.Sprintf("%d rises", len(d.Rocker.Rises))
 	if n := len(d.Rocker.Points); n > 0 {
 		read = fmt.Sprintf("%d points", n)

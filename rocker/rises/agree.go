@@ -1,4 +1,4 @@
-package rocker
+package rises
 
 import (
 	"math"
@@ -10,8 +10,8 @@ import (
 // a straightedge off or aslant makes is taken out. largest (m, above zero where left is
 // higher) is the largest difference left, at its station; one reports that reading error
 // explains them, 95 times in 100: neither their squares nor the largest alone says
-// otherwise. The error is a [*RisesError].
-func Agree(left, right Rises) (largest float64, station int, one bool, err error) {
+// otherwise. The error is a [*Error].
+func Agree(left, right Row) (largest float64, station int, one bool, err error) {
 	if err := left.check(); err != nil {
 		return 0, 0, false, err
 	}
@@ -19,7 +19,7 @@ func Agree(left, right Rises) (largest float64, station int, one bool, err error
 		return 0, 0, false, err
 	}
 	if len(left.Rise) != len(right.Rise) || left.Spacing != right.Spacing || left.Low != right.Low {
-		return 0, 0, false, &RisesError{-1, "left and right have the same stations"}
+		return 0, 0, false, &Error{-1, "left and right have the same stations"}
 	}
 	apart := left
 	apart.Rise = make([]float64, len(left.Rise))
