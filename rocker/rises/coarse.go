@@ -40,11 +40,7 @@ func (r Row) coarse() *coarse {
 		}
 		return column
 	}
-	for i, y := range r.Rise {
-		fitted, _ := c.single.at(r.at(i))
-		c.left = append(c.left, y-fitted)
-	}
-	outside(c.left)
+	c.left = outside(r.residuals(&c.single, all))
 	for j := range r.Rise {
 		bent := bow{c.single.height, c.single.slope, []float64{c.single.curvature[0], c.single.curvature[0]}, []float64{r.at(j)}}
 		c.hinge = append(c.hinge, outside(mat.Col(nil, 3, r.jacobian(&bent, all, false))))

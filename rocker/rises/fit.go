@@ -158,13 +158,11 @@ func (r Row) fit(starts []bow, without int) Fit {
 	if !f.Explains {
 		deviation = f.Spread
 	}
-	for i, y := range r.Rise {
-		fitted, _ := f.bow.at(r.at(i))
-		f.Residual = append(f.Residual, y-fitted)
-		if i == without {
-			f.Residual[i], f.Without = math.NaN(), fitted
-			f.AtEnd = min(i, len(r.Rise)-1-i) < toEach-1 // fewer spacings than an arc of its own takes
-		}
+	f.Residual = r.residuals(&f.bow, r.but(-1))
+	if without >= 0 {
+		f.Without, _ = f.bow.at(r.at(without))
+		f.Residual[without] = math.NaN()
+		f.AtEnd = min(without, len(r.Rise)-1-without) < toEach-1 // fewer spacings than an arc of its own takes
 	}
 	f.Arcs = r.arcs(f.bow, stations, deviation)
 	return f

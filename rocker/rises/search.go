@@ -67,6 +67,16 @@ func (r Row) ordered(b *bow) bool {
 	return true
 }
 
+// residuals returns the readings less a bow.
+func (r Row) residuals(b *bow, stations []int) []float64 {
+	left := make([]float64, len(stations))
+	for row, i := range stations {
+		y, _ := b.at(r.at(i))
+		left[row] = r.Rise[i] - y
+	}
+	return left
+}
+
 func (r Row) squares(b *bow, stations []int) float64 {
 	sum := 0.0
 	for _, i := range stations {
@@ -100,12 +110,8 @@ func (r Row) jacobian(b *bow, stations []int, joints bool) *mat.Dense {
 
 // step returns the Gauss-Newton step.
 func (r Row) step(b *bow, stations []int, joints bool) ([]float64, bool) {
-	left := mat.NewVecDense(len(stations), nil)
-	for row, i := range stations {
-		y, _ := b.at(r.at(i))
-		left.SetVec(row, r.Rise[i]-y)
-	}
 	var step mat.VecDense
+	left := mat.NewVecDense(len(stations), r.residuals(b, stations))
 	if err := step.SolveVec(r.jacobian(b, stations, joints), left); err != nil {
 		return nil, false
 	}
