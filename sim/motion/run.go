@@ -197,8 +197,8 @@ func (m *run) step(way float64) bool {
 		span, event = f.turn.reaches(left, 0, span), int(Joint)
 	}
 	hilltop := m.hilltop(way)
-	if left := way * (hilltop - m.roll); left > 0 && way*f.turn.at(span) >= left { // let go on it, it has passed with the next step
-		span, event = f.turn.reaches(way*left, 0, span), int(Over)
+	if left := hilltop - m.roll; left != 0 && way*(f.turn.at(span)-left) >= 0 { // let go on it, it has passed with the next step
+		span, event = f.turn.reaches(left, 0, span), int(Over)
 	}
 	if t, slips := m.slips(&a, span); slips {
 		m.advance(t)
