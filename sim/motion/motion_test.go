@@ -505,6 +505,23 @@ func TestOverAtTheHilltop(t *testing.T) {
 	}
 }
 
+// TestLetGoOnTheHilltop: let go on a hilltop itself the rig goes over there with its next step, or stays in balance, or
+// comes back: it never stands still in time.
+func TestLetGoOnTheHilltop(t *testing.T) {
+	for _, high := range []float64{0.5, 0.6, 0.7, 0.8} {
+		for _, ahead := range []float64{-0.05, 0, 0.02} {
+			r := chair()
+			r.Body.Centre = r2.Vec{X: ahead, Y: high}
+			b := r.Balance()
+			for _, side := range []float64{b.Back.Over, b.Forward.Over} {
+				if trace := Run(r, b, Start{Tilt: side}, Options{}); trace.End == TooManySteps {
+					t.Errorf("centre %v m high, %v ahead, let go at %v rad: %d steps to %v s", high, ahead, side, trace.Steps, trace.Duration)
+				}
+			}
+		}
+	}
+}
+
 // TestHardestOfNothing: where the least push goes, the search ends.
 func TestHardestOfNothing(t *testing.T) {
 	asked := 0

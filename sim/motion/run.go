@@ -179,11 +179,11 @@ func (m *run) step(way float64) bool {
 	}
 	left := m.bound(way) - m.roll
 	if crosses := way*(f.turn.at(span)-left) >= 0; crosses {
-		span, event = root(&f.turn, &f.rate, left, 0, span), int(Joint)
+		span, event = f.turn.reaches(left, 0, span), int(Joint)
 	}
 	hilltop := m.hilltop(way)
-	if crosses := way*(f.turn.at(span)-(hilltop-m.roll)) >= 0; crosses {
-		span, event = root(&f.turn, &f.rate, hilltop-m.roll, 0, span), int(Over)
+	if left := hilltop - m.roll; left != 0 && way*(f.turn.at(span)-left) >= 0 { // let go on it, it has passed with the next step
+		span, event = f.turn.reaches(left, 0, span), int(Over)
 	}
 	if t, slips := m.slips(&a, span); slips {
 		m.advance(t)
@@ -214,7 +214,10 @@ func (m *run) turning(span, way float64) float64 {
 		for low = span / 2; m.flight.rate.at(low)*way <= 0 && low > 1e-12; low /= 2 {
 		}
 	}
-	return root(&m.flight.rate, &m.flight.speeding, 0, low, span)
+	if t := m.flight.rate.reaches(0, low, span); t > 0 {
+		return t
+	}
+	return span // it never went that way
 }
 
 func (m *run) advance(span float64) {

@@ -4,6 +4,8 @@ import (
 	"math"
 
 	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/rocker/root"
 )
 
 // A line is where the balance point lies by one reading: normal·G = place.
@@ -119,15 +121,10 @@ func (r Readings) marks() (rear, along r2.Vec, err error) {
 	if r2.Norm(r2.Sub(front, r.Edge.Tail())) < r.Apart {
 		return rear, along, wrong("apart", "so far behind the front mark there is no rocker")
 	}
-	near, far := r.Apart, r.Edge.Length() // along the edge; no chord is longer than its arc
-	for range 60 {
-		middle := (near + far) / 2
-		if p, _ := r.Edge.At(r.FrontMark - middle); r2.Norm(r2.Sub(front, p)) < r.Apart {
-			near = middle
-		} else {
-			far = middle
-		}
-	}
-	rear, _ = r.Edge.At(r.FrontMark - near)
+	behind := root.Between(func(along float64) float64 {
+		p, _ := r.Edge.At(r.FrontMark - along)
+		return r2.Norm(r2.Sub(front, p)) - r.Apart
+	}, 0, r.Edge.Length(), 0)
+	rear, _ = r.Edge.At(r.FrontMark - behind)
 	return rear, r2.Unit(r2.Sub(front, rear)), nil
 }

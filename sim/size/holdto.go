@@ -6,6 +6,7 @@ import (
 
 	"gonum.org/v1/gonum/mat"
 
+	"rockerwright/rocker/root"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
@@ -121,21 +122,15 @@ func (f *shopFloor) fails(k int, tolerance float64) float64 {
 // does not hold so often even without an error.
 func (f *shopFloor) tolerance(k int) float64 {
 	const often = 0.05
-	low, high := 0.0, looseBy*f.varied[k].Tolerance
+	most := looseBy * f.varied[k].Tolerance
 	switch {
-	case f.fails(k, high) <= often:
+	case f.fails(k, most) <= often:
 		return math.Inf(1)
 	case f.fails(k, 0) > often:
 		return math.NaN()
 	}
-	for range 12 {
-		if middle := (low + high) / 2; f.fails(k, middle) <= often {
-			low = middle
-		} else {
-			high = middle
-		}
-	}
-	return low
+	held, _ := root.Edge(func(tolerance float64) bool { return f.fails(k, tolerance) <= often }, 0, most, most/4000, 0)
+	return held
 }
 
 // holdTo fills in how exactly each measure that is made must be held, and returns the share of
