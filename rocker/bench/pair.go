@@ -21,23 +21,6 @@ type Pair struct {
 	Length, Width float64 // of the board that holds both, m
 }
 
-// BookMatched turns a closed outline, of which the grain has the given heading (rad), so that
-// the grain stands upright, and lays it and its mirror image on either side of the upright line
-// through the origin, a saw cut (m) between them. The board begins at y = 0. Both outlines
-// run the way the given one does. The error is a [*SizeError].
-func BookMatched(outline Path, grain, kerf float64) (Pair, error) {
-	if err := notBelow("a saw cut", kerf); err != nil {
-		return Pair{}, err
-	}
-	left := outline.Turned(math.Pi/2-grain, r2.Vec{})
-	box := left.Bounds()
-	left = left.Moved(r2.Vec{X: -kerf/2 - box.Max.X, Y: -box.Min.Y})
-	right := left.Mirrored(0).Reversed()
-	up := r2.Vec{Y: 1}
-	size := r2.Sub(box.Max, box.Min)
-	return Pair{Part{"left", left, up}, Part{"right", right, up}, size.Y, 2*size.X + kerf}, nil
-}
-
 // Nested turns a closed outline, of which the grain has the given heading (rad), so that the
 // grain lies level, and lays its mirror image above it, spooned as closely as a saw cut (m)
 // between them, measured across the grain, allows. Of the places along the grain it takes the one that
@@ -103,8 +86,3 @@ func deepest(lower, upper []piece) float64 {
 	}
 	return max(raise, 0)
 }
-
-// MirroredGrain returns the heading (rad, −π/2 to π/2) of the grain in the mirror image of a
-// part, at an upright line, where it has the given heading (rad) in the part itself: the
-// arrow that the other pattern carries.
-func MirroredGrain(grain float64) float64 { return math.Remainder(-grain, math.Pi) }
