@@ -24,28 +24,25 @@ func hung(f Fault, depth, gyration float64) sim.Rig {
 
 // pendulums are bodies that swing on a corner.
 func pendulums(f Fault) []Case {
-	const length = 0.8
-	cases := []Case{
-		{
-			Group: "pendulum", Name: "simple, small", Checks: "The small swing of a point mass below a corner.",
-			Source: "2π√(l/g), any textbook of mechanics", Unit: "s", Want: 2 * math.Pi * math.Sqrt(length/sim.Gravity),
+	const length, depth, gyration = 0.8, 0.45, 0.3
+	var cases []Case
+	for _, p := range []struct {
+		name, of, source      string
+		depth, gyration, want float64
+	}{
+		{"simple", "a point mass below a corner", "2π√(l/g), any textbook of mechanics", length, 0, 2 * math.Pi * math.Sqrt(length/sim.Gravity)},
+		{"uniform rod", "a rod hung by its end", "2π√(2l/3g), any textbook of mechanics: inertia ml²/3 about the end",
+			length / 2, length / math.Sqrt(12), 2 * math.Pi * math.Sqrt(2*length/3/sim.Gravity)},
+		{"physical", "any body below a corner", "2π√((k² + d²)/(gd)), any textbook of mechanics",
+			depth, gyration, 2 * math.Pi * math.Sqrt((gyration*gyration+depth*depth)/(sim.Gravity*depth))},
+	} {
+		cases = append(cases, Case{
+			Group: "pendulum", Name: p.name + ", small", Checks: "The small swing of " + p.of + ".", Source: p.source, Unit: "s", Want: p.want,
 			Accuracy: twelveDigits, Why: whyClosed,
-			Compute: func() (float64, error) { return small(hung(f, length, 0)) },
-		},
-		{
-			Group: "pendulum", Name: "uniform rod, small", Checks: "The small swing of a rod hung by its end.",
-			Source: "2π√(2l/3g), any textbook of mechanics: inertia ml²/3 about the end", Unit: "s",
-			Want: 2 * math.Pi * math.Sqrt(2*length/3/sim.Gravity), Accuracy: twelveDigits, Why: whyClosed,
-			Compute: func() (float64, error) { return small(hung(f, length/2, length/math.Sqrt(12))) },
-		},
+			Compute: func() (float64, error) { return small(hung(f, p.depth, p.gyration)) },
+		})
 	}
-	const depth, gyration = 0.45, 0.3
 	cases = append(cases, Case{
-		Group: "pendulum", Name: "physical, small", Checks: "The small swing of any body below a corner.",
-		Source: "2π√((k² + d²)/(gd)), any textbook of mechanics", Unit: "s", Want: 2 * math.Pi * math.Sqrt((gyration*gyration+depth*depth)/(sim.Gravity*depth)),
-		Accuracy: twelveDigits, Why: whyClosed,
-		Compute: func() (float64, error) { return small(hung(f, depth, gyration)) },
-	}, Case{
 		Group: "pendulum", Name: "physical, from 100 degrees", Checks: "The exact period of any body below a corner.",
 		Source: "4√((k² + d²)/(gd))·K(m), m = sin²(A/2), any textbook of mechanics; K by gonum/mathext", Unit: "s",
 		Want:     4 * math.Sqrt((gyration*gyration+depth*depth)/(sim.Gravity*depth)) * mathext.CompleteK(math.Pow(math.Sin(50*math.Pi/180), 2)),
