@@ -136,15 +136,6 @@ func polyline(closed bool, points ...r2.Vec) bench.Path {
 	return p
 }
 
-// turned returns a path turned about the origin.
-func turned(p bench.Path, angle float64) bench.Path {
-	q := bench.Path{Start: r2.Rotate(p.Start, angle, r2.Vec{}), Closed: p.Closed}
-	for _, s := range p.Strokes {
-		q.Strokes = append(q.Strokes, bench.Stroke{To: r2.Rotate(s.To, angle, r2.Vec{}), Turn: s.Turn})
-	}
-	return q
-}
-
 // along returns the unit vector at an angle.
 func along(angle float64) r2.Vec {
 	s, c := math.Sincos(angle)

@@ -63,9 +63,12 @@ func (p *pen) page(width, height float64) {
 }
 
 // number writes a length of m in points.
-func number(x float64) string {
-	text := strings.TrimRight(strings.TrimRight(strconv.FormatFloat(x*points, 'f', 4, 64), "0"), ".")
-	if text == "-0" || text == "" {
+func number(x float64) string { return short(x * points) }
+
+// short writes a number to a ten-thousandth.
+func short(x float64) string {
+	text := strings.TrimRight(strings.TrimRight(strconv.FormatFloat(x, 'f', 4, 64), "0"), ".")
+	if text == "-0" {
 		return "0"
 	}
 	return text

@@ -15,14 +15,17 @@ func (p Path) each(turn float64, put func(r2.Vec) r2.Vec) Path {
 	return moved
 }
 
+// Placed returns the path with every point put elsewhere by turning, moving and scaling alike.
+func (p Path) Placed(put func(r2.Vec) r2.Vec) Path { return p.each(1, put) }
+
 // Moved returns the path moved by the given way, m.
 func (p Path) Moved(by r2.Vec) Path {
-	return p.each(1, func(q r2.Vec) r2.Vec { return r2.Add(q, by) })
+	return p.Placed(func(q r2.Vec) r2.Vec { return r2.Add(q, by) })
 }
 
 // Turned returns the path turned counter-clockwise by an angle (rad) about a point (m).
 func (p Path) Turned(angle float64, about r2.Vec) Path {
-	return p.each(1, func(q r2.Vec) r2.Vec { return r2.Rotate(q, angle, about) })
+	return p.Placed(func(q r2.Vec) r2.Vec { return r2.Rotate(q, angle, about) })
 }
 
 // Mirrored returns the path mirrored at the upright line through x (m). It runs the other

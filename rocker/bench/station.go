@@ -69,7 +69,7 @@ func (r Rocker) stations(spacing float64, put func(r2.Vec) r2.Vec) ([]Station, e
 	if err := above("a spacing of stations", spacing); err != nil {
 		return nil, err
 	}
-	laid := func(list []piece) []piece { return pathOf(list, false).each(1, put).pieces() }
+	laid := func(list []piece) []piece { return pathOf(list, false).Placed(put).pieces() }
 	floor, wood, top := laid(e.floor), laid(e.wood), laid(e.top)
 	box := pathOf(floor, false).Bounds()
 	if (box.Max.X-box.Min.X)/spacing > mostStations {
