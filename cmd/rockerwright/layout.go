@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"io"
 	"path/filepath"
@@ -124,10 +125,7 @@ func laid(f *design.File, asked string, options layout.Options) (layout.Layout, 
 
 // paperFor returns the paper asked for, by the call, by the design, or by its units.
 func paperFor(f *design.File, asked string) (pattern.Paper, error) {
-	name := asked
-	if name == "" {
-		name = f.Design.Shop.Paper
-	}
+	name := cmp.Or(asked, f.Design.Shop.Paper)
 	if name == "" {
 		return sheetFor(f.Design.Units), nil
 	}

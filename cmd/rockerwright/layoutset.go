@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"path/filepath"
 	"regexp"
 	"slices"
 	"strings"
@@ -46,7 +47,7 @@ func setOf(l layout.Layout, f *design.File, paper pattern.Paper) *layoutSet {
 	if title == "" {
 		title = "Untitled " + l.Design.Kind.String()
 	}
-	s := &layoutSet{l: l, source: base(source), title: title, paper: paper, sheet: sheetFor(l.Design.Units)}
+	s := &layoutSet{l: l, source: filepath.Base(source), title: title, paper: paper, sheet: sheetFor(l.Design.Units)}
 	if paper.Name == "letter" || paper.Name == "A4" {
 		s.sheet = paper
 	}

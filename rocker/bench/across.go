@@ -2,6 +2,7 @@ package bench
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 )
@@ -73,12 +74,9 @@ func (b Blank) Nest(outline Path, kerf float64) (shift, width float64, err error
 	}
 	list := outline.Turned(-b.Grain, r2.Vec{}).pieces()
 	for _, x := range turns(list, list) {
-		heights := upright(list, x)
-		low, high := math.Inf(1), math.Inf(-1)
-		for _, y := range heights {
-			low, high = min(low, y), max(high, y)
+		if heights := upright(list, x); len(heights) > 0 {
+			shift = max(shift, slices.Max(heights)-slices.Min(heights))
 		}
-		shift = max(shift, high-low) // of no heights it is −∞
 	}
 	return shift + kerf, shift + kerf + b.Width, nil
 }

@@ -1,10 +1,6 @@
 package bench
 
-import (
-	"slices"
-
-	"gonum.org/v1/gonum/spatial/r2"
-)
+import "gonum.org/v1/gonum/spatial/r2"
 
 // each returns the path with every point put elsewhere and every turn multiplied by turn.
 func (p Path) each(turn float64, put func(r2.Vec) r2.Vec) Path {
@@ -36,12 +32,7 @@ func (p Path) Mirrored(x float64) Path {
 
 // Reversed returns the path walked from its end to its start.
 func (p Path) Reversed() Path {
-	list := p.pieces()
-	slices.Reverse(list)
-	for i := range list {
-		list[i] = list[i].reversed()
-	}
-	back := pathOf(list, p.Closed)
+	back := pathOf(backwards(p.pieces()), p.Closed)
 	back.Start = p.End()
 	return back
 }

@@ -3,6 +3,7 @@ package bench
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 	"gonum.org/v1/gonum/spatial/r3"
@@ -43,7 +44,7 @@ func (r Rocker) LegTo(seat r3.Vec, x float64) (Leg, error) {
 	if err != nil {
 		return Leg{}, err
 	}
-	foot := over(e.top, x, math.Max)
+	foot := over(e.top, x, slices.Max)
 	if miss := x - foot.X; miss != 0 {
 		return Leg{}, missed(miss)
 	}
@@ -173,6 +174,6 @@ func (l Leg) missedBy(top []piece) error {
 	case tail < 0:
 		return missed(tail)
 	}
-	height := over(top, l.Seat.X, math.Max).Y - l.Seat.Y
+	height := over(top, l.Seat.X, slices.Max).Y - l.Seat.Y
 	return &MissError{math.Abs(height), "below the top edge"}
 }

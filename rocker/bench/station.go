@@ -2,6 +2,7 @@ package bench
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 )
@@ -76,7 +77,7 @@ func (r Rocker) stations(spacing float64, put func(r2.Vec) r2.Vec) ([]Station, e
 		return nil, &SizeError{"a spacing of stations", spacing, "so small that they are thousands"}
 	}
 	row := func(at float64) Station {
-		return Station{At: at, Floor: over(floor, at, math.Min), Wood: over(wood, at, math.Min), Top: over(top, at, math.Max)}
+		return Station{At: at, Floor: over(floor, at, slices.Min), Wood: over(wood, at, slices.Min), Top: over(top, at, slices.Max)}
 	}
 	var rows []Station
 	for k := math.Floor(box.Max.X / spacing); k*spacing >= box.Min.X; k-- {
@@ -101,9 +102,9 @@ func (r Rocker) stations(spacing float64, put func(r2.Vec) r2.Vec) ([]Station, e
 	return rows, nil
 }
 
-// over returns the point of an edge at x, of several the one that pick prefers, and beyond
+// over returns the point of an edge at x, of several the one that pick takes, and beyond
 // its ends the nearer of these.
-func over(list []piece, x float64, pick func(a, b float64) float64) r2.Vec {
+func over(list []piece, x float64, pick func([]float64) float64) r2.Vec {
 	heights := upright(list, x)
 	if len(heights) == 0 {
 		first, last := list[0].from, list[len(list)-1].To
@@ -112,11 +113,7 @@ func over(list []piece, x float64, pick func(a, b float64) float64) r2.Vec {
 		}
 		return last
 	}
-	best := heights[0]
-	for _, y := range heights[1:] {
-		best = pick(best, y)
-	}
-	return r2.Vec{X: x, Y: best}
+	return r2.Vec{X: x, Y: pick(heights)}
 }
 
 // upright returns the heights at which an upright line at x meets the pieces; of an upright
