@@ -110,11 +110,11 @@ func (p *pen) draw(s shape, look style, place placing) {
 		var b strings.Builder
 		b.WriteString(pair(place(s.path.Start)) + " m")
 		for _, a := range drawn(s.path) {
-			if a.turn == 0 {
-				b.WriteString(" " + pair(place(a.to)) + " l")
+			if a.Turn == 0 {
+				b.WriteString(" " + pair(place(a.To)) + " l")
 				continue
 			}
-			for _, c := range a.cubics() {
+			for _, c := range cubics(a) {
 				b.WriteString(" " + pair(place(c[0])) + " " + pair(place(c[1])) + " " + pair(place(c[2])) + " c")
 			}
 		}

@@ -76,17 +76,17 @@ func (s *svg) path(p bench.Path) string {
 	x, y := s.place(p.Start)
 	b.WriteString("M" + x + " " + y)
 	for _, a := range drawn(p) {
-		x, y := s.place(a.to)
-		r := a.radius()
-		if a.turn == 0 || r > 1e5 { // 100 km: flat to 2e-6 mm over 20 m
+		x, y := s.place(a.To)
+		r := math.Abs(a.Radius())
+		if a.Turn == 0 || r > 1e5 { // 100 km: flat to 2e-6 mm over 20 m
 			b.WriteString("L" + x + " " + y)
 			continue
 		}
 		large, sweep := 0, 0
-		if math.Abs(a.turn) > math.Pi {
+		if math.Abs(a.Turn) > math.Pi {
 			large = 1
 		}
-		if a.turn < 0 {
+		if a.Turn < 0 {
 			sweep = 1
 		}
 		fmt.Fprintf(&b, "A%[1]s %[1]s 0 %[2]d %[3]d %[4]s %[5]s", milli(r), large, sweep, x, y)

@@ -32,7 +32,7 @@ func (p Path) Mirrored(x float64) Path {
 
 // Reversed returns the path walked from its end to its start.
 func (p Path) Reversed() Path {
-	back := pathOf(backwards(p.pieces()), p.Closed)
+	back := pathOf(backwards(p.Pieces()), p.Closed)
 	back.Start = p.End()
 	return back
 }

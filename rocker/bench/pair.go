@@ -36,7 +36,7 @@ func Nested(outline Path, grain, kerf float64) (Pair, error) {
 	mirror := left.Mirrored(size.X / 2).Reversed()
 	along := bestAlong(left, mirror, size, kerf)
 	right := mirror.Moved(r2.Vec{X: along})
-	up := kerf + deepest(left.pieces(), right.pieces())
+	up := kerf + deepest(left.Pieces(), right.Pieces())
 	off := r2.Vec{X: max(0, -along)}
 	return Pair{Part{"left", left.Moved(off), r2.Vec{X: 1}}, Part{"right", right.Moved(r2.Add(off, r2.Vec{Y: up})), r2.Vec{X: -1}},
 		size.X + math.Abs(along), size.Y + up}, nil
@@ -47,7 +47,7 @@ func Nested(outline Path, grain, kerf float64) (Pair, error) {
 func bestAlong(lower, upper Path, size r2.Vec, kerf float64) float64 {
 	const places = 200
 	var tops, undersides [places + 1]float64
-	low, high := lower.pieces(), upper.pieces()
+	low, high := lower.Pieces(), upper.Pieces()
 	for i := range tops {
 		x := size.X * float64(i) / places
 		tops[i], undersides[i] = math.Inf(-1), math.Inf(1)
@@ -75,7 +75,7 @@ func bestAlong(lower, upper Path, size r2.Vec, kerf float64) float64 {
 
 // deepest returns how far the upper of two outlines must be raised, over where it is, to lie
 // clear above the lower one everywhere, m.
-func deepest(lower, upper []piece) float64 {
+func deepest(lower, upper []Piece) float64 {
 	raise := math.Inf(-1)
 	for _, x := range turns(upper, lower) {
 		over, under := upright(upper, x), upright(lower, x)

@@ -75,11 +75,11 @@ func (r Rocker) Bend() (longest, tightest float64, err error) {
 			return 0, 0, &OutlineError{s.index, "strips do not bend over a corner"}
 		}
 	}
-	for _, list := range [][]piece{e.wood, e.top} {
+	for _, list := range [][]Piece{e.wood, e.top} {
 		longest = max(longest, pathOf(list, false).Length())
 		for _, s := range list {
 			if !s.straight() {
-				tightest = min(tightest, math.Abs(s.radius()))
+				tightest = min(tightest, math.Abs(s.Radius()))
 			}
 		}
 	}
