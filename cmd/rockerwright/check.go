@@ -56,7 +56,6 @@ decimal sign is a point.`,
 		help(cmd, args)
 	})
 	f := cmd.Flags()
-	f.SortFlags = false
 	f.BoolVar(&flags.all, "all", false, "every load and limit, times of a rock, assumptions, cautions")
 	f.BoolVar(&flags.json, "json", false, "the numbers for a program: SI units, degrees")
 	f.StringVar(&flags.release, "release", "", "let go from these `degrees` from rest, - forward, as in 5,15,-10")
@@ -89,19 +88,12 @@ func answerCheck(out io.Writer, args []string, flags checkFlags) error {
 	if err != nil {
 		return err
 	}
-	if flags.pictures.folder != "" {
-		if len(answers) > 1 {
-			return fmt.Errorf("--pictures draws one design at a time; name one file, and one value for each change")
-		}
-		drawn, err := draw(plots.Pictures(answers[0].report.Report), "--pictures", flags.pictures, files)
-		if err != nil {
-			return err
-		}
-		if !flags.json {
-			if err := list(out, drawn); err != nil {
-				return err
-			}
-		}
+	if flags.pictures.folder != "" && len(answers) > 1 {
+		return fmt.Errorf("--pictures draws one design at a time; name one file, and one value for each change")
+	}
+	err = flags.pictures.pictures(out, flags.json, files, func() []plots.Picture { return plots.Pictures(answers[0].report.Report) })
+	if err != nil {
+		return err
 	}
 	if flags.json {
 		err = printJSON(out, answers, degrees)

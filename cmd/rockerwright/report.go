@@ -46,7 +46,6 @@ you say --replace. The date is today's, or that of SOURCE_DATE_EPOCH.`,
 		},
 	}
 	f := cmd.Flags()
-	f.SortFlags = false
 	f.StringVarP(&flags.output, "output", "o", "", "write to this `file`")
 	f.BoolVar(&flags.replace, "replace", false, "write over a report that is there")
 	f.BoolVar(&flags.text, "text", false, "print a letter to another maker")

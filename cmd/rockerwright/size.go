@@ -59,7 +59,6 @@ FILE asks for under [target]:
 		},
 	}
 	f := cmd.Flags()
-	f.SortFlags = false
 	f.StringVar(&flags.like, "like", "", "the `file` of the piece that is liked")
 	f.BoolVar(&flags.all, "all", false, "every load, rules of the trade, assumptions")
 	f.BoolVar(&flags.text, "text", false, "as a letter to another maker")
@@ -73,14 +72,10 @@ FILE asks for under [target]:
 
 // sizeOf answers one call of size.
 func sizeOf(out io.Writer, args []string, flags sizeFlags) error {
-	_, variants, err := readDesigns(args)
+	_, file, err := readOne(args, "size takes one design at a time:")
 	if err != nil {
 		return err
 	}
-	if len(variants) > 1 {
-		return fmt.Errorf("size takes one design at a time: name one file, and one value for each change")
-	}
-	file := variants[0].file
 	if flags.write != "" {
 		if err := designName(flags.write); err != nil {
 			return err
