@@ -43,7 +43,8 @@ func (p *madePiece) measured(points []r2.Vec) string {
 	radius := r2.Norm(r2.Sub(a, b)) * r2.Norm(r2.Sub(b, c)) * r2.Norm(r2.Sub(a, c)) / (2 * math.Abs(r2.Cross(r2.Sub(b, a), r2.Sub(c, a))))
 	head, end := edge[0], edge[len(edge)-1]
 	u := p.unit()
-	return fmt.Sprintf("radius %.4f, nose %.4f, tail %.4f; nose tip %.4f, tail tip %.4f, tip to tip %.4f.", radius/u, nose/u, (length-nose)/u,
+	return fmt.Sprintf("radius %.4f, nose %.4f, tail %.4f; nose tip %.4f, tail tip %.4f, tip to tip %.4f.",
+		radius/u, nose/u, (length-nose)/u,
 		(head.Y-edge[low].Y)/u, (end.Y-edge[low].Y)/u, r2.Norm(r2.Sub(head, end))/u)
 }
 
@@ -91,7 +92,7 @@ func measuredSVG(t *testing.T, p *madePiece) string {
 	return p.cut(func(name string) cutFile { return cutSVG(t, p.forCutting(name, "millimetres", "svg")) }) + p.titled(t)
 }
 
-// measuredDXF measures the same by ezdxf.
+// measuredDXF measures the same by ezdxf; the title stands on one line with the part, or on the next.
 func measuredDXF(t *testing.T, p *madePiece) string {
 	t.Helper()
 	path := func(p *madePiece, name string) string {
@@ -111,7 +112,7 @@ func measuredDXF(t *testing.T, p *madePiece) string {
 		}
 	}
 	texts := p.shelf.dxf[path(p, "rocker")].texts
-	first := slices.IndexFunc(texts, func(text string) bool { return strings.HasPrefix(text, "Rocker") }) // and its title on one line or two
+	first := slices.IndexFunc(texts, func(text string) bool { return strings.HasPrefix(text, "Rocker") })
 	return p.cut(func(name string) cutFile { return p.shelf.dxf[path(p, name)] }) + strings.Join(texts[first:first+2], " ")
 }
 

@@ -18,7 +18,8 @@ type paper struct {
 // firstPage is what all say that begin as check does.
 var firstPage = says{
 	"title": `{title} · `, "radius": `· # {unit} rocker ·`,
-	"nose tip": `\({tail}\) and # {unit} \({nose}\)`, "tail tip": `tips # \({tail}\)`, "tip to tip": `off the floor, # {unit} tip to tip`, "falls empty": `seat falls back #`, "falls seated": `seat falls back ~ #`,
+	"nose tip": `\({tail}\) and # {unit} \({nose}\)`, "tail tip": `tips # \({tail}\)`, "tip to tip": `off the floor, # {unit} tip to tip`,
+	"falls empty": `seat falls back #`, "falls seated": `seat falls back ~ #`,
 }
 
 // fullSize is what is measured on a rocker that is drawn at full size, and on the legs.
@@ -79,7 +80,8 @@ var papers = []paper{
 	{"form", inWords("* form inside the curve (*.pdf"), false, says{"title": `curve {title} `,
 		"radius": `(?:FORM RADIUS:|arc 1:) floor edge # {unit}, form`}},
 	{"leg sheet", inWords("* legs.pdf"), false, says{"title": `{title}: legs`,
-		"front leg": `front leg, # {unit} long|foot to top of the seat #`, "rear leg": `rear leg, # {unit} long|foot to top of the seat ~ #`}},
+		"front leg": `front leg, # {unit} long|foot to top of the seat #`,
+		"rear leg":  `rear leg, # {unit} long|foot to top of the seat ~ #`}},
 	{"pattern of front legs", inWords("* front legs left and right (*.pdf"), false, says{"title": `left and right,? {title} `,
 		"front leg": `thick, # {unit} long`}},
 	{"pattern of rear legs", inWords("* rear legs left and right (*.pdf"), false, says{"title": `left and right,? {title} `,
