@@ -79,6 +79,18 @@ func (s shape) dashed(dash ...float64) shape {
 	return s
 }
 
+// round returns s led back to its first point.
+func (s shape) round() shape {
+	s.closed = true
+	return s
+}
+
+// rectangle returns one of a size from its lower left corner.
+func rectangle(stroke color.RGBA, width float64, at, size r2.Vec) shape {
+	to := r2.Add(at, size)
+	return path(stroke, width, at, r2.Vec{X: to.X, Y: at.Y}, to, r2.Vec{X: at.X, Y: to.Y}).round()
+}
+
 // words returns a text.
 func words(at r2.Vec, size float64, align align, text string) shape {
 	return shape{points: []r2.Vec{at}, text: text, size: size, align: align, fill: ink}

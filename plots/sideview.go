@@ -161,10 +161,7 @@ func frameOf(r check.Report, ghosts []ghost, paper area) frame {
 	}
 	for _, g := range ghosts {
 		at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
-		for _, p := range rockerOf(r) {
-			include(at.place(p))
-		}
-		for _, part := range partsOf(r) {
+		for _, part := range append(partsOf(r), part{points: rockerOf(r)}) {
 			for _, p := range part.points {
 				include(at.place(p))
 			}
@@ -217,9 +214,7 @@ func (f frame) ghost(r check.Report, g ghost) []group {
 		return one
 	}
 	rocker := of("rocker")
-	strip := path(g.colour, g.wide, lay(rockerOf(r))...).dashed(g.dash...)
-	strip.closed = true
-	rocker.add(strip)
+	rocker.add(path(g.colour, g.wide, lay(rockerOf(r))...).dashed(g.dash...).round())
 	body := of("piece")
 	for _, part := range partsOf(r) {
 		width := g.wide

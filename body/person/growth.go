@@ -3,6 +3,8 @@ package person
 import (
 	"math"
 	"sync"
+
+	"rockerwright/rocker/root"
 )
 
 // The oldest of the growth charts here, years, and the age from which a person is
@@ -74,16 +76,11 @@ func child(sex Sex, age, percentile float64, lying bool) (stature, mass float64)
 
 // ageOf returns the age at which the median child is so tall, from 1 to 12 years.
 func ageOf(sex Sex, stature float64) float64 {
-	low, high := 1.0, chartEnd
-	for range 40 {
-		middle := (low + high) / 2
-		if tall, _ := child(sex, middle, 50, false); tall < stature {
-			low = middle
-		} else {
-			high = middle
-		}
-	}
-	return math.Round(2*low) / 2
+	age, _ := root.Edge(func(age float64) bool { // or the end that is nearest
+		tall, _ := child(sex, age, 50, false)
+		return tall < stature
+	}, 1, chartEnd, 1e-11, 0)
+	return math.Round(2*age) / 2
 }
 
 // A knot is a value at an age.

@@ -66,25 +66,24 @@ func (s survey) deviation(sex Sex, measure string) float64 {
 // percentile returns every size at the percentile p of the survey, barefoot. No person
 // has all measures at one percentile; each by itself is what the survey says.
 func (s survey) percentile(sex Sex, p float64) Measures {
-	var m Measures
 	z := quantile(p)
-	for i, name := range surveyed {
-		if name != "" {
-			m[i] = sex.mixed(s[name].woman.at(z), s[name].man.at(z))
-		}
-	}
-	return m
+	return s.each(func(name string) float64 { return sex.mixed(s[name].woman.at(z), s[name].man.at(z)) })
 }
 
 // means returns the mean of every size, barefoot.
 func (s survey) means(sex Sex) Measures {
-	var m Measures
+	m := s.each(func(name string) float64 { return s.mean(sex, name) })
+	m[Lumbar] = hollow
+	return m
+}
+
+// each returns a number for every size that the survey has.
+func (survey) each(of func(name string) float64) (m Measures) {
 	for i, name := range surveyed {
 		if name != "" {
-			m[i] = s.mean(sex, name)
+			m[i] = of(name)
 		}
 	}
-	m[Lumbar] = hollow
 	return m
 }
 

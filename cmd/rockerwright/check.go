@@ -5,7 +5,6 @@ import (
 	"io"
 	"math"
 	"os"
-	"path/filepath"
 	"strconv"
 	"strings"
 
@@ -203,20 +202,25 @@ func sourceOf(answers []answered) string {
 // of an earlier one to the same entry.
 func commandFor(f *design.File) words.Command {
 	return func(key, value string) string {
-		line := "rockerwright check"
-		if f.Name != exampleName {
-			line += " " + shellWord(f.Name)
-		}
-		for _, typed := range f.Typed {
-			if !strings.HasPrefix(typed, key+"=") {
-				line += " " + shellWord(typed)
-			}
-		}
 		if value == "" {
-			return line + " " + key
+			return callOf("check", f, key) + " " + key
 		}
-		return line + " " + shellWord(key+"="+value)
+		return callOf("check", f, key) + " " + shellWord(key+"="+value)
 	}
+}
+
+// callOf returns the call of a command for a file and its changes, but those to a key.
+func callOf(command string, f *design.File, key string) string {
+	line := "rockerwright " + command
+	if f.Name != exampleName {
+		line += " " + shellWord(f.Name)
+	}
+	for _, typed := range f.Typed {
+		if !strings.HasPrefix(typed, key+"=") {
+			line += " " + shellWord(typed)
+		}
+	}
+	return line
 }
 
 // isTerminal reports whether bold may be used: out is a terminal, and NO_COLOR is not
@@ -225,6 +229,3 @@ func isTerminal(out io.Writer) bool {
 	f, ok := out.(*os.File)
 	return ok && os.Getenv("NO_COLOR") == "" && term.IsTerminal(int(f.Fd()))
 }
-
-// base returns the name of a file without its folder.
-func base(path string) string { return filepath.Base(path) }

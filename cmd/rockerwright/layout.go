@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"io"
 	"path/filepath"
@@ -124,10 +125,7 @@ func laid(f *design.File, asked string, options layout.Options) (layout.Layout, 
 
 // paperFor returns the paper asked for, by the call, by the design, or by its units.
 func paperFor(f *design.File, asked string) (pattern.Paper, error) {
-	name := asked
-	if name == "" {
-		name = f.Design.Shop.Paper
-	}
+	name := cmp.Or(asked, f.Design.Shop.Paper)
 	if name == "" {
 		return sheetFor(f.Design.Units), nil
 	}
@@ -139,7 +137,7 @@ func paperFor(f *design.File, asked string) (pattern.Paper, error) {
 	if asked != "" {
 		return paper, fmt.Errorf("--paper: %s", reason)
 	}
-	return paper, f.Explain(&piece.KeyError{Key: "shop.paper", Reason: reason, Example: `paper = "letter"`})
+	return paper, f.Explain(&piece.KeyError{Key: "shop.paper", Reason: reason, Give: "paper"})
 }
 
 // sheetFor returns the sheet of paper that goes with units.

@@ -10,7 +10,7 @@ import (
 
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
-	"rockerwright/rocker"
+	"rockerwright/rocker/rises"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
@@ -149,7 +149,7 @@ func findingsOf(d piece.Design, f check.Findings) findingsJSON {
 	if c := f.Curve; c != nil {
 		for _, side := range []struct {
 			name string
-			fit  *rocker.RisesFit
+			fit  *rises.Fit
 		}{{"drawn", c.Drawn}, {"left", c.Left}, {"right", c.Right}} {
 			if side.fit != nil {
 				j.Rockers = append(j.Rockers, rockerOf(side.name, side.fit))
@@ -162,7 +162,7 @@ func findingsOf(d piece.Design, f check.Findings) findingsJSON {
 	return j
 }
 
-func rockerOf(side string, f *rocker.RisesFit) rockerJSON {
+func rockerOf(side string, f *rises.Fit) rockerJSON {
 	j := rockerJSON{Side: side, Explains: f.Explains}
 	for _, a := range f.Arcs {
 		j.Arcs = append(j.Arcs, arcJSON{number(a.Radius), number(a.Uncertain), number(a.From), number(a.To)})

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"path/filepath"
 	"strconv"
 	"strings"
 	"time"
@@ -73,7 +74,7 @@ func reportOn(out io.Writer, args []string, flags reportFlags) error {
 	var columns [2]words.Column
 	for i, v := range variants {
 		kept := v.file.Clone()
-		kept.Name = base(kept.Name) // a page that is kept says nothing of the folders here
+		kept.Name = filepath.Base(kept.Name) // a page that is kept says nothing of the folders here
 		making := words.Making{Source: kept.Name, Command: commandFor(kept), Date: date, Version: version}
 		if subjects[i], err = report.About(v.file, making); err != nil {
 			return err
@@ -153,7 +154,7 @@ func writeReport(out io.Writer, designs []string, variants []variant, flags repo
 func reportName(variants []variant) string {
 	var names []string
 	for _, v := range variants {
-		name := strings.TrimSuffix(base(v.file.Name), ".toml")
+		name := strings.TrimSuffix(filepath.Base(v.file.Name), ".toml")
 		if v.file.Name == exampleName {
 			name = "chair"
 		}

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -131,8 +132,7 @@ func sizeLike(out io.Writer, file *design.File, flags sizeFlags) error {
 // readLiked reads the file of the piece that is liked.
 func readLiked(path string) (*design.File, error) {
 	if path == exampleName {
-		text, _ := design.Start("chair")
-		return design.Parse(exampleName, text)
+		return builtIn()
 	}
 	return design.Read(path)
 }
@@ -140,10 +140,8 @@ func readLiked(path string) (*design.File, error) {
 // wayNamed returns what is kept by its name on the command line.
 func wayNamed(name string) (size.Way, error) {
 	names := []string{"time", "steadiness", "proportion", "radius"}
-	for i, n := range names {
-		if n == name {
-			return size.Ways[i], nil
-		}
+	if i := slices.Index(names, name); i >= 0 {
+		return size.Ways[i], nil
 	}
 	return 0, fmt.Errorf("--keep is one of %s; %q is none", strings.Join(names, ", "), name)
 }
@@ -171,13 +169,7 @@ func save(out io.Writer, file *design.File, d piece.Design, path string) error {
 
 // sizeLine returns the call for a file, its changes, and more words.
 func sizeLine(file *design.File, more ...string) string {
-	line := "rockerwright size"
-	if file.Name != exampleName {
-		line += " " + shellWord(file.Name)
-	}
-	for _, typed := range file.Typed {
-		line += " " + shellWord(typed)
-	}
+	line := callOf("size", file, "")
 	for _, word := range more {
 		line += " " + shellWord(word)
 	}

@@ -139,8 +139,13 @@ func (y *yard) titleBlock(d Drawing, units quantity.System) {
 			}
 		}
 	}
-	box, half := bounds(y.list), y.blockHalf(ways[0])
-	y.block(ways[0], rect{middle: r2.Vec{X: (box.Min.X + box.Max.X) / 2, Y: box.Min.Y - half.Y - 8e-3}, half: half})
+	y.under(ways[0])
+}
+
+// under writes a block under everything.
+func (y *yard) under(rows []row) {
+	box, half := bounds(y.list), y.blockHalf(rows)
+	y.block(rows, rect{middle: r2.Vec{X: (box.Min.X + box.Max.X) / 2, Y: box.Min.Y - half.Y - 8e-3}, half: half})
 }
 
 // A spot is a place where something could stand.

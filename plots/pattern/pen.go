@@ -63,9 +63,12 @@ func (p *pen) page(width, height float64) {
 }
 
 // number writes a length of m in points.
-func number(x float64) string {
-	text := strings.TrimRight(strings.TrimRight(strconv.FormatFloat(x*points, 'f', 4, 64), "0"), ".")
-	if text == "-0" || text == "" {
+func number(x float64) string { return short(x * points) }
+
+// short writes a number to a ten-thousandth.
+func short(x float64) string {
+	text := strings.TrimRight(strings.TrimRight(strconv.FormatFloat(x, 'f', 4, 64), "0"), ".")
+	if text == "-0" {
 		return "0"
 	}
 	return text
@@ -107,11 +110,11 @@ func (p *pen) draw(s shape, look style, place placing) {
 		var b strings.Builder
 		b.WriteString(pair(place(s.path.Start)) + " m")
 		for _, a := range drawn(s.path) {
-			if a.turn == 0 {
-				b.WriteString(" " + pair(place(a.to)) + " l")
+			if a.Turn == 0 {
+				b.WriteString(" " + pair(place(a.To)) + " l")
 				continue
 			}
-			for _, c := range a.cubics() {
+			for _, c := range cubics(a) {
 				b.WriteString(" " + pair(place(c[0])) + " " + pair(place(c[1])) + " " + pair(place(c[2])) + " c")
 			}
 		}

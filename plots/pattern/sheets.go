@@ -58,14 +58,7 @@ func (s *sheets) sheet(row, col int) {
 
 // onPage returns a shape at its place on a page.
 func onPage(s shape, place placing) shape {
-	s.at = place(s.at)
-	if len(s.path.Strokes) > 0 {
-		s.path = turned(s.path, 0)
-		s.path.Start = place(s.path.Start)
-		for i := range s.path.Strokes {
-			s.path.Strokes[i].To = place(s.path.Strokes[i].To)
-		}
-	}
+	s.at, s.path = place(s.at), s.path.Placed(place)
 	return s
 }
 

@@ -98,7 +98,7 @@ func (d *Design) Choice(key string) (Choice, func(word string) error, error) {
 		}
 		return c, func(word string) error {
 			if c.Words != nil && !slices.Contains(c.Words, word) {
-				return &KeyError{Key: key, Reason: fmt.Sprintf("%q is not one of: %s", quantity.Shown(word, 40), strings.Join(c.Words, ", ")), Example: fmt.Sprintf("%s = %q", lastOf(key), c.Words[0])}
+				return &KeyError{Key: key, Reason: fmt.Sprintf("%q is not one of: %s", quantity.Shown(word, 40), strings.Join(c.Words, ", ")), Give: lastOf(key), Word: c.Words[0]}
 			}
 			c.set(d, n, word)
 			return nil
@@ -126,11 +126,11 @@ func (d *Design) general(key string) (general string, n int, err error) {
 		if err != nil {
 			count, tail = 1, rest
 			if list.have > 1 {
-				return "", 0, &KeyError{Key: key, Reason: fmt.Sprintf("there are %d entries [[%s]]: say which, counting from 1", list.have, list.name), Example: fmt.Sprintf("%s.1.%s", list.name, rest)}
+				return "", 0, &KeyError{Key: key, Reason: fmt.Sprintf("there are %d entries of %s: say which, counting from 1", list.have, list.name), Give: list.name + ".1." + rest}
 			}
 		}
 		if count < 1 || count > list.have {
-			return "", 0, &KeyError{Key: key, Reason: fmt.Sprintf("the design has %d entries [[%s]]", list.have, list.name)}
+			return "", 0, &KeyError{Key: key, Reason: fmt.Sprintf("the design has %d entries of %s", list.have, list.name)}
 		}
 		return strings.TrimSuffix(list.name+".N."+tail, "."), count - 1, nil
 	}

@@ -219,10 +219,9 @@ func (f *File) at(p locate.Position, key string, err error) error {
 	if err == nil {
 		return nil
 	}
-	message := err.Error()
 	var wrong *piece.KeyError
-	if !errors.As(err, &wrong) {
-		message = quantity.Shown(key, shownName) + ": " + message
+	if errors.As(err, &wrong) {
+		return f.wrong(p, wrong.Key+": "+f.told(wrong))
 	}
-	return f.wrong(p, message)
+	return f.wrong(p, quantity.Shown(key, shownName)+": "+err.Error())
 }

@@ -12,7 +12,7 @@ import (
 // custom returns what a rule of the trade says, with the height that it means.
 func (v voice) custom(r size.Rule) string {
 	height := v.with(r.Height, quantity.Length)
-	switch r.Custom {
+	switch r.Name {
 	case size.PiSeat:
 		return "3.14 times the seat's height, front edge as drawn: " + height
 	case size.PiLeg:
@@ -33,8 +33,8 @@ func (v voice) custom(r size.Rule) string {
 func (v voice) rulesInBrief(l size.Likeness) []Line {
 	var pi []string
 	for _, r := range l.Rules {
-		names := map[size.Custom]string{size.PiSeat: "the seat", size.PiLeg: "a leg", size.PiNavel: "the navel"}
-		if name, is := names[r.Custom]; is {
+		names := map[size.RuleName]string{size.PiSeat: "the seat", size.PiLeg: "a leg", size.PiNavel: "the navel"}
+		if name, is := names[r.Name]; is {
 			pi = append(pi, fmt.Sprintf("%s %s", name, v.shop(r.Radius, quantity.Length)))
 		}
 	}

@@ -133,9 +133,9 @@ func (v voice) whatIfTable(t size.Table, must, loose []size.Row, most int) *Tabl
 // whatIfRow returns one row: what is changed, by how much, and what that does.
 func (v voice) whatIfRow(r size.Row) Row {
 	name := r.Key
-	if r.Deed != size.ChangeMeasure {
+	if r.Alteration != size.ChangeMeasure {
 		name = v.inKind(r.Label)
-		if r.Deed == size.Worn {
+		if r.Alteration == size.Worn {
 			name += " over " + v.with(size.WornOver, quantity.Length)
 		}
 	}
