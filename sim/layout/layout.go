@@ -25,7 +25,6 @@ type Layout struct {
 	Sweeps    []bench.Sweep   // places from the square corner
 	Made      piece.Made
 	MadeTaken bool // it was not said; strips are taken where they bend
-	Usual     bool // depth or width of the rocker were not drawn, and are the usual ones
 
 	Board     *Board // nil where the rockers are not sawn
 	Strips    *Strips
@@ -73,7 +72,6 @@ func (l *Layout) rocker() error {
 	k := l.Design.Rocker
 	l.Rocker = k.OnBench(l.Report.Edge)
 	l.Rocker.Nose, l.Rocker.Tail = l.end(k.NoseEnd), l.end(k.TailEnd)
-	l.Usual = k.Depth == 0 || k.Width == 0
 	if l.Made = k.Made; l.Made == piece.NotSaid {
 		l.Made, l.MadeTaken = piece.Laminated, true
 		if k.Top == piece.Straight {
