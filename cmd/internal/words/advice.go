@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"rockerwright/sim/check"
-	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/trial"
 )
@@ -37,32 +36,25 @@ func (v voice) advice(a *trial.Answer, command Command, remarks remarks) []Line 
 	}
 	for _, f := range of(a, trial.WorthALook) {
 		if remarks == everyRemark {
-			lines = append(lines, Line{Text: fmt.Sprintf("Worth a look: %s keeps %s before going %s.", plain(short(f.Load.Name)), v.degrees(f.Got), v.forwards())})
+			lines = append(lines, Line{Text: fmt.Sprintf("Worth a look: %s keeps %s before going %s.", plain(short(f.Load.Name)), v.degrees(f.Got), v.Forward)})
 		}
 	}
 	lines = append(lines, v.warnings(a)...)
 	lines = append(lines, v.untimed(r)...)
 	lines = append(lines, v.unfits(a)...)
 	if s := r.Spread; s.Estimated && remarks == everyRemark {
-		lines = append(lines, Line{Text: fmt.Sprintf("Estimated, not given: how the %s's %s is spread (moves rests %s).", v.piece(), v.with(r.Design.Piece.Mass, quantity.Mass), v.degrees(max(s.EmptyRest, s.Rest)))})
+		lines = append(lines, Line{Text: fmt.Sprintf("Estimated, not given: how the %s's %s is spread (moves rests %s).", v.piece, v.with(r.Design.Piece.Mass, quantity.Mass), v.degrees(max(s.EmptyRest, s.Rest)))})
 	}
-	return append(lines, v.disclaimer())
+	return append(lines, v.foot())
 }
 
 // cause says what limits the worst of the limits.
 func (v voice) cause(c check.Cause) string {
-	nose, tail := v.tips()
 	switch c {
 	case check.TailLength:
-		if v.sideways() {
-			return "the length of the rocker on the left"
-		}
-		return "the length of the " + tail
+		return v.tailLength
 	case check.NoseLength:
-		if v.sideways() {
-			return "the length of the rocker on the right"
-		}
-		return "the length of the " + nose
+		return v.noseLength
 	case check.CurveItself:
 		return "the curve itself (its radius, against the height of the weight)"
 	case check.RestsTilted:
@@ -92,21 +84,9 @@ func (v voice) try(r *check.Report, command Command) Line {
 
 // gained says what the tried change does to the worst limit and to the tape.
 func (v voice) gained(t *check.Try) string {
-	_, tail := v.tips()
 	if t.Limit.Name == "rest" {
-		return fmt.Sprintf(" (%s tip %s off the floor)", tail, v.with(t.Tape.TailTip, quantity.Length))
+		return fmt.Sprintf(" (%s tip %s off the floor)", v.tail, v.with(t.Tape.TailTip, quantity.Length))
 	}
 	return fmt.Sprintf(" (%s: %s becomes %s; %s tip %s off the floor)", plain(short(t.Limit.Load)),
-		v.shop(t.Limit.Got, t.Limit.Kind), v.with(t.Got, t.Limit.Kind), tail, v.with(t.Tape.TailTip, quantity.Length))
-}
-
-// disclaimer is the last line of every first page.
-func (v voice) disclaimer() Line {
-	switch v.kind {
-	case piece.Cradle:
-		return Line{Text: "A calculation for your judgement, no certificate. Look at 5 and 10 degrees of tilt; fit a lock and stops by the current local standard; never leave an infant in an unlocked cradle."}
-	case piece.Horse:
-		return Line{Text: "A calculation for your judgement, no certificate. Keep feet and toes clear of the bows; young children ride only with an adult beside them."}
-	}
-	return Line{Text: "A calculation for your judgement, no certificate. Clamp and sit before glue."}
+		v.shop(t.Limit.Got, t.Limit.Kind), v.with(t.Got, t.Limit.Kind), v.tail, v.with(t.Tape.TailTip, quantity.Length))
 }

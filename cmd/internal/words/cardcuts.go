@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"rockerwright/sim/layout"
-	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
 
@@ -42,12 +41,8 @@ func CutSheet(l layout.Layout, source string) Sheet {
 		text += " Name a wood for the mass of a part."
 	}
 	unit := map[quantity.System]string{quantity.Inch: "inches", quantity.Metric: "millimetres"}[v.units]
-	legs := ", legs to the top of the seat"
-	if v.kind == piece.Cradle {
-		legs = ""
-	}
 	lines := []Line{{Text: text}, {Text: "Length, width and thickness in " + unit + ", the grain along the length, which is that of the longest edge; " +
-		"round, shaped and tapered parts as the square they come out of" + legs + ". Only what is drawn is listed."}}
+		"round, shaped and tapered parts as the square they come out of" + string(v.legs) + ". Only what is drawn is listed."}}
 	for _, c := range l.Cuts {
 		if remark := CutRemark(l, c); remark != "" {
 			lines = append(lines, Line{Text: upperFirst(plain(short(c.Part))) + ": " + remark + ".", Bad: c.Wider || c.Thicker})

@@ -56,7 +56,6 @@ func (v voice) bears(s layout.Strips) string {
 // boardBlock returns the board of a sawn rocker.
 func (v voice) boardBlock(l layout.Layout) Block {
 	b := l.Board
-	nose, tail := v.tips()
 	lines := []Line{
 		{Text: fmt.Sprintf("Blank %s by %s by %s thick, the grain along it. Two spooned the same way round: a board %s wide, the second shifted by %s across. "+
 			"Left and its mirror image in one board, room for a cutter of %s and %s of wood between them: %s by %s.",
@@ -64,7 +63,7 @@ func (v voice) boardBlock(l layout.Layout) Block {
 			v.with(l.Shop.Cutter, quantity.Length), v.with(l.Shop.Web, quantity.Length),
 			v.with(b.Pair.Length, quantity.Length), v.with(b.Pair.Width, quantity.Length))},
 		{Text: fmt.Sprintf("The grain runs out at %s (%s) and %s (%s); thinnest across the grain %s.",
-			v.with(b.NoseGrain, quantity.Angle), nose, v.with(b.TailGrain, quantity.Angle), tail, v.with(b.Thinnest.Thick, quantity.Length))},
+			v.with(b.NoseGrain, quantity.Angle), v.nose, v.with(b.TailGrain, quantity.Angle), v.tail, v.with(b.Thinnest.Thick, quantity.Length))},
 	}
 	if stock := l.Shop.StockWidth; stock > 0 && stock < b.Width {
 		lines = append(lines, Line{Text: fmt.Sprintf("Your boards are %s wide: glue one on, or laminate it.", v.with(stock, quantity.Length)), Bad: true})

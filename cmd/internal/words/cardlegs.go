@@ -60,15 +60,14 @@ func onBlock(g layout.Leg) bool { return g.Block != nil }
 
 // blockRows adds the heights of the corners of the blocks.
 func (v voice) blockRows(add func(label string, get func(layout.Leg) float64)) {
-	nose, tail := v.tips()
 	for _, row := range []struct {
 		label string
 		get   func(b bench.Block) float64
 	}{
-		{nose + " inner", func(b bench.Block) float64 { return b.NoseInner }},
-		{nose + " outer", func(b bench.Block) float64 { return b.NoseOuter }},
-		{tail + " inner", func(b bench.Block) float64 { return b.TailInner }},
-		{tail + " outer", func(b bench.Block) float64 { return b.TailOuter }},
+		{v.nose + " inner", func(b bench.Block) float64 { return b.NoseInner }},
+		{v.nose + " outer", func(b bench.Block) float64 { return b.NoseOuter }},
+		{v.tail + " inner", func(b bench.Block) float64 { return b.TailInner }},
+		{v.tail + " outer", func(b bench.Block) float64 { return b.TailOuter }},
 	} {
 		add("  height of its block, "+row.label+" corner", func(g layout.Leg) float64 {
 			if g.Block == nil {

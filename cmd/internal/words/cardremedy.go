@@ -40,7 +40,7 @@ func (v voice) remedyBlock(l layout.Layout) Block {
 func (v voice) fallen(x float64) string {
 	text := v.with(math.Abs(x), quantity.Angle)
 	if x < 0 && v.shop(-x, quantity.Angle) != "0" {
-		return text + " " + v.forwards()
+		return text + " " + v.Forward
 	}
 	return text
 }

@@ -25,7 +25,7 @@ func StationSheet(l layout.Layout, source string) Sheet {
 		t.Rows = append(t.Rows, Row{Cells: append(append(left, right...), "")})
 	}
 	text := "All in " + map[quantity.System]string{quantity.Inch: "inches", quantity.Metric: "millimetres"}[v.units] +
-		": how far " + v.fromLow() + ", and the heights there. Over the straight line from tip to tip the low point stands square to it; below zero is under it. " +
+		": how far " + v.fromLow + ", and the heights there. Over the straight line from tip to tip the low point stands square to it; below zero is under it. " +
 		"A corner is where the wood of an end stops, in a row of its own; a dash, where an edge has ended before."
 	return Sheet{Title: v.benchTitle(l, "stations"), Source: source, Blocks: []Block{{Table: t}, {Lines: []Line{{Text: text}}}, v.routerBlock(l), v.takenBlock(l)}}
 }
@@ -61,11 +61,10 @@ func (v voice) station(stations []bench.Station, i int, sole bool) []string {
 		return make([]string, 3+map[bool]int{true: 1}[sole])
 	}
 	s := stations[i]
-	nose, tail := v.tips()
 	label := v.shop(s.At, quantity.Length)
 	if s.Ends != bench.Passing {
 		names := map[bench.Ending]string{bench.Tip: " tip, ", bench.WoodCorner: " lower corner, ", bench.TopCorner: " top corner, "}
-		label = pick(s.Nose, nose, tail) + names[s.Ends] + label
+		label = pick(s.Nose, v.nose, v.tail) + names[s.Ends] + label
 	}
 	height := func(x, y float64) string {
 		if math.Abs(x-s.At) > 1e-9 { // it ends elsewhere

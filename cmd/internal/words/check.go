@@ -74,7 +74,7 @@ func (v voice) title(d piece.Design) string {
 // name returns what a heading calls a design.
 func (v voice) name(d piece.Design) string {
 	if d.Title == "" {
-		return "Untitled " + v.piece()
+		return "Untitled " + v.piece
 	}
 	return short(d.Title)
 }
@@ -100,8 +100,7 @@ func short(name string) string {
 
 // tape says what can be tested with a tape on the drawing.
 func (v voice) tape(r check.Report) Line {
-	nose, tail := v.tips()
 	return Line{Label: "Rocker", Text: fmt.Sprintf(
 		"tips %s (%s) and %s (%s) off the floor, %s tip to tip. If your drawing says otherwise, stop here.",
-		v.shop(r.Tape.TailTip, quantity.Length), tail, v.with(r.Tape.NoseTip, quantity.Length), nose, v.with(r.Tape.TipToTip, quantity.Length))}
+		v.shop(r.Tape.TailTip, quantity.Length), v.tail, v.with(r.Tape.NoseTip, quantity.Length), v.nose, v.with(r.Tape.TipToTip, quantity.Length))}
 }

@@ -70,10 +70,9 @@ func headsOf(columns []Column, room int) (first, second []string) {
 func (v voice) columnNotes(r check.Balanced) []Line {
 	text := "Read for the piece alone."
 	if seated, leaning := r.Seated(), r.Leaning(); seated != nil && !seated.Empty {
-		_, column := v.rider()
-		text = fmt.Sprintf("%s is %s; going %s is read for %s. For the rest of each, check it alone.", upperFirst(column), plain(short(seated.Name)), v.backwards(), plain(short(leaning.Name)))
+		text = fmt.Sprintf("%s is %s; going %s is read for %s. For the rest of each, check it alone.", upperFirst(v.seated), plain(short(seated.Name)), v.Back, plain(short(leaning.Name)))
 	}
-	return []Line{{Text: text}, v.disclaimer()}
+	return []Line{{Text: text}, v.foot()}
 }
 
 func some(texts []string) bool {

@@ -49,8 +49,7 @@ func (v voice) evenTable(one size.Proposal, others []size.Proposal) Block {
 		}
 		add(name, p)
 	}
-	who, _ := v.rider()
-	lines := []Line{{Text: fmt.Sprintf("On one arc a larger rock takes longer or shorter than a small one. On the even-time edge it takes the same, for %s and for nobody else; with the arcs that a maker can swing, nearly. It is read for %s, tilted and let go.", who, who)}}
+	lines := []Line{{Text: fmt.Sprintf("On one arc a larger rock takes longer or shorter than a small one. On the even-time edge it takes the same, for %s and for nobody else; with the arcs that a maker can swing, nearly. It is read for %s, tilted and let go.", v.rider, v.rider)}}
 	return Block{Title: "Large rocks and small ones", Lines: lines, Table: t, All: true}
 }
 

@@ -64,9 +64,8 @@ func (g *grid) length() string { return quantity.Unit(quantity.Length, g.v.units
 
 // tips adds what can be tested with a tape.
 func (g *grid) tips() {
-	nose, tail := g.v.tips()
-	g.row(tail+" tip up", g.length(), func(r *check.Balanced) string { return g.v.shop(r.Tape.TailTip, quantity.Length) })
-	g.row(nose+" tip up", g.length(), func(r *check.Balanced) string { return g.v.shop(r.Tape.NoseTip, quantity.Length) })
+	g.row(g.v.tail+" tip up", g.length(), func(r *check.Balanced) string { return g.v.shop(r.Tape.TailTip, quantity.Length) })
+	g.row(g.v.nose+" tip up", g.length(), func(r *check.Balanced) string { return g.v.shop(r.Tape.NoseTip, quantity.Length) })
 	g.row("tip to tip", g.length(), func(r *check.Balanced) string { return g.v.shop(r.Tape.TipToTip, quantity.Length) })
 }
 
@@ -75,7 +74,7 @@ func (g *grid) feel() {
 	v := g.v
 	g.rests()
 	g.rocks()
-	g.row("before going "+v.forwards(), "deg", g.of((*check.Balanced).Seated, func(l *check.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
+	g.row("before going "+v.Forward, "deg", g.of((*check.Balanced).Seated, func(l *check.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
 	g.row("  weight must lift", g.length(), g.of((*check.Balanced).Seated, func(l *check.Load) string { return v.shop(l.Balance.Forward.Lift, quantity.Length) }))
 	g.holds()
 }
@@ -85,7 +84,7 @@ func (g *grid) rocks() {
 	v := g.v
 	g.row("one rock", "s", g.of((*check.Balanced).Seated, func(l *check.Load) string { return fmt.Sprintf("%.2f", l.Balance.Period) }))
 	g.row("push for one degree", quantity.Unit(quantity.Force, v.units), g.of((*check.Balanced).Seated, v.effort))
-	g.row("before going "+v.backwards(), "deg", g.of((*check.Balanced).Leaning, func(l *check.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
+	g.row("before going "+v.Back, "deg", g.of((*check.Balanced).Leaning, func(l *check.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
 	g.row("  weight must lift", g.length(), g.of((*check.Balanced).Leaning, func(l *check.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
 }
 
@@ -114,8 +113,7 @@ func (g *grid) rests() {
 	}
 	empty := func(r *check.Balanced) *check.Load { return &r.Loads[0] }
 	g.row(rests+", empty", "deg", g.of(empty, tilt))
-	_, column := v.rider()
-	g.row(rests+", "+column, "deg", g.of((*check.Balanced).Seated, tilt))
+	g.row(rests+", "+v.seated, "deg", g.of((*check.Balanced).Seated, tilt))
 }
 
 // wanted puts a column in front that says what is wanted of each row.

@@ -16,7 +16,7 @@ func Letter(a trial.Answer, rocking *trial.Rocking, m Making) Sheet {
 	s.Blocks = []Block{
 		{Lines: []Line{{Text: "To another maker,"}}},
 		{Lines: []Line{
-			{Text: fmt.Sprintf("here is a %s on rockers that I have worked out with rockerwright %s%s. All of it is calculated from measures; nothing was tested.", v.piece(), m.Version, v.changedIn(m.Changes))},
+			{Text: fmt.Sprintf("here is a %s on rockers that I have worked out with rockerwright %s%s. All of it is calculated from measures; nothing was tested.", v.piece, m.Version, v.changedIn(m.Changes))},
 			{Text: "I checked " + v.checked(r)}}},
 		{Lines: append([]Line{{Text: "How it came out:"}}, v.verdict(&a)...)},
 		{Lines: []Line{v.tape(r)}},
@@ -53,7 +53,7 @@ func (v voice) lessons(a *trial.Answer) []Line {
 	lines = append(lines, v.warnings(a)...)
 	lines = append(lines, v.untimed(r)...)
 	lines = append(lines, v.unfits(a)...)
-	return append(lines, v.disclaimer())
+	return append(lines, v.foot())
 }
 
 // lookedAt says what else was looked at: of a cradle its tilts, of a horse its slope, and

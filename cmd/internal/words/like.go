@@ -22,7 +22,7 @@ func Like(l size.Likeness, source string, changes []string, take string) Sheet {
 	if take != "" {
 		last = append(last, Line{Text: "To save one under a new name:", Type: take})
 	}
-	s.Blocks = append(s.Blocks, Block{Lines: append(last, v.disclaimer())})
+	s.Blocks = append(s.Blocks, Block{Lines: append(last, v.foot())})
 	s = s.fitted(1, []string{"tip to tip", "  weight must lift", "back leans, seated", "behind the low point"}, table)
 	s.Blocks = append(s.Blocks, v.likeMargins(l), v.ruleTable(l), v.likeAssumptions(l))
 	return s
@@ -32,7 +32,7 @@ func Like(l size.Likeness, source string, changes []string, take string) Sheet {
 func (v voice) called(d piece.Design) string {
 	name := d.Title
 	if name == "" {
-		name = "untitled " + v.piece()
+		name = "untitled " + v.piece
 	}
 	return cutTo(plain(name), 26)
 }
@@ -100,9 +100,8 @@ func (v voice) rockerRows(g *grid) {
 			g.row("  along the curve", g.length(), func(r *check.Balanced) string { return v.shopOr(nthArc(r.Design.Rocker, n).Length) })
 		}
 	}
-	nose, tail := v.tips()
-	g.row(nose+" along the curve", g.length(), func(r *check.Balanced) string { n, _ := r.Edge.Reach(); return v.shop(n, quantity.Length) })
-	g.row(tail+" along the curve", g.length(), func(r *check.Balanced) string { _, t := r.Edge.Reach(); return v.shop(t, quantity.Length) })
+	g.row(v.nose+" along the curve", g.length(), func(r *check.Balanced) string { n, _ := r.Edge.Reach(); return v.shop(n, quantity.Length) })
+	g.row(v.tail+" along the curve", g.length(), func(r *check.Balanced) string { _, t := r.Edge.Reach(); return v.shop(t, quantity.Length) })
 	if g.columns[0].Report.Design.Seat.Front > 0 {
 		g.row("behind the low point", g.length(), func(r *check.Balanced) string { return v.shop(r.Design.Seat.Behind, quantity.Length) })
 	}
@@ -179,9 +178,9 @@ func (v voice) likeMargins(l size.Likeness) Block {
 	for i := range l.Wanted.Loads {
 		choose := func(r *check.Balanced) *check.Load { return &r.Loads[min(i, len(r.Loads)-1)] }
 		g.table.Rows = append(g.table.Rows, Row{Cells: []string{l.Wanted.Loads[i].Name}})
-		g.row("  "+v.backwards(), "deg", g.of(choose, func(l *check.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
+		g.row("  "+v.Back, "deg", g.of(choose, func(l *check.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
 		g.row("    lift", length, g.of(choose, func(l *check.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
-		g.row("  "+v.forwards(), "deg", g.of(choose, func(l *check.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
+		g.row("  "+v.Forward, "deg", g.of(choose, func(l *check.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
 		g.row("    lift", length, g.of(choose, func(l *check.Load) string { return v.shop(l.Balance.Forward.Lift, quantity.Length) }))
 	}
 	return Block{Title: "Before going over, every load", Table: g.table, All: true}

@@ -51,5 +51,5 @@ func NoRadius(k size.Kept) string {
 // Sides returns what the sides to which a piece rocks are called, that of + first.
 func Sides(d piece.Design) [2]string {
 	v := voiceOf(d)
-	return [2]string{v.backwards(), v.forwards()}
+	return [2]string{v.Back, v.Forward}
 }

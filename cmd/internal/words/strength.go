@@ -42,13 +42,12 @@ func (v voice) bends(r check.Report) []Block {
 	if len(r.Bending) == 0 {
 		return nil
 	}
-	nose, tail := v.tips()
 	t := &Table{Head: []string{"Standing on", "floor pushes", "laminated or bent", "sawn from a board"}}
 	var worst []string
 	for _, b := range r.Bending {
-		name := nose
+		name := v.nose
 		if b.Tail {
-			name = tail
+			name = v.tail
 		}
 		t.Rows = append(t.Rows, Row{
 			Cells: []string{"the " + name + " tip", v.with(b.Force, quantity.Force), ofStrength(b.Along), ofStrength(b.Across)},
