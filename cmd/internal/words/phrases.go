@@ -15,7 +15,8 @@ type phrases struct {
 
 	shortForward, shortBack   string // the ways, over a column
 	overForward, overBack     string // behind "goes over"
-	angleForward, angleBack   maybe  // behind an angle in a table
+	angleForward              string // behind an angle in a table
+	angleBack                 maybe  // where a table does not say back anyhow
 	nose, tail                string // the ends of a rocker, before "tip"
 	noseEnd, tailEnd          string // the ends by themselves
 	noseLength, tailLength    string // what limits it on these ways

@@ -52,7 +52,7 @@ func (v voice) towards(x float64) string {
 	case math.IsNaN(x) || text == "0":
 		return text
 	case x < 0:
-		return text + string(v.angleForward)
+		return text + v.angleForward
 	}
 	return text + string(v.angleBack)
 }
