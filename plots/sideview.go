@@ -75,11 +75,7 @@ func ghostsOf(r check.Report) []ghost {
 		return "tilts " + sided(l.Balance.Rest.Tilt, r.Design)
 	}
 	if edge.Upright() && edge.Balance.Back.Exists() {
-		over := "back"
-		if r.Design.Kind == piece.Cradle {
-			over = "over"
-		}
-		ghosts = append(ghosts, ghost{"edge", "at the edge of going " + over, cut(told(edge, seated), 20) + ", " + degreesOf(edge.Balance.Back.Tip, units), edge, edge.Balance.Back.Tip, rgb(213, 94, 0), []float64{1.6, 1.2}, 0.35, false})
+		ghosts = append(ghosts, ghost{"edge", "at the edge of going " + r.Design.Ways().Over, cut(told(edge, seated), 20) + ", " + degreesOf(edge.Balance.Back.Tip, units), edge, edge.Balance.Back.Tip, rgb(213, 94, 0), []float64{1.6, 1.2}, 0.35, false})
 	}
 	if empty.Upright() {
 		ghosts = append(ghosts, ghost{"empty", "empty", at(empty), empty, empty.Balance.Rest.Tilt, rgb(140, 140, 140), nil, 0.35, false})
@@ -107,18 +103,13 @@ func told(l, beside *check.Load) string {
 // sided returns an angle with its side.
 func sided(x float64, d piece.Design) string {
 	text := degreesOf(math.Abs(x), d.Units)
-	sideways := d.Kind == piece.Cradle && d.Rocks == piece.Side
 	switch {
 	case text == degreesOf(0, d.Units):
 		return text
-	case sideways && x < 0:
-		return text + " right"
-	case sideways:
-		return text + " left"
 	case x < 0:
-		return text + " forward"
+		return text + " " + d.Ways().Ahead
 	}
-	return text + " back"
+	return text + " " + d.Ways().Behind
 }
 
 // sideScene lays out the side view.

@@ -17,7 +17,7 @@ import (
 func TimeOfARock(r check.Report) Picture {
 	c := chart{
 		title: cut(r.Design.Title, 60) + ": time of one rock",
-		x:     "let go from, degrees from its own rest, + " + backOf(r.Design) + " (dot: small rock)",
+		x:     "let go from, degrees from its own rest, + " + r.Design.Ways().Back + " (dot: small rock)",
 		y:     "there and back, seconds",
 	}
 	c.low, c.high = plotter.XY{X: -1}, plotter.XY{X: 1, Y: 1}

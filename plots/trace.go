@@ -65,7 +65,7 @@ func (c chart) picture(name, alt string) Picture {
 
 func tiltInTime(r trial.Rocking) Picture {
 	alt := fmt.Sprintf("Tilt of %s in time; it ends at %s: %v.", cut(r.Load.Name, 60), degreesOf(r.Trace.Last.Tilt, r.Report.Design.Units), r.Trace.End)
-	c := inTime(r, "tilt (ring: knock; dot: end)", "tilt from as drawn, degrees, + "+backOf(r.Report.Design), []string{"tilt"}, func(l motion.Look, _ int) float64 { return inDegrees(l.Tilt) })
+	c := inTime(r, "tilt (ring: knock; dot: end)", "tilt from as drawn, degrees, + "+r.Report.Design.Ways().Back, []string{"tilt"}, func(l motion.Look, _ int) float64 { return inDegrees(l.Tilt) })
 	if len(c.curves) > 0 {
 		for _, e := range r.Trace.Events {
 			if e.Kind == motion.Knock && e.Time <= c.high.X {
