@@ -7,6 +7,7 @@ import (
 	"math"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 )
@@ -25,15 +26,25 @@ func (p *madePiece) filled(words string) string {
 	return "(?i)" + words
 }
 
-// said reads what a command prints of the design; a flag that stands last without its value is given the design.
-func said(name string, flags ...string) func(t *testing.T, p *madePiece) string {
+// said reads what a command prints of the design; FILE is the design once more.
+func said(name string, more ...string) func(t *testing.T, p *madePiece) string {
 	return func(t *testing.T, p *madePiece) string {
 		t.Helper()
-		if len(flags) > 0 && flags[len(flags)-1] == "--like" {
-			return p.run(t, name, append(flags[:len(flags):len(flags)], p.file())...)
+		args := slices.Clone(more)
+		if i := slices.Index(args, "FILE"); i >= 0 {
+			args[i] = p.file()
 		}
-		return p.run(t, name, flags...)
+		return p.run(t, name, args...)
 	}
+}
+
+// inClass reads the class sheet of the design beside itself, without the files that follow.
+func inClass(t *testing.T, p *madePiece) string {
+	t.Helper()
+	sheet := filepath.Join(t.TempDir(), "x.html")
+	p.run(t, "report", p.file(), "-o", sheet)
+	text, _, _ := strings.Cut(wordsOf(read(t, sheet)), "The design file of")
+	return text
 }
 
 // inJSON reads title and falls out of check's numbers for a program; as it is put together the seat falls by so much

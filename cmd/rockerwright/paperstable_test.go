@@ -22,6 +22,12 @@ var firstPage = says{
 	"falls empty": `seat falls back #`, "falls seated": `seat falls back ~ #`,
 }
 
+// sideBySide is what a table of two designs says, here of one beside itself.
+var sideBySide = says{
+	"nose tip": `{nose} tip up # # {unit}`, "tail tip": `{tail} tip up # # {unit}`, "tip to tip": `tip to tip # # {unit}`,
+	"falls empty": `seat falls, empty # # deg`, "falls seated": `seat falls, seated # # deg`,
+}
+
 // fullSize is what is measured on a rocker that is drawn at full size, and on the legs.
 var fullSize = says{
 	"title": `Rocker,? {title}`, "radius": `radius #`, "nose": `, nose #`, "tail": `, tail #`,
@@ -37,6 +43,7 @@ var designFile = says{
 var papers = []paper{
 	{"check", said("check"), false, firstPage},
 	{"check --all", said("check", "--all"), false, firstPage},
+	{"check, side by side", said("check", "FILE"), false, sideBySide},
 	{"check --json", inJSON, true, says{"title": `^{title}:`,
 		"falls empty": `empty falls #`, "falls seated": `seated falls #`, "falls put together": `put together falls #`}},
 	{"letter", said("report", "--text"), false, firstPage},
@@ -44,6 +51,7 @@ var papers = []paper{
 	{"picture of the report", picturedInReport, true, says{
 		"falls empty": `empty, drawn falling #`, "falls seated": `seated, drawn falling #`}},
 	{"design file in the report", fileInReport, true, designFile},
+	{"class sheet", inClass, false, with(sideBySide, says{"title": firstPage["title"], "radius": firstPage["radius"]})},
 	{"page", onPage("Title", "Sheet", "More"), false, firstPage},
 	{"picture of the page", picturedOnPage, true, says{"falls seated": `seated, drawn falling #`}},
 	{"form of the page", formOnPage, true, designFile},
@@ -51,11 +59,11 @@ var papers = []paper{
 	{"design file of new", fileOfNew, true, designFile},
 	// the rocker that size saves is one it proposes, in steps of 1/8 in or 5 mm, and not the one typed
 	{"design file of size", fileOfSize, true, with(designFile, says{"radius": "", "nose": "", "tail": ""})},
-	{"size", said("size", "--all", "--like"), false, says{"title": `^{title} · `,
+	{"size", said("size", "--all", "--like", "FILE"), false, says{"title": `^{title} · `,
 		"radius": `[^,] radius(?: 1, from {nose})? # ~ ~ ~ ~ {unit}`,
 		"nose":   `{nose} along the c\S* # ~ ~ ~ ~ {unit}`, "tail": `{tail} along the c\S* # ~ ~ ~ ~ {unit}`,
 		"tip to tip": `tip to tip # ~ ~ ~ ~ {unit}`, "falls empty": `seat falls, empty #`, "falls seated": `seat falls, seated #`}},
-	{"size, its sentence", said("size", "--like"), false, says{"radius at rest": ` s on # {unit}, its centre`}},
+	{"size, its sentence", said("size", "--like", "FILE"), false, says{"radius at rest": ` s on # {unit}, its centre`}},
 	{"layout, as printed", func(_ *testing.T, p *madePiece) string { return p.layout }, false, says{"title": `^{title}: layout `}},
 	{"bench card", onCard("1 bench card.pdf", 0), false, says{"title": `^{title}: bench card`, "radius": `FLOOR EDGE RADIUS #`,
 		"nose tip": `{nose} tip # {unit} and {tail}`, "tail tip": `and {tail} tip # {unit} off the floor`,
