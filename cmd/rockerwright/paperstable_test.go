@@ -57,8 +57,7 @@ var papers = []paper{
 	{"form of the page", formOnPage, true, designFile},
 	{"design file of the page", fileOfPage, true, designFile},
 	{"design file of new", fileOfNew, true, designFile},
-	// the rocker that size saves is one it proposes, in steps of 1/8 in or 5 mm, and not the one typed
-	{"design file of size", fileOfSize, true, with(designFile, says{"radius": "", "nose": "", "tail": ""})},
+	{"design file of size", fileOfSize, true, designFile}, // with the radius kept, and nothing else asked
 	{"size", said("size", "--all", "--like", "FILE"), false, says{"title": `^{title} · `,
 		"radius": `[^,] radius(?: 1, from {nose})? # ~ ~ ~ ~ {unit}`,
 		"nose":   `{nose} along the c\S* # ~ ~ ~ ~ {unit}`, "tail": `{tail} along the c\S* # ~ ~ ~ ~ {unit}`,

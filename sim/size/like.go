@@ -132,7 +132,7 @@ func (l *Likeness) kept(way Way, company check.Sitters) (Kept, error) {
 		return k, nil
 	}
 	k.Found, k.Scale, k.Exact = true, scale, now.Radius
-	k.Design = rounded(l.scaled(scale, way))
+	k.Design = rounded(l.scaled(scale, way), l.Wanted.Design.Rocker)
 	var err error
 	if k.Report, err = check.Balance(k.Design); err != nil {
 		return k, err
@@ -189,22 +189,26 @@ func RadiusStep(units quantity.System) float64 {
 }
 
 // rounded returns the design with its rocker as a maker sets it: radii and lengths to the
-// step of a radius, where the low point lies to what a tape is read to.
-func rounded(d piece.Design) piece.Design {
+// step of a radius, where the low point lies to what a tape is read to. What is as it was drawn stays so.
+func rounded(d piece.Design, drawn piece.Rocker) piece.Design {
 	d = d.Clone()
 	step := RadiusStep(d.Units)
-	to := func(x *float64) {
-		if *x != 0 {
+	to := func(x *float64, drawn float64) {
+		if *x != 0 && *x != drawn {
 			*x = quantity.Round(atLeastOne(*x, step), quantity.Length, d.Units)
 		}
 	}
-	to(&d.Rocker.Radius)
-	to(&d.Rocker.Nose)
-	to(&d.Rocker.Tail)
+	to(&d.Rocker.Radius, drawn.Radius)
+	to(&d.Rocker.Nose, drawn.Nose)
+	to(&d.Rocker.Tail, drawn.Tail)
 	for i := range d.Rocker.Arcs {
-		to(&d.Rocker.Arcs[i].Radius)
-		to(&d.Rocker.Arcs[i].Length)
-		to(&d.Rocker.Arcs[i].Flat)
+		var was piece.Arc
+		if len(drawn.Arcs) == len(d.Rocker.Arcs) {
+			was = drawn.Arcs[i]
+		}
+		to(&d.Rocker.Arcs[i].Radius, was.Radius)
+		to(&d.Rocker.Arcs[i].Length, was.Length)
+		to(&d.Rocker.Arcs[i].Flat, was.Flat)
 	}
 	return d
 }

@@ -178,7 +178,7 @@ func (q *question) propose(curve Curve, s shape) Proposal {
 // proposal says how a design comes out. Its limits are those of the file again.
 func (q *question) proposal(curve Curve, d piece.Design) Proposal {
 	p := Proposal{Curve: curve}
-	p.Design = rounded(d)
+	p.Design = rounded(d, q.design.Rocker)
 	asked, err := q.company.Balance(p.Design)
 	if err != nil {
 		p.Misses = []Miss{{Aim: Sensible, Steps: noAnswer}}
