@@ -62,7 +62,7 @@ func (c chart) plot() (*plot.Plot, error) {
 	p := newPlot(c.title, c.x, c.y)
 	p.X.Padding, p.Y.Padding = 4, 4
 	wide := c.high.X - c.low.X
-	p.X.Tick.Marker = within{c.high.X}
+	p.X.Tick.Marker = plot.TickerFunc(func(low, _ float64) []plot.Tick { return fifths(low, c.high.X) })
 	grid := plotter.NewGrid()
 	grid.Vertical.Color, grid.Horizontal.Color = rgb(225, 225, 225), rgb(225, 225, 225)
 	zero, err := plotter.NewLine(plotter.XYs{{X: c.low.X, Y: 0}, {X: c.high.X, Y: 0}})
@@ -163,13 +163,10 @@ func (n named) Plot(canvas draw.Canvas, p *plot.Plot) {
 	canvas.FillText(lettered(soft, 9, draw.YBottom), vg.Point{X: toX(n.at.X) + 2, Y: toY(n.at.Y) + 2 + n.up}, n.text)
 }
 
-// within are ticks in degrees up to a largest value.
-type within struct{ most float64 }
-
-// Ticks marks each fifth degree, and names each fifteenth.
-func (t within) Ticks(low, _ float64) []plot.Tick {
+// fifths marks each fifth degree between two tilts, and names each fifteenth.
+func fifths(low, high float64) []plot.Tick {
 	var ticks []plot.Tick
-	for n := int(math.Ceil(low/5)) * 5; float64(n) <= t.most; n += 5 {
+	for n := int(math.Ceil(low/5)) * 5; float64(n) <= high; n += 5 {
 		tick := plot.Tick{Value: float64(n)}
 		if n%15 == 0 {
 			tick.Label = strconv.Itoa(n)

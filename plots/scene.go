@@ -68,6 +68,15 @@ func (s scene) write(w io.Writer, f Format) error {
 
 func (g *group) add(shapes ...shape) { g.shapes = append(g.shapes, shapes...) }
 
+// placed returns where points of something drawn to scale lie on the paper.
+func placed(points []r2.Vec, place func(r2.Vec) r2.Vec) []r2.Vec {
+	list := make([]r2.Vec, len(points))
+	for i, p := range points {
+		list[i] = place(p)
+	}
+	return list
+}
+
 // path returns a line through points.
 func path(stroke color.RGBA, width float64, points ...r2.Vec) shape {
 	return shape{points: points, stroke: stroke, width: width}

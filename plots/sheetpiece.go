@@ -86,11 +86,7 @@ func chairLines() [][]r2.Vec {
 // laid draws lines of the drawn chair somewhere on the paper.
 func (s *sheet) laid(name string, width float64, place func(r2.Vec) r2.Vec) {
 	for _, line := range chairLines() {
-		placed := make([]r2.Vec, len(line))
-		for i, p := range line {
-			placed[i] = place(p)
-		}
-		s.draw(name, path(rgb(120, 120, 120), width, placed...))
+		s.draw(name, path(rgb(120, 120, 120), width, placed(line, place)...))
 	}
 }
 
@@ -105,10 +101,7 @@ func (s *sheet) chair(at r2.Vec) {
 		number int
 		along  float64
 	}{{10, toNose}, {11, -toTail}} { // along the curve, just under it
-		curve := rockerPoints(0, end.along, 0.05)
-		for i := range curve {
-			curve[i] = paper(curve[i])
-		}
+		curve := placed(rockerPoints(0, end.along, 0.05), paper)
 		s.draw("sizes", path(ink, line2, curve...), path(ink, 0.5, curve[0], r2.Add(curve[0], r2.Vec{Y: 3.2})), path(ink, 0.5, curve[24], paper(rockerPoints(end.along, end.along, 0)[0])))
 		s.draw("sizes", ring(curve[13], end.number)...)
 	}
@@ -174,10 +167,7 @@ func (s *sheet) onScales(at r2.Vec, raised float64) {
 func (s *sheet) straightedge(at r2.Vec) {
 	const scale = 60.0
 	paper := func(q r2.Vec) r2.Vec { return r2.Add(at, r2.Scale(scale, q)) }
-	points := rockerPoints(toNose, -toTail, 0)
-	for i := range points {
-		points[i] = paper(points[i])
-	}
+	points := placed(rockerPoints(toNose, -toTail, 0), paper)
 	s.draw("straightedge", path(rgb(120, 120, 120), 1.0, points...), path(ink, 0.6, paper(r2.Vec{X: -0.6}), paper(r2.Vec{X: 0.45})))
 	for i := -10; i <= 8; i++ {
 		x := 0.05 * float64(i)

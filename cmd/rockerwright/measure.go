@@ -80,12 +80,8 @@ func measure(out io.Writer, args []string, flags measureFlags) error {
 
 // blankSheets writes the two sheets.
 func blankSheets(out io.Writer, flags measureFlags) error {
-	units := quantity.Inch
-	switch flags.units {
-	case "inch":
-	case "metric":
-		units = quantity.Metric
-	default:
+	units, known := map[string]quantity.System{"inch": quantity.Inch, "metric": quantity.Metric}[flags.units]
+	if !known {
 		return fmt.Errorf("--units is inch or metric; %q is neither", flags.units)
 	}
 	sheets := []plots.Picture{plots.PersonSheet(units), plots.PieceSheet(units)}

@@ -24,14 +24,7 @@ func (d Drawing) laid(units quantity.System, squares bool) ([]shape, error) {
 		}
 		return y.list, nil
 	}
-	for _, item := range d.Items {
-		y.add(item.shapes(y.ruler)...)
-	}
-	for _, item := range d.Items {
-		for _, l := range labels(item) {
-			y.put(l)
-		}
-	}
+	y.lay(d.Items)
 	y.titleBlock(d, units)
 	y.longCheck(d, units)
 	for _, item := range d.Items {

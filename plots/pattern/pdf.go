@@ -1,7 +1,6 @@
 package pattern
 
 import (
-	"bytes"
 	"fmt"
 	"math"
 	"time"
@@ -43,15 +42,13 @@ func (d Drawing) Print(paper Paper, units quantity.System) (Print, error) {
 		t := tile(shapes, paper, units)
 		sheets := sheets{pen: p, tiling: t, shapes: turnedBy(shapes, t.angle), name: d.name(r), units: units}
 		sheets.first()
-		sheets.all()
+		t.each(sheets.sheet)
 		printed.Sheets, printed.Pages = t.count, t.count+1
 	}
 	if err != nil {
 		return Print{}, err
 	}
-	var out bytes.Buffer
-	err = p.pdf.Output(&out)
-	printed.PDF = out.Bytes()
+	printed.PDF, err = p.file()
 	return printed, err
 }
 

@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"bytes"
 	"fmt"
 	"math"
 	"strconv"
@@ -54,6 +55,13 @@ func newPen(r *ruler, title string) *pen {
 	pdf.SetAutoPageBreak(false, 0)
 	pdf.SetTitle(title, true)
 	return &pen{r, pdf}
+}
+
+// file returns what was drawn as a PDF.
+func (p *pen) file() ([]byte, error) {
+	var out bytes.Buffer
+	err := p.pdf.Output(&out)
+	return out.Bytes(), err
 }
 
 // page begins a page of a size, m.

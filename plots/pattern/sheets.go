@@ -24,17 +24,6 @@ const small = 2.6e-3
 // named returns the name of a sheet, "row-column" from 1.
 func named(row, col int) string { return fmt.Sprintf("%d-%d", row+1, col+1) }
 
-// all draws every sheet on which something falls.
-func (s *sheets) all() {
-	for row := range s.rows {
-		for col := range s.cols {
-			if s.at(row, col) > 0 {
-				s.sheet(row, col)
-			}
-		}
-	}
-}
-
 // sheet draws one sheet.
 func (s *sheets) sheet(row, col int) {
 	s.page(s.paper.Width, s.paper.Height)
