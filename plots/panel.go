@@ -7,7 +7,6 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
-	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/trial"
 )
@@ -48,12 +47,14 @@ func (p panel) draw(r trial.Rocking) []group {
 	trace.add(words(r2.Vec{X: p.from.X + p.size.X/2, Y: p.from.Y - 9.2}, letter, middle, "seconds"))
 	trace.add(path(soft, 0.25, p.at(0, p.rest), p.at(p.span, p.rest)).dashed(1.2, 1.2))
 	named := []float64{p.rest, p.least, p.most}
-	if r.Report.Design.Kind == piece.Cradle { // of which its cautions speak
-		for _, degrees := range []float64{-10, -5, 5, 10} {
-			if tilt := degrees * math.Pi / 180; p.least < tilt && tilt < p.most {
-				trace.add(path(blue, 0.3, p.at(0, tilt), p.at(p.span, tilt)).dashed(0.4, 0.9))
-				named = append(named, tilt)
-			}
+	var marks []float64
+	for _, tilt := range r.Report.Design.Ways().Marks {
+		marks = append(append([]float64{-tilt}, marks...), tilt)
+	}
+	for _, tilt := range marks {
+		if p.least < tilt && tilt < p.most {
+			trace.add(path(blue, 0.3, p.at(0, tilt), p.at(p.span, tilt)).dashed(0.4, 0.9))
+			named = append(named, tilt)
 		}
 	}
 	var line []r2.Vec

@@ -3,7 +3,6 @@ package plots
 import (
 	"cmp"
 	"fmt"
-	"io"
 	"math"
 	"slices"
 	"strings"
@@ -21,14 +20,14 @@ import (
 // marked, of which its cautions speak.
 func RightingArm(r check.Report) Picture {
 	units := r.Design.Units
-	one := scaleOf(units)
+	one := scaleOf(quantity.Length, units)
 	c := chart{
 		title: cut(r.Design.Title, 60) + ": what brings it back",
-		x:     "tilt from as drawn, degrees, + " + backOf(r.Design) + " (dot: rest; ring: goes over)",
+		x:     "tilt from as drawn, degrees, + " + r.Design.Ways().Back + " (dot: rest; ring: goes over)",
 		y:     "righting arm, " + quantity.Unit(quantity.Length, units),
 	}
-	if r.Design.Kind == piece.Cradle {
-		c.lines = []float64{5, 10}
+	for _, tilt := range r.Design.Ways().Marks {
+		c.lines = append(c.lines, inDegrees(tilt))
 	}
 	c.low, c.high = plotter.XY{X: math.Inf(1)}, plotter.XY{X: math.Inf(-1)}
 	var alt []string
@@ -70,25 +69,12 @@ func RightingArm(r check.Report) Picture {
 	}
 	margin := 0.06 * (c.high.Y - c.low.Y)
 	c.low.Y, c.high.Y = c.low.Y-margin, c.high.Y+margin
-	c.alt = "Righting arm against tilt. " + strings.Join(alt, "; ") + "."
-	return Picture{
-		Name: "righting arm",
-		Alt:  c.alt,
-		draw: func(w io.Writer, f Format) error { return c.write(w, f) },
-	}
+	return c.picture("righting arm", "Righting arm against tilt. "+strings.Join(alt, "; ")+".")
 }
 
-// backOf returns the way of a tilt above zero.
-func backOf(d piece.Design) string {
-	if d.Kind == piece.Cradle {
-		return map[piece.Direction]string{piece.Side: "to the left", piece.End: "to the head"}[d.Rocks]
-	}
-	return "back"
-}
-
-// scaleOf returns the length, in m, of one on a chart's axis.
-func scaleOf(units quantity.System) float64 {
-	one, err := quantity.FromNumber(1, quantity.Length, units)
+// scaleOf returns how much SI one on a chart's axis is.
+func scaleOf(kind quantity.Kind, units quantity.System) float64 {
+	one, err := quantity.FromNumber(1, kind, units)
 	if err != nil {
 		return 1
 	}

@@ -2,7 +2,6 @@ package plots
 
 import (
 	"fmt"
-	"io"
 	"math"
 
 	"gonum.org/v1/plot/plotter"
@@ -61,12 +60,12 @@ func inTime(r trial.Rocking, title, y string, labels []string, value func(motion
 // picture returns the chart as a picture.
 func (c chart) picture(name, alt string) Picture {
 	c.alt = alt
-	return Picture{Name: name, Alt: alt, draw: func(w io.Writer, f Format) error { return c.write(w, f) }}
+	return Picture{Name: name, Alt: alt, draw: c.write}
 }
 
 func tiltInTime(r trial.Rocking) Picture {
 	alt := fmt.Sprintf("Tilt of %s in time; it ends at %s: %v.", cut(r.Load.Name, 60), degreesOf(r.Trace.Last.Tilt, r.Report.Design.Units), r.Trace.End)
-	c := inTime(r, "tilt (ring: knock; dot: end)", "tilt from as drawn, degrees, + "+backOf(r.Report.Design), []string{"tilt"}, func(l motion.Look, _ int) float64 { return inDegrees(l.Tilt) })
+	c := inTime(r, "tilt (ring: knock; dot: end)", "tilt from as drawn, degrees, + "+r.Report.Design.Ways().Back, []string{"tilt"}, func(l motion.Look, _ int) float64 { return inDegrees(l.Tilt) })
 	if len(c.curves) > 0 {
 		for _, e := range r.Trace.Events {
 			if e.Kind == motion.Knock && e.Time <= c.high.X {
@@ -87,10 +86,7 @@ func energyInTime(r trial.Rocking) Picture {
 
 func floorInTime(r trial.Rocking) Picture {
 	units := r.Report.Design.Units
-	one, err := quantity.FromNumber(1, quantity.Force, units)
-	if err != nil {
-		one = 1
-	}
+	one := scaleOf(quantity.Force, units)
 	c := inTime(r, "what the floor must do", "force, "+quantity.Unit(quantity.Force, units), []string{"up", "forward"},
 		func(l motion.Look, i int) float64 { return [...]float64{l.Up, l.Forward}[i] / one })
 	return c.picture("floor in time", fmt.Sprintf("Forces of the floor on %s; the largest friction needed is %.2f.", cut(r.Load.Name, 60), r.Trace.Friction))

@@ -28,8 +28,8 @@ var mayImport = map[string][]string{
 	"sim/quantity":     {},
 	"sim/readings":     {"rocker", "rocker/root", "body", "sim", gonum},
 	"sim/motion":       {"rocker", "rocker/root", "body", "sim", gonum},
-	"sim/piece":        {"rocker", "rocker/rises", "rocker/bench", "body", "body/person", "sim", "sim/quantity", gonum},
-	"sim/check":        {"rocker", "rocker/root", "rocker/rises", "rocker/bench", "body", "body/person", "sim", "sim/readings", "sim/quantity", "sim/piece", gonum},
+	"sim/piece":        {"rocker", "rocker/rises", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/quantity", gonum},
+	"sim/check":        {"rocker", "rocker/rises", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/readings", "sim/quantity", "sim/piece", gonum},
 	"sim/trial":        {"rocker", "rocker/rises", "body", "body/person", "sim", "sim/motion", "sim/readings", "sim/quantity", "sim/piece", "sim/check", gonum},
 	"sim/size":         {"rocker", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/quantity", "sim/piece", "sim/check", gonum},
 	"sim/layout":       {"rocker", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/quantity", "sim/piece", "sim/check", gonum},
@@ -44,7 +44,7 @@ var mayImport = map[string][]string{
 	"cmd/internal/report":        {"cmd/internal/design", "cmd/internal/words", "plots", "sim/piece", "sim/check", "sim/trial", "sim/size"},
 	"cmd/internal/page":          {"cmd/internal/design", "cmd/internal/words", "cmd/internal/report", "plots", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/quantity"},
 	"cmd/rockerwright": {
-		"cmd/internal/design", "cmd/internal/words", "cmd/internal/report", "cmd/internal/page", "plots", "plots/pattern", "sim/layout", "body/person", "rocker/rises", "sim", "sim/readings", "sim/motion", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/quantity", "validation",
+		"cmd/internal/design", "cmd/internal/words", "cmd/internal/report", "cmd/internal/page", "plots", "plots/pattern", "sim/layout", "body/person", "rocker", "rocker/rises", "sim", "sim/readings", "sim/motion", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/quantity", "validation",
 		"github.com/spf13/cobra", "golang.org/x/term",
 	},
 }

@@ -45,7 +45,6 @@ stays as it is; check uses the readings directly.`,
 		},
 	}
 	f := cmd.Flags()
-	f.SortFlags = false
 	f.BoolVar(&flags.json, "json", false, "the numbers for a program: SI units, degrees")
 	f.StringVar(&flags.sheets.folder, "into", ".", "write the blank sheets into this `folder`")
 	f.StringVar(&flags.units, "units", "inch", "of the blank sheets: inch (letter paper) or metric (A4)")
@@ -59,14 +58,14 @@ func measure(out io.Writer, args []string, flags measureFlags) error {
 	if len(args) == 0 {
 		return blankSheets(out, flags)
 	}
-	files, variants, err := readDesigns(args)
+	const does = "measure explains one design at a time;"
+	files, f, err := readOne(args, does)
+	if err == nil && len(files) == 0 {
+		err = notOne(does)
+	}
 	if err != nil {
 		return err
 	}
-	if len(files) != 1 || len(variants) != 1 {
-		return fmt.Errorf("measure explains one design at a time; name one file, and one value for each change")
-	}
-	f := variants[0].file
 	findings, err := check.Examine(f.Design)
 	if err != nil {
 		return f.Explain(err)
@@ -81,20 +80,12 @@ func measure(out io.Writer, args []string, flags measureFlags) error {
 
 // blankSheets writes the two sheets.
 func blankSheets(out io.Writer, flags measureFlags) error {
-	units := quantity.Inch
-	switch flags.units {
-	case "inch":
-	case "metric":
-		units = quantity.Metric
-	default:
+	units, known := map[string]quantity.System{"inch": quantity.Inch, "metric": quantity.Metric}[flags.units]
+	if !known {
 		return fmt.Errorf("--units is inch or metric; %q is neither", flags.units)
 	}
 	sheets := []plots.Picture{plots.PersonSheet(units), plots.PieceSheet(units)}
-	drawn, err := draw(sheets, "--into", flags.sheets, nil)
-	if err != nil {
-		return err
-	}
-	return list(out, drawn)
+	return flags.sheets.draw(out, "--into", nil, sheets)
 }
 
 type findingsJSON struct {

@@ -29,7 +29,7 @@ func (d Design) Profile() (rocker.Profile, *Curve, error) {
 	key := "measured"
 	switch {
 	case d.Measured.curved() && len(ways) > 0:
-		err = &KeyError{Key: "rocker", Reason: "the rockers' curve is given twice, drawn here and measured by rises in [measured]: keep one (nose and tail stay)"}
+		err = &KeyError{Key: "rocker", Reason: "the rockers' curve is given twice, drawn here and measured by rises: keep one (nose and tail stay)"}
 	case d.Measured.curved():
 		curve, err = d.Measured.curve()
 	case d.Rocker.traced():
@@ -121,13 +121,13 @@ func lowStation(key string, number float64, rise []float64) (int, error) {
 		low = rises.Lowest(rise)
 	}
 	if number != math.Trunc(number) || low < 1 || low > len(rise)-2 {
-		return 0, &KeyError{Key: key, Reason: "say which station is the low point, counted from 1 at the nose, with stations on either side of it", Example: lastOf(key) + " = 8"}
+		return 0, &KeyError{Key: key, Reason: "say which station is the low point, counted from 1 at the nose, with stations on either side of it", Give: lastOf(key)}
 	}
 	return low, nil
 }
 
 func noSpacing(key string) error {
-	return &KeyError{Key: key, Reason: "rises need the spacing of their stations", Example: "spacing = 2"}
+	return &KeyError{Key: key, Reason: "rises need the spacing of their stations", Give: "spacing"}
 }
 
 // risesError returns an error of package rises with its place in the design, the list of rises.

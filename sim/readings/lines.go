@@ -28,9 +28,8 @@ type line struct {
 // level with β = 0 (the textbook's two-scale formula).
 func (r Readings) lines(mass float64) ([]line, error) {
 	var lines []line
-	dowel := or(r.Errors.Dowel, usualDowel)
 	if r.has("dowel_ahead", r.DowelAhead) {
-		lines = append(lines, line{"dowel_ahead", r2.Vec{X: 1}, r.DowelAhead, dowel})
+		lines = append(lines, line{"dowel_ahead", r2.Vec{X: 1}, r.DowelAhead, usualDowel})
 	}
 	level := scales{"front", "rear", r.Front, r.Rear}
 	raised := scales{"front_raised", "rear_raised", r.FrontRaised, r.RearRaised}
@@ -52,7 +51,7 @@ func (r Readings) lines(mass float64) ([]line, error) {
 		lines = append(lines, l)
 	}
 	if r.DowelAbove != 0 {
-		lines = append(lines, line{"dowel_above", r2.Vec{Y: 1}, r.DowelAbove, dowel})
+		lines = append(lines, line{"dowel_above", r2.Vec{Y: 1}, r.DowelAbove, usualDowel})
 	}
 	return lines, nil
 }
@@ -74,7 +73,7 @@ func (r Readings) moments(mass float64, s scales, raised float64) (line, error) 
 	normal := r2.Vec{X: -along.Y, Y: along.X}
 	of := r2.Sub(along, r2.Scale(sin/math.Sqrt(1-sin*sin), normal))
 	size := r2.Norm(of)
-	spread := math.Hypot(r.Apart*or(r.Errors.Scale, usualScale)/mass, or(r.Errors.Tape, usualTape)) / size
+	spread := math.Hypot(r.Apart*r.scale()/mass, usualTape) / size
 	return line{s.front, r2.Scale(1/size, of), (share*r.Apart + r2.Dot(of, rear)) / size, spread}, nil
 }
 

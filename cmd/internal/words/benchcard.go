@@ -38,7 +38,7 @@ func BenchCard(l layout.Layout, source string) Sheet {
 func (v voice) benchTitle(l layout.Layout, page string) string {
 	name := l.Design.Title
 	if name == "" {
-		name = "Untitled " + v.piece()
+		name = "Untitled " + v.piece
 	}
 	return short(name) + ": " + page
 }
@@ -60,15 +60,14 @@ func (v voice) arcHeads(l layout.Layout) []string {
 	if len(l.Sweeps) < 2 {
 		return nil
 	}
-	nose, tail := v.tips()
 	heads := []string{""}
 	for i := range l.Sweeps {
 		name := strconv.Itoa(i + 1)
 		switch i {
 		case 0:
-			name += " (" + nose + ")"
+			name += " (" + v.nose + ")"
 		case len(l.Sweeps) - 1:
-			name += " (" + tail + ")"
+			name += " (" + v.tail + ")"
 		}
 		heads = append(heads, name)
 	}
@@ -113,7 +112,7 @@ func (v voice) curveBlock(l layout.Layout) Block {
 	if len(l.Sweeps) > 1 { // a single one stands large above
 		add("FLOOR EDGE RADIUS", func(i int) float64 { return l.Sweeps[i].Radius })
 	}
-	add("pivot "+v.forwardOf("the square corner"), func(i int) float64 { return l.Sweeps[i].Pivot.X })
+	add("pivot "+v.fromCorner, func(i int) float64 { return l.Sweeps[i].Pivot.X })
 	add("pivot over the floor line", func(i int) float64 { return l.Sweeps[i].Pivot.Y })
 	if l.Rocker.Sole > 0 {
 		add("pin to pencil, lower edge of the wood", func(i int) float64 { return l.Sweeps[i].Wood })
@@ -140,7 +139,7 @@ func (v voice) curveBlock(l layout.Layout) Block {
 func (v voice) tangents(l layout.Layout) []Line {
 	var places []string
 	for _, s := range l.Sweeps[1:] {
-		places = append(places, fmt.Sprintf("%s %s and %s up", v.shop(s.From.X, quantity.Length), v.forwards(), v.with(s.From.Y, quantity.Length)))
+		places = append(places, fmt.Sprintf("%s %s and %s up", v.shop(s.From.X, quantity.Length), v.Forward, v.with(s.From.Y, quantity.Length)))
 	}
 	if len(places) == 0 {
 		return nil
@@ -150,11 +149,10 @@ func (v voice) tangents(l layout.Layout) []Line {
 
 // tipsBlock returns what the tape tests.
 func (v voice) tipsBlock(l layout.Layout) Block {
-	nose, tail := v.tips()
 	tape := l.Report.Tape
 	lines := []Line{
 		{Text: fmt.Sprintf("Low point %s %s. %s tip %s and %s tip %s off the floor; %s tip to tip, %s along the floor edge.",
-			v.with(-l.Corner.X, quantity.Length), v.forwardOf("the square corner"), upperFirst(nose), v.with(tape.NoseTip, quantity.Length), tail, v.with(tape.TailTip, quantity.Length),
+			v.with(-l.Corner.X, quantity.Length), v.fromCorner, upperFirst(v.nose), v.with(tape.NoseTip, quantity.Length), v.tail, v.with(tape.TailTip, quantity.Length),
 			v.with(tape.TipToTip, quantity.Length), v.with(tape.Edge, quantity.Length))},
 		{Text: v.section(l)},
 	}
@@ -164,18 +162,17 @@ func (v voice) tipsBlock(l layout.Layout) Block {
 // section says how deep and wide the rocker is, and how its top and ends run.
 func (v voice) section(l layout.Layout) string {
 	k := l.Design.Rocker
-	nose, tail := v.ofEnds()
 	text := fmt.Sprintf("%s deep at the low point, %s wide; top edge ", v.with(l.Rocker.Depth, quantity.Length), v.with(l.Rocker.Width, quantity.Length))
 	switch k.Top {
 	case piece.Straight:
 		text += "straight"
 	case piece.Taper:
-		text += fmt.Sprintf("tapered to %s at the %s and %s at the %s", v.with(or(k.NoseDepth, l.Rocker.Depth), quantity.Length), nose, v.with(or(k.TailDepth, l.Rocker.Depth), quantity.Length), tail)
+		text += fmt.Sprintf("tapered to %s at the %s and %s at the %s", v.with(or(k.NoseDepth, l.Rocker.Depth), quantity.Length), v.noseEnd, v.with(or(k.TailDepth, l.Rocker.Depth), quantity.Length), v.tailEnd)
 	default:
 		text += "concentric"
 	}
 	ends := [...]string{"square", "round", "eased to " + v.with(k.EaseOr(), quantity.Length)}
-	text += fmt.Sprintf("; %s %s, %s %s", nose, ends[k.NoseEnd], tail, ends[k.TailEnd])
+	text += fmt.Sprintf("; %s %s, %s %s", v.noseEnd, ends[k.NoseEnd], v.tailEnd, ends[k.TailEnd])
 	if k.Sole > 0 {
 		text += fmt.Sprintf("; a sole of %s, of which the depth is a part", v.with(k.Sole, quantity.Length))
 	}

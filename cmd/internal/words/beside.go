@@ -5,7 +5,6 @@ import (
 	"math"
 
 	"rockerwright/sim"
-	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/trial"
 )
@@ -13,7 +12,7 @@ import (
 // seating returns the lever arms of published tests, with how far each is to be trusted.
 func (v voice) seating(r trial.Rocking) []Block {
 	if r.Report.ForAChild() {
-		return []Block{{Title: "Lever arms of published tests", Lines: []Line{{Text: "Not tried: the tests that were found load a seat with a grown-up's 600 N (135 lb), and this is a child's " + v.piece() + ". They say nothing of it, either way."}}}}
+		return []Block{{Title: "Lever arms of published tests", Lines: []Line{{Text: "Not tried: the tests that were found load a seat with a grown-up's 600 N (135 lb), and this is a child's " + v.piece + ". They say nothing of it, either way."}}}}
 	}
 	if len(r.Seating) == 0 {
 		return nil
@@ -54,13 +53,13 @@ func (v voice) slopes(r trial.Rocking) []Block {
 
 // cradle returns a cradle against the tilts of 5 and 10 degrees, and what its ends limit.
 func (v voice) cradle(r trial.Rocking) []Block {
-	if v.kind != piece.Cradle {
+	if v.marked == "" {
 		return nil
 	}
 	p := r.Report.Edge
 	right, left := -p.Bearing(0).To, p.Bearing(p.Bearings()-1).From
 	lines := []Line{{Text: fmt.Sprintf("The curve ends at a tilt of %s %s and %s %s, where it stands on a tip; nothing before that stops it. A limit of 5 or 10 degrees needs stops.",
-		v.degrees(left), v.backwards(), v.degrees(right), v.forwards())}}
+		v.degrees(left), v.Back, v.degrees(right), v.Forward)}}
 	for i := range r.Report.Loads {
 		l := &r.Report.Loads[i]
 		if !l.Upright() {
@@ -76,22 +75,20 @@ func (v voice) cradle(r trial.Rocking) []Block {
 		}
 		lines = append(lines, Line{Text: fmt.Sprintf("%s rests at %s: %s.", upperFirst(plain(short(l.Name))), v.degrees(tilt), word), Bad: tilt > 5*math.Pi/180})
 	}
-	return []Block{{Title: "Against 5 and 10 degrees", Lines: lines}}
+	return []Block{{Title: string(v.marked), Lines: lines}}
 }
 
 // room says what room the piece needs, and where something is caught.
 func (v voice) room(r trial.Rocking) Block {
 	n := r.Room
-	_, tail := v.tips()
-	nose, _ := v.tips()
 	text := fmt.Sprintf("From where its low point touches it reaches %s, with anybody who is checked in it, each in a good rock, 15 degrees from the own rest (here between %s %s and %s %s)",
-		v.reaches(r), v.degrees(math.Abs(n.From)), v.forwards(), v.degrees(math.Abs(n.To)), v.backwards())
+		v.reaches(r), v.degrees(math.Abs(n.From)), v.Forward, v.degrees(math.Abs(n.To)), v.Back)
 	if !math.IsNaN(n.Crest) {
 		text += fmt.Sprintf("; the top of the back alone %s behind here", v.with(n.Crest, quantity.Length))
 	}
 	text += "."
 	caught := fmt.Sprintf("At rest the %s tip stands %s and the %s tip %s off the floor; on the way they come down to %s and %s. Along %s of each rocker the gap is less than %s: that is where fingers, toes and tails are caught (1 in is our judgement).",
-		tail, v.with(n.TailAtRest, quantity.Length), nose, v.with(n.NoseAtRest, quantity.Length), v.with(math.Max(0, n.TailLow), quantity.Length), v.with(math.Max(0, n.NoseLow), quantity.Length),
+		v.tail, v.with(n.TailAtRest, quantity.Length), v.nose, v.with(n.NoseAtRest, quantity.Length), v.with(math.Max(0, n.TailLow), quantity.Length), v.with(math.Max(0, n.NoseLow), quantity.Length),
 		v.with(n.Caught, quantity.Length), v.with(trial.CaughtUnder, quantity.Length))
 	return Block{Title: "Room", Lines: []Line{{Text: text}, {Text: caught}}}
 }
@@ -99,7 +96,7 @@ func (v voice) room(r trial.Rocking) Block {
 // sidewaysBlock returns the margins to the side.
 func (v voice) sidewaysBlock(r trial.Rocking) Block {
 	if len(r.Sideways) == 0 {
-		return Block{Title: "Sideways", Lines: []Line{{Text: "Give " + v.trackKeys() + " to learn how near it is to going over sideways."}}}
+		return Block{Title: "Sideways", Lines: []Line{{Text: "Give " + v.tracks + " to learn how near it is to going over sideways."}}}
 	}
 	t := &Table{Head: []string{"Before going over one rocker", "degrees", "lift", "leans", ""}}
 	for _, s := range r.Sideways {
@@ -119,7 +116,7 @@ func (v voice) sidewaysBlock(r trial.Rocking) Block {
 func (v voice) walks(r trial.Rocking) Block {
 	w := r.Walk
 	if w == nil {
-		return Block{Title: "Walks", Lines: []Line{{Text: "Give " + v.trackKeys() + " to learn how unequal rockers walk."}}}
+		return Block{Title: "Walks", Lines: []Line{{Text: "Give " + v.tracks + " to learn how unequal rockers walk."}}}
 	}
 	text := "The two rockers are taken to be one curve and parallel, so it does not walk."
 	if !w.OneCurve || w.Scrub > 0 {
@@ -150,12 +147,4 @@ func (v voice) stops(r trial.Rocking) []Block {
 		lines = append(lines, Line{Text: text})
 	}
 	return []Block{{Title: "Stops and corners", Lines: lines}}
-}
-
-// trackKeys are the entries that tell how far apart the rockers stand.
-func (v voice) trackKeys() string {
-	if v.kind == piece.Cradle {
-		return "rocker.track"
-	}
-	return "rocker.track or seat.width"
 }

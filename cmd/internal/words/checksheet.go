@@ -25,13 +25,11 @@ func CheckSheet(l layout.Layout, source string) Sheet {
 
 // tapeBlock returns what a tape says of each rocker.
 func (v voice) tapeBlock(l layout.Layout) Block {
-	nose, tail := v.tips()
-	left, right := v.pair()
-	t := &Table{Head: []string{"As drawn, on a level floor", "should be", left, right, ""}}
+	t := &Table{Head: []string{"As drawn, on a level floor", "should be", v.leftRocker, v.rightRocker, ""}}
 	for _, row := range []struct {
 		label string
 		x     float64
-	}{{nose + " tip off the floor", l.Report.Tape.NoseTip}, {tail + " tip off the floor", l.Report.Tape.TailTip}, {"tip to tip", l.Report.Tape.TipToTip}} {
+	}{{v.nose + " tip off the floor", l.Report.Tape.NoseTip}, {v.tail + " tip off the floor", l.Report.Tape.TailTip}, {"tip to tip", l.Report.Tape.TipToTip}} {
 		t.Rows = append(t.Rows, Row{Cells: []string{row.label, v.shop(row.x, quantity.Length), blankLine, blankLine, v.unit()}})
 	}
 	return Block{Table: t}
@@ -39,26 +37,22 @@ func (v voice) tapeBlock(l layout.Layout) Block {
 
 // risesBlock returns the five stations for both rockers.
 func (v voice) risesBlock(l layout.Layout) Block {
-	ahead, behind := v.along()
-	left, right := v.pair()
-	nose, _ := v.ofEnds()
-	_, tail := v.tips()
-	t := &Table{Head: []string{"Rise over the floor line", "should be", fmt.Sprintf("(%d) %s", blankOf("measured.left.N"), left), fmt.Sprintf("(%d) %s", blankOf("measured.right.N"), right), "may differ by"}}
+	t := &Table{Head: []string{"Rise over the floor line", "should be", fmt.Sprintf("(%d) %s", blankOf("measured.left.N"), v.leftRocker), fmt.Sprintf("(%d) %s", blankOf("measured.right.N"), v.rightRocker), "may differ by"}}
 	for k, row := range l.Rises.Rows {
-		label := fmt.Sprintf("%d: %s %s", k+1, v.with(row.At, quantity.Length), ahead)
+		label := fmt.Sprintf("%d: %s %s", k+1, v.with(row.At, quantity.Length), v.ahead)
 		switch {
 		case k+1 == l.Rises.Low:
 			label = fmt.Sprintf("%d: the low point", k+1)
 		case row.At < 0:
-			label = fmt.Sprintf("%d: %s %s", k+1, v.with(-row.At, quantity.Length), behind)
+			label = fmt.Sprintf("%d: %s %s", k+1, v.with(-row.At, quantity.Length), v.behind)
 		}
 		t.Rows = append(t.Rows, Row{Cells: []string{label, v.fine32(row.Rise), blankLine, blankLine, v.fine32(row.Allowed) + " " + v.unit()}})
 	}
-	text := fmt.Sprintf("Stations %s apart (%d), from the %s; the low point is station %d.", v.with(l.Rises.Spacing, quantity.Length), blankOf("measured.spacing"), nose, l.Rises.Low)
+	text := fmt.Sprintf("Stations %s apart (%d), from the %s; the low point is station %d.", v.with(l.Rises.Spacing, quantity.Length), blankOf("measured.spacing"), v.noseEnd, l.Rises.Low)
 	if allowed := l.Rises.Allowed; math.IsNaN(allowed) {
 		text += " 1/32 in (0.8 mm) between the two is common practice."
 	} else {
-		text += fmt.Sprintf(" %s tips that differ by %s drag each rocker 1/32 in (0.8 mm) in a rock, which is our judgement of what nobody notices.", upperFirst(tail), v.fine32(allowed)+" "+v.unit())
+		text += fmt.Sprintf(" %s tips that differ by %s drag each rocker 1/32 in (0.8 mm) in a rock, which is our judgement of what nobody notices.", upperFirst(v.tail), v.fine32(allowed)+" "+v.unit())
 	}
 	return Block{Table: t, Lines: []Line{{Text: text}}}
 }
@@ -129,7 +123,7 @@ func (v voice) readBlock(l layout.Layout) Block {
 		}
 		seen[m.Blank] = true
 		unit := quantity.Unit(m.Kind, v.units)
-		t.Rows = append(t.Rows, Row{Cells: []string{fmt.Sprintf("(%d) %s", m.Blank, v.marked(m.Label)), blankLine, unit}})
+		t.Rows = append(t.Rows, Row{Cells: []string{fmt.Sprintf("(%d) %s", m.Blank, v.renamed.Replace(m.Label)), blankLine, unit}})
 	}
 	return Block{Table: t}
 }

@@ -34,28 +34,28 @@ func Class(columns [2]Column, m Making) ClassSheet {
 func Differences(columns [2]Column) []Line {
 	a, b := columns[0].Report, columns[1].Report
 	v := voiceOf(a.Design)
-	if a.Design.Kind != b.Design.Kind {
-		return []Line{{Text: fmt.Sprintf("One is a %s, the other a %s: they are asked different things, so only their numbers stand side by side.", v.piece(), voiceOf(b.Design).piece())}}
+	if other := voiceOf(b.Design).piece; other != v.piece {
+		return []Line{{Text: fmt.Sprintf("One is a %s, the other a %s: they are asked different things, so only their numbers stand side by side.", v.piece, other)}}
 	}
 	d := differences{v: v, names: [2]string{called(columns[0]), called(columns[1])}}
 	seated := [2]*check.Load{a.Seated(), b.Seated()}
 	leaning := [2]*check.Load{a.Leaning(), b.Leaning()}
-	d.of(quantity.Length, a.Tape.TailTip, b.Tape.TailTip, "%s has the higher "+d.tail()+" tip: %s against %s off the floor.")
+	d.of(quantity.Length, a.Tape.TailTip, b.Tape.TailTip, "%s has the higher "+d.v.tail+" tip: %s against %s off the floor.")
 	if d.stand(seated) {
 		rests := [2]float64{seated[0].SeatFall, seated[1].SeatFall}
 		what := "%s lets its seat fall further back with its owner in it: %s against %s."
 		if math.IsNaN(rests[0]) || math.IsNaN(rests[1]) {
 			rests = [2]float64{seated[0].Balance.Rest.Tilt, seated[1].Balance.Rest.Tilt}
-			what = "%s rests further " + v.backwards() + ": %s against %s."
+			what = "%s rests further " + v.Back + ": %s against %s."
 		}
 		d.of(quantity.Angle, rests[0], rests[1], what)
 		d.of(quantity.Time, seated[0].Balance.Period, seated[1].Balance.Period, "%s takes longer for one rock: %s against %s.")
 		d.of(quantity.Force, seated[0].EffortBack, seated[1].EffortBack, "%s wants the harder push for one degree: %s against %s.")
-		d.of(quantity.Angle, seated[0].Balance.Forward.Angle, seated[1].Balance.Forward.Angle, "%s keeps more before going "+v.forwards()+": %s against %s.")
+		d.of(quantity.Angle, seated[0].Balance.Forward.Angle, seated[1].Balance.Forward.Angle, "%s keeps more before going "+v.Forward+": %s against %s.")
 	}
 	if d.stand(leaning) {
-		d.of(quantity.Angle, leaning[0].Balance.Back.Angle, leaning[1].Balance.Back.Angle, "%s keeps more before going "+v.backwards()+": %s against %s.")
-		d.of(quantity.Length, leaning[0].Balance.Back.Lift, leaning[1].Balance.Back.Lift, "%s must lift its weight higher to go "+v.backwards()+": %s against %s.")
+		d.of(quantity.Angle, leaning[0].Balance.Back.Angle, leaning[1].Balance.Back.Angle, "%s keeps more before going "+v.Back+": %s against %s.")
+		d.of(quantity.Length, leaning[0].Balance.Back.Lift, leaning[1].Balance.Back.Lift, "%s must lift its weight higher to go "+v.Back+": %s against %s.")
 	}
 	switch holds := [2]bool{a.Holds(), b.Holds()}; {
 	case holds[0] && holds[1]:
@@ -86,11 +86,6 @@ func called(c Column) string {
 		return name
 	}
 	return "one"
-}
-
-func (d *differences) tail() string {
-	_, tail := d.v.tips()
-	return tail
 }
 
 func (d *differences) say(text string) { d.lines = append(d.lines, Line{Text: text}) }

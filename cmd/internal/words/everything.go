@@ -83,11 +83,8 @@ func (v voice) pulls(r check.Report) Block {
 			t.Rows = append(t.Rows, Row{Cells: []string{plain(short(l.Name)), v.shop(pull.Slow, quantity.Force), v.shop(pull.Sudden, quantity.Force), quantity.Unit(quantity.Force, v.units)}})
 		}
 	}
-	if len(t.Rows) == 0 && v.kind == piece.Cradle {
-		return Block{Title: "What tips it", All: true, Lines: []Line{{Text: "What a pull at the rail does is not worked out."}}}
-	}
 	if len(t.Rows) == 0 {
-		return Block{Title: "What tips it", All: true, Lines: []Line{{Text: "Draw [seat] and [back] to learn what a pull at the top of the back does."}}}
+		return Block{Title: "What tips it", All: true, Lines: []Line{{Text: v.noPull}}}
 	}
 	return Block{Title: "What tips it", All: true, Table: t}
 }
@@ -99,7 +96,7 @@ func (v voice) swings(l *check.Load, releases []float64) Block {
 		s := l.Swing(release)
 		from := v.shop(math.Abs(s.Release), quantity.Angle)
 		if s.Release < 0 {
-			from += " " + v.forwards()
+			from += " " + v.Forward
 		}
 		if s.Outcome != sim.Rocks {
 			t.Rows = append(t.Rows, Row{Cells: []string{from, "–", "–", "–", s.Outcome.String()}})
@@ -155,11 +152,11 @@ func (v voice) assumptions(r check.Report) []Line {
 	}
 	for _, l := range r.Look {
 		if !l.Holds {
-			lines = append(lines, Line{Text: fmt.Sprintf("Worth a look, with no limit set: %s keeps %s before going %s.", plain(short(l.Load)), v.with(l.Got, l.Kind), v.forwards())})
+			lines = append(lines, Line{Text: fmt.Sprintf("Worth a look, with no limit set: %s keeps %s before going %s.", plain(short(l.Load)), v.with(l.Got, l.Kind), v.Forward)})
 		}
 	}
-	if v.sideways() && r.Design.Bed.Height > 0 {
-		lines = append(lines, Line{Text: "Infants are capsules of even density, of the weight and length of the growth charts (CDC, 2000; no published balance point of an infant was found). How far up the bed one lies, at the foot, in the middle or at the head, makes no difference to a rock from side to side; how far to one side does."})
+	if r.Design.Bed.Height > 0 {
+		lines = append(lines, paragraphs(v.lying)...)
 	}
 	if onFlatsOrCorners(r.Design.Rocker) {
 		lines = append(lines, Line{Text: "Flats and corners are taken to lose nothing when the rocker rolls over them; really each is a knock."})
@@ -181,24 +178,11 @@ func (v voice) cautions(r check.Report) []Line {
 	lines := []Line{
 		{Text: "Local codes, the current standards and licensed practice go first. Nothing here was tested; try the dry-fitted piece on a clear floor with someone beside you."},
 	}
-	switch v.kind {
-	case piece.Cradle:
-		return append(lines,
-			Line{Text: "Infants have died in cradles that rested tilted by more than 5 degrees with the lock not used (published case series, 1991 to 1997). Look at the lines at 5 and at 10 degrees; a curve alone cannot hold a cradle within 5 degrees: fit stops and a lock that a child cannot open."},
-			Line{Text: "Sideways tilt and the slope from head to foot are two different angles with different limits in the standards. Read the current one."},
-			Line{Text: "The bedding, the height of the sides and the gaps are outside this calculation."})
-	case piece.Horse:
-		return append(lines,
-			Line{Text: "Feet, toes and fingers are caught under bows. A bow that is nearly straight at both ends, or stops, resists going over. Published toy tests stand a horse on a slope of 10 degrees with its riders: ask a test house."})
-	case piece.Settee:
-		lines = append(lines, Line{Text: "One alone at the end loads one rocker more than the other; where the seat reaches out over the rockers the far end can lift. Sit down and rise one at a time."})
-	}
+	lines = append(lines, paragraphs(v.alone)...)
 	if r.ForAChild() {
 		lines = append(lines, Line{Text: "Children kneel on the seat facing the back, stand on it and climb on behind; of these only a child on the tail was tried. They grow out of what was checked."})
 	}
-	return append(lines,
-		Line{Text: "A child who climbs on the tail, or leans over the back, can take any chair over. Keep fingers, toes and tails from under the rockers; the tails are a trip hazard."},
-		Line{Text: "Rugs, a sloping porch and worn rockers change every number on this page."})
+	return append(lines, paragraphs(v.beware...)...)
 }
 
 // Notes returns what a program's user should know of the numbers, a sentence or two each.

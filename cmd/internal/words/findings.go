@@ -95,16 +95,13 @@ func (v voice) warning(a *trial.Answer, f *trial.Finding) Line {
 
 // beyond says which legs stand beyond the rockers.
 func (v voice) beyond(b *piece.Beyond) Line {
-	nose, tail := v.tips()
-	if b.Tail {
-		nose = tail
-	}
+	end := pick(b.Tail, v.tail, v.nose)
 	stand := "stand"
 	if b.Taken {
 		stand = "are not drawn; taken " + takenUnder(b.Which) + " they would stand"
 	}
 	return Line{Text: fmt.Sprintf("LEGS: the %s legs %s %s beyond the %s: nothing carries them there. Lengthen the %s, or draw them where they stand: [[leg]] at.",
-		b.Which, stand, v.with(b.By, quantity.Length), nose, nose), Bad: true}
+		b.Which, stand, v.with(b.By, quantity.Length), end, end), Bad: true}
 }
 
 // hazard says what a hazard of a name does.
@@ -115,7 +112,7 @@ func (v voice) hazard(f *trial.Finding, name string) string {
 	case f.Load.Upright():
 		return fmt.Sprintf("%s: %s of lift left", name, v.with(f.Got, quantity.Length))
 	case f.Side != check.NoSide:
-		return fmt.Sprintf("%s: goes over %s", name, v.over(f.Side == check.Forward))
+		return fmt.Sprintf("%s: goes over %s", name, pick(f.Side == check.Forward, v.overForward, v.overBack))
 	case !math.IsNaN(b.Rest.Tilt) && b.Outcome.String() == "rocks":
 		return name + ": goes right over, on to its tips"
 	}

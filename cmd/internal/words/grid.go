@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"strings"
 
 	"rockerwright/sim"
 	"rockerwright/sim/check"
@@ -64,9 +65,8 @@ func (g *grid) length() string { return quantity.Unit(quantity.Length, g.v.units
 
 // tips adds what can be tested with a tape.
 func (g *grid) tips() {
-	nose, tail := g.v.tips()
-	g.row(tail+" tip up", g.length(), func(r *check.Balanced) string { return g.v.shop(r.Tape.TailTip, quantity.Length) })
-	g.row(nose+" tip up", g.length(), func(r *check.Balanced) string { return g.v.shop(r.Tape.NoseTip, quantity.Length) })
+	g.row(g.v.tail+" tip up", g.length(), func(r *check.Balanced) string { return g.v.shop(r.Tape.TailTip, quantity.Length) })
+	g.row(g.v.nose+" tip up", g.length(), func(r *check.Balanced) string { return g.v.shop(r.Tape.NoseTip, quantity.Length) })
 	g.row("tip to tip", g.length(), func(r *check.Balanced) string { return g.v.shop(r.Tape.TipToTip, quantity.Length) })
 }
 
@@ -75,7 +75,7 @@ func (g *grid) feel() {
 	v := g.v
 	g.rests()
 	g.rocks()
-	g.row("before going "+v.forwards(), "deg", g.of((*check.Balanced).Seated, func(l *check.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
+	g.row("before going "+v.Forward, "deg", g.of((*check.Balanced).Seated, func(l *check.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
 	g.row("  weight must lift", g.length(), g.of((*check.Balanced).Seated, func(l *check.Load) string { return v.shop(l.Balance.Forward.Lift, quantity.Length) }))
 	g.holds()
 }
@@ -85,7 +85,7 @@ func (g *grid) rocks() {
 	v := g.v
 	g.row("one rock", "s", g.of((*check.Balanced).Seated, func(l *check.Load) string { return fmt.Sprintf("%.2f", l.Balance.Period) }))
 	g.row("push for one degree", quantity.Unit(quantity.Force, v.units), g.of((*check.Balanced).Seated, v.effort))
-	g.row("before going "+v.backwards(), "deg", g.of((*check.Balanced).Leaning, func(l *check.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
+	g.row("before going "+v.Back, "deg", g.of((*check.Balanced).Leaning, func(l *check.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
 	g.row("  weight must lift", g.length(), g.of((*check.Balanced).Leaning, func(l *check.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
 }
 
@@ -114,8 +114,7 @@ func (g *grid) rests() {
 	}
 	empty := func(r *check.Balanced) *check.Load { return &r.Loads[0] }
 	g.row(rests+", empty", "deg", g.of(empty, tilt))
-	_, column := v.rider()
-	g.row(rests+", "+column, "deg", g.of((*check.Balanced).Seated, tilt))
+	g.row(rests+", "+v.seated, "deg", g.of((*check.Balanced).Seated, tilt))
 }
 
 // wanted puts a column in front that says what is wanted of each row.
@@ -130,4 +129,81 @@ func (g *grid) wanted(of map[string]string) {
 	for i := range g.table.Rows {
 		g.table.Rows[i].Cells = put(g.table.Rows[i].Cells, of[g.table.Rows[i].Cells[0]])
 	}
+}
+
+// narrow is how wide the head of a column may be, so that five stand side by side.
+const narrow = 9
+
+// A Column is one of several designs side by side.
+type Column struct {
+	Head   string   // what sets it apart in a sentence: "radius 40 in", or its file
+	Values []string // the same over its column, where By says of what: "40 in"; nil: Head
+	By     []string // the labels of the measures that differ, in the order of their values
+	Report check.Balanced
+}
+
+// Columns returns the sheet of several designs side by side, in the units of the first.
+func Columns(title, source string, columns []Column) Sheet {
+	v := voiceOf(columns[0].Report.Design)
+	g := newGrid(v, columns, narrow)
+	g.table.Caption = "Side by side"
+	g.tips()
+	g.feel()
+	s := Sheet{Title: title, Source: source}
+	if by := columns[0].By; len(by) > 0 {
+		s.Blocks = []Block{{Lines: []Line{{Text: upperFirst(strings.Join(by, "; ")) + ":"}}}}
+	}
+	s.Blocks = append(s.Blocks, Block{Table: g.table}, Block{Lines: v.columnNotes(columns[0].Report)})
+	return s
+}
+
+// headsOf returns the heads of columns in two lines of at most so many letters. Those that would be
+// cut alike are cut in front, where names of files differ least, and else numbered.
+func headsOf(columns []Column, room int) (first, second []string) {
+	cut := func(write func(i int, name string) string) bool {
+		first, second = nil, nil
+		seen := map[[2]string]bool{}
+		for i, c := range columns {
+			name := strings.Join(c.Values, ", ")
+			if name == "" {
+				name = c.Head
+			}
+			a, b := parted(write(i, plain(name)), room)
+			if len(c.Values) == 2 {
+				a, b = cutTo(write(i, plain(c.Values[0])), room), cutTo(plain(c.Values[1]), room)
+			}
+			first, second = append(first, a), append(second, b)
+			seen[[2]string{a, b}] = true
+		}
+		return len(seen) == len(columns)
+	}
+	whole := func(_ int, name string) string { return name }
+	end := func(_ int, name string) string {
+		if letters := []rune(name); len(letters) > room {
+			return "…" + string(letters[len(letters)-room+1:])
+		}
+		return name
+	}
+	if !cut(whole) && !cut(end) {
+		cut(func(i int, name string) string { return fmt.Sprintf("%d %s", i+1, end(i, name)) })
+	}
+	return first, second
+}
+
+// columnNotes says for whom the columns were read.
+func (v voice) columnNotes(r check.Balanced) []Line {
+	text := "Read for the piece alone."
+	if seated, leaning := r.Seated(), r.Leaning(); seated != nil && !seated.Empty {
+		text = fmt.Sprintf("%s is %s; going %s is read for %s. For the rest of each, check it alone.", upperFirst(v.seated), plain(short(seated.Name)), v.Back, plain(short(leaning.Name)))
+	}
+	return []Line{{Text: text}, v.foot()}
+}
+
+func some(texts []string) bool {
+	for _, t := range texts {
+		if t != "" {
+			return true
+		}
+	}
+	return false
 }

@@ -67,7 +67,7 @@ func Keep(a trial.Answer, rocking *trial.Rocking, m Making, more []Block) Kept {
 	k.Under = append(k.Under, Block{Title: "Cautions", Lines: v.cautions(r)})
 	k.Sections = v.sections(a, rocking, more)
 	k.File = Section{ID: "file", Title: "The design file", Blocks: []Block{{Lines: []Line{
-		{Text: "From these lines the " + v.piece() + " can be checked, drawn and built again. Copy them into a plain text file and type:", Type: "rockerwright check " + fileName(m.Source)},
+		{Text: "From these lines the " + v.piece + " can be checked, drawn and built again. Copy them into a plain text file and type:", Type: "rockerwright check " + fileName(m.Source)},
 	}}}}
 	return k
 }
@@ -88,19 +88,14 @@ func fileName(source string) string {
 // matters returns what matters most for the kind: of a cradle its tilts against 5 and 10
 // degrees and what limits them, of a horse its riders on a slope, of a settee one at the end.
 func (v voice) matters(r trial.Rocking) []Block {
-	switch v.kind {
-	case piece.Cradle:
-		return v.cradle(r)
-	case piece.Horse:
-		return v.slopes(r)
-	case piece.Settee:
-		return v.atTheEnd(r)
-	}
-	return nil
+	return append(append(v.cradle(r), v.slopes(r)...), v.atTheEnd(r)...)
 }
 
 // atTheEnd says how a settee stands with one alone at its end.
 func (v voice) atTheEnd(r trial.Rocking) []Block {
+	if v.alone == "" {
+		return nil
+	}
 	var lines []Line
 	for i := range r.Report.Loads {
 		l := &r.Report.Loads[i]
@@ -112,7 +107,7 @@ func (v voice) atTheEnd(r trial.Rocking) []Block {
 			lines = append(lines, Line{Text: name + ": " + v.whyNot(l) + ".", Bad: true})
 			continue
 		}
-		text := fmt.Sprintf("%s: %s, keeps %s before going %s", name, v.stands(l), v.degrees(l.Balance.Back.Angle), v.backwards())
+		text := fmt.Sprintf("%s: %s, keeps %s before going %s", name, v.stands(l), v.degrees(l.Balance.Back.Angle), v.Back)
 		for _, s := range r.Sideways {
 			if s.Load == l.Name {
 				text += fmt.Sprintf("; sideways over one rocker %s, its weight must lift %s", v.degrees(s.Angle), v.with(s.Lift, quantity.Length))
@@ -140,7 +135,7 @@ func (v voice) sections(a trial.Answer, rocking *trial.Rocking, more []Block) []
 	}
 	list := []Section{
 		{ID: "loads", Title: "All loads", Blocks: append(v.everyLoad(r), Block{Title: "Every limit", Table: v.limitTable(v.ranked(r.Limits))})},
-		{ID: "arms", Title: "What brings it back", Picture: "righting arm", Caption: v.armCaption(), Blocks: []Block{v.pulls(r)}},
+		{ID: "arms", Title: "What brings it back", Picture: "righting arm", Caption: armCaption + string(v.dotted), Blocks: []Block{v.pulls(r)}},
 		{ID: "times", Title: "Time of a rock", Picture: "time of a rock", Caption: "How long one rock takes, there and back, by how far it is let go. A line ends where the piece no longer comes back.", Blocks: v.everySwing(r)},
 		{ID: "survives", Title: "What it survives", Blocks: survives},
 		{ID: "fit", Title: "Fit and people", Blocks: fit},
@@ -155,7 +150,7 @@ func (v voice) sections(a trial.Answer, rocking *trial.Rocking, more []Block) []
 
 // checked says who was checked, and how.
 func (v voice) checked(r check.Report) string {
-	said := []string{"the " + v.piece() + " empty"}
+	said := []string{"the " + v.piece + " empty"}
 	for _, c := range r.Checked() {
 		one := fmt.Sprintf("%s (%s)", cutTo(plain(c.Name), 30), v.with(c.Mass, quantity.Mass))
 		if c.Postures > 1 {
@@ -175,13 +170,8 @@ func (v voice) path(rocking *trial.Rocking) string {
 }
 
 // armCaption says how a righting arm is read.
-func (v voice) armCaption() string {
-	text := "The righting arm is how far the weight stands to one side of where the rocker touches the floor: the longer, the harder it is brought back. A dot is a rest; past a ring it goes over."
-	if v.kind == piece.Cradle {
-		text += " The dotted lines stand at 5 and 10 degrees."
-	}
-	return text
-}
+const armCaption = "The righting arm is how far the weight stands to one side of where the rocker touches the floor: the longer, " +
+	"the harder it is brought back. A dot is a rest; past a ring it goes over."
 
 // sources names where numbers come from that are not the maker's.
 func (v voice) sources(r check.Report) []Line {
@@ -189,10 +179,7 @@ func (v voice) sources(r check.Report) []Line {
 	if len(r.Somebody) > 0 {
 		lines = append(lines, Line{Text: "People: segments by de Leva (1996), children's by Jensen (1986, 1989); sizes by the ANSUR II survey of soldiers (2012) and the CDC growth charts (2000)."})
 	}
-	if v.kind == piece.Cradle {
-		lines = append(lines, Line{Text: "Infants: weights and lengths of the CDC growth charts (2000)."})
-	}
-	return append(lines,
+	return append(append(lines, paragraphs(v.infants)...),
 		Line{Text: "Woods: USDA Wood Handbook, FPL-GTR-190 (2010)."},
 		Line{Text: "The motion: derived from rigid-body mechanics; rockerwright proof computes every case whose answer is known from elsewhere, and names its source."},
 		Line{Text: "What is marked 'our judgement' has no other source; what is marked 'from memory' or 'second-hand' was not read where it was first published."})

@@ -22,7 +22,7 @@ func Like(l size.Likeness, source string, changes []string, take string) Sheet {
 	if take != "" {
 		last = append(last, Line{Text: "To save one under a new name:", Type: take})
 	}
-	s.Blocks = append(s.Blocks, Block{Lines: append(last, v.disclaimer())})
+	s.Blocks = append(s.Blocks, Block{Lines: append(last, v.foot())})
 	s = s.fitted(1, []string{"tip to tip", "  weight must lift", "back leans, seated", "behind the low point"}, table)
 	s.Blocks = append(s.Blocks, v.likeMargins(l), v.ruleTable(l), v.likeAssumptions(l))
 	return s
@@ -32,7 +32,7 @@ func Like(l size.Likeness, source string, changes []string, take string) Sheet {
 func (v voice) called(d piece.Design) string {
 	name := d.Title
 	if name == "" {
-		name = "untitled " + v.piece()
+		name = "untitled " + v.piece
 	}
 	return cutTo(plain(name), 26)
 }
@@ -100,9 +100,8 @@ func (v voice) rockerRows(g *grid) {
 			g.row("  along the curve", g.length(), func(r *check.Balanced) string { return v.shopOr(nthArc(r.Design.Rocker, n).Length) })
 		}
 	}
-	nose, tail := v.tips()
-	g.row(nose+" along the curve", g.length(), func(r *check.Balanced) string { n, _ := r.Edge.Reach(); return v.shop(n, quantity.Length) })
-	g.row(tail+" along the curve", g.length(), func(r *check.Balanced) string { _, t := r.Edge.Reach(); return v.shop(t, quantity.Length) })
+	g.row(v.nose+" along the curve", g.length(), func(r *check.Balanced) string { n, _ := r.Edge.Reach(); return v.shop(n, quantity.Length) })
+	g.row(v.tail+" along the curve", g.length(), func(r *check.Balanced) string { _, t := r.Edge.Reach(); return v.shop(t, quantity.Length) })
 	if g.columns[0].Report.Design.Seat.Front > 0 {
 		g.row("behind the low point", g.length(), func(r *check.Balanced) string { return v.shop(r.Design.Seat.Behind, quantity.Length) })
 	}
@@ -179,9 +178,9 @@ func (v voice) likeMargins(l size.Likeness) Block {
 	for i := range l.Wanted.Loads {
 		choose := func(r *check.Balanced) *check.Load { return &r.Loads[min(i, len(r.Loads)-1)] }
 		g.table.Rows = append(g.table.Rows, Row{Cells: []string{l.Wanted.Loads[i].Name}})
-		g.row("  "+v.backwards(), "deg", g.of(choose, func(l *check.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
+		g.row("  "+v.Back, "deg", g.of(choose, func(l *check.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
 		g.row("    lift", length, g.of(choose, func(l *check.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
-		g.row("  "+v.forwards(), "deg", g.of(choose, func(l *check.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
+		g.row("  "+v.Forward, "deg", g.of(choose, func(l *check.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
 		g.row("    lift", length, g.of(choose, func(l *check.Load) string { return v.shop(l.Balance.Forward.Lift, quantity.Length) }))
 	}
 	return Block{Title: "Before going over, every load", Table: g.table, All: true}
@@ -196,4 +195,42 @@ func (v voice) likeAssumptions(l size.Likeness) Block {
 		{Text: "Each is solved together with the rest that it moves, then rounded, and the table shows what the rounded rocker does."},
 	}
 	return Block{Title: "What it assumes", Lines: lines, All: true}
+}
+
+// LikeLetter returns the answer of [Like] as a letter to another maker.
+func LikeLetter(l size.Likeness, changes []string) Sheet {
+	v := voiceOf(l.Wanted.Design)
+	old, now := v.called(l.OldPiece.Design), v.called(l.Wanted.Design)
+	asked := fmt.Sprintf("You like how %s rocks and are making %s. What radius does it want?", old, now)
+	if old == now {
+		asked = fmt.Sprintf("You like how %s rocks and are making it again with %s. What radius does it want?", old, changedTo(changes))
+	}
+	why := "It hangs on what you want to keep, for no one radius keeps everything. The radius of the floor edge is the height of the balance point of chair and sitter, and on top of that a piece that makes the time: raise the balance point and keep the radius, and that piece gets smaller, so the rock gets slower and the chair less sure of its rest."
+	s := Sheet{Title: "To a fellow maker", Blocks: []Block{{Lines: []Line{{Text: asked}}}, {Lines: []Line{{Text: why}}}}}
+	s.Blocks = append(s.Blocks, Block{Lines: v.oldAndNew(l, nil)}, Block{Lines: v.when(l)}, Block{Table: v.likeTable(l)})
+	s.Blocks = append(s.Blocks, Block{Lines: append(v.rulesInBrief(l), Line{Text: "Radii are of the floor edge: pin to the outside of the pencil, and not the form's. Seat heights and the place of the low point are as drawn."}, v.foot())})
+	return s
+}
+
+// changedTo names changes in a sentence.
+func changedTo(changes []string) string {
+	if len(changes) == 0 {
+		return "nothing changed"
+	}
+	return list(changes)
+}
+
+// SizedLetter returns the answer of [Sized] as a letter to another maker.
+func SizedLetter(d piece.Design, found size.Solution, others []size.Proposal) Sheet {
+	v := voiceOf(d)
+	best := found.Take()
+	s := Sheet{Title: "To a fellow maker", Blocks: []Block{{Lines: []Line{{Text: fmt.Sprintf("You asked what rocker %s wants for what you aim for. This is what came out.", v.called(d))}}}}}
+	s.Blocks = append(s.Blocks, Block{Lines: append([]Line{v.found(best)}, v.binds(best)...)}, Block{Table: v.sizedTable(d.Target, found.Proposals, others)})
+	s.Blocks = append(s.Blocks, Block{Lines: append(v.curves(found.Proposals[0], others), Line{Text: "Radii are of the floor edge: pin to the outside of the pencil, and not the form's."}, v.foot())})
+	return s
+}
+
+// Shown reports whether a rocker stands on the first page of [Sized].
+func Shown(p size.Proposal) bool {
+	return p.Curve != size.EvenTime || p.Fitted == shownArcs
 }

@@ -18,7 +18,7 @@ func Measure(d piece.Design, f check.Findings, source string) Sheet {
 	v := voiceOf(d)
 	name := d.Title
 	if name == "" {
-		name = "Untitled " + v.piece()
+		name = "Untitled " + v.piece
 	}
 	s := Sheet{Title: short(name) + " · as measured", Source: source}
 	if f.Result != nil {

@@ -24,19 +24,15 @@ func RockerNotes(l layout.Layout) [][]string {
 			trammel = append(trammel, name+"straight")
 			continue
 		}
-		trammel = append(trammel, fmt.Sprintf("%spivot %s %s, %s up", name, v.with(s.Pivot.X, quantity.Length), v.forwards(), v.with(s.Pivot.Y, quantity.Length)))
+		trammel = append(trammel, fmt.Sprintf("%spivot %s %s, %s up", name, v.with(s.Pivot.X, quantity.Length), v.Forward, v.with(s.Pivot.Y, quantity.Length)))
 		pin := fmt.Sprintf("%spin to floor edge %s", name, v.with(s.Floor, quantity.Length))
 		if s.Top > 0 {
 			pin += ", to top edge " + v.with(s.Top, quantity.Length)
 		}
 		trammel = append(trammel, pin)
 	}
-	trammel = append(trammel, "low point "+v.with(-l.Corner.X, quantity.Length)+" "+v.forwards())
-	faces := []string{"Right rocker: this face out, the other inside.", "Left rocker: turned over, this face inside."}
-	if v.sideways() { // seen from the foot
-		faces = []string{"Rocker at the head: this face inside.", "Rocker at the foot: this face out, the other inside."}
-	}
-	notes := append([][]string{trammel, faces}, v.takenNotes(l)...)
+	trammel = append(trammel, "low point "+v.with(-l.Corner.X, quantity.Length)+" "+v.Forward)
+	notes := append([][]string{trammel, v.faces}, v.takenNotes(l)...)
 	if l.Form != nil {
 		notes = append(notes, v.formNote(l))
 	}
@@ -83,17 +79,16 @@ func PairNotes(l layout.Layout, p layout.Paired) [][]string {
 // footNote says which sides of a leg's foot are the shorter, or what it stands on.
 func (v voice) footNote(leg layout.Leg) []string {
 	length := func(x float64) string { return v.shop(x, quantity.Length) }
-	nose, tail := v.tips()
 	if b := leg.Block; b != nil {
 		return []string{"the foot is sawn square, and stands on its block, which is high",
 			fmt.Sprintf("at the %s %s inner corner, %s outer; at the %s %s inner, %s outer",
-				nose, length(b.NoseInner), length(b.NoseOuter), tail, length(b.TailInner), length(b.TailOuter))}
+				v.nose, length(b.NoseInner), length(b.NoseOuter), v.tail, length(b.TailInner), length(b.TailOuter))}
 	}
 	var lines []string
 	too := ""
 	if v.shop(leg.Standing.Cut, quantity.Angle) != "0" {
 		too = " too"
-		lines = append(lines, fmt.Sprintf("the slanting end is the foot; its shorter side faces the %s", pick(leg.Cut > 0, nose, tail)))
+		lines = append(lines, fmt.Sprintf("the slanting end is the foot; its shorter side faces the %s", pick(leg.Cut > 0, v.nose, v.tail)))
 	}
 	if across := math.Abs(leg.Standing.Across); v.shop(across, quantity.Angle) != "0" {
 		side := pick(leg.Across > 0, "inner", "outer")
@@ -115,8 +110,7 @@ type EndWords struct{ Nose, Tail, Up string }
 
 // EndsOf returns the words for the ends of a rocker.
 func EndsOf(l layout.Layout) EndWords {
-	nose, tail := voiceOf(l.Design).tips()
-	return EndWords{nose, tail, "up"}
+	return EndWords{voiceOf(l.Design).nose, voiceOf(l.Design).tail, "up"}
 }
 
 // PairWords are what is written in the outlines of a left and a right one: at the end that is ahead in the
@@ -144,12 +138,7 @@ func PairWordsOf(l layout.Layout, p layout.Paired) PairWords {
 
 // paired returns the words for a pair that lies as it stands, of which this face is drawn.
 func (v voice) paired(face string) PairWords {
-	nose, tail := v.tips()
-	left, right := "left", "right"
-	if v.sideways() {
-		left, right = "head end", "foot end"
-	}
-	return PairWords{nose, tail, "up", "", left + ", " + face + " face", right + ", " + face + " face"}
+	return PairWords{v.nose, v.tail, "up", "", v.leftPattern + ", " + face + " face", v.rightPattern + ", " + face + " face"}
 }
 
 // takenNotes says on a pattern what was taken where nothing was drawn.
@@ -186,4 +175,56 @@ func broken(text string, columns int) []string {
 		lines = append(lines, strings.ReplaceAll(strings.TrimSpace(line), held, " "))
 	}
 	return lines
+}
+
+// A Laid is one file of a layout.
+type Laid struct {
+	Name  string
+	Pages int // zero of what is not printed
+}
+
+// LaidOut says what was written, and what to print first.
+func LaidOut(l layout.Layout, folder string, files []Laid) Sheet {
+	v := voiceOf(l.Design)
+	t := &Table{Head: []string{folder + "/", "pages"}}
+	first := ""
+	for _, f := range files {
+		pages := ""
+		if f.Pages > 0 {
+			pages = strconv.Itoa(f.Pages)
+			if first == "" {
+				first = f.Name
+			}
+		}
+		t.Rows = append(t.Rows, Row{Cells: []string{f.Name, pages}})
+	}
+	lines := []Line{
+		{Text: fmt.Sprintf("Print first: %s. Then of each pattern its first page alone, at 100 %%, not \"fit to page\": measure the two squares on it before you print the rest, and tape from tip to tip when it is glued.", first)},
+	}
+	if taken := v.taken(l); taken != "" {
+		lines = append(lines, Line{Text: taken})
+	}
+	if !l.Report.Holds() {
+		lines = append(lines, Line{Label: "NO:", Text: "a limit does not hold for this design: look at it with rockerwright check before you cut wood.", Bad: true})
+	}
+	return Sheet{Title: v.benchTitle(l, "layout"), Blocks: []Block{{Table: t}, {Lines: lines}}}
+}
+
+// A LegLabel is what is written at a leg in its two views.
+type LegLabel struct{ Length, Rake, Foot, Front, Track string }
+
+// LegLabels returns what is written at each leg.
+func LegLabels(l layout.Layout) []LegLabel {
+	v := voiceOf(l.Design)
+	var list []LegLabel
+	for _, leg := range l.Legs {
+		list = append(list, LegLabel{
+			Length: plain(short(leg.Name)) + ", " + v.with(leg.Finished.Length, quantity.Length) + " long",
+			Foot:   v.with(leg.Standing.Angle, quantity.Angle),
+			Rake:   "rake " + v.with(leg.Line.Rake, quantity.Angle),
+			Front:  plain(short(leg.Name)) + ", splay " + v.with(leg.Line.Splay, quantity.Angle),
+			Track:  v.with(2*leg.Standing.Foot.Z, quantity.Length),
+		})
+	}
+	return list
 }

@@ -64,14 +64,14 @@ func (v voice) readingsOf(d piece.Design, loads []*check.Load, remarks remarks) 
 	if _, known := d.TopOfBack(); known && remarks > noPush {
 		row("push for one degree", quantity.Unit(quantity.Force, v.units)+", at top", v.effort)
 	}
-	row("before going "+strings.TrimPrefix(v.backwards(), "to the "), "degrees", func(l *check.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) })
+	row("before going "+v.shortBack, "degrees", func(l *check.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) })
 	lift := func(of func(l *check.Load) float64) {
 		if remarks > noLift {
 			row("  its weight must lift", length, func(l *check.Load) string { return v.shop(of(l), quantity.Length) })
 		}
 	}
 	lift(func(l *check.Load) float64 { return l.Balance.Back.Lift })
-	row("before going "+strings.TrimPrefix(v.forwards(), "to the "), "degrees", func(l *check.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) })
+	row("before going "+v.shortForward, "degrees", func(l *check.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) })
 	lift(func(l *check.Load) float64 { return l.Balance.Forward.Lift })
 	return t
 }

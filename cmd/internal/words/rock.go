@@ -21,7 +21,7 @@ func Rock(r trial.Rocking, source string) Sheet {
 	s.Blocks = append(s.Blocks, v.tried(r)...)
 	s.Blocks = append(s.Blocks, Block{Lines: []Line{
 		{Text: "The piece and whoever sits in it are one rigid body that rolls without slipping; sliding, a rug's softness and people who move on are outside the model. Shoves last " + v.seconds(trial.ShoveTime) + " s (our judgement)."},
-		v.disclaimer(),
+		v.foot(),
 	}})
 	return s
 }
@@ -99,7 +99,7 @@ func (v voice) became(r trial.Rocking) Line {
 		if t.Duration == 0 {
 			when = "at once"
 		}
-		return Line{Text: fmt.Sprintf("It %s, %s.", v.inKind(t.Outcome.String()), when), Bad: true}
+		return Line{Text: fmt.Sprintf("It %s, %s.", v.renamed.Replace(t.Outcome.String()), when), Bad: true}
 	case motion.AtRest:
 		return Line{Text: fmt.Sprintf("It turns %s and is at rest after %.1f s.%s", counted(turns, "time"), t.Duration, v.nearest(t))}
 	case motion.TooManySteps:
@@ -129,7 +129,7 @@ func (v voice) survivals(r trial.Rocking) []Block {
 	if len(r.Survivals) == 0 {
 		return nil
 	}
-	back, forward := strings.TrimPrefix(v.backwards(), "to the "), strings.TrimPrefix(v.forwards(), "to the ")
+	back, forward := v.shortBack, v.shortForward
 	if !slices.ContainsFunc(r.Survivals, func(s trial.Survival) bool { return !math.IsNaN(s.Shove) }) { // nowhere to push
 		t := &Table{Caption: "Largest tilts, load by load", Over: []string{"", "let go", "let go", ""}, Head: []string{"WHAT IT SURVIVES", back, forward, ""}}
 		for _, s := range r.Survivals {
@@ -152,7 +152,7 @@ func (v voice) ends(s trial.Survival) string {
 	if s.EndedBy == "" {
 		return "–"
 	}
-	return strings.TrimPrefix(v.inKind(s.EndedBy), "goes ")
+	return strings.TrimPrefix(v.renamed.Replace(s.EndedBy), "goes ")
 }
 
 func (v voice) survived(s trial.Survival) []string {
@@ -173,7 +173,7 @@ func (v voice) fates(r trial.Rocking) []Block {
 			if !bad && i != min(1, len(r.Survivals)-1) {
 				continue
 			}
-			t.Rows = append(t.Rows, Row{Cells: []string{plain(short(s.Load)) + ": " + v.inKind(f.Name), v.inKind(f.Outcome.String()), v.shop(f.Margin, quantity.Angle), fmt.Sprintf("%.0f %%", 100*f.Lift)}, Bad: bad})
+			t.Rows = append(t.Rows, Row{Cells: []string{plain(short(s.Load)) + ": " + v.renamed.Replace(f.Name), v.renamed.Replace(f.Outcome.String()), v.shop(f.Margin, quantity.Angle), fmt.Sprintf("%.0f %%", 100*f.Lift)}, Bad: bad})
 		}
 	}
 	if len(t.Rows) == 0 {
@@ -197,16 +197,16 @@ func (v voice) survives(a trial.Answer) []Block {
 	lines := []Line{{Text: fmt.Sprintf("%s comes back when let go from up to %s degrees back or %s forward; %s; %s of the top of the back takes it over. rockerwright rock says the rest.",
 		upperFirst(plain(short(s.Load))), cells[0], cells[1], shove, cells[3])}}
 	if math.IsNaN(s.Shove) {
-		lines = []Line{{Text: fmt.Sprintf("%s comes back when let go from up to %s degrees %s or %s %s.", upperFirst(plain(short(s.Load))), cells[0], v.backwards(), cells[1], v.forwards())}}
+		lines = []Line{{Text: fmt.Sprintf("%s comes back when let go from up to %s degrees %s or %s %s.", upperFirst(plain(short(s.Load))), cells[0], v.Back, cells[1], v.Forward)}}
 	}
 	for _, f := range s.Fates {
 		switch f.Outcome {
 		case sim.Rocks:
-			lines = append(lines, Line{Text: fmt.Sprintf("%s: comes back, %s to spare.", upperFirst(v.inKind(f.Name)), v.degrees(f.Margin))})
+			lines = append(lines, Line{Text: fmt.Sprintf("%s: comes back, %s to spare.", upperFirst(v.renamed.Replace(f.Name)), v.degrees(f.Margin))})
 		case sim.FloorLetsGo:
-			lines = append(lines, Line{Text: upperFirst(v.inKind(f.Name)) + ": " + v.letsGo(f.Tilt, f.Needs, a.Loads[0].Rig.Floor.Friction), Bad: true})
+			lines = append(lines, Line{Text: upperFirst(v.renamed.Replace(f.Name)) + ": " + v.letsGo(f.Tilt, f.Needs, a.Loads[0].Rig.Floor.Friction), Bad: true})
 		default:
-			lines = append(lines, Line{Text: upperFirst(v.inKind(f.Name)) + ": " + v.inKind(f.Outcome.String()) + ".", Bad: true})
+			lines = append(lines, Line{Text: upperFirst(v.renamed.Replace(f.Name)) + ": " + v.renamed.Replace(f.Outcome.String()) + ".", Bad: true})
 		}
 	}
 	return []Block{{Title: "What it survives", All: true, Lines: lines}}

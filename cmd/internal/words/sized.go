@@ -21,7 +21,7 @@ func Sized(d piece.Design, found size.Solution, others []size.Proposal, source s
 	lines := append(append(changedLine(changes), v.found(best)), v.binds(best)...)
 	whole := v.sizedTable(d.Target, found.Proposals, others)
 	own, theirs := v.rejections(found.Proposals), append(v.rejections(others), v.curves(found.Proposals[0], others)...)
-	last := []Line{{Text: "To save one under a new name:", Type: take}, v.disclaimer()}
+	last := []Line{{Text: "To save one under a new name:", Type: take}, v.foot()}
 	assemble := func(table *Table, notes []Line) Sheet {
 		s := s
 		s.Blocks = []Block{{Lines: lines}, {Table: table}, {Lines: append(slices.Clone(notes), last...)}}
@@ -163,8 +163,7 @@ func (v voice) binds(p size.Proposal) []Line {
 			size.Sensible:       "an end or a radius is as far as was looked",
 		}[m.Aim])
 	}
-	nose, tail := v.tips()
-	for _, part := range []string{"the " + tail, "the " + nose, "the curve"} {
+	for _, part := range []string{"the " + v.tail, "the " + v.nose, "the curve"} {
 		if m, there := tightest[part]; there {
 			what = append(what, fmt.Sprintf("%s (%s) sets %s", plain(short(m.Limit.Load)), v.limitName(m.Limit.Name), part))
 		}
@@ -177,15 +176,14 @@ func (v voice) binds(p size.Proposal) []Line {
 
 // part returns the part of a rocker that sets a limit.
 func (v voice) part(p size.Proposal, l check.Limit) string {
-	nose, tail := v.tips()
 	for i := range p.Report.Loads {
 		load := &p.Report.Loads[i]
 		switch {
 		case load.Name != l.Load:
 		case strings.HasPrefix(l.Name, "back") && load.Rig.OverTip(load.Balance.Back):
-			return "the " + tail
+			return "the " + v.tail
 		case strings.HasPrefix(l.Name, "forward") && load.Rig.OverTip(load.Balance.Forward):
-			return "the " + nose
+			return "the " + v.nose
 		}
 	}
 	return "the curve"
@@ -252,7 +250,7 @@ func (v voice) wishes(t piece.Target) map[string]string {
 		of["seat falls, empty"] = v.towards(t.Empty.Value)
 	}
 	if t.BackMargin > 0 {
-		of["before going "+v.backwards()] = v.shop(t.BackMargin, quantity.Angle)
+		of["before going "+v.Back] = v.shop(t.BackMargin, quantity.Angle)
 	}
 	if t.BackLift > 0 {
 		of["  weight must lift"] = v.shop(t.BackLift, quantity.Length)

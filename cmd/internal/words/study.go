@@ -28,12 +28,12 @@ func Study(d piece.Design, s size.Study, source string) Sheet {
 	if t := v.failing(s); t != nil {
 		sheet.Blocks = append(sheet.Blocks, Block{Table: t})
 	}
-	sheet.Blocks = append(sheet.Blocks, Block{Lines: []Line{v.disclaimer()}}, v.sharesTable(s), v.studyAssumptions(s))
+	sheet.Blocks = append(sheet.Blocks, Block{Lines: []Line{v.foot()}}, v.sharesTable(s), v.studyAssumptions(s))
 	return sheet
 }
 
 // many says how many pieces, "4,096 chairs".
-func (v voice) many(n int) string { return thousands(n) + " " + v.piece() + "s" }
+func (v voice) many(n int) string { return thousands(n) + " " + v.piece + "s" }
 
 // thousands writes a whole number with commas.
 func thousands(n int) string {
@@ -64,11 +64,11 @@ func (v voice) quantityName(q size.Quantity) string {
 	case size.Effort:
 		return "push for one degree"
 	case size.BackMargin:
-		return "before going " + v.backwards()
+		return "before going " + v.Back
 	case size.BackLift:
 		return "  weight must lift"
 	}
-	return "before going " + v.forwards()
+	return "before going " + v.Forward
 }
 
 // amount returns a quantity finely, and its unit.

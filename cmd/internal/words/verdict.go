@@ -30,14 +30,7 @@ func (v voice) verdict(a *trial.Answer) []Line {
 		return lines
 	}
 	owner, others, hazards := v.byRole(r.Loads)
-	label := "YOUR OWNER"
-	switch v.kind {
-	case piece.Cradle:
-		label = "INFANTS"
-	case piece.Horse:
-		label = "RIDERS"
-	}
-	lines = append(lines, v.group(label, owner, a))
+	lines = append(lines, v.group(v.owners, owner, a))
 	if len(others) > 0 {
 		lines = append(lines, v.group("OTHERS", others, a))
 	}
@@ -78,11 +71,7 @@ func (v voice) group(label string, loads []*check.Load, a *trial.Answer) Line {
 		wrong = append(wrong, text)
 	}
 	if failing := on(a, trial.Fails, loads); len(failing) > 0 {
-		fault := "nearer to going over than we like"
-		if v.kind == piece.Cradle {
-			fault = "tilted further at rest than we like"
-		}
-		wrong = append(wrong, v.named(failing, loads)+" "+fault)
+		wrong = append(wrong, v.named(failing, loads)+" "+v.fails)
 	}
 	if len(wrong) > 0 {
 		return Line{Label: label + ":", Text: strings.Join(wrong, "; ") + ".", Bad: true}
@@ -135,9 +124,9 @@ func (v voice) named(loads, group []*check.Load) string {
 // stands says how a load rests and how long it rocks.
 func (v voice) stands(l *check.Load) string {
 	tilt := l.Balance.Rest.Tilt
-	way := v.backwards()
+	way := v.Back
 	if tilt < 0 {
-		way = v.forwards()
+		way = v.Forward
 	}
 	where := "far " + way
 	switch size := math.Abs(tilt) * 180 / math.Pi; {
@@ -181,31 +170,16 @@ func (v voice) whyNot(l *check.Load) string {
 		return who + " rests only upside down, on its two tips"
 	}
 	arm, _ := l.Rig.Righting(0)
-	way := v.over(arm > 0)
-	return fmt.Sprintf("%s does not stand: %s, so it goes over %s by itself", who, v.reason(l.Rig), way)
-}
-
-// over returns the way in which the piece goes over.
-func (v voice) over(forward bool) string {
-	switch {
-	case v.kind == piece.Cradle && forward:
-		return v.forwards()
-	case v.kind == piece.Cradle:
-		return v.backwards()
-	case forward:
-		return "forwards"
-	}
-	return "backwards"
+	return fmt.Sprintf("%s does not stand: %s, so it goes over %s by itself", who, v.reason(l.Rig), pick(arm > 0, v.overForward, v.overBack))
 }
 
 // reason says where the balance point lies that the piece cannot stand.
 func (v voice) reason(r sim.Rig) string {
-	nose, tail := v.tips()
 	switch g := r.Body.Centre; {
 	case g.X < r.Profile.Tail().X:
-		return "the balance point lies beyond the " + tail + " tip"
+		return "the balance point lies beyond the " + v.tail + " tip"
 	case g.X > r.Profile.Nose().X:
-		return "the balance point lies beyond the " + nose + " tip"
+		return "the balance point lies beyond the " + v.nose + " tip"
 	case aboveCentre(r.Profile, r):
 		return "the balance point lies above the arc centre"
 	case r.Floor.Slope != 0:

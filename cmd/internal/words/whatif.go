@@ -18,7 +18,7 @@ func WhatIf(t size.Table, source string, changes []string) Sheet {
 	s := Sheet{Title: v.called(t.Report.Design) + " · what each measure does", Source: source}
 	lines := append(changedLine(changes), v.whatIfNow(t)...)
 	must, loose := v.parted(t.Rows)
-	notes := Block{Lines: []Line{v.disclaimer()}}
+	notes := Block{Lines: []Line{v.foot()}}
 	assemble := func(rows int) Sheet {
 		s := s
 		s.Blocks = []Block{{Lines: lines}, {Table: v.whatIfTable(t, must, loose, rows)}, notes}
@@ -55,12 +55,11 @@ func (v voice) whatIfNow(t size.Table) []Line {
 	if t.Report.Design.Seat.Front == 0 {
 		falls = "tilts"
 	}
-	_, column := v.rider()
 	now := Line{Label: "NOW:", Text: fmt.Sprintf("%s %s %s, %s empty, in degrees; one rock %s; %s before going %s, leaning furthest.", falls,
-		v.towards(t.Now[size.FallSitting]), column, v.towards(t.Now[size.FallEmpty]), v.hundredths(t.Now[size.Time]), v.degrees(t.Now[size.BackMargin]), v.backwards())}
+		v.towards(t.Now[size.FallSitting]), v.seated, v.towards(t.Now[size.FallEmpty]), v.hundredths(t.Now[size.Time]), v.degrees(t.Now[size.BackMargin]), v.Back)}
 	text := fmt.Sprintf("with every measure held as a shop usually does, no limit fails in any of %s.", v.many(size.Block))
 	if share := t.Fails; share > 0 {
-		text = fmt.Sprintf("with every measure held as a shop usually does, a limit fails in %s of 100 %ss.", inHundred(share), v.piece())
+		text = fmt.Sprintf("with every measure held as a shop usually does, a limit fails in %s of 100 %ss.", inHundred(share), v.piece)
 	}
 	return []Line{now, {Label: "MADE:", Text: text, Bad: t.Fails > 0.05}}
 }
@@ -100,15 +99,10 @@ func (v voice) parted(rows []size.Row) (must, loose []size.Row) {
 
 // whatIfTable sets the rows with the largest effects, at most so many, over each other.
 func (v voice) whatIfTable(t size.Table, must, loose []size.Row, most int) *Table {
-	_, column := v.rider()
-	falls := "falls"
-	if v.kind == piece.Cradle {
-		falls = "tilts"
-	}
 	table := &Table{
 		Caption: "What each change does, and to what it must be held",
-		Over:    []string{"", "", falls, falls, "one", "push", "going", "hold", ""},
-		Head:    []string{"", "change", column, "empty", "rock", "1 deg", strings.TrimPrefix(v.backwards(), "to the "), "to", ""},
+		Over:    []string{"", "", v.falls, v.falls, "one", "push", "going", "hold", ""},
+		Head:    []string{"", "change", v.seated, "empty", "rock", "1 deg", v.shortBack, "to", ""},
 		Rows:    []Row{{Cells: []string{"", "", "deg", "deg", "s", "%", "deg", "+ or -", ""}}},
 	}
 	shownMust, shownLoose := most, 0
@@ -133,9 +127,9 @@ func (v voice) whatIfTable(t size.Table, must, loose []size.Row, most int) *Tabl
 // whatIfRow returns one row: what is changed, by how much, and what that does.
 func (v voice) whatIfRow(r size.Row) Row {
 	name := r.Key
-	if r.Deed != size.ChangeMeasure {
-		name = v.inKind(r.Label)
-		if r.Deed == size.Worn {
+	if r.Alteration != size.ChangeMeasure {
+		name = v.renamed.Replace(r.Label)
+		if r.Alteration == size.Worn {
 			name += " over " + v.with(size.WornOver, quantity.Length)
 		}
 	}
@@ -184,15 +178,11 @@ func withSign(x float64, decimals int) string {
 
 // whatIfAssumptions says how the table came about.
 func (v voice) whatIfAssumptions(d piece.Design) Block {
-	who, column := v.rider()
 	lines := []Line{
-		{Text: fmt.Sprintf("One thing is changed at a time, by four times what a shop usually holds, and the piece worked out anew. + is %s, more, longer. %s is %s; before going over is read for the load nearest to it.", v.backwards(), upperFirst(column), who)},
+		{Text: fmt.Sprintf("One thing is changed at a time, by four times what a shop usually holds, and the piece worked out anew. + is %s, more, longer. %s is %s; before going over is read for the load nearest to it.", v.Back, upperFirst(v.seated), v.rider)},
 		{Text: "Hold to: the largest error, 95 times in 100, with which every limit still holds in 95 of 100 chairs, all else being held as the shop usually does: " + v.shopUsually(d) + " (common practice; your own under [shop]). \"no use\": the others break a limit more often than that whatever is done here; widen the margin first. What may be eight times as far off as usual need not be exact."},
 	}
-	if v.kind != piece.Cradle {
-		lines = append(lines, Line{Text: "Slid on a concentric top edge the seat turns about the arc's centre and takes the people along, so it hardly tilts; on a straight one it moves along the edge, and tilts."})
-	}
-	return Block{Title: "How to read it", All: true, Lines: lines}
+	return Block{Title: "How to read it", All: true, Lines: append(lines, paragraphs(v.slides)...)}
 }
 
 // shopUsually says what the shop holds: a length, a radius, an angle, a weight, each as the table of

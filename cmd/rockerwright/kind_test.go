@@ -1,0 +1,125 @@
+package main
+
+import (
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"io/fs"
+	"path/filepath"
+	"strings"
+	"testing"
+)
+
+// tellsKinds are the files that tell one kind of piece from another beside its rows in sim/piece and its phrases in
+// words, with how often they do it. A new kind is looked for here: the list may only get shorter.
+var tellsKinds = map[string]int{
+	"cmd/internal/page/form.go": 1,
+	"sim/check/fit.go":          2,
+	"sim/check/may.go":          2,
+	"sim/check/people.go":       5,
+	"sim/check/report.go":       2,
+	"sim/check/seats.go":        5,
+	"sim/check/sideways.go":     2,
+	"sim/check/sitter.go":       1,
+	"sim/size/ask.go":           1,
+	"sim/size/rules.go":         2,
+	"sim/trial/seating.go":      3,
+}
+
+// TestNoSwitchOnKind holds that a kind of piece is its row and its phrases: nowhere else is a kind named, compared or
+// switched on.
+func TestNoSwitchOnKind(t *testing.T) {
+	found := map[string]int{}
+	err := filepath.WalkDir(root, func(path string, entry fs.DirEntry, err error) error {
+		if err != nil || entry.IsDir() || !strings.HasSuffix(path, ".go") || strings.HasSuffix(path, "_test.go") {
+			return err
+		}
+		name, err := filepath.Rel(root, path)
+		if err != nil {
+			return err
+		}
+		if name = filepath.ToSlash(name); strings.HasPrefix(name, "sim/piece/") || name == "cmd/internal/words/phrases.go" {
+			return nil
+		}
+		set := token.NewFileSet()
+		file, err := parser.ParseFile(set, path, nil, 0)
+		if err != nil {
+			return err
+		}
+		ast.Inspect(file, func(n ast.Node) bool {
+			if entry, is := n.(*ast.KeyValueExpr); is && parts(entry.Value) {
+				return false // a design of a kind is made
+			}
+			if call, is := n.(*ast.CallExpr); is && len(call.Args) == 1 && parts(call.Args[0]) {
+				return false // a row of piece is asked for
+			}
+			if parts(n) {
+				found[name]++
+				if found[name] > tellsKinds[name] {
+					t.Errorf("%v: a kind of piece is told from others; make it a row of sim/piece or a phrase of words", set.Position(n.Pos()))
+				}
+			}
+			return true
+		})
+		return nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for name, n := range tellsKinds {
+		if found[name] < n {
+			t.Errorf("%s tells kinds %d times, no longer %d: shorten the list", name, found[name], n)
+		}
+	}
+}
+
+// parts reports whether kinds of pieces are told apart at a node: where one is named, or where that of a design is
+// compared or switched on, itself or by its name.
+func parts(n ast.Node) bool {
+	switch n := n.(type) {
+	case *ast.SelectorExpr:
+		room, is := n.X.(*ast.Ident)
+		return is && room.Name == "piece" && (n.Sel.Name == "Chair" || n.Sel.Name == "Settee" || n.Sel.Name == "Cradle" || n.Sel.Name == "Horse")
+	case *ast.BinaryExpr:
+		return (n.Op == token.EQL || n.Op == token.NEQ) && (kindOfDesign(n.X) && !parts(n.Y) || kindOfDesign(n.Y) && !parts(n.X))
+	case *ast.SwitchStmt:
+		return kindOfDesign(n.Tag)
+	}
+	return false
+}
+
+// kindOfDesign reports whether an expression is the kind of a design: d.Kind, r.Design.Kind, or its String().
+func kindOfDesign(x ast.Expr) bool {
+	if call, is := x.(*ast.CallExpr); is {
+		if of, is := call.Fun.(*ast.SelectorExpr); is && of.Sel.Name == "String" {
+			x = of.X
+		}
+	}
+	kind, is := x.(*ast.SelectorExpr)
+	if !is || kind.Sel.Name != "Kind" {
+		return false
+	}
+	switch of := kind.X.(type) {
+	case *ast.Ident:
+		return of.Name == "d" || of.Name == "design"
+	case *ast.SelectorExpr:
+		return of.Sel.Name == "Design"
+	}
+	return false
+}
+
+// TestTold holds what counts as telling kinds apart.
+func TestTold(t *testing.T) {
+	for text, want := range map[string]bool{
+		"piece.Cradle": true, "d.Kind == other.Kind": true, "r.Design.Kind != b.Design.Kind": true, `d.Kind.String() == "horse"`: true, "2 == d.Kind": true,
+		"piece.Laminated": false, "m.Kind == quantity.Angle": false, "d.Kind": false, "e.Kind == motion.Turns": false,
+	} {
+		x, err := parser.ParseExpr(text)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := parts(x); got != want {
+			t.Errorf("%s: %v, want %v", text, got, want)
+		}
+	}
+}
