@@ -14,19 +14,18 @@ const looks = 4
 // slips returns when in the span the floor first lets go, and whether it does: |F|/N
 // above its friction, or N not above zero. It keeps the largest |F|/N.
 func (m *run) slips(a *arc, span float64) (float64, bool) {
-	limit := cmp.Or(m.rig.Floor.Friction, math.Inf(1))
-	holds := func(needs float64) bool { return needs <= limit && !math.IsInf(needs, 1) }
+	limit := cmp.Or(m.rig.Floor.Friction, math.MaxFloat64) // without one it must not pull
 	before := 0.0
 	for i := range looks + 1 {
 		t := span * float64(i) / looks
 		needs := m.needs(a, t)
-		if holds(needs) {
+		if needs <= limit {
 			m.trace.Friction = max(m.trace.Friction, needs)
 			before = t
 			continue
 		}
 		if i > 0 { // found between two looks
-			_, t = root.Edge(func(t float64) bool { return holds(m.needs(a, t)) }, before, t, 0, 0)
+			_, t = root.Edge(func(t float64) bool { return m.needs(a, t) <= limit }, before, t, 0, 0)
 			needs = m.needs(a, t)
 		}
 		m.trace.Needs = needs
