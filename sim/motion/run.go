@@ -177,13 +177,12 @@ func (m *run) step(way float64) bool {
 	if end := f.rate.at(span) * way; end < 0 || end == 0 && m.rate != 0 {
 		span, event = m.turning(span, way), int(Turns)
 	}
-	left := m.bound(way) - m.roll
-	if crosses := way*(f.turn.at(span)-left) >= 0; crosses {
-		span, event = f.turn.reaches(left, 0, span), int(Joint)
+	bound, crossing := m.bound(way), Joint
+	if top := m.hilltop(way); way*(top-m.roll) > 0 && way*(top-bound) <= 0 { // let go on it, it has passed with the next step
+		bound, crossing = top, Over
 	}
-	hilltop := m.hilltop(way)
-	if left := hilltop - m.roll; left != 0 && way*(f.turn.at(span)-left) >= 0 { // let go on it, it has passed with the next step
-		span, event = f.turn.reaches(left, 0, span), int(Over)
+	if left := bound - m.roll; way*(f.turn.at(span)-left) >= 0 {
+		span, event = f.turn.reaches(left, 0, span), int(crossing)
 	}
 	if t, slips := m.slips(&a, span); slips {
 		m.advance(t)
@@ -195,10 +194,8 @@ func (m *run) step(way float64) bool {
 		m.rate = 0
 		m.event(Turns)
 		m.watch()
-	case Joint:
-		m.roll = m.bound(way)
-	case Over:
-		m.roll = hilltop
+	case Joint, Over:
+		m.roll = bound
 	}
 	if m.push.Force != 0 && event < 0 && m.time == m.push.Time {
 		m.event(PushEnd)
