@@ -85,17 +85,16 @@ const negligible = 1e-16
 // span returns how long the series may be followed, s: the last two terms of the turn stay
 // negligible.
 func (f *flight) span() float64 {
-	span := math.Inf(1)
+	least := math.Inf(1) // logarithm of the span
 	for k := order - 1; k <= order; k++ {
-		if c := math.Abs(f.turn[k]); c > 0 {
-			span = min(span, math.Pow(negligible/c, 1/float64(k)))
-		}
+		least = min(least, math.Log(negligible/math.Abs(f.turn[k]))/float64(k))
 	}
-	return span
+	return math.Exp(least)
 }
 
 // reaches returns when a polynomial passes through a value between two times at which it lies on
-// either side of it.
+// either side of it. Newton's rule held in the bracket takes 3 % off a minute over nine arcs, 1 %
+// over three and nothing over one (BenchmarkCost): not worth a second finder.
 func (c *series) reaches(value, low, high float64) float64 {
 	return root.Between(func(t float64) float64 { return c.at(t) - value }, low, high, 0)
 }
