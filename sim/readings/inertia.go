@@ -50,9 +50,10 @@ func (r Readings) period(piece body.Body, t timed) (float64, error) {
 // inertia returns the inertia (kg·m²) about its balance point with which the piece and
 // the rider take a tenth of the time for a rock, and the time of ten without any (s). The
 // square of the time is very nearly straight in the inertia, for the distance from G to the
-// contact hardly goes with the tilt: it lies by that line, and is sought between half and
-// double of it. Where the rocks are quicker than without any, or much too slow, the line is
-// kept, for [judge] to tell an error of reading from a reading that cannot be.
+// contact hardly goes with the tilt: the inertia lies by that line, and is sought between a quarter
+// and four times of it, which a G a tenth of a millimetre over the floor keeps. Where the rocks are
+// quicker than without any, or much too slow, the line is kept, for [judge] to tell an error of
+// reading from a reading that cannot be.
 func (r Readings) inertia(piece body.Body, t timed) (inertia, least float64, err error) {
 	squared := func(inertia float64) float64 {
 		if err != nil {
@@ -68,7 +69,7 @@ func (r Readings) inertia(piece body.Body, t timed) (inertia, least float64, err
 	without, with := squared(0), squared(usual)
 	inertia, least = usual*(want-without)/(with-without), 10*math.Sqrt(without)
 	if err == nil && inertia > 0 && inertia < 1e3*piece.Mass {
-		inertia = root.Between(func(x float64) float64 { return squared(x) - want }, inertia/2, 2*inertia, 1e-13*inertia)
+		inertia = root.Between(func(x float64) float64 { return squared(x) - want }, inertia/4, 4*inertia, 1e-13*inertia)
 	}
 	return inertia, least, err
 }

@@ -89,6 +89,22 @@ func TestRoundTrip(t *testing.T) {
 	}
 }
 
+// TestInertiaOfALowPiece: the nearer G lies to the floor, the less straight is the square of the time in the inertia; the
+// inertia comes back all the same, small and large.
+func TestInertiaOfALowPiece(t *testing.T) {
+	for _, high := range []float64{0.0001, 0.001, 0.02, 0.4} {
+		for _, inertia := range []float64{1e-6, 1e-3, 1, 100} {
+			b := body.Body{Mass: 12, Centre: r2.Vec{Y: high}, Inertia: inertia}
+			rig := sim.Rig{Profile: edge, Body: b}
+			watch := timed{tenRocks: 10 * rig.Swing(rig.Balance(), 0.02).Period, letGo: 0.02}
+			got, _, err := Readings{Edge: edge}.inertia(b, watch)
+			if err != nil || !(math.Abs(got/inertia-1) < 1e-6) { // at 0.4 m the smallest is half a millionth of J, and the time is known to 1e-13
+				t.Errorf("G %v m over the floor: inertia %v, %v; was %v", high, got, err, inertia)
+			}
+		}
+	}
+}
+
 // TestUncertaintyHolds reads a known chair with normal reading errors a thousand times:
 // each value lies within its stated uncertainty 93 to 97 times in 100.
 func TestUncertaintyHolds(t *testing.T) {
