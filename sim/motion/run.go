@@ -177,12 +177,12 @@ func (m *run) step(way float64) bool {
 	if end := f.rate.at(span) * way; end < 0 || end == 0 && m.rate != 0 {
 		span, event = m.turning(span, way), int(Turns)
 	}
-	bound, crossing := m.bound(way), Joint
+	bound := m.bound(way)
 	if top := m.hilltop(way); way*(top-m.roll) > 0 && way*(top-bound) <= 0 { // let go on it, it has passed with the next step
-		bound, crossing = top, Over
+		bound = top
 	}
 	if left := bound - m.roll; way*(f.turn.at(span)-left) >= 0 {
-		span, event = f.turn.reaches(left, 0, span), int(crossing)
+		span, event = f.turn.reaches(left, 0, span), int(Joint)
 	}
 	if t, slips := m.slips(&a, span); slips {
 		m.advance(t)
@@ -194,7 +194,7 @@ func (m *run) step(way float64) bool {
 		m.rate = 0
 		m.event(Turns)
 		m.watch()
-	case Joint, Over:
+	case Joint:
 		m.roll = bound
 	}
 	if m.push.Force != 0 && event < 0 && m.time == m.push.Time {
