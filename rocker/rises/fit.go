@@ -10,7 +10,7 @@ import (
 	"rockerwright/rocker/root"
 )
 
-// A Arc is one arc of a fit to rises.
+// An Arc is one arc of a fit to rises.
 type Arc struct {
 	Radius    float64 // m; below zero a hollow, ±Inf straight
 	From, To  float64 // its ends ahead of the low point, nose side first, m

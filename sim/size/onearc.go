@@ -59,8 +59,7 @@ func (q *question) timed(s shape) shape {
 // leaned returns the shape with the low point where seat or back lean as is wished: with
 // somebody in it, or empty where only that is wished. The rest moves by about 1/(R − H) of
 // what the low point moves, so the secant finds it in a few steps; no two places are known that
-// it lies between, and to look for them as well takes several times as long (of the 30 chairs of
-// a test 40 ms became 300).
+// it lies between.
 func (q *question) leaned(s shape) shape {
 	off, asked := q.leanOf()
 	if !asked || !q.movable {
