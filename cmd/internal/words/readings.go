@@ -17,7 +17,7 @@ const most = 4
 // rest: the piece empty, then the owner's loads.
 func (v voice) readings(r check.Report, remarks remarks) Block {
 	shown := []*check.Load{&r.Loads[0]}
-	owner, others, _ := v.byRole(r.Loads)
+	owner, others, _ := byRole(r.Loads)
 	if len(owner) < 2 {
 		owner = append(owner, others...)
 	}
@@ -50,7 +50,7 @@ func (v voice) readingsOf(d piece.Design, loads []*check.Load, remarks remarks) 
 		}
 		t.Rows = append(t.Rows, Row{Cells: append(cells, unit)})
 	}
-	length := quantity.Unit(quantity.Length, v.units)
+	length := v.unit()
 	if d.Seat.Front > 0 {
 		row("seat falls back", "degrees", func(l *check.Load) string { return v.towards(l.SeatFall) })
 	}
@@ -64,14 +64,14 @@ func (v voice) readingsOf(d piece.Design, loads []*check.Load, remarks remarks) 
 	if _, known := d.TopOfBack(); known && remarks > noPush {
 		row("push for one degree", quantity.Unit(quantity.Force, v.units)+", at top", v.effort)
 	}
-	row("before going "+v.shortBack, "degrees", func(l *check.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) })
+	row("before going "+v.shortBack, "degrees", func(l *check.Load) string { return v.angle(l.Balance.Back.Angle) })
 	lift := func(of func(l *check.Load) float64) {
 		if remarks > noLift {
-			row("  its weight must lift", length, func(l *check.Load) string { return v.shop(of(l), quantity.Length) })
+			row("  its weight must lift", length, func(l *check.Load) string { return v.bare(of(l)) })
 		}
 	}
 	lift(func(l *check.Load) float64 { return l.Balance.Back.Lift })
-	row("before going "+v.shortForward, "degrees", func(l *check.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) })
+	row("before going "+v.shortForward, "degrees", func(l *check.Load) string { return v.angle(l.Balance.Forward.Angle) })
 	lift(func(l *check.Load) float64 { return l.Balance.Forward.Lift })
 	return t
 }
@@ -122,20 +122,4 @@ func parted(name string, room int) (first, second string) {
 		first, second = cutTo(second, room), ""
 	}
 	return first, cutTo(second, room)
-}
-
-// cutTo returns a text cut to so many characters.
-func cutTo(text string, room int) string {
-	if runes := []rune(text); len(runes) > room {
-		return string(runes[:room-1]) + "…"
-	}
-	return text
-}
-
-// wanted returns what a limit asks.
-func (v voice) wanted(l check.Limit) string {
-	if !math.IsNaN(l.AtMost) {
-		return "at most " + v.with(l.AtMost, l.Kind)
-	}
-	return v.with(l.AtLeast, l.Kind)
 }

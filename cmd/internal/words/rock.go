@@ -55,7 +55,7 @@ func (v voice) rocked(r trial.Rocking) []Line {
 		how += fmt.Sprintf(", started at %s a second", v.degrees(math.Abs(r.Start.Rate)))
 	}
 	if p := r.Start.Push; p.Force != 0 {
-		how += fmt.Sprintf(", pushed with %s for %s s", v.with(math.Abs(p.Force), quantity.Force), v.seconds(p.Time))
+		how += fmt.Sprintf(", pushed with %s for %s s", v.force(math.Abs(p.Force)), v.seconds(p.Time))
 	}
 	floor := "a floor that takes nothing and holds any force (name one: floor.surface)"
 	if d.Floor.Surface != piece.NoSurface {
@@ -66,12 +66,12 @@ func (v voice) rocked(r trial.Rocking) []Line {
 	} else if r.Losses != (motion.Losses{}) || d.Floor.Friction > 0 {
 		floor = "the floor of your file"
 	}
-	lines := []Line{{Label: upper(plain(short(r.Load.Name))) + ":", Text: how + ", on " + floor + "."}, v.became(r)}
+	lines := []Line{{Label: strings.ToUpper(brief(r.Load.Name)) + ":", Text: how + ", on " + floor + "."}, v.became(r)}
 	if !math.IsNaN(r.HalvesIn) {
 		lines = append(lines, Line{Text: fmt.Sprintf("The tilt falls to half in %.0f rocks.", r.HalvesIn)})
 	}
 	if d.Floor.Surface != piece.NoSurface {
-		lines = append(lines, Line{Text: fmt.Sprintf("The floor: friction %.2f, rolling loss %s %s. %s.", r.Load.Rig.Floor.Friction, quantity.Fine(r.Losses.Rolling, quantity.Length, v.units), quantity.Unit(quantity.Length, v.units), upperFirst(r.Ground.Basis))})
+		lines = append(lines, Line{Text: fmt.Sprintf("The floor: friction %.2f, rolling loss %s %s. %s.", r.Load.Rig.Floor.Friction, quantity.Fine(r.Losses.Rolling, quantity.Length, v.units), v.unit(), upperFirst(r.Ground.Basis))})
 	}
 	if t.Friction > 0 {
 		lines = append(lines, Line{Text: fmt.Sprintf("The floor must hold a friction of %.2f, knocks counted.", t.Friction)})
@@ -91,19 +91,19 @@ func (v voice) became(r trial.Rocking) Line {
 	switch t.End {
 	case motion.Slipped:
 		if t.LiftsOff() {
-			return Line{Text: fmt.Sprintf("The rocker lifts off after %.2f s, at %s; what comes then is outside the model.", t.Duration, v.degrees(math.Abs(t.Last.Tilt))), Bad: true}
+			return wrong(fmt.Sprintf("The rocker lifts off after %.2f s, at %s; what comes then is outside the model.", t.Duration, v.degrees(math.Abs(t.Last.Tilt))))
 		}
-		return Line{Text: v.letsGo(t.Last.Tilt, t.Needs, r.Load.Rig.Floor.Friction) + fmt.Sprintf(" That is after %.2f s; what comes of sliding is outside the model.", t.Duration), Bad: true}
+		return wrong(v.letsGo(t.Last.Tilt, t.Needs, r.Load.Rig.Floor.Friction) + fmt.Sprintf(" That is after %.2f s; what comes of sliding is outside the model.", t.Duration))
 	case motion.WentOver:
 		when := fmt.Sprintf("after %.2f s", t.Duration)
 		if t.Duration == 0 {
 			when = "at once"
 		}
-		return Line{Text: fmt.Sprintf("It %s, %s.", v.renamed.Replace(t.Outcome.String()), when), Bad: true}
+		return wrong(fmt.Sprintf("It %s, %s.", v.renamed.Replace(t.Outcome.String()), when))
 	case motion.AtRest:
 		return Line{Text: fmt.Sprintf("It turns %s and is at rest after %.1f s.%s", counted(turns, "time"), t.Duration, v.nearest(t))}
 	case motion.TooManySteps:
-		return Line{Text: fmt.Sprintf("Followed for %.2f s and given up after %s: it knocks too often to follow.", t.Duration, counted(t.Steps, "step")), Bad: true}
+		return wrong(fmt.Sprintf("Followed for %.2f s and given up after %s: it knocks too often to follow.", t.Duration, counted(t.Steps, "step")))
 	}
 	return Line{Text: fmt.Sprintf("It is still rocking after %.0f s, having turned %s.%s", t.Duration, counted(turns, "time"), v.nearest(t))}
 }
@@ -133,18 +133,18 @@ func (v voice) survivals(r trial.Rocking) []Block {
 	if !slices.ContainsFunc(r.Survivals, func(s trial.Survival) bool { return !math.IsNaN(s.Shove) }) { // nowhere to push
 		t := &Table{Caption: "Largest tilts, load by load", Over: []string{"", "let go", "let go", ""}, Head: []string{"WHAT IT SURVIVES", back, forward, ""}}
 		for _, s := range r.Survivals {
-			t.Rows = append(t.Rows, Row{Cells: []string{plain(short(s.Load)), v.shop(s.Back, quantity.Angle), v.shop(s.Forward, quantity.Angle), ""}})
+			t.add(brief(s.Load), v.angle(s.Back), v.angle(s.Forward), "")
 		}
-		return []Block{{Table: t}, {Lines: []Line{{Text: "Largest tilts from the rest, degrees, without losses."}}}}
+		return []Block{{Table: t}, {Lines: says("Largest tilts from the rest, degrees, without losses.")}}
 	}
 	t := &Table{Caption: "Largest tilts, shoves and speeds, load by load", Over: []string{"", "let go", "let go", "", "which", "crest", ""},
 		Head: []string{"WHAT IT SURVIVES", back, forward, "shove", "ends in", "at", ""}}
 	for _, s := range r.Survivals {
 		cells := v.survived(s)
-		t.Rows = append(t.Rows, Row{Cells: []string{plain(short(s.Load)), cells[0], cells[1], cells[2], v.ends(s), cells[3], ""}})
+		t.add(brief(s.Load), cells[0], cells[1], cells[2], v.ends(s), cells[3], "")
 	}
 	note := "Largest tilts from the rest, degrees, without losses; the least shove to the rear at the top of the back after which it goes over one way or the other, or the floor lets go; the speed of the top of the back at which it goes over backwards."
-	return []Block{{Table: t}, {Lines: []Line{{Text: note}}}}
+	return []Block{{Table: t}, {Lines: says(note)}}
 }
 
 // ends says in a cell what ends the least shove.
@@ -156,11 +156,11 @@ func (v voice) ends(s trial.Survival) string {
 }
 
 func (v voice) survived(s trial.Survival) []string {
-	shove := v.with(s.Shove, quantity.Force)
+	shove := v.force(s.Shove)
 	if s.ShoveNone && !math.IsNaN(s.Shove) {
 		shove = "over " + shove
 	}
-	return []string{v.shop(s.Back, quantity.Angle), v.shop(s.Forward, quantity.Angle), shove, v.with(s.Speed, quantity.Speed), ""}
+	return []string{v.angle(s.Back), v.angle(s.Forward), shove, v.with(s.Speed, quantity.Speed), ""}
 }
 
 // fates returns the other trials: of each load those that end badly, and of the first that
@@ -173,14 +173,14 @@ func (v voice) fates(r trial.Rocking) []Block {
 			if !bad && i != min(1, len(r.Survivals)-1) {
 				continue
 			}
-			t.Rows = append(t.Rows, Row{Cells: []string{plain(short(s.Load)) + ": " + v.renamed.Replace(f.Name), v.renamed.Replace(f.Outcome.String()), v.shop(f.Margin, quantity.Angle), fmt.Sprintf("%.0f %%", 100*f.Lift)}, Bad: bad})
+			t.mark(bad, brief(s.Load)+": "+v.renamed.Replace(f.Name), v.renamed.Replace(f.Outcome.String()), v.angle(f.Margin), fmt.Sprintf("%.0f %%", 100*f.Lift))
 		}
 	}
 	if len(t.Rows) == 0 {
 		return nil
 	}
-	note := "Of the first load all trials, of the others those that end badly. Drops in: falls " + v.with(trial.DropHeight, quantity.Length) + " on to the empty piece at its rest (our judgement). Kept: degrees to the hilltop at the nearest; lift: how much of it was used."
-	return []Block{{Title: "Other trials", Table: t}, {Lines: []Line{{Text: note}}}}
+	note := "Of the first load all trials, of the others those that end badly. Drops in: falls " + v.length(trial.DropHeight) + " on to the empty piece at its rest (our judgement). Kept: degrees to the hilltop at the nearest; lift: how much of it was used."
+	return []Block{{Title: "Other trials", Table: t}, {Lines: says(note)}}
 }
 
 // survives is the block of check: what the worst of the loads comes back from.
@@ -194,19 +194,19 @@ func (v voice) survives(a trial.Answer) []Block {
 	if s.ShoveNone {
 		shove = "no shove that was tried at the top of the back takes it over"
 	}
-	lines := []Line{{Text: fmt.Sprintf("%s comes back when let go from up to %s degrees back or %s forward; %s; %s of the top of the back takes it over. rockerwright rock says the rest.",
-		upperFirst(plain(short(s.Load))), cells[0], cells[1], shove, cells[3])}}
+	lines := says(fmt.Sprintf("%s comes back when let go from up to %s degrees back or %s forward; %s; %s of the top of the back takes it over. rockerwright rock says the rest.",
+		upperFirst(brief(s.Load)), cells[0], cells[1], shove, cells[3]))
 	if math.IsNaN(s.Shove) {
-		lines = []Line{{Text: fmt.Sprintf("%s comes back when let go from up to %s degrees %s or %s %s.", upperFirst(plain(short(s.Load))), cells[0], v.Back, cells[1], v.Forward)}}
+		lines = says(fmt.Sprintf("%s comes back when let go from up to %s degrees %s or %s %s.", upperFirst(brief(s.Load)), cells[0], v.Back, cells[1], v.Forward))
 	}
 	for _, f := range s.Fates {
 		switch f.Outcome {
 		case sim.Rocks:
 			lines = append(lines, Line{Text: fmt.Sprintf("%s: comes back, %s to spare.", upperFirst(v.renamed.Replace(f.Name)), v.degrees(f.Margin))})
 		case sim.FloorLetsGo:
-			lines = append(lines, Line{Text: upperFirst(v.renamed.Replace(f.Name)) + ": " + v.letsGo(f.Tilt, f.Needs, a.Loads[0].Rig.Floor.Friction), Bad: true})
+			lines = append(lines, wrong(upperFirst(v.renamed.Replace(f.Name))+": "+v.letsGo(f.Tilt, f.Needs, a.Loads[0].Rig.Floor.Friction)))
 		default:
-			lines = append(lines, Line{Text: upperFirst(v.renamed.Replace(f.Name)) + ": " + v.renamed.Replace(f.Outcome.String()) + ".", Bad: true})
+			lines = append(lines, wrong(upperFirst(v.renamed.Replace(f.Name))+": "+v.renamed.Replace(f.Outcome.String())+"."))
 		}
 	}
 	return []Block{{Title: "What it survives", All: true, Lines: lines}}

@@ -22,7 +22,7 @@ func Study(d piece.Design, s size.Study, source string) Sheet {
 	}
 	lines = append(lines, v.failures(s))
 	if s.Astray > 0 {
-		lines = append(lines, Line{Text: fmt.Sprintf("%s of them do not rest at all.", thousands(s.Astray)), Bad: true})
+		lines = append(lines, wrong(fmt.Sprintf("%s of them do not rest at all.", thousands(s.Astray))))
 	}
 	sheet.Blocks = append(sheet.Blocks, Block{Lines: lines}, Block{Table: v.spreads(s)})
 	if t := v.failing(s); t != nil {
@@ -34,15 +34,6 @@ func Study(d piece.Design, s size.Study, source string) Sheet {
 
 // many says how many pieces, "4,096 chairs".
 func (v voice) many(n int) string { return thousands(n) + " " + v.piece + "s" }
-
-// thousands writes a whole number with commas.
-func thousands(n int) string {
-	text := fmt.Sprint(n)
-	for at := len(text) - 3; at > 0; at -= 3 {
-		text = text[:at] + "," + text[at:]
-	}
-	return text
-}
 
 // failures says how often any limit fails.
 func (v voice) failures(s size.Study) Line {
@@ -79,7 +70,7 @@ func (v voice) amount(q size.Quantity, x float64) (text, unit string) {
 	case size.Effort:
 		return quantity.Fine(x, quantity.Force, v.units), quantity.Unit(quantity.Force, v.units)
 	case size.BackLift:
-		return v.shop(x, quantity.Length), quantity.Unit(quantity.Length, v.units)
+		return v.bare(x), v.unit()
 	}
 	return fmt.Sprintf("%.1f", x*180/math.Pi), "deg"
 }
@@ -93,7 +84,7 @@ func (v voice) spreads(s size.Study) *Table {
 		low, _ := v.amount(q, spread.Low)
 		middle, _ := v.amount(q, spread.Middle)
 		high, _ := v.amount(q, spread.High)
-		t.Rows = append(t.Rows, Row{Cells: []string{v.quantityName(q), drawn, low, middle, high, unit, v.most(s, spread)}})
+		t.add(v.quantityName(q), drawn, low, middle, high, unit, v.most(s, spread))
 	}
 	return t
 }
@@ -117,7 +108,7 @@ func (v voice) failing(s size.Study) *Table {
 	t := &Table{Caption: "How often each limit fails", Head: []string{"fails", "of 100", ""}}
 	for _, l := range s.Limits {
 		if l.Fails > 0 {
-			t.Rows = append(t.Rows, Row{Cells: []string{plain(short(l.Limit.Load)) + ", " + v.limitName(l.Limit.Name), inHundred(float64(l.Fails) / float64(s.Chairs)), ""}, Bad: true})
+			t.mark(true, brief(l.Limit.Load)+", "+v.limitName(l.Limit.Name), inHundred(float64(l.Fails)/float64(s.Chairs)), "")
 		}
 	}
 	if len(t.Rows) == 0 {

@@ -16,7 +16,7 @@ import (
 func WhatIf(t size.Table, source string, changes []string) Sheet {
 	v := voiceOf(t.Report.Design)
 	s := Sheet{Title: v.called(t.Report.Design) + " · what each measure does", Source: source}
-	lines := append(changedLine(changes), v.whatIfNow(t)...)
+	lines := append(changed(changes, true), v.whatIfNow(t)...)
 	must, loose := v.parted(t.Rows)
 	notes := Block{Lines: []Line{v.foot()}}
 	assemble := func(rows int) Sheet {
@@ -130,7 +130,7 @@ func (v voice) whatIfRow(r size.Row) Row {
 	if r.Deed != size.ChangeMeasure {
 		name = v.renamed.Replace(r.Label)
 		if r.Deed == size.Worn {
-			name += " over " + v.with(size.WornOver, quantity.Length)
+			name += " over " + v.length(size.WornOver)
 		}
 	}
 	degrees := func(q size.Quantity) string { return withSign((r.After[q]-r.Before[q])*180/math.Pi, 1) }
@@ -182,7 +182,7 @@ func (v voice) whatIfAssumptions(d piece.Design) Block {
 		{Text: fmt.Sprintf("One thing is changed at a time, by four times what a shop usually holds, and the piece worked out anew. + is %s, more, longer. %s is %s; before going over is read for the load nearest to it.", v.Back, upperFirst(v.seated), v.rider)},
 		{Text: "Hold to: the largest error, 95 times in 100, with which every limit still holds in 95 of 100 chairs, all else being held as the shop usually does: " + v.shopUsually(d) + " (common practice; your own under [shop]). \"no use\": the others break a limit more often than that whatever is done here; widen the margin first. What may be eight times as far off as usual need not be exact."},
 	}
-	return Block{Title: "How to read it", All: true, Lines: append(lines, paragraphs(v.slides)...)}
+	return Block{Title: "How to read it", All: true, Lines: append(lines, says(v.slides)...)}
 }
 
 // shopUsually says what the shop holds: a length, a radius, an angle, a weight, each as the table of
