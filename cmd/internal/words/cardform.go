@@ -69,7 +69,8 @@ func (v voice) remedyBlock(l layout.Layout) Block {
 	}
 	t.Head = append(t.Head, "")
 	for _, r := range l.Remedies {
-		cells := []string{"seat falls " + v.fallen(r.Shows), v.either(r.Rear, "–", "shim ", "cut "), "or " + v.either(r.Front, "–", "shim ", "cut ")}
+		rear, front := v.either(r.Rear, "–", "shim ", "cut "), v.either(r.Front, "–", "shim ", "cut ")
+		cells := []string{"seat falls " + v.fallen(r.Shows), rear, "or " + front}
 		if slides {
 			cells = append(cells, v.either(r.Slide, "", "or back ", "or forward "))
 		}

@@ -50,7 +50,8 @@ func (v voice) risesBlock(l layout.Layout) Block {
 	if allowed := l.Rises.Allowed; math.IsNaN(allowed) {
 		text += " 1/32 in (0.8 mm) between the two is common practice."
 	} else {
-		text += fmt.Sprintf(" %s tips that differ by %s %s drag each rocker 1/32 in (0.8 mm) in a rock, which is our judgement of what nobody notices.",
+		text += fmt.Sprintf(" %s tips that differ by %s %s drag each rocker 1/32 in (0.8 mm) in a rock, "+
+			"which is our judgement of what nobody notices.",
 			upperFirst(v.tail), v.fine32(allowed), v.unit())
 	}
 	return Block{Table: t, Lines: says(text)}
@@ -97,7 +98,8 @@ func (v voice) restBlock(l layout.Layout) Block {
 	add("back leans from plumb", "degrees", "", func(r layout.Rest) string { return v.angle(r.BackLeans) })
 	add("ten rocks, there and back", "seconds", "measured.ten_rocks", func(r layout.Rest) string { return v.seconds(r.TenRocks) })
 	add("  let go from this tilt", "degrees", "measured.let_go", func(layout.Rest) string { return v.angle(layout.LetGo) })
-	return Block{Table: t, Lines: says("Ten rocks are worked out without losses; a real floor and the air make them a little longer or fewer.")}
+	return Block{Table: t, Lines: says("Ten rocks are worked out without losses; " +
+		"a real floor and the air make them a little longer or fewer.")}
 }
 
 // readBlock returns the other blanks of a finished piece.

@@ -63,7 +63,7 @@ func grouped(loads []check.Load) [][]*check.Load {
 	var groups [][]*check.Load
 	for i := range loads {
 		last := len(groups) - 1
-		if last < 0 || len(groups[last]) == most || i > 1 && loads[i].Sitter != loads[i-1].Sitter {
+		if last < 0 || len(groups[last]) == fourAbreast || i > 1 && loads[i].Sitter != loads[i-1].Sitter {
 			groups = append(groups, nil)
 			last++
 		}
@@ -76,8 +76,10 @@ func grouped(loads []check.Load) [][]*check.Load {
 func (v voice) pulls(r check.Report) Block {
 	t := &Table{Head: []string{"Pulled backwards at the top of the back", "slowly", "at once and held", ""}}
 	for i := range r.Loads {
-		if pull := r.Pull(&r.Loads[i]); !math.IsNaN(pull.Slow) {
-			t.add(brief(r.Loads[i].Name), v.shop(pull.Slow, quantity.Force), v.shop(pull.Sudden, quantity.Force), quantity.Unit(quantity.Force, v.units))
+		if p := r.Pull(&r.Loads[i]); !math.IsNaN(p.Slow) {
+			t.add(across(brief(r.Loads[i].Name), []float64{p.Slow, p.Sudden}, func(force float64) string {
+				return v.shop(force, quantity.Force)
+			}, quantity.Unit(quantity.Force, v.units))...)
 		}
 	}
 	b := Block{Title: "What tips it", All: true, Table: t}

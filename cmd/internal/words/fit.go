@@ -144,7 +144,8 @@ func (v voice) gives(r check.Report) []Block {
 	b := r.Design.Back.Braces
 	return below("The back gives", t, fmt.Sprintf("%s braces of %s, %s by %s, %s long, bent as one beam %s. "+
 		"Rest, recline and the load on the back are solved together; the readings above are with the back bent. "+
-		"Shares in brackets: if the wood is stronger or weaker than the middle of its kind by two standard deviations (16 %% each, from memory); "+
+		"Shares in brackets: if the wood is stronger or weaker than the middle of its kind "+
+		"by two standard deviations (16 %% each, from memory); "+
 		"the yield goes from %s of that shown, as stiffness spreads (22 %% each, from memory).",
 		v.shop(b.Count, quantity.Count), brief(b.Wood), v.length(b.Width), v.length(b.Thickness), v.length(b.Length),
 		pick(b.Held == body.OneEnd, "fast in the seat, free at the top", "resting in seat and crest rail"),

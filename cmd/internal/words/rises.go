@@ -71,11 +71,13 @@ func (v voice) suspect(side string, fit *rocker.RisesFit) Line {
 	where := fmt.Sprintf("%s, station %d from the nose: by all the others the rise there is %s.", side, fit.Suspect+1, v.length(fit.Without))
 	switch {
 	case fit.Suspect >= 0 && fit.AtEnd:
-		where += " Either it is misread, or the edge curves differently there (a rounded tip?): read it again, and one more station beyond it or half-way to it. It was left out."
+		where += " Either it is misread, or the edge curves differently there (a rounded tip?): " +
+			"read it again, and one more station beyond it or half-way to it. It was left out."
 	case fit.Suspect >= 0:
 		where += " It was left out; read it again."
 	default:
-		where = fmt.Sprintf("%s: three arcs leave a spread of %s, more than reading error explains. Is the edge worn or lumpy, or did the straightedge move? Read again.", side, v.fine(fit.Spread))
+		where = fmt.Sprintf("%s: three arcs leave a spread of %s, more than reading error explains. "+
+			"Is the edge worn or lumpy, or did the straightedge move? Read again.", side, v.fine(fit.Spread))
 	}
 	return Line{Label: "DOUBTFUL:", Text: where, Bad: true}
 }

@@ -147,7 +147,8 @@ func (v voice) whyNot(l *check.Load) string {
 	}
 	switch l.Balance.Outcome {
 	case sim.Neutral:
-		return who + " has no rest of its own: the balance point lies at the arc centre, so it stays wherever it is put. A larger radius gives it a rest"
+		return who + " has no rest of its own: the balance point lies at the arc centre, " +
+			"so it stays wherever it is put. A larger radius gives it a rest"
 	case sim.Rocks:
 		return who + " rests only upside down, on its two tips"
 	}
