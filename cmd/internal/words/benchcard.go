@@ -1,6 +1,7 @@
 package words
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"strconv"
@@ -9,69 +10,36 @@ import (
 	"rockerwright/rocker/bench"
 	"rockerwright/sim/layout"
 	"rockerwright/sim/piece"
-	"rockerwright/sim/quantity"
 )
 
 // BenchCard returns the card that hangs over the bench: what to draw, bend and cut, and what to
 // do when the level shows something else.
 func BenchCard(l layout.Layout, source string) Sheet {
 	v := voiceOf(l.Design)
-	s := Sheet{Title: v.benchTitle(l, "bench card"), Source: source}
-	s.Blocks = append(s.Blocks, v.bigBlock(l), v.curveBlock(l), v.tipsBlock(l))
+	blocks := []Block{v.bigBlock(l), v.curveBlock(l), v.tipsBlock(l)}
 	switch {
 	case l.Form != nil:
-		s.Blocks = append(s.Blocks, v.formBlock(l))
+		blocks = append(blocks, v.formBlock(l))
 	case l.Board != nil:
-		s.Blocks = append(s.Blocks, v.boardBlock(l))
+		blocks = append(blocks, v.boardBlock(l))
 	}
 	if len(l.Legs) > 0 {
-		s.Blocks = append(s.Blocks, Block{Title: "LEGS", Table: v.legTable(l, false)})
+		blocks = append(blocks, Block{Title: "LEGS", Table: v.legTable(l, false)})
 	}
 	if len(l.Remedies) > 0 {
-		s.Blocks = append(s.Blocks, v.remedyBlock(l))
+		blocks = append(blocks, v.remedyBlock(l))
 	}
-	s.Blocks = append(s.Blocks, v.takenBlock(l))
-	return s
+	return v.bench(l, "bench card", source, blocks...)
 }
 
-// benchTitle names one of the bench's pages.
-func (v voice) benchTitle(l layout.Layout, page string) string {
-	name := l.Design.Title
-	if name == "" {
-		name = "Untitled " + v.piece
-	}
-	return short(name) + ": " + page
+// bench returns one of the bench's pages, at its foot what was not drawn.
+func (v voice) bench(l layout.Layout, page, source string, blocks ...Block) Sheet {
+	return Sheet{Title: v.name(l.Design) + ": " + page, Source: source, Blocks: append(blocks, v.takenBlock(l))}
 }
-
-// unit is that of lengths.
-func (v voice) unit() string { return quantity.Unit(quantity.Length, v.units) }
 
 // row returns a row whose cells are lengths, with the unit behind them.
-func (v voice) row(label string, lengths ...float64) Row {
-	cells := []string{label}
-	for _, x := range lengths {
-		cells = append(cells, v.shop(x, quantity.Length))
-	}
-	return Row{Cells: append(cells, v.unit())}
-}
-
-// arcHeads name the arcs of a rocker: nothing for a single one.
-func (v voice) arcHeads(l layout.Layout) []string {
-	if len(l.Sweeps) < 2 {
-		return nil
-	}
-	heads := []string{""}
-	for i := range l.Sweeps {
-		name := strconv.Itoa(i + 1)
-		switch i {
-		case 0:
-			name += " (" + v.nose + ")"
-		case len(l.Sweeps) - 1:
-			name += " (" + v.tail + ")"
-		}
-		heads = append(heads, name)
-	}
-	return append(heads, "")
+func (v voice) row(label string, lengths ...float64) []string {
+	return across(label, lengths, v.bare, v.unit())
 }
 
 // bigBlock returns what is read from across the shop.
@@ -81,35 +49,41 @@ func (v voice) bigBlock(l layout.Layout) Block {
 		if s.Radius == 0 {
 			continue
 		}
-		radii = append(radii, v.shop(s.Radius, quantity.Length))
+		radii = append(radii, v.bare(s.Radius))
 		if l.Form != nil && l.Form.Radii[i].ConvexForm > 0 {
-			inside = append(inside, v.shop(l.Form.Radii[i].ConvexForm, quantity.Length))
+			inside = append(inside, v.bare(l.Form.Radii[i].ConvexForm))
 		}
 	}
-	lines := []Line{{Text: "FLOOR EDGE RADIUS " + strings.Join(radii, ", ") + " " + v.unit()}}
+	lines := says("FLOOR EDGE RADIUS " + strings.Join(radii, ", ") + " " + v.unit())
 	if len(inside) > 0 {
 		lines = append(lines, Line{Text: "FORM RADIUS " + strings.Join(inside, ", ") + " " + v.unit() + ", form inside the curve"})
 	}
 	return Block{Big: true, Lines: lines}
 }
 
-// curveBlock returns radius, trammel and pivot of each arc.
+// curveBlock returns radius, trammel and pivot of each arc, from nose to tail, and says where two arcs meet.
 func (v voice) curveBlock(l layout.Layout) Block {
-	column := func(get func(i int) float64) []float64 {
-		var list []float64
-		for i := range l.Sweeps {
-			x := get(i)
-			if l.Sweeps[i].Radius == 0 {
-				x = math.NaN() // a flat is drawn with a straightedge
-			}
-			list = append(list, x)
+	t := &Table{}
+	several := len(l.Sweeps) > 1
+	if several {
+		names := make([]string, len(l.Sweeps))
+		for i := range names {
+			names[i] = strconv.Itoa(i + 1)
 		}
-		return list
+		names[0] += " (" + v.nose + ")"
+		names[len(names)-1] += " (" + v.tail + ")"
+		t.Head = append(append([]string{""}, names...), "")
 	}
-	cutter := l.Shop.Cutter
-	t := &Table{Head: v.arcHeads(l)}
-	add := func(label string, get func(i int) float64) { t.Rows = append(t.Rows, v.row(label, column(get)...)) }
-	if len(l.Sweeps) > 1 { // a single one stands large above
+	add := func(label string, get func(i int) float64) {
+		lengths := make([]float64, len(l.Sweeps))
+		for i, s := range l.Sweeps {
+			if lengths[i] = get(i); s.Radius == 0 {
+				lengths[i] = math.NaN() // a flat is drawn with a straightedge
+			}
+		}
+		t.add(v.row(label, lengths...)...)
+	}
+	if several { // a single one stands large above
 		add("FLOOR EDGE RADIUS", func(i int) float64 { return l.Sweeps[i].Radius })
 	}
 	add("pivot "+v.fromCorner, func(i int) float64 { return l.Sweeps[i].Pivot.X })
@@ -117,71 +91,58 @@ func (v voice) curveBlock(l layout.Layout) Block {
 	if l.Rocker.Sole > 0 {
 		add("pin to pencil, lower edge of the wood", func(i int) float64 { return l.Sweeps[i].Wood })
 	}
-	if l.Sweeps[0].Top > 0 {
+	top := l.Sweeps[0].Top > 0
+	if top {
 		add("pin to pencil, top edge", func(i int) float64 { return l.Sweeps[i].Top })
 	}
-	bit := v.with(cutter, quantity.Length)
-	add("pin to the middle of a "+bit+" bit, lower edge", func(i int) float64 { return l.Sweeps[i].WoodArm(cutter).Middle })
-	if l.Sweeps[0].Top > 0 {
-		add("pin to the middle of a "+bit+" bit, top edge", func(i int) float64 { return l.Sweeps[i].TopArm(cutter).Middle })
+	cutter := l.Shop.Cutter
+	bit := "pin to the middle of a " + v.length(cutter) + " bit, "
+	add(bit+"lower edge", func(i int) float64 { return l.Sweeps[i].WoodArm(cutter).Middle })
+	if top {
+		add(bit+"top edge", func(i int) float64 { return l.Sweeps[i].TopArm(cutter).Middle })
+	}
+	form := func(label string, get func(bench.Form) float64) {
+		add("FORM RADIUS, form "+label+" the curve", func(i int) float64 { return none(get(l.Form.Radii[i])) })
 	}
 	if l.Form != nil {
-		form := func(get func(bench.Form) float64) func(i int) float64 {
-			return func(i int) float64 { return none(get(l.Form.Radii[i])) }
-		}
-		add("FORM RADIUS, form inside the curve", form(func(f bench.Form) float64 { return f.ConvexForm }))
-		add("FORM RADIUS, form outside the curve", form(func(f bench.Form) float64 { return f.ConcaveForm }))
+		form("inside", func(f bench.Form) float64 { return f.ConvexForm })
+		form("outside", func(f bench.Form) float64 { return f.ConcaveForm })
 	}
-	return Block{Title: "CURVE AND TRAMMEL", Table: t, Lines: v.tangents(l)}
-}
-
-// tangents says where two arcs meet.
-func (v voice) tangents(l layout.Layout) []Line {
 	var places []string
 	for _, s := range l.Sweeps[1:] {
-		places = append(places, fmt.Sprintf("%s %s and %s up", v.shop(s.From.X, quantity.Length), v.Forward, v.with(s.From.Y, quantity.Length)))
+		places = append(places, fmt.Sprintf("%s %s and %s up", v.bare(s.From.X), v.Forward, v.length(s.From.Y)))
 	}
-	if len(places) == 0 {
-		return nil
+	b := Block{Title: "CURVE AND TRAMMEL", Table: t}
+	if several {
+		b.Lines = says("The arcs touch, from the square corner, " + list(places) + ".")
 	}
-	return []Line{{Text: "The arcs touch, from the square corner, " + list(places) + "."}}
+	return b
 }
 
-// tipsBlock returns what the tape tests.
+// none makes a radius that there is not one that is not shown.
+func none(radius float64) float64 {
+	if radius == 0 {
+		return math.NaN()
+	}
+	return radius
+}
+
+// tipsBlock returns what the tape tests, how deep and wide the rocker is, and how its top and ends run.
 func (v voice) tipsBlock(l layout.Layout) Block {
-	tape := l.Report.Tape
-	lines := []Line{
-		{Text: fmt.Sprintf("Low point %s %s. %s tip %s and %s tip %s off the floor; %s tip to tip, %s along the floor edge.",
-			v.with(-l.Corner.X, quantity.Length), v.fromCorner, upperFirst(v.nose), v.with(tape.NoseTip, quantity.Length), v.tail, v.with(tape.TailTip, quantity.Length),
-			v.with(tape.TipToTip, quantity.Length), v.with(tape.Edge, quantity.Length))},
-		{Text: v.section(l)},
+	tape, k := l.Report.Tape, l.Design.Rocker
+	tips := fmt.Sprintf("Low point %s %s. %s tip %s and %s tip %s off the floor; %s tip to tip, %s along the floor edge.",
+		v.length(-l.Corner.X), v.fromCorner, upperFirst(v.nose), v.length(tape.NoseTip), v.tail, v.length(tape.TailTip),
+		v.length(tape.TipToTip), v.length(tape.Edge))
+	text := fmt.Sprintf("%s deep at the low point, %s wide; top edge %s", v.length(l.Rocker.Depth), v.length(l.Rocker.Width),
+		map[piece.Top]string{piece.Concentric: "concentric", piece.Straight: "straight", piece.Taper: "tapered"}[k.Top])
+	if k.Top == piece.Taper {
+		text += fmt.Sprintf(" to %s at the %s and %s at the %s",
+			v.length(cmp.Or(k.NoseDepth, l.Rocker.Depth)), v.noseEnd, v.length(cmp.Or(k.TailDepth, l.Rocker.Depth)), v.tailEnd)
 	}
-	return Block{Lines: lines}
-}
-
-// section says how deep and wide the rocker is, and how its top and ends run.
-func (v voice) section(l layout.Layout) string {
-	k := l.Design.Rocker
-	text := fmt.Sprintf("%s deep at the low point, %s wide; top edge ", v.with(l.Rocker.Depth, quantity.Length), v.with(l.Rocker.Width, quantity.Length))
-	switch k.Top {
-	case piece.Straight:
-		text += "straight"
-	case piece.Taper:
-		text += fmt.Sprintf("tapered to %s at the %s and %s at the %s", v.with(or(k.NoseDepth, l.Rocker.Depth), quantity.Length), v.noseEnd, v.with(or(k.TailDepth, l.Rocker.Depth), quantity.Length), v.tailEnd)
-	default:
-		text += "concentric"
-	}
-	ends := [...]string{"square", "round", "eased to " + v.with(k.EaseOr(), quantity.Length)}
+	ends := [...]string{"square", "round", "eased to " + v.length(k.EaseOr())}
 	text += fmt.Sprintf("; %s %s, %s %s", v.noseEnd, ends[k.NoseEnd], v.tailEnd, ends[k.TailEnd])
 	if k.Sole > 0 {
-		text += fmt.Sprintf("; a sole of %s, of which the depth is a part", v.with(k.Sole, quantity.Length))
+		text += fmt.Sprintf("; a sole of %s, of which the depth is a part", v.length(k.Sole))
 	}
-	return text + "."
-}
-
-func or(x, other float64) float64 {
-	if x == 0 {
-		return other
-	}
-	return x
+	return Block{Lines: says(tips, text+".")}
 }

@@ -11,28 +11,32 @@ import (
 
 // seating returns the lever arms of published tests, with how far each is to be trusted.
 func (v voice) seating(r trial.Rocking) []Block {
+	const title = "Lever arms of published tests"
 	if r.Report.ForAChild() {
-		return []Block{{Title: "Lever arms of published tests", Lines: []Line{{Text: "Not tried: the tests that were found load a seat with a grown-up's 600 N (135 lb), and this is a child's " + v.piece + ". They say nothing of it, either way."}}}}
+		return []Block{{Title: title, Lines: says("Not tried: the tests that were found load a seat with a grown-up's 600 N (135 lb), " +
+			"and this is a child's " + v.piece + ". They say nothing of it, either way.")}}
 	}
 	if len(r.Seating) == 0 {
 		return nil
 	}
-	lines := []Line{{Text: "Not a test certificate: the lever arms of published seating tests, tried on the piece alone with their weight on its seat. The tests are made on the finished piece by their own rules."}}
+	lines := says("Not a test certificate: the lever arms of published seating tests, " +
+		"tried on the piece alone with their weight on its seat. The tests are made on the finished piece by their own rules.")
 	for _, s := range r.Seating {
-		text := fmt.Sprintf("%s (%s; %s): ", upperFirst(s.Name), s.Source, s.Confidence)
-		switch {
-		case s.Outcome != sim.Rocks && math.IsNaN(s.Force), s.Tips == 0 && s.Outcome == sim.NoRest:
-			text += "does not stand under the weight alone."
-		case math.IsNaN(s.Force):
-			text += "goes over under " + v.with(s.Tips, quantity.Force) + " put on gently; the force asked was not seen."
+		text, tips := v.force(math.Abs(s.Force))+" for 5 s: ", v.force(s.Tips)+" put on gently"
+		switch unseen := math.IsNaN(s.Force); {
+		case s.Outcome != sim.Rocks && unseen, s.Tips == 0 && s.Outcome == sim.NoRest:
+			text = "does not stand under the weight alone."
+		case unseen:
+			text = "goes over under " + tips + "; the force asked was not seen."
 		case s.Outcome == sim.Rocks:
-			text += fmt.Sprintf("%s for 5 s: comes back; goes over under %s put on gently.", v.with(math.Abs(s.Force), quantity.Force), v.with(s.Tips, quantity.Force))
+			text += "comes back; goes over under " + tips + "."
 		default:
-			text += fmt.Sprintf("%s for 5 s: %s; %s put on gently takes it over.", v.with(math.Abs(s.Force), quantity.Force), s.Outcome, v.with(s.Tips, quantity.Force))
+			text += s.Outcome.String() + "; " + tips + " takes it over."
 		}
+		text = fmt.Sprintf("%s (%s; %s): %s", upperFirst(s.Name), s.Source, s.Confidence, text)
 		lines = append(lines, Line{Text: text, Bad: s.Outcome != sim.Rocks})
 	}
-	return []Block{{Title: "Lever arms of published tests", Lines: lines}}
+	return []Block{{Title: title, Lines: lines}}
 }
 
 // slopes returns a horse on its slope.
@@ -40,13 +44,13 @@ func (v voice) slopes(r trial.Rocking) []Block {
 	if len(r.Slopes) == 0 {
 		return nil
 	}
-	lines := []Line{{Text: "On a slope of 10 degrees (loads and slope: EN 71-1, 8.23.1, read in the text; not a test certificate):"}}
+	lines := says("On a slope of 10 degrees (loads and slope: EN 71-1, 8.23.1, read in the text; not a test certificate):")
 	for _, s := range r.Slopes {
+		text := s.Name + ": goes over."
 		if s.Rests {
-			lines = append(lines, Line{Text: fmt.Sprintf("%s: stands, %s before going over.", s.Name, v.degrees(s.Margin))})
-		} else {
-			lines = append(lines, Line{Text: s.Name + ": goes over.", Bad: true})
+			text = s.Name + ": stands, " + v.degrees(s.Margin) + " before going over."
 		}
+		lines = append(lines, Line{Text: text, Bad: !s.Rests})
 	}
 	return []Block{{Title: "On a slope", Lines: lines}}
 }
@@ -58,8 +62,8 @@ func (v voice) cradle(r trial.Rocking) []Block {
 	}
 	p := r.Report.Edge
 	right, left := -p.Bearing(0).To, p.Bearing(p.Bearings()-1).From
-	lines := []Line{{Text: fmt.Sprintf("The curve ends at a tilt of %s %s and %s %s, where it stands on a tip; nothing before that stops it. A limit of 5 or 10 degrees needs stops.",
-		v.degrees(left), v.Back, v.degrees(right), v.Forward)}}
+	lines := says(fmt.Sprintf("The curve ends at a tilt of %s %s and %s %s, where it stands on a tip; nothing before that stops it. "+
+		"A limit of 5 or 10 degrees needs stops.", v.degrees(left), v.Back, v.degrees(right), v.Forward))
 	for i := range r.Report.Loads {
 		l := &r.Report.Loads[i]
 		if !l.Upright() {
@@ -68,67 +72,65 @@ func (v voice) cradle(r trial.Rocking) []Block {
 		tilt := math.Abs(l.Balance.Rest.Tilt)
 		word := "within 5 degrees"
 		switch {
-		case tilt > 10*math.Pi/180:
+		case tilt > 10*quantity.Deg:
 			word = "beyond 10 degrees"
-		case tilt > 5*math.Pi/180:
+		case tilt > 5*quantity.Deg:
 			word = "between 5 and 10 degrees"
 		}
-		lines = append(lines, Line{Text: fmt.Sprintf("%s rests at %s: %s.", upperFirst(plain(short(l.Name))), v.degrees(tilt), word), Bad: tilt > 5*math.Pi/180})
+		text := upperFirst(brief(l.Name)) + " rests at " + v.degrees(tilt) + ": " + word + "."
+		lines = append(lines, Line{Text: text, Bad: tilt > 5*quantity.Deg})
 	}
 	return []Block{{Title: string(v.marked), Lines: lines}}
 }
 
 // room says what room the piece needs, and where something is caught.
 func (v voice) room(r trial.Rocking) Block {
-	n := r.Room
-	text := fmt.Sprintf("From where its low point touches it reaches %s, with anybody who is checked in it, each in a good rock, 15 degrees from the own rest (here between %s %s and %s %s)",
-		v.reaches(r), v.degrees(math.Abs(n.From)), v.Forward, v.degrees(math.Abs(n.To)), v.Back)
+	n, crest := r.Room, ""
 	if !math.IsNaN(n.Crest) {
-		text += fmt.Sprintf("; the top of the back alone %s behind here", v.with(n.Crest, quantity.Length))
+		crest = "; the top of the back alone " + v.length(n.Crest) + " behind here"
 	}
-	text += "."
-	caught := fmt.Sprintf("At rest the %s tip stands %s and the %s tip %s off the floor; on the way they come down to %s and %s. Along %s of each rocker the gap is less than %s: that is where fingers, toes and tails are caught (1 in is our judgement).",
-		v.tail, v.with(n.TailAtRest, quantity.Length), v.nose, v.with(n.NoseAtRest, quantity.Length), v.with(math.Max(0, n.TailLow), quantity.Length), v.with(math.Max(0, n.NoseLow), quantity.Length),
-		v.with(n.Caught, quantity.Length), v.with(trial.CaughtUnder, quantity.Length))
-	return Block{Title: "Room", Lines: []Line{{Text: text}, {Text: caught}}}
+	return Block{Title: "Room", Lines: says(fmt.Sprintf("From where its low point touches it reaches %s, with anybody who is checked in it, "+
+		"each in a good rock, 15 degrees from the own rest (here between %s %s and %s %s)%s.",
+		v.reaches(r), v.degrees(math.Abs(n.From)), v.Forward, v.degrees(math.Abs(n.To)), v.Back, crest),
+		fmt.Sprintf("At rest the %s tip stands %s and the %s tip %s off the floor; on the way they come down to %s and %s. "+
+			"Along %s of each rocker the gap is less than %s: that is where fingers, toes and tails are caught (1 in is our judgement).",
+			v.tail, v.length(n.TailAtRest), v.nose, v.length(n.NoseAtRest), v.length(max(0, n.TailLow)), v.length(max(0, n.NoseLow)),
+			v.length(n.Caught), v.length(trial.CaughtUnder)))}
 }
 
-// sidewaysBlock returns the margins to the side.
-func (v voice) sidewaysBlock(r trial.Rocking) Block {
+// sideways returns the margins to the side.
+func (v voice) sideways(r trial.Rocking) Block {
 	if len(r.Sideways) == 0 {
-		return Block{Title: "Sideways", Lines: []Line{{Text: "Give " + v.tracks + " to learn how near it is to going over sideways."}}}
+		return Block{Title: "Sideways", Lines: says("Give " + v.tracks + " to learn how near it is to going over sideways.")}
 	}
 	t := &Table{Head: []string{"Before going over one rocker", "degrees", "lift", "leans", ""}}
 	for _, s := range r.Sideways {
-		leans := "–"
-		if s.Lean > 0 {
-			leans = v.shop(s.Lean, quantity.Length)
-		}
-		t.Rows = append(t.Rows, Row{Cells: []string{plain(short(s.Load)), v.shop(s.Angle, quantity.Angle), v.shop(s.Lift, quantity.Length), leans, quantity.Unit(quantity.Length, v.units)}, Bad: s.Angle == 0})
+		t.mark(s.Angle == 0, brief(s.Load), v.angle(s.Angle), v.bare(s.Lift), pick(s.Lean > 0, v.bare(s.Lean), "–"), v.unit())
 	}
 	track, _ := r.Report.Design.Track()
-	note := fmt.Sprintf("Floor edges taken %s apart. Leans: how far the balance point of who sits goes to the side, over an arm 0.11 of the stature, at the end of a settee to 250 mm (10 in) from the seat's end; our judgement.",
-		v.with(track, quantity.Length))
-	return Block{Title: "Sideways", Lines: []Line{{Text: note}}, Table: t}
+	return Block{Title: "Sideways", Table: t, Lines: says("Floor edges taken " + v.length(track) + " apart. " +
+		"Leans: how far the balance point of who sits goes to the side, over an arm 0.11 of the stature, " +
+		"at the end of a settee to 250 mm (10 in) from the seat's end; our judgement.")}
 }
 
 // walks says how the piece walks.
 func (v voice) walks(r trial.Rocking) Block {
 	w := r.Walk
 	if w == nil {
-		return Block{Title: "Walks", Lines: []Line{{Text: "Give " + v.tracks + " to learn how unequal rockers walk."}}}
+		return Block{Title: "Walks", Lines: says("Give " + v.tracks + " to learn how unequal rockers walk.")}
 	}
-	text := "The two rockers are taken to be one curve and parallel, so it does not walk."
+	text, enough := "The two rockers are taken to be one curve and parallel, so it does not walk.", ""
 	if !w.OneCurve || w.Scrub > 0 {
-		text = fmt.Sprintf("In a rock of 10 degrees either way it turns on the floor by %.2f degrees and back, leans sideways by up to %.2f degrees, and each rocker is dragged %s.",
-			math.Abs(w.Heading)*180/math.Pi, w.Lean*180/math.Pi, fineWith(w.Scrub, quantity.Length, v.units))
+		text = fmt.Sprintf("In a rock of 10 degrees either way it turns on the floor by %.2f degrees and back, "+
+			"leans sideways by up to %.2f degrees, and each rocker is dragged %s.",
+			math.Abs(w.Heading)*180/math.Pi, w.Lean*180/math.Pi, v.fine(w.Scrub))
 	}
-	lines := []Line{{Text: text}}
 	if !math.IsNaN(w.Enough) {
-		lines = append(lines, Line{Text: fmt.Sprintf("How equal is equal enough: tail tips that stand %s apart in height drag each rocker 1/32 in (0.8 mm) in a rock (our judgement of what nobody notices).", fineWith(w.Enough, quantity.Length, v.units))})
+		enough = "How equal is equal enough: tail tips that stand " + v.fine(w.Enough) +
+			" apart in height drag each rocker 1/32 in (0.8 mm) in a rock (our judgement of what nobody notices)."
 	}
-	lines = append(lines, Line{Text: "Assumed: both rockers roll along their own line as far as they can; how much of the drag slides and how much walks, friction decides."})
-	return Block{Title: "Walks", Lines: lines}
+	return Block{Title: "Walks", Lines: says(text, enough, "Assumed: both rockers roll along their own line as far as they can; "+
+		"how much of the drag slides and how much walks, friction decides.")}
 }
 
 // stops says what corners do: blocks and lips.
@@ -138,13 +140,12 @@ func (v voice) stops(r trial.Rocking) []Block {
 	}
 	var lines []Line
 	for _, s := range r.Stops {
-		text := fmt.Sprintf("From a tilt of %s to %s it stands on a corner; the righting arm goes from %s to %s there", v.towards(s.From), v.towards(s.To), v.with(s.ArmFirst, quantity.Length), v.with(s.ArmLast, quantity.Length))
-		if math.IsNaN(s.Left) {
-			text += ", and the hilltop lies on it."
-		} else {
-			text += fmt.Sprintf("; behind it %s are left to the hilltop.", v.degrees(s.Left))
+		left := ", and the hilltop lies on it."
+		if !math.IsNaN(s.Left) {
+			left = "; behind it " + v.degrees(s.Left) + " are left to the hilltop."
 		}
-		lines = append(lines, Line{Text: text})
+		lines = append(lines, Line{Text: fmt.Sprintf("From a tilt of %s to %s it stands on a corner; the righting arm goes from %s to %s there%s",
+			v.towards(s.From), v.towards(s.To), v.length(s.ArmFirst), v.length(s.ArmLast), left)})
 	}
 	return []Block{{Title: "Stops and corners", Lines: lines}}
 }

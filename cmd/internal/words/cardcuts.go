@@ -14,61 +14,52 @@ import (
 // CutSheet returns the cut list: parts as finished, and the rough wood for them.
 func CutSheet(l layout.Layout, source string) Sheet {
 	v := voiceOf(l.Design)
-	wood := "board feet"
-	if v.units == quantity.Metric {
-		wood = "litres"
-	}
 	finished := &Table{Head: []string{"Finished", "", "", quantity.Unit(quantity.Mass, v.units)}}
-	rough := &Table{Head: []string{"Rough", "", "", wood}}
+	rough := &Table{Head: []string{"Rough", "", "", v.inUnits("board feet", "litres")}}
+	var lines []Line
 	var feet, cubic, mass float64
 	for _, c := range l.Cuts {
 		m3, bf := c.Volume()
 		cubic, feet = cubic+m3, feet+bf
-		shown := strconv.FormatFloat(bf, 'f', 2, 64)
-		if v.units == quantity.Metric {
-			shown = strconv.FormatFloat(m3*1e3, 'f', 2, 64)
-		}
-		part, weight := plain(short(c.Part)), c.Mass()
+		part, of, weight := brief(c.Part), strconv.Itoa(c.Count)+" of", c.Mass()
 		if !math.IsNaN(weight) {
 			mass += weight
 		}
-		finished.Rows = append(finished.Rows, Row{Cells: []string{part, strconv.Itoa(c.Count) + " of", v.size(c.Finished), v.shop(weight, quantity.Mass)}})
-		rough.Rows = append(rough.Rows, Row{Cells: []string{part, strconv.Itoa(c.Count) + " of", v.size(c.Rough), shown}})
+		finished.add(part, of, v.size(c.Finished), v.shop(weight, quantity.Mass))
+		rough.add(part, of, v.size(c.Rough), v.fixed(bf, 2, m3*1e3, 2))
+		if remark := CutRemark(l, c); remark != "" {
+			lines = append(lines, Line{Text: upperFirst(part) + ": " + remark + ".", Bad: c.Wider || c.Thicker})
+		}
 	}
 	text := fmt.Sprintf("Rough wood in all: %.2f board feet, %.4f m³.", feet, cubic)
 	if mass > 0 {
-		text += fmt.Sprintf(" The parts of a named wood weigh %s as shaped.", v.with(mass, quantity.Mass))
+		text += fmt.Sprintf(" The parts of a named wood weigh %s as shaped.", v.mass(mass))
 	} else {
 		text += " Name a wood for the mass of a part."
 	}
-	unit := map[quantity.System]string{quantity.Inch: "inches", quantity.Metric: "millimetres"}[v.units]
-	lines := []Line{{Text: text}, {Text: "Length, width and thickness in " + unit + ", the grain along the length, which is that of the longest edge; " +
-		"round, shaped and tapered parts as the square they come out of" + string(v.legs) + ". Only what is drawn is listed."}}
-	for _, c := range l.Cuts {
-		if remark := CutRemark(l, c); remark != "" {
-			lines = append(lines, Line{Text: upperFirst(plain(short(c.Part))) + ": " + remark + ".", Bad: c.Wider || c.Thicker})
-		}
-	}
+	strips := ""
 	if l.Strips != nil {
-		lines = append([]Line{{Text: v.bears(*l.Strips)}}, lines...)
+		strips = v.bears(*l.Strips)
 	}
-	return Sheet{Title: v.benchTitle(l, "cut list"), Source: source, Blocks: []Block{{Table: finished}, {Table: rough}, {Lines: lines}, v.takenBlock(l)}}
+	notes := says(strips, text, "Length, width and thickness in "+v.inUnits("inches", "millimetres")+
+		", the grain along the length, which is that of the longest edge; "+
+		"round, shaped and tapered parts as the square they come out of"+string(v.legs)+". Only what is drawn is listed.")
+	return v.bench(l, "cut list", source, Block{Table: finished}, Block{Table: rough}, Block{Lines: append(notes, lines...)})
 }
 
 // CutRemark says how the grain of a seat runs, and what does not come out of the boards there are;
 // "" where there is nothing to say.
 func CutRemark(l layout.Layout, c layout.Cut) string {
 	v := voiceOf(l.Design)
-	var remarks []string
+	var remarks, over []string
 	if c.Seat {
 		remarks = append(remarks, "the grain runs front to back")
 	}
-	var over []string
 	if c.Wider {
-		over = append(over, "wider than your boards ("+v.with(l.Shop.StockWidth, quantity.Length)+")")
+		over = append(over, "wider than your boards ("+v.length(l.Shop.StockWidth)+")")
 	}
 	if c.Thicker {
-		over = append(over, "thicker than your boards ("+v.with(l.Shop.StockThick, quantity.Length)+")")
+		over = append(over, "thicker than your boards ("+v.length(l.Shop.StockThick)+")")
 	}
 	if len(over) > 0 {
 		remarks = append(remarks, "rough, it is "+strings.Join(over, " and ")+": glue it up")
@@ -79,8 +70,7 @@ func CutRemark(l layout.Layout, c layout.Cut) string {
 // CutSize writes a size for a spreadsheet: with its unit, "3/4 in", for a bare fraction is taken for a
 // day of a month, and so is "6.4" where a comma is the decimal point; whole millimetres plain.
 func CutSize(x float64, units quantity.System) string {
-	v := voice{units: units}
-	text := v.sized(x)
+	text := voice{units: units}.sized(x)
 	if whole := strings.TrimSuffix(text, " mm"); !strings.Contains(whole, ".") {
 		return whole
 	}
@@ -92,19 +82,18 @@ func (v voice) sized(x float64) string {
 	if rounded := quantity.Round(x, quantity.Length, v.units); math.Abs(rounded-x) > 1e-4 && x < 0.0127 {
 		return v.thin(x)
 	}
-	return v.with(x, quantity.Length)
+	return v.length(x)
 }
 
 // size writes three sizes: "41 × 1 1/4 × 1/4".
 func (v voice) size(s layout.Size) string {
-	thick := strings.TrimSuffix(v.sized(s.Thick), " "+v.unit())
-	return v.shop(s.Length, quantity.Length) + " × " + v.shop(s.Width, quantity.Length) + " × " + thick
+	return v.bare(s.Length) + " × " + v.bare(s.Width) + " × " + strings.TrimSuffix(v.sized(s.Thick), " "+v.unit())
 }
 
 // BoardSheet returns the words to the picture of a pair of rockers in one board.
 func BoardSheet(l layout.Layout, source string) Sheet {
 	v := voiceOf(l.Design)
-	return Sheet{Title: v.benchTitle(l, "board"), Source: source, Blocks: []Block{v.boardBlock(l), v.takenBlock(l)}}
+	return v.bench(l, "board", source, v.boardBlock(l))
 }
 
 // StationSheet returns the heights of the edges at every station, over the floor line and
@@ -119,23 +108,22 @@ func StationSheet(l layout.Layout, source string) Sheet {
 	t := &Table{Head: append([]string{"Over the floor line"}, heads...)}
 	t.Head = append(append(append(t.Head, "over tip to tip"), heads...), "")
 	for i := range max(len(l.Stations), len(l.Chord)) {
-		left, right := v.station(l.Stations, i, sole), v.station(l.Chord, i, sole)
-		t.Rows = append(t.Rows, Row{Cells: append(append(left, right...), "")})
+		t.add(append(append(v.station(l.Stations, i, sole), v.station(l.Chord, i, sole)...), "")...)
 	}
-	text := "All in " + map[quantity.System]string{quantity.Inch: "inches", quantity.Metric: "millimetres"}[v.units] +
-		": how far " + v.fromLow + ", and the heights there. Over the straight line from tip to tip the low point stands square to it; below zero is under it. " +
+	text := "All in " + v.inUnits("inches", "millimetres") + ": how far " + v.fromLow + ", and the heights there. " +
+		"Over the straight line from tip to tip the low point stands square to it; below zero is under it. " +
 		"A corner is where the wood of an end stops, in a row of its own; a dash, where an edge has ended before."
-	return Sheet{Title: v.benchTitle(l, "stations"), Source: source, Blocks: []Block{{Table: t}, {Lines: []Line{{Text: text}}}, v.routerBlock(l), v.takenBlock(l)}}
+	return v.bench(l, "stations", source, Block{Table: t}, Block{Lines: says(text)}, v.routerBlock(l))
 }
 
 // routerBlock returns the arms of a trammel with a router: from the pin to either side of the
 // bit, which runs outside the wood.
 func (v voice) routerBlock(l layout.Layout) Block {
 	cutter := l.Shop.Cutter
-	t := &Table{Head: []string{"Pin to a " + v.with(cutter, quantity.Length) + " bit", "its near side", "its middle", "its far side", ""}}
+	t := &Table{Head: []string{"Pin to a " + v.length(cutter) + " bit", "its near side", "its middle", "its far side", ""}}
 	add := func(label string, arm bench.Arm) {
 		if arm != (bench.Arm{}) {
-			t.Rows = append(t.Rows, v.row(label, arm.Inside, arm.Middle, arm.Outside))
+			t.add(v.row(label, arm.Inside, arm.Middle, arm.Outside)...)
 		}
 	}
 	for i, s := range l.Sweeps {
@@ -159,22 +147,21 @@ func (v voice) station(stations []bench.Station, i int, sole bool) []string {
 		return make([]string, 3+map[bool]int{true: 1}[sole])
 	}
 	s := stations[i]
-	label := v.shop(s.At, quantity.Length)
+	label := v.bare(s.At)
 	if s.Ends != bench.Passing {
 		names := map[bench.Ending]string{bench.Tip: " tip, ", bench.WoodCorner: " lower corner, ", bench.TopCorner: " top corner, "}
 		label = pick(s.Nose, v.nose, v.tail) + names[s.Ends] + label
 	}
-	height := func(x, y float64) string {
-		if math.Abs(x-s.At) > 1e-9 { // it ends elsewhere
+	edges := [][2]float64{{s.Floor.X, s.Floor.Y}, {s.Wood.X, s.Wood.Y}, {s.Top.X, s.Top.Y}}
+	if !sole {
+		edges = append(edges[:1], edges[2])
+	}
+	return across(label, edges, func(p [2]float64) string {
+		if math.Abs(p[0]-s.At) > 1e-9 { // it ends elsewhere
 			return "–"
 		}
-		return v.shop(y, quantity.Length)
-	}
-	cells := []string{label, height(s.Floor.X, s.Floor.Y)}
-	if sole {
-		cells = append(cells, height(s.Wood.X, s.Wood.Y))
-	}
-	return append(cells, height(s.Top.X, s.Top.Y))
+		return v.bare(p[1])
+	})
 }
 
 // Places returns what is written at each station of a pattern: its distance from the low
@@ -184,7 +171,7 @@ func Places(l layout.Layout) []string {
 	places := make([]string, len(l.Stations))
 	for i, s := range l.Stations {
 		if s.At != 0 && s.Ends == bench.Passing {
-			places[i] = v.shop(math.Abs(s.At), quantity.Length)
+			places[i] = v.bare(math.Abs(s.At))
 		}
 	}
 	return places

@@ -1,12 +1,13 @@
 package words
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 	"strings"
 
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
-	"rockerwright/sim/quantity"
 	"rockerwright/sim/size"
 	"rockerwright/sim/trial"
 )
@@ -23,15 +24,8 @@ func Check(a trial.Answer, source string, command Command, changes []string) She
 	r := &a.Report
 	v := voiceOf(r.Design)
 	assemble := func(remarks remarks) Sheet {
-		s := Sheet{Title: v.title(r.Design), Source: source, Blocks: []Block{
-			{Lines: v.answer(&a, changes, remarks)},
-			{Lines: []Line{v.tape(*r)}},
-			v.readings(*r, remarks),
-			{Table: v.limitTable(v.foremost(r.Limits, remarks))},
-			{Lines: v.advice(&a, command, remarks)},
-		}}
-		s.Blocks = append(s.Blocks, v.everything(a)...)
-		return s
+		first := []Block{{Lines: v.answer(&a, changes, remarks)}}
+		return Sheet{Title: v.title(r.Design), Source: source, Blocks: slices.Concat(first, v.under(&a, command, remarks), v.everything(a))}
 	}
 	s := assemble(everyRemark)
 	for less := everyRemark - 1; s.lines() > page && less >= terse; less-- {
@@ -42,78 +36,73 @@ func Check(a trial.Answer, source string, command Command, changes []string) She
 
 // answer returns the verdict, and over it what was changed for it.
 func (v voice) answer(a *trial.Answer, changes []string, remarks remarks) []Line {
-	answer := v.verdict(a)
+	return append(changed(changes, remarks == terse), v.verdict(a)...)
+}
+
+// under returns what stands under the verdict: tape, readings, limits and advice.
+func (v voice) under(a *trial.Answer, command Command, remarks remarks) []Block {
+	return []Block{
+		{Lines: []Line{v.tape(a.Report)}},
+		v.readings(a.Report, remarks),
+		{Table: v.limitTable(foremost(a.Limits, remarks))},
+		{Lines: v.advice(a, command, remarks)},
+	}
+}
+
+// changed says what was changed for an answer; where that must be short, of more than two how many.
+func changed(changes []string, counted bool) []Line {
 	if len(changes) == 0 {
-		return answer
+		return nil
 	}
 	said := strings.Join(changes, "; ")
-	if remarks == terse && len(changes) > 2 {
+	if counted && len(changes) > 2 {
 		said = fmt.Sprintf("%d entries", len(changes))
 	}
-	return append([]Line{{Label: "CHANGED:", Text: said + ". The file is as it was."}}, answer...)
+	return []Line{{Label: "CHANGED:", Text: said + ". The file is as it was."}}
 }
 
 // title returns the heading: what it is, on what it rocks, how it was drawn.
 func (v voice) title(d piece.Design) string {
-	curve := v.with(d.Rocker.Radius, quantity.Length) + " rocker"
-	if len(d.Measured.Left)+len(d.Measured.Right) > 0 {
+	curve := v.length(d.Rocker.Radius) + " rocker"
+	switch {
+	case len(d.Measured.Left)+len(d.Measured.Right) > 0:
 		curve = "measured rocker"
-	} else if len(d.Rocker.Rises) > 0 {
+	case len(d.Rocker.Rises) > 0:
 		curve = "rocker by rises"
-	} else if len(d.Rocker.Points) > 0 {
+	case len(d.Rocker.Points) > 0:
 		curve = "rocker by points"
-	} else if len(d.Rocker.Arcs) > 0 {
-		curve = "rocker of " + counted(arcs(d.Rocker), "arc")
+	case len(d.Rocker.Arcs) > 0:
+		curve = "rocker of " + counted(len(arcsOf(d.Rocker)), "arc")
 	}
-	drawn := "drawn in inches"
-	if v.units == quantity.Metric {
-		drawn = "drawn in millimetres"
-	}
-	return v.name(d) + " · " + curve + " · " + drawn
+	return v.name(d) + " · " + curve + " · drawn in " + v.inUnits("inches", "millimetres")
 }
 
 // name returns what a heading calls a design.
-func (v voice) name(d piece.Design) string {
-	if d.Title == "" {
-		return "Untitled " + v.piece
-	}
-	return short(d.Title)
-}
+func (v voice) name(d piece.Design) string { return brief(cmp.Or(d.Title, "Untitled "+v.piece)) }
 
-// arcs counts the arcs of a rocker, flats and corners not counted.
-func arcs(r piece.Rocker) int {
-	n := 0
-	for _, a := range r.Arcs {
-		if a.Radius != 0 {
-			n++
-		}
+// arcsOf returns the arcs of a rocker from nose to tail, without flats and corners.
+func arcsOf(r piece.Rocker) []piece.Arc {
+	if len(r.Arcs) == 0 {
+		return []piece.Arc{{Radius: r.Radius, Length: r.Nose + r.Tail}}
 	}
-	return n
-}
-
-// short returns a name cut to what a heading holds.
-func short(name string) string {
-	if runes := []rune(name); len(runes) > 40 {
-		return string(runes[:39]) + "…"
-	}
-	return name
+	return slices.DeleteFunc(slices.Clone(r.Arcs), func(a piece.Arc) bool { return a.Radius == 0 })
 }
 
 // tape says what can be tested with a tape on the drawing.
 func (v voice) tape(r check.Report) Line {
 	return Line{Label: "Rocker", Text: fmt.Sprintf(
 		"tips %s (%s) and %s (%s) off the floor, %s tip to tip. If your drawing says otherwise, stop here.",
-		v.shop(r.Tape.TailTip, quantity.Length), v.tail, v.with(r.Tape.NoseTip, quantity.Length), v.nose, v.with(r.Tape.TipToTip, quantity.Length))}
+		v.bare(r.Tape.TailTip), v.tail, v.length(r.Tape.NoseTip), v.nose, v.length(r.Tape.TipToTip))}
 }
 
 // Held says in one line whether it stands and all limits hold, and if not which is the worst.
 func Held(a trial.Answer) Line {
 	v := voiceOf(a.Design)
-	asked, broken := len(v.ranked(a.Limits)), of(&a, trial.Falls, trial.Fails)
+	asked, broken := len(ranked(a.Limits)), of(&a, trial.Falls, trial.Fails)
 	switch {
 	case len(broken) > 0:
-		cells := v.limitRow(*broken[0].Limit).Cells
-		return Line{Text: fmt.Sprintf("%d of %s: NO. First: %s; want %s, got %s.", len(broken), counted(asked, "limit"), cells[0], cells[1], cells[2]), Bad: true}
+		cells := v.limit(*broken[0].Limit)
+		return wrong(fmt.Sprintf("%d of %s: NO. First: %s; want %s, got %s.", len(broken), counted(asked, "limit"), cells[0], cells[1], cells[2]))
 	case asked == 0:
 		return Line{Text: "It stands; nothing more is asked of it."}
 	case asked == 1:
@@ -124,8 +113,7 @@ func Held(a trial.Answer) Line {
 
 // Became says in what a motion ended.
 func Became(r trial.Rocking) string {
-	v := voiceOf(r.Report.Design)
-	return upperFirst(plain(short(r.Load.Name))) + ": " + v.became(r).Text
+	return upperFirst(brief(r.Load.Name)) + ": " + voiceOf(r.Report.Design).became(r).Text
 }
 
 // DoesNotStand says why a load cannot be rocked.
@@ -133,19 +121,12 @@ func DoesNotStand(r check.Report, l *check.Load) string {
 	return "It cannot be rocked: " + voiceOf(r.Design).whyNot(l) + "."
 }
 
-// Found says which radius keeps a feel.
+// Found says which radius keeps a feel, NoRadius that none does.
 func Found(k size.Kept) string {
-	v := voiceOf(k.Design)
-	return fmt.Sprintf("%s: radius %s at the rest, all radii times %.2f.", upperFirst(k.Way.String()), v.with(k.Feel.Radius, quantity.Length), k.Scale)
+	return fmt.Sprintf("%s: radius %s at the rest, all radii times %.2f.",
+		upperFirst(k.Way.String()), voiceOf(k.Design).length(k.Feel.Radius), k.Scale)
 }
-
-// NoRadius says that no radius keeps a feel.
-func NoRadius(k size.Kept) string {
-	return upperFirst(k.Way.String()) + ": no radius does that here."
-}
+func NoRadius(k size.Kept) string { return upperFirst(k.Way.String()) + ": no radius does that here." }
 
 // Sides returns what the sides to which a piece rocks are called, that of + first.
-func Sides(d piece.Design) [2]string {
-	v := voiceOf(d)
-	return [2]string{v.Back, v.Forward}
-}
+func Sides(d piece.Design) [2]string { return [2]string{d.Ways().Back, d.Ways().Forward} }

@@ -11,50 +11,50 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// blank is a line to write on.
-const blankLine = "________"
+// blank is a line to write on, numbered one with the number that a measure has on the measuring sheet.
+const blank = "________"
+
+func numbered(key, text string) string {
+	for _, m := range piece.Measures() {
+		if m.Key == key {
+			return fmt.Sprintf("(%d) %s", m.Blank, text)
+		}
+	}
+	return text
+}
 
 // CheckSheet returns the sheet on which the finished piece is measured against its design,
 // with the numbers of the blanks that [measured] takes.
 func CheckSheet(l layout.Layout, source string) Sheet {
 	v := voiceOf(l.Design)
-	s := Sheet{Title: v.benchTitle(l, "check sheet"), Source: source}
-	s.Blocks = append(s.Blocks, v.tapeBlock(l), v.risesBlock(l), v.restBlock(l), v.readBlock(l), v.takenBlock(l))
-	return s
-}
-
-// tapeBlock returns what a tape says of each rocker.
-func (v voice) tapeBlock(l layout.Layout) Block {
-	t := &Table{Head: []string{"As drawn, on a level floor", "should be", v.leftRocker, v.rightRocker, ""}}
-	for _, row := range []struct {
-		label string
-		x     float64
-	}{{v.nose + " tip off the floor", l.Report.Tape.NoseTip}, {v.tail + " tip off the floor", l.Report.Tape.TailTip}, {"tip to tip", l.Report.Tape.TipToTip}} {
-		t.Rows = append(t.Rows, Row{Cells: []string{row.label, v.shop(row.x, quantity.Length), blankLine, blankLine, v.unit()}})
-	}
-	return Block{Table: t}
+	tape := &Table{Head: []string{"As drawn, on a level floor", "should be", v.leftRocker, v.rightRocker, ""}}
+	tape.add(v.nose+" tip off the floor", v.bare(l.Report.Tape.NoseTip), blank, blank, v.unit())
+	tape.add(v.tail+" tip off the floor", v.bare(l.Report.Tape.TailTip), blank, blank, v.unit())
+	tape.add("tip to tip", v.bare(l.Report.Tape.TipToTip), blank, blank, v.unit())
+	return v.bench(l, "check sheet", source, Block{Table: tape}, v.risesBlock(l), v.restBlock(l), v.readBlock())
 }
 
 // risesBlock returns the five stations for both rockers.
 func (v voice) risesBlock(l layout.Layout) Block {
-	t := &Table{Head: []string{"Rise over the floor line", "should be", fmt.Sprintf("(%d) %s", blankOf("measured.left.N"), v.leftRocker), fmt.Sprintf("(%d) %s", blankOf("measured.right.N"), v.rightRocker), "may differ by"}}
+	t := &Table{Head: []string{"Rise over the floor line", "should be",
+		numbered("measured.left.N", v.leftRocker), numbered("measured.right.N", v.rightRocker), "may differ by"}}
 	for k, row := range l.Rises.Rows {
-		label := fmt.Sprintf("%d: %s %s", k+1, v.with(row.At, quantity.Length), v.ahead)
-		switch {
-		case k+1 == l.Rises.Low:
-			label = fmt.Sprintf("%d: the low point", k+1)
-		case row.At < 0:
-			label = fmt.Sprintf("%d: %s %s", k+1, v.with(-row.At, quantity.Length), v.behind)
+		label := v.length(math.Abs(row.At)) + " " + pick(row.At < 0, v.behind, v.ahead)
+		if k+1 == l.Rises.Low {
+			label = "the low point"
 		}
-		t.Rows = append(t.Rows, Row{Cells: []string{label, v.fine32(row.Rise), blankLine, blankLine, v.fine32(row.Allowed) + " " + v.unit()}})
+		t.add(fmt.Sprintf("%d: %s", k+1, label), v.fine32(row.Rise), blank, blank, v.fine32(row.Allowed)+" "+v.unit())
 	}
-	text := fmt.Sprintf("Stations %s apart (%d), from the %s; the low point is station %d.", v.with(l.Rises.Spacing, quantity.Length), blankOf("measured.spacing"), v.noseEnd, l.Rises.Low)
+	text := fmt.Sprintf("Stations %s apart %s, from the %s; the low point is station %d.",
+		v.length(l.Rises.Spacing), strings.TrimSpace(numbered("measured.spacing", "")), v.noseEnd, l.Rises.Low)
 	if allowed := l.Rises.Allowed; math.IsNaN(allowed) {
 		text += " 1/32 in (0.8 mm) between the two is common practice."
 	} else {
-		text += fmt.Sprintf(" %s tips that differ by %s drag each rocker 1/32 in (0.8 mm) in a rock, which is our judgement of what nobody notices.", upperFirst(v.tail), v.fine32(allowed)+" "+v.unit())
+		text += fmt.Sprintf(" %s tips that differ by %s %s drag each rocker 1/32 in (0.8 mm) in a rock, "+
+			"which is our judgement of what nobody notices.",
+			upperFirst(v.tail), v.fine32(allowed), v.unit())
 	}
-	return Block{Table: t, Lines: []Line{{Text: text}}}
+	return Block{Table: t, Lines: says(text)}
 }
 
 // fine32 writes a length to a 32nd of an inch, or a tenth of a millimetre: as two rockers are compared.
@@ -81,59 +81,36 @@ func (v voice) fine32(x float64) string {
 func (v voice) restBlock(l layout.Layout) Block {
 	t := &Table{Head: []string{"At rest"}}
 	for _, r := range l.Rests {
-		t.Head = append(t.Head, plain(short(r.Load)), "measured")
+		t.Head = append(t.Head, brief(r.Load), "measured")
 	}
 	t.Head = append(t.Head, "")
-	add := func(label, unit string, get func(r layout.Rest) string, blank func(r layout.Rest) string) {
-		cells := []string{label}
-		known := false
+	add := func(label, unit, key string, get func(r layout.Rest) string) {
+		cells, known := []string{label}, false
 		for _, r := range l.Rests {
-			cells = append(cells, get(r), blank(r))
 			known = known || get(r) != "–"
+			cells = append(cells, get(r), numbered(key+pick(r.Empty, "", "_ridden"), blank))
 		}
-		if !known {
-			return // a piece without a seat or a back
-		}
-		t.Rows = append(t.Rows, Row{Cells: append(cells, unit)})
-	}
-	line := func(layout.Rest) string { return blankLine }
-	numbered := func(empty, ridden string) func(layout.Rest) string {
-		return func(r layout.Rest) string {
-			key := ridden
-			if r.Empty {
-				key = empty
-			}
-			return fmt.Sprintf("(%d) %s", blankOf(key), blankLine)
+		if known { // of a piece with a seat and a back
+			t.add(append(cells, unit)...)
 		}
 	}
-	add("seat falls back", "degrees", func(r layout.Rest) string { return v.towards(r.SeatFalls) }, line)
-	add("back leans from plumb", "degrees", func(r layout.Rest) string { return v.shop(r.BackLeans, quantity.Angle) }, line)
-	add("ten rocks, there and back", "seconds", func(r layout.Rest) string { return v.seconds(r.TenRocks) }, numbered("measured.ten_rocks", "measured.ten_rocks_ridden"))
-	add("  let go from this tilt", "degrees", func(layout.Rest) string { return v.shop(layout.LetGo, quantity.Angle) }, numbered("measured.let_go", "measured.let_go_ridden"))
-	return Block{Table: t, Lines: []Line{{Text: "Ten rocks are worked out without losses; a real floor and the air make them a little longer or fewer."}}}
+	add("seat falls back", "degrees", "", func(r layout.Rest) string { return v.towards(r.SeatFalls) })
+	add("back leans from plumb", "degrees", "", func(r layout.Rest) string { return v.angle(r.BackLeans) })
+	add("ten rocks, there and back", "seconds", "measured.ten_rocks", func(r layout.Rest) string { return v.seconds(r.TenRocks) })
+	add("  let go from this tilt", "degrees", "measured.let_go", func(layout.Rest) string { return v.angle(layout.LetGo) })
+	return Block{Table: t, Lines: says("Ten rocks are worked out without losses; " +
+		"a real floor and the air make them a little longer or fewer.")}
 }
 
 // readBlock returns the other blanks of a finished piece.
-func (v voice) readBlock(l layout.Layout) Block {
+func (v voice) readBlock() Block {
 	t := &Table{Head: []string{"For [measured]", "", ""}}
 	seen := map[int]bool{}
 	for _, m := range piece.Measures() {
-		if !strings.HasPrefix(m.Key, "measured.") || m.Blank == 0 || m.Blank >= 30 || seen[m.Blank] {
-			continue
+		if strings.HasPrefix(m.Key, "measured.") && m.Blank > 0 && m.Blank < 30 && !seen[m.Blank] {
+			seen[m.Blank] = true
+			t.add(numbered(m.Key, v.renamed.Replace(m.Label)), blank, quantity.Unit(m.Kind, v.units))
 		}
-		seen[m.Blank] = true
-		unit := quantity.Unit(m.Kind, v.units)
-		t.Rows = append(t.Rows, Row{Cells: []string{fmt.Sprintf("(%d) %s", m.Blank, v.renamed.Replace(m.Label)), blankLine, unit}})
 	}
 	return Block{Table: t}
-}
-
-// blankOf returns the number of a measure's blank.
-func blankOf(key string) int {
-	for _, m := range piece.Measures() {
-		if m.Key == key {
-			return m.Blank
-		}
-	}
-	return 0
 }

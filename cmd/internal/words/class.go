@@ -1,6 +1,7 @@
 package words
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 
@@ -35,40 +36,37 @@ func Differences(columns [2]Column) []Line {
 	a, b := columns[0].Report, columns[1].Report
 	v := voiceOf(a.Design)
 	if other := voiceOf(b.Design).piece; other != v.piece {
-		return []Line{{Text: fmt.Sprintf("One is a %s, the other a %s: they are asked different things, so only their numbers stand side by side.", v.piece, other)}}
+		return says("One is a " + v.piece + ", the other a " + other +
+			": they are asked different things, so only their numbers stand side by side.")
 	}
 	d := differences{v: v, names: [2]string{called(columns[0]), called(columns[1])}}
-	seated := [2]*check.Load{a.Seated(), b.Seated()}
-	leaning := [2]*check.Load{a.Leaning(), b.Leaning()}
-	d.of(quantity.Length, a.Tape.TailTip, b.Tape.TailTip, "%s has the higher "+d.v.tail+" tip: %s against %s off the floor.")
-	if d.stand(seated) {
-		rests := [2]float64{seated[0].SeatFall, seated[1].SeatFall}
-		what := "%s lets its seat fall further back with its owner in it: %s against %s."
-		if math.IsNaN(rests[0]) || math.IsNaN(rests[1]) {
-			rests = [2]float64{seated[0].Balance.Rest.Tilt, seated[1].Balance.Rest.Tilt}
-			what = "%s rests further " + v.Back + ": %s against %s."
+	d.of(quantity.Length, a.Tape.TailTip, b.Tape.TailTip, "%s has the higher "+v.tail+" tip: %s against %s off the floor.")
+	if one, other := a.Seated(), b.Seated(); d.stand(one, other) {
+		if math.IsNaN(one.SeatFall) || math.IsNaN(other.SeatFall) {
+			d.of(quantity.Angle, one.Balance.Rest.Tilt, other.Balance.Rest.Tilt, "%s rests further "+v.Back+": %s against %s.")
+		} else {
+			d.of(quantity.Angle, one.SeatFall, other.SeatFall, "%s lets its seat fall further back with its owner in it: %s against %s.")
 		}
-		d.of(quantity.Angle, rests[0], rests[1], what)
-		d.of(quantity.Time, seated[0].Balance.Period, seated[1].Balance.Period, "%s takes longer for one rock: %s against %s.")
-		d.of(quantity.Force, seated[0].EffortBack, seated[1].EffortBack, "%s wants the harder push for one degree: %s against %s.")
-		d.of(quantity.Angle, seated[0].Balance.Forward.Angle, seated[1].Balance.Forward.Angle, "%s keeps more before going "+v.Forward+": %s against %s.")
+		d.of(quantity.Time, one.Balance.Period, other.Balance.Period, "%s takes longer for one rock: %s against %s.")
+		d.of(quantity.Force, one.EffortBack, other.EffortBack, "%s wants the harder push for one degree: %s against %s.")
+		d.of(quantity.Angle, one.Balance.Forward.Angle, other.Balance.Forward.Angle, "%s keeps more before going "+v.Forward+": %s against %s.")
 	}
-	if d.stand(leaning) {
-		d.of(quantity.Angle, leaning[0].Balance.Back.Angle, leaning[1].Balance.Back.Angle, "%s keeps more before going "+v.Back+": %s against %s.")
-		d.of(quantity.Length, leaning[0].Balance.Back.Lift, leaning[1].Balance.Back.Lift, "%s must lift its weight higher to go "+v.Back+": %s against %s.")
+	if one, other := a.Leaning(), b.Leaning(); d.stand(one, other) {
+		one, other := one.Balance.Back, other.Balance.Back
+		d.of(quantity.Angle, one.Angle, other.Angle, "%s keeps more before going "+v.Back+": %s against %s.")
+		d.of(quantity.Length, one.Lift, other.Lift, "%s must lift its weight higher to go "+v.Back+": %s against %s.")
 	}
-	switch holds := [2]bool{a.Holds(), b.Holds()}; {
-	case holds[0] && holds[1]:
+	alike := len(d.lines) == 0
+	switch first := a.Holds(); {
+	case first && b.Holds():
 		d.say("All limits hold on both.")
-	case !holds[0] && !holds[1]:
+	case !first && !b.Holds():
 		d.say("On neither do all limits hold.")
-	case holds[0]:
-		d.say("All limits hold on " + d.names[0] + ", not on " + d.names[1] + ".")
 	default:
-		d.say("All limits hold on " + d.names[1] + ", not on " + d.names[0] + ".")
+		d.say("All limits hold on " + pick(first, d.names[0], d.names[1]) + ", not on " + pick(first, d.names[1], d.names[0]) + ".")
 	}
-	if len(d.lines) == 1 {
-		d.lines = append([]Line{{Text: "In shop measures they rest, rock and go over alike."}}, d.lines...)
+	if alike {
+		return append(says("In shop measures they rest, rock and go over alike."), d.lines...)
 	}
 	return d.lines
 }
@@ -81,17 +79,12 @@ type differences struct {
 }
 
 // called returns what a column is called in a sentence.
-func called(c Column) string {
-	if name := cutTo(plain(c.Head), 40); name != "" {
-		return name
-	}
-	return "one"
-}
+func called(c Column) string { return cmp.Or(brief(c.Head), "one") }
 
 func (d *differences) say(text string) { d.lines = append(d.lines, Line{Text: text}) }
 
 // stand reports whether both loads rest, and says where one does not.
-func (d *differences) stand(loads [2]*check.Load) bool {
+func (d *differences) stand(loads ...*check.Load) bool {
 	both := true
 	for i, l := range loads {
 		if l.Balance.Outcome != sim.Rocks {

@@ -12,22 +12,16 @@ import (
 
 // custom returns what a rule of the trade says, with the height that it means.
 func (v voice) custom(r size.Rule) string {
-	height := v.with(r.Height, quantity.Length)
-	switch r.Name {
-	case size.PiSeat:
-		return "3.14 times the seat's height, front edge as drawn: " + height
-	case size.PiLeg:
-		return "3.14 times a leg, rocker to seat: " + height
-	case size.PiNavel:
-		return "3.14 times the navel's height, sitting: " + height
-	case size.CentreAtChin:
-		return "the arc's centre at the sitter's chin: " + height + " up"
-	case size.Start36:
-		return "36 to 40 in to start with: the small end"
-	case size.Start40:
-		return "36 to 40 in to start with: the large end"
-	}
-	return "42 in, the commonest"
+	height := v.length(r.Height)
+	return map[size.RuleName]string{
+		size.PiSeat:       "3.14 times the seat's height, front edge as drawn: " + height,
+		size.PiLeg:        "3.14 times a leg, rocker to seat: " + height,
+		size.PiNavel:      "3.14 times the navel's height, sitting: " + height,
+		size.CentreAtChin: "the arc's centre at the sitter's chin: " + height + " up",
+		size.Start36:      "36 to 40 in to start with: the small end",
+		size.Start40:      "36 to 40 in to start with: the large end",
+		size.Commonest:    "42 in, the commonest",
+	}[r.Name]
 }
 
 // rulesInBrief says on the first page how far the rules of the trade lie apart here.
@@ -36,13 +30,13 @@ func (v voice) rulesInBrief(l size.Likeness) []Line {
 	for _, r := range l.Rules {
 		names := map[size.RuleName]string{size.PiSeat: "the seat", size.PiLeg: "a leg", size.PiNavel: "the navel"}
 		if name, is := names[r.Name]; is {
-			pi = append(pi, fmt.Sprintf("%s %s", name, v.shop(r.Radius, quantity.Length)))
+			pi = append(pi, fmt.Sprintf("%s %s", name, v.bare(r.Radius)))
 		}
 	}
 	if len(pi) < 2 {
 		return nil
 	}
-	return []Line{{Label: "Common practice", Text: fmt.Sprintf("disagrees: 3.14 times %s %s; see --all.", strings.Join(pi, ", "), quantity.Unit(quantity.Length, v.units))}}
+	return []Line{{Label: "Common practice", Text: fmt.Sprintf("disagrees: 3.14 times %s %s; see --all.", strings.Join(pi, ", "), v.unit())}}
 }
 
 // ruleTable sets the rules of the trade beside each other.
@@ -50,10 +44,6 @@ func (v voice) ruleTable(l size.Likeness) Block {
 	t := &Table{Head: []string{"rule", "radius", "one rock there", ""}}
 	keep := l.Ways[size.SameTime]
 	for _, r := range l.Rules {
-		time := "no rest"
-		if !math.IsNaN(r.Period) {
-			time = fmt.Sprintf("%.2f s", r.Period)
-		}
 		miss := ""
 		if keep.Found {
 			miss = v.more(r.Radius-keep.Exact) + " than the same time wants"
@@ -61,26 +51,28 @@ func (v voice) ruleTable(l size.Likeness) Block {
 				miss = "what the same time wants"
 			}
 		}
-		t.Rows = append(t.Rows, Row{Cells: []string{v.custom(r), v.with(r.Radius, quantity.Length), time, miss}})
+		t.add(v.custom(r), v.length(r.Radius), timed(r.Period), miss)
 	}
-	lines := []Line{{Text: "All of these are common practice; none was measured, and none knows how the old one rocked. One rule, 3.14 times a height, is told of three heights, which give three radii. What all agree on: the arc's centre lies above the sitter's balance point."}}
-	return Block{Title: "Rules of the trade, for the new piece", Lines: lines, Table: t, All: true}
+	return Block{Title: "Rules of the trade, for the new piece", Table: t, All: true, Lines: says(
+		"All of these are common practice; none was measured, and none knows how the old one rocked. " +
+			"One rule, 3.14 times a height, is told of three heights, which give three radii. " +
+			"What all agree on: the arc's centre lies above the sitter's balance point.")}
 }
 
 // curves says what the other two curves are for, and what they do here.
 func (v voice) curves(one size.Proposal, others []size.Proposal) []Line {
 	var lines []Line
 	for _, p := range others {
-		was, now := one.Report.Leaning(), p.Report.Leaning()
-		switch {
-		case p.Curve == size.FlatterTail && len(v.short(p)) > len(v.short(one)):
-			lines = append(lines, Line{Label: "Flatter tail, a brake:", Text: "it misses: " + list(v.short(p)) + "."})
+		switch misses := v.short(p); {
+		case p.Curve == size.FlatterTail && len(misses) > len(v.short(one)):
+			lines = append(lines, Line{Label: "Flatter tail, a brake:", Text: "it misses: " + list(misses) + "."})
 		case p.Curve == size.FlatterTail:
-			lines = append(lines, Line{Label: "Flatter tail, a brake:", Text: fmt.Sprintf("the same rock in the middle; leaning furthest the weight must lift %s, not %s.",
-				v.with(now.Balance.Back.Lift, quantity.Length), v.shop(was.Balance.Back.Lift, quantity.Length))})
+			lines = append(lines, Line{Label: "Flatter tail, a brake:", Text: fmt.Sprintf("the same rock in the middle; "+
+				"leaning furthest the weight must lift %s, not %s.",
+				v.length(p.Report.Leaning().Balance.Back.Lift), v.bare(one.Report.Leaning().Balance.Back.Lift))})
 		case p.Fitted == shownArcs && len(p.Even.Periods) > 0:
-			lines = append(lines, Line{Label: "Even time:", Text: fmt.Sprintf("a rock takes %s s small and %s s from 12 degrees, with the owner alone: see --all.",
-				v.evenAt(p.Even, 0), v.evenAt(p.Even, len(p.Even.Periods)-1))})
+			lines = append(lines, Line{Label: "Even time:", Text: fmt.Sprintf("a rock takes %s s small and %s s from 12 degrees, "+
+				"with the owner alone: see --all.", evenAt(p.Even, 0), evenAt(p.Even, len(p.Even.Periods)-1))})
 		}
 	}
 	return lines
@@ -89,31 +81,20 @@ func (v voice) curves(one size.Proposal, others []size.Proposal) []Line {
 // evenTable says how even the time is on the even-time rockers, for the owner and for others.
 func (v voice) evenTable(one size.Proposal, others []size.Proposal) Block {
 	t := &Table{Head: []string{"time of one rock, s", "from 1", "4", "8", "12 degrees", "limits", ""}}
-	add := func(name string, p size.Proposal) {
-		cells := []string{name}
-		for i := range 4 {
-			cells = append(cells, v.evenAt(p.Even, i))
-		}
-		holds := "hold"
-		if !p.Report.Holds() {
-			holds = "NO"
-		}
-		t.Rows = append(t.Rows, Row{Cells: append(cells, holds, "")})
-	}
-	add(one.Curve.String(), one)
-	for _, p := range others {
+	for _, p := range append([]size.Proposal{one}, others...) {
 		name := p.Curve.String()
 		if p.Curve == size.EvenTime {
 			name = "even time, " + counted(p.Fitted, "arc")
 		}
-		add(name, p)
+		t.add(across(name, []int{0, 1, 2, 3}, func(n int) string { return evenAt(p.Even, n) }, pick(p.Report.Holds(), "hold", "NO"), "")...)
 	}
-	lines := []Line{{Text: fmt.Sprintf("On one arc a larger rock takes longer or shorter than a small one. On the even-time edge it takes the same, for %s and for nobody else; with the arcs that a maker can swing, nearly. It is read for %s, tilted and let go.", v.rider, v.rider)}}
-	return Block{Title: "Large rocks and small ones", Lines: lines, Table: t, All: true}
+	return Block{Title: "Large rocks and small ones", Table: t, All: true, Lines: says(
+		"On one arc a larger rock takes longer or shorter than a small one. On the even-time edge it takes the same, for " + v.rider +
+			" and for nobody else; with the arcs that a maker can swing, nearly. It is read for " + v.rider + ", tilted and let go.")}
 }
 
 // evenAt returns the time of a rock from the n-th release.
-func (v voice) evenAt(e size.Evenness, n int) string {
+func evenAt(e size.Evenness, n int) string {
 	if n >= len(e.Periods) || math.IsNaN(e.Periods[n]) {
 		return "–"
 	}
@@ -127,29 +108,24 @@ func ForSitters(d piece.Design, list []size.ForSitter) []Block {
 		return nil
 	}
 	v := voiceOf(d)
-	t := &Table{Caption: "Radius for other sitters", Head: []string{"sitter", "same time", "same steadiness", "same proportion", "rocks as it is", ""}}
+	t := &Table{Caption: "Radius for other sitters",
+		Head: []string{"sitter", "same time", "same steadiness", "same proportion", "rocks as it is", ""}}
 	for _, s := range list {
-		cells := []string{quantity.Tall(s.Stature, v.units)}
-		for _, way := range []size.Way{size.SameTime, size.SameSteadiness, size.SameProportion} {
+		radius := func(way size.Way) string {
 			k := s.Like.Ways[way]
-			text := "–"
-			if k.Found {
-				text = v.with(k.Design.Rocker.Radius, quantity.Length)
-				if len(k.Design.Rocker.Arcs) > 0 {
-					text = fmt.Sprintf("all %.0f %%", 100*k.Scale)
-				}
+			switch {
+			case !k.Found:
+				return "–"
+			case len(k.Design.Rocker.Arcs) > 0:
+				return fmt.Sprintf("all %.0f %%", 100*k.Scale)
 			}
-			cells = append(cells, text)
+			return v.length(k.Design.Rocker.Radius)
 		}
-		rocks := "no rest"
-		if s.Like.New.Period > 0 {
-			rocks = fmt.Sprintf("%.2f s", s.Like.New.Period)
-		}
-		t.Rows = append(t.Rows, Row{Cells: append(cells, rocks, "")})
+		ways := []size.Way{size.SameTime, size.SameSteadiness, size.SameProportion}
+		t.add(across(quantity.Tall(s.Stature, v.units), ways, radius, timed(s.Like.New.Period), "")...)
 	}
-	return []Block{{
-		Title: "What radius for another sitter",
-		Lines: []Line{{Text: fmt.Sprintf("The radius that keeps what is liked here, %.2f s on %s, when another as stout as the mean sits in this piece and nothing else is changed.", list[0].Like.Old.Period, v.with(list[0].Like.Old.Radius, quantity.Length))}},
-		Table: t, All: true,
-	}}
+	old := list[0].Like.Old
+	return []Block{{Title: "What radius for another sitter", Table: t, All: true, Lines: says(
+		fmt.Sprintf("The radius that keeps what is liked here, %.2f s on %s, when another as stout as the mean sits in this piece "+
+			"and nothing else is changed.", old.Period, v.length(old.Radius)))}}
 }

@@ -6,9 +6,9 @@ import (
 	"slices"
 	"strings"
 
+	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
-	"rockerwright/sim/quantity"
 	"rockerwright/sim/trial"
 )
 
@@ -24,20 +24,23 @@ func Findings(a trial.Answer) []string {
 
 // finding says one finding by itself.
 func (v voice) finding(a *trial.Answer, f *trial.Finding) string {
+	text := ""
 	switch {
 	case f.Level == trial.Falls:
-		return upperFirst(v.whyNot(f.Load)) + "."
+		text = v.whyNot(f.Load)
 	case f.Limit != nil:
-		cells := v.limitRow(*f.Limit).Cells
-		return fmt.Sprintf("%s: want %s, got %s.", upperFirst(cells[0]), cells[1], cells[2])
+		cells := v.limit(*f.Limit)
+		text = fmt.Sprintf("%s: want %s, got %s", cells[0], cells[1], cells[2])
 	case f.Level == trial.Hazardous:
-		return upperFirst(v.hazard(f, plain(short(f.Load.Name)))) + "."
+		text = v.hazard(f, brief(f.Load.Name))
 	case f.Fit != nil:
-		return upperFirst(v.unfit(f.Fit)) + "."
+		text = v.unfit(f.Fit)
 	case f.Misfit != nil:
-		return upperFirst(plain(short(f.Who))+": "+v.trouble(*f.Misfit)) + "."
+		text = brief(f.Who) + ": " + v.trouble(*f.Misfit)
+	default:
+		return v.warning(a, f).Text
 	}
-	return v.warning(a, f).Text
+	return upperFirst(text) + "."
 }
 
 // of returns the findings of some levels.
@@ -62,21 +65,13 @@ func on(a *trial.Answer, level trial.Level, loads []*check.Load) []*check.Load {
 	return found
 }
 
-// warnings says what is wrong with the piece itself, and what of it is only estimated.
-func (v voice) warnings(a *trial.Answer) []Line {
-	lines := make([]Line, 0, 4)
-	for _, f := range of(a, trial.Warns) {
-		lines = append(lines, v.warning(a, f))
-	}
-	return lines
-}
-
-// warning says one of them.
+// warning says what is wrong with the piece itself.
 func (v voice) warning(a *trial.Answer, f *trial.Finding) Line {
-	wood := func(what, who, share string) Line {
-		return Line{Text: fmt.Sprintf("WOOD: %s, with %s %s of the bending strength of clear wood. Joints are not looked at.", what, plain(short(who)), share), Bad: true}
+	wood := func(what, who, how string, least, most float64) Line {
+		return wrong(fmt.Sprintf("WOOD: %s, with %s %s, to %s of the bending strength of clear wood. Joints are not looked at.",
+			what, brief(who), how, shares(least, most)))
 	}
-	switch {
+	switch b := f.Bent; {
 	case f.Doubt != nil:
 		return v.doubtful(*f.Doubt, f.Kind)
 	case f.Rises != nil:
@@ -85,35 +80,37 @@ func (v voice) warning(a *trial.Answer, f *trial.Finding) Line {
 		return v.unlike(f.Curve)
 	case f.Beyond != nil:
 		return v.beyond(f.Beyond)
-	case f.Bent != nil && a.Design.Rocker.Made == piece.Sawn:
-		return wood("a sawn rocker comes at its short grain", f.Who, "on one end, to "+ofStrength(f.Bent.Across))
-	case f.Bent != nil:
-		return wood("a rocker comes", f.Who, "on one end, to "+ofStrength(f.Bent.Along))
+	case b != nil && a.Design.Rocker.Made == piece.Sawn:
+		return wood("a sawn rocker comes at its short grain", f.Who, "on one end", b.Across.Least, b.Across.Most)
+	case b != nil:
+		return wood("a rocker comes", f.Who, "on one end", b.Along.Least, b.Along.Most)
 	}
-	return wood("the braces of the back come", f.Load.Name, "leaning on them, to "+percent(f.Load.Give.Least)+" to "+percent(f.Load.Give.Most))
+	return wood("the braces of the back come", f.Load.Name, "leaning on them", f.Load.Give.Least, f.Load.Give.Most)
 }
+
+// shares writes the range of a share.
+func shares(least, most float64) string { return percent(least) + " to " + percent(most) }
 
 // beyond says which legs stand beyond the rockers.
 func (v voice) beyond(b *piece.Beyond) Line {
-	end := pick(b.Tail, v.tail, v.nose)
-	stand := "stand"
+	end, stand := pick(b.Tail, v.tail, v.nose), "stand"
 	if b.Taken {
 		stand = "are not drawn; taken " + takenUnder(b.Which) + " they would stand"
 	}
-	return Line{Text: fmt.Sprintf("LEGS: the %s legs %s %s beyond the %s: nothing carries them there. Lengthen the %s, or draw them where they stand: [[leg]] at.",
-		b.Which, stand, v.with(b.By, quantity.Length), end, end), Bad: true}
+	return wrong(fmt.Sprintf("LEGS: the %s legs %s %s beyond the %s: nothing carries them there. "+
+		"Lengthen the %s, or draw them where they stand: [[leg]] at.", b.Which, stand, v.length(b.By), end, end))
 }
 
 // hazard says what a hazard of a name does.
 func (v voice) hazard(f *trial.Finding, name string) string {
 	switch b := f.Load.Balance; {
 	case f.Load.Upright() && math.IsNaN(f.Got):
-		return fmt.Sprintf("%s: rests tilted %s", name, v.degrees(math.Abs(b.Rest.Tilt)))
+		return name + ": rests tilted " + v.degrees(math.Abs(b.Rest.Tilt))
 	case f.Load.Upright():
-		return fmt.Sprintf("%s: %s of lift left", name, v.with(f.Got, quantity.Length))
+		return name + ": " + v.length(f.Got) + " of lift left"
 	case f.Side != check.NoSide:
-		return fmt.Sprintf("%s: goes over %s", name, pick(f.Side == check.Forward, v.overForward, v.overBack))
-	case !math.IsNaN(b.Rest.Tilt) && b.Outcome.String() == "rocks":
+		return name + ": goes over " + pick(f.Side == check.Forward, v.overForward, v.overBack)
+	case !math.IsNaN(b.Rest.Tilt) && b.Outcome == sim.Rocks:
 		return name + ": goes right over, on to its tips"
 	}
 	return v.whyNot(f.Load)
@@ -122,7 +119,7 @@ func (v voice) hazard(f *trial.Finding, name string) string {
 // unfits says on the first page whether the piece fits its owner, sitting at ease, and whom it does not fit.
 func (v voice) unfits(a *trial.Answer) []Line {
 	if len(a.Fit) == 0 {
-		return v.misfits(a)
+		return says(v.misfits(a))
 	}
 	var wrong []string
 	for _, f := range of(a, trial.Unfit) {
@@ -134,36 +131,31 @@ func (v voice) unfits(a *trial.Answer) []Line {
 	if len(wrong) > 0 {
 		text = strings.Join(wrong, "; ") + " (sitting); the rest within custom."
 	}
-	return append([]Line{{Text: "Fits the owner? " + upperFirst(text)}}, v.misfits(a)...)
+	return says("Fits the owner? "+upperFirst(text), v.misfits(a))
 }
 
-// misfits says who does not fit, and how.
-func (v voice) misfits(a *trial.Answer) []Line {
-	var said []string
-	at := map[string]int{}
+// misfits says who does not fit, and how; "" where all do.
+func (v voice) misfits(a *trial.Answer) string {
+	text, last := "", ""
 	for _, f := range of(a, trial.Unfit) {
-		if f.Misfit == nil {
+		switch {
+		case f.Misfit == nil:
 			continue
+		case f.Who == last:
+			text += ", "
+		default:
+			text += pick(text == "", "Does not fit ", "; ") + brief(f.Who) + ": "
 		}
-		if i, known := at[f.Who]; known {
-			said[i] += ", " + v.trouble(*f.Misfit)
-			continue
-		}
-		at[f.Who] = len(said)
-		said = append(said, plain(short(f.Who))+": "+v.trouble(*f.Misfit))
+		text, last = text+v.trouble(*f.Misfit), f.Who
 	}
-	if len(said) == 0 {
-		return nil
+	if text == "" {
+		return ""
 	}
-	return []Line{{Text: "Does not fit " + strings.Join(said, "; ") + "."}}
+	return text + "."
 }
 
 // unfit says by how much one measure is beyond custom.
 func (v voice) unfit(f *check.Fit) string {
-	way := off[f.Key][0]
-	if f.Change > 0 {
-		way = off[f.Key][1]
-	}
 	what, _, _ := strings.Cut(f.What, ",")
-	return fmt.Sprintf("%s %s too %s", what, v.with(math.Abs(f.Change), quantity.Length), way)
+	return fmt.Sprintf("%s %s too %s", what, v.length(math.Abs(f.Change)), pick(f.Change > 0, off[f.Key][1], off[f.Key][0]))
 }

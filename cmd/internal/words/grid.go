@@ -1,54 +1,68 @@
 package words
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 	"strings"
 
 	"rockerwright/sim"
 	"rockerwright/sim/check"
+	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
 
 // A grid is a table of designs side by side, a row for each thing that is read of them.
 type grid struct {
-	v       voice
+	voice
 	columns []Column
 	table   *Table
 }
 
 // newGrid returns a grid with the heads of its columns, in two lines where they are longer than
 // room.
-func newGrid(v voice, columns []Column, room int) *grid {
-	g := &grid{v, columns, &Table{}}
+func newGrid(v voice, caption string, columns []Column, room int) *grid {
 	first, second := headsOf(columns, room)
-	first, second = append([]string{""}, first...), append([]string{""}, second...)
-	g.table.Head = append(first, "")
-	if some(second) {
-		g.table.Over, g.table.Head = g.table.Head, append(second, "")
+	t := &Table{Caption: caption, Head: across("", first, itself, "")}
+	if slices.ContainsFunc(second, func(head string) bool { return head != "" }) {
+		t.Over, t.Head = t.Head, across("", second, itself, "")
 	}
-	return g
+	return &grid{v, columns, t}
 }
 
 // row adds what a cell says of each design; where there is none, a dash. A row of dashes alone is
 // left out.
 func (g *grid) row(label, unit string, cell func(r *check.Balanced) string) {
-	cells, there := []string{label}, false
-	for _, c := range g.columns {
+	there := false
+	cells := across(label, g.columns, func(c Column) string {
 		text := "–"
 		if len(c.Report.Loads) > 0 {
 			text = cell(&c.Report)
 		}
-		cells, there = append(cells, text), there || text != "–"
+		there = there || text != "–"
+		return text
+	}, unit)
+	if there {
+		g.table.add(cells...)
 	}
-	if !there {
-		return
-	}
-	g.table.Rows = append(g.table.Rows, Row{Cells: append(cells, unit)})
 }
 
-// of reads a design by one of its loads; of one that does not rock, what becomes of it.
-func (g *grid) of(choose func(r *check.Balanced) *check.Load, cell func(l *check.Load) string) func(r *check.Balanced) string {
-	return func(r *check.Balanced) string {
+// long adds a length of each design; of one that has none, none is written.
+func (g *grid) long(label string, of func(r *check.Balanced) float64) {
+	g.row(label, g.unit(), func(r *check.Balanced) string {
+		if x := of(r); x != 0 {
+			return g.bare(x)
+		}
+		return ""
+	})
+}
+
+// A chosen is one of the loads of a design.
+type chosen func(r *check.Balanced) *check.Load
+
+// of adds what a cell says of one load of each design; where that does not rock, what becomes of it.
+func (g *grid) of(choose chosen, label, unit string, cell func(l *check.Load) string) {
+	g.row(label, unit, func(r *check.Balanced) string {
 		l := choose(r)
 		switch {
 		case l == nil:
@@ -57,71 +71,80 @@ func (g *grid) of(choose func(r *check.Balanced) *check.Load, cell func(l *check
 			return l.Balance.Outcome.String()
 		}
 		return cell(l)
+	})
+}
+
+// margin adds how near one load of each design is to going over on a side.
+func (g *grid) margin(choose chosen, label, lift string, side func(b sim.Balance) sim.Margin) {
+	g.of(choose, label, "deg", func(l *check.Load) string { return g.angle(side(l.Balance).Angle) })
+	g.of(choose, lift, g.unit(), func(l *check.Load) string { return g.bare(side(l.Balance).Lift) })
+}
+
+func back(b sim.Balance) sim.Margin    { return b.Back }
+func forward(b sim.Balance) sim.Margin { return b.Forward }
+
+func tipToTip(r *check.Balanced) float64 { return r.Tape.TipToTip }
+
+// rocker adds the rocker itself, its arcs from nose to tail, its ends and its low point, and how it rests and rocks.
+func (g *grid) rocker() {
+	most := 1
+	for _, c := range g.columns {
+		most = max(most, len(arcsOf(c.Report.Design.Rocker)))
 	}
-}
-
-// length is the unit of lengths.
-func (g *grid) length() string { return quantity.Unit(quantity.Length, g.v.units) }
-
-// tips adds what can be tested with a tape.
-func (g *grid) tips() {
-	g.row(g.v.tail+" tip up", g.length(), func(r *check.Balanced) string { return g.v.shop(r.Tape.TailTip, quantity.Length) })
-	g.row(g.v.nose+" tip up", g.length(), func(r *check.Balanced) string { return g.v.shop(r.Tape.NoseTip, quantity.Length) })
-	g.row("tip to tip", g.length(), func(r *check.Balanced) string { return g.v.shop(r.Tape.TipToTip, quantity.Length) })
-}
-
-// feel adds how it rests and rocks, and how near it is to going over on either side.
-func (g *grid) feel() {
-	v := g.v
+	for n := range most {
+		arc := func(r *check.Balanced) (arc piece.Arc) {
+			if arcs := arcsOf(r.Design.Rocker); n < len(arcs) {
+				arc = arcs[n]
+			}
+			return arc
+		}
+		radius := func(r *check.Balanced) float64 { return arc(r).Radius }
+		if most == 1 {
+			g.long("radius", radius)
+			continue
+		}
+		g.long(fmt.Sprintf("radius %d, from nose", n+1), radius)
+		g.long("  along the curve", func(r *check.Balanced) float64 { return arc(r).Length })
+	}
+	g.row(g.nose+" along the curve", g.unit(), func(r *check.Balanced) string { n, _ := r.Edge.Reach(); return g.bare(n) })
+	g.row(g.tail+" along the curve", g.unit(), func(r *check.Balanced) string { _, t := r.Edge.Reach(); return g.bare(t) })
+	if g.columns[0].Report.Design.Seat.Front > 0 {
+		g.row("behind the low point", g.unit(), func(r *check.Balanced) string { return g.bare(r.Design.Seat.Behind) })
+	}
+	g.long("tip to tip", tipToTip)
 	g.rests()
+	g.of((*check.Balanced).Seated, "back leans, seated", "deg", func(l *check.Load) string { return g.angle(l.BackRecline) })
 	g.rocks()
-	g.row("before going "+v.Forward, "deg", g.of((*check.Balanced).Seated, func(l *check.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) }))
-	g.row("  weight must lift", g.length(), g.of((*check.Balanced).Seated, func(l *check.Load) string { return v.shop(l.Balance.Forward.Lift, quantity.Length) }))
-	g.holds()
 }
 
 // rocks adds time and push with the owner at ease, and how near it is to going back.
 func (g *grid) rocks() {
-	v := g.v
-	g.row("one rock", "s", g.of((*check.Balanced).Seated, func(l *check.Load) string { return fmt.Sprintf("%.2f", l.Balance.Period) }))
-	g.row("push for one degree", quantity.Unit(quantity.Force, v.units), g.of((*check.Balanced).Seated, v.effort))
-	g.row("before going "+v.Back, "deg", g.of((*check.Balanced).Leaning, func(l *check.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) }))
-	g.row("  weight must lift", g.length(), g.of((*check.Balanced).Leaning, func(l *check.Load) string { return v.shop(l.Balance.Back.Lift, quantity.Length) }))
+	g.of((*check.Balanced).Seated, "one rock", "s", func(l *check.Load) string { return fmt.Sprintf("%.2f", l.Balance.Period) })
+	g.of((*check.Balanced).Seated, "push for one degree", quantity.Unit(quantity.Force, g.units), g.effort)
+	g.margin((*check.Balanced).Leaning, "before going "+g.Back, "  weight must lift", back)
 }
 
 // holds adds whether all limits hold.
 func (g *grid) holds() {
-	g.row("all limits hold", "", func(r *check.Balanced) string {
-		if r.Holds() {
-			return "yes"
-		}
-		return "NO"
-	})
+	g.row("all limits hold", "", func(r *check.Balanced) string { return pick(r.Holds(), "yes", "NO") })
 }
 
 // rests adds how the seat falls, empty and with somebody in it.
 func (g *grid) rests() {
-	v := g.v
 	tilt := func(l *check.Load) string {
 		if l.SeatFall == l.SeatFall { // drawn
-			return v.towards(l.SeatFall)
+			return g.towards(l.SeatFall)
 		}
-		return v.towards(l.Balance.Rest.Tilt)
+		return g.towards(l.Balance.Rest.Tilt)
 	}
-	rests := "seat falls"
-	if g.columns[0].Report.Design.Seat.Front == 0 {
-		rests = "tilts at rest"
-	}
-	empty := func(r *check.Balanced) *check.Load { return &r.Loads[0] }
-	g.row(rests+", empty", "deg", g.of(empty, tilt))
-	g.row(rests+", "+v.seated, "deg", g.of((*check.Balanced).Seated, tilt))
+	rests := pick(g.columns[0].Report.Design.Seat.Front == 0, "tilts at rest, ", "seat falls, ")
+	g.of(func(r *check.Balanced) *check.Load { return &r.Loads[0] }, rests+"empty", "deg", tilt)
+	g.of((*check.Balanced).Seated, rests+g.seated, "deg", tilt)
 }
 
 // wanted puts a column in front that says what is wanted of each row.
 func (g *grid) wanted(of map[string]string) {
-	put := func(cells []string, text string) []string {
-		return append([]string{cells[0], text}, cells[1:]...)
-	}
+	put := func(cells []string, text string) []string { return slices.Insert(cells, 1, text) }
 	g.table.Head = put(g.table.Head, "wanted")
 	if len(g.table.Over) > 0 {
 		g.table.Over = put(g.table.Over, "")
@@ -144,16 +167,25 @@ type Column struct {
 
 // Columns returns the sheet of several designs side by side, in the units of the first.
 func Columns(title, source string, columns []Column) Sheet {
-	v := voiceOf(columns[0].Report.Design)
-	g := newGrid(v, columns, narrow)
-	g.table.Caption = "Side by side"
-	g.tips()
-	g.feel()
+	r := columns[0].Report
+	g := newGrid(voiceOf(r.Design), "Side by side", columns, narrow)
+	g.row(g.tail+" tip up", g.unit(), func(r *check.Balanced) string { return g.bare(r.Tape.TailTip) })
+	g.row(g.nose+" tip up", g.unit(), func(r *check.Balanced) string { return g.bare(r.Tape.NoseTip) })
+	g.long("tip to tip", tipToTip)
+	g.rests()
+	g.rocks()
+	g.margin((*check.Balanced).Seated, "before going "+g.Forward, "  weight must lift", forward)
+	g.holds()
 	s := Sheet{Title: title, Source: source}
 	if by := columns[0].By; len(by) > 0 {
-		s.Blocks = []Block{{Lines: []Line{{Text: upperFirst(strings.Join(by, "; ")) + ":"}}}}
+		s.Blocks = []Block{{Lines: says(upperFirst(strings.Join(by, "; ")) + ":")}}
 	}
-	s.Blocks = append(s.Blocks, Block{Table: g.table}, Block{Lines: v.columnNotes(columns[0].Report)})
+	whose := "Read for the piece alone."
+	if seated, leaning := r.Seated(), r.Leaning(); seated != nil && !seated.Empty {
+		whose = fmt.Sprintf("%s is %s; going %s is read for %s. For the rest of each, check it alone.",
+			upperFirst(g.seated), brief(seated.Name), g.Back, brief(leaning.Name))
+	}
+	s.Blocks = append(s.Blocks, Block{Table: g.table}, Block{Lines: says(whose, g.disclaimer)})
 	return s
 }
 
@@ -164,11 +196,7 @@ func headsOf(columns []Column, room int) (first, second []string) {
 		first, second = nil, nil
 		seen := map[[2]string]bool{}
 		for i, c := range columns {
-			name := strings.Join(c.Values, ", ")
-			if name == "" {
-				name = c.Head
-			}
-			a, b := parted(write(i, plain(name)), room)
+			a, b := parted(write(i, plain(cmp.Or(strings.Join(c.Values, ", "), c.Head))), room)
 			if len(c.Values) == 2 {
 				a, b = cutTo(write(i, plain(c.Values[0])), room), cutTo(plain(c.Values[1]), room)
 			}
@@ -177,33 +205,14 @@ func headsOf(columns []Column, room int) (first, second []string) {
 		}
 		return len(seen) == len(columns)
 	}
-	whole := func(_ int, name string) string { return name }
 	end := func(_ int, name string) string {
 		if letters := []rune(name); len(letters) > room {
 			return "…" + string(letters[len(letters)-room+1:])
 		}
 		return name
 	}
-	if !cut(whole) && !cut(end) {
+	if !cut(func(_ int, name string) string { return name }) && !cut(end) {
 		cut(func(i int, name string) string { return fmt.Sprintf("%d %s", i+1, end(i, name)) })
 	}
 	return first, second
-}
-
-// columnNotes says for whom the columns were read.
-func (v voice) columnNotes(r check.Balanced) []Line {
-	text := "Read for the piece alone."
-	if seated, leaning := r.Seated(), r.Leaning(); seated != nil && !seated.Empty {
-		text = fmt.Sprintf("%s is %s; going %s is read for %s. For the rest of each, check it alone.", upperFirst(v.seated), plain(short(seated.Name)), v.Back, plain(short(leaning.Name)))
-	}
-	return []Line{{Text: text}, v.foot()}
-}
-
-func some(texts []string) bool {
-	for _, t := range texts {
-		if t != "" {
-			return true
-		}
-	}
-	return false
 }

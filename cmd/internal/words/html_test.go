@@ -16,7 +16,7 @@ func TestHTML(t *testing.T) {
 		{Title: "Numbers", Table: &Table{Over: []string{"", "lying"}, Head: []string{"", "back", "unit"}, Rows: []Row{
 			{Cells: []string{"<tilt>", "1", "deg"}}, {Cells: []string{"  lift", "2"}, Bad: true}}}},
 		{Table: &Table{Caption: "Bare", Rows: []Row{{Cells: []string{"a\u202eb\x00", "c"}}}}},
-		{Lines: []Line{{Text: "end"}}},
+		{Lines: says("end")},
 	}
 	var b bytes.Buffer
 	if err := HTML(&b, blocks, 3); err != nil {

@@ -2,12 +2,12 @@ package words
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
-	"rockerwright/sim/quantity"
 	"rockerwright/sim/trial"
 )
 
@@ -50,31 +50,23 @@ func Keep(a trial.Answer, rocking *trial.Rocking, m Making, more []Block) Kept {
 	k := Kept{
 		Title: v.title(r.Design),
 		Tab:   "Report: " + v.name(r.Design),
-		Made:  m.line(),
+		Made:  fmt.Sprintf("%s · %s · rockerwright %s", cutTo(plain(m.Source), 60), m.Date.Format("2 January 2006"), m.Version),
 		First: []Block{{Lines: append([]Line{{Label: "CHECKED:", Text: v.checked(r)}}, v.answer(&a, m.Changes, everyRemark)...)}},
-		Side:  "To scale. " + v.path(rocking),
-		Under: []Block{
-			{Lines: []Line{v.tape(r)}},
-			v.readings(r, everyRemark),
-			{Table: v.limitTable(v.foremost(r.Limits, everyRemark))},
-			{Lines: v.advice(&a, m.Command, everyRemark)},
-		},
+		Side:  "To scale. The quartered disc is the balance point of all that is drawn in its colour.",
+		Under: v.under(&a, m.Command, everyRemark),
 		Owner: v.owner(&a, rocking),
+		File: Section{ID: "file", Title: "The design file", Blocks: []Block{{Lines: []Line{{
+			Text: "From these lines the " + v.piece + " can be checked, drawn and built again. Copy them into a plain text file and type:",
+			Type: "rockerwright check " + fileName(m.Source)}}}}},
+		Sections: v.sections(a, rocking, more),
 	}
-	if rocking != nil {
-		k.Under = append(k.Under, v.matters(*rocking)...)
+	if rocking != nil { // what matters most: of a cradle its tilts, of a horse its riders on a slope, of a settee one at the end
+		k.Side = "To scale. The quartered disc is the balance point; blue are its path and the stretch of floor on which " +
+			brief(rocking.Load.Name) + " rolls."
+		k.Under = slices.Concat(k.Under, v.cradle(*rocking), v.slopes(*rocking), v.atTheEnd(*rocking))
 	}
 	k.Under = append(k.Under, Block{Title: "Cautions", Lines: v.cautions(r)})
-	k.Sections = v.sections(a, rocking, more)
-	k.File = Section{ID: "file", Title: "The design file", Blocks: []Block{{Lines: []Line{
-		{Text: "From these lines the " + v.piece + " can be checked, drawn and built again. Copy them into a plain text file and type:", Type: "rockerwright check " + fileName(m.Source)},
-	}}}}
 	return k
-}
-
-// line returns from what, when and by which version a report was made.
-func (m Making) line() string {
-	return fmt.Sprintf("%s · %s · rockerwright %s", cutTo(plain(m.Source), 60), m.Date.Format("2 January 2006"), m.Version)
 }
 
 // fileName returns a name under which a design can be saved.
@@ -83,12 +75,6 @@ func fileName(source string) string {
 		return source
 	}
 	return "design.toml"
-}
-
-// matters returns what matters most for the kind: of a cradle its tilts against 5 and 10
-// degrees and what limits them, of a horse its riders on a slope, of a settee one at the end.
-func (v voice) matters(r trial.Rocking) []Block {
-	return append(append(v.cradle(r), v.slopes(r)...), v.atTheEnd(r)...)
 }
 
 // atTheEnd says how a settee stands with one alone at its end.
@@ -102,15 +88,15 @@ func (v voice) atTheEnd(r trial.Rocking) []Block {
 		if l.Sitter != piece.OneAtTheEnd.String() {
 			continue
 		}
-		name := upperFirst(plain(short(l.Name)))
+		name := upperFirst(brief(l.Name))
 		if !l.Upright() {
-			lines = append(lines, Line{Text: name + ": " + v.whyNot(l) + ".", Bad: true})
+			lines = append(lines, wrong(name+": "+v.whyNot(l)+"."))
 			continue
 		}
 		text := fmt.Sprintf("%s: %s, keeps %s before going %s", name, v.stands(l), v.degrees(l.Balance.Back.Angle), v.Back)
 		for _, s := range r.Sideways {
 			if s.Load == l.Name {
-				text += fmt.Sprintf("; sideways over one rocker %s, its weight must lift %s", v.degrees(s.Angle), v.with(s.Lift, quantity.Length))
+				text += fmt.Sprintf("; sideways over one rocker %s, its weight must lift %s", v.degrees(s.Angle), v.length(s.Lift))
 			}
 		}
 		lines = append(lines, Line{Text: text + "."})
@@ -123,36 +109,34 @@ func (v voice) atTheEnd(r trial.Rocking) []Block {
 
 // sections returns what follows the first page.
 func (v voice) sections(a trial.Answer, rocking *trial.Rocking, more []Block) []Section {
-	r, survives := a.Report, v.survives(a)
+	r, survives, fit := a.Report, v.survives(a), v.fits(&a)
 	if rocking != nil {
-		survives = append([]Block{{Lines: v.rocked(*rocking)}}, v.hardest(*rocking)...)
-		survives = append(survives, v.besides(*rocking)...)
+		survives = slices.Concat([]Block{{Lines: v.rocked(*rocking)}}, v.hardest(*rocking), v.besides(*rocking))
 	}
-	fit := append(v.fitTable(&a), v.people(r)...)
-	fit = append(append(fit, v.gives(r)...), v.bends(r)...)
 	if len(fit) == 0 {
-		fit = []Block{{Lines: []Line{{Text: "Nobody is given by sizes in this design, so there is nobody to fit it to."}}}}
+		fit = []Block{{Lines: says("Nobody is given by sizes in this design, so there is nobody to fit it to.")}}
 	}
 	list := []Section{
-		{ID: "loads", Title: "All loads", Blocks: append(v.everyLoad(r), Block{Title: "Every limit", Table: v.limitTable(v.ranked(r.Limits))})},
-		{ID: "arms", Title: "What brings it back", Picture: "righting arm", Caption: armCaption + string(v.dotted), Blocks: []Block{v.pulls(r)}},
-		{ID: "times", Title: "Time of a rock", Picture: "time of a rock", Caption: "How long one rock takes, there and back, by how far it is let go. A line ends where the piece no longer comes back.", Blocks: v.everySwing(r)},
+		{ID: "loads", Title: "All loads", Blocks: append(v.everyLoad(r), Block{Title: "Every limit", Table: v.limitTable(ranked(r.Limits))})},
+		{ID: "arms", Title: "What brings it back", Picture: "righting arm", Blocks: []Block{v.pulls(r)},
+			Caption: "The righting arm is how far the weight stands to one side of where the rocker touches the floor: the longer, " +
+				"the harder it is brought back. A dot is a rest; past a ring it goes over." + string(v.dotted)},
+		{ID: "times", Title: "Time of a rock", Picture: "time of a rock", Blocks: v.everySwing(r),
+			Caption: "How long one rock takes, there and back, by how far it is let go. A line ends where the piece no longer comes back."},
 		{ID: "survives", Title: "What it survives", Blocks: survives},
 		{ID: "fit", Title: "Fit and people", Blocks: fit},
 		{ID: "more", Title: "What if, and sizes", Blocks: more},
-		{ID: "basis", Title: "Assumptions and sources", Blocks: []Block{{Title: "What this rests on", Lines: v.assumptions(r)}, {Title: "Sources", Lines: v.sources(r)}}},
+		{ID: "basis", Title: "Assumptions and sources", Blocks: []Block{
+			{Title: "What this rests on", Lines: v.assumptions(r)}, {Title: "Sources", Lines: v.sources(r)}}},
 	}
-	if len(more) == 0 {
-		list = append(list[:5], list[6:]...)
-	}
-	return list
+	return slices.DeleteFunc(list, func(s Section) bool { return s.ID == "more" && len(more) == 0 })
 }
 
 // checked says who was checked, and how.
 func (v voice) checked(r check.Report) string {
 	said := []string{"the " + v.piece + " empty"}
 	for _, c := range r.Checked() {
-		one := fmt.Sprintf("%s (%s)", cutTo(plain(c.Name), 30), v.with(c.Mass, quantity.Mass))
+		one := fmt.Sprintf("%s (%s)", cutTo(plain(c.Name), 30), v.mass(c.Mass))
 		if c.Postures > 1 {
 			one += fmt.Sprintf(" in %d postures", c.Postures)
 		}
@@ -161,31 +145,21 @@ func (v voice) checked(r check.Report) string {
 	return list(said) + "."
 }
 
-// path says what is drawn beside the piece.
-func (v voice) path(rocking *trial.Rocking) string {
-	if rocking == nil {
-		return "The quartered disc is the balance point of all that is drawn in its colour."
-	}
-	return fmt.Sprintf("The quartered disc is the balance point; blue are its path and the stretch of floor on which %s rolls.", cutTo(plain(rocking.Load.Name), 40))
-}
-
-// armCaption says how a righting arm is read.
-const armCaption = "The righting arm is how far the weight stands to one side of where the rocker touches the floor: the longer, " +
-	"the harder it is brought back. A dot is a rest; past a ring it goes over."
-
 // sources names where numbers come from that are not the maker's.
 func (v voice) sources(r check.Report) []Line {
-	var lines []Line
+	people := ""
 	if len(r.Somebody) > 0 {
-		lines = append(lines, Line{Text: "People: segments by de Leva (1996), children's by Jensen (1986, 1989); sizes by the ANSUR II survey of soldiers (2012) and the CDC growth charts (2000)."})
+		people = "People: segments by de Leva (1996), children's by Jensen (1986, 1989); " +
+			"sizes by the ANSUR II survey of soldiers (2012) and the CDC growth charts (2000)."
 	}
-	return append(append(lines, paragraphs(v.infants)...),
-		Line{Text: "Woods: USDA Wood Handbook, FPL-GTR-190 (2010)."},
-		Line{Text: "The motion: derived from rigid-body mechanics; rockerwright proof computes every case whose answer is known from elsewhere, and names its source."},
-		Line{Text: "What is marked 'our judgement' has no other source; what is marked 'from memory' or 'second-hand' was not read where it was first published."})
+	return says(people, string(v.infants), "Woods: USDA Wood Handbook, FPL-GTR-190 (2010).",
+		"The motion: derived from rigid-body mechanics; rockerwright proof computes every case whose answer is known from elsewhere, "+
+			"and names its source.",
+		"What is marked 'our judgement' has no other source; what is marked 'from memory' or 'second-hand' was not read "+
+			"where it was first published.")
 }
 
 // Unanswered says of a further question that it has no answer, and why.
 func Unanswered(question string, why error) Block {
-	return Block{Title: question, Lines: []Line{{Text: "No answer: " + plain(why.Error()) + "."}}}
+	return Block{Title: question, Lines: says("No answer: " + plain(why.Error()) + ".")}
 }

@@ -16,50 +16,40 @@ import (
 // Measure returns the sheet of what the readings of a finished piece say.
 func Measure(d piece.Design, f check.Findings, source string) Sheet {
 	v := voiceOf(d)
-	name := d.Title
-	if name == "" {
-		name = "Untitled " + v.piece
-	}
-	s := Sheet{Title: short(name) + " · as measured", Source: source}
+	s := Sheet{Title: v.name(d) + " · as measured", Source: source}
+	var doubts []Line
 	if f.Result != nil {
-		s.Blocks = append(s.Blocks, Block{Table: v.values(f)}, Block{Lines: append(untold(f.Result), v.better(f)...)})
+		s.Blocks = append(s.Blocks, Block{Table: v.values(f)}, Block{Lines: says(untold(f.Result), better(f))})
+		for _, d := range f.Result.Doubts {
+			doubts = append(doubts, v.doubtful(d, trial.KindOf(d.Reading)))
+		}
 	}
 	if f.Curve != nil {
 		s.Blocks = append(s.Blocks, Block{Table: v.arcs(f.Curve)}, Block{Lines: v.curve(f.Curve)})
 	}
-	lines := append(v.doubts(f.Result), Line{Text: "Uncertain by so much 95 times in 100, if the readings err as usual: a scale by its step, a tape by 1/16 in (1.5 mm), a watch by 0.3 s, a tilt by 2 degrees, a rise by 1/32 in (0.8 mm)."})
-	lines = append(lines, Line{Text: "check uses these readings as they stand in the file:", Type: "rockerwright check " + plain(source)})
-	s.Blocks = append(s.Blocks, Block{Lines: lines})
+	s.Blocks = append(s.Blocks, Block{Lines: append(doubts,
+		Line{Text: "Uncertain by so much 95 times in 100, if the readings err as usual: a scale by its step, " +
+			"a tape by 1/16 in (1.5 mm), a watch by 0.3 s, a tilt by 2 degrees, a rise by 1/32 in (0.8 mm)."},
+		Line{Text: "check uses these readings as they stand in the file:", Type: "rockerwright check " + plain(source)})})
 	return s
 }
 
 // values returns each value with its uncertainty and the reading that limits it.
 func (v voice) values(f check.Findings) *Table {
 	t := &Table{Head: []string{"What the readings say", "value", "uncertain by", "limited by"}}
-	for _, row := range []struct {
-		label string
-		kind  quantity.Kind
-		value readings.Value
-	}{
-		{"weight", quantity.Mass, f.Result.Mass},
-		{placeLabel, quantity.Length, f.Result.Ahead},
-		{"balance point, over the floor", quantity.Length, f.Result.Above},
-		{"inertia about it", quantity.Inertia, f.Result.Inertia},
-	} {
-		if math.IsNaN(row.value.Value) {
-			t.Rows = append(t.Rows, Row{Cells: []string{row.label, quantity.With(f.Result.Body.Inertia, row.kind, quantity.Metric), "–", inertiaFrom(f.Result)}})
-			continue
+	add := func(label, text string, kind quantity.Kind, value readings.Value, units quantity.System) {
+		if math.IsNaN(value.Value) {
+			t.add(label, quantity.With(f.Result.Body.Inertia, kind, quantity.Metric), "–", inertiaFrom(f.Result))
+			return
 		}
-		units := v.units
-		if row.kind == quantity.Inertia {
-			units = quantity.Metric
-		}
-		value := quantity.With(row.value.Value, row.kind, units)
-		if row.label == placeLabel {
-			value = v.reach(row.value.Value)
-		}
-		t.Rows = append(t.Rows, Row{Cells: []string{row.label, value, fineWith(row.value.Uncertain, row.kind, units), plainKey(row.value.Limits())}})
+		t.add(label, text, fineWith(value.Uncertain, kind, units), plainKey(value.Limits()))
 	}
+	r := f.Result
+	add("weight", v.mass(r.Mass.Value), quantity.Mass, r.Mass, v.units)
+	add("balance point, from the low point", v.length(math.Abs(r.Ahead.Value))+pick(r.Ahead.Value < 0, " behind", " ahead"),
+		quantity.Length, r.Ahead, v.units)
+	add("balance point, over the floor", v.length(r.Above.Value), quantity.Length, r.Above, v.units)
+	add("inertia about it", quantity.With(r.Inertia.Value, quantity.Inertia, quantity.Metric), quantity.Inertia, r.Inertia, quantity.Metric)
 	return t
 }
 
@@ -72,26 +62,19 @@ func inertiaFrom(r *readings.Result) string {
 }
 
 // untold says of rocks that were timed that they do not tell the inertia.
-func untold(r *readings.Result) []Line {
-	which := "The rocks"
-	switch r.Untold {
-	case "":
-		return nil
-	case "ten_rocks_ridden":
-		which = "The rocks with a rider"
+func untold(r *readings.Result) string {
+	if r.Untold == "" {
+		return ""
 	}
 	why := "by their reading errors it could be " + quantity.With(r.Inertia.Uncertain, quantity.Inertia, quantity.Metric) + " more or less"
-	for _, d := range r.Doubts {
-		if d.Reading == r.Untold {
-			why = "they are quicker than a piece of this weight and balance point without any"
-		}
+	if slices.ContainsFunc(r.Doubts, func(d readings.Doubt) bool { return d.Reading == r.Untold }) {
+		why = "they are quicker than a piece of this weight and balance point without any"
 	}
-	return []Line{{Text: fmt.Sprintf("%s do not tell the inertia of the piece: %s. That of the drawn sizes is taken.", which, why)}}
+	return fmt.Sprintf("The rocks%s do not tell the inertia of the piece: %s. That of the drawn sizes is taken.",
+		pick(r.Untold == "ten_rocks_ridden", " with a rider", ""), why)
 }
 
-const placeLabel = "balance point, from the low point"
-
-// fineWith writes an uncertainty, finer where the shop's step would make it nothing.
+// fineWith writes an uncertainty, finer where the shop's step would make it nothing; fine that of a length.
 func fineWith(x float64, kind quantity.Kind, units quantity.System) string {
 	text := quantity.Shop(x, kind, units)
 	if text == "0" {
@@ -99,6 +82,7 @@ func fineWith(x float64, kind quantity.Kind, units quantity.System) string {
 	}
 	return text + " " + quantity.Unit(kind, units)
 }
+func (v voice) fine(x float64) string { return fineWith(x, quantity.Length, v.units) }
 
 // plainKey returns a reading's name in words.
 func plainKey(key string) string { return strings.ReplaceAll(key, "_", " ") }
@@ -123,38 +107,21 @@ var betters = map[string]string{
 }
 
 // better says how to better what limits each value, each advice once.
-func (v voice) better(f check.Findings) []Line {
+func better(f check.Findings) string {
 	var said []string
 	for _, value := range []readings.Value{f.Result.Above, f.Result.Ahead, f.Result.Inertia, f.Result.Mass} {
 		advice := betters[value.Limits()]
 		if math.IsNaN(value.Value) && f.Result.Untold != "ten_rocks" {
 			advice = "time ten rocks of the empty piece (ten_rocks, let_go)"
 		}
-		if advice != "" && !contains(said, advice) {
+		if advice != "" && !slices.ContainsFunc(said, func(one string) bool { return strings.HasPrefix(one, advice) }) {
 			said = append(said, advice)
 		}
 	}
 	if len(said) == 0 {
-		return nil
+		return ""
 	}
-	return []Line{{Text: "To know it better: " + strings.Join(said, "; ") + "."}}
-}
-
-// contains reports whether a text, or one that begins with it, is in a list.
-func contains(list []string, text string) bool {
-	return slices.ContainsFunc(list, func(one string) bool { return strings.HasPrefix(one, text) })
-}
-
-// doubts says which readings disagree with others.
-func (v voice) doubts(result *readings.Result) []Line {
-	if result == nil {
-		return nil
-	}
-	var lines []Line
-	for _, d := range result.Doubts {
-		lines = append(lines, v.doubtful(d, trial.KindOf(d.Reading)))
-	}
-	return lines
+	return "To know it better: " + strings.Join(said, "; ") + "."
 }
 
 // doubtful says what one reading gives, of a kind, and what the others.
@@ -163,29 +130,20 @@ func (v voice) doubtful(d readings.Doubt, kind quantity.Kind) Line {
 	if d.Swapped != "" {
 		advice = "Probably swapped: " + plainKey(d.Swapped) + "; the other way round all the readings agree."
 	}
-	return Line{Label: "DOUBTFUL:", Text: fmt.Sprintf("%s gives %s where the other readings give %s. %s",
-		plainKey(d.Reading), v.with(d.Read, kind), v.with(d.Expected, kind), advice), Bad: true}
-}
-
-// reach writes a place along the rocker.
-func (v voice) reach(x float64) string {
-	if x < 0 {
-		return v.with(-x, quantity.Length) + " behind"
-	}
-	return v.with(x, quantity.Length) + " ahead"
+	return Line{Label: "DOUBTFUL:", Bad: true, Text: fmt.Sprintf("%s gives %s where the other readings give %s. %s",
+		plainKey(d.Reading), v.with(d.Read, kind), v.with(d.Expected, kind), advice)}
 }
 
 // untimed says whether the inertia of a measured piece is only estimated.
-func (v voice) untimed(r *check.Report) []Line {
-	var lines []Line
+func untimed(r *check.Report) string {
+	const inertia = ": the inertia of the piece (that of the drawn sizes). "
 	switch m := r.Design.Measured; {
 	case !r.UsualInertia:
+		return ""
 	case m.TenRocks > 0:
-		lines = append(lines, Line{Text: "Estimated, for the rocks do not tell it: the inertia of the piece (that of the drawn sizes). See rockerwright measure."})
+		return "Estimated, for the rocks do not tell it" + inertia + "See rockerwright measure."
 	case m.RiddenTenRocks > 0:
-		lines = append(lines, Line{Text: "Estimated, for rocks with a rider do not tell it: the inertia of the piece (that of the drawn sizes). Time ten rocks of the empty piece."})
-	default:
-		lines = append(lines, Line{Text: "Estimated, not timed: the inertia of the piece (that of the drawn sizes). Time ten rocks."})
+		return "Estimated, for rocks with a rider do not tell it" + inertia + "Time ten rocks of the empty piece."
 	}
-	return lines
+	return "Estimated, not timed" + inertia + "Time ten rocks."
 }

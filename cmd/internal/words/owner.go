@@ -1,33 +1,37 @@
 package words
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"strings"
 
 	"rockerwright/sim/check"
-	"rockerwright/sim/quantity"
 	"rockerwright/sim/trial"
 )
 
 // owner returns the page for whoever takes the piece home: no mathematics.
 func (v voice) owner(a *trial.Answer, rocking *trial.Rocking) Section {
 	r := &a.Report
-	name := plain(short(r.Design.Title))
-	if name == "" {
-		name = "this " + v.piece
+	floor := "On a hard, level floor. A thick rug, a slope, a porch laid to shed the rain or a gap between boards changes how it rests " +
+		"and how near it is to going over. Not by stairs, a step, a hearth or the edge of a porch."
+	if rocking != nil && !math.IsNaN(rocking.Room.Behind) {
+		floor += " From the middle of the rockers it reaches " + v.reaches(*rocking) + " in a good rock: leave that clear, and a hand more."
 	}
-	return Section{ID: "owner", Title: "For the owner of " + name, Blocks: []Block{
-		{Title: "Who it was checked for", Lines: []Line{{Text: v.whom(a)}}},
-		{Title: "How it should rest", Lines: []Line{{Text: v.shouldRest(r)}}},
-		{Title: "Where it stands", Lines: []Line{{Text: v.where(rocking)}}},
-		{Title: "Fingers, toes and tails", Lines: []Line{{Text: "Under each rocker is a gap that closes as it rocks. Keep fingers, toes, cords and the tails of pets away from it. The ends of the rockers reach out where one walks: go round them, and do not leave it where somebody passes in the dark."}}},
-		{Title: v.children, Lines: paragraphs(v.climb...)},
-		{Title: "Wear, and when to bring it back", Lines: []Line{{Text: v.wear()}}},
-		{Lines: []Line{
-			{Text: "Nothing on this page is a test or a certificate: it was calculated from the maker's drawing."},
-			{Text: "Made by ________________________  Date ______________  Next look ______________"},
-		}},
+	return Section{ID: "owner", Title: "For the owner of " + cmp.Or(brief(r.Design.Title), "this "+v.piece), Blocks: []Block{
+		{Title: "Who it was checked for", Lines: says(v.whom(a))},
+		{Title: "How it should rest", Lines: says(v.shouldRest(r))},
+		{Title: "Where it stands", Lines: says(floor)},
+		{Title: "Fingers, toes and tails", Lines: says("Under each rocker is a gap that closes as it rocks. " +
+			"Keep fingers, toes, cords and the tails of pets away from it. The ends of the rockers reach out where one walks: " +
+			"go round them, and do not leave it where somebody passes in the dark.")},
+		{Title: v.children, Lines: says(v.climb...)},
+		{Title: "Wear, and when to bring it back", Lines: says("The rockers wear first at the middle, where it stands. " +
+			"Once a year turn it over and look: bring it back when the middle has gone flat or shows a ridge, " +
+			"when a joint moves, clicks or opens, when a rocker, a leg or a rail has a crack, when it creeps over the floor as it rocks, " +
+			"when the two sides stand unlike, or when it no longer rests as it did." + string(v.locked))},
+		{Lines: says("Nothing on this page is a test or a certificate: it was calculated from the maker's drawing.",
+			"Made by ________________________  Date ______________  Next look ______________")},
 	}}
 }
 
@@ -38,13 +42,10 @@ func (v voice) whom(a *trial.Answer) string {
 	if len(list) == 0 {
 		return "Nobody: only the empty " + v.piece + " was checked. Ask the maker before anybody uses it."
 	}
-	named := func(c check.Checked) string {
-		return fmt.Sprintf("%s of %s", cutTo(plain(c.Name), 40), v.with(c.Mass, quantity.Mass))
-	}
-	light, heavy := list[0], list[len(list)-1]
-	text := fmt.Sprintf("By calculation, the lightest: %s; the heaviest: %s.", named(light), named(heavy))
-	if light == heavy {
-		text = "By calculation: " + named(light) + "."
+	named := func(c check.Checked) string { return brief(c.Name) + " of " + v.mass(c.Mass) }
+	text := "By calculation: " + named(list[0]) + "."
+	if heavy := list[len(list)-1]; heavy != list[0] {
+		text = "By calculation, the lightest: " + named(list[0]) + "; the heaviest: " + named(heavy) + "."
 	}
 	if !a.Holds() {
 		text += " Not all of them keep the limits that the maker set: ask which before you use it."
@@ -70,34 +71,20 @@ func (v voice) shouldRest(r *check.Report) string {
 		return "Empty, it does not stand by itself. Ask the maker before you use it."
 	}
 	noseUp, tailUp := r.TipsAtRest(empty)
-	text := fmt.Sprintf("Empty and still on a level floor, the %s ends of the rockers stand about %s and the %s ends about %s off the floor, the same on both sides.",
-		v.tail, v.with(tailUp, quantity.Length), v.nose, v.with(noseUp, quantity.Length))
-	return text + string(v.leans) + " If it comes to rest in another way than when it was new, something has moved or worn."
+	return fmt.Sprintf("Empty and still on a level floor, the %s ends of the rockers stand about %s and the %s ends about %s off the floor, "+
+		"the same on both sides.%s If it comes to rest in another way than when it was new, something has moved or worn.",
+		v.tail, v.length(tailUp), v.nose, v.length(noseUp), v.leans)
 }
 
-// where says on what floor it stands, and the room it takes.
-func (v voice) where(rocking *trial.Rocking) string {
-	text := "On a hard, level floor. A thick rug, a slope, a porch laid to shed the rain or a gap between boards changes how it rests and how near it is to going over. Not by stairs, a step, a hearth or the edge of a porch."
-	if rocking == nil || math.IsNaN(rocking.Room.Behind) {
-		return text
-	}
-	return text + " From the middle of the rockers it reaches " + v.reaches(*rocking) + " in a good rock: leave that clear, and a hand more."
-}
-
-// reaches says how far a piece reaches on both sides while it rocks.
+// reaches says how far a piece reaches on both sides while it rocks, and with whom in it.
 func (v voice) reaches(r trial.Rocking) string {
-	by := func(who string) string {
-		if who == "" {
-			return ""
+	one := func(reach float64, way, who string) string {
+		if who != "" {
+			who = " (" + brief(who) + ")"
 		}
-		return " (" + plain(short(who)) + ")"
+		return v.length(reach) + " " + way + who
 	}
-	return fmt.Sprintf("%s %s%s and %s %s%s", v.with(r.Room.Behind, quantity.Length), v.reachBehind, by(r.Room.BehindBy), v.with(r.Room.Front, quantity.Length), v.reachAhead, by(r.Room.FrontBy))
-}
-
-// wear says when the maker should see it again.
-func (v voice) wear() string {
-	return "The rockers wear first at the middle, where it stands. Once a year turn it over and look: bring it back when the middle has gone flat or shows a ridge, when a joint moves, clicks or opens, when a rocker, a leg or a rail has a crack, when it creeps over the floor as it rocks, when the two sides stand unlike, or when it no longer rests as it did." + string(v.locked)
+	return one(r.Room.Behind, v.reachBehind, r.Room.BehindBy) + " and " + one(r.Room.Front, v.reachAhead, r.Room.FrontBy)
 }
 
 // Letter returns a report as a letter to another maker: what the piece is and does, in the
@@ -105,48 +92,36 @@ func (v voice) wear() string {
 func Letter(a trial.Answer, rocking *trial.Rocking, m Making) Sheet {
 	r := a.Report
 	v := voiceOf(r.Design)
-	s := Sheet{Title: v.title(r.Design), Source: m.Date.Format("2 January 2006")}
-	s.Blocks = []Block{
-		{Lines: []Line{{Text: "To another maker,"}}},
-		{Lines: []Line{
-			{Text: fmt.Sprintf("here is a %s on rockers that I have worked out with rockerwright %s%s. All of it is calculated from measures; nothing was tested.", v.piece, m.Version, v.changedIn(m.Changes))},
-			{Text: "I checked " + v.checked(r)}}},
-		{Lines: append([]Line{{Text: "How it came out:"}}, v.verdict(&a)...)},
+	with := ""
+	if len(m.Changes) > 0 {
+		with = " (with " + plain(strings.Join(m.Changes, "; ")) + ")"
+	}
+	s := Sheet{Title: v.title(r.Design), Source: m.Date.Format("2 January 2006"), Blocks: []Block{
+		{Lines: says("To another maker,")},
+		{Lines: says(fmt.Sprintf("here is a %s on rockers that I have worked out with rockerwright %s%s. "+
+			"All of it is calculated from measures; nothing was tested.", v.piece, m.Version, with), "I checked "+v.checked(r))},
+		{Lines: append(says("How it came out:"), v.verdict(&a)...)},
 		{Lines: []Line{v.tape(r)}},
 		v.readings(r, everyRemark),
 		{Lines: v.lessons(&a)},
-	}
+	}}
 	if rocking != nil {
 		s.Blocks = append(s.Blocks, Block{Lines: v.lookedAt(*rocking)})
 	}
 	s.Blocks = append(s.Blocks, Block{Lines: v.cautions(r)}, Block{Lines: []Line{
-		{Text: "The design file is below. Save it as a plain text file, and you can check it yourself:", Type: "rockerwright check " + fileName(m.Source)},
+		{Text: "The design file is below. Save it as a plain text file, and you can check it yourself:",
+			Type: "rockerwright check " + fileName(m.Source)},
 		{Text: "With good wishes for the bench."}}})
 	return s
 }
 
-// changedIn says in half a sentence what was changed in the file.
-func (v voice) changedIn(changes []string) string {
-	if len(changes) == 0 {
-		return ""
-	}
-	return " (with " + plain(strings.Join(changes, "; ")) + ")"
-}
-
 // lessons says what limits a piece and what its maker would try.
 func (v voice) lessons(a *trial.Answer) []Line {
-	r := &a.Report
-	var lines []Line
-	if text := v.cause(r.Cause); text != "" {
-		lines = append(lines, Line{Text: "What limits it: " + text + "."})
+	try := ""
+	if t := a.Try; t != nil {
+		try = fmt.Sprintf("I would try %s %s next%s.", t.Label, v.with(t.Value, t.Kind), v.gained(t))
 	}
-	if t := r.Try; t != nil {
-		lines = append(lines, Line{Text: fmt.Sprintf("I would try %s %s next%s.", t.Label, v.with(t.Value, t.Kind), v.gained(t))})
-	}
-	lines = append(lines, v.warnings(a)...)
-	lines = append(lines, v.untimed(r)...)
-	lines = append(lines, v.unfits(a)...)
-	return append(lines, v.foot())
+	return append(append(says(v.cause(a.Cause), try), v.wrongs(a)...), v.foot())
 }
 
 // lookedAt says what else was looked at: of a cradle its tilts, of a horse its slope, and

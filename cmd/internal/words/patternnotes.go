@@ -1,6 +1,7 @@
 package words
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"regexp"
@@ -8,7 +9,6 @@ import (
 	"strings"
 
 	"rockerwright/sim/layout"
-	"rockerwright/sim/quantity"
 )
 
 // RockerNotes returns what stands on the pattern of a rocker beside the drawing.
@@ -16,22 +16,18 @@ func RockerNotes(l layout.Layout) [][]string {
 	v := voiceOf(l.Design)
 	trammel := []string{"TRAMMEL, from the square corner:"}
 	for i, s := range l.Sweeps {
-		name := ""
-		if len(l.Sweeps) > 1 {
-			name = fmt.Sprintf("arc %d: ", i+1)
-		}
+		name := ofArc(i, len(l.Sweeps))
 		if s.Radius == 0 {
 			trammel = append(trammel, name+"straight")
 			continue
 		}
-		trammel = append(trammel, fmt.Sprintf("%spivot %s %s, %s up", name, v.with(s.Pivot.X, quantity.Length), v.Forward, v.with(s.Pivot.Y, quantity.Length)))
-		pin := fmt.Sprintf("%spin to floor edge %s", name, v.with(s.Floor, quantity.Length))
+		pin := fmt.Sprintf("%spin to floor edge %s", name, v.length(s.Floor))
 		if s.Top > 0 {
-			pin += ", to top edge " + v.with(s.Top, quantity.Length)
+			pin += ", to top edge " + v.length(s.Top)
 		}
-		trammel = append(trammel, pin)
+		trammel = append(trammel, fmt.Sprintf("%spivot %s %s, %s up", name, v.length(s.Pivot.X), v.Forward, v.length(s.Pivot.Y)), pin)
 	}
-	trammel = append(trammel, "low point "+v.with(-l.Corner.X, quantity.Length)+" "+v.Forward)
+	trammel = append(trammel, "low point "+v.length(-l.Corner.X)+" "+v.Forward)
 	notes := append([][]string{trammel, v.faces}, v.takenNotes(l)...)
 	if l.Form != nil {
 		notes = append(notes, v.formNote(l))
@@ -39,20 +35,20 @@ func RockerNotes(l layout.Layout) [][]string {
 	return notes
 }
 
+// ofArc names one of several arcs; a single one has no name.
+func ofArc(i, n int) string { return pick(n > 1, fmt.Sprintf("arc %d: ", i+1), "") }
+
 // formNote tells the two radii apart, on rocker and form alike.
 func (v voice) formNote(l layout.Layout) []string {
 	lines := []string{"FLOOR EDGE RADIUS is not FORM RADIUS:"}
 	for i, f := range l.Form.Radii {
-		name := ""
-		if len(l.Form.Radii) > 1 {
-			name = fmt.Sprintf("arc %d: ", i+1)
-		}
 		if f.FloorEdge > 0 {
-			lines = append(lines, fmt.Sprintf("%sfloor edge %s, form inside the curve %s, outside %s", name, v.with(f.FloorEdge, quantity.Length), v.with(f.ConvexForm, quantity.Length), v.with(f.ConcaveForm, quantity.Length)))
+			lines = append(lines, fmt.Sprintf("%sfloor edge %s, form inside the curve %s, outside %s",
+				ofArc(i, len(l.Form.Radii)), v.length(f.FloorEdge), v.length(f.ConvexForm), v.length(f.ConcaveForm)))
 		}
 	}
-	if l.Strips != nil {
-		lines = append(lines, fmt.Sprintf("%s of %s, %s long", counted(l.Strips.Stack.Strips, "strip"), v.thin(l.Strips.Strip), v.with(l.Strips.Stack.Length, quantity.Length)))
+	if s := l.Strips; s != nil {
+		lines = append(lines, fmt.Sprintf("%s of %s, %s long", counted(s.Stack.Strips, "strip"), v.thin(s.Strip), v.length(s.Stack.Length)))
 	}
 	return lines
 }
@@ -66,10 +62,10 @@ func FormNotes(l layout.Layout) [][]string {
 // PairNotes returns what stands on the pattern of a left and a right one.
 func PairNotes(l layout.Layout, p layout.Paired) [][]string {
 	v := voiceOf(l.Design)
-	lines := []string{fmt.Sprintf("one is %s thick", v.with(p.Size.Thick, quantity.Length))}
+	lines := []string{fmt.Sprintf("one is %s thick", v.length(p.Size.Thick))}
 	for _, leg := range l.Legs {
 		if leg.Name == p.Name {
-			lines[0] += ", " + v.with(leg.Finished.Length, quantity.Length) + " long, foot to top of the seat"
+			lines[0] += ", " + v.length(leg.Finished.Length) + " long, foot to top of the seat"
 			lines = append(lines, v.footNote(leg)...)
 		}
 	}
@@ -78,31 +74,22 @@ func PairNotes(l layout.Layout, p layout.Paired) [][]string {
 
 // footNote says which sides of a leg's foot are the shorter, or what it stands on.
 func (v voice) footNote(leg layout.Leg) []string {
-	length := func(x float64) string { return v.shop(x, quantity.Length) }
 	if b := leg.Block; b != nil {
 		return []string{"the foot is sawn square, and stands on its block, which is high",
 			fmt.Sprintf("at the %s %s inner corner, %s outer; at the %s %s inner, %s outer",
-				v.nose, length(b.NoseInner), length(b.NoseOuter), v.tail, length(b.TailInner), length(b.TailOuter))}
+				v.nose, v.bare(b.NoseInner), v.bare(b.NoseOuter), v.tail, v.bare(b.TailInner), v.bare(b.TailOuter))}
 	}
 	var lines []string
 	too := ""
-	if v.shop(leg.Standing.Cut, quantity.Angle) != "0" {
+	if v.angle(leg.Standing.Cut) != "0" {
 		too = " too"
-		lines = append(lines, fmt.Sprintf("the slanting end is the foot; its shorter side faces the %s", pick(leg.Cut > 0, v.nose, v.tail)))
+		lines = append(lines, "the slanting end is the foot; its shorter side faces the "+pick(leg.Cut > 0, v.nose, v.tail))
 	}
-	if across := math.Abs(leg.Standing.Across); v.shop(across, quantity.Angle) != "0" {
-		side := pick(leg.Across > 0, "inner", "outer")
+	if across := math.Abs(leg.Standing.Across); v.angle(across) != "0" {
 		lines = append(lines, fmt.Sprintf("across, the foot is out of square by %s%s:", v.degrees(across), too),
-			fmt.Sprintf("the %s side is shorter, by %s", side, v.with(math.Abs(leg.Across), quantity.Length)))
+			fmt.Sprintf("the %s side is shorter, by %s", pick(leg.Across > 0, "inner", "outer"), v.length(math.Abs(leg.Across))))
 	}
 	return lines
-}
-
-func pick(first bool, one, other string) string {
-	if first {
-		return one
-	}
-	return other
 }
 
 // EndWords are what is written at the ends of a rocker or its form, and which way is up.
@@ -124,21 +111,21 @@ func RockerPairWords(l layout.Layout) PairWords { return voiceOf(l.Design).paire
 // PairWordsOf returns the words for a pair of legs or arms.
 func PairWordsOf(l layout.Layout, p layout.Paired) PairWords {
 	w := voiceOf(l.Design).paired(p.Face)
-	switch {
-	case p.Face == "top":
+	switch p.Face {
+	case "top":
 		w.Ahead, w.Behind, w.Upper, w.Lower = "front", "back", "", "inside"
+	case "inner":
+		w.Ahead, w.Behind, w.Upper, w.Lower = "seat, up", "foot", w.Behind, w.Ahead
 	default:
 		w.Ahead, w.Behind, w.Upper, w.Lower = "seat, up", "foot", w.Ahead, w.Behind
-		if p.Face == "inner" {
-			w.Upper, w.Lower = w.Lower, w.Upper
-		}
 	}
 	return w
 }
 
 // paired returns the words for a pair that lies as it stands, of which this face is drawn.
 func (v voice) paired(face string) PairWords {
-	return PairWords{v.nose, v.tail, "up", "", v.leftPattern + ", " + face + " face", v.rightPattern + ", " + face + " face"}
+	face = ", " + face + " face"
+	return PairWords{v.nose, v.tail, "up", "", v.leftPattern + face, v.rightPattern + face}
 }
 
 // takenNotes says on a pattern what was taken where nothing was drawn.
@@ -149,20 +136,14 @@ func (v voice) takenNotes(l layout.Layout) [][]string {
 	return nil
 }
 
-// PanelNotes returns what stands on the section of a panel.
+// PanelNotes returns what stands on the section of a panel. A bevel is taken twice for every stave.
 func PanelNotes(l layout.Layout, p layout.Panel) [][]string {
-	v := voiceOf(l.Design)
-	s := p.Stave
+	v, s := voiceOf(l.Design), p.Stave
 	return [][]string{{
-		fmt.Sprintf("%d staves of %s, each edge bevelled %s", p.Curve.Staves, v.with(p.Stock, quantity.Length), v.bevel(s.Bevel)),
-		fmt.Sprintf("%s wide on the hollow face, %s on the round one", v.with(s.Hollow, quantity.Length), v.with(s.Round, quantity.Length)),
-		fmt.Sprintf("hollow radius %s; %s left after shaping", v.with(p.Curve.Radius, quantity.Length), v.thin(s.Thick)),
+		fmt.Sprintf("%d staves of %s, each edge bevelled %.1f degrees", p.Curve.Staves, v.length(p.Stock), s.Bevel*180/math.Pi),
+		fmt.Sprintf("%s wide on the hollow face, %s on the round one", v.length(s.Hollow), v.length(s.Round)),
+		fmt.Sprintf("hollow radius %s; %s left after shaping", v.length(p.Curve.Radius), v.thin(s.Thick)),
 	}}
-}
-
-// bevel writes a bevel to a tenth of a degree: it is taken twice for every stave.
-func (v voice) bevel(x float64) string {
-	return strconv.FormatFloat(x*180/math.Pi, 'f', 1, 64) + " degrees"
 }
 
 var wholeAndFraction = regexp.MustCompile(`(\d) (\d+/\d+)`)
@@ -191,23 +172,17 @@ func LaidOut(l layout.Layout, folder string, files []Laid) Sheet {
 	for _, f := range files {
 		pages := ""
 		if f.Pages > 0 {
-			pages = strconv.Itoa(f.Pages)
-			if first == "" {
-				first = f.Name
-			}
+			first, pages = cmp.Or(first, f.Name), strconv.Itoa(f.Pages)
 		}
-		t.Rows = append(t.Rows, Row{Cells: []string{f.Name, pages}})
+		t.add(f.Name, pages)
 	}
-	lines := []Line{
-		{Text: fmt.Sprintf("Print first: %s. Then of each pattern its first page alone, at 100 %%, not \"fit to page\": measure the two squares on it before you print the rest, and tape from tip to tip when it is glued.", first)},
-	}
-	if taken := v.taken(l); taken != "" {
-		lines = append(lines, Line{Text: taken})
-	}
+	lines := says("Print first: "+first+". Then of each pattern its first page alone, at 100 %, not \"fit to page\": "+
+		"measure the two squares on it before you print the rest, and tape from tip to tip when it is glued.", v.taken(l))
 	if !l.Report.Holds() {
-		lines = append(lines, Line{Label: "NO:", Text: "a limit does not hold for this design: look at it with rockerwright check before you cut wood.", Bad: true})
+		lines = append(lines, Line{Label: "NO:", Bad: true,
+			Text: "a limit does not hold for this design: look at it with rockerwright check before you cut wood."})
 	}
-	return Sheet{Title: v.benchTitle(l, "layout"), Blocks: []Block{{Table: t}, {Lines: lines}}}
+	return Sheet{Title: v.name(l.Design) + ": layout", Blocks: []Block{{Table: t}, {Lines: lines}}}
 }
 
 // A LegLabel is what is written at a leg in its two views.
@@ -219,11 +194,11 @@ func LegLabels(l layout.Layout) []LegLabel {
 	var list []LegLabel
 	for _, leg := range l.Legs {
 		list = append(list, LegLabel{
-			Length: plain(short(leg.Name)) + ", " + v.with(leg.Finished.Length, quantity.Length) + " long",
-			Foot:   v.with(leg.Standing.Angle, quantity.Angle),
-			Rake:   "rake " + v.with(leg.Line.Rake, quantity.Angle),
-			Front:  plain(short(leg.Name)) + ", splay " + v.with(leg.Line.Splay, quantity.Angle),
-			Track:  v.with(2*leg.Standing.Foot.Z, quantity.Length),
+			Length: brief(leg.Name) + ", " + v.length(leg.Finished.Length) + " long",
+			Foot:   v.degrees(leg.Standing.Angle),
+			Rake:   "rake " + v.degrees(leg.Line.Rake),
+			Front:  brief(leg.Name) + ", splay " + v.degrees(leg.Line.Splay),
+			Track:  v.length(2 * leg.Standing.Foot.Z),
 		})
 	}
 	return list

@@ -10,18 +10,18 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// most is how many loads stand side by side in a table of 80 columns.
-const most = 4
+// fourAbreast is how many loads stand side by side in a table of 80 columns.
+const fourAbreast = 4
 
 // readings returns the table of what a level, a watch and a spring scale show at each
 // rest: the piece empty, then the owner's loads.
 func (v voice) readings(r check.Report, remarks remarks) Block {
 	shown := []*check.Load{&r.Loads[0]}
-	owner, others, _ := v.byRole(r.Loads)
+	owner, others, _ := byRole(r.Loads)
 	if len(owner) < 2 {
 		owner = append(owner, others...)
 	}
-	room := most
+	room := fourAbreast
 	if len(owner) > 0 && owner[len(owner)-1].Sitter != owner[0].Sitter {
 		room-- // names are longer than postures
 	}
@@ -38,19 +38,21 @@ func (v voice) readings(r check.Report, remarks remarks) Block {
 // readingsOf returns the readings of some loads, one a column, as many as the remarks have room for.
 func (v voice) readingsOf(d piece.Design, loads []*check.Load, remarks remarks) *Table {
 	t := &Table{}
-	t.Over, t.Head = v.heads(loads)
+	t.Over, t.Head = heads(loads)
 	row := func(label, unit string, cell func(l *check.Load) string) {
-		cells := []string{label}
-		for _, l := range loads {
+		t.add(across(label, loads, func(l *check.Load) string {
 			if l.Balance.Outcome != sim.Rocks {
-				cells = append(cells, l.Balance.Outcome.String())
-				continue
+				return l.Balance.Outcome.String()
 			}
-			cells = append(cells, cell(l))
-		}
-		t.Rows = append(t.Rows, Row{Cells: append(cells, unit)})
+			return cell(l)
+		}, unit)...)
 	}
-	length := quantity.Unit(quantity.Length, v.units)
+	margin := func(way string, side func(b sim.Balance) sim.Margin) {
+		row("before going "+way, "degrees", func(l *check.Load) string { return v.angle(side(l.Balance).Angle) })
+		if remarks > noLift {
+			row("  its weight must lift", v.unit(), func(l *check.Load) string { return v.bare(side(l.Balance).Lift) })
+		}
+	}
 	if d.Seat.Front > 0 {
 		row("seat falls back", "degrees", func(l *check.Load) string { return v.towards(l.SeatFall) })
 	}
@@ -64,15 +66,8 @@ func (v voice) readingsOf(d piece.Design, loads []*check.Load, remarks remarks) 
 	if _, known := d.TopOfBack(); known && remarks > noPush {
 		row("push for one degree", quantity.Unit(quantity.Force, v.units)+", at top", v.effort)
 	}
-	row("before going "+v.shortBack, "degrees", func(l *check.Load) string { return v.shop(l.Balance.Back.Angle, quantity.Angle) })
-	lift := func(of func(l *check.Load) float64) {
-		if remarks > noLift {
-			row("  its weight must lift", length, func(l *check.Load) string { return v.shop(of(l), quantity.Length) })
-		}
-	}
-	lift(func(l *check.Load) float64 { return l.Balance.Back.Lift })
-	row("before going "+v.shortForward, "degrees", func(l *check.Load) string { return v.shop(l.Balance.Forward.Angle, quantity.Angle) })
-	lift(func(l *check.Load) float64 { return l.Balance.Forward.Lift })
+	margin(v.shortBack, back)
+	margin(v.shortForward, forward)
 	return t
 }
 
@@ -86,7 +81,7 @@ func (v voice) effort(l *check.Load) string {
 
 // heads returns the names of loads in one line or two, as the heads of columns: of one
 // person what follows the name, of several the names. With one line, over is nil.
-func (v voice) heads(loads []*check.Load) (over, head []string) {
+func heads(loads []*check.Load) (over, head []string) {
 	one := true
 	for _, l := range loads {
 		one = one && (l.Empty || l.Sitter == loads[len(loads)-1].Sitter)
@@ -122,20 +117,4 @@ func parted(name string, room int) (first, second string) {
 		first, second = cutTo(second, room), ""
 	}
 	return first, cutTo(second, room)
-}
-
-// cutTo returns a text cut to so many characters.
-func cutTo(text string, room int) string {
-	if runes := []rune(text); len(runes) > room {
-		return string(runes[:room-1]) + "…"
-	}
-	return text
-}
-
-// wanted returns what a limit asks.
-func (v voice) wanted(l check.Limit) string {
-	if !math.IsNaN(l.AtMost) {
-		return "at most " + v.with(l.AtMost, l.Kind)
-	}
-	return v.with(l.AtLeast, l.Kind)
 }

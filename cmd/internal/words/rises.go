@@ -7,7 +7,6 @@ import (
 
 	"rockerwright/rocker/rises"
 	"rockerwright/sim/piece"
-	"rockerwright/sim/quantity"
 	"rockerwright/sim/trial"
 )
 
@@ -28,9 +27,9 @@ func (v voice) arcs(c *piece.Curve) *Table {
 			}
 			uncertain := "much"
 			if arc.Uncertain < math.Abs(arc.Radius) {
-				uncertain = v.with(arc.Uncertain, quantity.Length)
+				uncertain = v.length(arc.Uncertain)
 			}
-			t.Rows = append(t.Rows, Row{Cells: []string{label, v.with(arc.Radius, quantity.Length), uncertain, signed(v.shop(arc.From, quantity.Length)) + " to " + signed(v.with(arc.To, quantity.Length))}})
+			t.add(label, v.length(arc.Radius), uncertain, signed(v.bare(arc.From))+" to "+signed(v.length(arc.To)))
 		}
 	}
 	return t
@@ -50,42 +49,42 @@ func (v voice) curve(c *piece.Curve) []Line {
 	for _, f := range trial.Uneven(c) {
 		lines = append(lines, v.warning(&trial.Answer{}, &f))
 	}
-	switch by := fineWith(math.Abs(c.Apart), quantity.Length, v.units); {
-	case c.Left == nil || c.Right == nil || !c.One:
-	case c.Apart == 0:
-		lines = append(lines, Line{Text: "The two rockers are one curve, as far as these readings tell: they are the same."})
-	default:
-		lines = append(lines, Line{Text: fmt.Sprintf("The two rockers are one curve, as far as these readings tell (largest difference %s, at station %d).", by, c.Station)})
+	if c.Left == nil || c.Right == nil || !c.One {
+		return lines
 	}
-	return lines
+	differ := ": they are the same."
+	if c.Apart != 0 {
+		differ = fmt.Sprintf(" (largest difference %s, at station %d).", v.fine(math.Abs(c.Apart)), c.Station)
+	}
+	return append(lines, Line{Text: "The two rockers are one curve, as far as these readings tell" + differ})
 }
 
 // unlike says by how much two rockers are not one curve.
 func (v voice) unlike(c *piece.Curve) Line {
-	higher := "left"
-	if c.Apart < 0 {
-		higher = "right"
-	}
-	return Line{Text: fmt.Sprintf("The two rockers are not one curve: at station %d from the nose the %s one is %s higher, more than reading error explains. Unequal rockers walk; clamp the two together and fair them as one.", c.Station, higher, fineWith(math.Abs(c.Apart), quantity.Length, v.units)), Bad: true}
+	return wrong(fmt.Sprintf("The two rockers are not one curve: at station %d from the nose the %s one is %s higher, "+
+		"more than reading error explains. Unequal rockers walk; clamp the two together and fair them as one.",
+		c.Station, pick(c.Apart < 0, "right", "left"), v.fine(math.Abs(c.Apart))))
 }
 
 // suspect says which rise was probably misread, or that no curve explains them.
 func (v voice) suspect(side string, fit *rises.Fit) Line {
-	where := fmt.Sprintf("%s, station %d from the nose: by all the others the rise there is %s.", side, fit.Suspect+1, v.with(fit.Without, quantity.Length))
+	where := fmt.Sprintf("%s, station %d from the nose: by all the others the rise there is %s.", side, fit.Suspect+1, v.length(fit.Without))
 	switch {
 	case fit.Suspect >= 0 && fit.AtEnd:
-		where += " Either it is misread, or the edge curves differently there (a rounded tip?): read it again, and one more station beyond it or half-way to it. It was left out."
+		where += " Either it is misread, or the edge curves differently there (a rounded tip?): " +
+			"read it again, and one more station beyond it or half-way to it. It was left out."
 	case fit.Suspect >= 0:
 		where += " It was left out; read it again."
 	default:
-		where = fmt.Sprintf("%s: three arcs leave a spread of %s, more than reading error explains. Is the edge worn or lumpy, or did the straightedge move? Read again.", side, fineWith(fit.Spread, quantity.Length, v.units))
+		where = fmt.Sprintf("%s: three arcs leave a spread of %s, more than reading error explains. "+
+			"Is the edge worn or lumpy, or did the straightedge move? Read again.", side, v.fine(fit.Spread))
 	}
 	return Line{Label: "DOUBTFUL:", Text: where, Bad: true}
 }
 
 // fitted says which arcs stand for the rises or points that the floor edge is given by, how
 // surely, and how far the readings lie off them.
-func (v voice) fitted(d piece.Design, fit *rises.Fit) Line {
+func (v voice) fitted(d piece.Design, fit *rises.Fit) string {
 	read := fmt.Sprintf("%d rises", len(d.Rocker.Rises))
 	if n := len(d.Rocker.Points); n > 0 {
 		read = fmt.Sprintf("%d points", n)
@@ -94,10 +93,10 @@ func (v voice) fitted(d piece.Design, fit *rises.Fit) Line {
 	for _, arc := range fit.Arcs {
 		surely := "hardly known"
 		if arc.Uncertain < math.Abs(arc.Radius) {
-			surely = "uncertain by " + fineWith(arc.Uncertain, quantity.Length, v.units)
+			surely = "uncertain by " + v.fine(arc.Uncertain)
 		}
-		arcs = append(arcs, fmt.Sprintf("%s (%s)", v.with(arc.Radius, quantity.Length), surely))
+		arcs = append(arcs, fmt.Sprintf("%s (%s)", v.length(arc.Radius), surely))
 	}
-	return Line{Text: fmt.Sprintf("The floor edge is the fewest arcs that go through %s as well as they were read; their radius, from the nose: %s, 95 times in 100. The readings scatter about it by %s (root mean square).",
-		read, strings.Join(arcs, ", "), fineWith(fit.Spread, quantity.Length, v.units))}
+	return fmt.Sprintf("The floor edge is the fewest arcs that go through %s as well as they were read; their radius, from the nose: %s, "+
+		"95 times in 100. The readings scatter about it by %s (root mean square).", read, strings.Join(arcs, ", "), v.fine(fit.Spread))
 }

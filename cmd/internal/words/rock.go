@@ -1,6 +1,7 @@
 package words
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -16,31 +17,21 @@ import (
 // Rock returns the sheet of what happens when a piece is rocked, pushed and tried.
 func Rock(r trial.Rocking, source string) Sheet {
 	v := voiceOf(r.Report.Design)
-	s := Sheet{Title: v.title(r.Report.Design), Source: source}
-	s.Blocks = append(s.Blocks, Block{Lines: v.rocked(r)})
-	s.Blocks = append(s.Blocks, v.tried(r)...)
-	s.Blocks = append(s.Blocks, Block{Lines: []Line{
-		{Text: "The piece and whoever sits in it are one rigid body that rolls without slipping; sliding, a rug's softness and people who move on are outside the model. Shoves last " + v.seconds(trial.ShoveTime) + " s (our judgement)."},
-		v.foot(),
-	}})
-	return s
-}
-
-// tried returns all that was tried beside the motion, and what room it takes.
-func (v voice) tried(r trial.Rocking) []Block {
-	blocks := v.hardest(r)
-	blocks = append(append(blocks, v.slopes(r)...), v.cradle(r)...)
-	return append(blocks, v.besides(r)...)
+	last := says("The piece and whoever sits in it are one rigid body that rolls without slipping; "+
+		"sliding, a rug's softness and people who move on are outside the model. "+
+		"Shoves last "+v.seconds(trial.ShoveTime)+" s (our judgement).", v.disclaimer)
+	return Sheet{Title: v.title(r.Report.Design), Source: source, Blocks: slices.Concat([]Block{{Lines: v.rocked(r)}},
+		v.hardest(r), v.slopes(r), v.cradle(r), v.besides(r), []Block{{Lines: last}})}
 }
 
 // hardest returns how hard it was tried.
 func (v voice) hardest(r trial.Rocking) []Block {
-	return append(append(v.survivals(r), v.fates(r)...), v.seating(r)...)
+	return slices.Concat(v.survivals(r), v.fates(r), v.seating(r))
 }
 
 // besides returns what room the piece takes, and what else it does on its floor.
 func (v voice) besides(r trial.Rocking) []Block {
-	return append([]Block{v.room(r), v.sidewaysBlock(r), v.walks(r)}, v.stops(r)...)
+	return append([]Block{v.room(r), v.sideways(r), v.walks(r)}, v.stops(r)...)
 }
 
 // rocked says what became of the motion that was asked for.
@@ -55,27 +46,27 @@ func (v voice) rocked(r trial.Rocking) []Line {
 		how += fmt.Sprintf(", started at %s a second", v.degrees(math.Abs(r.Start.Rate)))
 	}
 	if p := r.Start.Push; p.Force != 0 {
-		how += fmt.Sprintf(", pushed with %s for %s s", v.with(math.Abs(p.Force), quantity.Force), v.seconds(p.Time))
+		how += fmt.Sprintf(", pushed with %s for %s s", v.force(math.Abs(p.Force)), v.seconds(p.Time))
 	}
 	floor := "a floor that takes nothing and holds any force (name one: floor.surface)"
 	if d.Floor.Surface != piece.NoSurface {
-		floor = map[piece.Surface]string{piece.Hardwood: "hardwood", piece.Boards: "boards", piece.Rug: "a rug", piece.Stone: "stone"}[d.Floor.Surface]
+		floor = [...]string{piece.Hardwood: "hardwood", piece.Boards: "boards", piece.Rug: "a rug", piece.Stone: "stone"}[d.Floor.Surface]
 		if r.FloorTaken {
 			floor += ", taken for want of floor.surface (our judgement)"
 		}
 	} else if r.Losses != (motion.Losses{}) || d.Floor.Friction > 0 {
 		floor = "the floor of your file"
 	}
-	lines := []Line{{Label: upper(plain(short(r.Load.Name))) + ":", Text: how + ", on " + floor + "."}, v.became(r)}
-	if !math.IsNaN(r.HalvesIn) {
-		lines = append(lines, Line{Text: fmt.Sprintf("The tilt falls to half in %.0f rocks.", r.HalvesIn)})
+	lines := []Line{{Label: strings.ToUpper(brief(r.Load.Name)) + ":", Text: how + ", on " + floor + "."}, v.became(r)}
+	say := func(there bool, format string, args ...any) {
+		if there {
+			lines = append(lines, Line{Text: fmt.Sprintf(format, args...)})
+		}
 	}
-	if d.Floor.Surface != piece.NoSurface {
-		lines = append(lines, Line{Text: fmt.Sprintf("The floor: friction %.2f, rolling loss %s %s. %s.", r.Load.Rig.Floor.Friction, quantity.Fine(r.Losses.Rolling, quantity.Length, v.units), quantity.Unit(quantity.Length, v.units), upperFirst(r.Ground.Basis))})
-	}
-	if t.Friction > 0 {
-		lines = append(lines, Line{Text: fmt.Sprintf("The floor must hold a friction of %.2f, knocks counted.", t.Friction)})
-	}
+	say(!math.IsNaN(r.HalvesIn), "The tilt falls to half in %.0f rocks.", r.HalvesIn)
+	say(d.Floor.Surface != piece.NoSurface, "The floor: friction %.2f, rolling loss %s %s. %s.", r.Load.Rig.Floor.Friction,
+		quantity.Fine(r.Losses.Rolling, quantity.Length, v.units), v.unit(), upperFirst(r.Ground.Basis))
+	say(t.Friction > 0, "The floor must hold a friction of %.2f, knocks counted.", t.Friction)
 	return lines
 }
 
@@ -88,22 +79,21 @@ func (v voice) became(r trial.Rocking) Line {
 			turns++
 		}
 	}
+	over := fmt.Sprintf("after %.2f s", t.Duration)
 	switch t.End {
 	case motion.Slipped:
 		if t.LiftsOff() {
-			return Line{Text: fmt.Sprintf("The rocker lifts off after %.2f s, at %s; what comes then is outside the model.", t.Duration, v.degrees(math.Abs(t.Last.Tilt))), Bad: true}
+			return wrong("The rocker lifts off " + over + ", at " + v.degrees(math.Abs(t.Last.Tilt)) + "; what comes then is outside the model.")
 		}
-		return Line{Text: v.letsGo(t.Last.Tilt, t.Needs, r.Load.Rig.Floor.Friction) + fmt.Sprintf(" That is after %.2f s; what comes of sliding is outside the model.", t.Duration), Bad: true}
+		return wrong(v.letsGo(t.Last.Tilt, t.Needs, r.Load.Rig.Floor.Friction) +
+			" That is " + over + "; what comes of sliding is outside the model.")
 	case motion.WentOver:
-		when := fmt.Sprintf("after %.2f s", t.Duration)
-		if t.Duration == 0 {
-			when = "at once"
-		}
-		return Line{Text: fmt.Sprintf("It %s, %s.", v.renamed.Replace(t.Outcome.String()), when), Bad: true}
+		return wrong("It " + v.renamed.Replace(t.Outcome.String()) + ", " + pick(t.Duration == 0, "at once", over) + ".")
 	case motion.AtRest:
 		return Line{Text: fmt.Sprintf("It turns %s and is at rest after %.1f s.%s", counted(turns, "time"), t.Duration, v.nearest(t))}
 	case motion.TooManySteps:
-		return Line{Text: fmt.Sprintf("Followed for %.2f s and given up after %s: it knocks too often to follow.", t.Duration, counted(t.Steps, "step")), Bad: true}
+		return wrong(fmt.Sprintf("Followed for %.2f s and given up after %s: it knocks too often to follow.",
+			t.Duration, counted(t.Steps, "step")))
 	}
 	return Line{Text: fmt.Sprintf("It is still rocking after %.0f s, having turned %s.%s", t.Duration, counted(turns, "time"), v.nearest(t))}
 }
@@ -113,7 +103,7 @@ func (v voice) nearest(t motion.Trace) string {
 	if math.IsInf(t.Margin, 1) {
 		return ""
 	}
-	return fmt.Sprintf(" At the nearest it kept %s before going over, and used %.0f %% of the lift.", v.degrees(t.Margin), 100*t.Lift)
+	return " At the nearest it kept " + v.degrees(t.Margin) + " before going over, and used " + percent(t.Lift) + " of the lift."
 }
 
 // letsGo says that the floor cannot hold.
@@ -129,38 +119,29 @@ func (v voice) survivals(r trial.Rocking) []Block {
 	if len(r.Survivals) == 0 {
 		return nil
 	}
-	back, forward := v.shortBack, v.shortForward
-	if !slices.ContainsFunc(r.Survivals, func(s trial.Survival) bool { return !math.IsNaN(s.Shove) }) { // nowhere to push
-		t := &Table{Caption: "Largest tilts, load by load", Over: []string{"", "let go", "let go", ""}, Head: []string{"WHAT IT SURVIVES", back, forward, ""}}
-		for _, s := range r.Survivals {
-			t.Rows = append(t.Rows, Row{Cells: []string{plain(short(s.Load)), v.shop(s.Back, quantity.Angle), v.shop(s.Forward, quantity.Angle), ""}})
-		}
-		return []Block{{Table: t}, {Lines: []Line{{Text: "Largest tilts from the rest, degrees, without losses."}}}}
-	}
 	t := &Table{Caption: "Largest tilts, shoves and speeds, load by load", Over: []string{"", "let go", "let go", "", "which", "crest", ""},
-		Head: []string{"WHAT IT SURVIVES", back, forward, "shove", "ends in", "at", ""}}
+		Head: []string{"WHAT IT SURVIVES", v.shortBack, v.shortForward, "shove", "ends in", "at", ""}}
+	note := "Largest tilts from the rest, degrees, without losses; the least shove to the rear at the top of the back after which " +
+		"it goes over one way or the other, or the floor lets go; the speed of the top of the back at which it goes over backwards."
+	pushed := slices.ContainsFunc(r.Survivals, func(s trial.Survival) bool { return !math.IsNaN(s.Shove) })
+	if !pushed { // nowhere to push
+		t.Caption, t.Over, t.Head = "Largest tilts, load by load", append(t.Over[:3], ""), append(t.Head[:3], "")
+		note = "Largest tilts from the rest, degrees, without losses."
+	}
 	for _, s := range r.Survivals {
-		cells := v.survived(s)
-		t.Rows = append(t.Rows, Row{Cells: []string{plain(short(s.Load)), cells[0], cells[1], cells[2], v.ends(s), cells[3], ""}})
+		cells := []string{brief(s.Load), v.angle(s.Back), v.angle(s.Forward)}
+		if pushed {
+			ends := cmp.Or(strings.TrimPrefix(v.renamed.Replace(s.EndedBy), "goes "), "–")
+			cells = append(cells, v.shove(s), ends, v.with(s.Speed, quantity.Speed))
+		}
+		t.add(append(cells, "")...)
 	}
-	note := "Largest tilts from the rest, degrees, without losses; the least shove to the rear at the top of the back after which it goes over one way or the other, or the floor lets go; the speed of the top of the back at which it goes over backwards."
-	return []Block{{Table: t}, {Lines: []Line{{Text: note}}}}
+	return []Block{{Table: t}, {Lines: says(note)}}
 }
 
-// ends says in a cell what ends the least shove.
-func (v voice) ends(s trial.Survival) string {
-	if s.EndedBy == "" {
-		return "–"
-	}
-	return strings.TrimPrefix(v.renamed.Replace(s.EndedBy), "goes ")
-}
-
-func (v voice) survived(s trial.Survival) []string {
-	shove := v.with(s.Shove, quantity.Force)
-	if s.ShoveNone && !math.IsNaN(s.Shove) {
-		shove = "over " + shove
-	}
-	return []string{v.shop(s.Back, quantity.Angle), v.shop(s.Forward, quantity.Angle), shove, v.with(s.Speed, quantity.Speed), ""}
+// shove writes the least shove that ends in going over, or the largest that was tried.
+func (v voice) shove(s trial.Survival) string {
+	return pick(s.ShoveNone && !math.IsNaN(s.Shove), "over ", "") + v.force(s.Shove)
 }
 
 // fates returns the other trials: of each load those that end badly, and of the first that
@@ -173,14 +154,15 @@ func (v voice) fates(r trial.Rocking) []Block {
 			if !bad && i != min(1, len(r.Survivals)-1) {
 				continue
 			}
-			t.Rows = append(t.Rows, Row{Cells: []string{plain(short(s.Load)) + ": " + v.renamed.Replace(f.Name), v.renamed.Replace(f.Outcome.String()), v.shop(f.Margin, quantity.Angle), fmt.Sprintf("%.0f %%", 100*f.Lift)}, Bad: bad})
+			t.mark(bad, brief(s.Load)+": "+v.renamed.Replace(f.Name), v.renamed.Replace(f.Outcome.String()), v.angle(f.Margin), percent(f.Lift))
 		}
 	}
 	if len(t.Rows) == 0 {
 		return nil
 	}
-	note := "Of the first load all trials, of the others those that end badly. Drops in: falls " + v.with(trial.DropHeight, quantity.Length) + " on to the empty piece at its rest (our judgement). Kept: degrees to the hilltop at the nearest; lift: how much of it was used."
-	return []Block{{Title: "Other trials", Table: t}, {Lines: []Line{{Text: note}}}}
+	note := "Of the first load all trials, of the others those that end badly. Drops in: falls " + v.length(trial.DropHeight) +
+		" on to the empty piece at its rest (our judgement). Kept: degrees to the hilltop at the nearest; lift: how much of it was used."
+	return []Block{{Title: "Other trials", Table: t}, {Lines: says(note)}}
 }
 
 // survives is the block of check: what the worst of the loads comes back from.
@@ -189,25 +171,26 @@ func (v voice) survives(a trial.Answer) []Block {
 	if s == nil {
 		return nil
 	}
-	cells := v.survived(*s)
-	shove := fmt.Sprintf("a shove of %s at the top of the back for %s s ends it (%s)", cells[2], v.seconds(trial.ShoveTime), s.EndedBy)
+	comes := upperFirst(brief(s.Load)) + " comes back when let go from up to " + v.angle(s.Back) + " degrees "
+	shove := fmt.Sprintf("a shove of %s at the top of the back for %s s ends it (%s)", v.shove(*s), v.seconds(trial.ShoveTime), s.EndedBy)
 	if s.ShoveNone {
 		shove = "no shove that was tried at the top of the back takes it over"
 	}
-	lines := []Line{{Text: fmt.Sprintf("%s comes back when let go from up to %s degrees back or %s forward; %s; %s of the top of the back takes it over. rockerwright rock says the rest.",
-		upperFirst(plain(short(s.Load))), cells[0], cells[1], shove, cells[3])}}
+	text := fmt.Sprintf("%sback or %s forward; %s; %s of the top of the back takes it over. rockerwright rock says the rest.",
+		comes, v.angle(s.Forward), shove, v.with(s.Speed, quantity.Speed))
 	if math.IsNaN(s.Shove) {
-		lines = []Line{{Text: fmt.Sprintf("%s comes back when let go from up to %s degrees %s or %s %s.", upperFirst(plain(short(s.Load))), cells[0], v.Back, cells[1], v.Forward)}}
+		text = fmt.Sprintf("%s%s or %s %s.", comes, v.Back, v.angle(s.Forward), v.Forward)
 	}
+	lines := says(text)
 	for _, f := range s.Fates {
+		name, text := upperFirst(v.renamed.Replace(f.Name))+": ", v.renamed.Replace(f.Outcome.String())+"."
 		switch f.Outcome {
 		case sim.Rocks:
-			lines = append(lines, Line{Text: fmt.Sprintf("%s: comes back, %s to spare.", upperFirst(v.renamed.Replace(f.Name)), v.degrees(f.Margin))})
+			text = "comes back, " + v.degrees(f.Margin) + " to spare."
 		case sim.FloorLetsGo:
-			lines = append(lines, Line{Text: upperFirst(v.renamed.Replace(f.Name)) + ": " + v.letsGo(f.Tilt, f.Needs, a.Loads[0].Rig.Floor.Friction), Bad: true})
-		default:
-			lines = append(lines, Line{Text: upperFirst(v.renamed.Replace(f.Name)) + ": " + v.renamed.Replace(f.Outcome.String()) + ".", Bad: true})
+			text = v.letsGo(f.Tilt, f.Needs, a.Loads[0].Rig.Floor.Friction)
 		}
+		lines = append(lines, Line{Text: name + text, Bad: f.Outcome != sim.Rocks})
 	}
 	return []Block{{Title: "What it survives", All: true, Lines: lines}}
 }

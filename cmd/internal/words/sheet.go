@@ -35,6 +35,33 @@ type Table struct {
 	Rows    []Row
 }
 
+// says returns a line for each text that there is.
+func says[T ~string](texts ...T) []Line {
+	var lines []Line
+	for _, text := range texts {
+		if text != "" {
+			lines = append(lines, Line{Text: string(text)})
+		}
+	}
+	return lines
+}
+
+// wrong returns a line on what does not hold.
+func wrong(text string) Line { return Line{Text: text, Bad: true} }
+
+// add adds a row to a table, mark one that may say of something that it does not hold.
+func (t *Table) add(cells ...string)            { t.mark(false, cells...) }
+func (t *Table) mark(bad bool, cells ...string) { t.Rows = append(t.Rows, Row{Cells: cells, Bad: bad}) }
+
+// across returns the cells of a row: its label, one for each of a list, and what stands behind them.
+func across[T any](label string, list []T, cell func(T) string, last ...string) []string {
+	cells := []string{label}
+	for _, one := range list {
+		cells = append(cells, cell(one))
+	}
+	return append(cells, last...)
+}
+
 // A Row is one line of a Table. A single cell runs across all columns.
 type Row struct {
 	Cells []string

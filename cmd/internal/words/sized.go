@@ -2,13 +2,11 @@ package words
 
 import (
 	"fmt"
-	"math"
 	"slices"
 	"strings"
 
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
-	"rockerwright/sim/quantity"
 	"rockerwright/sim/size"
 )
 
@@ -17,129 +15,96 @@ import (
 func Sized(d piece.Design, found size.Solution, others []size.Proposal, source string, changes []string, take string) Sheet {
 	v := voiceOf(d)
 	s := Sheet{Title: v.called(d) + " · for what it aims for", Source: source}
-	best := found.Take()
-	lines := append(append(changedLine(changes), v.found(best)), v.binds(best)...)
+	lines := append(changed(changes, true), v.found(found.Take())...)
 	whole := v.sizedTable(d.Target, found.Proposals, others)
-	own, theirs := v.rejections(found.Proposals), append(v.rejections(others), v.curves(found.Proposals[0], others)...)
+	own, theirs := v.rejected(found.Proposals), append(v.rejected(others), v.curves(found.Proposals[0], others)...)
 	last := []Line{{Text: "To save one under a new name:", Type: take}, v.foot()}
 	assemble := func(table *Table, notes []Line) Sheet {
 		s := s
-		s.Blocks = []Block{{Lines: lines}, {Table: table}, {Lines: append(slices.Clone(notes), last...)}}
+		s.Blocks = []Block{{Lines: lines}, {Table: table}, {Lines: slices.Concat(notes, last)}}
 		return s.fitted(1, v.spare(d.Target), whole)
 	}
-	first := assemble(whole, append(slices.Clone(own), theirs...))
+	first := assemble(whole, slices.Concat(own, theirs))
 	if first.lines() > page { // the other curves stand under --all
 		first = assemble(v.sizedTable(d.Target, found.Proposals, nil), own)
 		first.Blocks = append(first.Blocks, Block{Title: "Two other curves", Lines: theirs, All: true})
 	}
-	first.Blocks = append(first.Blocks, v.evenTable(found.Proposals[0], others), v.sizedAssumptions())
+	first.Blocks = append(first.Blocks, v.evenTable(found.Proposals[0], others), Block{Title: "How it was found", All: true, Lines: says(
+		"The limits of the file, what the shop has and the margins aimed for come first; the time and the leans come as near as these allow. "+
+			"One arc is solved: the radius makes the time, the place of the low point the lean, its ends grow only where a limit asks for it. "+
+			"Two and three arcs are searched from several starts, the same each time; another --seed looks elsewhere.",
+		"The piece and its people stay as they are drawn; the low point moves under them. "+
+			"All is rounded to what is set at the bench, and the table shows what the rounded rocker does.")})
 	return first
-}
-
-// changedLine says what was changed for an answer, in a line or two.
-func changedLine(changes []string) []Line {
-	switch n := len(changes); {
-	case n == 0:
-		return nil
-	case n > 2:
-		return []Line{{Label: "CHANGED:", Text: fmt.Sprintf("%d entries. The file is as it was.", n)}}
-	}
-	return []Line{{Label: "CHANGED:", Text: strings.Join(changes, "; ") + ". The file is as it was."}}
-}
-
-// rejections are what check would say no to of those rockers that a first page shows.
-func (v voice) rejections(list []size.Proposal) []Line {
-	var lines []Line
-	for _, p := range list {
-		if Shown(p) {
-			lines = append(lines, v.rejected(p)...)
-		}
-	}
-	return lines
 }
 
 // spare are the rows that a first page can do without, as far as nothing is wanted of them.
 func (v voice) spare(t piece.Target) []string {
 	wanted := v.wishes(t)
-	return slices.DeleteFunc([]string{"one rock from 8 deg", "tip to tip", "push for one degree", "back leans, seated", "  weight must lift"}, func(label string) bool {
-		_, is := wanted[label]
-		return is
-	})
+	spare := []string{"one rock from 8 deg", "tip to tip", "push for one degree", "back leans, seated", "  weight must lift"}
+	return slices.DeleteFunc(spare, func(label string) bool { return wanted[label] != "" })
 }
 
 // SizedBlocks returns the rockers that were found for a target as blocks of a larger sheet.
 func SizedBlocks(d piece.Design, found size.Solution) []Block {
 	v := voiceOf(d)
-	best := found.Take()
-	return []Block{{
-		Title: "The rocker for what it aims for", All: true,
-		Lines: append([]Line{v.found(best)}, v.binds(best)...), Table: v.sizedTable(d.Target, found.Proposals, nil),
-	}}
+	return []Block{{Title: "The rocker for what it aims for", All: true,
+		Lines: v.found(found.Take()), Table: v.sizedTable(d.Target, found.Proposals, nil)}}
 }
 
 // shownArcs is of how many arcs the even-time rocker of the first page is.
 const shownArcs = 3
 
-// found says whether the target is met, and where not how near it comes.
-func (v voice) found(p size.Proposal) Line {
+// Shown reports whether a rocker stands on the first page of [Sized].
+func Shown(p size.Proposal) bool { return p.Curve != size.EvenTime || p.Fitted == shownArcs }
+
+// found says whether the target is met, where not how near it comes, and what sets the answer.
+func (v voice) found(p size.Proposal) []Line {
+	line := Line{Label: "NEAREST:", Bad: true}
 	switch short := v.short(p); {
 	case p.Met():
-		return Line{Label: "FOUND:", Text: p.Curve.String() + " does all that you aim for."}
+		line = Line{Label: "FOUND:", Text: p.Curve.String() + " does all that you aim for."}
 	case len(short) == 0:
-		return Line{Label: "NEAREST:", Text: p.Curve.String() + " does what you aim for, but what must hold does not.", Bad: true}
+		line.Text = p.Curve.String() + " does what you aim for, but what must hold does not."
 	default:
-		return Line{Label: "NEAREST:", Text: fmt.Sprintf("%s: %s. All of it cannot be had together.", p.Curve, list(short)), Bad: true}
+		line.Text = fmt.Sprintf("%s: %s. All of it cannot be had together.", p.Curve, list(short))
 	}
+	return append([]Line{line}, v.binds(p)...)
 }
 
 // short says of each aim that is missed what it comes to.
 func (v voice) short(p size.Proposal) []string {
 	var short []string
 	for _, m := range p.Misses {
-		if name := v.aim(m.Aim); !m.Met() && name != "" {
+		if name := aims[m.Aim]; !m.Met() && name != "" {
 			short = append(short, fmt.Sprintf("%s %s instead of %s", name, v.aimed(m.Aim, m.Got), v.aimed(m.Aim, m.Want)))
 		}
 	}
 	return short
 }
 
-// aim returns what an aim is called.
-func (v voice) aim(a size.Aim) string {
-	switch a {
-	case size.OneRock:
-		return "one rock"
-	case size.SeatFalls:
-		return "the seat falls, seated,"
-	case size.BackLeans:
-		return "the back leans"
-	case size.SeatFallsEmpty:
-		return "the seat falls, empty,"
-	case size.LargestTilt:
-		return "its tips touch at"
-	case size.Longest:
-		return "tip to tip"
-	case size.StockWidth:
-		return "a board as wide as"
-	case size.StockLength:
-		return "a board as long as"
-	case size.SmallestRadius:
-		return "the tightest strip bends to"
-	}
-	return ""
+// aims are what aims are called.
+var aims = map[size.Aim]string{
+	size.OneRock:        "one rock",
+	size.SeatFalls:      "the seat falls, seated,",
+	size.BackLeans:      "the back leans",
+	size.SeatFallsEmpty: "the seat falls, empty,",
+	size.LargestTilt:    "its tips touch at",
+	size.Longest:        "tip to tip",
+	size.StockWidth:     "a board as wide as",
+	size.StockLength:    "a board as long as",
+	size.SmallestRadius: "the tightest strip bends to",
 }
 
 // aimed returns a value of an aim with its unit.
 func (v voice) aimed(a size.Aim, x float64) string {
 	switch a {
 	case size.OneRock:
-		if math.IsNaN(x) {
-			return "no rest"
-		}
-		return fmt.Sprintf("%.2f s", x)
+		return timed(x)
 	case size.SeatFalls, size.BackLeans, size.SeatFallsEmpty, size.LargestTilt:
 		return v.degrees(x)
 	}
-	return v.with(x, quantity.Length)
+	return v.length(x)
 }
 
 // binds names what sets the answer: of several limits that set one part the tightest.
@@ -165,7 +130,7 @@ func (v voice) binds(p size.Proposal) []Line {
 	}
 	for _, part := range []string{"the " + v.tail, "the " + v.nose, "the curve"} {
 		if m, there := tightest[part]; there {
-			what = append(what, fmt.Sprintf("%s (%s) sets %s", plain(short(m.Limit.Load)), v.limitName(m.Limit.Name), part))
+			what = append(what, fmt.Sprintf("%s (%s) sets %s", brief(m.Limit.Load), v.limitName(m.Limit.Name), part))
 		}
 	}
 	if len(what) == 0 {
@@ -176,56 +141,48 @@ func (v voice) binds(p size.Proposal) []Line {
 
 // part returns the part of a rocker that sets a limit.
 func (v voice) part(p size.Proposal, l check.Limit) string {
-	for i := range p.Report.Loads {
-		load := &p.Report.Loads[i]
-		switch {
-		case load.Name != l.Load:
-		case strings.HasPrefix(l.Name, "back") && load.Rig.OverTip(load.Balance.Back):
-			return "the " + v.tail
-		case strings.HasPrefix(l.Name, "forward") && load.Rig.OverTip(load.Balance.Forward):
-			return "the " + v.nose
-		}
+	load, _ := check.LoadNamed(p.Report.Loads, l.Load)
+	switch {
+	case load == nil:
+	case strings.HasPrefix(l.Name, "back") && load.Rig.OverTip(load.Balance.Back):
+		return "the " + v.tail
+	case strings.HasPrefix(l.Name, "forward") && load.Rig.OverTip(load.Balance.Forward):
+		return "the " + v.nose
 	}
 	return "the curve"
 }
 
-// rejected says what check would say no to.
-func (v voice) rejected(p size.Proposal) []Line {
-	var failing []string
-	for _, l := range p.Report.Limits {
-		if !l.Holds {
-			failing = append(failing, fmt.Sprintf("%s, %s", plain(short(l.Load)), v.limitName(l.Name)))
+// rejected says what check would say no to of those rockers that a first page shows.
+func (v voice) rejected(proposals []size.Proposal) []Line {
+	var lines []Line
+	for _, p := range proposals {
+		var failing []string
+		for _, l := range p.Report.Limits {
+			if !l.Holds && Shown(p) {
+				failing = append(failing, brief(l.Load)+", "+v.limitName(l.Name))
+			}
+		}
+		if len(failing) > 0 {
+			lines = append(lines, Line{Label: upperFirst(p.Curve.String()) + ":", Bad: true,
+				Text: "check would say NO: " + list(failing[:min(2, len(failing))]) + "."})
 		}
 	}
-	if len(failing) == 0 {
-		return nil
-	}
-	return []Line{{Label: upperFirst(p.Curve.String()) + ":", Text: fmt.Sprintf("check would say NO: %s.", list(failing[:min(2, len(failing))])), Bad: true}}
+	return lines
 }
 
 // sizedTable sets the rockers beside what is wanted.
 func (v voice) sizedTable(target piece.Target, found, others []size.Proposal) *Table {
 	var columns []Column
 	var even []size.Evenness
-	for _, p := range append(append([]size.Proposal(nil), found...), others...) {
-		if !Shown(p) || len(columns) == mostSized {
-			continue
+	for _, p := range slices.Concat(found, others) {
+		if Shown(p) && len(columns) < mostSized {
+			columns = append(columns, Column{Head: p.Curve.String(), Report: p.Report})
+			even = append(even, p.Even)
 		}
-		columns = append(columns, Column{Head: p.Curve.String(), Report: p.Report})
-		even = append(even, p.Even)
 	}
-	g := newGrid(v, columns, 8)
-	g.table.Caption = "The rockers that were found, beside what is wanted"
-	v.rockerRows(g)
-	g.row("tip to tip", g.length(), func(r *check.Balanced) string { return v.shop(r.Tape.TipToTip, quantity.Length) })
-	g.rests()
-	g.row("back leans, seated", "deg", g.of((*check.Balanced).Seated, func(l *check.Load) string { return v.shop(l.BackRecline, quantity.Angle) }))
-	g.rocks()
-	cells := []string{"one rock from 8 deg"}
-	for _, e := range even {
-		cells = append(cells, v.evenAt(e, 2))
-	}
-	g.table.Rows = append(g.table.Rows, Row{Cells: append(cells, "s")})
+	g := newGrid(v, "The rockers that were found, beside what is wanted", columns, 8)
+	g.rocker()
+	g.table.add(across("one rock from 8 deg", even, func(e size.Evenness) string { return evenAt(e, 2) }, "s")...)
 	g.holds()
 	g.wanted(v.wishes(target))
 	return g.table
@@ -237,34 +194,17 @@ const mostSized = 5
 // wishes returns what is wanted, by the label of its row.
 func (v voice) wishes(t piece.Target) map[string]string {
 	of := map[string]string{}
-	if t.OneRock > 0 {
-		of["one rock"] = fmt.Sprintf("%.2f", t.OneRock)
+	wish := func(asked bool, label, text string) {
+		if asked {
+			of[label] = text
+		}
 	}
-	if t.SeatFalls.Asked {
-		of["seat falls, seated"] = v.towards(t.SeatFalls.Value)
-	}
-	if t.BackLeans.Asked {
-		of["back leans, seated"] = v.shop(t.BackLeans.Value, quantity.Angle)
-	}
-	if t.Empty.Asked {
-		of["seat falls, empty"] = v.towards(t.Empty.Value)
-	}
-	if t.BackMargin > 0 {
-		of["before going "+v.Back] = v.shop(t.BackMargin, quantity.Angle)
-	}
-	if t.BackLift > 0 {
-		of["  weight must lift"] = v.shop(t.BackLift, quantity.Length)
-	}
-	if t.Longest > 0 {
-		of["tip to tip"] = v.shop(t.Longest, quantity.Length)
-	}
+	wish(t.OneRock > 0, "one rock", fmt.Sprintf("%.2f", t.OneRock))
+	wish(t.SeatFalls.Asked, "seat falls, seated", v.towards(t.SeatFalls.Value))
+	wish(t.BackLeans.Asked, "back leans, seated", v.angle(t.BackLeans.Value))
+	wish(t.Empty.Asked, "seat falls, empty", v.towards(t.Empty.Value))
+	wish(t.BackMargin > 0, "before going "+v.Back, v.angle(t.BackMargin))
+	wish(t.BackLift > 0, "  weight must lift", v.bare(t.BackLift))
+	wish(t.Longest > 0, "tip to tip", v.bare(t.Longest))
 	return of
-}
-
-// sizedAssumptions says how the rockers were found.
-func (v voice) sizedAssumptions() Block {
-	return Block{Title: "How it was found", All: true, Lines: []Line{
-		{Text: "The limits of the file, what the shop has and the margins aimed for come first; the time and the leans come as near as these allow. One arc is solved: the radius makes the time, the place of the low point the lean, its ends grow only where a limit asks for it. Two and three arcs are searched from several starts, the same each time; another --seed looks elsewhere."},
-		{Text: "The piece and its people stay as they are drawn; the low point moves under them. All is rounded to what is set at the bench, and the table shows what the rounded rocker does."},
-	}}
 }

@@ -15,60 +15,41 @@ func Study(d piece.Design, s size.Study, source string) Sheet {
 	sheet := Sheet{Title: fmt.Sprintf("%s · %s made as a shop does", v.called(d), v.many(s.Chairs)), Source: source}
 	var lines []Line
 	if s.Stopped() {
-		lines = append(lines, Line{Label: "STOPPED:", Text: fmt.Sprintf("after %s of %s. What follows is of those.", thousands(s.Chairs), thousands(s.Asked)), Bad: true})
+		lines = append(lines, Line{Label: "STOPPED:", Bad: true,
+			Text: "after " + thousands(s.Chairs) + " of " + thousands(s.Asked) + ". What follows is of those."})
 	}
 	if s.Chairs == 0 {
-		return Sheet{Title: sheet.Title, Source: source, Blocks: []Block{{Lines: lines}}}
+		sheet.Blocks = []Block{{Lines: lines}}
+		return sheet
 	}
-	lines = append(lines, v.failures(s))
+	limits := Line{Label: "LIMITS:", Text: "none fails in any of them."}
+	if s.Fails > 0 {
+		limits.Text, limits.Bad = "one or more fail in "+inHundred(float64(s.Fails)/float64(s.Chairs))+" of 100.", true
+	}
+	lines = append(lines, limits)
 	if s.Astray > 0 {
-		lines = append(lines, Line{Text: fmt.Sprintf("%s of them do not rest at all.", thousands(s.Astray)), Bad: true})
+		lines = append(lines, wrong(thousands(s.Astray)+" of them do not rest at all."))
 	}
 	sheet.Blocks = append(sheet.Blocks, Block{Lines: lines}, Block{Table: v.spreads(s)})
-	if t := v.failing(s); t != nil {
+	if t := v.failing(s); len(t.Rows) > 0 {
 		sheet.Blocks = append(sheet.Blocks, Block{Table: t})
 	}
-	sheet.Blocks = append(sheet.Blocks, Block{Lines: []Line{v.foot()}}, v.sharesTable(s), v.studyAssumptions(s))
+	sheet.Blocks = append(sheet.Blocks, Block{Lines: []Line{v.foot()}}, v.sharesTable(s), studyAssumptions())
 	return sheet
 }
 
 // many says how many pieces, "4,096 chairs".
 func (v voice) many(n int) string { return thousands(n) + " " + v.piece + "s" }
 
-// thousands writes a whole number with commas.
-func thousands(n int) string {
-	text := fmt.Sprint(n)
-	for at := len(text) - 3; at > 0; at -= 3 {
-		text = text[:at] + "," + text[at:]
-	}
-	return text
-}
+// shortNames are what the quantities are called over a column.
+var shortNames = [...]string{size.FallSitting: "seated", size.FallEmpty: "empty", size.Time: "rock", size.Effort: "push",
+	size.BackMargin: "back", size.BackLift: "lift", size.ForwardMargin: "fwd"}
 
-// failures says how often any limit fails.
-func (v voice) failures(s size.Study) Line {
-	if s.Fails == 0 {
-		return Line{Label: "LIMITS:", Text: "none fails in any of them."}
-	}
-	return Line{Label: "LIMITS:", Text: fmt.Sprintf("one or more fail in %s of 100.", inHundred(float64(s.Fails)/float64(s.Chairs))), Bad: true}
-}
-
-// quantityNames are what the quantities are called.
+// quantityName returns what a quantity is called.
 func (v voice) quantityName(q size.Quantity) string {
-	switch q {
-	case size.FallSitting:
-		return "seat falls, seated"
-	case size.FallEmpty:
-		return "seat falls, empty"
-	case size.Time:
-		return "one rock"
-	case size.Effort:
-		return "push for one degree"
-	case size.BackMargin:
-		return "before going " + v.Back
-	case size.BackLift:
-		return "  weight must lift"
-	}
-	return "before going " + v.Forward
+	return [...]string{size.FallSitting: "seat falls, seated", size.FallEmpty: "seat falls, empty", size.Time: "one rock",
+		size.Effort: "push for one degree", size.BackMargin: "before going " + v.Back, size.BackLift: "  weight must lift",
+		size.ForwardMargin: "before going " + v.Forward}[q]
 }
 
 // amount returns a quantity finely, and its unit.
@@ -79,7 +60,7 @@ func (v voice) amount(q size.Quantity, x float64) (text, unit string) {
 	case size.Effort:
 		return quantity.Fine(x, quantity.Force, v.units), quantity.Unit(quantity.Force, v.units)
 	case size.BackLift:
-		return v.shop(x, quantity.Length), quantity.Unit(quantity.Length, v.units)
+		return v.bare(x), v.unit()
 	}
 	return fmt.Sprintf("%.1f", x*180/math.Pi), "deg"
 }
@@ -93,13 +74,13 @@ func (v voice) spreads(s size.Study) *Table {
 		low, _ := v.amount(q, spread.Low)
 		middle, _ := v.amount(q, spread.Middle)
 		high, _ := v.amount(q, spread.High)
-		t.Rows = append(t.Rows, Row{Cells: []string{v.quantityName(q), drawn, low, middle, high, unit, v.most(s, spread)}})
+		t.add(v.quantityName(q), drawn, low, middle, high, unit, most(s, spread))
 	}
 	return t
 }
 
 // most names the measure on which a quantity hangs most.
-func (v voice) most(s size.Study, spread size.Spread) string {
+func most(s size.Study, spread size.Spread) string {
 	most := 0
 	for k, share := range spread.Shares {
 		if share > spread.Shares[most] {
@@ -109,37 +90,26 @@ func (v voice) most(s size.Study, spread size.Spread) string {
 	if spread.Shares[most] < 0.01 {
 		return "" // too few to tell
 	}
-	return fmt.Sprintf("%s %.0f %%", s.Varied[most].Key, 100*spread.Shares[most])
+	return s.Varied[most].Key + " " + percent(spread.Shares[most])
 }
 
-// failing returns the limits that fail, nil where none does.
+// failing returns the limits that fail.
 func (v voice) failing(s size.Study) *Table {
 	t := &Table{Caption: "How often each limit fails", Head: []string{"fails", "of 100", ""}}
 	for _, l := range s.Limits {
 		if l.Fails > 0 {
-			t.Rows = append(t.Rows, Row{Cells: []string{plain(short(l.Limit.Load)) + ", " + v.limitName(l.Limit.Name), inHundred(float64(l.Fails) / float64(s.Chairs)), ""}, Bad: true})
+			t.mark(true, brief(l.Limit.Load)+", "+v.limitName(l.Limit.Name), inHundred(float64(l.Fails)/float64(s.Chairs)), "")
 		}
-	}
-	if len(t.Rows) == 0 {
-		return nil
 	}
 	return t
 }
 
 // sharesTable returns every share.
 func (v voice) sharesTable(s size.Study) Block {
-	t := &Table{Head: []string{"share of the variance, %"}}
-	for _, spread := range s.Spreads {
-		name := map[size.Quantity]string{size.FallSitting: "seated", size.FallEmpty: "empty", size.Time: "rock", size.Effort: "push", size.BackMargin: "back", size.BackLift: "lift", size.ForwardMargin: "fwd"}[spread.Quantity]
-		t.Head = append(t.Head, name)
-	}
-	t.Head = append(t.Head, "held to")
+	name := func(spread size.Spread) string { return shortNames[spread.Quantity] }
+	t := &Table{Head: across("share of the variance, %", s.Spreads, name, "held to")}
 	row := func(label, last string, share func(spread size.Spread) float64) {
-		cells := []string{label}
-		for _, spread := range s.Spreads {
-			cells = append(cells, fmt.Sprintf("%.0f", 100*share(spread)))
-		}
-		t.Rows = append(t.Rows, Row{Cells: append(cells, last)})
+		t.add(across(label, s.Spreads, func(spread size.Spread) string { return fmt.Sprintf("%.0f", 100*share(spread)) }, last)...)
 	}
 	for k, varied := range s.Varied {
 		row(varied.Key, v.with(varied.Tolerance, varied.Measure.Kind), func(spread size.Spread) float64 { return spread.Shares[k] })
@@ -149,9 +119,10 @@ func (v voice) sharesTable(s size.Study) Block {
 }
 
 // studyAssumptions says how the chairs were made.
-func (v voice) studyAssumptions(s size.Study) Block {
-	return Block{Title: "How they were made", All: true, Lines: []Line{
-		{Text: "Every measure of each is off by an error of its own, normal, within what the shop usually holds 95 times in 100 (common practice; your own under [shop]); people and floor are as given. Each is worked out exactly. The errors are drawn in Latin hypercubes of " + thousands(size.Block) + " by a seed, so that the same call gives the same answer."},
-		{Text: "The shares are squared regression coefficients times the variance of each measure; what no straight line explains is left over."},
-	}}
+func studyAssumptions() Block {
+	return Block{Title: "How they were made", All: true, Lines: says(
+		"Every measure of each is off by an error of its own, normal, within what the shop usually holds 95 times in 100 "+
+			"(common practice; your own under [shop]); people and floor are as given. Each is worked out exactly. "+
+			"The errors are drawn in Latin hypercubes of "+thousands(size.Block)+" by a seed, so that the same call gives the same answer.",
+		"The shares are squared regression coefficients times the variance of each measure; what no straight line explains is left over.")}
 }

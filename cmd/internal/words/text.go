@@ -1,7 +1,6 @@
 package words
 
 import (
-	"fmt"
 	"io"
 	"strings"
 	"unicode/utf8"
@@ -30,7 +29,7 @@ func (s Sheet) printed(all, bold bool) string {
 		}
 		p.line("")
 		if b.Title != "" {
-			p.line(p.strong(upper(b.Title)))
+			p.line(p.strong(strings.ToUpper(b.Title)))
 		}
 		for _, l := range b.Lines {
 			p.paragraph(l)
@@ -183,26 +182,4 @@ func wrap(text string, columns int) []string {
 		}
 	}
 	return append(lines, line)
-}
-
-// plain returns a text without control characters, which a terminal would obey.
-func plain(text string) string {
-	return strings.Map(func(r rune) rune {
-		if r < ' ' || r == 0x7f || r >= 0x80 && r < 0xa0 || r >= 0x202a && r <= 0x202e || r >= 0x2066 && r <= 0x2069 {
-			return ' '
-		}
-		return r
-	}, text)
-}
-
-// list joins words: "a, b and c".
-func list(words []string) string {
-	switch n := len(words); n {
-	case 0:
-		return ""
-	case 1:
-		return words[0]
-	default:
-		return fmt.Sprintf("%s and %s", strings.Join(words[:n-1], ", "), words[n-1])
-	}
 }

@@ -1,6 +1,7 @@
 package words
 
 import (
+	"cmp"
 	"math"
 	"strconv"
 	"strings"
@@ -20,73 +21,56 @@ func voiceOf(d piece.Design) voice { return voice{d.Units, phrasesOf(d)} }
 // foot is the last line of every first page.
 func (v voice) foot() Line { return Line{Text: v.disclaimer} }
 
-// paragraphs returns a line for each text that there is.
-func paragraphs[T ~string](texts ...T) []Line {
-	var lines []Line
-	for _, text := range texts {
-		if text != "" {
-			lines = append(lines, Line{Text: string(text)})
-		}
-	}
-	return lines
-}
+// shop and with write a quantity without its unit and with it, what is no number as a dash.
+func (v voice) shop(x float64, kind quantity.Kind) string { return v.written(x, kind, quantity.Shop) }
+func (v voice) with(x float64, kind quantity.Kind) string { return v.written(x, kind, quantity.With) }
 
-func (v voice) shop(x float64, kind quantity.Kind) string {
+func (v voice) written(x float64, kind quantity.Kind, write func(float64, quantity.Kind, quantity.System) string) string {
 	if math.IsNaN(x) || math.IsInf(x, 0) {
 		return "–"
 	}
-	return quantity.Shop(x, kind, v.units)
-}
-
-func (v voice) with(x float64, kind quantity.Kind) string {
-	if math.IsNaN(x) || math.IsInf(x, 0) {
-		return "–"
-	}
-	return quantity.With(x, kind, v.units)
+	return write(x, kind, v.units)
 }
 
 // towards returns an angle with its side, "2 1/2 fwd"; back goes without saying where
 // a table says so.
 func (v voice) towards(x float64) string {
-	text := v.shop(math.Abs(x), quantity.Angle)
-	switch {
-	case math.IsNaN(x) || text == "0":
+	text := v.angle(math.Abs(x))
+	if math.IsNaN(x) || text == "0" {
 		return text
-	case x < 0:
-		return text + v.angleForward
 	}
-	return text + string(v.angleBack)
+	return text + pick(x < 0, v.angleForward, string(v.angleBack))
 }
+
+// length, degrees, force and mass return a quantity with its unit, bare and angle without.
+func (v voice) length(x float64) string  { return v.with(x, quantity.Length) }
+func (v voice) degrees(x float64) string { return v.with(x, quantity.Angle) }
+func (v voice) force(x float64) string   { return v.with(x, quantity.Force) }
+func (v voice) mass(x float64) string    { return v.with(x, quantity.Mass) }
+func (v voice) bare(x float64) string    { return v.shop(x, quantity.Length) }
+func (v voice) angle(x float64) string   { return v.shop(x, quantity.Angle) }
+
+// inUnits returns the words for inches or for millimetres, fixed one of two numbers, with so many decimals.
+func (v voice) inUnits(inch, metric string) string {
+	return pick(v.units == quantity.Metric, metric, inch)
+}
+func (v voice) fixed(inch float64, decimals int, metric float64, fewer int) string {
+	return v.inUnits(strconv.FormatFloat(inch, 'f', decimals, 64), strconv.FormatFloat(metric, 'f', fewer, 64))
+}
+
+// unit is that of lengths.
+func (v voice) unit() string { return quantity.Unit(quantity.Length, v.units) }
 
 // seconds returns a time to a tenth of a second.
 func (v voice) seconds(x float64) string { return v.shop(x, quantity.Time) }
 
 // limitName returns what a limit is called after the load's name.
 func (v voice) limitName(name string) string {
-	switch name {
-	case "back_margin":
-		return "tilt, going " + v.Back
-	case "back_lift":
-		return "lift, going " + v.Back
-	case "forward_margin":
-		return "tilt, going " + v.Forward
-	case "forward_lift":
-		return "lift, going " + v.Forward
-	case "rest_tilt":
-		return "tilt at rest"
-	}
-	return name
-}
-
-// upper returns a text in capitals, as labels are.
-func upper(text string) string { return strings.ToUpper(text) }
-
-// counted writes how many there are of a thing, whose name takes an s where there is not one.
-func counted(n int, name string) string {
-	if n == 1 {
-		return "1 " + name
-	}
-	return strconv.Itoa(n) + " " + name + "s"
+	return cmp.Or(map[string]string{
+		"back_margin": "tilt, going " + v.Back, "back_lift": "lift, going " + v.Back,
+		"forward_margin": "tilt, going " + v.Forward, "forward_lift": "lift, going " + v.Forward,
+		"rest_tilt": "tilt at rest",
+	}[name], name)
 }
 
 // typed returns a value as it is typed on a command line, without spaces and quotes:
@@ -97,13 +81,9 @@ func (v voice) typed(x float64, kind quantity.Kind) string {
 
 // radii returns three radii around one, to compare: two inches or 50 mm apart.
 func (v voice) radii(radius float64) string {
-	apart := "2"
+	step := 2 * quantity.In
 	if v.units == quantity.Metric {
-		apart = "50"
-	}
-	step, err := quantity.Parse(apart, quantity.Length, v.units)
-	if err != nil {
-		return v.typed(radius, quantity.Length)
+		step = 0.05
 	}
 	var list []string
 	for _, x := range []float64{radius - step, radius, radius + step} {

@@ -3,6 +3,7 @@ package words
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -16,8 +17,8 @@ import (
 func WhatIf(t size.Table, source string, changes []string) Sheet {
 	v := voiceOf(t.Report.Design)
 	s := Sheet{Title: v.called(t.Report.Design) + " · what each measure does", Source: source}
-	lines := append(changedLine(changes), v.whatIfNow(t)...)
-	must, loose := v.parted(t.Rows)
+	lines := append(changed(changes, true), v.whatIfNow(t)...)
+	must, loose := exact(t.Rows)
 	notes := Block{Lines: []Line{v.foot()}}
 	assemble := func(rows int) Sheet {
 		s := s
@@ -42,7 +43,7 @@ func WhatIf(t size.Table, source string, changes []string) Sheet {
 // WhatIfBlocks returns the whole table as blocks of a larger sheet.
 func WhatIfBlocks(t size.Table) []Block {
 	v := voiceOf(t.Report.Design)
-	must, loose := v.parted(t.Rows)
+	must, loose := exact(t.Rows)
 	return []Block{
 		{Title: "What each measure does", Lines: v.whatIfNow(t)[1:], Table: v.whatIfTable(t, must, loose, len(t.Rows)), All: true},
 		v.whatIfAssumptions(t.Report.Design),
@@ -51,25 +52,19 @@ func WhatIfBlocks(t size.Table) []Block {
 
 // whatIfNow says how it is now, and how often a limit fails as the shop makes it.
 func (v voice) whatIfNow(t size.Table) []Line {
-	falls := "seat falls"
-	if t.Report.Design.Seat.Front == 0 {
-		falls = "tilts"
+	falls := pick(t.Report.Design.Seat.Front == 0, "tilts", "seat falls")
+	rock := "none"
+	if time := t.Now[size.Time]; !math.IsNaN(time) {
+		rock = timed(time)
 	}
-	now := Line{Label: "NOW:", Text: fmt.Sprintf("%s %s %s, %s empty, in degrees; one rock %s; %s before going %s, leaning furthest.", falls,
-		v.towards(t.Now[size.FallSitting]), v.seated, v.towards(t.Now[size.FallEmpty]), v.hundredths(t.Now[size.Time]), v.degrees(t.Now[size.BackMargin]), v.Back)}
-	text := fmt.Sprintf("with every measure held as a shop usually does, no limit fails in any of %s.", v.many(size.Block))
-	if share := t.Fails; share > 0 {
-		text = fmt.Sprintf("with every measure held as a shop usually does, a limit fails in %s of 100 %ss.", inHundred(share), v.piece)
+	made := "no limit fails in any of " + v.many(size.Block)
+	if t.Fails > 0 {
+		made = "a limit fails in " + inHundred(t.Fails) + " of 100 " + v.piece + "s"
 	}
-	return []Line{now, {Label: "MADE:", Text: text, Bad: t.Fails > 0.05}}
-}
-
-// hundredths returns a time to a hundredth of a second.
-func (v voice) hundredths(x float64) string {
-	if math.IsNaN(x) {
-		return "none"
-	}
-	return fmt.Sprintf("%.2f s", x)
+	now := fmt.Sprintf("%s %s %s, %s empty, in degrees; one rock %s; %s before going %s, leaning furthest.",
+		falls, v.towards(t.Now[size.FallSitting]), v.seated, v.towards(t.Now[size.FallEmpty]), rock, v.degrees(t.Now[size.BackMargin]), v.Back)
+	return []Line{{Label: "NOW:", Text: now},
+		{Label: "MADE:", Text: "with every measure held as a shop usually does, " + made + ".", Bad: t.Fails > 0.05}}
 }
 
 // inHundred returns a share in hundredths, in words that fit small ones.
@@ -84,9 +79,9 @@ func inHundred(share float64) string {
 	}
 }
 
-// parted parts rows into those that must be held or are no measures of a shop, and those that
+// exact parts rows into those that must be held or are no measures of a shop, and those that
 // need not be exact.
-func (v voice) parted(rows []size.Row) (must, loose []size.Row) {
+func exact(rows []size.Row) (must, loose []size.Row) {
 	for _, r := range rows {
 		if r.Made && math.IsInf(r.HoldTo, 1) {
 			loose = append(loose, r)
@@ -105,61 +100,42 @@ func (v voice) whatIfTable(t size.Table, must, loose []size.Row, most int) *Tabl
 		Head:    []string{"", "change", v.seated, "empty", "rock", "1 deg", v.shortBack, "to", ""},
 		Rows:    []Row{{Cells: []string{"", "", "deg", "deg", "s", "%", "deg", "+ or -", ""}}},
 	}
-	shownMust, shownLoose := most, 0
+	shownMust, shownLoose := len(must), len(loose)
 	if most < len(must)+len(loose) {
 		shownLoose = min(len(loose), max(most/3, most-len(must)))
-		shownMust = most - shownLoose
-	} else {
-		shownLoose = len(loose)
+		shownMust = min(len(must), most-shownLoose)
 	}
-	for _, r := range must[:min(shownMust, len(must))] {
-		table.Rows = append(table.Rows, v.whatIfRow(r))
-	}
-	if shownLoose > 0 {
-		table.Rows = append(table.Rows, Row{Cells: []string{"for the limits these need not be exact:"}})
-	}
-	for _, r := range loose[:shownLoose] {
-		table.Rows = append(table.Rows, v.whatIfRow(r))
+	for i, r := range slices.Concat(must[:shownMust], loose[:shownLoose]) {
+		if i == shownMust {
+			table.add("for the limits these need not be exact:")
+		}
+		table.mark(r.Made && !r.Enough && !math.IsInf(r.HoldTo, 1), v.whatIf(r)...)
 	}
 	return table
 }
 
-// whatIfRow returns one row: what is changed, by how much, and what that does.
-func (v voice) whatIfRow(r size.Row) Row {
+// whatIf returns the cells of one row: what is changed, by how much, what that does, and to what it must be held.
+func (v voice) whatIf(r size.Row) []string {
 	name := r.Key
 	if r.Alteration != size.ChangeMeasure {
 		name = v.renamed.Replace(r.Label)
-		if r.Alteration == size.Worn {
-			name += " over " + v.with(size.WornOver, quantity.Length)
-		}
 	}
-	degrees := func(q size.Quantity) string { return withSign((r.After[q]-r.Before[q])*180/math.Pi, 1) }
-	push := withSign(100*(r.After[size.Effort]/r.Before[size.Effort]-1), 0)
-	time := withSign(r.After[size.Time]-r.Before[size.Time], 2)
-	if r.Outcome != sim.Rocks {
-		time = "no rest"
+	if r.Alteration == size.Worn {
+		name += " over " + v.length(size.WornOver)
 	}
-	return Row{
-		Cells: []string{name, v.changeOf(r), degrees(size.FallSitting), degrees(size.FallEmpty), time, push, degrees(size.BackMargin), v.heldTo(r), ""},
-		Bad:   r.Made && !r.Enough && !math.IsInf(r.HoldTo, 1),
-	}
-}
-
-// changeOf returns by how much a row changes its measure.
-func (v voice) changeOf(r size.Row) string {
-	text := v.with(r.Change, r.Kind)
-	return strings.Replace(strings.Replace(text, "degrees", "deg", 1), "degree", "deg", 1)
-}
-
-// heldTo returns to what a measure must be held.
-func (v voice) heldTo(r size.Row) string {
+	hold := ""
 	switch {
 	case !r.Made || math.IsInf(r.HoldTo, 1):
-		return ""
 	case math.IsNaN(r.HoldTo):
-		return "no use"
+		hold = "no use"
+	default:
+		hold = quantity.Down(r.HoldTo, r.Kind, v.units)
 	}
-	return quantity.Down(r.HoldTo, r.Kind, v.units)
+	change := strings.Replace(strings.Replace(v.with(r.Change, r.Kind), "degrees", "deg", 1), "degree", "deg", 1)
+	degrees := func(q size.Quantity) string { return withSign((r.After[q]-r.Before[q])*180/math.Pi, 1) }
+	push := withSign(100*(r.After[size.Effort]/r.Before[size.Effort]-1), 0)
+	time := pick(r.Outcome == sim.Rocks, withSign(r.After[size.Time]-r.Before[size.Time], 2), "no rest")
+	return []string{name, change, degrees(size.FallSitting), degrees(size.FallEmpty), time, push, degrees(size.BackMargin), hold, ""}
 }
 
 // withSign returns a change with its sign to so many decimals, "0" where that shows nothing.
@@ -176,23 +152,22 @@ func withSign(x float64, decimals int) string {
 	return text
 }
 
-// whatIfAssumptions says how the table came about.
+// whatIfAssumptions says how the table came about, and what the shop holds: a length, a radius, an angle, a weight, each
+// as the table of measures or the design has it.
 func (v voice) whatIfAssumptions(d piece.Design) Block {
-	lines := []Line{
-		{Text: fmt.Sprintf("One thing is changed at a time, by four times what a shop usually holds, and the piece worked out anew. + is %s, more, longer. %s is %s; before going over is read for the load nearest to it.", v.Back, upperFirst(v.seated), v.rider)},
-		{Text: "Hold to: the largest error, 95 times in 100, with which every limit still holds in 95 of 100 chairs, all else being held as the shop usually does: " + v.shopUsually(d) + " (common practice; your own under [shop]). \"no use\": the others break a limit more often than that whatever is done here; widen the margin first. What may be eight times as far off as usual need not be exact."},
-	}
-	return Block{Title: "How to read it", All: true, Lines: append(lines, paragraphs(v.slides)...)}
-}
-
-// shopUsually says what the shop holds: a length, a radius, an angle, a weight, each as the table of
-// measures or the design has it.
-func (v voice) shopUsually(d piece.Design) string {
 	var held []string
-	for _, m := range []struct{ what, key string }{{"lengths", "seat.rear"}, {"radii", "rocker.radius"}, {"angles", "back.recline"}, {"the weight", "piece.weight"}} {
-		if measure, _, err := d.Measure(m.key); err == nil {
-			held = append(held, m.what+" to "+v.with(d.Tolerance(measure), measure.Kind))
+	for _, m := range [][2]string{
+		{"lengths", "seat.rear"}, {"radii", "rocker.radius"}, {"angles", "back.recline"}, {"the weight", "piece.weight"}} {
+		if measure, _, err := d.Measure(m[1]); err == nil {
+			held = append(held, m[0]+" to "+v.with(d.Tolerance(measure), measure.Kind))
 		}
 	}
-	return list(held)
+	return Block{Title: "How to read it", All: true, Lines: says(fmt.Sprintf(
+		"One thing is changed at a time, by four times what a shop usually holds, and the piece worked out anew. "+
+			"+ is %s, more, longer. %s is %s; before going over is read for the load nearest to it.", v.Back, upperFirst(v.seated), v.rider),
+		"Hold to: the largest error, 95 times in 100, with which every limit still holds in 95 of 100 chairs, "+
+			"all else being held as the shop usually does: "+list(held)+" (common practice; your own under [shop]). "+
+			"\"no use\": the others break a limit more often than that whatever is done here; widen the margin first. "+
+			"What may be eight times as far off as usual need not be exact.",
+		string(v.slides))}
 }

@@ -126,12 +126,12 @@ func TestNothingWrongIsLeftOut(t *testing.T) {
 		flat := strings.Join(strings.Fields(text), " ")
 		v := voiceOf(d)
 		name := func(l *check.Load) string {
-			owner, _, _ := v.byRole(r.Loads)
+			owner, _, _ := byRole(r.Loads)
 			if l.Posture == person.ArmsBehindHead {
 				return l.Posture.String()
 			}
 			if l.Role == piece.Owner {
-				return v.names([]*check.Load{l}, owner)[0]
+				return names([]*check.Load{l}, owner)[0]
 			}
 			return l.Name
 		}
