@@ -32,7 +32,7 @@ func TestFindWood(t *testing.T) {
 }
 
 func TestFindWoodByItsOwnName(t *testing.T) {
-	for _, w := range Woods() {
+	for _, w := range woods() {
 		if got, err := FindWood(strings.ToUpper(w.Name)); err != nil || got != w {
 			t.Errorf("FindWood(%q) = %+v, %v; want the wood itself", strings.ToUpper(w.Name), got, err)
 		}

@@ -7,7 +7,7 @@ import (
 )
 
 func TestDensityAtTableMoisture(t *testing.T) {
-	for _, w := range Woods() {
+	for _, w := range woods() {
 		if got, err := w.DensityAt(0.12); err != nil || got != w.Density {
 			t.Errorf("%s: DensityAt(0.12) = %v, %v; want %v", w.Name, got, err, w.Density)
 		}
@@ -36,7 +36,7 @@ func TestDensityAt(t *testing.T) {
 
 // Next to 12 % the density does not jump, and water makes every wood heavier.
 func TestDensityAtIsSmoothAndGrows(t *testing.T) {
-	for _, w := range Woods() {
+	for _, w := range woods() {
 		last := 0.0
 		for thousandths := 0; thousandths <= 300; thousandths++ {
 			got, err := w.DensityAt(float64(thousandths) / 1000)

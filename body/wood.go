@@ -4,7 +4,6 @@ import (
 	_ "embed" // for wood_fpl.csv
 	"encoding/csv"
 	"fmt"
-	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -30,13 +29,11 @@ type Wood struct {
 //go:embed wood_fpl.csv
 var woodTable string
 
-var woods = sync.OnceValue(func() []Wood { return readWoods(woodTable) })
-
-// Woods returns every wood of the table, in its order. The slice is the caller's.
+// woods returns every wood of the table, in its order.
 //
 // Source: USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010) and
 // FPL-GTR-282 (2021), chapter 5; the head of wood_fpl.csv says what was checked.
-func Woods() []Wood { return slices.Clone(woods()) }
+var woods = sync.OnceValue(func() []Wood { return readWoods(woodTable) })
 
 // woodColumns are the columns of the table, in the order in which readWoods takes them.
 const woodColumns = "species,latin,origin,specific_gravity_12,sg_basis,density_kg_m3,moe_gpa,mor_mpa,source_table,confidence,note"

@@ -1,6 +1,7 @@
 package plots
 
 import (
+	"cmp"
 	"fmt"
 	"io"
 	"math"
@@ -9,7 +10,6 @@ import (
 
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/plotter"
-	"gonum.org/v1/plot/text"
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
 
@@ -44,11 +44,7 @@ func Effects(t size.Table) Picture {
 		if math.IsNaN(by) {
 			continue
 		}
-		label := r.Key
-		if label == "" {
-			label = r.Label
-		}
-		c.bars = append(c.bars, bar{fmt.Sprintf("%s, %s", label, quantity.With(r.Change, r.Kind, units)), by, fmt.Sprintf("%+.1f", by)})
+		c.bars = append(c.bars, bar{fmt.Sprintf("%s, %s", cmp.Or(r.Key, r.Label), quantity.With(r.Change, r.Kind, units)), by, fmt.Sprintf("%+.1f", by)})
 	}
 	return c.picture("what each change does", "Change of the seat's fall")
 }
@@ -70,15 +66,7 @@ func Shares(d piece.Design, s size.Study) Picture {
 
 // picture returns the largest bars as a picture.
 func (c barChart) picture(name, what string) Picture {
-	slices.SortStableFunc(c.bars, func(a, b bar) int {
-		switch x, y := math.Abs(a.value), math.Abs(b.value); {
-		case x > y:
-			return -1
-		case x < y:
-			return 1
-		}
-		return 0
-	})
+	slices.SortStableFunc(c.bars, func(a, b bar) int { return cmp.Compare(math.Abs(b.value), math.Abs(a.value)) })
 	c.bars = c.bars[:min(mostBars, len(c.bars))]
 	var alt []string
 	for _, b := range c.bars {
@@ -90,10 +78,7 @@ func (c barChart) picture(name, what string) Picture {
 
 // write draws the chart; alt says what it shows.
 func (c barChart) write(w io.Writer, f Format, alt string) error {
-	p := plot.New()
-	p.Title.Text, p.X.Label.Text = c.title, c.x
-	p.Title.TextStyle.Font, p.Title.Padding = typeface(12), 8
-	p.X.Label.TextStyle.Font, p.X.Tick.Label.Font, p.Y.Tick.Label.Font = typeface(10), typeface(9), typeface(9)
+	p := newPlot(c.title, c.x, "")
 	p.X.Padding = 4
 	var values plotter.Values
 	var labels []string
@@ -123,7 +108,7 @@ type saying struct{ bars []bar }
 func (s saying) Plot(canvas draw.Canvas, p *plot.Plot) {
 	toX, toY := p.Transforms(&canvas)
 	for i, b := range s.bars {
-		style := text.Style{Color: ink, Font: typeface(9), XAlign: draw.XLeft, YAlign: draw.YCenter, Handler: plot.DefaultTextHandler}
+		style := lettered(ink, 9, draw.YCenter)
 		gap := vg.Length(3)
 		if b.value < 0 {
 			style.XAlign, gap = draw.XRight, -3

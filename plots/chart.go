@@ -3,6 +3,7 @@ package plots
 import (
 	"bytes"
 	"fmt"
+	"image/color"
 	"io"
 	"math"
 	"regexp"
@@ -58,15 +59,10 @@ func (c chart) write(w io.Writer, f Format) error {
 // plot lays the chart out: the curves, and to their right the labels, each led to its
 // own line.
 func (c chart) plot() (*plot.Plot, error) {
-	p := plot.New()
-	p.Title.Text, p.X.Label.Text, p.Y.Label.Text = c.title, c.x, c.y
-	p.Title.TextStyle.Font, p.Title.Padding = typeface(12), 8
-	for _, axis := range []*plot.Axis{&p.X, &p.Y} {
-		axis.Label.TextStyle.Font, axis.Tick.Label.Font = typeface(10), typeface(9)
-		axis.Padding = 4
-	}
+	p := newPlot(c.title, c.x, c.y)
+	p.X.Padding, p.Y.Padding = 4, 4
 	wide := c.high.X - c.low.X
-	p.X.Tick.Marker = within{c.high.X}
+	p.X.Tick.Marker = plot.TickerFunc(func(low, _ float64) []plot.Tick { return fifths(low, c.high.X) })
 	grid := plotter.NewGrid()
 	grid.Vertical.Color, grid.Horizontal.Color = rgb(225, 225, 225), rgb(225, 225, 225)
 	zero, err := plotter.NewLine(plotter.XYs{{X: c.low.X, Y: 0}, {X: c.high.X, Y: 0}})
@@ -91,25 +87,42 @@ func (c chart) plot() (*plot.Plot, error) {
 			return nil, err
 		}
 	}
-	p.Add(c.labels(c.high.X + 0.05*wide))
+	p.Add(labels{slices.Clone(c.curves), c.high.X + 0.05*wide})
 	p.X.Min, p.X.Max = c.low.X, c.high.X+c.room()*wide
 	p.Y.Min, p.Y.Max = c.low.Y, c.high.Y
 	return p, nil
+}
+
+// newPlot returns an empty plot.
+func newPlot(title, x, y string) *plot.Plot {
+	p := plot.New()
+	p.Title.Text, p.X.Label.Text, p.Y.Label.Text = title, x, y
+	p.Title.TextStyle.Font, p.Title.Padding = typeface(12), 8
+	for _, axis := range []*plot.Axis{&p.X, &p.Y} {
+		axis.Tick.Label.Font = typeface(9)
+		if axis.Label.Text != "" { // an empty one keeps its room
+			axis.Label.TextStyle.Font = typeface(10)
+		}
+	}
+	return p
 }
 
 // room returns how much wider than its curves a chart must be for their labels.
 func (c chart) room() float64 {
 	longest := vg.Length(0)
 	for _, k := range c.curves {
-		longest = max(longest, labelStyle().Width(k.label))
+		longest = max(longest, labelStyle.Width(k.label))
 	}
 	share := float64(longest / (chartWidth - 60)) // of the chart inside its axis
 	return (0.07 + share) / (1 - share)
 }
 
 // labelStyle is that of a curve's label.
-func labelStyle() text.Style {
-	return text.Style{Color: ink, Font: typeface(9.5), XAlign: draw.XLeft, YAlign: draw.YCenter, Handler: plot.DefaultTextHandler}
+var labelStyle = lettered(ink, 9.5, draw.YCenter)
+
+// lettered is a style of text that begins at its place.
+func lettered(colour color.RGBA, size vg.Length, up text.YAlignment) text.Style {
+	return text.Style{Color: colour, Font: typeface(size), XAlign: draw.XLeft, YAlign: up, Handler: plot.DefaultTextHandler}
 }
 
 // addTo draws one curve, its rest and its tips.
@@ -147,16 +160,13 @@ type named struct {
 // Plot writes the text.
 func (n named) Plot(canvas draw.Canvas, p *plot.Plot) {
 	toX, toY := p.Transforms(&canvas)
-	canvas.FillText(text.Style{Color: soft, Font: typeface(9), XAlign: draw.XLeft, YAlign: draw.YBottom, Handler: plot.DefaultTextHandler}, vg.Point{X: toX(n.at.X) + 2, Y: toY(n.at.Y) + 2 + n.up}, n.text)
+	canvas.FillText(lettered(soft, 9, draw.YBottom), vg.Point{X: toX(n.at.X) + 2, Y: toY(n.at.Y) + 2 + n.up}, n.text)
 }
 
-// within are ticks in degrees up to a largest value.
-type within struct{ most float64 }
-
-// Ticks marks each fifth degree, and names each fifteenth.
-func (t within) Ticks(low, _ float64) []plot.Tick {
+// fifths marks each fifth degree between two tilts, and names each fifteenth.
+func fifths(low, high float64) []plot.Tick {
 	var ticks []plot.Tick
-	for n := int(math.Ceil(low/5)) * 5; float64(n) <= t.most; n += 5 {
+	for n := int(math.Ceil(low/5)) * 5; float64(n) <= high; n += 5 {
 		tick := plot.Tick{Value: float64(n)}
 		if n%15 == 0 {
 			tick.Label = strconv.Itoa(n)
@@ -167,10 +177,6 @@ func (t within) Ticks(low, _ float64) []plot.Tick {
 }
 
 // labels are the names of curves in a column at the right.
-func (c chart) labels(x float64) plot.Plotter {
-	return labels{slices.Clone(c.curves), x}
-}
-
 type labels struct {
 	curves []curve
 	x      float64
@@ -201,7 +207,7 @@ func (l labels) Plot(canvas draw.Canvas, p *plot.Plot) {
 	for i, k := range l.curves {
 		style := draw.LineStyle{Color: k.line.colour, Width: 0.5}
 		canvas.StrokeLine2(style, toX(k.anchor.X), toY(k.anchor.Y), x-3, at[i])
-		canvas.FillText(labelStyle(), vg.Point{X: x, Y: at[i]}, k.label)
+		canvas.FillText(labelStyle, vg.Point{X: x, Y: at[i]}, k.label)
 	}
 }
 

@@ -19,11 +19,7 @@ type pen struct {
 // top of the head and the chin. place turns a joint into a point of the paper.
 func (p pen) figure(j person.Joints, place func(r2.Vec) r2.Vec) []shape {
 	limb := func(points ...r2.Vec) shape {
-		placed := make([]r2.Vec, len(points))
-		for i, q := range points {
-			placed[i] = place(q)
-		}
-		return path(p.colour, p.width, placed...).dashed(p.dash...)
+		return path(p.colour, p.width, placed(points, place)...).dashed(p.dash...)
 	}
 	top, chin := place(j.Vertex), place(j.Chin)
 	head := shape{points: []r2.Vec{r2.Scale(0.5, r2.Add(top, chin))}, radius: 0.45 * r2.Norm(r2.Sub(top, chin)), stroke: p.colour, width: p.width, dash: p.dash}

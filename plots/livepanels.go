@@ -7,6 +7,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/quantity"
 )
@@ -61,8 +62,8 @@ func (p *paired) loads() []*check.Load {
 func (p *paired) groups() []group {
 	v := p.view
 	arm, time := group{name: "arm"}, group{name: "trace"}
-	arm.add(p.box(p.arm)...)
-	time.add(p.box(p.time)...)
+	arm.add(rectangle(pale, 0.25, p.arm.from, p.arm.size))
+	time.add(rectangle(pale, 0.25, p.time.from, p.time.size))
 	arm.add(p.tiltMarks()...)
 	arm.add(p.armMarks()...)
 	time.add(p.timeMarks()...)
@@ -98,14 +99,6 @@ func (p *paired) within(at r2.Vec) r2.Vec {
 	return at
 }
 
-// box draws the edges of a chart.
-func (p *paired) box(one panel) []shape {
-	to := r2.Add(one.from, one.size)
-	frame := path(rgb(200, 200, 200), 0.25, one.from, r2.Vec{X: to.X, Y: one.from.Y}, to, r2.Vec{X: one.from.X, Y: to.Y})
-	frame.closed = true
-	return []shape{frame}
-}
-
 // tiltMarks writes the tilts at the left.
 func (p *paired) tiltMarks() []shape {
 	v := p.view
@@ -124,7 +117,7 @@ func (p *paired) tiltMarks() []shape {
 // armMarks writes the arms below, and what is drawn above.
 func (p *paired) armMarks() []shape {
 	units := p.view.watched.Report.Design.Units
-	one := scaleOf(units)
+	one := scaleOf(quantity.Length, units)
 	every := 1.0
 	if units == quantity.Metric {
 		every = 25
@@ -187,12 +180,9 @@ func (p *paired) hilltops() []shape {
 		return nil
 	}
 	var list []shape
-	for _, m := range []struct {
-		exists bool
-		tip    float64
-	}{{l.Balance.Back.Exists(), l.Balance.Back.Tip}, {l.Balance.Forward.Exists(), l.Balance.Forward.Tip}} {
-		if m.exists && m.tip >= p.view.least && m.tip <= p.view.most {
-			list = append(list, shape{points: []r2.Vec{p.arm.at(-p.low, m.tip)}, radius: 1.1, stroke: ink, width: 0.4, fill: rgb(255, 255, 255)})
+	for _, m := range []sim.Margin{l.Balance.Back, l.Balance.Forward} {
+		if m.Exists() && m.Tip >= p.view.least && m.Tip <= p.view.most {
+			list = append(list, shape{points: []r2.Vec{p.arm.at(-p.low, m.Tip)}, radius: 1.1, stroke: ink, width: 0.4, fill: rgb(255, 255, 255)})
 		}
 	}
 	return list

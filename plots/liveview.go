@@ -2,13 +2,14 @@ package plots
 
 import (
 	"fmt"
-	"io"
 	"math"
 
 	"rockerwright/sim/check"
 	"rockerwright/sim/trial"
 
 	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/sim"
 )
 
 // A Live is a side view that a page moves, leans and pulls at: the load at rest, and below
@@ -67,7 +68,7 @@ func LiveView(w Watched) Live {
 	pivot := v.svg(at.place(at.contact))
 	live.Pivot = [2]float64{pivot.X, pivot.Y}
 	s := v.scene()
-	live.Picture = Picture{Name: "live", Alt: s.alt, draw: func(out io.Writer, f Format) error { return s.write(out, f) }}
+	live.Picture = Picture{Name: "live", Alt: s.alt, draw: s.write}
 	return live
 }
 
@@ -225,12 +226,9 @@ func (v *liveView) alt() string {
 	if t := l.Balance.Period; !math.IsNaN(t) {
 		text += fmt.Sprintf(", a small rock in %.1f s", t)
 	}
-	for _, m := range []struct {
-		exists bool
-		tip    float64
-	}{{l.Balance.Back.Exists(), l.Balance.Back.Tip}, {l.Balance.Forward.Exists(), l.Balance.Forward.Tip}} {
-		if m.exists {
-			text += ", goes over at " + sided(m.tip, d)
+	for _, m := range []sim.Margin{l.Balance.Back, l.Balance.Forward} {
+		if m.Exists() {
+			text += ", goes over at " + sided(m.Tip, d)
 		}
 	}
 	return text + "."

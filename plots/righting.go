@@ -3,7 +3,6 @@ package plots
 import (
 	"cmp"
 	"fmt"
-	"io"
 	"math"
 	"slices"
 	"strings"
@@ -21,7 +20,7 @@ import (
 // marked, of which its cautions speak.
 func RightingArm(r check.Report) Picture {
 	units := r.Design.Units
-	one := scaleOf(units)
+	one := scaleOf(quantity.Length, units)
 	c := chart{
 		title: cut(r.Design.Title, 60) + ": what brings it back",
 		x:     "tilt from as drawn, degrees, + " + r.Design.Ways().Back + " (dot: rest; ring: goes over)",
@@ -70,17 +69,12 @@ func RightingArm(r check.Report) Picture {
 	}
 	margin := 0.06 * (c.high.Y - c.low.Y)
 	c.low.Y, c.high.Y = c.low.Y-margin, c.high.Y+margin
-	c.alt = "Righting arm against tilt. " + strings.Join(alt, "; ") + "."
-	return Picture{
-		Name: "righting arm",
-		Alt:  c.alt,
-		draw: func(w io.Writer, f Format) error { return c.write(w, f) },
-	}
+	return c.picture("righting arm", "Righting arm against tilt. "+strings.Join(alt, "; ")+".")
 }
 
-// scaleOf returns the length, in m, of one on a chart's axis.
-func scaleOf(units quantity.System) float64 {
-	one, err := quantity.FromNumber(1, quantity.Length, units)
+// scaleOf returns how much SI one on a chart's axis is.
+func scaleOf(kind quantity.Kind, units quantity.System) float64 {
+	one, err := quantity.FromNumber(1, kind, units)
 	if err != nil {
 		return 1
 	}

@@ -68,6 +68,15 @@ func (s scene) write(w io.Writer, f Format) error {
 
 func (g *group) add(shapes ...shape) { g.shapes = append(g.shapes, shapes...) }
 
+// placed returns where points of something drawn to scale lie on the paper.
+func placed(points []r2.Vec, place func(r2.Vec) r2.Vec) []r2.Vec {
+	list := make([]r2.Vec, len(points))
+	for i, p := range points {
+		list[i] = place(p)
+	}
+	return list
+}
+
 // path returns a line through points.
 func path(stroke color.RGBA, width float64, points ...r2.Vec) shape {
 	return shape{points: points, stroke: stroke, width: width}
@@ -77,6 +86,18 @@ func path(stroke color.RGBA, width float64, points ...r2.Vec) shape {
 func (s shape) dashed(dash ...float64) shape {
 	s.dash = dash
 	return s
+}
+
+// round returns s led back to its first point.
+func (s shape) round() shape {
+	s.closed = true
+	return s
+}
+
+// rectangle returns one of a size from its lower left corner.
+func rectangle(stroke color.RGBA, width float64, at, size r2.Vec) shape {
+	to := r2.Add(at, size)
+	return path(stroke, width, at, r2.Vec{X: to.X, Y: at.Y}, to, r2.Vec{X: at.X, Y: to.Y}).round()
 }
 
 // words returns a text.

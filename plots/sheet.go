@@ -29,7 +29,7 @@ const (
 )
 
 // newSheet returns an empty page: letter for inches, A4 for millimetres.
-func newSheet(units quantity.System, title, under string) *sheet {
+func newSheet(units quantity.System, title string, how ...string) *sheet {
 	s := &sheet{scene: scene{width: 215.9, height: 279.4, title: title, alt: title + ": a page to print and fill in."}, units: units}
 	if units == quantity.Metric {
 		s.width, s.height = 210, 297
@@ -37,7 +37,9 @@ func newSheet(units quantity.System, title, under string) *sheet {
 	s.y = s.height - edgeFree - 5
 	s.draw("title", words(r2.Vec{X: edgeFree, Y: s.y}, 6, left, title))
 	s.y -= 6
-	s.draw("how", words(r2.Vec{X: edgeFree, Y: s.y}, small, left, under))
+	for i, t := range append([]string{""}, how...) {
+		s.draw("how", words(r2.Vec{X: edgeFree, Y: s.y - 4*float64(max(0, i-1))}, small, left, t))
+	}
 	return s
 }
 
@@ -115,20 +117,10 @@ func (s *sheet) foot(texts ...string) {
 	}
 }
 
-// step says to what a tape is read.
-func (s *sheet) step() string {
-	if s.units == quantity.Metric {
-		return "3 mm"
-	}
-	return "1/8 in"
-}
-
 // box is a place to tick, with a word behind it.
 func box(at r2.Vec, word string) []shape {
 	const side = 3.2
-	square := path(ink, line2, at, r2.Add(at, r2.Vec{X: side}), r2.Add(at, r2.Vec{X: side, Y: side}), r2.Add(at, r2.Vec{Y: side}))
-	square.closed = true
-	return []shape{square, words(r2.Add(at, r2.Vec{X: side + 1.4, Y: 0.5}), small, left, word)}
+	return []shape{rectangle(ink, line2, at, r2.Vec{X: side, Y: side}), words(r2.Add(at, r2.Vec{X: side + 1.4, Y: 0.5}), small, left, word)}
 }
 
 // question draws a line of boxes behind a word.

@@ -10,15 +10,14 @@ import (
 // PersonSheet is a page on which to write a person's measures, each drawn with both ends
 // of the tape: letter paper for inches, A4 for millimetres.
 func PersonSheet(units quantity.System) Picture {
-	s := newSheet(units, "Measure the person", "")
-	how := []string{
+	step := "1/8 in"
+	if units == quantity.Metric {
+		step = "3 mm"
+	}
+	s := newSheet(units, "Measure the person",
 		"Shoes on (off for 1), on a hard stool against a wall: buttocks and shoulders at the wall, thighs level, shins plumb, forearms",
-		"level. Hold the tape straight between the two ends drawn, without pressing; read to " + s.step() + ". Only 1 and 2 are needed: what you leave",
-		"out is estimated, and check says so.",
-	}
-	for i, t := range how {
-		s.draw("how", words(r2.Vec{X: edgeFree, Y: s.y - 4*float64(i)}, small, left, t))
-	}
+		"level. Hold the tape straight between the two ends drawn, without pressing; read to "+step+". Only 1 and 2 are needed: what you leave",
+		"out is estimated, and check says so.")
 	s.y -= 8
 	p, err := person.New(person.Given{})
 	if err == nil { // the mean of the survey can always be made

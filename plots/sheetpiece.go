@@ -11,14 +11,9 @@ import (
 // PieceSheet is a page on which to write the measures and readings of a finished chair:
 // letter paper for inches, A4 for millimetres.
 func PieceSheet(units quantity.System) Picture {
-	s := newSheet(units, "Measure the piece", "")
-	how := []string{
+	s := newSheet(units, "Measure the piece",
 		"Stand it on a hard, level floor. The low point is where the floor edge touches with the chair held as drawn; mark it on both rockers.",
-		"10 to 20 are for any chair. 21 to 29 find its balance point, 30 to 33 its inertia, 34 to 36 the curve: read what you can.",
-	}
-	for i, t := range how {
-		s.draw("how", words(r2.Vec{X: edgeFree, Y: s.y - 4*float64(i)}, small, left, t))
-	}
+		"10 to 20 are for any chair. 21 to 29 find its balance point, 30 to 33 its inertia, 34 to 36 the curve: read what you can.")
 	s.y -= 6
 	s.chair(r2.Vec{X: 60, Y: s.y - 83})
 	s.onScales(r2.Vec{X: 148, Y: s.y - 30}, 0)
@@ -54,10 +49,7 @@ func (s *sheet) rises(number int, name string, y float64) {
 	x := edgeFree + 17
 	wide := (s.width - edgeFree - x) / boxes
 	for i := range boxes {
-		a := r2.Vec{X: x + wide*float64(i), Y: y - 2.6}
-		square := path(ink, fineLine, a, r2.Add(a, r2.Vec{X: wide}), r2.Add(a, r2.Vec{X: wide, Y: 8}), r2.Add(a, r2.Vec{Y: 8}))
-		square.closed = true
-		s.draw("rises", square)
+		s.draw("rises", rectangle(ink, fineLine, r2.Vec{X: x + wide*float64(i), Y: y - 2.6}, r2.Vec{X: wide, Y: 8}))
 	}
 }
 
@@ -94,11 +86,7 @@ func chairLines() [][]r2.Vec {
 // laid draws lines of the drawn chair somewhere on the paper.
 func (s *sheet) laid(name string, width float64, place func(r2.Vec) r2.Vec) {
 	for _, line := range chairLines() {
-		placed := make([]r2.Vec, len(line))
-		for i, p := range line {
-			placed[i] = place(p)
-		}
-		s.draw(name, path(rgb(120, 120, 120), width, placed...))
+		s.draw(name, path(rgb(120, 120, 120), width, placed(line, place)...))
 	}
 }
 
@@ -113,10 +101,7 @@ func (s *sheet) chair(at r2.Vec) {
 		number int
 		along  float64
 	}{{10, toNose}, {11, -toTail}} { // along the curve, just under it
-		curve := rockerPoints(0, end.along, 0.05)
-		for i := range curve {
-			curve[i] = paper(curve[i])
-		}
+		curve := placed(rockerPoints(0, end.along, 0.05), paper)
 		s.draw("sizes", path(ink, line2, curve...), path(ink, 0.5, curve[0], r2.Add(curve[0], r2.Vec{Y: 3.2})), path(ink, 0.5, curve[24], paper(rockerPoints(end.along, end.along, 0)[0])))
 		s.draw("sizes", ring(curve[13], end.number)...)
 	}
@@ -156,9 +141,7 @@ func (s *sheet) onScales(at r2.Vec, raised float64) {
 	for i, mark := range []r2.Vec{front, rear} {
 		p := paper(mark)
 		s.draw(name, path(ink, 0.6, p, r2.Vec{X: p.X, Y: floor + 2}))
-		plate := path(ink, line2, r2.Vec{X: p.X - 4, Y: floor}, r2.Vec{X: p.X + 4, Y: floor}, r2.Vec{X: p.X + 4, Y: floor + 2}, r2.Vec{X: p.X - 4, Y: floor + 2})
-		plate.closed = true
-		s.draw(name, plate)
+		s.draw(name, rectangle(ink, line2, r2.Vec{X: p.X - 4, Y: floor}, r2.Vec{X: 8, Y: 2}))
 		number, side := 21+i, 8.5
 		if raised > 0 {
 			number = 26 + i
@@ -184,10 +167,7 @@ func (s *sheet) onScales(at r2.Vec, raised float64) {
 func (s *sheet) straightedge(at r2.Vec) {
 	const scale = 60.0
 	paper := func(q r2.Vec) r2.Vec { return r2.Add(at, r2.Scale(scale, q)) }
-	points := rockerPoints(toNose, -toTail, 0)
-	for i := range points {
-		points[i] = paper(points[i])
-	}
+	points := placed(rockerPoints(toNose, -toTail, 0), paper)
 	s.draw("straightedge", path(rgb(120, 120, 120), 1.0, points...), path(ink, 0.6, paper(r2.Vec{X: -0.6}), paper(r2.Vec{X: 0.45})))
 	for i := -10; i <= 8; i++ {
 		x := 0.05 * float64(i)

@@ -1,6 +1,8 @@
 package plots
 
 import (
+	"slices"
+
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
@@ -14,25 +16,17 @@ const mostShown = 8
 func shown(r check.Report) []*check.Load {
 	list := []*check.Load{&r.Loads[0]}
 	add := func(l *check.Load) {
-		for _, have := range list {
-			if have == l {
-				return
-			}
-		}
-		if l != nil && len(list) < mostShown {
+		if l != nil && len(list) < mostShown && !slices.Contains(list, l) {
 			list = append(list, l)
 		}
 	}
 	for _, role := range []piece.Role{piece.Owner, piece.Other, piece.Hazard} {
 		for _, same := range bySitter(r.Loads, role) {
-			switch role {
-			case piece.Owner:
+			if role != piece.Other {
 				add(same[0])
+			}
+			if role != piece.Hazard {
 				add(check.LeastBack(same))
-			case piece.Other:
-				add(check.LeastBack(same))
-			default:
-				add(same[0])
 			}
 		}
 	}

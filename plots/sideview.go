@@ -154,10 +154,7 @@ func frameOf(r check.Report, ghosts []ghost, paper area) frame {
 	}
 	for _, g := range ghosts {
 		at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
-		for _, p := range rockerOf(r) {
-			include(at.place(p))
-		}
-		for _, part := range partsOf(r) {
+		for _, part := range append(partsOf(r), part{points: rockerOf(r)}) {
 			for _, p := range part.points {
 				include(at.place(p))
 			}
@@ -195,13 +192,7 @@ func (f frame) ground(r check.Report) group {
 // ghost draws the piece and its person at one tilt, as groups of their own.
 func (f frame) ghost(r check.Report, g ghost) []group {
 	at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
-	lay := func(points []r2.Vec) []r2.Vec {
-		placed := make([]r2.Vec, len(points))
-		for i, p := range points {
-			placed[i] = f.paper(at.place(p))
-		}
-		return placed
-	}
+	place := func(p r2.Vec) r2.Vec { return f.paper(at.place(p)) }
 	of := func(name string) group {
 		one := group{name: name + "-" + g.name}
 		if g.moves {
@@ -210,29 +201,27 @@ func (f frame) ghost(r check.Report, g ghost) []group {
 		return one
 	}
 	rocker := of("rocker")
-	strip := path(g.colour, g.wide, lay(rockerOf(r))...).dashed(g.dash...)
-	strip.closed = true
-	rocker.add(strip)
+	rocker.add(path(g.colour, g.wide, placed(rockerOf(r), place)...).dashed(g.dash...).round())
 	body := of("piece")
 	for _, part := range partsOf(r) {
 		width := g.wide
 		if part.thick {
 			width *= 2.2
 		}
-		line := path(g.colour, width, lay(part.points)...).dashed(g.dash...)
+		line := path(g.colour, width, placed(part.points, place)...).dashed(g.dash...)
 		line.closed = part.closed
 		body.add(line)
 	}
 	person := of("person")
 	for _, figure := range g.load.Figures {
-		person.add(pen{g.colour, g.wide * 0.7, g.dash}.figure(figure, func(p r2.Vec) r2.Vec { return f.paper(at.place(p)) })...)
+		person.add(pen{g.colour, g.wide * 0.7, g.dash}.figure(figure, place)...)
 	}
 	if !g.load.Empty && len(g.load.Figures) == 0 {
-		alone := sitterOf(g.load, &r.Loads[0])
-		person.add(shape{points: lay([]r2.Vec{alone}), radius: girth(g.load, &r.Loads[0]) * f.scale, stroke: g.colour, width: g.wide * 0.7, dash: g.dash})
+		alone := place(sitterOf(g.load, &r.Loads[0]))
+		person.add(shape{points: []r2.Vec{alone}, radius: girth(g.load, &r.Loads[0]) * f.scale, stroke: g.colour, width: g.wide * 0.7, dash: g.dash})
 	}
 	centre := of("centre")
-	centre.add(balancePoint(lay([]r2.Vec{g.load.Rig.Body.Centre})[0], g.colour)...)
+	centre.add(balancePoint(place(g.load.Rig.Body.Centre), g.colour)...)
 	return []group{rocker, body, person, centre}
 }
 

@@ -2,6 +2,7 @@ package plots
 
 import (
 	"image/color"
+	"slices"
 
 	"gonum.org/v1/plot/font"
 	"gonum.org/v1/plot/vg"
@@ -21,6 +22,7 @@ var (
 	ink  = rgb(0, 0, 0)
 	soft = rgb(110, 110, 110)
 	blue = rgb(0, 90, 160)
+	pale = rgb(200, 200, 200)
 )
 
 // lineOf returns the line of the i-th load; after eight they begin again.
@@ -45,13 +47,9 @@ func typeface(size vg.Length) font.Font {
 
 // cut returns a text of at most n characters, without what a page cannot show.
 func cut(text string, n int) string {
-	var kept []rune
-	for _, r := range text {
-		if r < ' ' || r == 0x7f || r >= 0x202a && r <= 0x202e || r >= 0x2066 && r <= 0x2069 {
-			continue
-		}
-		kept = append(kept, r)
-	}
+	kept := slices.DeleteFunc([]rune(text), func(r rune) bool {
+		return r < ' ' || r == 0x7f || r >= 0x202a && r <= 0x202e || r >= 0x2066 && r <= 0x2069
+	})
 	if len(kept) > n {
 		kept = append(kept[:n-1], '…')
 	}

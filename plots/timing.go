@@ -2,8 +2,8 @@ package plots
 
 import (
 	"fmt"
-	"io"
 	"math"
+	"slices"
 	"strings"
 
 	"gonum.org/v1/plot/plotter"
@@ -39,12 +39,7 @@ func TimeOfARock(r check.Report) Picture {
 		c.curves = append(c.curves, k)
 	}
 	c.high.Y *= 1.05
-	c.alt = "Time of one rock against release. " + strings.Join(alt, "; ") + "."
-	return Picture{
-		Name: "time of a rock",
-		Alt:  c.alt,
-		draw: func(w io.Writer, f Format) error { return c.write(w, f) },
-	}
+	return c.picture("time of a rock", "Time of one rock against release. "+strings.Join(alt, "; ")+".")
 }
 
 // timesOf returns a load's times at each half degree from which it comes back, up to
@@ -57,12 +52,10 @@ func timesOf(l *check.Load, small float64) plotter.XYs {
 			if !(period <= 2*small) {
 				break
 			}
-			p := plotter.XY{X: way * n / 2, Y: period}
-			if way < 0 {
-				points = append(plotter.XYs{p}, points...)
-			} else {
-				points = append(points, p)
-			}
+			points = append(points, plotter.XY{X: way * n / 2, Y: period})
+		}
+		if way < 0 {
+			slices.Reverse(points)
 		}
 	}
 	return points

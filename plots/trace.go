@@ -2,7 +2,6 @@ package plots
 
 import (
 	"fmt"
-	"io"
 	"math"
 
 	"gonum.org/v1/plot/plotter"
@@ -61,7 +60,7 @@ func inTime(r trial.Rocking, title, y string, labels []string, value func(motion
 // picture returns the chart as a picture.
 func (c chart) picture(name, alt string) Picture {
 	c.alt = alt
-	return Picture{Name: name, Alt: alt, draw: func(w io.Writer, f Format) error { return c.write(w, f) }}
+	return Picture{Name: name, Alt: alt, draw: c.write}
 }
 
 func tiltInTime(r trial.Rocking) Picture {
@@ -87,10 +86,7 @@ func energyInTime(r trial.Rocking) Picture {
 
 func floorInTime(r trial.Rocking) Picture {
 	units := r.Report.Design.Units
-	one, err := quantity.FromNumber(1, quantity.Force, units)
-	if err != nil {
-		one = 1
-	}
+	one := scaleOf(quantity.Force, units)
 	c := inTime(r, "what the floor must do", "force, "+quantity.Unit(quantity.Force, units), []string{"up", "forward"},
 		func(l motion.Look, i int) float64 { return [...]float64{l.Up, l.Forward}[i] / one })
 	return c.picture("floor in time", fmt.Sprintf("Forces of the floor on %s; the largest friction needed is %.2f.", cut(r.Load.Name, 60), r.Trace.Friction))

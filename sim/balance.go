@@ -1,6 +1,9 @@
 package sim
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // An Outcome is what becomes of a piece, in one word or a few.
 type Outcome int
@@ -84,12 +87,11 @@ func (r Rig) Balance() Balance {
 func (r Rig) BalanceAt(rest Equilibrium) Balance {
 	var store [16]Equilibrium
 	all := r.Equilibria(store[:0])
-	for i, e := range all {
-		if e == rest {
-			return r.balanceAt(all, i)
-		}
+	i := slices.Index(all, rest)
+	if i < 0 {
+		panic("sim: not a rest of this rig")
 	}
-	panic("sim: not a rest of this rig")
+	return r.balanceAt(all, i)
 }
 
 // lower reports whether a comes before b as the rest of the piece.

@@ -99,45 +99,17 @@ func (r *Rig) rising(rest Equilibrium, way int, height, limit float64) float64 {
 	for range r.Profile.Bearings() + 1 {
 		b := r.Profile.Bearing(at.index)
 		outer := side * min(side*at.end(r.Profile, way), side*limit)
-		a := r.stand(b, inner-at.shift)
-		slide := b.Radius * g.sin
-		if gained, _ := g.climb(a, side, slide, side*(outer-inner)); gained < height && outer != limit {
-			height -= gained
-			inner, at = outer, at.next(r.Profile, way)
-			continue
+		c := g.climbFrom(r.stand(b, inner-at.shift), side, b.Radius)
+		most := side * (outer - inner)
+		gained := c.gained(most)
+		switch {
+		case gained >= height:
+			return inner + side*c.turn(height, most)
+		case outer == limit:
+			return limit
 		}
-		turn, _ := g.solveClimb(a, side, slide, side*(outer-inner), height)
-		return inner + side*turn
+		height -= gained
+		inner, at = outer, at.next(r.Profile, way)
 	}
 	return math.NaN()
-}
-
-// solveClimb returns the turn δ in [0, most] at which climb has gained the given
-// height, by Newton's rule held inside its bracket. It starts from the parabola
-// Zδ + Z′δ²/2, and ends where a step is a rounding of the turn, or below a thousandth of what is promised and no
-// longer shrinks: then it is the rounding of the climb. It also returns how many rounds that took.
-func (g ground) solveClimb(a stance, side, slide, most, height float64) (turn float64, rounds int) {
-	const eps = 0x1p-52
-	arm, slope := side*g.arm(a), g.slope(a)
-	turn = 2 * height / (arm + math.Sqrt(max(0, arm*arm+2*slope*height)))
-	low, high, last := 0.0, most, math.Inf(1)
-	for rounds < 60 { // a bisection would need no more
-		rounds++
-		if !(turn > low && turn < high) {
-			turn = (low + high) / 2
-		}
-		gained, outward := g.climb(a, side, slide, turn)
-		if gained < height {
-			low = turn
-		} else {
-			high = turn
-		}
-		step := (height - gained) / outward
-		size := math.Abs(step)
-		if size <= eps*turn || size <= 1e-13*turn && size >= last/2 {
-			break
-		}
-		last, turn = size, turn+step
-	}
-	return turn, rounds
 }

@@ -20,11 +20,48 @@ type Pull struct {
 // the tip. A pull that comes at once works F·∫y dφ on the way, so it tips if that
 // stays above m·g·(E − E at rest) all the way: it is the largest quotient of the two.
 func (r Rig) Pull(b Balance, q r2.Vec) Pull {
+	none := Pull{math.NaN(), math.NaN()}
 	if !b.Back.Exists() {
-		return Pull{math.NaN(), math.NaN()}
+		return none
 	}
-	slow, sudden := r.overPull(b, q)
-	return Pull{slow, sudden}
+	var most Pull // over each arc between the rest and the tip
+	g, rest, tip := r.Floor.ground(), b.Rest, b.Rest.roll+b.Back.Angle
+	begun := math.NaN() // s − y′ at the rest; the way of q along the floor is s − y′, since y″ = ρ − y
+	turned := 0.0       // length rolled on whole turns, m
+	from := rest.roll
+	for on := rest.home(1); from < tip; on = on.next(r.Profile, 1) {
+		bearing := r.Profile.Bearing(on.index)
+		if on.index == 0 && from > rest.roll {
+			turned += r.Profile.Perimeter()
+		}
+		to := min(tip, on.end(r.Profile, 1))
+		y := func(roll float64) (height, way float64) {
+			height, ahead, _ := bearing.Above(q, roll-on.shift)
+			return height, bearing.RolledAt(roll-on.shift) + turned - ahead
+		}
+		first, way := y(from)
+		if math.IsNaN(begun) {
+			begun = way
+		}
+		if last, _ := y(to); first <= 0 || last <= 0 {
+			return none
+		}
+		held := func(turn float64) float64 {
+			height, _ := y(from + turn)
+			return r.weight() * g.arm(r.stand(bearing, from+turn-on.shift)) / height
+		}
+		most.Slow = max(most.Slow, largest(to-from, held))
+		most.Sudden = max(most.Sudden, largest(to-from, func(turn float64) float64 {
+			_, way := y(from + turn)
+			if way <= begun {
+				return held(turn) // at the rest itself, where both grow from nothing
+			}
+			risen := g.rise(r.stand(bearing, from+turn-on.shift)) - turned*g.sin - rest.rise
+			return r.weight() * risen / (way - begun)
+		}))
+		from = to
+	}
+	return most
 }
 
 // Effort returns what a hand at q must do to hold the
@@ -44,57 +81,10 @@ func (r Rig) Effort(b Balance, q r2.Vec) (back, forward float64) {
 
 // hold returns the force at q that holds the rig at the given roll, N.
 func (r *Rig) hold(q r2.Vec, roll float64) float64 {
-	i, roll := r.Profile.Find(roll)
-	bearing := r.Profile.Bearing(i)
+	bearing, roll := touching(r.Profile, roll)
 	height, _, _ := bearing.Above(q, roll)
 	if height <= 0 {
 		return math.NaN()
 	}
 	return r.weight() * r.Floor.ground().arm(r.stand(bearing, roll)) / height
-}
-
-// overPull returns the slow and the sudden pull at q, N: the largest over each arc
-// between the rest and the tip. The way of q along the floor is s − y′, since y″ = ρ − y.
-func (r *Rig) overPull(b Balance, q r2.Vec) (slow, sudden float64) {
-	g := r.Floor.ground()
-	tip := b.Rest.roll + b.Back.Angle
-	start := b.Rest.rise
-	begun := math.NaN() // s − y′ at the rest
-	gone := 0.0         // length rolled on whole turns, m
-	from := b.Rest.roll
-	for at := b.Rest.home(1); from < tip; at = at.next(r.Profile, 1) {
-		bearing := r.Profile.Bearing(at.index)
-		if at.index == 0 && from > b.Rest.roll {
-			gone += r.Profile.Perimeter()
-		}
-		to := min(tip, at.end(r.Profile, 1))
-		y := func(roll float64) (height, way float64) {
-			height, ahead, _ := bearing.Above(q, roll-at.shift)
-			return height, bearing.RolledAt(roll-at.shift) + gone - ahead
-		}
-		if math.IsNaN(begun) {
-			_, begun = y(from)
-		}
-		if height, _ := y(from); height <= 0 {
-			return math.NaN(), math.NaN()
-		}
-		if height, _ := y(to); height <= 0 {
-			return math.NaN(), math.NaN()
-		}
-		held := func(turn float64) float64 {
-			height, _ := y(from + turn)
-			return r.weight() * g.arm(r.stand(bearing, from+turn-at.shift)) / height
-		}
-		slow = max(slow, largest(to-from, held))
-		sudden = max(sudden, largest(to-from, func(turn float64) float64 {
-			_, way := y(from + turn)
-			if way <= begun {
-				return held(turn) // at the rest itself, where both grow from nothing
-			}
-			risen := g.rise(r.stand(bearing, from+turn-at.shift)) - gone*g.sin - start
-			return r.weight() * risen / (way - begun)
-		}))
-		from = to
-	}
-	return slow, sudden
 }

@@ -30,8 +30,7 @@ func (r *Rig) largestRelease(b Balance, way int) float64 {
 // which a rig that loses nothing does not go over the hilltop ahead: ½·J·ω² = m·g·lift.
 // It is infinite on a side without one.
 func (r Rig) LargestRate(b Balance) (back, forward float64) {
-	i, roll := r.Profile.Find(b.Rest.roll)
-	inertia := r.inertia(r.stand(r.Profile.Bearing(i), roll))
+	inertia := r.inertia(r.stand(touching(r.Profile, b.Rest.roll)))
 	over := func(m Margin) float64 {
 		if !m.Exists() {
 			return math.Inf(1)

@@ -61,6 +61,15 @@ func (r *Rig) stand(b *rocker.Bearing, roll float64) stance {
 	return stance{height: height, ahead: ahead, radius: b.Radius, rolled: b.RolledAt(roll)}
 }
 
+// touching returns the arc in touch at a roll, and the roll as that arc counts it, rad.
+func touching(p rocker.Profile, roll float64) (*rocker.Bearing, float64) {
+	i, within := p.Find(roll)
+	return p.Bearing(i), within
+}
+
+// standing returns the rig's stance at a tilt, rad.
+func (r *Rig) standing(tilt float64) stance { return r.stand(touching(r.Profile, tilt-r.Floor.Slope)) }
+
 // A ground is a slope read for many stances.
 type ground struct{ sin, cos float64 }
 
@@ -92,8 +101,7 @@ func (r *Rig) weight() float64 { return r.Body.Mass * r.Floor.FreeFall() }
 // the floor, m, at the given tilt (rad, any, also past both tips). The moment that
 // brings the piece back is m·g·Z. On a flat it is that of the flat's tail side.
 func (r Rig) Righting(tilt float64) (arm, height float64) {
-	i, roll := r.Profile.Find(tilt - r.Floor.Slope)
-	s := r.stand(r.Profile.Bearing(i), roll)
+	s := r.standing(tilt)
 	return r.Floor.ground().arm(s), s.height
 }
 
@@ -106,14 +114,8 @@ func (r *Rig) turned(b *rocker.Bearing) (length, tilt float64) {
 }
 
 // Inertia returns J, the moment of inertia about the contact at a tilt, kg·m².
-func (r Rig) Inertia(tilt float64) float64 {
-	i, roll := r.Profile.Find(tilt - r.Floor.Slope)
-	return r.inertia(r.stand(r.Profile.Bearing(i), roll))
-}
+func (r Rig) Inertia(tilt float64) float64 { return r.inertia(r.standing(tilt)) }
 
 // Rise returns E, the plumb height of the centre of mass over a fixed level at a tilt, m;
 // on a level floor its height over the floor.
-func (r Rig) Rise(tilt float64) float64 {
-	i, roll := r.Profile.Find(tilt - r.Floor.Slope)
-	return r.Floor.ground().rise(r.stand(r.Profile.Bearing(i), roll))
-}
+func (r Rig) Rise(tilt float64) float64 { return r.Floor.ground().rise(r.standing(tilt)) }

@@ -16,8 +16,7 @@ type Room struct {
 // Place returns where a point of the piece is at a tilt: along the floor, forward from
 // where the low point touched as drawn, and over the floor, m.
 func (r Rig) Place(q r2.Vec, tilt float64) (along, over float64) {
-	i, roll := r.Profile.Find(tilt - r.Floor.Slope)
-	b := r.Profile.Bearing(i)
+	b, roll := touching(r.Profile, tilt-r.Floor.Slope)
 	height, ahead, _ := b.Above(q, roll)
 	return ahead - b.RolledAt(roll), height
 }

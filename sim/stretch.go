@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"rockerwright/rocker"
+	"rockerwright/rocker/root"
 )
 
 // A stretch is a part of a swing on one Bearing, from its outer end, the further
@@ -67,11 +68,31 @@ func (s *stretch) at(t float64) moment {
 	}
 }
 
-// climb returns the height gained on going out from the inner end a of a stretch by
-// δ, and the outward arm there: the same theorems, taken from the inner end.
-func (g ground) climb(a stance, side, slide, turn float64) (gained, arm float64) {
+// A climb is what goes out from the inner end of a stretch by a turn δ gains:
+//
+//	E − E₁ = σ f₁ sin δ + Z′₁(1 − cos δ) − σ R sin α · δ
+//
+// the same theorems, taken from the inner end.
+type climb struct{ pull, slope, slide float64 } // σ f₁, Z′₁ and σ R sin α, m
+
+func (g ground) climbFrom(a stance, side, radius float64) climb {
+	slide := radius * g.sin
+	return climb{side * (g.arm(a) + slide), g.slope(a), side * slide}
+}
+
+// gained returns the height gained by a turn, m.
+func (c climb) gained(turn float64) float64 {
 	half, cosHalf := math.Sincos(turn / 2)
-	sin, versed := 2*half*cosHalf, 2*half*half
-	pull, slope := g.arm(a)+slide, g.slope(a)
-	return side*(pull*sin-slide*turn) + slope*versed, side*(pull*(1-versed)-slide) + slope*sin
+	return 2*half*(c.pull*cosHalf+c.slope*half) - c.slide*turn
+}
+
+// turn returns the least turn that gains a height, which most does. Without a slide that is a
+// quadratic in t = tan(δ/2); with one it is sought, the height's root being nearly straight.
+func (c climb) turn(height, most float64) float64 {
+	if c.slide == 0 {
+		return 2 * math.Atan(height/(c.pull+math.Sqrt(max(0, c.pull*c.pull+height*(2*c.slope-height)))))
+	}
+	return root.Between(func(turn float64) float64 {
+		return math.Sqrt(max(0, c.gained(turn))) - math.Sqrt(height)
+	}, 0, most, 0)
 }

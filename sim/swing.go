@@ -43,7 +43,7 @@ func (r Rig) Swing(b Balance, release float64) Swing {
 func (r Rig) Period(b Balance, release float64) (period, reach float64) {
 	near, far, way := b.Back, b.Forward, 1
 	if release < 0 {
-		near, far, way = far, near, -1
+		near, far, way = b.Forward, b.Back, -1
 	}
 	if near.Exists() && math.Abs(release) >= near.Angle || !(math.Abs(release) < 2*math.Pi) {
 		return math.NaN(), math.NaN()
@@ -76,8 +76,7 @@ func (r Rig) Period(b Balance, release float64) (period, reach float64) {
 // hilltop on that side stands higher than where it was let go and turns it.
 func (r *Rig) fate(b Balance, release float64) Outcome {
 	start := b.Rest.roll + release
-	i, roll := r.Profile.Find(start)
-	s, g := r.stand(r.Profile.Bearing(i), roll), r.Floor.ground()
+	s, g := r.stand(touching(r.Profile, start)), r.Floor.ground()
 	if level := rounding * (s.height + s.radius); math.Abs(g.arm(s)) <= level && math.Abs(g.slope(s)) <= level {
 		return Neutral
 	}

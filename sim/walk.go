@@ -40,6 +40,6 @@ func WalkOf(left, right rocker.Profile, track, toeIn, from, to float64) Walk {
 }
 
 func rolledAt(p rocker.Profile, roll float64) float64 {
-	i, within := p.Find(roll)
-	return p.Bearing(i).RolledAt(within)
+	b, roll := touching(p, roll)
+	return b.RolledAt(roll)
 }

@@ -1,6 +1,7 @@
 package validation
 
 import (
+	"fmt"
 	"math"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -18,15 +19,31 @@ func rolling(f Fault, h, inertia float64) sim.Rig {
 	})
 }
 
-// uprightPeriod returns the small rock about the tilt 0. A half cylinder stands lower on
+// upright returns the balance about the tilt 0. A half cylinder stands lower on
 // its flat side, so the rest is chosen by its tilt.
-func uprightPeriod(rig sim.Rig) (float64, error) {
+func upright(rig sim.Rig) (sim.Balance, error) {
 	for _, e := range rig.Equilibria(nil) {
 		if e.Stable && math.Abs(e.Tilt) < 1e-9 {
-			return rig.BalanceAt(e).Period, nil
+			return rig.BalanceAt(e), nil
 		}
 	}
-	return math.NaN(), nil
+	return sim.Balance{}, fmt.Errorf("validation: a body of %g kg does not stand upright", rig.Body.Mass)
+}
+
+// small returns the small rock about the tilt 0, s.
+func small(rig sim.Rig) (float64, error) {
+	b, err := upright(rig)
+	return b.Period, err
+}
+
+// large returns the rock from an angle either way of the tilt 0, s.
+func large(rig sim.Rig, release float64) (float64, error) {
+	b, err := upright(rig)
+	if err != nil {
+		return 0, err
+	}
+	period, _ := rig.Period(b, release)
+	return period, nil
 }
 
 // cylinders are halves of round bodies that rock on their round side, R = 1 m. Inertia
@@ -38,7 +55,7 @@ func cylinders(f Fault) []Case {
 		return Case{
 			Group: "rolling halves", Name: name, Checks: "The small rock of a half on a level floor without slipping.",
 			Source: source, Unit: "s", Want: want, Accuracy: twelveDigits, Why: whyClosed,
-			Compute: func() (float64, error) { return uprightPeriod(rolling(f, 1-depth, aboutCentre-depth*depth)) },
+			Compute: func() (float64, error) { return small(rolling(f, 1-depth, aboutCentre-depth*depth)) },
 		}
 	}
 	return []Case{

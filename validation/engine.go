@@ -64,8 +64,7 @@ func engines(f Fault) []Case {
 			Why: "the engine's small steps, and how far its shapes sink in",
 			Compute: func() (float64, error) {
 				rig := f.on(sim.Rig{Profile: f.single(row.Radius, 1, 1), Body: body.Body{Mass: row.Mass, Centre: r2.Vec{Y: row.Height}, Inertia: row.Inertia}})
-				period, _ := rig.Period(rig.Balance(), row.Released)
-				return period, nil
+				return large(rig, row.Released)
 			},
 		})
 	}

@@ -12,6 +12,7 @@ import (
 
 	"rockerwright/body"
 	"rockerwright/rocker"
+	"rockerwright/rocker/root"
 	"rockerwright/sim"
 	"rockerwright/sim/motion"
 )
@@ -178,20 +179,16 @@ func (o rolled) answer(release float64) (rest, lift, period float64, err error) 
 	}
 	back := rest + release
 	_, start := o.at(back)
-	near, far := rest, rest-1 // the turn on the other side, by halving
-	for i := range o.tilt {   // up to the hilltop in front
+	far := rest - 1         // the turn on the other side lies nearer
+	for i := range o.tilt { // up to the hilltop in front
 		if o.tilt[i] < rest && o.ahead[i] >= 0 {
 			far = o.tilt[i]
 		}
 	}
-	for range 80 {
-		middle := (near + far) / 2
-		if _, h := o.at(middle); h < start {
-			near = middle
-		} else {
-			far = middle
-		}
-	}
+	near := root.Between(func(tilt float64) float64 {
+		_, h := o.at(tilt)
+		return h - start
+	}, rest, far, 0)
 	// θ = middle + half·sin ψ takes the roots at both turns out; 600 pieces of 8 points take
 	// the kinks at joints.
 	middle, half := (back+near)/2, (back-near)/2

@@ -9,6 +9,7 @@ import (
 
 	"rockerwright/body"
 	"rockerwright/rocker"
+	"rockerwright/rocker/root"
 	"rockerwright/sim"
 	"rockerwright/sim/motion"
 )
@@ -138,15 +139,7 @@ func corners(f Fault) []Case {
 			rig := f.on(sim.Rig{Profile: foot, Body: body.Body{Mass: m, Centre: r2.Vec{Y: length / 2}, Inertia: m * length * length / 12}})
 			nowhere := sim.Margin{Angle: math.NaN()}
 			t := motion.Run(rig, sim.Balance{Outcome: sim.Rocks, Back: nowhere, Forward: nowhere}, motion.Start{Rate: start}, motion.Options{Duration: 1, Keep: true})
-			low, high := 0.0, 1.0
-			for range 60 {
-				if middle := (low + high) / 2; t.At(middle).Tilt < to {
-					low = middle
-				} else {
-					high = middle
-				}
-			}
-			return low, nil
+			return root.Between(func(time float64) float64 { return t.At(time).Tilt - to }, 0, 1, 0), nil
 		},
 	}}
 }

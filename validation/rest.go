@@ -24,27 +24,25 @@ func chair(f Fault, slope float64) sim.Rig {
 	})
 }
 
+// static is a case of what the balance of the chair says.
+func static(f Fault, group, name, checks, source, unit string, want float64, pick func(sim.Balance) float64) Case {
+	return Case{
+		Group: group, Name: name, Checks: checks, Source: source, Unit: unit, Want: want, Accuracy: twelveDigits, Why: whyClosed,
+		Compute: func() (float64, error) { return pick(chair(f, 0).Balance()), nil },
+	}
+}
+
 // rests are where a piece comes to rest.
 func rests(f Fault) []Case {
 	apart := math.Hypot(chairBehind, chairRadius-chairHigh)
 	return []Case{
-		{
-			Group: "rest", Name: "off-centre", Checks: "The tilt at which the centre of mass hangs plumb under the arc's centre.",
-			Source: "derived here: the vector from the arc's centre to the centre of mass turns plumb, atan(x/(R − h))", Unit: "rad",
-			Want: math.Atan2(chairBehind, chairRadius-chairHigh), Accuracy: twelveDigits, Why: whyClosed,
-			Compute: func() (float64, error) { return chair(f, 0).Balance().Rest.Tilt, nil },
-		},
-		{
-			Group: "rest", Name: "steadiness", Checks: "How far the arc's centre lies over the centre of mass.",
-			Source: "derived here: |G − C|, as for a ship's metacentre", Unit: "m",
-			Want: apart, Accuracy: twelveDigits, Why: whyClosed,
-			Compute: func() (float64, error) { return chair(f, 0).Balance().Steadiness, nil },
-		},
-		{
-			Group: "rest", Name: "height", Checks: "How high the centre of mass is at rest.",
-			Source: "derived here: R − |G − C|", Unit: "m", Want: chairRadius - apart, Accuracy: twelveDigits, Why: whyClosed,
-			Compute: func() (float64, error) { return chair(f, 0).Balance().Rest.Height, nil },
-		},
+		static(f, "rest", "off-centre", "The tilt at which the centre of mass hangs plumb under the arc's centre.",
+			"derived here: the vector from the arc's centre to the centre of mass turns plumb, atan(x/(R − h))", "rad",
+			math.Atan2(chairBehind, chairRadius-chairHigh), func(b sim.Balance) float64 { return b.Rest.Tilt }),
+		static(f, "rest", "steadiness", "How far the arc's centre lies over the centre of mass.",
+			"derived here: |G − C|, as for a ship's metacentre", "m", apart, func(b sim.Balance) float64 { return b.Steadiness }),
+		static(f, "rest", "height", "How high the centre of mass is at rest.",
+			"derived here: R − |G − C|", "m", chairRadius-apart, func(b sim.Balance) float64 { return b.Rest.Height }),
 	}
 }
 
@@ -56,24 +54,12 @@ func tips(f Fault) []Case {
 	ahead, over := -chairBehind-tip.X, chairHigh-tip.Y
 	rest := chairRadius - math.Hypot(chairBehind, chairRadius-chairHigh)
 	lift := math.Hypot(ahead, over) - rest
-	back := func(pick func(m sim.Margin) float64) func() (float64, error) {
-		return func() (float64, error) { return pick(chair(f, 0).Balance().Back), nil }
-	}
 	return []Case{
-		{
-			Group: "going over", Name: "tilt", Checks: "The tilt at which the centre of mass stands plumb over the tail tip.",
-			Source: "derived here: atan2(Gx − Px, Gy − Py)", Unit: "rad", Want: math.Atan2(ahead, over), Accuracy: twelveDigits, Why: whyClosed,
-			Compute: back(func(m sim.Margin) float64 { return m.Tip }),
-		},
-		{
-			Group: "going over", Name: "lift", Checks: "How far the weight must be lifted to get there.",
-			Source: "derived here: |G − P| less the height at rest", Unit: "m", Want: lift, Accuracy: twelveDigits, Why: whyClosed,
-			Compute: back(func(m sim.Margin) float64 { return m.Lift }),
-		},
-		{
-			Group: "going over", Name: "work", Checks: "The work that takes.",
-			Source: "m·g·lift", Unit: "J", Want: chairMass * sim.Gravity * lift, Accuracy: twelveDigits, Why: whyClosed,
-			Compute: back(func(m sim.Margin) float64 { return m.Work }),
-		},
+		static(f, "going over", "tilt", "The tilt at which the centre of mass stands plumb over the tail tip.",
+			"derived here: atan2(Gx − Px, Gy − Py)", "rad", math.Atan2(ahead, over), func(b sim.Balance) float64 { return b.Back.Tip }),
+		static(f, "going over", "lift", "How far the weight must be lifted to get there.",
+			"derived here: |G − P| less the height at rest", "m", lift, func(b sim.Balance) float64 { return b.Back.Lift }),
+		static(f, "going over", "work", "The work that takes.",
+			"m·g·lift", "J", chairMass*sim.Gravity*lift, func(b sim.Balance) float64 { return b.Back.Work }),
 	}
 }

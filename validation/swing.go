@@ -19,10 +19,7 @@ func swings(f Fault) []Case {
 			Group: "finite rock", Name: fmt.Sprintf("from %g degrees", row.degrees), Checks: "The time of a large rock.",
 			Source: "derived here: quadrature of the energy and a Runge-Kutta run of the motion, which agree to 1e-8, printed to six digits", Unit: "s",
 			Want: row.want, Accuracy: 3e-6, Why: whyPrinted,
-			Compute: func() (float64, error) {
-				period, _ := rig.Period(rig.Balance(), row.degrees*math.Pi/180)
-				return period, nil
-			},
+			Compute: func() (float64, error) { return large(rig, row.degrees*math.Pi/180) },
 		})
 	}
 	// A particle of mass m on the rim of a massless wheel: I = 0, the mass at distance R
@@ -36,14 +33,7 @@ func swings(f Fault) []Case {
 			Source: "derived here: 8√(R/g)·acosh(sec(A/2)), beside the case", Unit: "s",
 			Want: 8 * math.Sqrt(1/sim.Gravity) * math.Acosh(1/math.Cos(release/2)), Accuracy: tenDigits, Why: whyQuadrature,
 			Compute: func() (float64, error) {
-				wheel := f.on(sim.Rig{Profile: f.single(1, 1.5, 1.5), Body: body.Body{Mass: 1}})
-				for _, e := range wheel.Equilibria(nil) {
-					if e.Stable && math.Abs(e.Tilt) < 1e-9 {
-						period, _ := wheel.Period(wheel.BalanceAt(e), release)
-						return period, nil
-					}
-				}
-				return math.NaN(), nil
+				return large(f.on(sim.Rig{Profile: f.single(1, 1.5, 1.5), Body: body.Body{Mass: 1}}), release)
 			},
 		})
 	}

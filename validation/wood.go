@@ -52,8 +52,8 @@ func reads(f Fault) []Case {
 			if f.Swapped {
 				r.Front, r.Rear = r.Rear, r.Front
 			}
-			b, _, err := r.Read()
-			return pick(b), err
+			result, err := r.Read()
+			return pick(result.Body), err
 		}
 	}
 	const source = "the textbook's two-scale formula by hand: 0.6·5/12 = 0.25 m ahead of the rear mark, (0.25 − 0.6·3/12)/tan 30° = 0.1·√3 m up"

@@ -3,6 +3,8 @@ package person
 import (
 	"math"
 	"sync"
+
+	"rockerwright/rocker/root"
 )
 
 // The oldest of the growth charts here, years, and the age from which a person is
@@ -19,23 +21,19 @@ type growth struct {
 	lying          bool // length is that of the lying child
 }
 
-// charts holds the growth charts of girls and boys, by age.
+// charts holds the growth charts of "girls" and "boys", by age.
 //
 // Source: CDC/NCHS Growth Charts, United States (2000), Kuczmarski R.J. et al. (2002),
 // Vital Health Stat 11(246).
-var charts = sync.OnceValue(func() (c struct{ girls, boys []growth }) {
+var charts = sync.OnceValue(func() map[string][]growth {
+	c := map[string][]growth{}
 	for _, r := range rows(cdcTable) {
-		g := growth{
+		c[r["sex"]] = append(c[r["sex"]], growth{
 			age:    r.number("age_months", 1.0/12),
 			weight: spread{p5: r.number("weight_kg_p5", 1), p50: r.number("weight_kg_p50", 1), p95: r.number("weight_kg_p95", 1)},
 			length: spread{p5: r.number("length_cm_p5", 0.01), p50: r.number("length_cm_p50", 0.01), p95: r.number("length_cm_p95", 0.01)},
 			lying:  r["length_kind"] == "recumbent length",
-		}
-		if r["sex"] == "girls" {
-			c.girls = append(c.girls, g)
-		} else {
-			c.boys = append(c.boys, g)
-		}
+		})
 	}
 	return c
 })
@@ -67,23 +65,18 @@ func child(sex Sex, age, percentile float64, lying bool) (stature, mass float64)
 		}
 		return tall(a) + share*(tall(b)-tall(a)), a.weight.at(z) + share*(b.weight.at(z)-a.weight.at(z))
 	}
-	girlLong, girlHeavy := of(c.girls)
-	boyLong, boyHeavy := of(c.boys)
+	girlLong, girlHeavy := of(c["girls"])
+	boyLong, boyHeavy := of(c["boys"])
 	return sex.mixed(girlLong, boyLong), sex.mixed(girlHeavy, boyHeavy)
 }
 
 // ageOf returns the age at which the median child is so tall, from 1 to 12 years.
 func ageOf(sex Sex, stature float64) float64 {
-	low, high := 1.0, chartEnd
-	for range 40 {
-		middle := (low + high) / 2
-		if tall, _ := child(sex, middle, 50, false); tall < stature {
-			low = middle
-		} else {
-			high = middle
-		}
-	}
-	return math.Round(2*low) / 2
+	age, _ := root.Edge(func(age float64) bool { // or the end that is nearest
+		tall, _ := child(sex, age, 50, false)
+		return tall < stature
+	}, 1, chartEnd, 1e-11, 0)
+	return math.Round(2*age) / 2
 }
 
 // A knot is a value at an age.

@@ -1,6 +1,10 @@
 package person
 
-import "math"
+import (
+	"math"
+
+	"rockerwright/rocker/root"
+)
 
 // An Infant lies in a cradle: a capsule of even density (no published whole-body
 // balance point or inertia of infants was found).
@@ -30,19 +34,15 @@ func NewInfant(sex Sex, age, percentile float64) Infant {
 // m/ρ = π·r²·(L − 2r) + 4/3·π·r³.
 func Capsule(mass, length float64) Infant {
 	volume := mass / infantDensity
-	low, high := 0.0, length/2
-	for range 60 {
-		r := (low + high) / 2
-		if math.Pi*r*r*(length-2*r)+4.0/3*math.Pi*r*r*r < volume {
-			low = r
-		} else {
-			high = r
-		}
+	parts := func(r float64) (straight, ball, tube float64) {
+		straight = length - 2*r
+		return straight, 4.0 / 3 * math.Pi * r * r * r, math.Pi * r * r * straight
 	}
-	r := (low + high) / 2
-	straight := length - 2*r
-	ball := 4.0 / 3 * math.Pi * r * r * r
-	tube := math.Pi * r * r * straight
+	r, _ := root.Edge(func(r float64) bool { // up to a ball, however heavy
+		_, ball, tube := parts(r)
+		return ball+tube < volume
+	}, 0, length/2, 0, 0)
+	straight, ball, tube := parts(r)
 	density := mass / (ball + tube)
 	mBall, mTube := density*ball, density*tube
 	// A half ball's centre lies 3r/8 from its flat face, and its inertia about that

@@ -37,11 +37,8 @@ func (j Joints) KneesOverChin() bool { return j.Knee.Y > j.Chin.Y }
 // OnTheBack returns what leans on the back of the seat and turns about the hip joints:
 // trunk, head and upper arms; the forearms lie on the arms of the seat.
 func (p *Person) OnTheBack(j Joints) body.Body {
-	ends := j.segments()
-	return body.Join(
-		p.part(Head, ends[Head][0], ends[Head][1]),
-		p.part(Trunk, ends[Trunk][0], ends[Trunk][1]),
-		p.part(UpperArm, ends[UpperArm][0], ends[UpperArm][1]))
+	list := p.chain(j)
+	return body.Join(list[Head], list[Trunk], list[UpperArm])
 }
 
 // bladesUp is where the shoulder blades touch the back, from the hip joints along the

@@ -69,20 +69,22 @@ func (p *Person) Pose(s Seat, posture Posture) Pose {
 
 // body returns the whole chain.
 func (p *Person) body(j Joints) body.Body {
-	var list [parts]body.Body
+	list := p.chain(j)
+	return body.Join(list[:]...)
+}
+
+// chain returns each Part between its ends.
+func (p *Person) chain(j Joints) (list [parts]body.Body) {
 	for i, ends := range j.segments() {
 		list[i] = p.part(Part(i), ends[0], ends[1])
 	}
-	return body.Join(list[:]...)
+	return list
 }
 
 // withoutFeet returns what the seat carries of a person whose feet stand on the floor,
 // and the mass that the floor carries.
 func (p *Person) withoutFeet(j Joints) (body.Body, float64) {
-	var list [parts]body.Body
-	for i, ends := range j.segments() {
-		list[i] = p.part(Part(i), ends[0], ends[1])
-	}
+	list := p.chain(j)
 	shank := list[Shank].Mass
 	atAnkle := shank * p.segments[Shank].centre
 	floor := atAnkle + list[Foot].Mass

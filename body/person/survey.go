@@ -23,8 +23,8 @@ const quantile95 = 1.6448536269514722
 // quantile returns the percentile p (0 to 100) of the normal law, in standard deviations.
 func quantile(p float64) float64 { return math.Sqrt2 * math.Erfinv(p/50-1) }
 
-// A survey holds what is taken from ANSUR II, by the name of its measure.
-type survey map[string]struct{ woman, man spread }
+// A survey holds what is taken from ANSUR II of "women" and "men", by the name of its measure.
+type survey map[string]map[string]spread
 
 // ansur reads the survey.
 //
@@ -32,17 +32,10 @@ type survey map[string]struct{ woman, man spread }
 // NATICK/TR-15/007, computed from its public records; 4082 men, 1986 women. Soldiers
 // are fitter and younger than the public.
 var ansur = sync.OnceValue(func() survey {
-	s := survey{}
+	s := survey{"women": {}, "men": {}}
 	for _, r := range rows(ansurTable) {
 		scale := map[string]float64{"mm": 1e-3, "kg": 1}[r["unit"]]
-		one := spread{r.number("mean", scale), r.number("sd", scale), r.number("p5", scale), r.number("p50", scale), r.number("p95", scale)}
-		both := s[r["measure"]]
-		if r["sex"] == "women" {
-			both.woman = one
-		} else {
-			both.man = one
-		}
-		s[r["measure"]] = both
+		s[r["sex"]][r["measure"]] = spread{r.number("mean", scale), r.number("sd", scale), r.number("p5", scale), r.number("p50", scale), r.number("p95", scale)}
 	}
 	return s
 })
@@ -55,36 +48,35 @@ var surveyed = [sizes]string{
 
 // mean returns the mean of a measure.
 func (s survey) mean(sex Sex, measure string) float64 {
-	return sex.mixed(s[measure].woman.mean, s[measure].man.mean)
+	return sex.mixed(s["women"][measure].mean, s["men"][measure].mean)
 }
 
 // deviation returns the standard deviation of a measure.
 func (s survey) deviation(sex Sex, measure string) float64 {
-	return sex.mixed(s[measure].woman.sd, s[measure].man.sd)
+	return sex.mixed(s["women"][measure].sd, s["men"][measure].sd)
 }
 
 // percentile returns every size at the percentile p of the survey, barefoot. No person
 // has all measures at one percentile; each by itself is what the survey says.
 func (s survey) percentile(sex Sex, p float64) Measures {
-	var m Measures
 	z := quantile(p)
-	for i, name := range surveyed {
-		if name != "" {
-			m[i] = sex.mixed(s[name].woman.at(z), s[name].man.at(z))
-		}
-	}
-	return m
+	return s.each(func(name string) float64 { return sex.mixed(s["women"][name].at(z), s["men"][name].at(z)) })
 }
 
 // means returns the mean of every size, barefoot.
 func (s survey) means(sex Sex) Measures {
-	var m Measures
+	m := s.each(func(name string) float64 { return s.mean(sex, name) })
+	m[Lumbar] = hollow
+	return m
+}
+
+// each returns a number for every size that the survey has.
+func (survey) each(of func(name string) float64) (m Measures) {
 	for i, name := range surveyed {
 		if name != "" {
-			m[i] = s.mean(sex, name)
+			m[i] = of(name)
 		}
 	}
-	m[Lumbar] = hollow
 	return m
 }
 

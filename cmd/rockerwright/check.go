@@ -5,7 +5,6 @@ import (
 	"io"
 	"math"
 	"os"
-	"path/filepath"
 	"strconv"
 	"strings"
 
@@ -57,7 +56,6 @@ decimal sign is a point.`,
 		help(cmd, args)
 	})
 	f := cmd.Flags()
-	f.SortFlags = false
 	f.BoolVar(&flags.all, "all", false, "every load and limit, times of a rock, assumptions, cautions")
 	f.BoolVar(&flags.json, "json", false, "the numbers for a program: SI units, degrees")
 	f.StringVar(&flags.release, "release", "", "let go from these `degrees` from rest, - forward, as in 5,15,-10")
@@ -90,19 +88,12 @@ func answerCheck(out io.Writer, args []string, flags checkFlags) error {
 	if err != nil {
 		return err
 	}
-	if flags.pictures.folder != "" {
-		if len(answers) > 1 {
-			return fmt.Errorf("--pictures draws one design at a time; name one file, and one value for each change")
-		}
-		drawn, err := draw(plots.Pictures(answers[0].report.Report), "--pictures", flags.pictures, files)
-		if err != nil {
-			return err
-		}
-		if !flags.json {
-			if err := list(out, drawn); err != nil {
-				return err
-			}
-		}
+	if flags.pictures.folder != "" && len(answers) > 1 {
+		return fmt.Errorf("--pictures draws one design at a time; name one file, and one value for each change")
+	}
+	err = flags.pictures.pictures(out, flags.json, files, func() []plots.Picture { return plots.Pictures(answers[0].report.Report) })
+	if err != nil {
+		return err
 	}
 	if flags.json {
 		err = printJSON(out, answers, degrees)
@@ -203,20 +194,25 @@ func sourceOf(answers []answered) string {
 // of an earlier one to the same entry.
 func commandFor(f *design.File) words.Command {
 	return func(key, value string) string {
-		line := "rockerwright check"
-		if f.Name != exampleName {
-			line += " " + shellWord(f.Name)
-		}
-		for _, typed := range f.Typed {
-			if !strings.HasPrefix(typed, key+"=") {
-				line += " " + shellWord(typed)
-			}
-		}
 		if value == "" {
-			return line + " " + key
+			return callOf("check", f, key) + " " + key
 		}
-		return line + " " + shellWord(key+"="+value)
+		return callOf("check", f, key) + " " + shellWord(key+"="+value)
 	}
+}
+
+// callOf returns the call of a command for a file and its changes, but those to a key.
+func callOf(command string, f *design.File, key string) string {
+	line := "rockerwright " + command
+	if f.Name != exampleName {
+		line += " " + shellWord(f.Name)
+	}
+	for _, typed := range f.Typed {
+		if !strings.HasPrefix(typed, key+"=") {
+			line += " " + shellWord(typed)
+		}
+	}
+	return line
 }
 
 // isTerminal reports whether bold may be used: out is a terminal, and NO_COLOR is not
@@ -225,6 +221,3 @@ func isTerminal(out io.Writer) bool {
 	f, ok := out.(*os.File)
 	return ok && os.Getenv("NO_COLOR") == "" && term.IsTerminal(int(f.Fd()))
 }
-
-// base returns the name of a file without its folder.
-func base(path string) string { return filepath.Base(path) }

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"os"
+	"path/filepath"
 	"slices"
 	"strings"
 
@@ -30,8 +31,7 @@ func readDesigns(args []string) (paths []string, variants []variant, err error) 
 		files = append(files, f)
 	}
 	if len(paths) == 0 {
-		text, _ := design.Start("chair")
-		f, err := design.Parse(exampleName, text)
+		f, err := builtIn()
 		if err != nil {
 			return nil, nil, err
 		}
@@ -40,7 +40,7 @@ func readDesigns(args []string) (paths []string, variants []variant, err error) 
 	for _, f := range files {
 		var column words.Column
 		if len(files) > 1 {
-			column.Head = base(f.Name)
+			column.Head = filepath.Base(f.Name)
 			column.Values = []string{column.Head}
 		}
 		variants = append(variants, variant{f, column})
@@ -51,6 +51,28 @@ func readDesigns(args []string) (paths []string, variants []variant, err error) 
 		}
 	}
 	return paths, variants, nil
+}
+
+// builtIn returns the design that is taken where none is named.
+func builtIn() (*design.File, error) {
+	text, _ := design.Start("chair")
+	return design.Parse(exampleName, text)
+}
+
+// readOne reads the one design of a call; does says of which command it is the one.
+func readOne(args []string, does string) (paths []string, file *design.File, err error) {
+	paths, variants, err := readDesigns(args)
+	if err == nil && len(variants) != 1 {
+		err = notOne(does)
+	}
+	if err != nil {
+		return nil, nil, err
+	}
+	return paths, variants[0].file, nil
+}
+
+func notOne(does string) error {
+	return fmt.Errorf("%s name one file, and one value for each change", does)
 }
 
 // isThere reports whether there is a file or a folder of a name.

@@ -47,13 +47,13 @@ func TestNoSwitchOnKind(t *testing.T) {
 			return err
 		}
 		ast.Inspect(file, func(n ast.Node) bool {
-			if entry, is := n.(*ast.KeyValueExpr); is && told(entry.Value) {
+			if entry, is := n.(*ast.KeyValueExpr); is && parts(entry.Value) {
 				return false // a design of a kind is made
 			}
-			if call, is := n.(*ast.CallExpr); is && len(call.Args) == 1 && told(call.Args[0]) {
+			if call, is := n.(*ast.CallExpr); is && len(call.Args) == 1 && parts(call.Args[0]) {
 				return false // a row of piece is asked for
 			}
-			if told(n) {
+			if parts(n) {
 				found[name]++
 				if found[name] > tellsKinds[name] {
 					t.Errorf("%v: a kind of piece is told from others; make it a row of sim/piece or a phrase of words", set.Position(n.Pos()))
@@ -73,15 +73,15 @@ func TestNoSwitchOnKind(t *testing.T) {
 	}
 }
 
-// told reports whether kinds of pieces are told apart at a node: where one is named, or where that of a design is
+// parts reports whether kinds of pieces are told apart at a node: where one is named, or where that of a design is
 // compared or switched on, itself or by its name.
-func told(n ast.Node) bool {
+func parts(n ast.Node) bool {
 	switch n := n.(type) {
 	case *ast.SelectorExpr:
 		room, is := n.X.(*ast.Ident)
 		return is && room.Name == "piece" && (n.Sel.Name == "Chair" || n.Sel.Name == "Settee" || n.Sel.Name == "Cradle" || n.Sel.Name == "Horse")
 	case *ast.BinaryExpr:
-		return (n.Op == token.EQL || n.Op == token.NEQ) && (kindOfDesign(n.X) && !told(n.Y) || kindOfDesign(n.Y) && !told(n.X))
+		return (n.Op == token.EQL || n.Op == token.NEQ) && (kindOfDesign(n.X) && !parts(n.Y) || kindOfDesign(n.Y) && !parts(n.X))
 	case *ast.SwitchStmt:
 		return kindOfDesign(n.Tag)
 	}
@@ -118,7 +118,7 @@ func TestTold(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if got := told(x); got != want {
+		if got := parts(x); got != want {
 			t.Errorf("%s: %v, want %v", text, got, want)
 		}
 	}

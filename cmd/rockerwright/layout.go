@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"io"
 	"path/filepath"
@@ -47,7 +48,6 @@ Paper: ` + strings.Join(paperNames(), ", ") + `; letter or A4 goes with the unit
 		},
 	}
 	f := cmd.Flags()
-	f.SortFlags = false
 	f.StringVar(&flags.paper, "paper", "", "print the patterns on this `paper`")
 	f.StringVar(&flags.spacing, "spacing", "", "`distance` between the stations of the rocker (2 in or 50 mm)")
 	f.BoolVar(&flags.replace, "replace", false, "make a layout anew that is already there")
@@ -65,14 +65,10 @@ func paperNames() []string {
 
 // lay answers one call of the layout command.
 func lay(out io.Writer, args []string, flags layoutFlags) error {
-	paths, variants, err := readDesigns(args)
+	paths, f, err := readOne(args, "layout lays out one design at a time;")
 	if err != nil {
 		return err
 	}
-	if len(variants) != 1 {
-		return fmt.Errorf("layout lays out one design at a time; name one file, and one value for each change")
-	}
-	f := variants[0].file
 	options := layout.Options{}
 	if flags.spacing != "" {
 		if options.Spacing, err = quantity.Parse(flags.spacing, quantity.Length, f.Design.Units); err == nil && options.Spacing <= 0 {
@@ -124,10 +120,7 @@ func laid(f *design.File, asked string, options layout.Options) (layout.Layout, 
 
 // paperFor returns the paper asked for, by the call, by the design, or by its units.
 func paperFor(f *design.File, asked string) (pattern.Paper, error) {
-	name := asked
-	if name == "" {
-		name = f.Design.Shop.Paper
-	}
+	name := cmp.Or(asked, f.Design.Shop.Paper)
 	if name == "" {
 		return sheetFor(f.Design.Units), nil
 	}
@@ -139,7 +132,7 @@ func paperFor(f *design.File, asked string) (pattern.Paper, error) {
 	if asked != "" {
 		return paper, fmt.Errorf("--paper: %s", reason)
 	}
-	return paper, f.Explain(&piece.KeyError{Key: "shop.paper", Reason: reason, Example: `paper = "letter"`})
+	return paper, f.Explain(&piece.KeyError{Key: "shop.paper", Reason: reason, Give: "paper"})
 }
 
 // sheetFor returns the sheet of paper that goes with units.

@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"path/filepath"
 	"regexp"
 	"slices"
 	"strings"
@@ -46,7 +47,7 @@ func setOf(l layout.Layout, f *design.File, paper pattern.Paper) *layoutSet {
 	if title == "" {
 		title = "Untitled " + l.Design.Kind.String()
 	}
-	s := &layoutSet{l: l, source: base(source), title: title, paper: paper, sheet: sheetFor(l.Design.Units)}
+	s := &layoutSet{l: l, source: filepath.Base(source), title: title, paper: paper, sheet: sheetFor(l.Design.Units)}
 	if paper.Name == "letter" || paper.Name == "A4" {
 		s.sheet = paper
 	}
@@ -71,11 +72,12 @@ func (s *layoutSet) files() ([]laidFile, error) {
 	for _, p := range s.l.Panels {
 		steps = append(steps, func() error { return s.panel(p) })
 	}
-	for _, step := range append(steps, s.list) {
+	for _, step := range steps {
 		if err := step(); err != nil {
 			return nil, err
 		}
 	}
+	s.made = append(s.made, laidFile{name: "cut list.csv", data: cutList(s.l)})
 	slices.SortStableFunc(s.made, func(a, b laidFile) int { // what is printed, the list, what is cut
 		return cmp.Compare(strings.Count(a.name, "/"), strings.Count(b.name, "/"))
 	})
@@ -128,7 +130,7 @@ func (s *layoutSet) toobig(name string, err error) error {
 	case errors.As(err, &wrong) && s.asked:
 		return fmt.Errorf("--paper: %s", wrong.Reason)
 	case wrong != nil:
-		return &piece.KeyError{Key: "shop.paper", Reason: wrong.Reason, Example: `paper = "` + s.sheet.Name + `"`}
+		return &piece.KeyError{Key: "shop.paper", Reason: wrong.Reason, Give: "paper", Word: s.sheet.Name}
 	}
 	return err
 }
@@ -179,10 +181,7 @@ func (s *layoutSet) card() error {
 func (s *layoutSet) rocker() error {
 	l := s.l
 	p := pattern.RockerPattern{Part: "Rocker", Piece: s.title, Rocker: l.Rocker, Stations: l.Stations, Places: words.Places(l),
-		EndWords: pattern.EndWords(words.EndsOf(l))}
-	for _, n := range words.RockerNotes(l) {
-		p.Notes = append(p.Notes, pattern.Note{Lines: n})
-	}
+		EndWords: pattern.EndWords(words.EndsOf(l)), Notes: words.RockerNotes(l)}
 	if l.Board != nil {
 		p.Grain = l.Board.Grain
 	}
@@ -225,10 +224,7 @@ func (s *layoutSet) legs() error {
 // form adds the pattern of the form inside the curve, and the one outside it for cutting.
 func (s *layoutSet) form() error {
 	p := pattern.FormPattern{Part: "Form, inside the curve", Piece: s.title, Outline: s.l.Form.Inside, Face: s.l.Form.Face, Low: s.l.Form.Low, Side: 1,
-		EndWords: pattern.EndWords(words.EndsOf(s.l))}
-	for _, n := range words.FormNotes(s.l) {
-		p.Notes = append(p.Notes, pattern.Note{Lines: n})
-	}
+		EndWords: pattern.EndWords(words.EndsOf(s.l)), Notes: words.FormNotes(s.l)}
 	if err := s.drawing("form inside the curve", p.Drawing()); err != nil {
 		return err
 	}
@@ -256,26 +252,14 @@ func (s *layoutSet) board() error {
 func (s *layoutSet) pair(p layout.Paired) error {
 	name := p.Name + "s, left and right"
 	pair := pattern.PairPattern{Part: strings.ToUpper(name[:1]) + name[1:], Piece: s.title, Pair: p.Pair,
-		PairWords: pattern.PairWords(words.PairWordsOf(s.l, p))}
-	for _, n := range words.PairNotes(s.l, p) {
-		pair.Notes = append(pair.Notes, pattern.Note{Lines: n})
-	}
+		PairWords: pattern.PairWords(words.PairWordsOf(s.l, p)), Notes: words.PairNotes(s.l, p)}
 	return s.drawing(fileWord(name), pair.Drawing())
 }
 
 // panel adds the section of a coopered panel.
 func (s *layoutSet) panel(p layout.Panel) error {
-	drawing := pattern.PanelPattern{Part: p.Name, Piece: s.title, Panel: p.Curve, Stave: p.Stave}
-	for _, n := range words.PanelNotes(s.l, p) {
-		drawing.Notes = append(drawing.Notes, pattern.Note{Lines: n})
-	}
+	drawing := pattern.PanelPattern{Part: p.Name, Piece: s.title, Panel: p.Curve, Stave: p.Stave, Notes: words.PanelNotes(s.l, p)}
 	return s.drawing(fileWord(p.Name), drawing.Drawing())
-}
-
-// list adds the cut list for a spreadsheet.
-func (s *layoutSet) list() error {
-	s.made = append(s.made, laidFile{name: "cut list.csv", data: cutList(s.l)})
-	return nil
 }
 
 // mixedNumber is a whole number and a fraction, which no line may part, nor from their unit.

@@ -10,7 +10,7 @@ import (
 
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
-	"rockerwright/rocker"
+	"rockerwright/rocker/rises"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
@@ -45,7 +45,6 @@ stays as it is; check uses the readings directly.`,
 		},
 	}
 	f := cmd.Flags()
-	f.SortFlags = false
 	f.BoolVar(&flags.json, "json", false, "the numbers for a program: SI units, degrees")
 	f.StringVar(&flags.sheets.folder, "into", ".", "write the blank sheets into this `folder`")
 	f.StringVar(&flags.units, "units", "inch", "of the blank sheets: inch (letter paper) or metric (A4)")
@@ -59,14 +58,14 @@ func measure(out io.Writer, args []string, flags measureFlags) error {
 	if len(args) == 0 {
 		return blankSheets(out, flags)
 	}
-	files, variants, err := readDesigns(args)
+	const does = "measure explains one design at a time;"
+	files, f, err := readOne(args, does)
+	if err == nil && len(files) == 0 {
+		err = notOne(does)
+	}
 	if err != nil {
 		return err
 	}
-	if len(files) != 1 || len(variants) != 1 {
-		return fmt.Errorf("measure explains one design at a time; name one file, and one value for each change")
-	}
-	f := variants[0].file
 	findings, err := check.Examine(f.Design)
 	if err != nil {
 		return f.Explain(err)
@@ -81,20 +80,12 @@ func measure(out io.Writer, args []string, flags measureFlags) error {
 
 // blankSheets writes the two sheets.
 func blankSheets(out io.Writer, flags measureFlags) error {
-	units := quantity.Inch
-	switch flags.units {
-	case "inch":
-	case "metric":
-		units = quantity.Metric
-	default:
+	units, known := map[string]quantity.System{"inch": quantity.Inch, "metric": quantity.Metric}[flags.units]
+	if !known {
 		return fmt.Errorf("--units is inch or metric; %q is neither", flags.units)
 	}
 	sheets := []plots.Picture{plots.PersonSheet(units), plots.PieceSheet(units)}
-	drawn, err := draw(sheets, "--into", flags.sheets, nil)
-	if err != nil {
-		return err
-	}
-	return list(out, drawn)
+	return flags.sheets.draw(out, "--into", nil, sheets)
 }
 
 type findingsJSON struct {
@@ -149,7 +140,7 @@ func findingsOf(d piece.Design, f check.Findings) findingsJSON {
 	if c := f.Curve; c != nil {
 		for _, side := range []struct {
 			name string
-			fit  *rocker.RisesFit
+			fit  *rises.Fit
 		}{{"drawn", c.Drawn}, {"left", c.Left}, {"right", c.Right}} {
 			if side.fit != nil {
 				j.Rockers = append(j.Rockers, rockerOf(side.name, side.fit))
@@ -162,7 +153,7 @@ func findingsOf(d piece.Design, f check.Findings) findingsJSON {
 	return j
 }
 
-func rockerOf(side string, f *rocker.RisesFit) rockerJSON {
+func rockerOf(side string, f *rises.Fit) rockerJSON {
 	j := rockerJSON{Side: side, Explains: f.Explains}
 	for _, a := range f.Arcs {
 		j.Arcs = append(j.Arcs, arcJSON{number(a.Radius), number(a.Uncertain), number(a.From), number(a.To)})

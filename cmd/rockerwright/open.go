@@ -12,9 +12,7 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"rockerwright/cmd/internal/design"
 	"rockerwright/cmd/internal/page"
-	"rockerwright/cmd/internal/words"
 )
 
 func openCommand() *cobra.Command {
@@ -37,7 +35,6 @@ disk: download the design file from the page. It ends with Ctrl-C.`,
 		},
 	}
 	f := cmd.Flags()
-	f.SortFlags = false
 	f.IntVar(&port, "port", page.Port, "serve on this `port` or the next that is free")
 	f.BoolVar(&quiet, "no-browser", false, "say the address and open nothing")
 	return cmd
@@ -48,18 +45,14 @@ func open(ctx context.Context, out io.Writer, args []string, port int, show bool
 	if port < 0 || port > 65535 {
 		return fmt.Errorf("--port is a number up to 65535; %d is not. For example: --port 5000", port)
 	}
-	_, variants, err := readDesigns(args)
+	_, f, err := readOne(args, "open shows one design;")
 	if err != nil {
 		return err
-	}
-	if len(variants) != 1 {
-		return fmt.Errorf("open shows one design; name one file, and one value for each change")
 	}
 	// from here on: until the file is read, Ctrl-C ends this as it ends any program, though the file be a
 	// pipe that nobody writes to
 	ctx, stop := signal.NotifyContext(ctx, os.Interrupt, syscall.SIGTERM)
 	defer stop()
-	f := variants[0].file
 	door, err := page.Open(port)
 	if err != nil {
 		return err
@@ -75,7 +68,7 @@ func open(ctx context.Context, out io.Writer, args []string, port int, show bool
 	site := page.Site{
 		Start:   page.Work{Name: f.Name, Text: f.Text, Changes: append([]string{}, f.Typed...)},
 		Version: version, Today: today,
-		Command:  func(f *design.File) words.Command { return commandFor(f) },
+		Command:  commandFor,
 		Patterns: zippedLayout,
 	}
 	if show {

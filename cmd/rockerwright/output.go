@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"io"
@@ -149,14 +150,7 @@ func writeDraft(path string, write func(io.Writer) error) (string, error) {
 	if err != nil {
 		return "", err
 	}
-	err = write(f)
-	if chmodErr := f.Chmod(0o644); err == nil {
-		err = chmodErr
-	}
-	if closeErr := f.Close(); err == nil {
-		err = closeErr
-	}
-	return f.Name(), err
+	return f.Name(), cmp.Or(write(f), f.Chmod(0o644), f.Close())
 }
 
 // place gives a finished draft its name: over another file only if told so.

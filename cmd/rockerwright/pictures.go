@@ -24,31 +24,37 @@ func (to *drawing) flags(cmd *cobra.Command, what string) {
 	f.BoolVar(&to.replace, "replace", false, replaceFlag)
 }
 
-// draw draws pictures into a folder, all of them or none, and returns the files. option is
+// pictures draws pictures where a folder is named for them, and says so unless it is to be quiet.
+func (to drawing) pictures(out io.Writer, quiet bool, designs []string, pictures func() []plots.Picture) error {
+	if to.folder == "" {
+		return nil
+	}
+	if quiet {
+		out = io.Discard
+	}
+	return to.draw(out, "--pictures", designs, pictures())
+}
+
+// draw draws pictures into the folder, all of them or none, and says which files were drawn. option is
 // what the folder was named by. No design file is written over.
-func draw(pictures []plots.Picture, option string, to drawing, designs []string) (drawn []string, err error) {
+func (to drawing) draw(out io.Writer, option string, designs []string, pictures []plots.Picture) error {
 	format := plots.Format(to.format)
 	if format != plots.SVG && format != plots.PDF {
-		return nil, fmt.Errorf("--format is svg or pdf; %q is neither", to.format)
+		return fmt.Errorf("--format is svg or pdf; %q is neither", to.format)
 	}
 	if err := outputFolder(option, to.folder); err != nil {
-		return nil, err
+		return err
 	}
 	var files []output
 	for _, picture := range pictures {
 		path := filepath.Join(to.folder, picture.Name+"."+string(format))
 		files = append(files, output{path, func(w io.Writer) error { return picture.Draw(w, format) }})
-		drawn = append(drawn, path)
 	}
-	return drawn, writeOutputs(files, designs, to.replace, "Choose another folder, or add --replace")
-}
-
-// list says which files were drawn.
-func list(out io.Writer, drawn []string) error {
-	for _, path := range drawn {
-		if _, err := fmt.Fprintf(out, "Drew %s\n", path); err != nil {
-			return err
+	err := writeOutputs(files, designs, to.replace, "Choose another folder, or add --replace")
+	for _, f := range files {
+		if err == nil {
+			_, err = fmt.Fprintf(out, "Drew %s\n", f.path)
 		}
 	}
-	return nil
+	return err
 }

@@ -2,6 +2,8 @@ package main
 
 import (
 	"bytes"
+	"fmt"
+	"math"
 	"os"
 	"path/filepath"
 	"strings"
@@ -144,4 +146,38 @@ func TestNewNeverWritesOver(t *testing.T) {
 	if code := run([]string{"new", "chair", filepath.Join(path, "below.toml")}, &out, &errs); code != noAnswer || !strings.Contains(errs.String(), "cannot be written") {
 		t.Errorf("exit %d: %s", code, &errs)
 	}
+}
+
+// proofTable is the table of the README: each group, how many cases, how finely they are
+// held, and against what.
+func proofTable(list []proven) string {
+	var b strings.Builder
+	b.WriteString("| group | cases | held to | for example, against |\n|---|---|---|---|\n")
+	for i := 0; i < len(list); {
+		k, missed := i, 0
+		loosest, finest := 0.0, math.Inf(1)
+		for ; k < len(list) && list[k].Group == list[i].Group; k++ {
+			if list[k].miss != nil {
+				missed++
+			}
+			if a := list[k].Accuracy; a > 0 && !list[k].Memory {
+				loosest, finest = math.Max(loosest, a), math.Min(finest, a)
+			}
+		}
+		to := fmt.Sprintf("%.0e", loosest)
+		switch {
+		case missed > 0:
+			to = fmt.Sprintf("%d MISS", missed)
+		case loosest == 0 && list[i].Memory:
+			to = "printed only"
+		case loosest == 0:
+			to = fmt.Sprintf("%.0e %s", list[i].Tolerance, list[i].Unit)
+		case finest < loosest:
+			to = fmt.Sprintf("%.0e to %.0e", finest, loosest)
+		}
+		source, _, _ := strings.Cut(list[i].Source, ";")
+		fmt.Fprintf(&b, "| %s | %d | %s | %s |\n", list[i].Group, k-i, strings.TrimSpace(to), strings.ReplaceAll(source, "|", "\\|"))
+		i = k
+	}
+	return b.String()
 }

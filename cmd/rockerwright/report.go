@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"path/filepath"
 	"strconv"
 	"strings"
 	"time"
@@ -45,7 +46,6 @@ you say --replace. The date is today's, or that of SOURCE_DATE_EPOCH.`,
 		},
 	}
 	f := cmd.Flags()
-	f.SortFlags = false
 	f.StringVarP(&flags.output, "output", "o", "", "write to this `file`")
 	f.BoolVar(&flags.replace, "replace", false, "write over a report that is there")
 	f.BoolVar(&flags.text, "text", false, "print a letter to another maker")
@@ -73,7 +73,7 @@ func reportOn(out io.Writer, args []string, flags reportFlags) error {
 	var columns [2]words.Column
 	for i, v := range variants {
 		kept := v.file.Clone()
-		kept.Name = base(kept.Name) // a page that is kept says nothing of the folders here
+		kept.Name = filepath.Base(kept.Name) // a page that is kept says nothing of the folders here
 		making := words.Making{Source: kept.Name, Command: commandFor(kept), Date: date, Version: version}
 		if subjects[i], err = report.About(v.file, making); err != nil {
 			return err
@@ -153,7 +153,7 @@ func writeReport(out io.Writer, designs []string, variants []variant, flags repo
 func reportName(variants []variant) string {
 	var names []string
 	for _, v := range variants {
-		name := strings.TrimSuffix(base(v.file.Name), ".toml")
+		name := strings.TrimSuffix(filepath.Base(v.file.Name), ".toml")
 		if v.file.Name == exampleName {
 			name = "chair"
 		}

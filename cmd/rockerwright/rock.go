@@ -50,7 +50,6 @@ floor on the rockers), friction (needed).`,
 		},
 	}
 	f := cmd.Flags()
-	f.SortFlags = false
 	f.StringVar(&flags.load, "load", "", "the `load` to rock, as check names it; the beginning is enough")
 	f.StringVar(&flags.from, "from", "", "let go from these `degrees` from rest, - forward")
 	f.StringVar(&flags.push, "push", "", "push at the top of the back for 0.3 s with this `force`, + to the rear")
@@ -72,14 +71,10 @@ func rock(out io.Writer, args []string, flags rockFlags) error {
 	if !(flags.every > 0) || flags.seconds/flags.every > 1e6 {
 		return fmt.Errorf("--every is more than 0, and so that there are at most a million lines; %g is not", flags.every)
 	}
-	files, variants, err := readDesigns(args)
+	files, f, err := readOne(args, "rock follows one design at a time;")
 	if err != nil {
 		return err
 	}
-	if len(variants) != 1 {
-		return fmt.Errorf("rock follows one design at a time; name one file, and one value for each change")
-	}
-	f := variants[0].file
 	options := trial.RockOptions{Load: flags.load, Duration: flags.seconds}
 	if flags.from != "" {
 		if options.From, err = quantity.Parse(flags.from, quantity.Angle, f.Design.Units); err != nil || math.Abs(options.From) > math.Pi {
@@ -105,16 +100,9 @@ func rock(out io.Writer, args []string, flags rockFlags) error {
 		return f.Explain(err)
 	}
 	rocking.FloorTaken = taken
-	if flags.pictures.folder != "" {
-		drawn, err := draw(plots.Traces(rocking), "--pictures", flags.pictures, files)
-		if err != nil {
-			return err
-		}
-		if !flags.json && !flags.csv {
-			if err := list(out, drawn); err != nil {
-				return err
-			}
-		}
+	err = flags.pictures.pictures(out, flags.json || flags.csv, files, func() []plots.Picture { return plots.Traces(rocking) })
+	if err != nil {
+		return err
 	}
 	switch {
 	case flags.csv:

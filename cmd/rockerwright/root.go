@@ -56,6 +56,9 @@ func rootCommand() *cobra.Command {
 		return fmt.Errorf("%s: %s. To see what there is: %s --help", cmd.CommandPath(), err, cmd.CommandPath())
 	})
 	root.AddCommand(newCommand(), measureCommand(), checkCommand(), sizeCommand(), whatIfCommand(), rockCommand(), layoutCommand(), reportCommand(), openCommand(), proofCommand(), versionCommand())
+	for _, cmd := range root.Commands() {
+		cmd.Flags().SortFlags = cmd.Name() == "proof"
+	}
 	return root
 }
 

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -58,7 +59,6 @@ FILE asks for under [target]:
 		},
 	}
 	f := cmd.Flags()
-	f.SortFlags = false
 	f.StringVar(&flags.like, "like", "", "the `file` of the piece that is liked")
 	f.BoolVar(&flags.all, "all", false, "every load, rules of the trade, assumptions")
 	f.BoolVar(&flags.text, "text", false, "as a letter to another maker")
@@ -72,14 +72,10 @@ FILE asks for under [target]:
 
 // sizeOf answers one call of size.
 func sizeOf(out io.Writer, args []string, flags sizeFlags) error {
-	_, variants, err := readDesigns(args)
+	_, file, err := readOne(args, "size takes one design at a time:")
 	if err != nil {
 		return err
 	}
-	if len(variants) > 1 {
-		return fmt.Errorf("size takes one design at a time: name one file, and one value for each change")
-	}
-	file := variants[0].file
 	if flags.write != "" {
 		if err := designName(flags.write); err != nil {
 			return err
@@ -131,8 +127,7 @@ func sizeLike(out io.Writer, file *design.File, flags sizeFlags) error {
 // readLiked reads the file of the piece that is liked.
 func readLiked(path string) (*design.File, error) {
 	if path == exampleName {
-		text, _ := design.Start("chair")
-		return design.Parse(exampleName, text)
+		return builtIn()
 	}
 	return design.Read(path)
 }
@@ -140,10 +135,8 @@ func readLiked(path string) (*design.File, error) {
 // wayNamed returns what is kept by its name on the command line.
 func wayNamed(name string) (size.Way, error) {
 	names := []string{"time", "steadiness", "proportion", "radius"}
-	for i, n := range names {
-		if n == name {
-			return size.Ways[i], nil
-		}
+	if i := slices.Index(names, name); i >= 0 {
+		return size.Ways[i], nil
 	}
 	return 0, fmt.Errorf("--keep is one of %s; %q is none", strings.Join(names, ", "), name)
 }
@@ -171,13 +164,7 @@ func save(out io.Writer, file *design.File, d piece.Design, path string) error {
 
 // sizeLine returns the call for a file, its changes, and more words.
 func sizeLine(file *design.File, more ...string) string {
-	line := "rockerwright size"
-	if file.Name != exampleName {
-		line += " " + shellWord(file.Name)
-	}
-	for _, typed := range file.Typed {
-		line += " " + shellWord(typed)
-	}
+	line := callOf("size", file, "")
 	for _, word := range more {
 		line += " " + shellWord(word)
 	}

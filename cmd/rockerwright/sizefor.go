@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"rockerwright/cmd/internal/design"
@@ -55,22 +56,11 @@ func curveNamed(name string, found size.Solution, others []size.Proposal) (size.
 	}
 	curves := map[string]size.Curve{"one": size.OneArc, "two": size.TwoArcs, "three": size.ThreeArcs, "flatter": size.FlatterTail, "even": size.EvenTime}
 	var there []string
-	for _, p := range append(append([]size.Proposal(nil), found.Proposals...), others...) {
+	for _, p := range slices.Concat(found.Proposals, others) {
 		if curve, known := curves[name]; known && p.Curve == curve && (curve != size.EvenTime || words.Shown(p)) {
 			return p, nil
 		}
 		there = append(there, strings.Fields(p.Curve.String())[0])
 	}
-	return size.Proposal{}, fmt.Errorf("there is no rocker %q among those found; there are %s", name, strings.Join(distinct(there), ", "))
-}
-
-// distinct returns a list with each word once.
-func distinct(list []string) []string {
-	var once []string
-	for _, word := range list {
-		if len(once) == 0 || once[len(once)-1] != word {
-			once = append(once, word)
-		}
-	}
-	return once
+	return size.Proposal{}, fmt.Errorf("there is no rocker %q among those found; there are %s", name, strings.Join(slices.Compact(there), ", "))
 }

@@ -95,7 +95,7 @@ func printLikeJSON(out io.Writer, l size.Likeness) error {
 		j.Ways = append(j.Ways, w)
 	}
 	for _, r := range l.Rules {
-		j.Custom = append(j.Custom, ruleJSON{customNames[r.Custom], number(r.Height), number(r.Radius), number(r.Period)})
+		j.Custom = append(j.Custom, ruleJSON{customNames[r.Name], number(r.Height), number(r.Radius), number(r.Period)})
 	}
 	return encoded(out, j)
 }

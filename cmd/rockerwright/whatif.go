@@ -49,7 +49,6 @@ hangs on. What your shop holds goes under [shop]: length, radius, angle, weight.
 		},
 	}
 	f := cmd.Flags()
-	f.SortFlags = false
 	f.BoolVar(&flags.all, "all", false, "every measure, every share, how it was found")
 	f.BoolVar(&flags.json, "json", false, "the numbers for a program: SI units, degrees")
 	f.IntVar(&flags.chairs, "chairs", 0, "make so many chairs with a shop's errors")
@@ -60,17 +59,13 @@ hangs on. What your shop holds goes under [shop]: length, radius, angle, weight.
 
 // whatIf answers one call of whatif.
 func whatIf(out, progress io.Writer, args []string, flags whatIfFlags) error {
-	files, variants, err := readDesigns(args)
+	files, file, err := readOne(args, "whatif takes one design at a time:")
 	if err != nil {
 		return err
-	}
-	if len(variants) > 1 {
-		return fmt.Errorf("whatif takes one design at a time: name one file, and one value for each change")
 	}
 	if flags.chairs < 0 || flags.chairs > mostChairs {
 		return fmt.Errorf("--chairs is a number from 1 to 100,000,000; %d is not", flags.chairs)
 	}
-	file := variants[0].file
 	if flags.chairs > 0 {
 		return study(out, progress, files, file, flags)
 	}
@@ -78,7 +73,8 @@ func whatIf(out, progress io.Writer, args []string, flags whatIfFlags) error {
 	if err != nil {
 		return explained(file, err)
 	}
-	if err := drawBars(out, plots.Effects(table), files, flags); err != nil {
+	err = flags.pictures.pictures(out, flags.json, files, func() []plots.Picture { return []plots.Picture{plots.Effects(table)} })
+	if err != nil {
 		return err
 	}
 	if flags.json {
@@ -105,7 +101,8 @@ func study(out, progress io.Writer, files []string, file *design.File, flags wha
 		return explained(file, err)
 	}
 	if s.Chairs > 0 {
-		if err := drawBars(out, plots.Shares(file.Design, s), files, flags); err != nil {
+		err := flags.pictures.pictures(out, flags.json, files, func() []plots.Picture { return []plots.Picture{plots.Shares(file.Design, s)} })
+		if err != nil {
 			return err
 		}
 	}
@@ -113,16 +110,4 @@ func study(out, progress io.Writer, files []string, file *design.File, flags wha
 		return printStudyJSON(out, file.Design, s)
 	}
 	return words.Study(file.Design, s, file.Name).Text(out, flags.all, isTerminal(out))
-}
-
-// drawBars draws the picture where one was asked for.
-func drawBars(out io.Writer, picture plots.Picture, files []string, flags whatIfFlags) error {
-	if flags.pictures.folder == "" {
-		return nil
-	}
-	drawn, err := draw([]plots.Picture{picture}, "--pictures", flags.pictures, files)
-	if err != nil || flags.json {
-		return err
-	}
-	return list(out, drawn)
 }

@@ -1,9 +1,5 @@
 package pattern
 
-import (
-	"bytes"
-)
-
 // A Card is a page to read at the bench, in type as large as one page takes.
 type Card struct {
 	Title  string
@@ -51,8 +47,7 @@ func PrintCards(title string, cards []Card, paper Paper) (Print, error) {
 		printed.Pages += c.pages(card, true)
 	}
 	printed.Sheets = printed.Pages
-	var out bytes.Buffer
-	err := p.pdf.Output(&out)
-	printed.PDF = out.Bytes()
+	var err error
+	printed.PDF, err = p.file()
 	return printed, err
 }

@@ -42,7 +42,7 @@ func TestCard(t *testing.T) {
 	if pages < 2 || strings.Count(text, "\f") != pages || !contains(text, "line 0") || !contains(text, "line 149") || !contains(text, "Long (2)") {
 		t.Errorf("%d pages:\n%s", pages, text)
 	}
-	if _, err := PrintCards("", []Card{short}, Roll(0.6)); err == nil {
+	if _, err := PrintCards("", []Card{short}, rollOf(0.6)); err == nil {
 		t.Error("a card is printed on a roll")
 	}
 }

@@ -9,35 +9,6 @@ import (
 	"rockerwright/rocker/bench"
 )
 
-// TestArc holds points on arcs against the circle they were taken from, of small and great
-// turns to both sides, and their lengths and radii.
-func TestArc(t *testing.T) {
-	for _, radius := range []float64{0.01, 1.0668, 100} {
-		for _, turn := range []float64{1e-6, 0.3, math.Pi, 5.5, -0.3, -math.Pi, -6} {
-			on := func(share float64) r2.Vec { // from (0, 0), setting out along x
-				s, c := math.Sincos(turn * share)
-				return r2.Scale(radius*math.Copysign(1, turn), r2.Vec{X: s, Y: 1 - c})
-			}
-			a := arc{to: on(1), turn: turn}
-			tolerance := 1e-12 * radius / min(math.Abs(turn), math.Abs(math.Sin(turn/2))) // rounding of the chord against its angle
-			if math.Abs(a.radius()-radius) > tolerance || math.Abs(a.length()-radius*math.Abs(turn)) > tolerance {
-				t.Errorf("%v m by %v rad: radius %v, length %v", radius, turn, a.radius(), a.length())
-			}
-			for i := range 11 {
-				share := float64(i) / 10
-				want := r2.Rotate(on(share), 0, r2.Vec{})
-				if got := a.at(share); r2.Norm(r2.Sub(got, want)) > tolerance {
-					t.Errorf("%v m by %v rad at %v: %v, want %v", radius, turn, share, got, want)
-				}
-			}
-		}
-	}
-	straight := arc{to: r2.Vec{X: 2}}
-	if !math.IsInf(straight.radius(), 1) || straight.length() != 2 || straight.at(0.25) != (r2.Vec{X: 0.5}) {
-		t.Errorf("straight: %v, %v, %v", straight.radius(), straight.length(), straight.at(0.25))
-	}
-}
-
 // TestCubics holds that the curves of a PDF stay within 0.001 mm of their circle, and that
 // none turns by more than 15°.
 func TestCubics(t *testing.T) {
@@ -46,7 +17,7 @@ func TestCubics(t *testing.T) {
 			s, c := math.Sincos(turn)
 			to := r2.Scale(radius*math.Copysign(1, turn), r2.Vec{X: s, Y: 1 - c})
 			centre := r2.Vec{Y: math.Copysign(radius, turn)}
-			list := arc{to: to, turn: turn}.cubics()
+			list := cubics(bench.Piece{Stroke: bench.Stroke{To: to, Turn: turn}})
 			if len(list) < int(math.Ceil(math.Abs(turn)/(15*degree))) {
 				t.Errorf("%v rad in %d curves", turn, len(list))
 			}

@@ -176,7 +176,7 @@ func checkPath(item int, p bench.Path) error {
 		}
 	}
 	for _, a := range arcs(p) {
-		if err := reached(a.at(0.5)); err != nil {
+		if err := reached(a.At(0.5)); err != nil {
 			return err
 		}
 	}

@@ -11,6 +11,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/rocker/bench"
 	"rockerwright/sim/quantity"
 )
 
@@ -99,25 +100,25 @@ func (f *dxf) entity(s shape) {
 	case s.point:
 		f.put(0, "POINT", 8, layer)
 		f.point(10, s.at)
-	case len(list) == 1 && list[0].turn == 0:
+	case len(list) == 1 && list[0].Turn == 0:
 		f.put(0, "LINE", 8, layer)
-		f.point(10, list[0].from)
-		f.point(11, list[0].to)
+		f.point(10, list[0].From)
+		f.point(11, list[0].To)
 	case len(list) > 0:
 		closed := 0
 		if s.path.Closed {
 			closed = 1
 		} else {
-			list = append(list, arc{from: list[len(list)-1].to})
+			list = append(list, bench.Piece{From: list[len(list)-1].To})
 		}
 		f.put(0, "POLYLINE", 8, layer, 66, 1)
 		f.point(10, r2.Vec{})
 		f.put(70, closed)
 		for _, a := range list {
 			f.put(0, "VERTEX", 8, layer)
-			f.point(10, a.from)
-			if a.turn != 0 {
-				f.put(42, math.Tan(a.turn/4))
+			f.point(10, a.From)
+			if a.Turn != 0 {
+				f.put(42, math.Tan(a.Turn/4))
 			}
 		}
 		f.put(0, "SEQEND", 8, layer)

@@ -14,7 +14,7 @@ type FormPattern struct {
 	Low         r2.Vec    // the place of the low point on the face
 	Side        float64   // on which side of its face the form lies: +1 above, −1 below
 	EndWords
-	Notes []Note
+	Notes [][]string // texts, each by its lines
 }
 
 // Drawing returns the pattern of the form.
@@ -25,9 +25,7 @@ func (p FormPattern) Drawing() Drawing {
 		Line{Layer: Centre, From: p.Low, To: r2.Add(p.Low, r2.Vec{Y: p.Side * 0.03}), Label: "low point"},
 	}}
 	d.Items = append(d.Items, p.EndWords.items(p.Outline)...)
-	for _, n := range p.Notes {
-		d.Items = append(d.Items, n)
-	}
+	d.Items = append(d.Items, notes(p.Notes)...)
 	return d
 }
 

@@ -19,7 +19,7 @@ import (
 func TestSameBytes(t *testing.T) {
 	for name, write := range map[string]func(io.Writer) error{
 		"pdf":  func(w io.Writer) error { return sample().WritePDF(w, papers[1], quantity.Inch) },
-		"roll": func(w io.Writer) error { return sample().WritePDF(w, Roll(0.61), quantity.Inch) },
+		"roll": func(w io.Writer) error { return sample().WritePDF(w, rollOf(0.61), quantity.Inch) },
 		"svg":  func(w io.Writer) error { return sample().WriteSVG(w, quantity.Inch) },
 		"dxf":  func(w io.Writer) error { return sample().WriteDXF(w, quantity.Inch) },
 	} {
@@ -130,10 +130,10 @@ func TestErrors(t *testing.T) {
 	if p, err := PaperNamed("  LETTER "); err != nil || p.Name != "letter" {
 		t.Errorf("LETTER: %v, %v", p, err)
 	}
-	if err := big().WritePDF(io.Discard, Roll(0.61), quantity.Metric); err == nil || !strings.Contains(err.Error(), "whichever way it is turned") {
+	if err := big().WritePDF(io.Discard, rollOf(0.61), quantity.Metric); err == nil || !strings.Contains(err.Error(), "whichever way it is turned") {
 		t.Errorf("a ring of 1 m on a roll of 610 mm: %v", err)
 	}
-	for _, p := range []Paper{Roll(0.05), {"stamp", 0.02, 0.02}, {"none", nan, nan}} {
+	for _, p := range []Paper{rollOf(0.05), {"stamp", 0.02, 0.02}, {"none", nan, nan}} {
 		if err := sample().WritePDF(io.Discard, p, quantity.Inch); err == nil || !strings.Contains(err.Error(), "at least") {
 			t.Errorf("%v: %v", p, err)
 		}

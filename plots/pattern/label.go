@@ -75,6 +75,18 @@ func beside(from, to r2.Vec, width, height float64) []pose {
 	return list
 }
 
+// lay puts items on the yard, then what they want to have written beside them.
+func (y *yard) lay(items []Item) {
+	for _, item := range items {
+		y.add(item.shapes(y.ruler)...)
+	}
+	for _, item := range items {
+		for _, l := range labels(item) {
+			y.put(l)
+		}
+	}
+}
+
 // put writes a label at the first of its places that is clear, of these inside the outline
 // rather than outside, for what is cut off is lost; but what stands outside is named outside.
 // Where none is clear it takes the first.

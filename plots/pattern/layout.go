@@ -24,14 +24,7 @@ func (d Drawing) laid(units quantity.System, squares bool) ([]shape, error) {
 		}
 		return y.list, nil
 	}
-	for _, item := range d.Items {
-		y.add(item.shapes(y.ruler)...)
-	}
-	for _, item := range d.Items {
-		for _, l := range labels(item) {
-			y.put(l)
-		}
-	}
+	y.lay(d.Items)
 	y.titleBlock(d, units)
 	y.longCheck(d, units)
 	for _, item := range d.Items {
@@ -139,8 +132,13 @@ func (y *yard) titleBlock(d Drawing, units quantity.System) {
 			}
 		}
 	}
-	box, half := bounds(y.list), y.blockHalf(ways[0])
-	y.block(ways[0], rect{middle: r2.Vec{X: (box.Min.X + box.Max.X) / 2, Y: box.Min.Y - half.Y - 8e-3}, half: half})
+	y.under(ways[0])
+}
+
+// under writes a block under everything.
+func (y *yard) under(rows []row) {
+	box, half := bounds(y.list), y.blockHalf(rows)
+	y.block(rows, rect{middle: r2.Vec{X: (box.Min.X + box.Max.X) / 2, Y: box.Min.Y - half.Y - 8e-3}, half: half})
 }
 
 // A spot is a place where something could stand.

@@ -77,13 +77,7 @@ func (s *sheets) overview(box r2.Box) {
 	place := func(p r2.Vec) r2.Vec {
 		return r2.Add(r2.Scale(0.5, r2.Add(box.Min, box.Max)), r2.Scale(scale, r2.Sub(p, middle)))
 	}
-	for row := range s.rows {
-		for col := range s.cols {
-			if s.at(row, col) > 0 {
-				s.cellOf(row, col, place)
-			}
-		}
-	}
+	s.each(func(row, col int) { s.cellOf(row, col, place) })
 	y := &yard{ruler: s.ruler}
 	for _, each := range s.shapes {
 		if each.text == "" && each.layer != Check {
@@ -96,13 +90,7 @@ func (s *sheets) overview(box r2.Box) {
 			y.add(onPage(each, place))
 		}
 	}
-	for row := range s.rows {
-		for col := range s.cols {
-			if s.at(row, col) > 0 {
-				s.cellName(row, col, place, scale, y)
-			}
-		}
-	}
+	s.each(func(row, col int) { s.cellName(row, col, place, scale, y) })
 }
 
 // cellName writes the name of a sheet into a corner of it where it is clear.

@@ -15,6 +15,15 @@ func (n Note) shapes(*ruler) []shape { return nil }
 
 func (n Note) points() []r2.Vec { return nil }
 
+// notes returns texts as notes.
+func notes(texts [][]string) []Item {
+	list := make([]Item, len(texts))
+	for i, lines := range texts {
+		list[i] = Note{lines}
+	}
+	return list
+}
+
 // note writes a note outside the outline and near to it, so that it takes no sheet of its own
 // where that can be, and otherwise under everything.
 func (y *yard) note(n Note) {
@@ -26,12 +35,11 @@ func (y *yard) note(n Note) {
 	if half.Y == 0 {
 		return
 	}
-	box := bounds(y.list)
-	if b, found := y.room(y.outside(box), half); found {
+	if b, found := y.room(y.outside(bounds(y.list)), half); found {
 		y.block(rows, b)
 		return
 	}
-	y.block(rows, rect{middle: r2.Vec{X: (box.Min.X + box.Max.X) / 2, Y: box.Min.Y - half.Y - 8e-3}, half: half})
+	y.under(rows)
 }
 
 // outside returns points in a box but not inside the outlines, those nearest to what stands there first.

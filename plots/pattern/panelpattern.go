@@ -14,7 +14,7 @@ type PanelPattern struct {
 	Part, Piece string
 	Panel       bench.Coopered
 	Stave       bench.Stave
-	Notes       []Note
+	Notes       [][]string // texts, each by its lines
 }
 
 // Drawing returns the section, hollow side up: the staves as sawn in one outline, which can be cut as a
@@ -40,9 +40,7 @@ func (p PanelPattern) Drawing() Drawing {
 		d.Items = append(d.Items, Curve{Layer: Centre, Path: bench.Path{Start: on(r, -all), Strokes: []bench.Stroke{{To: on(r, all), Turn: 2 * all}}}})
 	}
 	d.TipToTip = [2]r2.Vec{on(p.Panel.Radius, -all), on(p.Panel.Radius, all)}
-	for _, n := range p.Notes {
-		d.Items = append(d.Items, n)
-	}
+	d.Items = append(d.Items, notes(p.Notes)...)
 	return d
 }
 
@@ -55,7 +53,7 @@ type PairPattern struct {
 	Part, Piece string
 	Pair        bench.Pair
 	PairWords
-	Notes []Note
+	Notes [][]string // texts, each by its lines
 }
 
 // Drawing returns the board with both outlines in it and the grain arrow in each.
@@ -74,9 +72,7 @@ func (p PairPattern) Drawing() Drawing {
 			Text{At: r2.Add(middle, r2.Vec{X: 0.036, Y: -1.7e-3}), Text: [2]string{p.Left, p.Right}[i]})
 		d.Items = append(d.Items, p.names(part)...)
 	}
-	for _, n := range p.Notes {
-		d.Items = append(d.Items, n)
-	}
+	d.Items = append(d.Items, notes(p.Notes)...)
 	return d
 }
 

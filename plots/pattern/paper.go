@@ -44,11 +44,6 @@ func PaperNamed(name string) (Paper, error) {
 	return Paper{}, &Error{fmt.Sprintf("no paper is called %q; there are %s", strings.ToValidUTF8(name, "?"), strings.Join(names, ", "))}
 }
 
-// Roll returns a roll of a width, m.
-func Roll(width float64) Paper {
-	return Paper{fmt.Sprintf("roll %.0f mm", width*1e3), width, 0}
-}
-
 // isRoll reports whether the paper is as long as it must be.
 func (p Paper) isRoll() bool { return p.Height == 0 }
 

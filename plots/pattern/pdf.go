@@ -1,9 +1,7 @@
 package pattern
 
 import (
-	"bytes"
 	"fmt"
-	"io"
 	"math"
 	"time"
 
@@ -15,20 +13,6 @@ import (
 // epoch is the date in every file: none.
 var epoch = time.Unix(0, 0).UTC()
 
-// WritePDF writes the drawing at true size: on as few sheets of the paper as it can be,
-// with a page before them that shows how they go together, or on one page of a roll. The
-// units are those of the maker: they come first in the check and set the strip that is
-// glued, 1/2 in or 15 mm. The error is a [*ReachError], or an [*Error] for what cannot be drawn, for paper that
-// is too small, and for a drawing wider than the roll.
-func (d Drawing) WritePDF(w io.Writer, paper Paper, units quantity.System) error {
-	printed, err := d.Print(paper, units)
-	if err != nil {
-		return err
-	}
-	_, err = w.Write(printed.PDF)
-	return err
-}
-
 // A Print is a PDF and what it takes to print it.
 type Print struct {
 	PDF    []byte
@@ -36,7 +20,11 @@ type Print struct {
 	Sheets int // of these, the sheets that make up the pattern; 1 of a roll
 }
 
-// Print returns what [Drawing.WritePDF] writes.
+// Print returns the drawing at true size: on as few sheets of the paper as it can be,
+// with a page before them that shows how they go together, or on one page of a roll. The
+// units are those of the maker: they come first in the check and set the strip that is
+// glued, 1/2 in or 15 mm. The error is a [*ReachError], or an [*Error] for what cannot be drawn, for paper that
+// is too small, and for a drawing wider than the roll.
 func (d Drawing) Print(paper Paper, units quantity.System) (Print, error) {
 	if err := paper.check(); err != nil {
 		return Print{}, err
@@ -54,15 +42,13 @@ func (d Drawing) Print(paper Paper, units quantity.System) (Print, error) {
 		t := tile(shapes, paper, units)
 		sheets := sheets{pen: p, tiling: t, shapes: turnedBy(shapes, t.angle), name: d.name(r), units: units}
 		sheets.first()
-		sheets.all()
+		t.each(sheets.sheet)
 		printed.Sheets, printed.Pages = t.count, t.count+1
 	}
 	if err != nil {
 		return Print{}, err
 	}
-	var out bytes.Buffer
-	err = p.pdf.Output(&out)
-	printed.PDF = out.Bytes()
+	printed.PDF, err = p.file()
 	return printed, err
 }
 

@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"bytes"
 	"fmt"
 	"math"
 	"strconv"
@@ -56,6 +57,13 @@ func newPen(r *ruler, title string) *pen {
 	return &pen{r, pdf}
 }
 
+// file returns what was drawn as a PDF.
+func (p *pen) file() ([]byte, error) {
+	var out bytes.Buffer
+	err := p.pdf.Output(&out)
+	return out.Bytes(), err
+}
+
 // page begins a page of a size, m.
 func (p *pen) page(width, height float64) {
 	p.pdf.AddPageFormat("P", fpdf.SizeType{Wd: width * points, Ht: height * points})
@@ -63,9 +71,12 @@ func (p *pen) page(width, height float64) {
 }
 
 // number writes a length of m in points.
-func number(x float64) string {
-	text := strings.TrimRight(strings.TrimRight(strconv.FormatFloat(x*points, 'f', 4, 64), "0"), ".")
-	if text == "-0" || text == "" {
+func number(x float64) string { return short(x * points) }
+
+// short writes a number to a ten-thousandth.
+func short(x float64) string {
+	text := strings.TrimRight(strings.TrimRight(strconv.FormatFloat(x, 'f', 4, 64), "0"), ".")
+	if text == "-0" {
 		return "0"
 	}
 	return text
@@ -107,11 +118,11 @@ func (p *pen) draw(s shape, look style, place placing) {
 		var b strings.Builder
 		b.WriteString(pair(place(s.path.Start)) + " m")
 		for _, a := range drawn(s.path) {
-			if a.turn == 0 {
-				b.WriteString(" " + pair(place(a.to)) + " l")
+			if a.Turn == 0 {
+				b.WriteString(" " + pair(place(a.To)) + " l")
 				continue
 			}
-			for _, c := range a.cubics() {
+			for _, c := range cubics(a) {
 				b.WriteString(" " + pair(place(c[0])) + " " + pair(place(c[1])) + " " + pair(place(c[2])) + " c")
 			}
 		}

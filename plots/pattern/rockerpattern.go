@@ -34,7 +34,7 @@ type RockerPattern struct {
 	Legs        []LegMark
 	Grain       float64 // heading of the grain, rad
 	EndWords
-	Notes []Note
+	Notes [][]string // texts, each by its lines
 }
 
 // Drawing returns the pattern: outline, centre line, low point, stations, legs, square corner
@@ -72,9 +72,7 @@ func (p RockerPattern) Drawing() (Drawing, error) {
 	}
 	d.Items = append(d.Items, grainIn(wood, top, p.Grain))
 	d.Items = append(d.Items, p.EndWords.items(outline)...)
-	for _, n := range p.Notes {
-		d.Items = append(d.Items, n)
-	}
+	d.Items = append(d.Items, notes(p.Notes)...)
 	return d, nil
 }
 

@@ -31,7 +31,7 @@ func twoArcs(t testing.TB) RockerPattern {
 		t.Fatal(err)
 	}
 	p := RockerPattern{Part: "Rocker", Piece: "Two arcs", Rocker: r, Stations: stations, Legs: []LegMark{{leg, 0.04, "rear leg"}},
-		Notes: []Note{{Lines: []string{"TRAMMEL, from the square corner:", "pivot 22 11/16 in forward, 42 in up"}}}}
+		Notes: [][]string{{"TRAMMEL, from the square corner:", "pivot 22 11/16 in forward, 42 in up"}}}
 	for i := range stations {
 		place := ""
 		if stations[i].Ends == bench.Passing && stations[i].At != 0 {

@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"flag"
+	"fmt"
 	"io"
 	"math"
 	"os"
@@ -78,4 +79,18 @@ func pdfOf(t testing.TB, d Drawing, paper string, units quantity.System) string 
 		t.Fatal(err)
 	}
 	return written(t, paper+".pdf", func(w io.Writer) error { return d.WritePDF(w, p, units) })
+}
+
+// WritePDF writes what Print returns.
+func (d Drawing) WritePDF(w io.Writer, paper Paper, units quantity.System) error {
+	printed, err := d.Print(paper, units)
+	if err == nil {
+		_, err = w.Write(printed.PDF)
+	}
+	return err
+}
+
+// rollOf returns a roll of a width, m.
+func rollOf(width float64) Paper {
+	return Paper{Name: fmt.Sprintf("roll %.0f mm", width*1e3), Width: width}
 }

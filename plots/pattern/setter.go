@@ -205,14 +205,7 @@ func (c *setter) view(v View) {
 		return
 	}
 	y := &yard{ruler: c.ruler}
-	for _, item := range v.Items {
-		y.add(item.shapes(c.ruler)...)
-	}
-	for _, item := range v.Items {
-		for _, l := range labels(item) {
-			y.put(l)
-		}
-	}
+	y.lay(v.Items)
 	box := bounds(y.list)
 	middle := r2.Scale(0.5, r2.Add(box.Min, box.Max))
 	at := r2.Vec{X: c.paper.Width / 2, Y: c.y + v.Height/2}

@@ -55,7 +55,7 @@ func turnedBy(shapes []shape, angle float64) []shape {
 	}
 	list := make([]shape, len(shapes))
 	for i, s := range shapes {
-		s.path = turned(s.path, angle)
+		s.path = s.path.Turned(angle, r2.Vec{})
 		s.at = r2.Rotate(s.at, angle, r2.Vec{})
 		s.angle += angle
 		if s.flips && math.Cos(s.angle) < -0.1 { // beyond upright, and a little leaning over is let be

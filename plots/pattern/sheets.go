@@ -24,17 +24,6 @@ const small = 2.6e-3
 // named returns the name of a sheet, "row-column" from 1.
 func named(row, col int) string { return fmt.Sprintf("%d-%d", row+1, col+1) }
 
-// all draws every sheet on which something falls.
-func (s *sheets) all() {
-	for row := range s.rows {
-		for col := range s.cols {
-			if s.at(row, col) > 0 {
-				s.sheet(row, col)
-			}
-		}
-	}
-}
-
 // sheet draws one sheet.
 func (s *sheets) sheet(row, col int) {
 	s.page(s.paper.Width, s.paper.Height)
@@ -58,14 +47,7 @@ func (s *sheets) sheet(row, col int) {
 
 // onPage returns a shape at its place on a page.
 func onPage(s shape, place placing) shape {
-	s.at = place(s.at)
-	if len(s.path.Strokes) > 0 {
-		s.path = turned(s.path, 0)
-		s.path.Start = place(s.path.Start)
-		for i := range s.path.Strokes {
-			s.path.Strokes[i].To = place(s.path.Strokes[i].To)
-		}
-	}
+	s.at, s.path = place(s.at), s.path.Placed(place)
 	return s
 }
 

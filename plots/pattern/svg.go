@@ -2,8 +2,8 @@ package pattern
 
 import (
 	"bytes"
-	"encoding/xml"
 	"fmt"
+	"html"
 	"io"
 	"math"
 	"strconv"
@@ -28,7 +28,7 @@ func (d Drawing) WriteSVG(w io.Writer, units quantity.System) error {
 	s := svg{place: func(p r2.Vec) (x, y string) { return milli(p.X - origin.X), milli(origin.Y - p.Y) }}
 	fmt.Fprintf(&s.out, `<svg xmlns="http://www.w3.org/2000/svg" width="%[1]smm" height="%[2]smm" viewBox="0 0 %[1]s %[2]s" font-family="Helvetica, Arial, sans-serif">`+"\n",
 		milli(size.X), milli(size.Y))
-	fmt.Fprintf(&s.out, "<title>%s</title>\n", escaped(d.name(newRuler())))
+	fmt.Fprintf(&s.out, "<title>%s</title>\n", html.EscapeString(d.name(newRuler())))
 	for _, layer := range layers {
 		s.group(layer, shapes)
 	}
@@ -76,17 +76,17 @@ func (s *svg) path(p bench.Path) string {
 	x, y := s.place(p.Start)
 	b.WriteString("M" + x + " " + y)
 	for _, a := range drawn(p) {
-		x, y := s.place(a.to)
-		r := a.radius()
-		if a.turn == 0 || r > 1e5 { // 100 km: flat to 2e-6 mm over 20 m
+		x, y := s.place(a.To)
+		r := math.Abs(a.Radius())
+		if a.Turn == 0 || r > 1e5 { // 100 km: flat to 2e-6 mm over 20 m
 			b.WriteString("L" + x + " " + y)
 			continue
 		}
 		large, sweep := 0, 0
-		if math.Abs(a.turn) > math.Pi {
+		if math.Abs(a.Turn) > math.Pi {
 			large = 1
 		}
-		if a.turn < 0 {
+		if a.Turn < 0 {
 			sweep = 1
 		}
 		fmt.Fprintf(&b, "A%[1]s %[1]s 0 %[2]d %[3]d %[4]s %[5]s", milli(r), large, sweep, x, y)
@@ -105,23 +105,8 @@ func (s *svg) text(t shape) {
 		turn = fmt.Sprintf(` transform="rotate(%s %s %s)"`, strconv.FormatFloat(-t.angle*180/math.Pi, 'f', 4, 64), x, y)
 	}
 	fmt.Fprintf(&s.out, `<text x="%s" y="%s" font-size="%s" xml:space="preserve" fill="#000" stroke="none"%s>%s</text>`+"\n",
-		x, y, milli(t.height/capital), turn, escaped(t.text))
+		x, y, milli(t.height/capital), turn, html.EscapeString(t.text)) // what is fitted has no sign that XML has not
 }
 
-// milli writes a length of m in millimetres to a ten-thousandth.
-func milli(x float64) string {
-	text := strings.TrimRight(strings.TrimRight(strconv.FormatFloat(x*1e3, 'f', 4, 64), "0"), ".")
-	if text == "-0" {
-		return "0"
-	}
-	return text
-}
-
-// escaped returns a text as it stands inside XML.
-func escaped(text string) string {
-	var b bytes.Buffer
-	if err := xml.EscapeText(&b, []byte(text)); err != nil {
-		return "" // a buffer takes all
-	}
-	return b.String()
-}
+// milli writes a length of m in millimetres.
+func milli(x float64) string { return short(x * 1e3) }

@@ -46,6 +46,15 @@ func (t *tiling) at(row, col int) int {
 	return t.number[row*t.cols+col]
 }
 
+// each calls do for every cell on which something falls, row by row.
+func (t *tiling) each(do func(row, col int)) {
+	for i, n := range t.number {
+		if n > 0 {
+			do(i/t.cols, i%t.cols)
+		}
+	}
+}
+
 // tile returns the tiling of the fewest sheets: the drawing as it is drawn, turned by a
 // right angle, or by any other where that saves a sheet; the paper upright or not.
 func tile(shapes []shape, paper Paper, units quantity.System) *tiling {

@@ -46,7 +46,7 @@ func SideView(rocker bench.Rocker, legs []LegView, width, height float64) (View,
 	scale := min((width-2*viewRoom)/(box.Max.X-box.Min.X), (height-2*viewRoom)/(high-low.Y))
 	to := func(x, y float64) r2.Vec { return r2.Vec{X: scale * x, Y: scale * y} }
 	v := View{Height: height}
-	v.Items = append(v.Items, Curve{Path: smaller(outline, scale)},
+	v.Items = append(v.Items, Curve{Path: outline.Placed(func(p r2.Vec) r2.Vec { return r2.Scale(scale, p) })},
 		Line{Layer: Centre, From: to(box.Min.X, low.Y), To: to(box.Max.X, low.Y)},
 		Text{At: r2.Add(to(box.Min.X, low.Y), r2.Vec{Y: -6e-3}), Text: "floor"},
 		Mark{At: to(low.X, low.Y), Label: "low point"})
@@ -122,19 +122,10 @@ func (p PairPattern) View(width float64) View {
 		middle := r2.Scale(scale, inWood(part.Outline, 0.5, 0.5))
 		at, half := r2.Add(middle, r2.Vec{X: -14e-3}), r2.Scale(0.012, part.Grain) // the arrow beside the name
 		to, barb := r2.Add(at, half), r2.Scale(-0.25, half)
-		v.Items = append(v.Items, Curve{Path: smaller(part.Outline, scale)},
+		v.Items = append(v.Items, Curve{Path: part.Outline.Placed(func(p r2.Vec) r2.Vec { return r2.Scale(scale, p) })},
 			Line{From: r2.Sub(at, half), To: to},
 			Line{From: to, To: r2.Add(to, r2.Rotate(barb, 0.4, r2.Vec{}))}, Line{From: to, To: r2.Add(to, r2.Rotate(barb, -0.4, r2.Vec{}))},
 			Text{At: r2.Add(middle, r2.Vec{X: 1e-3, Y: -1.7e-3}), Text: part.Mark})
 	}
 	return v
-}
-
-// smaller returns a path at a scale.
-func smaller(p bench.Path, scale float64) bench.Path {
-	q := bench.Path{Start: r2.Scale(scale, p.Start), Closed: p.Closed}
-	for _, s := range p.Strokes {
-		q.Strokes = append(q.Strokes, bench.Stroke{To: r2.Scale(scale, s.To), Turn: s.Turn})
-	}
-	return q
 }

@@ -2,6 +2,7 @@ package bench
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 )
@@ -20,15 +21,15 @@ type Section struct {
 //	(ca − cb)ₓ + (±Ra ∓ Rb)·nₓ = 0,
 //
 // of a line and a circle where the circle's n is square to the line.
-func turns(upper, lower []piece) []float64 {
+func turns(upper, lower []Piece) []float64 {
 	var places []float64
-	for _, list := range [][]piece{upper, lower} {
+	for _, list := range [][]Piece{upper, lower} {
 		for _, s := range list {
-			places = append(places, s.from.X, s.To.X)
+			places = append(places, s.From.X, s.To.X)
 			if s.straight() {
 				continue
 			}
-			box := pathOf([]piece{s}, false).Bounds() // an arc that turns back
+			box := pathOf([]Piece{s}, false).Bounds() // an arc that turns back
 			places = append(places, box.Min.X, box.Max.X)
 		}
 	}
@@ -41,18 +42,18 @@ func turns(upper, lower []piece) []float64 {
 }
 
 // alike returns the x of every upright line on which a and b have one direction.
-func alike(a, b piece) []float64 {
+func alike(a, b Piece) []float64 {
 	switch {
 	case a.straight() && b.straight():
 		return nil
 	case a.straight():
 		return alike(b, a)
 	case b.straight():
-		out := left(b.heading(0)).X * a.radius()
+		out := left(b.heading(0)).X * a.Radius()
 		return []float64{a.centre().X - out, a.centre().X + out}
 	}
 	ca, cb := a.centre(), b.centre()
-	ra, rb := math.Abs(a.radius()), math.Abs(b.radius())
+	ra, rb := math.Abs(a.Radius()), math.Abs(b.Radius())
 	var places []float64
 	for _, apart := range []float64{ra - rb, ra + rb} {
 		n := (cb.X - ca.X) / apart
@@ -71,14 +72,11 @@ func (b Blank) Nest(outline Path, kerf float64) (shift, width float64, err error
 	if err := notBelow("a saw cut", kerf); err != nil {
 		return 0, 0, err
 	}
-	list := outline.Turned(-b.Grain, r2.Vec{}).pieces()
+	list := outline.Turned(-b.Grain, r2.Vec{}).Pieces()
 	for _, x := range turns(list, list) {
-		heights := upright(list, x)
-		low, high := math.Inf(1), math.Inf(-1)
-		for _, y := range heights {
-			low, high = min(low, y), max(high, y)
+		if heights := upright(list, x); len(heights) > 0 {
+			shift = max(shift, slices.Max(heights)-slices.Min(heights))
 		}
-		shift = max(shift, high-low) // of no heights it is −∞
 	}
 	return shift + kerf, shift + kerf + b.Width, nil
 }
@@ -102,7 +100,7 @@ func (r Rocker) Thinnest(b Blank) (Section, error) {
 	if err != nil {
 		return Section{}, err
 	}
-	lay := func(list []piece) []piece { return pathOf(list, false).Turned(-b.Grain, r2.Vec{}).pieces() }
+	lay := func(list []Piece) []Piece { return pathOf(list, false).Turned(-b.Grain, r2.Vec{}).Pieces() }
 	wood, top := lay(e.wood), lay(e.top)
 	back := func(x, y float64) r2.Vec { return r2.Rotate(r2.Vec{X: x, Y: y}, b.Grain, r2.Vec{}) }
 	thinnest := Section{Thick: math.Inf(1)}

@@ -16,12 +16,6 @@ func TestSpringback(t *testing.T) {
 	if Springback(0) != 1 || Springback(1) != 1 {
 		t.Error("one strip keeps a bend")
 	}
-	for n := 2; n < 12; n++ {
-		form := FormRadius(1.067, n)
-		if got := 1 / form * (1 - Springback(n)); math.Abs(got*1.067-1) > 1e-15 {
-			t.Errorf("%d strips off a form of %v m: curvature %v", n, form, got)
-		}
-	}
 }
 
 // TestResultant holds a leg as a vector: plumb down turned by its rake and splay.

@@ -1,6 +1,7 @@
 package bench
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -71,15 +72,7 @@ func extent(points []r2.Vec, along r2.Vec) float64 {
 // the points sorted by x.
 func hull(points []r2.Vec) []r2.Vec {
 	sorted := slices.Clone(points)
-	slices.SortFunc(sorted, func(p, q r2.Vec) int {
-		switch {
-		case p.X < q.X || p.X == q.X && p.Y < q.Y:
-			return -1
-		case p == q:
-			return 0
-		}
-		return 1
-	})
+	slices.SortFunc(sorted, func(p, q r2.Vec) int { return cmp.Or(cmp.Compare(p.X, q.X), cmp.Compare(p.Y, q.Y)) })
 	half := func(points []r2.Vec) []r2.Vec {
 		var chain []r2.Vec
 		for _, q := range points {

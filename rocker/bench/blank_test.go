@@ -165,8 +165,8 @@ func TestThinnest(t *testing.T) {
 		wood, top = wood.Turned(-b.Grain, r2.Vec{}), top.Turned(-b.Grain, r2.Vec{})
 		least := math.Inf(1)
 		for x := wood.Bounds().Min.X; x < wood.Bounds().Max.X; x += 0.001 {
-			for _, low := range upright(wood.pieces(), x) {
-				for _, high := range upright(top.pieces(), x) {
+			for _, low := range upright(wood.Pieces(), x) {
+				for _, high := range upright(top.Pieces(), x) {
 					least = min(least, math.Abs(high-low))
 				}
 			}
@@ -180,7 +180,7 @@ func TestThinnest(t *testing.T) {
 
 // TestTurns: where an arc turns back is a place to look at: it is where a height begins.
 func TestTurns(t *testing.T) {
-	half := []piece{{r2.Vec{Y: -1}, Stroke{r2.Vec{Y: 1}, math.Pi}}}
+	half := []Piece{{r2.Vec{Y: -1}, Stroke{r2.Vec{Y: 1}, math.Pi}}}
 	for _, x := range turns(half, half) {
 		if math.Abs(x-1) < near {
 			return

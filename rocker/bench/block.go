@@ -1,6 +1,7 @@
 package bench
 
 import (
+	"cmp"
 	"math"
 )
 
@@ -24,7 +25,7 @@ type Block struct {
 // With the leg's direction (a, s, z) along the top edge, square to it and outwards, the upper
 // face is the plane a·t + s·h + z·w = s·Middle, so a way t along lowers it by t·a/s.
 func (s Standing) Block(long, wide, least float64) (Block, error) {
-	if err := first(above("the length of a block", long), above("the width of a block", wide), notBelow("the least height of a block", least)); err != nil {
+	if err := cmp.Or(above("the length of a block", long), above("the width of a block", wide), notBelow("the least height of a block", least)); err != nil {
 		return Block{}, err
 	}
 	if bad := max(math.Abs(s.Cut), math.Abs(s.Across)); !(bad < math.Pi/2) {

@@ -1,6 +1,9 @@
 package bench
 
-import "math"
+import (
+	"cmp"
+	"math"
+)
 
 // A Coopered panel is a curve made of flat staves, hollow on one face, as a headrest or a seat.
 type Coopered struct {
@@ -23,7 +26,7 @@ type Stave struct {
 // SagittaRadius returns the radius (m) of an arc that is rise deep over a chord, m: by the
 // handbooks (c²/4 + h²)/2h. The error is a [*SizeError].
 func SagittaRadius(chord, rise float64) (float64, error) {
-	if err := first(above("a chord", chord), above("a rise", rise)); err != nil {
+	if err := cmp.Or(above("a chord", chord), above("a rise", rise)); err != nil {
 		return 0, err
 	}
 	return (chord*chord/4 + rise*rise) / (2 * rise), nil
@@ -41,7 +44,7 @@ func SagittaRadius(chord, rise float64) (float64, error) {
 // where the stock stands stock/cos(α/2) high, the round face loses the rest. The error is a
 // [*SizeError]: more than half a circle, or a stock that the hollow goes through.
 func (c Coopered) Stave() (Stave, error) {
-	if err := first(above("a chord", c.Chord), above("a radius", c.Radius), above("a stock", c.Stock)); err != nil {
+	if err := cmp.Or(above("a chord", c.Chord), above("a radius", c.Radius), above("a stock", c.Stock)); err != nil {
 		return Stave{}, err
 	}
 	switch {

@@ -8,15 +8,15 @@ import (
 )
 
 // between returns the end from the last piece of one edge to the first of the other.
-func (e End) between(last, next piece) ([]piece, error) {
-	line := piece{last.To, Stroke{To: next.from}}
+func (e End) between(last, next Piece) ([]Piece, error) {
+	line := Piece{last.To, Stroke{To: next.From}}
 	if r2.Norm(line.chord()) < samePoint {
 		return nil, &OutlineError{-1, "an end has no depth"}
 	}
 	if e.Finish == Round {
 		line.Turn = math.Pi + math.Remainder(corner(last, next)-math.Pi, 2*math.Pi)
 	}
-	return []piece{line}, nil
+	return []Piece{line}, nil
 }
 
 // rounded returns a top edge, walked from a tip, that begins where a round end touches it: it is cut there, or made
@@ -27,28 +27,28 @@ func (e End) between(last, next piece) ([]piece, error) {
 // the curvature κ = 1/R towards the wood, the unit vector m into it and a point Q, |P + ρ·in − (Q + R·m)| = R − ρ gives
 //
 //	ρ = (m·(P − Q) − κ|P − Q|²/2)/(1 − m·in + κ in·(P − Q))
-func rounded(tip, in r2.Vec, top []piece, side float64) ([]piece, error) {
+func rounded(tip, in r2.Vec, top []Piece, side float64) ([]Piece, error) {
 	for i, s := range top {
 		m, curvature := r2.Scale(side, left(s.heading(0))), 0.0
 		if !s.straight() {
-			curvature = side / s.radius()
+			curvature = side / s.Radius()
 		}
-		away := r2.Sub(tip, s.from)
+		away := r2.Sub(tip, s.From)
 		radius := (r2.Dot(m, away) - curvature*r2.Norm2(away)/2) / (1 - r2.Dot(m, in) + curvature*r2.Dot(in, away))
 		centre := r2.Add(tip, r2.Scale(radius, in))
-		square := r2.Unit(r2.Add(m, r2.Scale(curvature, r2.Sub(s.from, centre)))) // into the wood where they touch
+		square := r2.Unit(r2.Add(m, r2.Scale(curvature, r2.Sub(s.From, centre)))) // into the wood where they touch
 		touch := r2.Sub(centre, r2.Scale(radius, square))
-		part := r2.Dot(r2.Sub(touch, s.from), s.chord()) / r2.Norm2(s.chord())
+		part := r2.Dot(r2.Sub(touch, s.From), s.chord()) / r2.Norm2(s.chord())
 		if curvature != 0 {
 			part = math.Atan2(r2.Cross(m, square), r2.Dot(m, square)) / s.Turn
 		}
 		switch {
 		case !(radius > samePoint):
 			return nil, &OutlineError{-1, "a round end does not touch both edges"}
-		case math.Abs(part)*s.length() < samePoint:
+		case math.Abs(part)*s.Length() < samePoint:
 			return top[i:], nil
 		case part < 1 && (part > 0 || i == 0):
-			return append([]piece{{touch, Stroke{s.To, s.Turn * (1 - part)}}}, top[i+1:]...), nil
+			return append([]Piece{{touch, Stroke{s.To, s.Turn * (1 - part)}}}, top[i+1:]...), nil
 		}
 	}
 	return nil, &OutlineError{-1, "a round end does not touch both edges"}
@@ -56,7 +56,7 @@ func rounded(tip, in r2.Vec, top []piece, side float64) ([]piece, error) {
 
 // eased rounds off the two corners of an eased end, which lies between the edges before and
 // behind it; other ends stay as they are.
-func (e End) eased(before, end, behind []piece) (edge, other, eased []piece, err error) {
+func (e End) eased(before, end, behind []Piece) (edge, other, eased []Piece, err error) {
 	if e.Finish != Eased {
 		return before, behind, end, nil
 	}
@@ -68,40 +68,40 @@ func (e End) eased(before, end, behind []piece) (edge, other, eased []piece, err
 	if err != nil {
 		return nil, nil, nil, err
 	}
-	edge = append(append([]piece{}, before[:len(before)-1]...), a)
-	other = append([]piece{c}, behind[1:]...)
-	return edge, other, []piece{r, b, s}, nil
+	edge = append(append([]Piece{}, before[:len(before)-1]...), a)
+	other = append([]Piece{c}, behind[1:]...)
+	return edge, other, []Piece{r, b, s}, nil
 }
 
 // ease rounds off the corner to the left from a to b: the centre of the new arc lies where
 // both, set inwards by its radius (m), cross, and the arc touches each at the same part of
 // its length.
-func ease(a, b piece, radius float64) (before, arc, behind piece, err error) {
+func ease(a, b Piece, radius float64) (before, arc, behind Piece, err error) {
 	none := &OutlineError{-1, fmt.Sprintf("there is no room for a corner eased to %g m", radius)}
 	setA, okA := a.setLeft(radius)
 	setB, okB := b.setLeft(radius)
 	if !okA || !okB || corner(a, b) <= 0 {
-		return piece{}, piece{}, piece{}, none
+		return Piece{}, Piece{}, Piece{}, none
 	}
-	_, _, m, found := nearest([]piece{setA}, []piece{setB})
-	if !found || m.first*a.length() < samePoint || (1-m.second)*b.length() < samePoint {
-		return piece{}, piece{}, piece{}, none
+	_, _, m, found := nearest([]Piece{setA}, []Piece{setB})
+	if !found || m.first*a.Length() < samePoint || (1-m.second)*b.Length() < samePoint {
+		return Piece{}, Piece{}, Piece{}, none
 	}
-	before, behind = a.cut(0, m.first), b.cut(m.second, 1)
+	before, behind = a.Cut(0, m.first), b.Cut(m.second, 1)
 	turn := math.Remainder(b.heading(m.second)-a.heading(m.first), 2*math.Pi)
 	if turn <= 0 {
-		return piece{}, piece{}, piece{}, none
+		return Piece{}, Piece{}, Piece{}, none
 	}
-	return before, piece{before.To, Stroke{behind.from, turn}}, behind, nil
+	return before, Piece{before.To, Stroke{behind.From, turn}}, behind, nil
 }
 
 // setLeft returns the piece set to its left by a distance, m, and whether it is less than
 // the radius there.
-func (s piece) setLeft(distance float64) (piece, bool) {
-	if !s.straight() && s.Turn > 0 && s.radius() <= distance {
-		return piece{}, false
+func (s Piece) setLeft(distance float64) (Piece, bool) {
+	if !s.straight() && s.Turn > 0 && s.Radius() <= distance {
+		return Piece{}, false
 	}
-	from := r2.Add(s.from, r2.Scale(distance, left(s.heading(0))))
+	from := r2.Add(s.From, r2.Scale(distance, left(s.heading(0))))
 	to := r2.Add(s.To, r2.Scale(distance, left(s.heading(1))))
-	return piece{from, Stroke{to, s.Turn}}, true
+	return Piece{from, Stroke{to, s.Turn}}, true
 }

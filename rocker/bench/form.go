@@ -1,5 +1,7 @@
 package bench
 
+import "cmp"
+
 // A Form holds the radii that go with one bend, m, each by its name, for they are easily
 // taken for one another.
 type Form struct {
@@ -19,7 +21,7 @@ type Form struct {
 // and the faces lie half the thickness either way. The error is a [*SizeError], also where
 // the convex form would have no radius.
 func FormFor(floorEdge, thickness, sole, lost float64) (Form, error) {
-	if err := first(above("a floor edge radius", floorEdge), above("a thickness", thickness), notBelow("a sole", sole)); err != nil {
+	if err := cmp.Or(above("a floor edge radius", floorEdge), above("a thickness", thickness), notBelow("a sole", sole)); err != nil {
 		return Form{}, err
 	}
 	if !(lost >= 0 && lost < 1) {

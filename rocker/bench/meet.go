@@ -15,7 +15,7 @@ type meeting struct{ first, second float64 }
 
 // meet returns where two pieces cross or touch, their ends included. Of pieces that lie on
 // one line or one circle it returns nothing.
-func meet(a, b piece) []meeting {
+func meet(a, b Piece) []meeting {
 	var shared []r2.Vec
 	switch {
 	case a.straight() && b.straight():
@@ -40,12 +40,12 @@ func meet(a, b piece) []meeting {
 
 // part returns at which part of the length the point q lies, which is on the line or the
 // circle of the piece, and whether it is between the ends.
-func (s piece) part(q r2.Vec) (part float64, between bool) {
+func (s Piece) part(q r2.Vec) (part float64, between bool) {
 	if s.straight() {
-		part = r2.Dot(r2.Sub(q, s.from), s.chord()) / r2.Norm2(s.chord())
+		part = r2.Dot(r2.Sub(q, s.From), s.chord()) / r2.Norm2(s.chord())
 	} else {
 		c := s.centre()
-		from, to := r2.Sub(s.from, c), r2.Sub(q, c)
+		from, to := r2.Sub(s.From, c), r2.Sub(q, c)
 		angle := math.Atan2(r2.Cross(from, to), r2.Dot(from, to)) * math.Copysign(1, s.Turn)
 		whole := math.Abs(s.Turn)
 		if angle < whole/2-math.Pi { // the half turn outside the arc is parted in its middle
@@ -53,33 +53,33 @@ func (s piece) part(q r2.Vec) (part float64, between bool) {
 		}
 		part = angle / whole
 	}
-	margin := samePoint / s.length()
+	margin := samePoint / s.Length()
 	return min(1, max(0, part)), part > -margin && part < 1+margin
 }
 
 // lineLine returns where two lines cross: from a by cross(gap, b)/cross(a, b) of its chord.
-func lineLine(a, b piece) []r2.Vec {
+func lineLine(a, b Piece) []r2.Vec {
 	square := r2.Cross(a.chord(), b.chord())
 	if math.Abs(square) < 1e-15*r2.Norm(a.chord())*r2.Norm(b.chord()) {
 		return nil
 	}
-	return []r2.Vec{r2.Add(a.from, r2.Scale(r2.Cross(r2.Sub(b.from, a.from), b.chord())/square, a.chord()))}
+	return []r2.Vec{r2.Add(a.From, r2.Scale(r2.Cross(r2.Sub(b.From, a.From), b.chord())/square, a.chord()))}
 }
 
 // lineArc returns where a line meets a circle: from the foot of the centre, half a chord
 // √(R² − d²) either way, R² − d² taken as (R − d)(R + d).
-func lineArc(line, arc piece) []r2.Vec {
+func lineArc(line, arc Piece) []r2.Vec {
 	along := r2.Unit(line.chord())
 	c := arc.centre()
-	foot := r2.Add(line.from, r2.Scale(r2.Dot(r2.Sub(c, line.from), along), along))
-	return halfChord(foot, along, math.Abs(arc.radius()), r2.Norm(r2.Sub(foot, c)))
+	foot := r2.Add(line.From, r2.Scale(r2.Dot(r2.Sub(c, line.From), along), along))
+	return halfChord(foot, along, math.Abs(arc.Radius()), r2.Norm(r2.Sub(foot, c)))
 }
 
 // arcArc returns where two circles meet: their common chord crosses the line of centres, D
 // long, at (D + (Ra² − Rb²)/D)/2 from the first.
-func arcArc(a, b piece) []r2.Vec {
+func arcArc(a, b Piece) []r2.Vec {
 	ca, cb := a.centre(), b.centre()
-	ra, rb := math.Abs(a.radius()), math.Abs(b.radius())
+	ra, rb := math.Abs(a.Radius()), math.Abs(b.Radius())
 	line := r2.Sub(cb, ca)
 	apart := r2.Norm(line)
 	if apart < samePoint {

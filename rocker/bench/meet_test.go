@@ -11,22 +11,22 @@ import (
 // TestMeet: crossings whose points are known: of the unit circle's upper half with a level
 // line at ½, with the circle about (1, 0), and of two lines.
 func TestMeet(t *testing.T) {
-	upper := piece{r2.Vec{X: 1}, Stroke{r2.Vec{X: -1}, math.Pi}}
+	upper := Piece{r2.Vec{X: 1}, Stroke{r2.Vec{X: -1}, math.Pi}}
 	h := math.Sqrt(3) / 2
 	for _, tt := range []struct {
 		name string
-		a, b piece
+		a, b Piece
 		want []r2.Vec
 	}{
-		{"lines", piece{r2.Vec{}, Stroke{To: r2.Vec{X: 1, Y: 1}}}, piece{r2.Vec{Y: 1}, Stroke{To: r2.Vec{X: 1}}}, []r2.Vec{{X: 0.5, Y: 0.5}}},
-		{"lines side by side", piece{r2.Vec{}, Stroke{To: r2.Vec{X: 1}}}, piece{r2.Vec{Y: 1}, Stroke{To: r2.Vec{X: 1, Y: 1}}}, nil},
-		{"lines that end short", piece{r2.Vec{}, Stroke{To: r2.Vec{X: 1}}}, piece{r2.Vec{X: 0.5, Y: 1}, Stroke{To: r2.Vec{X: 0.5, Y: 0.1}}}, nil},
-		{"level line", piece{r2.Vec{X: -2, Y: 0.5}, Stroke{To: r2.Vec{X: 2, Y: 0.5}}}, upper, []r2.Vec{{X: -h, Y: 0.5}, {X: h, Y: 0.5}}},
-		{"level line, one half", piece{r2.Vec{X: 0, Y: 0.5}, Stroke{To: r2.Vec{X: 2, Y: 0.5}}}, upper, []r2.Vec{{X: h, Y: 0.5}}},
-		{"line below", piece{r2.Vec{X: -2, Y: -0.5}, Stroke{To: r2.Vec{X: 2, Y: -0.5}}}, upper, nil},
-		{"line far off", piece{r2.Vec{X: -2, Y: 3}, Stroke{To: r2.Vec{X: 2, Y: 3}}}, upper, nil},
-		{"circle", upper, piece{r2.Vec{X: 2}, Stroke{r2.Vec{}, math.Pi}}, []r2.Vec{{X: 0.5, Y: h}}},
-		{"one circle", upper, piece{r2.Vec{Y: 1}, Stroke{r2.Vec{Y: -1}, math.Pi}}, nil},
+		{"lines", Piece{r2.Vec{}, Stroke{To: r2.Vec{X: 1, Y: 1}}}, Piece{r2.Vec{Y: 1}, Stroke{To: r2.Vec{X: 1}}}, []r2.Vec{{X: 0.5, Y: 0.5}}},
+		{"lines side by side", Piece{r2.Vec{}, Stroke{To: r2.Vec{X: 1}}}, Piece{r2.Vec{Y: 1}, Stroke{To: r2.Vec{X: 1, Y: 1}}}, nil},
+		{"lines that end short", Piece{r2.Vec{}, Stroke{To: r2.Vec{X: 1}}}, Piece{r2.Vec{X: 0.5, Y: 1}, Stroke{To: r2.Vec{X: 0.5, Y: 0.1}}}, nil},
+		{"level line", Piece{r2.Vec{X: -2, Y: 0.5}, Stroke{To: r2.Vec{X: 2, Y: 0.5}}}, upper, []r2.Vec{{X: -h, Y: 0.5}, {X: h, Y: 0.5}}},
+		{"level line, one half", Piece{r2.Vec{X: 0, Y: 0.5}, Stroke{To: r2.Vec{X: 2, Y: 0.5}}}, upper, []r2.Vec{{X: h, Y: 0.5}}},
+		{"line below", Piece{r2.Vec{X: -2, Y: -0.5}, Stroke{To: r2.Vec{X: 2, Y: -0.5}}}, upper, nil},
+		{"line far off", Piece{r2.Vec{X: -2, Y: 3}, Stroke{To: r2.Vec{X: 2, Y: 3}}}, upper, nil},
+		{"circle", upper, Piece{r2.Vec{X: 2}, Stroke{r2.Vec{}, math.Pi}}, []r2.Vec{{X: 0.5, Y: h}}},
+		{"one circle", upper, Piece{r2.Vec{Y: 1}, Stroke{r2.Vec{Y: -1}, math.Pi}}, nil},
 	} {
 		got := meet(tt.a, tt.b)
 		if len(got) != len(tt.want) {
@@ -34,7 +34,7 @@ func TestMeet(t *testing.T) {
 			continue
 		}
 		for i, m := range got {
-			if p, q := tt.a.at(m.first), tt.b.at(m.second); r2.Norm(r2.Sub(p, tt.want[i])) > near || r2.Norm(r2.Sub(q, tt.want[i])) > near {
+			if p, q := tt.a.At(m.first), tt.b.At(m.second); r2.Norm(r2.Sub(p, tt.want[i])) > near || r2.Norm(r2.Sub(q, tt.want[i])) > near {
 				t.Errorf("%s: at %v and %v, want %v", tt.name, p, q, tt.want[i])
 			}
 		}
@@ -46,12 +46,12 @@ func TestMeet(t *testing.T) {
 func TestMeetEnds(t *testing.T) {
 	rng := rand.New(rand.NewPCG(31, 32))
 	for range 2000 {
-		arc := piece{r2.Vec{X: rng.Float64()}, Stroke{r2.Vec{Y: 1 + rng.Float64()}, 12 * (rng.Float64() - 0.5)}}
-		for _, end := range []r2.Vec{arc.from, arc.To} {
-			other := piece{end, Stroke{r2.Vec{X: 3, Y: 3 * rng.Float64()}, rng.Float64()}}
+		arc := Piece{r2.Vec{X: rng.Float64()}, Stroke{r2.Vec{Y: 1 + rng.Float64()}, 12 * (rng.Float64() - 0.5)}}
+		for _, end := range []r2.Vec{arc.From, arc.To} {
+			other := Piece{end, Stroke{r2.Vec{X: 3, Y: 3 * rng.Float64()}, rng.Float64()}}
 			found := false
 			for _, m := range meet(arc, other) {
-				found = found || r2.Norm(r2.Sub(arc.at(m.first), end)) < 1e-8 // ten times what a slanting meeting loses
+				found = found || r2.Norm(r2.Sub(arc.At(m.first), end)) < 1e-8 // ten times what a slanting meeting loses
 			}
 			if !found {
 				t.Fatalf("%+v and %+v do not meet at %v", arc, other, end)

@@ -33,13 +33,3 @@ func notBelow(what string, size float64) error {
 	}
 	return &SizeError{what, size, "0 or a number more than 0"}
 }
-
-// first returns the first error.
-func first(errs ...error) error {
-	for _, err := range errs {
-		if err != nil {
-			return err
-		}
-	}
-	return nil
-}

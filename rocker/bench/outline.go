@@ -38,8 +38,8 @@ func (r Rocker) Outline() (Path, error) {
 	if err != nil {
 		return Path{}, err
 	}
-	var all []piece
-	for _, some := range [][]piece{wood, noseEnd, top, tailEnd} {
+	var all []Piece
+	for _, some := range [][]Piece{wood, noseEnd, top, tailEnd} {
 		all = append(all, some...)
 	}
 	outline := pathOf(all, true)
@@ -61,7 +61,7 @@ func (r Rocker) Edges() (floor, wood, top Path, err error) {
 }
 
 // sides are the edges as pieces: floor and wood from the tail, top from the nose.
-type sides struct{ floor, wood, top []piece }
+type sides struct{ floor, wood, top []Piece }
 
 func (r Rocker) edges() (sides, error) {
 	if err := r.check(); err != nil {
@@ -94,7 +94,7 @@ func (r Rocker) edges() (sides, error) {
 	}
 	first, last := e.wood[0], e.wood[len(e.wood)-1]
 	if r.Tail.Finish == Round {
-		if e.top, err = rounded(first.from, left(first.heading(0)), e.top, -1); err != nil {
+		if e.top, err = rounded(first.From, left(first.heading(0)), e.top, -1); err != nil {
 			return sides{}, err
 		}
 	}
@@ -107,7 +107,7 @@ func (r Rocker) edges() (sides, error) {
 
 // straightTop returns the level line at Depth over the origin between the two lines square to
 // the floor edge at its tips.
-func (r Rocker) straightTop(spans []floorSpan) ([]piece, error) {
+func (r Rocker) straightTop(spans []floorSpan) ([]Piece, error) {
 	end := func(tip r2.Vec, tilt float64) (r2.Vec, error) {
 		if !(r.Depth-tip.Y > r.Sole*math.Cos(tilt) && math.Cos(tilt) > 0) {
 			return r2.Vec{}, &OutlineError{-1, "the straight top comes to the floor edge short of a tip"}
@@ -126,12 +126,12 @@ func (r Rocker) straightTop(spans []floorSpan) ([]piece, error) {
 	if nose.X-tail.X < samePoint {
 		return nil, &OutlineError{-1, "the two square ends meet below the straight top"}
 	}
-	return []piece{{tail, Stroke{To: nose}}}, nil
+	return []Piece{{tail, Stroke{To: nose}}}, nil
 }
 
 // backwards returns the chain walked the other way.
-func backwards(list []piece) []piece {
-	back := make([]piece, len(list))
+func backwards(list []Piece) []Piece {
+	back := make([]Piece, len(list))
 	for i, s := range list {
 		back[len(list)-1-i] = s.reversed()
 	}

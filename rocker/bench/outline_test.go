@@ -73,7 +73,7 @@ func TestOutlineAreas(t *testing.T) {
 // the centres they must have.
 func TestOutlineArcs(t *testing.T) {
 	const R, d = 1.05, 0.06
-	list := mustOutline(t, Rocker{Edge: rocker.Single(R, 0.4, 0.5), Depth: d, Nose: End{Finish: Round}, Tail: End{Finish: Round}}).pieces()
+	list := mustOutline(t, Rocker{Edge: rocker.Single(R, 0.4, 0.5), Depth: d, Nose: End{Finish: Round}, Tail: End{Finish: Round}}).Pieces()
 	if len(list) != 4 {
 		t.Fatalf("%d strokes, want 4", len(list))
 	}
@@ -84,8 +84,8 @@ func TestOutlineArcs(t *testing.T) {
 		radius float64
 		centre r2.Vec
 	}{{R, r2.Vec{Y: R}}, {d / 2, middle(0.4 / R)}, {-(R - d), r2.Vec{Y: R}}, {d / 2, middle(-0.5 / R)}} {
-		if math.Abs(list[i].radius()-want.radius) > near || r2.Norm(r2.Sub(list[i].centre(), want.centre)) > near {
-			t.Errorf("stroke %d: radius %v about %v, want %v", i, list[i].radius(), list[i].centre(), want)
+		if math.Abs(list[i].Radius()-want.radius) > near || r2.Norm(r2.Sub(list[i].centre(), want.centre)) > near {
+			t.Errorf("stroke %d: radius %v about %v, want %v", i, list[i].Radius(), list[i].centre(), want)
 		}
 	}
 }
@@ -105,14 +105,14 @@ func TestLikeRadii(t *testing.T) {
 
 // TestEasedTouches: an eased corner on arcs is fair at both its ends and has its radius.
 func TestEasedTouches(t *testing.T) {
-	list := mustOutline(t, Rocker{Edge: rocker.Single(1.05, 0.4, 0.5), Depth: 0.06, Nose: End{Eased, 0.012}, Tail: End{Eased, 0.02}}).pieces()
+	list := mustOutline(t, Rocker{Edge: rocker.Single(1.05, 0.4, 0.5), Depth: 0.06, Nose: End{Eased, 0.012}, Tail: End{Eased, 0.02}}).Pieces()
 	eased := 0
 	for i, s := range list {
 		next := list[(i+1)%len(list)]
 		if turn := corner(s, next); math.Abs(turn) > 1e-12 {
 			t.Errorf("a corner of %v rad behind stroke %d", turn, i)
 		}
-		if r := s.radius(); math.Abs(r-0.012) < near || math.Abs(r-0.02) < near {
+		if r := s.Radius(); math.Abs(r-0.012) < near || math.Abs(r-0.02) < near {
 			eased++
 		}
 	}
@@ -151,10 +151,10 @@ func TestTaper(t *testing.T) {
 			}
 			want := r2.Sub(p, r2.Scale(0.07+(tip-0.07)*part*part, down))
 			off := math.Inf(1)
-			for _, q := range top.pieces() {
-				if !q.straight() && q.length() > 0 {
+			for _, q := range top.Pieces() {
+				if !q.straight() && q.Length() > 0 {
 					c := q.centre()
-					angle := math.Abs(math.Remainder(math.Atan2(want.Y-c.Y, want.X-c.X)-math.Atan2(q.at(0.5).Y-c.Y, q.at(0.5).X-c.X), 2*math.Pi))
+					angle := math.Abs(math.Remainder(math.Atan2(want.Y-c.Y, want.X-c.X)-math.Atan2(q.At(0.5).Y-c.Y, q.At(0.5).X-c.X), 2*math.Pi))
 					if angle > math.Abs(q.Turn)/2+1e-6 {
 						continue
 					}

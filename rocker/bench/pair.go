@@ -21,23 +21,6 @@ type Pair struct {
 	Length, Width float64 // of the board that holds both, m
 }
 
-// BookMatched turns a closed outline, of which the grain has the given heading (rad), so that
-// the grain stands upright, and lays it and its mirror image on either side of the upright line
-// through the origin, a saw cut (m) between them. The board begins at y = 0. Both outlines
-// run the way the given one does. The error is a [*SizeError].
-func BookMatched(outline Path, grain, kerf float64) (Pair, error) {
-	if err := notBelow("a saw cut", kerf); err != nil {
-		return Pair{}, err
-	}
-	left := outline.Turned(math.Pi/2-grain, r2.Vec{})
-	box := left.Bounds()
-	left = left.Moved(r2.Vec{X: -kerf/2 - box.Max.X, Y: -box.Min.Y})
-	right := left.Mirrored(0).Reversed()
-	up := r2.Vec{Y: 1}
-	size := r2.Sub(box.Max, box.Min)
-	return Pair{Part{"left", left, up}, Part{"right", right, up}, size.Y, 2*size.X + kerf}, nil
-}
-
 // Nested turns a closed outline, of which the grain has the given heading (rad), so that the
 // grain lies level, and lays its mirror image above it, spooned as closely as a saw cut (m)
 // between them, measured across the grain, allows. Of the places along the grain it takes the one that
@@ -53,7 +36,7 @@ func Nested(outline Path, grain, kerf float64) (Pair, error) {
 	mirror := left.Mirrored(size.X / 2).Reversed()
 	along := bestAlong(left, mirror, size, kerf)
 	right := mirror.Moved(r2.Vec{X: along})
-	up := kerf + deepest(left.pieces(), right.pieces())
+	up := kerf + deepest(left.Pieces(), right.Pieces())
 	off := r2.Vec{X: max(0, -along)}
 	return Pair{Part{"left", left.Moved(off), r2.Vec{X: 1}}, Part{"right", right.Moved(r2.Add(off, r2.Vec{Y: up})), r2.Vec{X: -1}},
 		size.X + math.Abs(along), size.Y + up}, nil
@@ -64,7 +47,7 @@ func Nested(outline Path, grain, kerf float64) (Pair, error) {
 func bestAlong(lower, upper Path, size r2.Vec, kerf float64) float64 {
 	const places = 200
 	var tops, undersides [places + 1]float64
-	low, high := lower.pieces(), upper.pieces()
+	low, high := lower.Pieces(), upper.Pieces()
 	for i := range tops {
 		x := size.X * float64(i) / places
 		tops[i], undersides[i] = math.Inf(-1), math.Inf(1)
@@ -92,7 +75,7 @@ func bestAlong(lower, upper Path, size r2.Vec, kerf float64) float64 {
 
 // deepest returns how far the upper of two outlines must be raised, over where it is, to lie
 // clear above the lower one everywhere, m.
-func deepest(lower, upper []piece) float64 {
+func deepest(lower, upper []Piece) float64 {
 	raise := math.Inf(-1)
 	for _, x := range turns(upper, lower) {
 		over, under := upright(upper, x), upright(lower, x)
@@ -103,8 +86,3 @@ func deepest(lower, upper []piece) float64 {
 	}
 	return max(raise, 0)
 }
-
-// MirroredGrain returns the heading (rad, −π/2 to π/2) of the grain in the mirror image of a
-// part, at an upright line, where it has the given heading (rad) in the part itself: the
-// arrow that the other pattern carries.
-func MirroredGrain(grain float64) float64 { return math.Remainder(-grain, math.Pi) }

@@ -20,13 +20,13 @@ type Path struct {
 	Closed  bool // comes back to Start, by a straight stroke where the last one does not end there
 }
 
-// pieces returns the strokes with where each begins, those without length left out.
-func (p Path) pieces() []piece {
-	list := make([]piece, 0, len(p.Strokes)+1)
+// Pieces returns the strokes with where each begins, those without length left out.
+func (p Path) Pieces() []Piece {
+	list := make([]Piece, 0, len(p.Strokes)+1)
 	from := p.Start
 	add := func(s Stroke) {
 		if s.To != from {
-			list = append(list, piece{from, s})
+			list = append(list, Piece{from, s})
 		}
 		from = s.To
 	}
@@ -40,10 +40,10 @@ func (p Path) pieces() []piece {
 }
 
 // pathOf returns the chain of the given pieces, each of which begins where the last ended.
-func pathOf(list []piece, closed bool) Path {
+func pathOf(list []Piece, closed bool) Path {
 	p := Path{Closed: closed}
 	if len(list) > 0 {
-		p.Start = list[0].from
+		p.Start = list[0].From
 	}
 	for _, s := range list {
 		p.Strokes = append(p.Strokes, s.Stroke)
@@ -62,8 +62,8 @@ func (p Path) End() r2.Vec {
 // Length returns the length along the path, m.
 func (p Path) Length() float64 {
 	var sum float64
-	for _, s := range p.pieces() {
-		sum += s.length()
+	for _, s := range p.Pieces() {
+		sum += s.Length()
 	}
 	return sum
 }
@@ -72,15 +72,15 @@ func (p Path) Length() float64 {
 // counter-clockwise from x). Before the start and beyond the end it is that end; of two
 // strokes that meet there it is the first. A path without length has heading zero.
 func (p Path) At(distance float64) (point r2.Vec, heading float64) {
-	list := p.pieces()
+	list := p.Pieces()
 	if len(list) == 0 {
 		return p.Start, 0
 	}
 	for _, s := range list {
-		length := s.length()
+		length := s.Length()
 		if distance <= length {
 			part := max(0, distance/length)
-			return s.at(part), s.heading(part)
+			return s.At(part), s.heading(part)
 		}
 		distance -= length
 	}
@@ -93,8 +93,8 @@ func (p Path) At(distance float64) (point r2.Vec, heading float64) {
 // c²(τ − sin τ)/(8 sin²(τ/2)) between arc and chord c (circle formulas of any handbook).
 func (p Path) Area() float64 {
 	var sum float64
-	for _, s := range p.pieces() {
-		sum += r2.Cross(r2.Sub(s.from, p.Start), r2.Sub(s.To, p.Start))/2 + s.segment()
+	for _, s := range p.Pieces() {
+		sum += r2.Cross(r2.Sub(s.From, p.Start), r2.Sub(s.To, p.Start))/2 + s.segment()
 	}
 	return sum
 }
@@ -107,7 +107,7 @@ func (p Path) Bounds() r2.Box {
 		box.Min = r2.Vec{X: min(box.Min.X, q.X), Y: min(box.Min.Y, q.Y)}
 		box.Max = r2.Vec{X: max(box.Max.X, q.X), Y: max(box.Max.Y, q.Y)}
 	}
-	for _, s := range p.pieces() {
+	for _, s := range p.Pieces() {
 		reach(s.To)
 		if s.Turn == 0 {
 			continue
@@ -115,7 +115,7 @@ func (p Path) Bounds() r2.Box {
 		first, last := s.heading(0), s.heading(1)
 		low, high := min(first, last), max(first, last)
 		for k := math.Ceil(low / (math.Pi / 2)); k*math.Pi/2 < high; k++ {
-			reach(s.at((k*math.Pi/2 - first) / s.Turn))
+			reach(s.At((k*math.Pi/2 - first) / s.Turn))
 		}
 	}
 	return box
@@ -125,14 +125,14 @@ func (p Path) Bounds() r2.Box {
 // leaves the curve by more than within (m, above zero). A closed path ends at Start again.
 func (p Path) Flattened(within float64) []r2.Vec {
 	points := []r2.Vec{p.Start}
-	for _, s := range p.pieces() {
+	for _, s := range p.Pieces() {
 		steps := 1.0
 		if s.Turn != 0 { // of a chord turning by δ the rise is R(1 − cos δ/2) = 2R sin²(δ/4)
-			step := 4 * math.Asin(math.Sqrt(min(0.5, within/math.Abs(2*s.radius()))))
+			step := 4 * math.Asin(math.Sqrt(min(0.5, within/math.Abs(2*s.Radius()))))
 			steps = math.Ceil(math.Abs(s.Turn) / step)
 		}
 		for k := 1.0; k < steps; k++ {
-			points = append(points, s.at(k/steps))
+			points = append(points, s.At(k/steps))
 		}
 		points = append(points, s.To)
 	}

@@ -126,12 +126,12 @@ func TestFlattened(t *testing.T) {
 			t.Fatalf("%+v goes from %v to %v", p, points[0], points[len(points)-1])
 		}
 		i := 1
-		for _, s := range p.pieces() {
+		for _, s := range p.Pieces() {
 			for points[i-1] != s.To {
 				middle := r2.Scale(0.5, r2.Add(points[i-1], points[i]))
 				off := 0.0
 				if !s.straight() {
-					off = math.Abs(r2.Norm(r2.Sub(middle, s.centre())) - math.Abs(s.radius()))
+					off = math.Abs(r2.Norm(r2.Sub(middle, s.centre())) - math.Abs(s.Radius()))
 				}
 				if off > within*(1+1e-9) {
 					t.Fatalf("a chord of %+v leaves it by %v", s, off)

@@ -11,36 +11,36 @@ import (
 // would be more.
 const straightBow = 1e-9
 
-// A piece is a stroke with where it begins. It is followed by its chord and the half angles,
+// A Piece is a [Stroke] with where it begins. It is followed by its chord and the half angles,
 // so that an arc of the largest radius loses no digits.
-type piece struct {
-	from r2.Vec
+type Piece struct {
+	From r2.Vec // m
 	Stroke
 }
 
 // chord returns the way from one end to the other, m.
-func (s piece) chord() r2.Vec { return r2.Sub(s.To, s.from) }
+func (s Piece) chord() r2.Vec { return r2.Sub(s.To, s.From) }
 
 // straight reports whether the piece is a line for all that follows.
-func (s piece) straight() bool { return r2.Norm(s.chord())*math.Abs(s.Turn) < 8*straightBow }
+func (s Piece) straight() bool { return r2.Norm(s.chord())*math.Abs(s.Turn) < 8*straightBow }
 
 // heading returns the direction of the piece at a part of its length, rad. It does not jump
 // within the piece.
-func (s piece) heading(part float64) float64 {
+func (s Piece) heading(part float64) float64 {
 	c := s.chord()
 	return math.Atan2(c.Y, c.X) + s.Turn*(part-0.5)
 }
 
-// radius returns the radius, m, above zero where the centre is to the left; infinite of a line.
-func (s piece) radius() float64 { return r2.Norm(s.chord()) / (2 * math.Sin(s.Turn/2)) }
+// Radius returns the radius, m, above zero where the centre is to the left; infinite of a line.
+func (s Piece) Radius() float64 { return r2.Norm(s.chord()) / (2 * math.Sin(s.Turn/2)) }
 
 // centre returns the centre of an arc, m.
-func (s piece) centre() r2.Vec {
-	return r2.Add(s.from, r2.Scale(s.radius(), left(s.heading(0))))
+func (s Piece) centre() r2.Vec {
+	return r2.Add(s.From, r2.Scale(s.Radius(), left(s.heading(0))))
 }
 
-// length returns the length along the piece, m: c·(τ/2)/sin(τ/2).
-func (s piece) length() float64 {
+// Length returns the length along the piece, m: c·(τ/2)/sin(τ/2).
+func (s Piece) Length() float64 {
 	c := r2.Norm(s.chord())
 	if half := s.Turn / 2; half != 0 {
 		c *= half / math.Sin(half)
@@ -48,29 +48,29 @@ func (s piece) length() float64 {
 	return c
 }
 
-// at returns the point at a part of the length, m: the chord to it is
-// c·sin(τ·part/2)/sin(τ/2).
-func (s piece) at(part float64) r2.Vec {
+// At returns the point at a part of the length, m. A chord from the start sees the part of the turn under
+// half its angle, so it is c·sin(τ·part/2)/sin(τ/2) long and lies τ/2·(1 − part) to the right of the whole chord.
+func (s Piece) At(part float64) r2.Vec {
 	switch {
 	case part == 1:
 		return s.To
 	case s.Turn == 0:
-		return r2.Add(s.from, r2.Scale(part, s.chord()))
+		return r2.Add(s.From, r2.Scale(part, s.chord()))
 	}
-	c := r2.Norm(s.chord()) * math.Sin(s.Turn*part/2) / math.Sin(s.Turn/2)
-	return r2.Add(s.from, r2.Scale(c, ahead(s.heading(part/2))))
+	share := math.Sin(s.Turn*part/2) / math.Sin(s.Turn/2)
+	return r2.Add(s.From, r2.Scale(share, r2.Rotate(s.chord(), -s.Turn/2*(1-part), r2.Vec{})))
 }
 
-// cut returns what lies between two parts of the length.
-func (s piece) cut(from, to float64) piece {
-	return piece{s.at(from), Stroke{s.at(to), s.Turn * (to - from)}}
+// Cut returns what lies between two parts of the length.
+func (s Piece) Cut(from, to float64) Piece {
+	return Piece{s.At(from), Stroke{s.At(to), s.Turn * (to - from)}}
 }
 
 // reversed returns the piece walked the other way.
-func (s piece) reversed() piece { return piece{s.To, Stroke{s.from, -s.Turn}} }
+func (s Piece) reversed() Piece { return Piece{s.To, Stroke{s.From, -s.Turn}} }
 
 // segment returns the area between arc and chord, m², above zero on the right of the chord.
-func (s piece) segment() float64 {
+func (s Piece) segment() float64 {
 	t := s.Turn
 	if math.Abs(t) < 0.01 { // the series of the quotient; the next term is below 1e-16 of it
 		return r2.Norm2(s.chord()) * t / 12 * (1 + t*t/30 + t*t*t*t/840)

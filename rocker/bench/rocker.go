@@ -1,6 +1,7 @@
 package bench
 
 import (
+	"cmp"
 	"fmt"
 
 	"rockerwright/rocker"
@@ -84,14 +85,10 @@ func (r Rocker) check() error {
 
 // depthAt returns the depth at the nose or the tail of a top that is not straight, m.
 func (r Rocker) depthAt(nose bool) float64 {
-	depth := r.TailDepth
 	if nose {
-		depth = r.NoseDepth
+		return cmp.Or(r.NoseDepth, r.Depth)
 	}
-	if depth == 0 {
-		return r.Depth
-	}
-	return depth
+	return cmp.Or(r.TailDepth, r.Depth)
 }
 
 // tapers reports whether the depth at a tip is another than Depth.

@@ -24,7 +24,7 @@ func TestRoundEndsTouchBothEdges(t *testing.T) {
 		{Edge: edge, Depth: 0.06, NoseDepth: 0.03, Sole: 0.006},
 	} {
 		r.Nose, r.Tail = round, round
-		list := mustOutline(t, r).pieces()
+		list := mustOutline(t, r).Pieces()
 		ends := 0
 		for i, s := range list {
 			if math.Abs(s.Turn) < math.Pi/2 {
@@ -37,11 +37,11 @@ func TestRoundEndsTouchBothEdges(t *testing.T) {
 				t.Errorf("%+v: corners of %v and %v at a round end", r, a, b)
 			}
 			tips := []r2.Vec{inside(r.Edge.Nose(), -0.4/R, r.Sole), inside(r.Edge.Tail(), 0.5/R, r.Sole)}
-			if min(r2.Norm(r2.Sub(s.from, tips[0])), r2.Norm(r2.Sub(s.To, tips[1]))) > near {
-				t.Errorf("%+v: a round end from %v to %v, not at a tip of %v", r, s.from, s.To, tips)
+			if min(r2.Norm(r2.Sub(s.From, tips[0])), r2.Norm(r2.Sub(s.To, tips[1]))) > near {
+				t.Errorf("%+v: a round end from %v to %v, not at a tip of %v", r, s.From, s.To, tips)
 			}
 			for k := range 101 {
-				p := s.at(float64(k) / 100)
+				p := s.At(float64(k) / 100)
 				out := r2.Sub(p, r2.Vec{Y: R})
 				deep, way := R-r2.Norm(out), R*math.Atan2(out.X, -out.Y)
 				most := math.Inf(1) // past the tips a top goes on
@@ -69,11 +69,11 @@ func TestRoundEndsTouchBothEdges(t *testing.T) {
 // R(1 − cos a) + ρ·cos a high and lies ρ under the top, so ρ = (d − R(1 − cos a))/(1 + cos a). It touches the top over its centre.
 func TestRoundEndByHand(t *testing.T) {
 	const R, d, a = 1.05, 0.15, 0.4 / 1.05
-	list := mustOutline(t, Rocker{Edge: rocker.Single(R, 0.4, 0.5), Depth: d, Top: rocker.Straight, Nose: End{Finish: Round}}).pieces()
+	list := mustOutline(t, Rocker{Edge: rocker.Single(R, 0.4, 0.5), Depth: d, Top: rocker.Straight, Nose: End{Finish: Round}}).Pieces()
 	radius := (d - R*(1-math.Cos(a))) / (1 + math.Cos(a))
 	nose := list[1]
 	want := r2.Vec{X: (R - radius) * math.Sin(a), Y: d}
-	if math.Abs(nose.radius()-radius) > near || r2.Norm(r2.Sub(nose.To, want)) > near || math.Abs(nose.Turn-(math.Pi-a)) > 1e-12 {
-		t.Errorf("a round nose %+v of %v; want %v to %v", nose, nose.radius(), radius, want)
+	if math.Abs(nose.Radius()-radius) > near || r2.Norm(r2.Sub(nose.To, want)) > near || math.Abs(nose.Turn-(math.Pi-a)) > 1e-12 {
+		t.Errorf("a round nose %+v of %v; want %v to %v", nose, nose.Radius(), radius, want)
 	}
 }

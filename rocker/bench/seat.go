@@ -1,6 +1,9 @@
 package bench
 
-import "math"
+import (
+	"cmp"
+	"math"
+)
 
 // A NotchJoint is a square leg let into a notch in the edge of the seat, with a rabbet in each
 // of two faces of the leg. This is our own definition of it:
@@ -20,7 +23,7 @@ type NotchJoint struct {
 //
 // The error is a [*SizeError].
 func (n NotchJoint) GlueArea() (float64, error) {
-	if err := first(above("a leg", n.Leg), above("a seat's thickness", n.Seat), above("a notch's depth", n.Depth), notBelow("a rabbet", n.Rabbet)); err != nil {
+	if err := cmp.Or(above("a leg", n.Leg), above("a seat's thickness", n.Seat), above("a notch's depth", n.Depth), notBelow("a rabbet", n.Rabbet)); err != nil {
 		return 0, err
 	}
 	switch {

@@ -41,8 +41,8 @@ func inside(p r2.Vec, tilt, depth float64) r2.Vec {
 }
 
 // set returns the span set inwards by a depth, from its tail end to its nose end.
-func (s floorSpan) set(depth float64) piece {
-	return piece{inside(s.End, s.To, depth), Stroke{inside(s.Start, s.From, depth), s.To - s.From}}
+func (s floorSpan) set(depth float64) Piece {
+	return Piece{inside(s.End, s.To, depth), Stroke{inside(s.Start, s.From, depth), s.To - s.From}}
 }
 
 // curvature returns 1/R of the span, 1/m; below zero in a hollow.
@@ -59,19 +59,19 @@ func (s floorSpan) tooDeep(depth float64) error {
 }
 
 // setIn returns the floor edge set inwards by a depth, m.
-func setIn(spans []floorSpan, depth float64) ([]piece, error) {
-	return joined(spans, func(s floorSpan) ([]piece, error) {
+func setIn(spans []floorSpan, depth float64) ([]Piece, error) {
+	return joined(spans, func(s floorSpan) ([]Piece, error) {
 		if s.curvature()*depth >= 1 {
 			return nil, s.tooDeep(depth)
 		}
-		return []piece{s.set(depth)}, nil
+		return []Piece{s.set(depth)}, nil
 	})
 }
 
 // joined lays the pieces that stand over each span one after another: those over a corner
 // are cut where they cross, those over a notch are joined by an arc round it.
-func joined(spans []floorSpan, over func(floorSpan) ([]piece, error)) ([]piece, error) {
-	var done, run []piece // run is what follows on the last corner or notch
+func joined(spans []floorSpan, over func(floorSpan) ([]Piece, error)) ([]Piece, error) {
+	var done, run []Piece // run is what follows on the last corner or notch
 	var pending floorSpan
 	for _, s := range spans {
 		if s.Length == 0 {
@@ -94,44 +94,44 @@ func joined(spans []floorSpan, over func(floorSpan) ([]piece, error)) ([]piece, 
 }
 
 // turned joins what stands before a turn of the floor edge to what stands behind it.
-func turned(before, behind []piece, corner floorSpan) (done, run []piece, err error) {
-	end, start := before[len(before)-1].To, behind[0].from
+func turned(before, behind []Piece, corner floorSpan) (done, run []Piece, err error) {
+	end, start := before[len(before)-1].To, behind[0].From
 	switch {
 	case r2.Norm(r2.Sub(end, start)) < samePoint:
-		behind[0].from = end
+		behind[0].From = end
 		return before, behind, nil
 	case corner.Turn < 0:
-		around := piece{end, Stroke{start, corner.Turn}}
+		around := Piece{end, Stroke{start, corner.Turn}}
 		return append(before, around), behind, nil
 	}
 	i, j, m, found := nearest(before, behind)
 	if !found {
 		return nil, nil, &OutlineError{corner.index, "over the corner the lines set inwards do not cross"}
 	}
-	done = append([]piece{}, before[:i+1]...)
-	run = append([]piece{}, behind[j:]...)
-	done[i] = done[i].cut(0, m.first)
-	run[0] = run[0].cut(m.second, 1)
-	run[0].from = done[i].To
+	done = append([]Piece{}, before[:i+1]...)
+	run = append([]Piece{}, behind[j:]...)
+	done[i] = done[i].Cut(0, m.first)
+	run[0] = run[0].Cut(m.second, 1)
+	run[0].From = done[i].To
 	return done, run, nil
 }
 
 // nearest returns the crossing of two chains that cuts off the least of both, the one ending
 // and the other beginning at a corner.
-func nearest(before, behind []piece) (first, second int, at meeting, found bool) {
+func nearest(before, behind []Piece) (first, second int, at meeting, found bool) {
 	least, lostBefore := math.Inf(1), 0.0
 	for i := len(before) - 1; i >= 0; i-- {
 		lostBehind := 0.0
 		for j := range behind {
 			for _, m := range meet(before[i], behind[j]) {
-				lost := lostBefore + (1-m.first)*before[i].length() + lostBehind + m.second*behind[j].length()
+				lost := lostBefore + (1-m.first)*before[i].Length() + lostBehind + m.second*behind[j].Length()
 				if lost < least && m.first > 0 && m.second < 1 {
 					least, first, second, at, found = lost, i, j, m, true
 				}
 			}
-			lostBehind += behind[j].length()
+			lostBehind += behind[j].Length()
 		}
-		lostBefore += before[i].length()
+		lostBefore += before[i].Length()
 	}
 	return first, second, at, found
 }

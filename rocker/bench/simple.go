@@ -10,7 +10,7 @@ import (
 // where it is closed. Strokes that lie on one another along a whole stretch are seen only by
 // what crosses beside them.
 func (p Path) Simple() bool {
-	list := p.pieces()
+	list := p.Pieces()
 	for i, a := range list {
 		for j := i + 1; j < len(list); j++ {
 			b := list[j]
@@ -26,13 +26,13 @@ func (p Path) Simple() bool {
 
 // crossAway reports whether a and b meet elsewhere than where b follows on a (after) or a on
 // b (before).
-func crossAway(a, b piece, after, before bool) bool {
+func crossAway(a, b Piece, after, before bool) bool {
 	if after && turnsBack(a, b) || before && turnsBack(b, a) {
 		return true
 	}
 	for _, m := range meet(a, b) {
-		q := a.at(m.first)
-		shared := after && closeBy(q, a.To) || before && closeBy(q, a.from)
+		q := a.At(m.first)
+		shared := after && closeBy(q, a.To) || before && closeBy(q, a.From)
 		if !shared {
 			return true
 		}
@@ -46,18 +46,18 @@ const jointReach = 1e-7
 func closeBy(p, q r2.Vec) bool { return r2.Norm(r2.Sub(p, q)) < jointReach }
 
 // corner returns by how much the heading turns from the end of a to the start of b, rad.
-func corner(a, b piece) float64 {
+func corner(a, b Piece) float64 {
 	return math.Remainder(b.heading(0)-a.heading(1), 2*math.Pi)
 }
 
 // turnsBack reports whether b leaves the way a came.
-func turnsBack(a, b piece) bool {
+func turnsBack(a, b Piece) bool {
 	return math.Abs(corner(a, b)) > math.Pi-1e-9 && a.straight() && b.straight()
 }
 
 // apartBoxes reports whether the upright rectangles round the two do not touch.
-func apartBoxes(a, b piece) bool {
-	p, q := pathOf([]piece{a}, false).Bounds(), pathOf([]piece{b}, false).Bounds()
+func apartBoxes(a, b Piece) bool {
+	p, q := pathOf([]Piece{a}, false).Bounds(), pathOf([]Piece{b}, false).Bounds()
 	return p.Min.X > q.Max.X+samePoint || q.Min.X > p.Max.X+samePoint ||
 		p.Min.Y > q.Max.Y+samePoint || q.Min.Y > p.Max.Y+samePoint
 }

@@ -14,11 +14,3 @@ func Springback(strips int) float64 {
 	}
 	return 1 / float64(strips*strips)
 }
-
-// FormRadius returns the radius of the form, m, that leaves a stack of n strips at the
-// wanted radius: the curvature of the form is the larger by the springback, 1/R =
-// (1 − 1/n²)/form. Both are of the middle of the stack; [FormFor] has those of its faces. One
-// strip springs back flat, and has none (zero).
-func FormRadius(wanted float64, strips int) float64 {
-	return wanted * (1 - Springback(strips))
-}

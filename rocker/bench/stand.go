@@ -3,6 +3,7 @@ package bench
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 	"gonum.org/v1/gonum/spatial/r3"
@@ -43,7 +44,7 @@ func (r Rocker) LegTo(seat r3.Vec, x float64) (Leg, error) {
 	if err != nil {
 		return Leg{}, err
 	}
-	foot := over(e.top, x, math.Max)
+	foot := over(e.top, x, slices.Max)
 	if miss := x - foot.X; miss != 0 {
 		return Leg{}, missed(miss)
 	}
@@ -115,7 +116,7 @@ func (r Rocker) Stand(l Leg) (Standing, error) {
 	part, _ := on.part(at)
 	s := Standing{Foot: foot, Length: r3.Norm(r3.Sub(l.Seat, foot)),
 		Resultant: Resultant(l.Rake, l.Splay), Sightline: Sightline(l.Rake, l.Splay),
-		Slope: math.Remainder(on.heading(part)+math.Pi, 2*math.Pi), Radius: -on.radius()}
+		Slope: math.Remainder(on.heading(part)+math.Pi, 2*math.Pi), Radius: -on.Radius()}
 	if on.straight() {
 		s.Radius = math.Inf(1)
 	}
@@ -136,43 +137,43 @@ func (s Standing) axes(up r3.Vec) (along, square float64) {
 
 // comesDown returns where the leg's line in the side view, walked down from the seat, first
 // meets the top edge from above, and on which piece of it.
-func comesDown(top []piece, l Leg) (at r2.Vec, on piece, err error) {
+func comesDown(top []Piece, l Leg) (at r2.Vec, on Piece, err error) {
 	seat := r2.Vec{X: l.Seat.X, Y: l.Seat.Y}
 	way := r2.Vec{X: math.Tan(l.Rake), Y: -1}
 	drop := seat.Y - pathOf(top, false).Bounds().Min.Y
 	if drop <= 0 {
-		return r2.Vec{}, piece{}, &MissError{-drop, "below the top edge"}
+		return r2.Vec{}, Piece{}, &MissError{-drop, "below the top edge"}
 	}
-	line := piece{seat, Stroke{To: r2.Add(seat, r2.Scale(drop+1, way))}}
+	line := Piece{seat, Stroke{To: r2.Add(seat, r2.Scale(drop+1, way))}}
 	least := math.Inf(1)
 	for _, s := range top {
 		for _, m := range meet(s, line) {
 			// the top edge is walked from the nose, the wood on its left: from above is from the right
 			if m.second < least && r2.Cross(ahead(s.heading(m.first)), way) > 0 {
-				least, at, on = m.second, s.at(m.first), s
+				least, at, on = m.second, s.At(m.first), s
 			}
 		}
 	}
 	if math.IsInf(least, 1) {
-		return r2.Vec{}, piece{}, l.missedBy(top)
+		return r2.Vec{}, Piece{}, l.missedBy(top)
 	}
 	return at, on, nil
 }
 
 // missedBy returns how far the leg's line in the side view passes a tip of the top edge, square
 // to the line; between them it can only start below the edge.
-func (l Leg) missedBy(top []piece) error {
+func (l Leg) missedBy(top []Piece) error {
 	cos := math.Cos(l.Rake)
 	past := func(tip r2.Vec) float64 { // by how much the line is ahead of the tip
 		return (l.Seat.X - tip.X + math.Tan(l.Rake)*(l.Seat.Y-tip.Y)) * cos
 	}
-	nose, tail := past(top[0].from), past(top[len(top)-1].To)
+	nose, tail := past(top[0].From), past(top[len(top)-1].To)
 	switch {
 	case nose > 0:
 		return missed(nose)
 	case tail < 0:
 		return missed(tail)
 	}
-	height := over(top, l.Seat.X, math.Max).Y - l.Seat.Y
+	height := over(top, l.Seat.X, slices.Max).Y - l.Seat.Y
 	return &MissError{math.Abs(height), "below the top edge"}
 }

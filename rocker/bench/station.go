@@ -2,6 +2,7 @@ package bench
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 )
@@ -69,14 +70,14 @@ func (r Rocker) stations(spacing float64, put func(r2.Vec) r2.Vec) ([]Station, e
 	if err := above("a spacing of stations", spacing); err != nil {
 		return nil, err
 	}
-	laid := func(list []piece) []piece { return pathOf(list, false).each(1, put).pieces() }
+	laid := func(list []Piece) []Piece { return pathOf(list, false).Placed(put).Pieces() }
 	floor, wood, top := laid(e.floor), laid(e.wood), laid(e.top)
 	box := pathOf(floor, false).Bounds()
 	if (box.Max.X-box.Min.X)/spacing > mostStations {
 		return nil, &SizeError{"a spacing of stations", spacing, "so small that they are thousands"}
 	}
 	row := func(at float64) Station {
-		return Station{At: at, Floor: over(floor, at, math.Min), Wood: over(wood, at, math.Min), Top: over(top, at, math.Max)}
+		return Station{At: at, Floor: over(floor, at, slices.Min), Wood: over(wood, at, slices.Min), Top: over(top, at, slices.Max)}
 	}
 	var rows []Station
 	for k := math.Floor(box.Max.X / spacing); k*spacing >= box.Min.X; k-- {
@@ -96,42 +97,38 @@ func (r Rocker) stations(spacing float64, put func(r2.Vec) r2.Vec) ([]Station, e
 			}
 		}
 	}
-	ends(true, floor[len(floor)-1].To, wood[len(wood)-1].To, top[0].from)
-	ends(false, floor[0].from, wood[0].from, top[len(top)-1].To)
+	ends(true, floor[len(floor)-1].To, wood[len(wood)-1].To, top[0].From)
+	ends(false, floor[0].From, wood[0].From, top[len(top)-1].To)
 	return rows, nil
 }
 
-// over returns the point of an edge at x, of several the one that pick prefers, and beyond
+// over returns the point of an edge at x, of several the one that pick takes, and beyond
 // its ends the nearer of these.
-func over(list []piece, x float64, pick func(a, b float64) float64) r2.Vec {
+func over(list []Piece, x float64, pick func([]float64) float64) r2.Vec {
 	heights := upright(list, x)
 	if len(heights) == 0 {
-		first, last := list[0].from, list[len(list)-1].To
+		first, last := list[0].From, list[len(list)-1].To
 		if math.Abs(first.X-x) < math.Abs(last.X-x) {
 			return first
 		}
 		return last
 	}
-	best := heights[0]
-	for _, y := range heights[1:] {
-		best = pick(best, y)
-	}
-	return r2.Vec{X: x, Y: best}
+	return r2.Vec{X: x, Y: pick(heights)}
 }
 
 // upright returns the heights at which an upright line at x meets the pieces; of an upright
 // piece on the line only what its neighbours share with it.
-func upright(list []piece, x float64) []float64 {
+func upright(list []Piece, x float64) []float64 {
 	var heights []float64
 	for _, s := range list {
-		box := pathOf([]piece{s}, false).Bounds()
+		box := pathOf([]Piece{s}, false).Bounds()
 		if x < box.Min.X-samePoint || x > box.Max.X+samePoint {
 			continue
 		}
 		margin := 1 + box.Max.Y - box.Min.Y
-		line := piece{r2.Vec{X: x, Y: box.Min.Y - margin}, Stroke{To: r2.Vec{X: x, Y: box.Max.Y + margin}}}
+		line := Piece{r2.Vec{X: x, Y: box.Min.Y - margin}, Stroke{To: r2.Vec{X: x, Y: box.Max.Y + margin}}}
 		for _, m := range meet(s, line) {
-			heights = append(heights, s.at(m.first).Y)
+			heights = append(heights, s.At(m.first).Y)
 		}
 	}
 	return heights

@@ -1,6 +1,9 @@
 package bench
 
-import "math"
+import (
+	"cmp"
+	"math"
+)
 
 // inch is the trade's own step of thickness in the tables of this package, m.
 const inch = 0.0254
@@ -46,7 +49,7 @@ type Stack struct {
 // Stack returns the fewest like strips that make up the depth, and the wood for them: n strips
 // with their planing and the n − 1 cuts between them. The error is a [*SizeError].
 func (l Lamination) Stack() (Stack, error) {
-	if err := first(above("a depth", l.Depth), above("the thickest strip", l.Thickest), above("the longest strip", l.Longest),
+	if err := cmp.Or(above("a depth", l.Depth), above("the thickest strip", l.Thickest), above("the longest strip", l.Longest),
 		notBelow("a saw cut", l.Kerf), notBelow("planing", l.Planing), notBelow("waste", l.Waste)); err != nil {
 		return Stack{}, err
 	}
@@ -72,11 +75,11 @@ func (r Rocker) Bend() (longest, tightest float64, err error) {
 			return 0, 0, &OutlineError{s.index, "strips do not bend over a corner"}
 		}
 	}
-	for _, list := range [][]piece{e.wood, e.top} {
+	for _, list := range [][]Piece{e.wood, e.top} {
 		longest = max(longest, pathOf(list, false).Length())
 		for _, s := range list {
 			if !s.straight() {
-				tightest = min(tightest, math.Abs(s.radius()))
+				tightest = min(tightest, math.Abs(s.Radius()))
 			}
 		}
 	}

@@ -29,10 +29,10 @@ func (r Rocker) thickness(way float64) (depth, slope float64) {
 }
 
 // taperedTop returns the top edge of a tapered rocker from the tail to the nose.
-func (r Rocker) taperedTop(spans []floorSpan) ([]piece, error) {
+func (r Rocker) taperedTop(spans []floorSpan) ([]Piece, error) {
 	_, tail := r.Edge.Reach()
 	way := -tail
-	return joined(spans, func(s floorSpan) ([]piece, error) {
+	return joined(spans, func(s floorSpan) ([]Piece, error) {
 		from := way
 		way += s.Length
 		for k := range taperTried + 1 {
@@ -62,14 +62,14 @@ type taperOver struct {
 func (c taperOver) at(way float64) (r2.Vec, float64) {
 	on := way - c.tail
 	tilt := c.To - on*c.curvature()
-	floor := c.floorSpan.set(0).at(max(0, min(1, on/c.Length)))
+	floor := c.floorSpan.set(0).At(max(0, min(1, on/c.Length)))
 	depth, slope := c.thickness(way)
 	return inside(floor, tilt, depth), math.Atan2(slope, 1-c.curvature()*depth) - tilt
 }
 
 // fit returns arcs that follow the curve between two places and share its heading at both,
 // halving the way until they do: a dozen times is more than any edge below 100 m takes.
-func fit(c taperOver, from, to float64, halved int) []piece {
+func fit(c taperOver, from, to float64, halved int) []Piece {
 	p, hp := c.at(from)
 	q, hq := c.at(to)
 	pair := biarc(p, hp, q, hq)
@@ -92,23 +92,23 @@ func fit(c taperOver, from, to float64, halved int) []piece {
 //
 // and the arcs join in the middle between p + d·s and q − d·t (derived here: these two points
 // are 2d apart, and the join lies d from each).
-func biarc(p r2.Vec, hp float64, q r2.Vec, hq float64) []piece {
+func biarc(p r2.Vec, hp float64, q r2.Vec, hq float64) []Piece {
 	s, t, v := ahead(hp), ahead(hq), r2.Sub(q, p)
 	along := r2.Dot(v, r2.Add(s, t))
 	bend := 2 * (1 - r2.Dot(s, t))
 	d := r2.Norm2(v) / (along + math.Sqrt(along*along+bend*r2.Norm2(v)))
 	join := r2.Scale(0.5, r2.Add(r2.Add(p, r2.Scale(d, s)), r2.Sub(q, r2.Scale(d, t))))
 	toward := func(from, to r2.Vec) float64 { w := r2.Sub(to, from); return math.Atan2(w.Y, w.X) }
-	return []piece{
+	return []Piece{
 		{p, Stroke{join, 2 * math.Remainder(toward(p, join)-hp, 2*math.Pi)}},
 		{join, Stroke{q, 2 * math.Remainder(hq-toward(join, q), 2*math.Pi)}},
 	}
 }
 
 // off returns how far q lies from the line or circle of the piece, m.
-func (s piece) off(q r2.Vec) float64 {
+func (s Piece) off(q r2.Vec) float64 {
 	if s.straight() {
-		return math.Abs(r2.Cross(r2.Unit(s.chord()), r2.Sub(q, s.from)))
+		return math.Abs(r2.Cross(r2.Unit(s.chord()), r2.Sub(q, s.From)))
 	}
-	return math.Abs(r2.Norm(r2.Sub(q, s.centre())) - math.Abs(s.radius()))
+	return math.Abs(r2.Norm(r2.Sub(q, s.centre())) - math.Abs(s.Radius()))
 }

@@ -23,11 +23,11 @@ func SittersOf(d piece.Design) (Sitters, error) {
 	return Sitters{people}, err
 }
 
-// Deciding returns the company in those postures alone that decide most limits of the design: the
+// ForLimits returns the company in those postures alone that decide most limits of the design: the
 // first person as given and leaning furthest, others leaning furthest. Of who does not lean
 // back, and where a tilt at rest is asked of everyone, nobody is left out. Loads that are left
 // out must still be asked once, in the end.
-func (c Sitters) Deciding(d piece.Design) Sitters {
+func (c Sitters) ForLimits(d piece.Design) Sitters {
 	if d.Limits.RestTilt > 0 {
 		return c
 	}

@@ -54,9 +54,9 @@ func BenchmarkCompany(b *testing.B) {
 	}
 }
 
-// TestDeciding holds that whoever decides is asked the same, and that nobody is left out where
+// TestForLimits holds that whoever decides most limits is asked the same, and that nobody is left out where
 // every tilt is asked.
-func TestDeciding(t *testing.T) {
+func TestForLimits(t *testing.T) {
 	d := sized()
 	company, err := SittersOf(d)
 	if err != nil {
@@ -66,7 +66,7 @@ func TestDeciding(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	few, err := company.Deciding(d).Balance(d)
+	few, err := company.ForLimits(d).Balance(d)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -90,7 +90,7 @@ func TestDeciding(t *testing.T) {
 		t.Errorf("%d loads of the first, %v", len(first.Loads), err)
 	}
 	d.Limits.RestTilt = 0.1
-	if few, err = company.Deciding(d).Balance(d); err != nil || len(few.Loads) != len(all.Loads) {
+	if few, err = company.ForLimits(d).Balance(d); err != nil || len(few.Loads) != len(all.Loads) {
 		t.Errorf("%d of %d loads, %v", len(few.Loads), len(all.Loads), err)
 	}
 }

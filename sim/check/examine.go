@@ -24,7 +24,7 @@ func Examine(d piece.Design) (Findings, error) {
 	}
 	if !d.Measured.Weighed() {
 		if f.Curve == nil {
-			return f, &piece.KeyError{Key: "measured", Reason: "nothing was read of this piece: write the readings of the measuring sheet under [measured]", Example: "[measured] weight = 26"}
+			return f, &piece.KeyError{Key: "measured", Reason: "nothing was read of this piece: write the readings of the measuring sheet", Give: "measured"}
 		}
 		return f, nil
 	}

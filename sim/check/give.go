@@ -43,7 +43,7 @@ func (s *seated) lean(d piece.Design, rest func(body.Body) (tilt float64, rocks 
 		before := g.Turn
 		g = s.give(d, tilt, bar)
 		if g.Turn > math.Pi/4 {
-			return g, &piece.KeyError{Key: "back.braces.thickness", Reason: fmt.Sprintf("these braces give way by more than 45 degrees under %s", s.sitter), Example: `thickness = "1/2"`}
+			return g, &piece.KeyError{Key: "back.braces.thickness", Reason: fmt.Sprintf("these braces give way by more than 45 degrees under %s", s.sitter), Give: "thickness"}
 		}
 		if math.Abs(g.Turn-before) < 1e-12 {
 			break

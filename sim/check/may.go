@@ -1,8 +1,11 @@
 package check
 
 import (
+	"math"
+
 	"rockerwright/body"
 	"rockerwright/body/person"
+	"rockerwright/rocker/root"
 	"rockerwright/sim/piece"
 )
 
@@ -61,14 +64,7 @@ func furthest(well func(float64) bool, from, to float64) (x float64, all bool) {
 			good = next
 			continue
 		}
-		bad := next
-		for range 10 {
-			if middle := (good + bad) / 2; well(middle) {
-				good = middle
-			} else {
-				bad = middle
-			}
-		}
+		good, _ = root.Edge(well, good, next, math.Abs(next-good)/1000, 0)
 		return good, false
 	}
 	return to, true

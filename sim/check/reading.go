@@ -22,7 +22,7 @@ func readingsOf(d piece.Design, edge rocker.Profile, people []somebody) readings
 		Raised: m.Raised, FrontRaised: m.FrontRaised, RearRaised: m.RearRaised,
 		DowelAhead: m.DowelAhead, DowelAbove: m.DowelAbove,
 		TenRocks: m.TenRocks, LetGo: m.LetGo, RiddenTenRocks: m.RiddenTenRocks, RiddenLetGo: m.RiddenLetGo,
-		Zero: m.Zero, Errors: readings.Errors{Scale: m.ScaleStep / 2},
+		Zero: m.Zero, ScaleError: m.ScaleStep / 2,
 	}
 	if m.RiddenTenRocks > 0 && len(people) > 0 && d.Seat.Drawn() {
 		r.Rider = people[0].person.Pose(seatOf(d, 0), person.Sitting).Body
@@ -44,9 +44,9 @@ func (b *Balanced) weigh() error {
 	case d.Seat.Slide != 0:
 		return &piece.KeyError{Key: "seat.slide", Reason: "readings of the whole piece do not say what belongs to the rockers, so the seat cannot be slid on them"}
 	case d.Measured.RiddenTenRocks > 0 && d.Measured.TenRocks == 0 && (len(b.people) == 0 || !d.Seat.Drawn()):
-		return &piece.KeyError{Key: "measured.ten_rocks_ridden", Reason: "rocks with a rider need the rider: add [sitter] with height and weight, and the drawn [seat]"}
+		return &piece.KeyError{Key: "measured.ten_rocks_ridden", Reason: "rocks with a rider need the rider: add who sat in it, with height and weight, and the drawn seat", Give: "sitter"}
 	}
-	result, err := readingsOf(d, b.Edge, b.people).Uncertainty()
+	result, err := readingsOf(d, b.Edge, b.people).Read()
 	if err != nil {
 		return misread(err)
 	}
@@ -64,9 +64,9 @@ func (b *Balanced) weigh() error {
 func usualInertia(d piece.Design, edge rocker.Profile, read readings.Result) (float64, error) {
 	switch drawn := d.Seat.SlopeKnown(); {
 	case !drawn && read.Untold != "":
-		return 0, &piece.KeyError{Key: "measured." + read.Untold, Reason: "these rocks do not tell the inertia: it is lost in the reading errors. Time ten rocks of the empty piece, read the scales finer, or draw [seat] so that the inertia can be estimated"}
+		return 0, &piece.KeyError{Key: "measured." + read.Untold, Reason: "these rocks do not tell the inertia: it is lost in the reading errors. Time ten rocks of the empty piece, read the scales finer, or draw the seat so that the inertia can be estimated"}
 	case !drawn:
-		return 0, &piece.KeyError{Key: "measured", Reason: "time ten rocks (ten_rocks, let_go), or draw [seat] so that the inertia can be estimated", Example: "ten_rocks = 14.2"}
+		return 0, &piece.KeyError{Key: "measured", Reason: "time ten rocks (ten_rocks, let_go), or draw the seat so that the inertia can be estimated", Give: "ten_rocks"}
 	}
 	d.Piece.Mass = read.Body.Mass
 	m, err := d.Estimate(edge)

@@ -193,7 +193,7 @@ func TestErrors(t *testing.T) {
 		{"person without weight", func(d *piece.Design) { d.Sitters[0].Mass = 0 }, "sitter.weight", "has a weight"},
 		{"person nowhere", func(d *piece.Design) {
 			d.Sitters[0], d.Seat, d.Piece, d.Body = piece.Sitter{Mass: 80}, piece.Seat{}, piece.Piece{}, piece.Body{Mass: 12, Centre: r2.Vec{Y: 0.4}, Inertia: 1}
-		}, "sitter", "draw [seat]"},
+		}, "sitter", "none is drawn"},
 		{"person of 4 m", func(d *piece.Design) {
 			d.Sitters[0] = piece.Sitter{Mass: 80, Person: person.Given{Sizes: person.Measures{person.Stature: 4}}}
 		}, "sitter.height", "157 1/2 in"},

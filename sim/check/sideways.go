@@ -5,6 +5,8 @@ import (
 
 	"rockerwright/body/person"
 	"rockerwright/rocker"
+	"rockerwright/rocker/rises"
+	"rockerwright/rocker/root"
 	"rockerwright/sim"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
@@ -143,20 +145,18 @@ func risen(edge rocker.Profile, by float64) (rocker.Profile, bool) {
 		return rocker.Chain(nose, spans...)
 	}
 	want := edge.Tail().Y + by
-	low, high := 0.5, 4.0
-	for range 60 {
-		middle := (low + high) / 2
-		if p, err := scaled(middle); err != nil || p.Tail().Y > want {
-			low = middle
-		} else {
-			high = middle
+	factor := root.Between(func(factor float64) float64 {
+		p, err := scaled(factor)
+		if err != nil { // curled in on itself
+			return math.NaN()
 		}
-	}
-	p, err := scaled((low + high) / 2)
-	return p, err == nil && math.Abs(p.Tail().Y-want) < 1e-9 // m; halved to a rounding
+		return p.Tail().Y - want
+	}, 0.5, 4, 0)
+	p, err := scaled(factor)
+	return p, err == nil && math.Abs(p.Tail().Y-want) < 1e-9 // m; found to a rounding
 }
 
-func edgeOf(f *rocker.RisesFit, k piece.Rocker) (rocker.Profile, bool) {
+func edgeOf(f *rises.Fit, k piece.Rocker) (rocker.Profile, bool) {
 	spans, nose := f.Spans(k.Nose, k.Tail)
 	p, err := rocker.Chain(nose, spans...)
 	return p, err == nil

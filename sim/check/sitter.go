@@ -78,30 +78,30 @@ func checkSitter(s piece.Sitter, key string, d piece.Design) error {
 	seat, placed := d.Seat, len(s.PlacedIn()) > 0
 	switch {
 	case s.Lies(d) && (s.Person.Age > 2 || s.Person.Percentile >= 100):
-		return &piece.KeyError{Key: key + ".age", Reason: "who lies in a cradle is two years old at most, 0 being newborn", Example: `age = 0.25`}
+		return &piece.KeyError{Key: key + ".age", Reason: "who lies in a cradle is two years old at most, 0 being newborn", Give: "age"}
 	case s.Lies(d):
 		return nil
 	case s.Person.Percentile >= 100:
-		return &piece.KeyError{Key: key + ".percentile", Reason: "a percentile lies between 0 and 100: that many in 100 people are smaller", Example: "percentile = 95"}
+		return &piece.KeyError{Key: key + ".percentile", Reason: "a percentile lies between 0 and 100: that many in 100 people are smaller", Give: "percentile"}
 	case s.Person.Age != 0 && s.Person.Age < 1:
-		return &piece.KeyError{Key: key + ".age", Reason: "a child who sits by itself is a year old or more", Example: "age = 5"}
+		return &piece.KeyError{Key: key + ".age", Reason: "a child who sits by itself is a year old or more", Give: "age"}
 	case s.Person.Age > 12 && s.Person.Age < 18 && s.Person.Sizes[person.Stature] == 0:
-		return &piece.KeyError{Key: key + ".age", Reason: "the growth charts here end at 12 years: give height and weight too", Example: `height = "5 ft 4 in"`}
+		return &piece.KeyError{Key: key + ".age", Reason: "the growth charts here end at 12 years: give height and weight too", Give: "height"}
 	case s.HasCentre() && placed:
 		return &piece.KeyError{Key: key + ".centre", Reason: "give centre, or ahead and above, not both"}
 	case (s.HasCentre() || placed) && s.Mass <= 0:
-		return &piece.KeyError{Key: key + ".weight", Reason: "a person has a weight", Example: "weight = 180"}
+		return &piece.KeyError{Key: key + ".weight", Reason: "a person has a weight", Give: "weight"}
 	case placed && !seat.Drawn():
-		return &piece.KeyError{Key: key + ".ahead", Reason: "ahead and above are measured from the seat: draw [seat], or give centre", Example: "centre = [2, 24]"}
+		return &piece.KeyError{Key: key + ".ahead", Reason: "ahead and above are measured from the seat: draw one, or give centre", Give: "centre"}
 	case s.HasCentre() || placed:
 		if given := givenSize(s); given != "" {
 			return &piece.KeyError{Key: key + "." + given, Reason: "this person is placed by numbers, which leave no use for " + given + ": keep one of the two"}
 		}
 		return nil
 	case !seat.Drawn() && d.Kind == piece.Cradle:
-		return &piece.KeyError{Key: key, Reason: "an infant lies in the drawn bed, and none is drawn: draw [bed], or give weight and centre", Example: "[bed] with height, length and width"}
+		return &piece.KeyError{Key: key, Reason: "an infant lies in the drawn bed, and none is drawn: draw it, or give weight and centre", Give: "bed"}
 	case !seat.Drawn():
-		return &piece.KeyError{Key: key, Reason: "a person sits on the drawn seat, and none is drawn: draw [seat], or give weight and centre", Example: "[seat] with front, rear, depth, width and behind_low_point"}
+		return &piece.KeyError{Key: key, Reason: "a person sits on the drawn seat, and none is drawn: draw it, or give weight and centre", Give: "seat"}
 	}
 	return nil
 }

@@ -1,13 +1,13 @@
 package layout
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"math"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
-	"rockerwright/body"
 	"rockerwright/rocker"
 	"rockerwright/rocker/bench"
 	"rockerwright/sim/piece"
@@ -45,7 +45,6 @@ type Form struct {
 	Steam  bool
 }
 
-// bent lays out strips and form.
 func (l *Layout) bent() error {
 	if l.Made == piece.Sawn {
 		return nil
@@ -58,11 +57,11 @@ func (l *Layout) bent() error {
 		}
 		var outline *bench.OutlineError
 		if errors.As(err, &outline) && outline.Span >= 0 {
-			return &piece.KeyError{Key: "rocker.made", Reason: "neither strips nor steamed wood bend over a corner", Example: `made = "sawn"`}
+			return &piece.KeyError{Key: "rocker.made", Reason: "neither strips nor steamed wood bend over a corner", Give: "made", Word: "sawn"}
 		}
 		return l.explain(err)
 	}
-	depth := max(l.Rocker.Depth, l.Rocker.NoseDepth, l.Rocker.TailDepth) - l.Rocker.Sole
+	depth := l.woodDepth()
 	lost := l.Shop.Springback
 	if l.Made != piece.Steamed {
 		if err := l.stack(depth, longest, tightest); err != nil {
@@ -72,20 +71,24 @@ func (l *Layout) bent() error {
 		if l.Strips.Strips == 1 {
 			lost = 0
 			if !math.IsInf(tightest, 1) {
-				return &piece.KeyError{Key: "shop.strip", Reason: "a single strip springs back flat", Example: `strip = "1/4"`}
+				return &piece.KeyError{Key: "shop.strip", Reason: "a single strip springs back flat", Give: "strip"}
 			}
 		}
 	}
-	return l.form(depth, lost, l.Made == piece.Steamed)
+	return l.form(depth, lost)
 }
 
-// stack lays out the strips.
+// woodDepth returns what the deepest place of the rocker takes of wood, without a sole, m.
+func (l *Layout) woodDepth() float64 {
+	return max(l.Rocker.Depth, l.Rocker.NoseDepth, l.Rocker.TailDepth) - l.Rocker.Sole
+}
+
 func (l *Layout) stack(depth, longest, tightest float64) error {
 	s := Strips{Depth: depth, Tightest: tightest, Strain: usualStrain}
 	if name := l.Design.Rocker.Wood; name != "" {
-		wood, err := body.FindWood(name)
+		wood, err := piece.FindWood(name, "rocker")
 		if err != nil {
-			return &piece.KeyError{Key: "rocker.wood", Reason: fmt.Sprint(err), Example: `wood = "black walnut"`}
+			return err
 		}
 		s.Strain, s.Wood = wood.RuptureModulus/wood.ElasticModulus/2, wood.Name
 	}
@@ -107,19 +110,11 @@ func (l *Layout) stack(depth, longest, tightest float64) error {
 		n := math.Ceil(depth / s.Thickest)
 		return &piece.KeyError{Key: "shop.strip", Reason: fmt.Sprintf(
 			"a strip of %s is thicker than %s bends to %s, the smallest radius here: %s is the thickest that works, %.0f strips of %s",
-			l.with(asked), named(s.Wood), l.with(tightest), l.fine(s.Thickest), n, l.fine(depth/n)), Example: "strip = " + l.typed(depth/n)}
+			l.with(asked), cmp.Or(s.Wood, "a usual hardwood"), l.with(tightest), l.fine(s.Thickest), n, l.fine(depth/n)), Give: "strip", Value: l.floored(depth / n)}
 	}
 	s.Stack = stack
 	l.Strips = &s
 	return nil
-}
-
-// named returns a wood as it is spoken of.
-func named(wood string) string {
-	if wood == "" {
-		return "a usual hardwood"
-	}
-	return wood
 }
 
 // fine writes a thickness finer than a tape shows.
@@ -127,24 +122,25 @@ func (l *Layout) fine(x float64) string {
 	return quantity.Fine(x, quantity.Length, l.Design.Units) + " " + quantity.Unit(quantity.Length, l.Design.Units)
 }
 
-// typed writes a thickness as it is typed, rounded down.
-func (l *Layout) typed(x float64) string {
+// floored returns a length as it is typed, in thousandths of an inch or tenths of a millimetre, no more than it is, m.
+func (l *Layout) floored(x float64) float64 {
+	step := quantity.In / 1000
 	if l.Design.Units == quantity.Metric {
-		return fmt.Sprintf(`"%.1f mm"`, math.Floor(x*1e4)/10)
+		step = 1e-4
 	}
-	return fmt.Sprintf("%.3f", math.Floor(x/0.0254*1000)/1000)
+	return math.Floor(x/step) * step
 }
 
 // form lays out the form: the middle of the wood keeps its length and is bent more by what it
 // loses, so an arc whose middle has radius r lies on the form at r·(1 − lost).
-func (l *Layout) form(depth, lost float64, steam bool) error {
-	f := Form{Lost: lost, Steam: steam}
+func (l *Layout) form(depth, lost float64) error {
+	f := Form{Lost: lost, Steam: l.Made == piece.Steamed}
 	for _, s := range l.Sweeps {
 		var radii bench.Form
 		if s.Radius > 0 {
 			var err error
 			if radii, err = bench.FormFor(s.Radius, depth, l.Rocker.Sole, lost); err != nil {
-				return &piece.KeyError{Key: "rocker.depth", Reason: "no form bends wood of " + l.with(depth) + " to this radius", Example: `depth = "2-1/4"`}
+				return &piece.KeyError{Key: "rocker.depth", Reason: "no form bends wood of " + l.with(depth) + " to this radius", Give: "depth"}
 			}
 		}
 		f.Radii = append(f.Radii, radii)
@@ -179,13 +175,6 @@ func (l *Layout) lying(depth, lost float64) (bench.Rocker, error) {
 		if s.Length == 0 {
 			continue
 		}
-		more := 0.0
-		if i == 0 {
-			more += waste
-		}
-		if i == len(drawn)-1 {
-			more += waste
-		}
 		length, radius := s.Length, 0.0
 		if s.Radius != 0 {
 			middle := s.Radius - l.Rocker.Sole - depth/2
@@ -195,16 +184,16 @@ func (l *Layout) lying(depth, lost float64) (bench.Rocker, error) {
 		if length <= 0 {
 			return bench.Rocker{}, errors.New("an arc is tighter than the wood is thick")
 		}
-		if at := nose - from; at > 0 {
-			share := min(1, at/s.Length)
-			low += length * share
-		}
+		low += length * max(0, min(1, (nose-from)/s.Length))
 		from += s.Length
-		if radius == 0 {
-			spans = append(spans, rocker.Flat(length+more))
-		} else {
-			spans = append(spans, rocker.Arc(radius, length+more))
+		more := 0.0
+		if i == 0 {
+			more += waste
 		}
+		if i == len(drawn)-1 {
+			more += waste
+		}
+		spans = append(spans, rocker.Span{Radius: radius, Length: length + more})
 	}
 	edge, err := rocker.Chain(low, spans...)
 	return bench.Rocker{Edge: edge, Depth: depth}, err

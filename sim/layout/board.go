@@ -14,7 +14,6 @@ type Board struct {
 	Pair                 bench.Pair // left and its mirror image in one board, room for a cutter between them
 }
 
-// board lays out the board of a sawn rocker.
 func (l *Layout) board() error {
 	if l.Made != piece.Sawn {
 		return nil

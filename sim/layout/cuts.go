@@ -7,7 +7,6 @@ import (
 	"slices"
 	"strings"
 
-	"rockerwright/body"
 	"rockerwright/sim/piece"
 )
 
@@ -42,7 +41,6 @@ func (c Cut) Volume() (cubic, boardFeet float64) {
 // Mass returns the mass of all of them as shaped, kg; NaN where it is not known.
 func (c Cut) Mass() float64 { return float64(c.Count) * c.Each }
 
-// cuts lists the parts that are drawn.
 func (l *Layout) cuts() error {
 	if err := l.rockerCuts(); err != nil {
 		return err
@@ -84,8 +82,7 @@ func (l *Layout) rockerCuts() error {
 		if err != nil {
 			return l.explain(err)
 		}
-		depth := max(l.Rocker.Depth, l.Rocker.NoseDepth, l.Rocker.TailDepth) - l.Rocker.Sole
-		l.list("rocker, to be steamed", 2, Size{longest, depth, l.Rocker.Width}, k.Wood, weighs)
+		l.list("rocker, to be steamed", 2, Size{longest, l.woodDepth(), l.Rocker.Width}, k.Wood, weighs)
 	}
 	if l.Rocker.Sole > 0 {
 		l.list("sole", 2, Size{l.Rocker.Edge.Length(), l.Rocker.Width, l.Rocker.Sole}, "", math.NaN())
@@ -187,17 +184,11 @@ func (l *Layout) list(part string, count int, finished Size, wood string, each f
 
 // density returns the density of a wood, NaN where none is named.
 func (l *Layout) density(name string, given float64, key string) (float64, error) {
-	if given > 0 {
-		return given, nil
+	if given > 0 || name == "" {
+		return cmp.Or(given, math.NaN()), nil
 	}
-	if name == "" {
-		return math.NaN(), nil
-	}
-	wood, err := body.FindWood(name)
-	if err != nil {
-		return 0, &piece.KeyError{Key: key + ".wood", Reason: fmt.Sprint(err), Example: `wood = "black walnut"`}
-	}
-	return wood.Density, nil
+	wood, err := piece.FindWood(name, key)
+	return wood.Density, err
 }
 
 // sorted returns a size with the longest side as its length and the shortest as its thickness.

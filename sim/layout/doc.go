@@ -3,7 +3,7 @@
 //
 // [Of] turns a [piece.Design] into a [Layout]: the rocker of package bench with its stations
 // and trammel, the strips and the form or the board, the legs on it, coopered panels, the cut
-// list; and, by asking [piece.Balance] again with a leg cut or the seat slid, what to do when
+// list; and, by asking [check.Balance] again with a leg cut or the seat slid, what to do when
 // the level shows something else than the design says.
 //
 // It is a room of its own because package piece answers how a piece rocks, for which no

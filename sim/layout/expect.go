@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"rockerwright/body/person"
-	"rockerwright/rocker/bench"
 	"rockerwright/sim"
 )
 
@@ -20,7 +19,6 @@ type Rest struct {
 	TenRocks  float64 // let go from LetGo, s, without losses; NaN where it does not rock
 }
 
-// rests fills in what empty piece and sitter should show.
 func (l *Layout) rests() {
 	list := []int{0}
 	if as := l.sitting(); as != 0 {
@@ -40,17 +38,18 @@ func (l *Layout) rests() {
 
 // sitting returns the load of who sits in it: the owner, or the first; else the empty piece.
 func (l *Layout) sitting() int {
+	first := 0
 	for i := range l.Report.Loads {
-		if load := &l.Report.Loads[i]; load.Asked() && load.Posture == person.Sitting && load.Upright() {
+		load := &l.Report.Loads[i]
+		switch {
+		case !load.Asked() || !load.Upright():
+		case load.Posture == person.Sitting:
 			return i
+		case first == 0:
+			first = i
 		}
 	}
-	for i := range l.Report.Loads {
-		if load := &l.Report.Loads[i]; load.Asked() && load.Upright() {
-			return i
-		}
-	}
-	return 0
+	return first
 }
 
 // Rises are five stations by which two rockers are compared, from the nose to the tail.
@@ -88,18 +87,10 @@ func (l *Layout) rises() {
 		best = floor
 	}
 	l.Rises.Spacing, l.Rises.Allowed = best, l.Report.EqualEnough(&l.Report.Loads[l.sitting()])
-	stations, err := bench.Rocker{Edge: l.Report.Edge, Depth: l.Rocker.Depth}.Stations(best)
-	if err != nil || best <= 0 {
-		return
-	}
 	for k := range l.Rises.Rows {
 		row := &l.Rises.Rows[k]
 		row.At = best * float64(l.Rises.Low-1-k)
-		for _, s := range stations {
-			if math.Abs(s.At-row.At) < 1e-9 {
-				row.Rise = s.Floor.Y
-			}
-		}
+		row.Rise = l.Report.Edge.Rise(row.At)
 		row.Allowed = leastDifference
 		if !math.IsNaN(l.Rises.Allowed) && tail > 0 {
 			row.Allowed = max(leastDifference, l.Rises.Allowed*row.At*row.At/tail/tail)

@@ -25,7 +25,6 @@ type Layout struct {
 	Sweeps    []bench.Sweep   // places from the square corner
 	Made      piece.Made
 	MadeTaken bool // it was not said; strips are taken where they bend
-	Usual     bool // depth or width of the rocker were not drawn, and are the usual ones
 
 	Board     *Board // nil where the rockers are not sawn
 	Strips    *Strips
@@ -69,12 +68,10 @@ func Of(d piece.Design, o Options) (Layout, error) {
 	return l, nil
 }
 
-// rocker lays out the rocker itself.
 func (l *Layout) rocker() error {
 	k := l.Design.Rocker
 	l.Rocker = k.OnBench(l.Report.Edge)
 	l.Rocker.Nose, l.Rocker.Tail = l.end(k.NoseEnd), l.end(k.TailEnd)
-	l.Usual = k.Depth == 0 || k.Width == 0
 	if l.Made = k.Made; l.Made == piece.NotSaid {
 		l.Made, l.MadeTaken = piece.Laminated, true
 		if k.Top == piece.Straight {
@@ -82,7 +79,7 @@ func (l *Layout) rocker() error {
 		}
 	}
 	if k.Top == piece.Taper && k.NoseDepth == 0 && k.TailDepth == 0 {
-		return &piece.KeyError{Key: "rocker.nose_depth", Reason: "a tapered rocker needs its depth at the nose, at the tail, or both", Example: `nose_depth = "1-1/4"`}
+		return &piece.KeyError{Key: "rocker.nose_depth", Reason: "a tapered rocker needs its depth at the nose, at the tail, or both", Give: "nose_depth"}
 	}
 	if track, known := l.Design.Track(); known {
 		l.Rocker.Middle = track / 2
@@ -104,7 +101,6 @@ func (l *Layout) rocker() error {
 	return l.explain(err)
 }
 
-// end returns an end of the rocker.
 func (l *Layout) end(f piece.Finish) bench.End {
 	switch f {
 	case piece.RoundEnd:
@@ -123,11 +119,11 @@ func (l *Layout) explain(err error) error {
 	case err == nil:
 		return nil
 	case errors.As(err, &size) && size.What == "a spacing of stations":
-		return &piece.KeyError{Key: "shop.spacing", Reason: "stations " + l.fine(size.Got) + " apart are too many to draw", Example: "spacing = 2"}
+		return &piece.KeyError{Key: "shop.spacing", Reason: "stations " + l.fine(size.Got) + " apart are too many to draw", Give: "spacing"}
 	case errors.As(err, &size):
 		return &piece.KeyError{Key: "rocker", Reason: size.What + " of " + l.with(size.Got) + " is not " + size.Want}
 	case errors.As(err, &outline):
-		return &piece.KeyError{Key: "rocker", Reason: "this rocker cannot be drawn: " + outline.Reason, Example: `depth = "2-1/4"`}
+		return &piece.KeyError{Key: "rocker", Reason: "this rocker cannot be drawn: " + outline.Reason, Give: "depth"}
 	}
 	return err
 }

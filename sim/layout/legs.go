@@ -1,10 +1,10 @@
 package layout
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"math"
-	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 	"gonum.org/v1/gonum/spatial/r3"
@@ -27,40 +27,38 @@ type Leg struct {
 	Joint    *[2]bench.RabbetChoice // in the seat, let in by half of its side; nil where that cannot be
 }
 
-// legs lays out the legs.
 func (l *Layout) legs() error {
-	legs, taken := l.Design.LegsOr()
-	taken = slices.Clone(taken)
-	defer func() {
-		l.Taken = slices.DeleteFunc(taken, func(w piece.Which) bool { return slices.Contains(l.Astray, w) })
-	}()
+	legs, _ := l.Design.LegsOr()
 	for i, drawn := range legs {
-		key := "leg"
-		if len(l.Design.Legs) > 1 {
-			key = fmt.Sprintf("leg.%d", i+1)
-		}
-		leg, err := l.leg(drawn, key)
-		switch isTaken := i >= len(l.Design.Legs); {
-		case err != nil && isTaken: // it was not its maker who put it there
+		leg, err := l.leg(drawn, numbered("leg", i, len(l.Design.Legs)))
+		leg.Taken = i >= len(l.Design.Legs)
+		switch {
+		case err != nil && leg.Taken: // it was not its maker who put it there
 			l.Astray = append(l.Astray, drawn.Which)
 			continue
 		case err != nil:
 			return err
-		default:
-			leg.Taken = isTaken
+		case leg.Taken:
+			l.Taken = append(l.Taken, drawn.Which)
 		}
-		if leg.Name == "" {
-			leg.Name = drawn.Which.String() + " leg"
-		}
+		leg.Name = cmp.Or(leg.Name, drawn.Which.String()+" leg")
 		l.Legs = append(l.Legs, leg)
 	}
 	return nil
 }
 
+// numbered returns the key of the i-th of n entries of a name: without its number where it is the only one.
+func numbered(name string, i, n int) string {
+	if n > 1 {
+		return fmt.Sprintf("%s.%d", name, i+1)
+	}
+	return name
+}
+
 // leg stands a leg on the rocker, carried with the seat by slide and cuts.
 func (l *Layout) leg(drawn piece.Leg, key string) (Leg, error) {
 	r := l.Rocker
-	probe, err := r.Stand(bench.Leg{Seat: r3.Vec{X: drawn.At, Y: l.above(), Z: r.Middle}})
+	probe, err := r.Stand(bench.Leg{Seat: r3.Vec{X: drawn.At, Y: l.Outline.Bounds().Max.Y + 1, Z: r.Middle}})
 	if err != nil {
 		return Leg{}, l.missed(err, key, "at")
 	}
@@ -80,7 +78,7 @@ func (l *Layout) leg(drawn piece.Leg, key string) (Leg, error) {
 	}
 	line, err := bench.LegBetween(r3.Vec{X: enters.X, Y: enters.Y, Z: foot.Z - math.Tan(drawn.Splay)*(enters.Y-foot.Y)}, foot)
 	if err != nil {
-		return Leg{}, &piece.KeyError{Key: key + ".top", Reason: "the leg ends under the top edge of its rocker, which is " + l.with(foot.Y) + " over the floor there", Example: `top = "14-1/8"`}
+		return Leg{}, &piece.KeyError{Key: key + ".top", Reason: "the leg ends under the top edge of its rocker, which is " + l.with(foot.Y) + " over the floor there", Give: "top"}
 	}
 	standing, err := r.Stand(line)
 	if err != nil {
@@ -128,7 +126,7 @@ func (l *Layout) seatHeight(drawn piece.Leg, foot r3.Vec, key string) (float64, 
 	seat := l.Design.Seat
 	fall := seat.Fall()
 	if math.IsNaN(fall) {
-		return 0, &piece.KeyError{Key: key + ".top", Reason: "without a drawn seat a leg needs its height", Example: `top = "14-1/8"`}
+		return 0, &piece.KeyError{Key: key + ".top", Reason: "without a drawn seat a leg needs its height", Give: "top"}
 	}
 	slope, rake := math.Tan(fall), math.Tan(drawn.Rake)
 	under := seat.Rear + slope*seat.Behind - seat.ThickOr()/math.Cos(fall)
@@ -139,10 +137,7 @@ func (l *Layout) seatHeight(drawn piece.Leg, foot r3.Vec, key string) (float64, 
 func (l *Layout) missed(err error, key, name string) error {
 	var miss *bench.MissError
 	if errors.As(err, &miss) {
-		return &piece.KeyError{Key: key + "." + name, Reason: fmt.Sprintf("the leg misses the rocker by %s, %s", l.with(miss.By), miss.Where), Example: name + " = 8"}
+		return &piece.KeyError{Key: key + "." + name, Reason: fmt.Sprintf("the leg misses the rocker by %s, %s", l.with(miss.By), miss.Where), Give: name}
 	}
 	return l.explain(err)
 }
-
-// above returns a height over all of the rocker, m.
-func (l *Layout) above() float64 { return l.Outline.Bounds().Max.Y + 1 }

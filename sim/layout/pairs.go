@@ -54,7 +54,6 @@ func (l *Layout) pairs() error {
 	return add("arm", "top", Size{long, 2 * max(front, rear), arm.Thick}, r2.Vec{Y: -rear}, r2.Vec{X: long, Y: -front}, r2.Vec{X: long, Y: front}, r2.Vec{Y: rear})
 }
 
-// member returns the member of a name, and whether there is one.
 func (l *Layout) member(name string) (piece.Member, bool) {
 	list := l.Design.Members(l.Report.Edge)
 	i := slices.IndexFunc(list, func(m piece.Member) bool { return m.Name == name && m.Outline == nil })

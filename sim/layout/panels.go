@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"math"
@@ -19,20 +20,13 @@ type Panel struct {
 // mostStaves is how many staves are tried.
 const mostStaves = 40
 
-// panels lays out the coopered panels.
 func (l *Layout) panels() error {
 	for i, drawn := range l.Design.Panels {
-		key := "panel"
-		if len(l.Design.Panels) > 1 {
-			key = fmt.Sprintf("panel.%d", i+1)
-		}
-		p, err := l.panel(drawn, key)
+		p, err := l.panel(drawn, numbered("panel", i, len(l.Design.Panels)))
 		if err != nil {
 			return err
 		}
-		if p.Name == "" {
-			p.Name = "panel"
-		}
+		p.Name = cmp.Or(p.Name, "panel")
 		l.Panels = append(l.Panels, p)
 	}
 	return nil
@@ -42,19 +36,19 @@ func (l *Layout) panels() error {
 // the stock, which is our judgement.
 func (l *Layout) panel(drawn piece.Panel, key string) (Panel, error) {
 	for _, m := range []struct {
-		name, example string
-		size          float64
-	}{{"chord", "20", drawn.Chord}, {"stock", `"1-3/4"`, drawn.Stock}} {
+		name string
+		size float64
+	}{{"chord", drawn.Chord}, {"stock", drawn.Stock}} {
 		if m.size <= 0 {
-			return Panel{}, &piece.KeyError{Key: key + "." + m.name, Reason: "a coopered panel needs its " + m.name, Example: m.name + " = " + m.example}
+			return Panel{}, &piece.KeyError{Key: key + "." + m.name, Reason: "a coopered panel needs its " + m.name, Give: m.name}
 		}
 	}
 	c := bench.Coopered{Chord: drawn.Chord, Radius: drawn.Radius, Staves: int(drawn.Staves), Stock: drawn.Stock}
 	switch {
 	case (drawn.Radius > 0) == (drawn.Rise > 0):
-		return Panel{}, &piece.KeyError{Key: key + ".rise", Reason: "give how deep the panel is hollow, or its radius: one of the two", Example: `rise = "1-1/2"`}
+		return Panel{}, &piece.KeyError{Key: key + ".rise", Reason: "give how deep the panel is hollow, or its radius: one of the two", Give: "rise"}
 	case drawn.Rise > drawn.Chord/2:
-		return Panel{}, &piece.KeyError{Key: key + ".rise", Reason: "a panel is at most half a circle: it is no deeper than half its width", Example: `rise = "1-1/2"`}
+		return Panel{}, &piece.KeyError{Key: key + ".rise", Reason: "a panel is at most half a circle: it is no deeper than half its width", Give: "rise"}
 	case drawn.Rise > 0:
 		radius, err := bench.SagittaRadius(drawn.Chord, drawn.Rise)
 		if err != nil {
@@ -73,10 +67,10 @@ func (l *Layout) panel(drawn piece.Panel, key string) (Panel, error) {
 	var size *bench.SizeError
 	if errors.As(err, &size) && size.What == "a stock" {
 		half := math.Asin(c.Chord/2/c.Radius) / float64(c.Staves)
-		return Panel{}, &piece.KeyError{Key: key + ".stock", Reason: fmt.Sprintf("%d staves of %s are hollowed through: the hollow is %s deep in each", c.Staves, l.with(c.Stock), l.with(c.Radius*(1-math.Cos(half)))), Example: "staves = 9"}
+		return Panel{}, &piece.KeyError{Key: key + ".stock", Reason: fmt.Sprintf("%d staves of %s are hollowed through: the hollow is %s deep in each", c.Staves, l.with(c.Stock), l.with(c.Radius*(1-math.Cos(half)))), Give: "staves"}
 	}
 	if err != nil {
-		return Panel{}, &piece.KeyError{Key: key + ".chord", Reason: "a panel of " + l.with(c.Chord) + " over a radius of " + l.with(c.Radius) + " is more than half a circle", Example: "radius = 34"}
+		return Panel{}, &piece.KeyError{Key: key + ".chord", Reason: "a panel of " + l.with(c.Chord) + " over a radius of " + l.with(c.Radius) + " is more than half a circle", Give: "radius"}
 	}
 	return Panel{drawn, c, stave}, nil
 }

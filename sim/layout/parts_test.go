@@ -98,6 +98,16 @@ func TestParts(t *testing.T) {
 	}
 }
 
+// TestWoodUnknown: a wood that there is not is refused in words that name no package.
+func TestWoodUnknown(t *testing.T) {
+	d := piece.Design{Rocker: piece.Rocker{Radius: 42 * inch, Nose: 17 * inch, Tail: 20 * inch, Wood: "plywoood"}, Body: piece.Body{Mass: 20, Inertia: 2}}
+	d.Body.Centre.Y = 20 * inch
+	var wrong *piece.KeyError
+	if _, err := Of(d, Options{}); !errors.As(err, &wrong) || wrong.Key != "rocker.wood" || !strings.HasPrefix(wrong.Reason, `no wood is named "plywoood"`) {
+		t.Errorf("%v", err)
+	}
+}
+
 // TestSeatOnce: a seat of boards is one row, its length the depth, along which the grain runs; a seat that
 // is coopered is its staves, by its name or by its sizes, and so is a part of a panel's name; a panel without a length has
 // no staves listed, and one that is something else takes no seat away.

@@ -3,6 +3,7 @@ package layout
 import (
 	"math"
 
+	"rockerwright/rocker/root"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
@@ -56,41 +57,21 @@ func (l *Layout) remedies() error {
 }
 
 // search finds by how much a measure is off, up to most either way, in a piece whose seat
-// falls by so much when it is empty, and returns the cure, the opposite. It halves the range, in
-// which the fall only grows or shrinks, to a hundredth of a millimetre.
+// falls by so much when it is empty, and returns the cure, the opposite; NaN where it does not
+// rest on the way.
 func search(company check.Sitters, d piece.Design, shows, most float64, change func(d *piece.Design, x float64)) float64 {
-	fall := func(x float64) float64 {
+	rests := true
+	off := root.Between(func(x float64) float64 {
 		changed := d.Clone()
 		change(&changed, x)
 		r, err := company.Balance(changed)
-		if err != nil {
+		if rests = rests && err == nil && !math.IsNaN(r.Loads[0].SeatFall); !rests {
 			return math.NaN()
 		}
 		return r.Loads[0].SeatFall - shows
-	}
-	low, high := -most, most
-	a, b := fall(low), fall(high)
-	if !(a*b <= 0) {
+	}, -most, most, 0)
+	if !rests {
 		return math.NaN()
 	}
-	for {
-		x := (low*b - high*a) / (b - a) // where a straight line between them crosses
-		if !(x > low && x < high) {
-			x = (low + high) / 2
-		}
-		y := fall(x)
-		const level, fine = 1e-5, 1e-5 // rad, and m: far below what a level and a rule show
-		switch {
-		case math.IsNaN(y):
-			return math.NaN()
-		case math.Abs(y) < level, high-low < fine:
-			return -x + 0
-		case a*y < 0:
-			high, b = x, y
-			a /= 2 // so that the other end moves too (the Illinois rule)
-		default:
-			low, a = x, y
-			b /= 2
-		}
-	}
+	return 0 - off
 }

@@ -2,7 +2,6 @@ package layout
 
 import (
 	"errors"
-	"strings"
 
 	"rockerwright/rocker/bench"
 	"rockerwright/sim/piece"
@@ -26,23 +25,11 @@ func (l *Layout) tooShallow(err error) error {
 		deeper.Depth = quantity.NextLength(deeper.Depth, units)
 		if _, err := deeper.Outline(); err == nil {
 			wrong.Reason += "; with a straight top it is at least " + l.with(deeper.Depth) + " deep"
-			wrong.Example = "depth = " + typedLength(deeper.Depth, units)
+			wrong.Give, wrong.Value = "depth", deeper.Depth
 			return wrong
 		}
 	}
 	wrong.Reason += "; no depth lets this edge have a straight top"
-	wrong.Example = `top = "concentric"`
+	wrong.Give, wrong.Word = "top", "concentric"
 	return wrong
-}
-
-// typedLength writes a length on the shop's scale as it is typed in a design file.
-func typedLength(x float64, units quantity.System) string {
-	if units == quantity.Metric { // with its unit, as what is worked out for the file has
-		return `"` + quantity.With(x, quantity.Length, units) + `"`
-	}
-	text := strings.ReplaceAll(quantity.Shop(x, quantity.Length, units), " ", "-")
-	if strings.Contains(text, "/") {
-		return `"` + text + `"`
-	}
-	return text
 }

@@ -1,8 +1,10 @@
 package motion
 
 import (
+	"cmp"
 	"math"
 
+	"rockerwright/rocker/root"
 	"rockerwright/sim"
 )
 
@@ -12,38 +14,32 @@ const looks = 4
 // slips returns when in the span the floor first lets go, and whether it does: |F|/N
 // above its friction, or N not above zero. It keeps the largest |F|/N.
 func (m *run) slips(a *arc, span float64) (float64, bool) {
-	limit := m.rig.Floor.Friction
-	if limit == 0 {
-		limit = math.Inf(1)
-	}
+	limit := cmp.Or(m.rig.Floor.Friction, math.MaxFloat64) // without one it must not pull
 	before := 0.0
-	for i := 0; i <= looks; i++ {
+	for i := range looks + 1 {
 		t := span * float64(i) / looks
 		needs := m.needs(a, t)
-		if needs <= limit && !math.IsInf(needs, 1) {
+		if needs <= limit {
 			m.trace.Friction = max(m.trace.Friction, needs)
 			before = t
 			continue
 		}
 		if i > 0 { // found between two looks
-			for low, high := before, t; ; {
-				middle := (low + high) / 2
-				if middle <= low || middle >= high {
-					t = high
-					break
-				}
-				if n := m.needs(a, middle); n <= limit && !math.IsInf(n, 1) {
-					low = middle
-				} else {
-					high, needs = middle, n
-				}
-			}
+			_, t = root.Edge(func(t float64) bool { return m.needs(a, t) <= limit }, before, t, 0, 0)
+			needs = m.needs(a, t)
 		}
 		m.trace.Needs = needs
 		m.trace.Friction = max(m.trace.Friction, needs)
 		return t, true
 	}
 	return 0, false
+}
+
+// slipped ends the run: the floor lets go.
+func (m *run) slipped() bool {
+	m.event(LetsGo)
+	m.trace.End, m.trace.Outcome = Slipped, sim.FloorLetsGo
+	return false
 }
 
 // needs returns |F|/N at a time of the flight; infinite where the floor would have to
@@ -68,13 +64,8 @@ func (m *run) needs(a *arc, t float64) float64 {
 
 // watch keeps the least margin and the largest share of the lift at a turning point.
 func (m *run) watch() {
-	b := m.balance
-	rest := b.Rest.Tilt - m.rig.Floor.Slope
-	away := m.roll - rest
-	side := b.Back
-	if away < 0 {
-		side = b.Forward
-	}
+	away := m.roll - m.rest
+	side := m.side(away)
 	if !side.Exists() {
 		return
 	}
@@ -83,23 +74,27 @@ func (m *run) watch() {
 		m.trace.Lift = max(m.trace.Lift, 1)
 		return
 	}
-	m.trace.Lift = max(m.trace.Lift, (m.rig.Rise(m.roll+m.rig.Floor.Slope)-m.rig.Rise(b.Rest.Tilt))/side.Lift)
+	m.trace.Lift = max(m.trace.Lift, (m.rig.Rise(m.roll+m.rig.Floor.Slope)-m.rig.Rise(m.balance.Rest.Tilt))/side.Lift)
+}
+
+// side returns the margin on the side of a way, + back.
+func (m *run) side(way float64) sim.Margin {
+	if way < 0 {
+		return m.balance.Forward
+	}
+	return m.balance.Back
 }
 
 // hilltop returns the roll of the last hilltop on the side of a way, +1 back or −1 forward; infinitely far
 // where there is none.
 func (m *run) hilltop(way float64) float64 {
-	side := m.balance.Back
-	if way < 0 {
-		side = m.balance.Forward
-	}
+	side := m.side(way)
 	if !side.Exists() {
 		return way * math.Inf(1)
 	}
-	slope := m.rig.Floor.Slope
-	rest, over := m.balance.Rest.Tilt-slope, side.Over-slope
-	if math.Abs(over-rest) < side.Angle { // wrapped past half a turn
-		over = rest + way*side.Angle
+	over := side.Over - m.rig.Floor.Slope
+	if math.Abs(over-m.rest) < side.Angle { // wrapped past half a turn
+		over = m.rest + way*side.Angle
 	}
 	return over
 }
@@ -122,8 +117,8 @@ func (m *run) over(way float64) bool {
 
 // settledIn returns Rocks where the rig settled in the well of its rest.
 func (m *run) settledIn() sim.Outcome {
-	away := m.roll - (m.balance.Rest.Tilt - m.rig.Floor.Slope)
-	if away > 0 && m.balance.Back.Exists() && away > m.balance.Back.Angle || away < 0 && m.balance.Forward.Exists() && -away > m.balance.Forward.Angle {
+	away := m.roll - m.rest
+	if side := m.side(away); side.Exists() && math.Abs(away) > side.Angle {
 		return sim.SettlesInAnotherRest
 	}
 	return sim.Rocks

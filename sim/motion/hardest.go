@@ -1,5 +1,7 @@
 package motion
 
+import "rockerwright/rocker/root"
+
 // cells is how fine the grid is on which the hardest push is sought.
 const cells = 32
 
@@ -15,14 +17,8 @@ func Hardest(goes func(x float64) bool, most float64) (least float64, none bool)
 			low = high
 			continue
 		}
-		for high-low > 1e-3*high && high > 1e-6*most {
-			if middle := (low + high) / 2; goes(middle) {
-				high = middle
-			} else {
-				low = middle
-			}
-		}
-		return high, false
+		least, _ = root.Edge(goes, high, low, 1e-6*most, 1e-3)
+		return least, false
 	}
 	return most, true
 }

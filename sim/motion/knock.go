@@ -1,10 +1,6 @@
 package motion
 
-import (
-	"math"
-
-	"rockerwright/sim"
-)
+import "math"
 
 // cross takes the contact over the end of its arc, with a knock where a flat lies there;
 // false ends the run.
@@ -39,9 +35,7 @@ func (m *run) cross(way float64) bool {
 		m.trace.Friction = max(m.trace.Friction, needs)
 		if limit := m.rig.Floor.Friction; limit > 0 && needs > limit {
 			m.trace.Needs = needs
-			m.event(LetsGo)
-			m.trace.End, m.trace.Outcome = Slipped, sim.FloorLetsGo
-			return false
+			return m.slipped()
 		}
 	}
 	m.rate = rate
@@ -56,8 +50,24 @@ func (m *run) cross(way float64) bool {
 // to it.
 func (m *run) held(way float64) bool {
 	there := m.arc(0)
+	return way*there.moment() < 0 && way*m.beyond(-way).moment() > 0
+}
+
+// beyond returns the equation of motion at rest on the next arc in a way.
+func (m *run) beyond(way float64) *arc {
 	other := *m
-	other.pass(-way)
-	here := other.arc(0)
-	return way*there.moment() < 0 && way*here.moment() > 0
+	other.pass(way)
+	a := other.arc(0)
+	return &a
+}
+
+// pass takes the contact to the next arc in a way.
+func (m *run) pass(way float64) {
+	n := m.rig.Profile.Bearings()
+	switch m.index += int(way); {
+	case m.index == n:
+		m.index, m.shift = 0, m.shift+2*math.Pi
+	case m.index < 0:
+		m.index, m.shift = n-1, m.shift-2*math.Pi
+	}
 }

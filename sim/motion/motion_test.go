@@ -393,7 +393,7 @@ func FuzzRun(f *testing.F) {
 			t.Skip("no rest")
 		}
 		trace := Run(r, b, Start{Tilt: tilt, Rate: rate, Push: Push{r2.Vec{Y: 1}, force, 0.3}},
-			Options{Duration: 5, Steps: 20000, Losses: Losses{Rolling: 0.01 * rng.Float64(), Viscous: rng.Float64()}})
+			Options{Duration: 5, Losses: Losses{Rolling: 0.01 * rng.Float64(), Viscous: rng.Float64()}})
 		for _, x := range []float64{trace.Duration, trace.Last.Tilt, trace.Last.Rate, trace.Lift} {
 			if math.IsNaN(x) || math.IsInf(x, 0) {
 				t.Fatalf("%+v", trace)
@@ -501,6 +501,23 @@ func TestOverAtTheHilltop(t *testing.T) {
 	for _, beyond := range []float64{b.Back.Tip + 0.01, b.Forward.Tip - 0.01} {
 		if trace := Run(r, b, Start{Tilt: beyond}, Options{}); trace.End != WentOver || trace.Duration != 0 {
 			t.Errorf("let go at %v rad, beyond the hilltop: %v after %v s, want at once", beyond, trace.End, trace.Duration)
+		}
+	}
+}
+
+// TestLetGoOnTheHilltop: let go on a hilltop itself the rig goes over there with its next step, or stays in balance, or
+// comes back: it never stands still in time.
+func TestLetGoOnTheHilltop(t *testing.T) {
+	for _, high := range []float64{0.5, 0.6, 0.7, 0.8} {
+		for _, ahead := range []float64{-0.05, 0, 0.02} {
+			r := chair()
+			r.Body.Centre = r2.Vec{X: ahead, Y: high}
+			b := r.Balance()
+			for _, side := range []float64{b.Back.Over, b.Forward.Over} {
+				if trace := Run(r, b, Start{Tilt: side}, Options{}); trace.End == TooManySteps {
+					t.Errorf("centre %v m high, %v ahead, let go at %v rad: %d steps to %v s", high, ahead, side, trace.Steps, trace.Duration)
+				}
+			}
 		}
 	}
 }

@@ -1,6 +1,7 @@
 package motion
 
 import (
+	"cmp"
 	"math"
 
 	"rockerwright/rocker"
@@ -10,10 +11,12 @@ import (
 // Options tune [Run]. The zero value follows a minute.
 type Options struct {
 	Duration float64 // s; zero means 60
-	Steps    int     // at most; zero means 100,000
 	Losses   Losses
 	Keep     bool // keep the steps, for [Trace.At]
 }
+
+// mostSteps is how many steps a run takes, which no piece needs.
+const mostSteps = 100_000
 
 // settled is the rate below which a piece on a flat or a joint rest stays there, rad/s:
 // a top of a back that moves by a thousandth of a millimetre a second.
@@ -27,6 +30,7 @@ type run struct {
 	push     Push
 	sin, cos float64
 	gravity  float64
+	rest     float64 // its roll, rad
 
 	index      int     // of the bearing
 	shift      float64 // whole turns by which its tilts are moved, rad
@@ -40,30 +44,25 @@ type run struct {
 // when the time is up, when it settles, when it passes the last hilltop on one side, when
 // the floor would have to hold more than its friction, or pull, or after too many steps.
 func Run(r sim.Rig, b sim.Balance, start Start, options Options) Trace {
-	if options.Duration == 0 {
-		options.Duration = 60
+	options.Duration = cmp.Or(options.Duration, 60)
+	slope := r.Floor.Slope
+	m := run{
+		rig: r, balance: b, options: options, push: start.Push, gravity: r.Floor.FreeFall(),
+		rest: b.Rest.Tilt - slope, roll: start.Tilt - slope, rate: start.Rate,
+		trace: Trace{Margin: math.Inf(1), slope: slope, push: start.Push},
 	}
-	if options.Steps == 0 {
-		options.Steps = 100_000
-	}
-	m := run{rig: r, balance: b, options: options, push: start.Push, gravity: r.Floor.FreeFall(), rate: start.Rate}
-	m.sin, m.cos = math.Sincos(r.Floor.Slope)
-	m.roll = start.Tilt - r.Floor.Slope
-	m.index, _ = r.Profile.Find(m.roll)
-	_, within := r.Profile.Find(m.roll)
-	m.shift = m.roll - within
-	m.trace = Trace{Margin: math.Inf(1), slope: r.Floor.Slope, push: start.Push}
+	m.sin, m.cos = math.Sincos(slope)
+	index, within := r.Profile.Find(m.roll)
+	m.index, m.shift = index, m.roll-within
 	m.follow()
-	m.trace.Duration = m.time
-	m.trace.Last = State{m.time, m.roll + r.Floor.Slope, m.rate}
+	m.trace.Duration, m.trace.Last = m.time, m.state()
 	return m.trace
 }
 
-// follow takes steps until the run ends.
 func (m *run) follow() {
 	m.watch()
 	for m.time < m.options.Duration {
-		if m.trace.Steps >= m.options.Steps {
+		if m.trace.Steps >= mostSteps {
 			m.trace.End = TooManySteps
 			return
 		}
@@ -135,7 +134,6 @@ func (m *run) arc(way float64) arc {
 	return a
 }
 
-// pushed reports whether the push still acts.
 func (m *run) pushed() bool { return m.push.Force != 0 && m.time < m.push.Time }
 
 // sets returns the way in which the rig moves next, +1 back or −1 forward, and whether it
@@ -154,10 +152,8 @@ func (m *run) sets() (way float64, stays bool) {
 	if way*(m.roll-m.bound(way)) < 0 {
 		return way, false
 	}
-	other := *m // from the other side of the joint it is pushed back: it stays between
-	other.pass(way)
-	if b := other.arc(0); b.moment()*way <= 0 {
-		return 0, true
+	if m.beyond(way).moment()*way <= 0 {
+		return 0, true // from the other side of the joint it is pushed back: it stays between
 	}
 	return way, false
 }
@@ -165,17 +161,6 @@ func (m *run) sets() (way float64, stays bool) {
 // moment returns the couple that acts at the instant, losses apart, N·m.
 func (a *arc) moment() float64 {
 	return -a.weight*(a.cos*a.ahead-a.sin*a.height) + a.force*a.pushUp
-}
-
-// pass takes the contact to the next arc in a way.
-func (m *run) pass(way float64) {
-	n := m.rig.Profile.Bearings()
-	switch m.index += int(way); {
-	case m.index == n:
-		m.index, m.shift = 0, m.shift+2*math.Pi
-	case m.index < 0:
-		m.index, m.shift = n-1, m.shift-2*math.Pi
-	}
 }
 
 // step follows the rig on its arc to the next event; false ends the run.
@@ -192,19 +177,16 @@ func (m *run) step(way float64) bool {
 	if end := f.rate.at(span) * way; end < 0 || end == 0 && m.rate != 0 {
 		span, event = m.turning(span, way), int(Turns)
 	}
-	left := m.bound(way) - m.roll
-	if crosses := way*(f.turn.at(span)-left) >= 0; crosses {
-		span, event = root(&f.turn, &f.rate, left, 0, span), int(Joint)
+	bound := m.bound(way)
+	if top := m.hilltop(way); way*(top-m.roll) > 0 && way*(top-bound) <= 0 { // let go on it, it has passed with the next step
+		bound = top
 	}
-	hilltop := m.hilltop(way)
-	if crosses := way*(f.turn.at(span)-(hilltop-m.roll)) >= 0; crosses {
-		span, event = root(&f.turn, &f.rate, hilltop-m.roll, 0, span), int(Over)
+	if left := bound - m.roll; way*(f.turn.at(span)-left) >= 0 {
+		span, event = f.turn.reaches(left, 0, span), int(Joint)
 	}
 	if t, slips := m.slips(&a, span); slips {
 		m.advance(t)
-		m.event(LetsGo)
-		m.trace.End, m.trace.Outcome = Slipped, sim.FloorLetsGo
-		return false
+		return m.slipped()
 	}
 	m.advance(span)
 	switch Kind(event) {
@@ -213,9 +195,7 @@ func (m *run) step(way float64) bool {
 		m.event(Turns)
 		m.watch()
 	case Joint:
-		m.roll = m.bound(way)
-	case Over:
-		m.roll = hilltop
+		m.roll = bound
 	}
 	if m.push.Force != 0 && event < 0 && m.time == m.push.Time {
 		m.event(PushEnd)
@@ -231,14 +211,16 @@ func (m *run) turning(span, way float64) float64 {
 		for low = span / 2; m.flight.rate.at(low)*way <= 0 && low > 1e-12; low /= 2 {
 		}
 	}
-	return root(&m.flight.rate, &m.flight.speeding, 0, low, span)
+	if t := m.flight.rate.reaches(0, low, span); t > 0 {
+		return t
+	}
+	return span // it never went that way
 }
 
-// advance takes the rig along its flight.
 func (m *run) advance(span float64) {
 	f := &m.flight
 	if m.options.Keep {
-		m.trace.steps = append(m.trace.steps, step{m.time, span, m.roll, f.turn, f.rate, f.speeding})
+		m.trace.steps = append(m.trace.steps, step{m.time, span, m.roll, *f})
 	}
 	m.roll += f.turn.at(span)
 	m.rate = f.rate.at(span)
@@ -252,6 +234,6 @@ func (m *run) advance(span float64) {
 	}
 }
 
-func (m *run) event(kind Kind) {
-	m.trace.Events = append(m.trace.Events, Event{kind, m.time, m.roll + m.rig.Floor.Slope, m.rate})
-}
+func (m *run) state() State { return State{m.time, m.roll + m.rig.Floor.Slope, m.rate} }
+
+func (m *run) event(kind Kind) { m.trace.Events = append(m.trace.Events, Event{kind, m.state()}) }

@@ -1,6 +1,10 @@
 package motion
 
-import "math"
+import (
+	"math"
+
+	"rockerwright/rocker/root"
+)
 
 // order is that of the Taylor series of a step.
 const order = 20
@@ -81,41 +85,16 @@ const negligible = 1e-16
 // span returns how long the series may be followed, s: the last two terms of the turn stay
 // negligible.
 func (f *flight) span() float64 {
-	span := math.Inf(1)
+	least := math.Inf(1) // logarithm of the span
 	for k := order - 1; k <= order; k++ {
-		if c := math.Abs(f.turn[k]); c > 0 {
-			span = min(span, math.Pow(negligible/c, 1/float64(k)))
-		}
+		least = min(least, math.Log(negligible/math.Abs(f.turn[k]))/float64(k))
 	}
-	return span
+	return math.Exp(least)
 }
 
-// root returns the root of a polynomial between two times at which its signs differ, to
-// rounding: Newton's rule, halving where it leaves the bracket. slope is its derivative.
-func root(f, slope *series, target, low, high float64) float64 {
-	below := f.at(low) - target
-	t := (low + high) / 2
-	for range 100 {
-		value := f.at(t) - target
-		if value == 0 {
-			return t
-		}
-		if (value < 0) == (below < 0) {
-			low = t
-		} else {
-			high = t
-		}
-		next := t - value/slope.at(t)
-		if !(next > low && next < high) {
-			next = (low + high) / 2
-		}
-		if next == t || next == low || next == high {
-			return next
-		}
-		if math.Abs(next-t) <= 1e-17 {
-			return next
-		}
-		t = next
-	}
-	return t
+// reaches returns when a polynomial passes through a value between two times at which it lies on
+// either side of it. Newton's rule held in the bracket takes 3 % off a minute over nine arcs, 1 %
+// over three and nothing over one (BenchmarkCost): not worth a second finder.
+func (c *series) reaches(value, low, high float64) float64 {
+	return root.Between(func(t float64) float64 { return c.at(t) - value }, low, high, 0)
 }

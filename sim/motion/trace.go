@@ -2,6 +2,7 @@ package motion
 
 import (
 	"math"
+	"sort"
 
 	"rockerwright/sim"
 )
@@ -26,10 +27,8 @@ func (k Kind) String() string { return kinds[k] }
 
 // An Event is one instant of a motion.
 type Event struct {
-	Kind Kind
-	Time float64 // s
-	Tilt float64 // rad, against the vertical
-	Rate float64 // rad/s; after a knock
+	Kind  Kind
+	State // after a knock
 }
 
 // An End is why a run ended.
@@ -66,8 +65,7 @@ func (t *Trace) EndedBy() string {
 type step struct {
 	start, span float64 // s
 	roll        float64 // at the start, rad
-	turn, rate  series
-	speeding    series
+	flight
 }
 
 // A Trace is a motion.
@@ -90,24 +88,18 @@ type Trace struct {
 
 // A State is the rig at one instant.
 type State struct {
-	Time, Tilt, Rate float64
+	Time float64 // s
+	Tilt float64 // rad, against the vertical
+	Rate float64 // rad/s
 }
 
-// find returns the step of a time, nil beyond the run.
+// find returns the step of a time, the first that ends at or after it; nil beyond the run.
 func (t *Trace) find(time float64) *step {
-	low, high := 0, len(t.steps)
-	for low < high { // the first step that ends at or after time
-		middle := (low + high) / 2
-		if s := &t.steps[middle]; s.start+s.span < time {
-			low = middle + 1
-		} else {
-			high = middle
-		}
-	}
-	if low == len(t.steps) {
+	i := sort.Search(len(t.steps), func(i int) bool { return !(t.steps[i].start+t.steps[i].span < time) })
+	if i == len(t.steps) {
 		return nil
 	}
-	return &t.steps[low]
+	return &t.steps[i]
 }
 
 // At returns the tilt (rad) and the rate (rad/s) at a time within the run, the last ones

@@ -22,15 +22,15 @@ func (b Braces) check() error {
 		return nil
 	}
 	for _, m := range []struct {
-		name, example string
-		size          float64
-	}{{"count", "7", b.Count}, {"width", `"1-1/8"`, b.Width}, {"thickness", `"3/8"`, b.Thickness}, {"length", "24", b.Length}} {
+		name string
+		size float64
+	}{{"count", b.Count}, {"width", b.Width}, {"thickness", b.Thickness}, {"length", b.Length}} {
 		if m.size <= 0 {
-			return &KeyError{Key: "back.braces." + m.name, Reason: "braces that bend need their " + m.name, Example: m.name + " = " + m.example}
+			return &KeyError{Key: "back.braces." + m.name, Reason: "braces that bend need their " + m.name, Give: m.name}
 		}
 	}
 	if b.Count != math.Trunc(b.Count) {
-		return &KeyError{Key: "back.braces.count", Reason: "a count is a whole number", Example: "count = 7"}
+		return &KeyError{Key: "back.braces.count", Reason: "a count is a whole number", Give: "count"}
 	}
 	return nil
 }

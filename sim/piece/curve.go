@@ -7,16 +7,17 @@ import (
 	"slices"
 
 	"rockerwright/rocker"
+	"rockerwright/rocker/rises"
 )
 
 // A Curve is what the rises of a straightedge, or points of the edge, say of the rockers.
 type Curve struct {
-	Left, Right *rocker.RisesFit // nil where it was not read
-	Drawn       *rocker.RisesFit // of rises or points that stand for the drawing of both; else nil
-	Fit         rocker.RisesFit  // of both, their mean
-	Apart       float64          // the largest difference of left and right, m; above zero where left is higher
-	Station     int              // where that is, counted from 1 at the nose
-	One         bool             // left and right are one curve, as far as was read
+	Left, Right *rises.Fit // nil where it was not read
+	Drawn       *rises.Fit // of rises or points that stand for the drawing of both; else nil
+	Fit         rises.Fit  // of both, their mean
+	Apart       float64    // the largest difference of left and right, m; above zero where left is higher
+	Station     int        // where that is, counted from 1 at the nose
+	One         bool       // left and right are one curve, as far as was read
 }
 
 // Profile returns the floor edge, as drawn or as measured, and of one that was read off an edge
@@ -28,7 +29,7 @@ func (d Design) Profile() (rocker.Profile, *Curve, error) {
 	key := "measured"
 	switch {
 	case d.Measured.curved() && len(ways) > 0:
-		err = &KeyError{Key: "rocker", Reason: "the rockers' curve is given twice, drawn here and measured by rises in [measured]: keep one (nose and tail stay)"}
+		err = &KeyError{Key: "rocker", Reason: "the rockers' curve is given twice, drawn here and measured by rises: keep one (nose and tail stay)"}
 	case d.Measured.curved():
 		curve, err = d.Measured.curve()
 	case d.Rocker.traced():
@@ -62,13 +63,13 @@ func (m Measured) curve() (*Curve, error) {
 	if m.Spacing <= 0 {
 		return nil, noSpacing("measured.spacing")
 	}
-	of := func(rise []float64) rocker.Rises { return rocker.Rises{Spacing: m.Spacing, Low: low, Rise: rise} }
+	of := func(rise []float64) rises.Row { return rises.Row{Spacing: m.Spacing, Low: low, Rise: rise} }
 	c := &Curve{One: true}
 	left, right := slices.Clone(m.Left), slices.Clone(m.Right) // misread ones put right
 	for _, side := range []struct {
 		name string
 		rise []float64
-		fit  **rocker.RisesFit
+		fit  **rises.Fit
 	}{{"left", left, &c.Left}, {"right", right, &c.Right}} {
 		if len(side.rise) == 0 {
 			continue
@@ -87,12 +88,12 @@ func (m Measured) curve() (*Curve, error) {
 		return c, nil
 	}
 	both := of(mean(left, right))
-	both.Error = rocker.ReadingError / math.Sqrt2
+	both.Error = rises.UsualError / math.Sqrt2
 	if c.Fit, err = both.Fit(); err != nil {
 		return nil, risesError("measured.left", err)
 	}
 	var station int
-	c.Apart, station, c.One, err = rocker.Agree(of(left), of(right))
+	c.Apart, station, c.One, err = rises.Agree(of(left), of(right))
 	c.Station = station + 1
 	return c, err
 }
@@ -117,21 +118,21 @@ func mean(left, right []float64) []float64 {
 func lowStation(key string, number float64, rise []float64) (int, error) {
 	low := int(number) - 1
 	if number == 0 {
-		low = rocker.LowStation(rise)
+		low = rises.Lowest(rise)
 	}
 	if number != math.Trunc(number) || low < 1 || low > len(rise)-2 {
-		return 0, &KeyError{Key: key, Reason: "say which station is the low point, counted from 1 at the nose, with stations on either side of it", Example: lastOf(key) + " = 8"}
+		return 0, &KeyError{Key: key, Reason: "say which station is the low point, counted from 1 at the nose, with stations on either side of it", Give: lastOf(key)}
 	}
 	return low, nil
 }
 
 func noSpacing(key string) error {
-	return &KeyError{Key: key, Reason: "rises need the spacing of their stations", Example: "spacing = 2"}
+	return &KeyError{Key: key, Reason: "rises need the spacing of their stations", Give: "spacing"}
 }
 
-// risesError returns an error of package rocker with its place in the design, the list of rises.
+// risesError returns an error of package rises with its place in the design, the list of rises.
 func risesError(key string, err error) error {
-	var wrong *rocker.RisesError
+	var wrong *rises.Error
 	if !errors.As(err, &wrong) {
 		return err
 	}

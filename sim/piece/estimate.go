@@ -11,11 +11,11 @@ import (
 // slab, panel and rod of the drawn sizes, all of one wood.
 func (d Design) Estimate(edge rocker.Profile) (Masses, error) {
 	if !d.Seat.SlopeKnown() {
-		return Masses{}, &KeyError{Key: "seat", Reason: "the weight is spread over the drawn seat, and none is drawn", Example: "[seat] with front, rear, depth, width and behind_low_point"}
+		return Masses{}, &KeyError{Key: "seat", Reason: "the weight is spread over the drawn seat, and none is drawn", Give: "seat"}
 	}
 	s := d.Seat
 	if s.Width <= 0 {
-		return Masses{}, &KeyError{Key: "seat.width", Reason: "the weight is spread over the drawn seat, so its width is needed", Example: "width = 20"}
+		return Masses{}, &KeyError{Key: "seat.width", Reason: "the weight is spread over the drawn seat, so its width is needed", Give: "width"}
 	}
 	m := Masses{Estimated: true}
 	var legs body.Body

@@ -108,11 +108,11 @@ func (d Design) checkLegs() error {
 	front, isFront := d.Leg(Front)
 	rear, isRear := d.Leg(Rear)
 	if isFront && isRear && front.At <= rear.At {
-		return &KeyError{Key: "leg", Reason: "the front legs stand ahead of the rear ones; behind the low point is negative", Example: "at = -8"}
+		return &KeyError{Key: "leg", Reason: "the front legs stand ahead of the rear ones; behind the low point is negative", Give: "at"}
 	}
 	for i, l := range d.Legs {
 		if math.Abs(l.Rake) >= 60*quantity.Deg || math.Abs(l.Splay) >= 60*quantity.Deg {
-			return &KeyError{Key: fmt.Sprintf("leg.%d", i+1), Reason: "rake and splay are angles from plumb, less than 60 degrees", Example: "rake = 8"}
+			return &KeyError{Key: fmt.Sprintf("leg.%d", i+1), Reason: "rake and splay are angles from plumb, less than 60 degrees", Give: "rake"}
 		}
 	}
 	return nil

@@ -42,11 +42,11 @@ func (d Design) Source() (Source, error) {
 	}
 	switch len(given) {
 	case 0:
-		return "", &KeyError{Key: "piece", Reason: "the weight of the piece is missing: a guess is enough", Example: "[piece] weight = 26"}
+		return "", &KeyError{Key: "piece", Reason: "the weight of the piece is missing: a guess is enough", Give: "piece"}
 	case 1:
 		return given[0], nil
 	}
-	return "", &KeyError{Key: string(given[1]), Reason: fmt.Sprintf("the weight of the piece is given twice, in [%s] and in [%s]: keep one", given[0], given[1])}
+	return "", &KeyError{Key: string(given[1]), Reason: fmt.Sprintf("the weight of the piece is given twice, under %s and under %s: keep one", given[0], given[1])}
 }
 
 // Masses returns the mass of the piece as it is drawn. Where it is measured instead, that is for
@@ -61,7 +61,7 @@ func (d Design) Masses(edge rocker.Profile) (Masses, error) {
 	case source == ByParts:
 		return d.parts(edge)
 	case source == ByBody && d.Seat.Slide != 0:
-		return Masses{}, &KeyError{Key: "seat.slide", Reason: "[body] does not say what belongs to the rockers, so the seat cannot be slid on them: give [piece] weight or parts"}
+		return Masses{}, &KeyError{Key: "seat.slide", Reason: "the plain numbers of the body do not say what belongs to the rockers, so the seat cannot be slid on them: give the weight of the piece, or its parts"}
 	case source == ByBody:
 		b := d.Body
 		return Masses{Rockers: []body.Body{{Mass: b.Mass, Centre: b.Centre, Inertia: b.Inertia}}}, nil

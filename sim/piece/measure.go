@@ -43,10 +43,6 @@ func (m Measure) Given(d *Design) {
 	}
 }
 
-// madeIn are the sections of a design that a shop makes, and on which it hangs how the piece
-// rocks; that does not hang on the sizes of legs and panels.
-var madeIn = []string{"rocker", "seat", "bed", "back", "arms", "piece", "part", "body"}
-
 // read are the measures of the rocker that were read off an edge, not drawn.
 var read = []string{"rocker.rises.N", "rocker.spacing", "rocker.origin", "rocker.points.N.x", "rocker.points.N.y"}
 
@@ -54,7 +50,7 @@ var read = []string{"rocker.rises.N", "rocker.spacing", "rocker.origin", "rocker
 // readings, floor, limits or wishes.
 func (m Measure) Made() bool {
 	section, _, _ := strings.Cut(m.Key, ".")
-	return slices.Contains(madeIn, section) && !slices.Contains(read, m.Key)
+	return slices.ContainsFunc(sections[:], func(s Section) bool { return s.Made && s.Name == section }) && !slices.Contains(read, m.Key)
 }
 
 // A Choice is an entry of a design that is a word or a text.
@@ -98,7 +94,7 @@ func (d *Design) Choice(key string) (Choice, func(word string) error, error) {
 		}
 		return c, func(word string) error {
 			if c.Words != nil && !slices.Contains(c.Words, word) {
-				return &KeyError{Key: key, Reason: fmt.Sprintf("%q is not one of: %s", quantity.Shown(word, 40), strings.Join(c.Words, ", ")), Example: fmt.Sprintf("%s = %q", lastOf(key), c.Words[0])}
+				return &KeyError{Key: key, Reason: fmt.Sprintf("%q is not one of: %s", quantity.Shown(word, 40), strings.Join(c.Words, ", ")), Give: lastOf(key), Word: c.Words[0]}
 			}
 			c.set(d, n, word)
 			return nil
@@ -116,40 +112,26 @@ func lastOf(key string) string { return key[strings.LastIndexByte(key, '.')+1:] 
 // general turns "sitter.2.weight" into "sitter.N.weight" and 1, and checks that the
 // design has so many.
 func (d *Design) general(key string) (general string, n int, err error) {
-	for _, list := range d.lists() {
-		rest, found := strings.CutPrefix(key, list.name+".")
+	for _, list := range lists {
+		rest, found := strings.CutPrefix(key, list.Name+".")
 		if !found {
 			continue
 		}
+		have := list.have(d)
 		number, tail, _ := strings.Cut(rest, ".")
 		count, err := strconv.Atoi(number)
 		if err != nil {
 			count, tail = 1, rest
-			if list.have > 1 {
-				return "", 0, &KeyError{Key: key, Reason: fmt.Sprintf("there are %d entries [[%s]]: say which, counting from 1", list.have, list.name), Example: fmt.Sprintf("%s.1.%s", list.name, rest)}
+			if have > 1 {
+				return "", 0, &KeyError{Key: key, Reason: fmt.Sprintf("there are %d entries of %s: say which, counting from 1", have, list.Name), Give: list.Name + ".1." + rest}
 			}
 		}
-		if count < 1 || count > list.have {
-			return "", 0, &KeyError{Key: key, Reason: fmt.Sprintf("the design has %d entries [[%s]]", list.have, list.name)}
+		if count < 1 || count > have {
+			return "", 0, &KeyError{Key: key, Reason: fmt.Sprintf("the design has %d entries of %s", have, list.Name)}
 		}
-		return strings.TrimSuffix(list.name+".N."+tail, "."), count - 1, nil
+		return strings.TrimSuffix(list.Name+".N."+tail, "."), count - 1, nil
 	}
 	return key, 0, nil
-}
-
-// A list is what a design has several of, and how many.
-type list struct {
-	name string
-	have int
-}
-
-func (d *Design) lists() []list {
-	k, m := &d.Rocker, &d.Measured
-	return []list{
-		{"sitter", len(d.Sitters)}, {"part", len(d.Parts)}, {"leg", len(d.Legs)}, {"panel", len(d.Panels)},
-		{"rocker.arcs", len(k.Arcs)}, {"rocker.rises", len(k.Rises)}, {"rocker.points", len(k.Points)},
-		{"measured.left", len(m.Left)}, {"measured.right", len(m.Right)},
-	}
 }
 
 // Clone returns a copy that shares nothing with d.
@@ -180,8 +162,8 @@ func Keys() []string {
 // Measures, lists numbered from 1: "sitter.2.weight", of an only sitter or part "sitter.weight".
 func (d *Design) Keys() []string {
 	have := map[string]int{}
-	for _, l := range d.lists() {
-		have[l.name] = l.have
+	for _, l := range lists {
+		have[l.Name] = l.have(d)
 	}
 	var list []string
 	for _, m := range measures {

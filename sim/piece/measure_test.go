@@ -6,16 +6,60 @@ import (
 	"strings"
 	"testing"
 
-	"gonum.org/v1/gonum/spatial/r2"
-
 	"rockerwright/body/person"
 )
 
 // full is a design with one of each thing there can be.
 func full() Design {
-	return Design{
-		Rocker: Rocker{Arcs: make([]Arc, 1), Rises: make([]float64, 1), Points: make([]r2.Vec, 1)}, Parts: make([]Part, 1), Legs: make([]Leg, 1), Panels: make([]Panel, 1), Sitters: make([]Sitter, 1),
-		Measured: Measured{Left: make([]float64, 1), Right: make([]float64, 1)},
+	var d Design
+	for _, l := range lists {
+		l.Make(&d, 1)
+	}
+	return d
+}
+
+// TestEveryListHasARow: whatever a Design has several of stands in the table of lists; and every section has a
+// measure or a choice, and every one of these a section.
+func TestEveryListHasARow(t *testing.T) {
+	d := full()
+	d.Measured.Zero = make([]string, 1) // names of readings, not a list of a file
+	eachSlice(reflect.ValueOf(d), "Design", func(path string, length int) {
+		if length != 1 {
+			t.Errorf("%s is no row of the lists", path)
+		}
+	})
+	for _, l := range lists {
+		if l.What == "" || l.Most < 10 || l.Have(&d) != 1 {
+			t.Errorf("%s: %q, %d at most, %d made of 1", l.Name, l.What, l.Most, l.Have(&d))
+		}
+	}
+	told := map[string]bool{"title": true, "kind": true, "units": true, "rocks": true}
+	for _, s := range sections {
+		told[s.Name] = false
+	}
+	for _, key := range Keys() {
+		section, _, _ := strings.Cut(key, ".")
+		if _, known := told[section]; !known {
+			t.Errorf("%s stands in no section", key)
+		}
+		told[section] = true
+	}
+	for section, is := range told {
+		if !is {
+			t.Errorf("[%s] has no entry", section)
+		}
+	}
+}
+
+// eachSlice calls visit for every list inside a value.
+func eachSlice(v reflect.Value, path string, visit func(path string, length int)) {
+	switch v.Kind() {
+	case reflect.Struct:
+		for i := range v.NumField() {
+			eachSlice(v.Field(i), path+"."+v.Type().Field(i).Name, visit)
+		}
+	case reflect.Slice:
+		visit(path, v.Len())
 	}
 }
 

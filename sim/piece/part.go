@@ -120,11 +120,11 @@ func (p Part) sized(key string) error {
 	}
 	for _, name := range []string{"length", "height", "width", "diameter", "weight"} {
 		if size, asked := need[name]; asked && size <= 0 {
-			return &KeyError{Key: key + "." + name, Reason: fmt.Sprintf("a %s needs its %s", p.Shape, name), Example: name + " = 2"}
+			return &KeyError{Key: key + "." + name, Reason: fmt.Sprintf("a %s needs its %s", p.Shape, name), Give: name}
 		}
 	}
 	if p.Count != math.Trunc(p.Count) {
-		return &KeyError{Key: key + ".count", Reason: "a count is a whole number", Example: "count = 4"}
+		return &KeyError{Key: key + ".count", Reason: "a count is a whole number", Give: "count"}
 	}
 	return nil
 }
@@ -143,7 +143,7 @@ func density(wood string, given, moisture float64, key string) (float64, error) 
 	}
 	d, err := w.DensityAt(moisture)
 	if err != nil {
-		return 0, &KeyError{Key: key + ".moisture", Reason: err.Error(), Example: `moisture = "8 %"`}
+		return 0, &KeyError{Key: key + ".moisture", Reason: err.Error(), Give: "moisture"}
 	}
 	return d, nil
 }
@@ -151,11 +151,11 @@ func density(wood string, given, moisture float64, key string) (float64, error) 
 // findWood returns the wood of a name.
 func FindWood(name, key string) (body.Wood, error) {
 	if name == "" {
-		return body.Wood{}, &KeyError{Key: key + ".wood", Reason: "name a wood", Example: `wood = "black walnut"`}
+		return body.Wood{}, &KeyError{Key: key + ".wood", Reason: "name a wood", Give: "wood"}
 	}
 	w, err := body.FindWood(name)
 	if err != nil {
-		return w, &KeyError{Key: key + ".wood", Reason: strings.TrimPrefix(err.Error(), "body: "), Example: `wood = "black walnut"`}
+		return w, &KeyError{Key: key + ".wood", Reason: strings.TrimPrefix(err.Error(), "body: "), Give: "wood"}
 	}
 	return w, nil
 }

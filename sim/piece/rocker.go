@@ -26,7 +26,7 @@ func (r Rocker) Profile() (rocker.Profile, error) {
 		return rocker.Profile{}, &KeyError{Key: "rocker.arcs", Reason: "draw the rocker by radius, nose and tail, or by arcs and nose, not both"}
 	}
 	if r.Nose <= 0 {
-		return rocker.Profile{}, &KeyError{Key: "rocker.nose", Reason: "arcs need nose: how far the low point lies along the curve from the nose tip", Example: "nose = 15"}
+		return rocker.Profile{}, &KeyError{Key: "rocker.nose", Reason: "arcs need nose: how far the low point lies along the curve from the nose tip", Give: "nose"}
 	}
 	spans := make([]rocker.Span, len(r.Arcs))
 	for i, a := range r.Arcs {
@@ -39,7 +39,7 @@ func (r Rocker) Profile() (rocker.Profile, error) {
 		case a.Radius != 0 && a.Length > 0 && a.Flat == 0 && a.Turn == 0:
 			spans[i] = rocker.Arc(a.Radius, a.Length)
 		default:
-			return rocker.Profile{}, &KeyError{Key: key, Reason: "each of the arcs is a radius with a length, a flat, or a turn", Example: "{radius = 42, length = 16}"}
+			return rocker.Profile{}, &KeyError{Key: key, Reason: "each of the arcs is a radius with a length, a flat, or a turn", Give: "arcs"}
 		}
 	}
 	p, err := rocker.Chain(r.Nose, spans...)
@@ -57,11 +57,11 @@ func (r Rocker) Profile() (rocker.Profile, error) {
 // single returns the floor edge of one arc.
 func (r Rocker) single() (rocker.Profile, error) {
 	for _, m := range []struct {
-		name, example string
-		size          float64
-	}{{"radius", "42", r.Radius}, {"nose", "15", r.Nose}, {"tail", "18", r.Tail}} {
+		name string
+		size float64
+	}{{"radius", r.Radius}, {"nose", r.Nose}, {"tail", r.Tail}} {
 		if m.size <= 0 {
-			return rocker.Profile{}, &KeyError{Key: "rocker." + m.name, Reason: "a rocker needs its " + m.name, Example: m.name + " = " + m.example}
+			return rocker.Profile{}, &KeyError{Key: "rocker." + m.name, Reason: "a rocker needs its " + m.name, Give: m.name}
 		}
 	}
 	p, err := rocker.Chain(r.Nose, rocker.Arc(r.Radius, r.Nose+r.Tail))
@@ -146,7 +146,7 @@ func (r Rocker) wood(edge rocker.Profile, density float64) (body.Body, error) {
 	depth, width := r.Size()
 	strip, err := r.strip(edge, depth)
 	if err != nil {
-		return body.Body{}, &KeyError{Key: "rocker.depth", Reason: "a rocker this deep has no top edge on this curve", Example: `depth = "2-1/4"`}
+		return body.Body{}, &KeyError{Key: "rocker.depth", Reason: "a rocker this deep has no top edge on this curve", Give: "depth"}
 	}
 	across := 2 * width * density
 	return body.Body{Mass: across * strip.Area, Centre: strip.Centroid, Inertia: across * strip.Second}, nil

@@ -44,15 +44,15 @@ func (s Seat) check() error {
 		return nil
 	}
 	for _, m := range []struct {
-		name, example string
-		missing       bool
-	}{{"rear", `"15-7/8"`, s.Rear <= 0}, {"front", `"16-1/2"`, s.Front <= 0 && s.Depth > 0}, {"depth", "18", s.Depth <= 0 && s.Front > 0}} {
+		name    string
+		missing bool
+	}{{"rear", s.Rear <= 0}, {"front", s.Front <= 0 && s.Depth > 0}, {"depth", s.Depth <= 0 && s.Front > 0}} {
 		if m.missing {
-			return &KeyError{Key: "seat." + m.name, Reason: "a seat needs its " + m.name, Example: m.name + " = " + m.example}
+			return &KeyError{Key: "seat." + m.name, Reason: "a seat needs its " + m.name, Give: m.name}
 		}
 	}
 	if s.SlopeKnown() && math.Abs(s.Front-s.Rear) >= s.Depth {
-		return &KeyError{Key: "seat.depth", Reason: "front and rear differ by more than the seat is deep", Example: "depth = 18"}
+		return &KeyError{Key: "seat.depth", Reason: "front and rear differ by more than the seat is deep", Give: "depth"}
 	}
 	return nil
 }

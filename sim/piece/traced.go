@@ -6,7 +6,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
-	"rockerwright/rocker"
+	"rockerwright/rocker/rises"
 )
 
 // ways returns the keys by which the floor edge is given, of which there should be one.
@@ -45,20 +45,20 @@ func (r Rocker) curve() (*Curve, error) {
 }
 
 // rises returns what was read off the edge, from the nose.
-func (r Rocker) rises() (rocker.Rises, error) {
+func (r Rocker) rises() (rises.Row, error) {
 	if len(r.Rises) > 0 {
 		low, err := lowStation("rocker.origin", r.Origin, r.Rises)
 		if err == nil && r.Spacing <= 0 {
 			err = noSpacing("rocker.spacing")
 		}
-		return rocker.Rises{Spacing: r.Spacing, Low: low, Rise: r.Rises}, err
+		return rises.Row{Spacing: r.Spacing, Low: low, Rise: r.Rises}, err
 	}
 	points := slices.Clone(r.Points)
 	turned := len(points) > 1 && points[0].X < points[len(points)-1].X
 	if turned { // from the tail
 		slices.Reverse(points)
 	}
-	var read rocker.Rises
+	var read rises.Row
 	for i, p := range points {
 		if i > 0 && p.X >= points[i-1].X {
 			if turned {
@@ -68,7 +68,7 @@ func (r Rocker) rises() (rocker.Rises, error) {
 		}
 		read.Ahead, read.Rise = append(read.Ahead, p.X), append(read.Rise, p.Y)
 	}
-	read.Low = rocker.LowStation(read.Rise)
+	read.Low = rises.Lowest(read.Rise)
 	return read, nil
 }
 

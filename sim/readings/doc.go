@@ -4,9 +4,8 @@
 // Scales under two marks on the rockers give a line through the balance point: level, its
 // place fore and aft; with one mark raised, together with the first, its height. A dowel
 // on which the piece balances gives such a line at once. Ten timed rocks give the
-// inertia. [Readings.Read] solves them, [Readings.Uncertainty] carries the reading errors
-// through, by the derivatives of the result with each reading, and names the reading that
-// limits each value.
+// inertia. [Readings.Read] solves them, carries the reading errors through, by the
+// derivatives of the result with each reading, and names the reading that limits each value.
 //
 // Places are in the chair frame of package rocker; SI units and radians.
 package readings

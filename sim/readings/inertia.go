@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"rockerwright/body"
+	"rockerwright/rocker/root"
 	"rockerwright/sim"
 )
 
@@ -48,10 +49,11 @@ func (r Readings) period(piece body.Body, t timed) (float64, error) {
 
 // inertia returns the inertia (kg·m²) about its balance point with which the piece and
 // the rider take a tenth of the time for a rock, and the time of ten without any (s). The
-// square of the time is very nearly straight in the inertia, so the secant through two of
-// them is on it in a few steps; where the rocks are quicker than without any it is
-// followed below zero, for [judge] to tell an error of reading from a reading that
-// cannot be.
+// square of the time is very nearly straight in the inertia, for the distance from G to the
+// contact hardly goes with the tilt: the inertia lies by that line, and is sought between a quarter
+// and four times of it, which a G a tenth of a millimetre over the floor keeps. Where the rocks are
+// quicker than without any, or much too slow, the line is kept, for [judge] to tell an error of
+// reading from a reading that cannot be.
 func (r Readings) inertia(piece body.Body, t timed) (inertia, least float64, err error) {
 	squared := func(inertia float64) float64 {
 		if err != nil {
@@ -62,26 +64,14 @@ func (r Readings) inertia(piece body.Body, t timed) (inertia, least float64, err
 		period, err = r.period(piece, t)
 		return period * period
 	}
-	want := t.tenRocks / 10
-	want *= want
-	a, b := 0.0, 0.1*piece.Mass
-	ya, yb := squared(a), squared(b)
-	least = 10 * math.Sqrt(ya)
-	if err != nil || want <= ya {
-		return b * (want - ya) / (yb - ya), least, err
+	want := t.tenRocks / 10 * (t.tenRocks / 10)
+	usual := 0.1 * piece.Mass
+	without, with := squared(0), squared(usual)
+	inertia, least = usual*(want-without)/(with-without), 10*math.Sqrt(without)
+	if err == nil && inertia > 0 && inertia < 1e3*piece.Mass {
+		inertia = root.Between(func(x float64) float64 { return squared(x) - want }, inertia/4, 4*inertia, 1e-13*inertia)
 	}
-	for range 30 {
-		next := b + (want-yb)*(b-a)/(yb-ya)
-		if math.Abs(next-b) <= 1e-13*next || next > 1e3*piece.Mass {
-			return next, least, nil
-		}
-		a, ya = b, yb
-		b = next
-		if yb = squared(b); err != nil || yb == ya {
-			break
-		}
-	}
-	return b, least, err
+	return inertia, least, err
 }
 
 // What is believed of the radius of gyration of a piece, m; our judgement.

@@ -4,6 +4,8 @@ import (
 	"math"
 
 	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/rocker/root"
 )
 
 // A line is where the balance point lies by one reading: normal·G = place.
@@ -26,9 +28,8 @@ type line struct {
 // level with β = 0 (the textbook's two-scale formula).
 func (r Readings) lines(mass float64) ([]line, error) {
 	var lines []line
-	dowel := or(r.Errors.Dowel, usualDowel)
 	if r.has("dowel_ahead", r.DowelAhead) {
-		lines = append(lines, line{"dowel_ahead", r2.Vec{X: 1}, r.DowelAhead, dowel})
+		lines = append(lines, line{"dowel_ahead", r2.Vec{X: 1}, r.DowelAhead, usualDowel})
 	}
 	level := scales{"front", "rear", r.Front, r.Rear}
 	raised := scales{"front_raised", "rear_raised", r.FrontRaised, r.RearRaised}
@@ -50,7 +51,7 @@ func (r Readings) lines(mass float64) ([]line, error) {
 		lines = append(lines, l)
 	}
 	if r.DowelAbove != 0 {
-		lines = append(lines, line{"dowel_above", r2.Vec{Y: 1}, r.DowelAbove, dowel})
+		lines = append(lines, line{"dowel_above", r2.Vec{Y: 1}, r.DowelAbove, usualDowel})
 	}
 	return lines, nil
 }
@@ -72,7 +73,7 @@ func (r Readings) moments(mass float64, s scales, raised float64) (line, error) 
 	normal := r2.Vec{X: -along.Y, Y: along.X}
 	of := r2.Sub(along, r2.Scale(sin/math.Sqrt(1-sin*sin), normal))
 	size := r2.Norm(of)
-	spread := math.Hypot(r.Apart*or(r.Errors.Scale, usualScale)/mass, or(r.Errors.Tape, usualTape)) / size
+	spread := math.Hypot(r.Apart*r.scale()/mass, usualTape) / size
 	return line{s.front, r2.Scale(1/size, of), (share*r.Apart + r2.Dot(of, rear)) / size, spread}, nil
 }
 
@@ -120,15 +121,10 @@ func (r Readings) marks() (rear, along r2.Vec, err error) {
 	if r2.Norm(r2.Sub(front, r.Edge.Tail())) < r.Apart {
 		return rear, along, wrong("apart", "so far behind the front mark there is no rocker")
 	}
-	near, far := r.Apart, r.Edge.Length() // along the edge; no chord is longer than its arc
-	for range 60 {
-		middle := (near + far) / 2
-		if p, _ := r.Edge.At(r.FrontMark - middle); r2.Norm(r2.Sub(front, p)) < r.Apart {
-			near = middle
-		} else {
-			far = middle
-		}
-	}
-	rear, _ = r.Edge.At(r.FrontMark - near)
+	behind := root.Between(func(along float64) float64 {
+		p, _ := r.Edge.At(r.FrontMark - along)
+		return r2.Norm(r2.Sub(front, p)) - r.Apart
+	}, 0, r.Edge.Length(), 0)
+	rear, _ = r.Edge.At(r.FrontMark - behind)
 	return rear, r2.Unit(r2.Sub(front, rear)), nil
 }

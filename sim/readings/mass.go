@@ -1,6 +1,10 @@
 package readings
 
-import "math"
+import (
+	"cmp"
+	"math"
+	"slices"
+)
 
 // check returns what no reading can be.
 func (r Readings) check() error {
@@ -12,20 +16,13 @@ func (r Readings) check() error {
 			return wrong(one.name, "this is no number")
 		}
 	}
-	for _, s := range []struct {
-		name  string
-		value float64
-	}{{"weight", r.Weight}, {"front", r.Front}, {"rear", r.Rear}, {"front_raised", r.FrontRaised}, {"rear_raised", r.RearRaised}} {
-		if s.value < 0 {
-			return wrong(s.name, "a scale shows 0 or more")
-		}
-	}
-	for _, time := range []struct {
-		name  string
-		value float64
-	}{{"ten_rocks", r.TenRocks}, {"ten_rocks_ridden", r.RiddenTenRocks}} {
-		if time.value < 0 {
-			return wrong(time.name, "ten rocks take more than 0 s")
+	for _, one := range r.read() {
+		switch {
+		case !(*one.value < 0):
+		case one.name == "ten_rocks", one.name == "ten_rocks_ridden":
+			return wrong(one.name, "ten rocks take more than 0 s")
+		case slices.Contains([]string{"weight", "front", "rear", "front_raised", "rear_raised"}, one.name):
+			return wrong(one.name, "a scale shows 0 or more")
 		}
 	}
 	return nil
@@ -33,15 +30,12 @@ func (r Readings) check() error {
 
 // mass returns the mass, as weighed, or the sum of both scales.
 func (r Readings) mass() (float64, []Doubt, error) {
-	mass := r.Weight
-	if mass == 0 {
-		mass = r.Front + r.Rear
-	}
+	mass := cmp.Or(r.Weight, r.Front+r.Rear)
 	if mass == 0 {
 		return 0, nil, wrong("weight", "weigh the piece, or stand it on two scales")
 	}
 	var doubts []Doubt
-	scale := or(r.Errors.Scale, usualScale)
+	scale := r.scale()
 	for _, pair := range []struct {
 		name string
 		a, b float64
@@ -50,10 +44,8 @@ func (r Readings) mass() (float64, []Doubt, error) {
 		{"front and rear", r.Front, r.Rear, r.Weight != 0 && r.has("front", r.Front) && r.has("rear", r.Rear)},
 		{"front_raised and rear_raised", r.FrontRaised, r.RearRaised, r.has("front_raised", r.FrontRaised) && r.has("rear_raised", r.RearRaised)},
 	} {
-		if !pair.both { // nothing to hold it against
-			continue
-		}
-		if off := math.Abs(pair.a+pair.b-mass) / (scale * math.Sqrt(3)); off > doubtful {
+		off := math.Abs(pair.a+pair.b-mass) / (scale * math.Sqrt(3))
+		if pair.both && off > doubtful { // else there is nothing to hold it against
 			doubts = append(doubts, Doubt{Reading: pair.name, Read: pair.a + pair.b, Expected: mass, Apart: off})
 		}
 	}

@@ -20,14 +20,6 @@ type Doubt struct {
 // doubtful is how many standard deviations a reading may be off the others.
 const doubtful = 3
 
-// Read returns the body of the piece in the chair frame, its Inertia NaN where no rocks
-// were timed or where they do not tell it, and what readings disagree. The error is a
-// [*ReadingError]: a reading that cannot be, or what to read next.
-func (r Readings) Read() (body.Body, []Doubt, error) {
-	result, err := r.Uncertainty()
-	return result.Body, result.Doubts, err
-}
-
 // A solution is what the readings say as they stand, before they are judged.
 type solution struct {
 	body   body.Body // Inertia is NaN where no rocks were timed, and may come out below zero
@@ -40,7 +32,6 @@ func (s solution) numbers() [5]float64 {
 	return [5]float64{s.body.Mass, s.body.Centre.X, s.body.Centre.Y, s.body.Inertia, s.late}
 }
 
-// solve solves the readings.
 func (r Readings) solve() (solution, error) {
 	if err := r.check(); err != nil {
 		return solution{}, err

@@ -1,6 +1,8 @@
 package readings
 
 import (
+	"cmp"
+	"fmt"
 	"slices"
 
 	"rockerwright/body"
@@ -34,42 +36,27 @@ type Readings struct {
 
 	Zero []string // the readings that are truly 0, by their keys in a design file: "dowel_ahead"
 
-	Errors Errors
+	ScaleError float64 // standard deviation of a scale, kg; zero: usually 0.1, a bathroom scale of half-pound steps
 }
 
-// has reports whether a reading was read.
 func (r *Readings) has(name string, value float64) bool {
 	return value != 0 || slices.Contains(r.Zero, name)
 }
 
-// Errors are the standard deviations of one reading. A zero is the usual one.
-type Errors struct {
-	Scale float64 // kg; usually 0.1, a bathroom scale of half-pound steps
-	Tape  float64 // m; usually 0.8 mm, 1/32 in
-	Dowel float64 // m; usually 3 mm, the place of a line of balance
-	Watch float64 // of ten rocks, s; usually 0.15
-	Angle float64 // of letting go, rad; usually 1 degree
-}
-
-// The usual reading errors, and how surely a rider's body is known from sizes; our
-// judgement.
+// The usual standard deviations of one reading, and how surely a rider's body is known from sizes;
+// our judgement.
 const (
-	usualScale = 0.1
-	usualTape  = 0.0008
-	usualDowel = 0.003
-	usualWatch = 0.15
-	usualAngle = 0.0175
+	usualScale = 0.1    // kg
+	usualTape  = 0.0008 // m; 1/32 in
+	usualDowel = 0.003  // m; the place of a line of balance
+	usualWatch = 0.15   // s; of ten rocks
+	usualAngle = 0.0175 // rad; of letting go, 1 degree
 	riderPlace = 0.0125 // of the rider's balance point, m
 	riderTurn  = 0.10   // of the rider's inertia, as a part of it
 )
 
-// or returns x, or the usual value where it is zero.
-func or(x, usual float64) float64 {
-	if x == 0 {
-		return usual
-	}
-	return x
-}
+// scale returns the standard deviation of a scale, kg.
+func (r *Readings) scale() float64 { return cmp.Or(r.ScaleError, usualScale) }
 
 // A reading is one number that was read, with its name in a design file.
 type reading struct {
@@ -78,28 +65,31 @@ type reading struct {
 	deviation float64
 }
 
-// read lists what was read.
 func (r *Readings) read() []reading {
-	e := r.Errors
-	scale, tape, dowel := or(e.Scale, usualScale), or(e.Tape, usualTape), or(e.Dowel, usualDowel)
-	watch, angle := or(e.Watch, usualWatch), or(e.Angle, usualAngle)
-	var list []reading
-	for _, one := range []reading{
+	scale := r.scale()
+	list := []reading{
 		{"weight", &r.Weight, scale},
-		{"front", &r.Front, scale}, {"rear", &r.Rear, scale}, {"apart", &r.Apart, tape}, {"front_mark", &r.FrontMark, tape},
-		{"raised", &r.Raised, tape}, {"front_raised", &r.FrontRaised, scale}, {"rear_raised", &r.RearRaised, scale},
-		{"dowel_ahead", &r.DowelAhead, dowel}, {"dowel_above", &r.DowelAbove, dowel},
-		{"ten_rocks", &r.TenRocks, watch}, {"let_go", &r.LetGo, angle},
-	} {
-		if r.has(one.name, *one.value) {
-			list = append(list, one)
-		}
+		{"front", &r.Front, scale}, {"rear", &r.Rear, scale}, {"apart", &r.Apart, usualTape}, {"front_mark", &r.FrontMark, usualTape},
+		{"raised", &r.Raised, usualTape}, {"front_raised", &r.FrontRaised, scale}, {"rear_raised", &r.RearRaised, scale},
+		{"dowel_ahead", &r.DowelAhead, usualDowel}, {"dowel_above", &r.DowelAbove, usualDowel},
+		{"ten_rocks", &r.TenRocks, usualWatch}, {"let_go", &r.LetGo, usualAngle},
 	}
+	list = slices.DeleteFunc(list, func(one reading) bool { return !r.has(one.name, *one.value) })
 	if r.RiddenTenRocks != 0 {
 		list = append(list,
-			reading{"ten_rocks_ridden", &r.RiddenTenRocks, watch}, reading{"let_go_ridden", &r.RiddenLetGo, angle},
+			reading{"ten_rocks_ridden", &r.RiddenTenRocks, usualWatch}, reading{"let_go_ridden", &r.RiddenLetGo, usualAngle},
 			reading{"rider", &r.Rider.Centre.X, riderPlace}, reading{"rider", &r.Rider.Centre.Y, riderPlace},
 			reading{"rider", &r.Rider.Inertia, riderTurn * r.Rider.Inertia})
 	}
 	return list
 }
+
+// A ReadingError reports a reading that cannot be, or one that is missing.
+type ReadingError struct {
+	Reading string // its key in a design file: "front_raised"
+	Reason  string
+}
+
+func (e *ReadingError) Error() string { return fmt.Sprintf("readings: %s: %s", e.Reading, e.Reason) }
+
+func wrong(reading, reason string) error { return &ReadingError{reading, reason} }

@@ -23,7 +23,8 @@ func TestTwoScales(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	b, doubts, err := Readings{Edge: edge, Front: 5, Rear: 7, Apart: 0.6, FrontMark: 0.3, Raised: 0.3, FrontRaised: 3, RearRaised: 9}.Read()
+	result, err := Readings{Edge: edge, Front: 5, Rear: 7, Apart: 0.6, FrontMark: 0.3, Raised: 0.3, FrontRaised: 3, RearRaised: 9}.Read()
+	b, doubts := result.Body, result.Doubts
 	want := r2.Vec{X: -0.3 + 0.25, Y: 0.1 * math.Sqrt(3)}
 	if err != nil || len(doubts) > 0 || b.Mass != 12 || r2.Norm(r2.Sub(b.Centre, want)) > 1e-12 {
 		t.Errorf("%+v, %v, %v; want 12 kg at %v", b, doubts, err, want)
@@ -62,7 +63,8 @@ func readingsOf(t *testing.T, b body.Body) Readings {
 }
 
 func TestRoundTrip(t *testing.T) {
-	b, doubts, err := readingsOf(t, known).Read()
+	result, err := readingsOf(t, known).Read()
+	b, doubts := result.Body, result.Doubts
 	if err != nil || len(doubts) > 0 {
 		t.Fatal(err, doubts)
 	}
@@ -77,13 +79,29 @@ func TestRoundTrip(t *testing.T) {
 		t.Errorf("ridden: inertia %v, %v, was %v", s.body.Inertia, err, known.Inertia)
 	}
 	dowel := Readings{Edge: edge, Weight: 12, DowelAhead: -0.02, DowelAbove: 0.42}
-	if b, _, err = dowel.Read(); err != nil || b.Centre != known.Centre {
-		t.Errorf("dowel: %v, %v", b.Centre, err)
+	if result, err = dowel.Read(); err != nil || result.Body.Centre != known.Centre {
+		t.Errorf("dowel: %v, %v", result.Body.Centre, err)
 	}
 	mixed := readingsOf(t, known)
 	mixed.Raised, mixed.FrontRaised, mixed.RearRaised, mixed.DowelAbove = 0, 0, 0, 0.42
-	if b, _, err = mixed.Read(); err != nil || r2.Norm(r2.Sub(b.Centre, known.Centre)) > 1e-9 {
-		t.Errorf("scales level and a dowel: %v, %v", b.Centre, err)
+	if result, err = mixed.Read(); err != nil || r2.Norm(r2.Sub(result.Body.Centre, known.Centre)) > 1e-9 {
+		t.Errorf("scales level and a dowel: %v, %v", result.Body.Centre, err)
+	}
+}
+
+// TestInertiaOfALowPiece: the nearer G lies to the floor, the less straight is the square of the time in the inertia; the
+// inertia comes back all the same, small and large.
+func TestInertiaOfALowPiece(t *testing.T) {
+	for _, high := range []float64{0.0001, 0.001, 0.02, 0.4} {
+		for _, inertia := range []float64{1e-6, 1e-3, 1, 100} {
+			b := body.Body{Mass: 12, Centre: r2.Vec{Y: high}, Inertia: inertia}
+			rig := sim.Rig{Profile: edge, Body: b}
+			watch := timed{tenRocks: 10 * rig.Swing(rig.Balance(), 0.02).Period, letGo: 0.02}
+			got, _, err := Readings{Edge: edge}.inertia(b, watch)
+			if err != nil || !(math.Abs(got/inertia-1) < 1e-6) { // at 0.4 m the smallest is half a millionth of J, and the time is known to 1e-13
+				t.Errorf("G %v m over the floor: inertia %v, %v; was %v", high, got, err, inertia)
+			}
+		}
 	}
 }
 
@@ -114,7 +132,7 @@ func TestUncertaintyHolds(t *testing.T) {
 			for _, one := range r.read() {
 				*one.value += one.deviation * rng.NormFloat64()
 			}
-			result, err := r.Uncertainty()
+			result, err := r.Read()
 			if err != nil {
 				t.Fatalf("%s: %v", tt.name, err)
 			}
@@ -136,7 +154,7 @@ func TestUncertaintyHolds(t *testing.T) {
 // TestLimits holds that the reading named as the limit is the one to better.
 func TestLimits(t *testing.T) {
 	r := readingsOf(t, known)
-	result, err := r.Uncertainty()
+	result, err := r.Read()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -144,8 +162,8 @@ func TestLimits(t *testing.T) {
 		t.Errorf("the height is limited by %q, want a scale", got)
 	}
 	finer := r
-	finer.Errors.Scale = 0.01
-	better, err := finer.Uncertainty()
+	finer.ScaleError = 0.01
+	better, err := finer.Read()
 	want := 0.0 // ten times finer scales, and the tape as it was
 	for _, s := range result.Above.Shares {
 		if s.Reading == "apart" || s.Reading == "raised" || s.Reading == "front_mark" {
@@ -194,7 +212,7 @@ func TestDoubtsAndErrors(t *testing.T) {
 		{"scale of nothing", func(r *Readings) { r.Front, r.Zero = 0, []string{"front"} }, "", "front", "outside the two marks"},
 		{"not said how far raised", func(r *Readings) { r.Raised = 0 }, "", "raised", "how far"},
 		{"level pair swapped", func(r *Readings) { r.Front, r.Rear = r.Rear, r.Front }, "", "front", "probably swapped: front and rear;"},
-		{"level pair swapped, coarse scales", func(r *Readings) { r.Front, r.Rear = r.Rear, r.Front; r.Errors.Scale = 0.2 }, "ten_rocks", "", "front and rear"},
+		{"level pair swapped, coarse scales", func(r *Readings) { r.Front, r.Rear = r.Rear, r.Front; r.ScaleError = 0.2 }, "ten_rocks", "", "front and rear"},
 		{"nobody known rides", func(r *Readings) { r.RiddenTenRocks, r.RiddenLetGo, r.TenRocks = 20, 0.09, 0 }, "", "ten_rocks_ridden", "body of the rider"},
 		{"too quick with a rider", func(r *Readings) {
 			r.RiddenTenRocks, r.RiddenLetGo, r.Rider, r.TenRocks = 14, 0.09, rider, 0
@@ -212,7 +230,8 @@ func TestDoubtsAndErrors(t *testing.T) {
 	} {
 		r := readingsOf(t, known)
 		tt.change(&r)
-		_, doubts, err := r.Read()
+		result, err := r.Read()
+		doubts := result.Doubts
 		var wrong *ReadingError
 		switch {
 		case tt.fails != "" && (!errors.As(err, &wrong) || wrong.Reading != tt.fails || !strings.Contains(err.Error(), tt.says)):
@@ -232,7 +251,7 @@ func BenchmarkRead(b *testing.B) {
 	r := readingsOf(t, known)
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, _, err := r.Read(); err != nil {
+		if _, err := r.Read(); err != nil {
 			b.Fatal(err)
 		}
 	}
@@ -247,17 +266,17 @@ func TestOneScale(t *testing.T) {
 	} {
 		r := whole
 		change(&r)
-		if b, _, err := r.Read(); err != nil || r2.Norm(r2.Sub(b.Centre, known.Centre)) > 1e-9 {
-			t.Errorf("%s: %v, %v", name, b.Centre, err)
+		if result, err := r.Read(); err != nil || r2.Norm(r2.Sub(result.Body.Centre, known.Centre)) > 1e-9 {
+			t.Errorf("%s: %v, %v", name, result.Body.Centre, err)
 		}
 	}
 	whole.FrontRaised, whole.RearRaised = 0, 0
-	if _, _, err := whole.Read(); err == nil || !strings.Contains(err.Error(), "neither scale") {
+	if _, err := whole.Read(); err == nil || !strings.Contains(err.Error(), "neither scale") {
 		t.Errorf("raised and not read: %v", err)
 	}
 	whole = readingsOf(t, known)
 	whole.Apart = 0
-	if _, _, err := whole.Read(); err == nil || !strings.Contains(err.Error(), "distance between the two marks") {
+	if _, err := whole.Read(); err == nil || !strings.Contains(err.Error(), "distance between the two marks") {
 		t.Errorf("marks no way apart: %v", err)
 	}
 	var none Value

@@ -41,7 +41,7 @@ func TestRiderHidesInertia(t *testing.T) {
 			for _, one := range r.read() {
 				*one.value += one.deviation * rng.NormFloat64()
 			}
-			result, err := r.Uncertainty()
+			result, err := r.Read()
 			if err != nil {
 				t.Fatalf("%s: %v", tt.name, err)
 			}
@@ -78,8 +78,8 @@ func TestRiderAgrees(t *testing.T) {
 	exact := rodeBy(t, rider)
 	exact.LetGo = readingsOf(t, known).LetGo
 	exact.TenRocks = readingsOf(t, known).TenRocks
-	if b, doubts, err := exact.Read(); err != nil || len(doubts) > 0 || !(math.Abs(b.Inertia-known.Inertia) < 1e-8) {
-		t.Errorf("%+v, %v, %v", b, doubts, err)
+	if result, err := exact.Read(); err != nil || len(result.Doubts) > 0 || !(math.Abs(result.Body.Inertia-known.Inertia) < 1e-8) {
+		t.Errorf("%+v, %v", result, err)
 	}
 	rng := rand.New(rand.NewPCG(11, 7))
 	doubts := 0
@@ -88,11 +88,11 @@ func TestRiderAgrees(t *testing.T) {
 		for _, one := range r.read() {
 			*one.value += one.deviation * rng.NormFloat64()
 		}
-		_, list, err := r.Read()
+		result, err := r.Read()
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, d := range list {
+		for _, d := range result.Doubts {
 			if d.Reading == "ten_rocks_ridden" {
 				doubts++
 			}
@@ -107,11 +107,11 @@ func TestRiderAgrees(t *testing.T) {
 // one it does not name is missing.
 func TestTrueZero(t *testing.T) {
 	r := Readings{Edge: edge, Weight: 12, DowelAbove: 0.42}
-	if _, _, err := r.Read(); err == nil {
+	if _, err := r.Read(); err == nil {
 		t.Error("a place fore and aft out of nothing")
 	}
 	r.Zero = []string{"dowel_ahead"}
-	result, err := r.Uncertainty()
+	result, err := r.Read()
 	if err != nil || result.Body.Centre != (r2.Vec{Y: 0.42}) || result.Ahead.Limits() != "dowel_ahead" {
 		t.Errorf("%v, %+v", err, result)
 	}
@@ -131,7 +131,7 @@ func TestTrueZero(t *testing.T) {
 		*s.front = known.Mass * (g.X - rear.X) / (m.X - rear.X)
 		*s.back = known.Mass - *s.front
 	}
-	result, err = marked.Uncertainty()
+	result, err = marked.Read()
 	if err != nil || r2.Norm(r2.Sub(result.Body.Centre, known.Centre)) > 1e-9 {
 		t.Fatalf("%v, %+v", err, result.Body)
 	}

@@ -1,6 +1,7 @@
 package readings
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -39,11 +40,12 @@ type Result struct {
 // within is how many standard deviations hold 95 of 100 normal errors.
 const within = 1.959963984540054
 
-// Uncertainty returns the result with uncertainties: each reading moved by a part of its
-// standard deviation either way, and the changes of the result, scaled up, added as
-// squares (first-order propagation of independent errors, as in the GUM, JCGM 100:2008,
-// 5.1.2). The error is that of [Readings.Read].
-func (r Readings) Uncertainty() (Result, error) {
+// Read returns what the readings say of the piece in the chair frame, and which disagree, with
+// uncertainties: each reading moved by a part of its standard deviation either way, and the
+// changes of the result, scaled up, added as squares (first-order propagation of independent
+// errors, as in the GUM, JCGM 100:2008, 5.1.2). The error is a [*ReadingError]: a reading that
+// cannot be, or what to read next.
+func (r Readings) Read() (Result, error) {
 	result, err := r.result()
 	if err != nil {
 		return result, r.swapped(err)
@@ -57,7 +59,7 @@ func (r Readings) Uncertainty() (Result, error) {
 	return result, nil
 }
 
-// result is Uncertainty without a word on what may have been swapped.
+// result is Read without a word on what may have been swapped.
 func (r Readings) result() (Result, error) {
 	s, err := r.solve()
 	if err != nil {
@@ -109,13 +111,5 @@ func (v *Value) sum() {
 		squares += s.Adds * s.Adds
 	}
 	v.Uncertain = math.Sqrt(squares)
-	slices.SortStableFunc(v.Shares, func(a, b Share) int {
-		switch {
-		case a.Adds > b.Adds:
-			return -1
-		case a.Adds < b.Adds:
-			return 1
-		}
-		return 0
-	})
+	slices.SortStableFunc(v.Shares, func(a, b Share) int { return cmp.Compare(b.Adds, a.Adds) })
 }

@@ -2,7 +2,9 @@ package size
 
 import (
 	"math"
+	"slices"
 
+	"rockerwright/rocker/bench"
 	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
@@ -60,124 +62,78 @@ const (
 // misses returns how each aim comes out, those of the target first and then what must hold.
 func misses(target piece.Target, r check.Balanced) []Miss {
 	list := make([]Miss, 0, len(r.Limits)+4)
-	list = append(append(list, wished(target, r)...), tipped(target, r)...)
+	aim := func(asked bool, aim Aim, want, got, step float64) {
+		if asked {
+			list = append(list, missed(aim, want, got, (got-want)/step))
+		}
+	}
+	seated, tips := r.Seated(), target.LargestTilt
+	aim(target.OneRock > 0, OneRock, target.OneRock, seated.Balance.Period, timeStep)
+	aim(target.SeatFalls.Asked, SeatFalls, target.SeatFalls.Value, seated.SeatFall, tiltStep)
+	aim(target.BackLeans.Asked, BackLeans, target.BackLeans.Value, seated.BackRecline, tiltStep)
+	aim(target.Empty.Asked, SeatFallsEmpty, target.Empty.Value, r.Loads[0].SeatFall, tiltStep)
+	aim(tips > 0, LargestTilt, tips, -r.Edge.Bearing(0).To, tiltStep)
+	aim(tips > 0, LargestTilt, tips, r.Edge.Bearing(r.Edge.Bearings()-1).From, tiltStep)
 	for _, l := range r.Limits {
 		list = append(list, missOf(l))
 	}
-	list = append(list, fits(target, r)...)
+	aim(target.Longest > 0, Longest, target.Longest, r.Tape.TipToTip, tapeStep)
+	if target.StockWidth > 0 || target.StockLength > 0 {
+		length, width := blank(r)
+		aim(target.StockWidth > 0, StockWidth, target.StockWidth, width, tapeStep)
+		aim(target.StockLength > 0, StockLength, target.StockLength, length, tapeStep)
+	}
+	if target.SmallestRadius > 0 { // the strip at the top edge bends most
+		aim(true, SmallestRadius, target.SmallestRadius, smallest(r.Design.Rocker)-r.Design.Rocker.DepthOr(), -tapeStep)
+	}
 	if len(r.Design.Rocker.Arcs) > 1 {
-		list = append(list, offJoints(r))
+		got := offJoints(r)
+		list = append(list, missed(OffJoints, offJoint, got, (offJoint-got)/tiltStep))
 	}
 	return list
 }
 
-// offJoints returns how near the owner at ease rests to a joint of two arcs. Half of each rock is
-// on either arc there, and its time hangs on how far it goes.
-func offJoints(r check.Balanced) Miss {
-	m := Miss{Aim: OffJoints, Want: offJoint, Got: math.NaN(), Steps: noAnswer}
+// missed returns an aim that is so many steps off, or has nothing to measure.
+func missed(aim Aim, want, got, steps float64) Miss {
+	if math.IsNaN(got) {
+		steps = noAnswer
+	}
+	return Miss{Aim: aim, Want: want, Got: got, Steps: steps}
+}
+
+// offJoints returns how near the owner at ease rests to a joint of two arcs, rad; NaN without a rest.
+// Half of each rock is on either arc there, and its time hangs on how far it goes.
+func offJoints(r check.Balanced) float64 {
 	b := r.Seated().Balance
 	if b.Outcome != sim.Rocks {
-		return m
+		return math.NaN()
 	}
-	roll := b.Rest.Tilt - r.Design.Floor.Slope
-	m.Got = math.Inf(1)
+	off := math.Inf(1)
 	for i := 1; i < r.Edge.Bearings()-2; i++ { // joints between arcs; tips are no joints
-		m.Got = min(m.Got, math.Abs(r.Edge.Bearing(i).To-roll))
+		off = min(off, math.Abs(r.Edge.Bearing(i).To-(b.Rest.Tilt-r.Design.Floor.Slope)))
 	}
-	m.Steps = (offJoint - m.Got) / tiltStep
-	return m
+	return off
 }
 
-// wished returns the aims for the rest and the rock.
-func wished(target piece.Target, r check.Balanced) []Miss {
-	var list []Miss
-	aim := func(aim Aim, step, want, got float64) {
-		m := Miss{Aim: aim, Want: want, Got: got, Steps: (got - want) / step}
-		if math.IsNaN(got) {
-			m.Steps = noAnswer
-		}
-		list = append(list, m)
-	}
-	seated, empty := r.Seated(), &r.Loads[0]
-	if target.OneRock > 0 {
-		aim(OneRock, timeStep, target.OneRock, seated.Balance.Period)
-	}
-	if target.SeatFalls.Asked {
-		aim(SeatFalls, tiltStep, target.SeatFalls.Value, seated.SeatFall)
-	}
-	if target.BackLeans.Asked {
-		aim(BackLeans, tiltStep, target.BackLeans.Value, seated.BackRecline)
-	}
-	if target.Empty.Asked {
-		aim(SeatFallsEmpty, tiltStep, target.Empty.Value, empty.SeatFall)
-	}
-	return list
-}
-
-// tipped returns the aims for the tilts at which the piece stands on its tips.
-func tipped(target piece.Target, r check.Balanced) []Miss {
-	if target.LargestTilt <= 0 {
-		return nil
-	}
-	nose, tail := -r.Edge.Bearing(0).To, r.Edge.Bearing(r.Edge.Bearings()-1).From
-	var list []Miss
-	for _, tilt := range []float64{nose, tail} {
-		list = append(list, Miss{Aim: LargestTilt, Want: target.LargestTilt, Got: tilt, Steps: (tilt - target.LargestTilt) / tiltStep})
-	}
-	return list
-}
-
-// missOf returns how one limit comes out.
 func missOf(l check.Limit) Miss {
-	m := Miss{Aim: KeepsLimit, Limit: l, Want: l.AtLeast, Got: l.Got}
 	step := tiltStep
 	if l.Kind == quantity.Length {
 		step = tapeStep
 	}
+	m := Miss{Aim: KeepsLimit, Limit: l, Want: l.AtLeast, Got: l.Got, Steps: (l.AtLeast - l.Got) / step}
 	switch {
 	case math.IsNaN(l.Got), l.Name == "rest" && !l.Holds:
 		m.Steps = noAnswer
 	case !math.IsNaN(l.AtMost):
 		m.Want, m.Steps = l.AtMost, (l.Got-l.AtMost)/step
-	default:
-		m.Steps = (l.AtLeast - l.Got) / step
 	}
 	return m
 }
 
-// fits returns whether the rocker can be made of what the maker has.
-func fits(target piece.Target, r check.Balanced) []Miss {
-	var list []Miss
-	most := func(aim Aim, want, got float64) {
-		if want <= 0 {
-			return
-		}
-		m := Miss{Aim: aim, Want: want, Got: got, Steps: (got - want) / tapeStep}
-		if math.IsNaN(got) {
-			m.Steps = noAnswer
-		}
-		list = append(list, m)
-	}
-	most(Longest, target.Longest, r.Tape.TipToTip)
-	if target.StockWidth > 0 || target.StockLength > 0 {
-		length, width := blank(r)
-		most(StockWidth, target.StockWidth, width)
-		most(StockLength, target.StockLength, length)
-	}
-	if want := target.SmallestRadius; want > 0 {
-		got := smallest(r) - r.Design.Rocker.DepthOr() // the strip at the top edge bends most
-		list = append(list, Miss{Aim: SmallestRadius, Want: want, Got: got, Steps: (want - got) / tapeStep})
-	}
-	return list
-}
-
-// smallest returns the smallest radius of the drawn rocker, m.
-func smallest(r check.Balanced) float64 {
-	if len(r.Design.Rocker.Arcs) == 0 {
-		return r.Design.Rocker.Radius
-	}
+// smallest returns the smallest radius of a rocker, hollows apart, m.
+func smallest(r piece.Rocker) float64 {
 	least := math.Inf(1)
-	for _, a := range r.Design.Rocker.Arcs {
+	for _, a := range append(slices.Clip(r.Arcs), piece.Arc{Radius: r.Radius}) {
 		if a.Radius > 0 {
 			least = min(least, a.Radius)
 		}
@@ -198,4 +154,15 @@ func score(list []Miss) float64 {
 		}
 	}
 	return sum
+}
+
+// blank returns the length and width of the board that a rocker is sawn from, m; not a number
+// where the rocker has no outline.
+func blank(r check.Balanced) (length, width float64) {
+	outline, err := r.Design.Rocker.OnBench(r.Edge).Outline()
+	if err != nil {
+		return math.NaN(), math.NaN()
+	}
+	b := bench.BlankAlong(outline, math.Atan2(r.Edge.Nose().Y-r.Edge.Tail().Y, r.Edge.Nose().X-r.Edge.Tail().X))
+	return b.Length, b.Width
 }

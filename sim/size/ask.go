@@ -1,7 +1,9 @@
 package size
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
@@ -9,19 +11,18 @@ import (
 
 // A question is a design, and what it is sized for.
 type question struct {
-	design  piece.Design // limits raised to what is aimed for
-	limits  piece.Limits // as they are in the file
-	target  piece.Target
-	company check.Sitters
-	few     check.Sitters // those who decide, asked on the way
-	drawn   check.Balanced
-	start   shape // as drawn, one arc
-	room    room
-	movable bool // the low point may be moved under the seat
-	alike   bool // left and right are alike: of a cradle that rocks sideways
+	design   piece.Design // limits raised to what is aimed for
+	limits   piece.Limits // as they are in the file
+	target   piece.Target
+	company  check.Sitters
+	limiting check.Sitters // of the company, asked on the way
+	drawn    check.Balanced
+	start    shape // as drawn, one arc: the radius at the rest for a compound one
+	room     room
+	movable  bool // the low point may be moved under the seat
+	alike    bool // left and right are alike: of a cradle that rocks sideways
 }
 
-// ask reads a design for sizing.
 func ask(d piece.Design) (question, error) {
 	if err := possible(d); err != nil {
 		return question{}, err
@@ -42,15 +43,11 @@ func ask(d piece.Design) (question, error) {
 	if q.company, err = check.SittersOf(d); err != nil {
 		return q, err
 	}
-	q.few = q.company.Deciding(q.design)
-	radius := d.Rocker.Radius
-	if f, ok := FeelOf(q.drawn); ok && radius == 0 {
-		radius = f.Radius
-	}
-	if radius == 0 {
-		radius = largest(d.Rocker)
-	}
-	q.start = shapeOf(q.drawn, radius)
+	q.limiting = q.company.ForLimits(q.design)
+	feel, _ := FeelOf(q.drawn)
+	radius := cmp.Or(d.Rocker.Radius, feel.Radius, largest(d.Rocker))
+	nose, tail := q.drawn.Edge.Reach()
+	q.start = shape{radii: []float64{radius}, nose: nose, tail: tail}
 	q.room = roomOf(q.start)
 	weighed := d.Measured.Weight > 0 || d.Measured.Front > 0 || d.Measured.Rear > 0
 	q.alike = d.Kind == piece.Cradle && d.Rocks == piece.Side
@@ -64,38 +61,27 @@ func possible(d piece.Design) error {
 	t := d.Target
 	switch {
 	case t.Arcs != math.Trunc(t.Arcs) || t.Arcs > 3:
-		return &piece.KeyError{Key: "target.arcs", Reason: "a rocker is found with one, two or three arcs", Example: "arcs = 2"}
-	case t.SeatFalls.Asked && d.Seat.Front == 0:
-		return &piece.KeyError{Key: "target.seat_falls", Reason: "no seat is drawn that could fall: draw [seat] with front, rear and depth", Example: `front = "16-1/2"`}
-	case t.Empty.Asked && d.Seat.Front == 0:
-		return &piece.KeyError{Key: "target.seat_falls_empty", Reason: "no seat is drawn that could fall: draw [seat] with front, rear and depth", Example: `front = "16-1/2"`}
+		return &piece.KeyError{Key: "target.arcs", Reason: "a rocker is found with one, two or three arcs", Give: "arcs"}
+	case (t.SeatFalls.Asked || t.Empty.Asked) && d.Seat.Front == 0:
+		key := "target.seat_falls"
+		if !t.SeatFalls.Asked {
+			key = "target.seat_falls_empty"
+		}
+		return &piece.KeyError{Key: key, Reason: "no seat is drawn that could fall: draw one, with front, rear and depth", Give: "seat"}
 	case t.BackLeans.Asked && d.Back.Height == 0:
-		return &piece.KeyError{Key: "target.back_leans", Reason: "no back is drawn that could lean: draw [back]", Example: "height = 28"}
+		return &piece.KeyError{Key: "target.back_leans", Reason: "no back is drawn that could lean: draw one", Give: "back"}
 	}
 	return nil
 }
 
-// answer balances the design with a shape.
 func (q *question) answer(s shape) (check.Balanced, bool) {
-	if from := -s.nose; !inOrder(from, s.joints, s.tail) {
+	if !(slices.Min(s.lengths()) > 0) {
 		return check.Balanced{}, false
 	}
-	r, err := q.few.Balance(s.with(q.design))
+	r, err := q.limiting.Balance(s.with(q.design))
 	return r, err == nil
 }
 
-// inOrder reports whether joints lie one behind the other between the ends.
-func inOrder(from float64, joints []float64, to float64) bool {
-	for _, j := range joints {
-		if j <= from {
-			return false
-		}
-		from = j
-	}
-	return to > from
-}
-
-// misses returns how each aim comes out with a shape.
 func (q *question) misses(s shape) []Miss {
 	r, ok := q.answer(s)
 	if !ok {
@@ -108,23 +94,18 @@ func (q *question) misses(s shape) []Miss {
 	return list
 }
 
-// score scores a shape: how it misses the aims, and ever so little how far it goes from the
-// one that was drawn, so that nothing is changed for nothing.
-func (q *question) score(s shape) float64 {
-	return score(q.misses(s)) + strays*q.strayed(s)
-}
-
 // strays is the weight of going from what was drawn: an inch at either end counts as a
 // thousandth of a step squared.
 const strays = 1e-3
 
-// strayed returns how far the shape goes from the drawn one, in inches of nose and tail and
-// tenths of radii, squared.
-func (q *question) strayed(s shape) float64 {
+// score scores a shape: how it misses the aims, and ever so little how far it goes from the
+// one that was drawn, in inches of its ends and tenths of radii, squared, so that nothing is
+// changed for nothing.
+func (q *question) score(s shape) float64 {
 	square := func(x float64) float64 { return x * x }
-	sum := square((s.nose-q.start.nose)/inch) + square((s.tail-q.start.tail)/inch) + square(s.low/inch)
+	strayed := square((s.nose-q.start.nose)/inch) + square((s.tail-q.start.tail)/inch) + square(s.low/inch)
 	for _, r := range s.radii {
-		sum += square(math.Log(r/q.start.radii[0]) / 0.1)
+		strayed += square(math.Log(r/q.start.radii[0]) / 0.1)
 	}
-	return sum
+	return score(q.misses(s)) + strays*strayed
 }

@@ -4,44 +4,31 @@ import (
 	"math"
 	"slices"
 
-	"gonum.org/v1/gonum/optimize"
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body"
 	"rockerwright/rocker"
 	"rockerwright/sim"
-	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
 )
 
 // An Evenness says how a rocker's time goes with how far it rocks.
 type Evenness struct {
 	Releases []float64 // from rest, + back, rad
 	Periods  []float64 // s; NaN where it does not come back
-	Spread   float64   // largest less least, as a part of the smallest rock's time
 }
 
-// evenness rocks a load from each of some releases.
-func evenness(l *check.Load, releases []float64) Evenness {
-	e := Evenness{Releases: releases}
-	least, most := math.Inf(1), math.Inf(-1)
-	for _, release := range releases {
-		period := math.NaN()
-		if s := l.Rig.Swing(l.Balance, release); s.Outcome == sim.Rocks {
-			period = s.Period
-			least, most = min(least, period), max(most, period)
-		}
-		e.Periods = append(e.Periods, period)
+func evenness(r sim.Rig, b sim.Balance) Evenness {
+	var e Evenness
+	for _, release := range evenReleases {
+		e.Releases, e.Periods = append(e.Releases, release), append(e.Periods, r.Swing(b, release).Period)
 	}
-	e.Spread = (most - least) / l.Balance.Period
 	return e
 }
 
 // evenReleases are the releases at which evenness is read, rad.
-func evenReleases() []float64 {
-	const degree = math.Pi / 180
-	return []float64{1 * degree, 4 * degree, 8 * degree, 12 * degree}
-}
+var evenReleases = [...]float64{1 * quantity.Deg, 4 * quantity.Deg, 8 * quantity.Deg, 12 * quantity.Deg}
 
 // evenTime returns the design on the rocker of so many arcs (1, 3 or 5) that comes nearest to the
 // even-time edge for the owner at ease, in the time that is aimed for, or the one it has as drawn.
@@ -67,15 +54,8 @@ func (q *question) evenTime(arcs int) (d piece.Design, ok bool) {
 		if !ok {
 			return d, false
 		}
-		spans, _ := e.spans(rig.Body, q.start.nose, q.start.tail)
-		d.Rocker = q.design.Rocker
-		d.Rocker.Radius, d.Rocker.Tail, d.Rocker.Nose, d.Rocker.Arcs = 0, 0, q.start.nose, nil
-		for _, span := range spans {
-			d.Rocker.Arcs = append(d.Rocker.Arcs, piece.Arc{Radius: span.Radius, Length: span.Length})
-		}
-		if len(spans) == 1 {
-			d.Rocker.Radius, d.Rocker.Tail, d.Rocker.Arcs = spans[0].Radius, q.start.tail, nil
-		}
+		s, _ := e.shape(rig.Body, q.start.nose, q.start.tail)
+		d = s.with(q.design)
 	}
 	return d, true
 }
@@ -95,8 +75,12 @@ func fitEven(rig sim.Rig, period, nose, tail float64, arcs int) (even, bool) {
 		return even{}, false
 	}
 	off := func(e even) float64 {
-		rig.Profile, ok = e.edge(rig.Body, nose, tail)
+		s, ok := e.shape(rig.Body, nose, tail)
 		if !ok {
+			return 1
+		}
+		var err error
+		if rig.Profile, err = s.on(piece.Rocker{}).Profile(); err != nil {
 			return 1
 		}
 		b := rig.Balance()
@@ -104,12 +88,11 @@ func fitEven(rig sim.Rig, period, nose, tail float64, arcs int) (even, bool) {
 			return 1
 		}
 		sum := 0.0
-		for _, release := range evenReleases() {
-			s := rig.Swing(b, release)
-			if s.Outcome != sim.Rocks {
-				return 1
-			}
-			sum += (s.Period/period - 1) * (s.Period/period - 1)
+		for _, took := range evenness(rig, b).Periods {
+			sum += (took/period - 1) * (took/period - 1)
+		}
+		if math.IsNaN(sum) {
+			return 1
 		}
 		return sum
 	}
@@ -123,13 +106,8 @@ func fitEven(rig sim.Rig, period, nose, tail float64, arcs int) (even, bool) {
 		}
 		return e
 	}
-	problem := optimize.Problem{Func: func(x []float64) float64 { return off(at(x)) }}
-	settings := &optimize.Settings{FuncEvaluations: 60 * arcs, Concurrent: 1}
-	result, err := optimize.Minimize(problem, make([]float64, len(start.radii)+len(start.joints)), settings, &optimize.NelderMead{SimplexSize: 0.5})
-	if result == nil || err != nil && result.X == nil {
-		return start, off(start) < 1
-	}
-	return at(result.X), result.F < 1
+	x, least := downhill(func(x []float64) float64 { return off(at(x)) }, make([]float64, arcs), 0.5, 60*arcs, nil)
+	return at(x), least < 1
 }
 
 // startEven returns the exact edge of [rocker.EvenTime] by arcs that turn alike, each of the
@@ -156,60 +134,38 @@ func startEven(rig sim.Rig, period, reach float64, arcs int) (even, bool) {
 	return e, true
 }
 
-// edge returns the edge, reaching so far to either side of the origin.
-func (e even) edge(b body.Body, nose, tail float64) (rocker.Profile, bool) {
-	spans, ok := e.spans(b, nose, tail)
-	if !ok {
-		return rocker.Profile{}, false
-	}
-	p, err := rocker.Chain(nose, spans...)
-	return p, err == nil
-}
-
-// spans returns the arcs from nose to tail for a body, whose rest lies in the middle of the
+// shape returns the arcs from nose to tail for a body, whose rest lies in the middle of the
 // middle arc; as drawn it has rolled from there by atan(G_x/(R − G_y)).
-func (e even) spans(b body.Body, nose, tail float64) ([]rocker.Span, bool) {
+func (e even) shape(b body.Body, nose, tail float64) (shape, bool) {
 	if !slices.IsSorted(e.joints) || e.radii[0] <= b.Centre.Y {
-		return nil, false
+		return shape{}, false
 	}
-	drawn := math.Atan2(b.Centre.X, e.radii[0]-b.Centre.Y)
-	front, rear := e.side(-drawn, nose), e.side(drawn, tail)
-	slices.Reverse(front)
-	first, last := front[len(front)-1], rear[0]
-	spans := append(front[:len(front)-1:len(front)-1], rocker.Arc(first.Radius, first.Length))
-	if first.Radius == last.Radius {
-		spans[len(spans)-1].Length += last.Length
-		rear = rear[1:]
+	drawn := e.along(math.Atan2(b.Centre.X, e.radii[0]-b.Centre.Y))
+	s := shape{radii: e.radii[:1], nose: nose, tail: tail}
+	for i, joint := range e.joints {
+		radius, off := e.radii[i+1:i+2], e.along(joint)
+		s.radii = slices.Concat(radius, s.radii, radius)
+		s.joints = slices.Concat([]float64{-off - drawn}, s.joints, []float64{off - drawn})
 	}
-	return append(spans, rear...), true
+	for len(s.joints) > 0 && s.joints[0] <= -nose { // a short end has fewer
+		s.radii, s.joints = s.radii[1:], s.joints[1:]
+	}
+	for last := len(s.joints) - 1; last >= 0 && s.joints[last] >= tail; last-- {
+		s.radii, s.joints = s.radii[:last+1], s.joints[:last]
+	}
+	return s, true
 }
 
-// side returns the arcs on one side, from a tilt from the rest on, for a length.
-func (e even) side(from, length float64) []rocker.Span {
-	var spans []rocker.Span
-	bounds := append(mirrored(e.joints), math.Inf(1))
-	for i, to := range bounds {
-		radius := e.radii[abs(i-len(e.joints))]
-		if to <= from {
-			continue
+// along returns the length along the edge from the rest to where it touches at a tilt from there, m.
+func (e even) along(tilt float64) float64 {
+	length, from := 0.0, 0.0
+	for i, radius := range e.radii {
+		to := math.Abs(tilt)
+		if i < len(e.joints) {
+			to = min(to, e.joints[i])
 		}
-		part := min((to-from)*radius, length)
-		if part > 0 {
-			spans = append(spans, rocker.Arc(radius, part))
-		}
-		length -= part
+		length += radius * (to - from)
 		from = to
 	}
-	return spans
+	return math.Copysign(length, tilt)
 }
-
-// mirrored returns the joints on both sides of the rest, in order.
-func mirrored(joints []float64) []float64 {
-	var both []float64
-	for i := len(joints) - 1; i >= 0; i-- {
-		both = append(both, -joints[i])
-	}
-	return append(both, joints...)
-}
-
-func abs(n int) int { return max(n, -n) }

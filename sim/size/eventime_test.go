@@ -3,9 +3,11 @@ package size
 import (
 	"math"
 	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"rockerwright/sim/check"
+	"rockerwright/sim/piece"
 )
 
 // TestEvenTime holds that 5 arcs are more even than 3, 3 than 1, and that 5 keep the time that is
@@ -33,8 +35,8 @@ func TestEvenTime(t *testing.T) {
 			if math.Abs(nose-d.Rocker.Nose) > 1e-12 || math.Abs(tail-d.Rocker.Tail) > 1e-12 || max(1, len(even.Rocker.Arcs)) > arcs || arcs > 1 && len(even.Rocker.Arcs) < 3 {
 				t.Errorf("%d arcs: %+v of %+v", arcs, even.Rocker, d.Rocker)
 			}
-			e := evenness(&r.Loads[1], evenReleases())
-			spreads = append(spreads, e.Spread)
+			e := evenness(r.Loads[1].Rig, r.Loads[1].Balance)
+			spreads = append(spreads, (slices.Max(e.Periods)-slices.Min(e.Periods))/r.Loads[1].Balance.Period)
 			for i, period := range e.Periods {
 				if arcs == 5 && math.Abs(period-d.Target.OneRock) > 0.01*d.Target.OneRock {
 					t.Errorf("5 arcs from %v rad: %v s, want %v", e.Releases[i], period, d.Target.OneRock)
@@ -63,11 +65,15 @@ func TestEvenStart(t *testing.T) {
 		if !ok {
 			t.Fatal("no edge")
 		}
-		if rig.Profile, ok = e.edge(rig.Body, 0.4, 0.6); !ok {
+		s, ok := e.shape(rig.Body, 0.4, 0.6)
+		if !ok {
 			t.Fatal("no edge")
 		}
+		if rig.Profile, err = s.on(piece.Rocker{}).Profile(); err != nil {
+			t.Fatal(err)
+		}
 		b := rig.Balance()
-		for _, release := range evenReleases() {
+		for _, release := range evenReleases {
 			// the arcs follow the edge to 1e-5 of the radius; the origin is laid by the middle arc
 			// alone, which leaves the rest off its middle by some 1e-3 of a radian
 			if got := rig.Swing(b, release).Period; math.Abs(got-period) > 5e-3*period {

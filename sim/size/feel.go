@@ -16,9 +16,8 @@ type Feel struct {
 	Steadiness float64 // arc centre above the balance point, R − H on a level floor, m
 	Period     float64 // of a small rock there and back, s
 
-	across  float64 // H′, m
-	floor   sim.Floor
-	gravity float64
+	across float64 // H′, m
+	floor  sim.Floor
 }
 
 // FeelOf returns the feel of the first load with a person, or of the piece alone where nobody
@@ -31,7 +30,7 @@ func FeelOf(r check.Balanced) (f Feel, ok bool) {
 	}
 	f = Feel{
 		Load: l, Height: b.Rest.Height, Gyration: math.Sqrt(l.Rig.Body.Inertia / l.Rig.Body.Mass),
-		Steadiness: b.Steadiness, Period: b.Period, floor: l.Rig.Floor, gravity: l.Rig.Floor.FreeFall(),
+		Steadiness: b.Steadiness, Period: b.Period, floor: l.Rig.Floor,
 	}
 	f.across = f.Height * math.Tan(f.floor.Slope) // at rest the righting arm is zero
 	f.Radius = f.radiusFor(f.Steadiness)
@@ -49,5 +48,5 @@ func (f Feel) radiusFor(steadiness float64) float64 {
 func (f Feel) RadiusForPeriod(period float64) float64 {
 	w := 2 * math.Pi / period
 	square := f.Gyration*f.Gyration + f.Height*f.Height + f.across*f.across
-	return f.radiusFor(square * w * w / f.gravity)
+	return f.radiusFor(square * w * w / f.floor.FreeFall())
 }

@@ -34,6 +34,14 @@ func (h *histogram) add(x float64) {
 	h.all++
 }
 
+// join adds what another one of the same cells counted.
+func (h *histogram) join(other histogram) {
+	for i, n := range other.counts {
+		h.counts[i] += n
+	}
+	h.all += other.all
+}
+
 // quantile returns the value below which a share of all lie, NaN where nothing was counted.
 func (h *histogram) quantile(share float64) float64 {
 	if h.all == 0 {

@@ -2,9 +2,11 @@ package size
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/mat"
 
+	"rockerwright/rocker/root"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
@@ -15,7 +17,6 @@ const looseBy = 8
 // A slack is by how much each limit holds, SI; not a number counts as failing.
 type slack []float64
 
-// slackOf reads a balanced piece.
 func slackOf(r check.Balanced) slack {
 	s := make(slack, len(r.Limits))
 	for i, l := range r.Limits {
@@ -50,11 +51,7 @@ func respond(d piece.Design, company check.Sitters, v Varied, now slack, wide fl
 	}
 	ask := func(off float64) slack {
 		d := d.Clone()
-		_, field, err := d.Measure(v.Key)
-		if err != nil {
-			return nil
-		}
-		*field = v.Value + off
+		*v.of(&d) += off
 		report, err := company.Balance(d)
 		if err != nil || len(report.Limits) != n {
 			return nil
@@ -86,26 +83,19 @@ type shopFloor struct {
 // √(0.05·0.95/4096) = 0.35 %, one deviation.
 const chairsOnFloor = Block
 
-// newShopFloor makes the chairs.
 func newShopFloor(d piece.Design, company check.Sitters, now check.Balanced) shopFloor {
 	f := shopFloor{now: slackOf(now), varied: made(d)}
 	if len(f.varied) == 0 {
 		return f
 	}
-	for _, v := range f.varied {
-		f.responses = append(f.responses, respond(d, company, v, f.now, v.Tolerance))
-	}
 	f.errors = hypercube(chairsOnFloor, len(f.varied), 0, 0)
 	f.slacks = make([]slack, chairsOnFloor)
 	for c := range f.slacks {
-		s := append(slack(nil), f.now...)
-		for k, v := range f.varied {
-			x := v.deviation() * f.errors.At(c, k)
-			for i := range s {
-				s[i] += f.responses[k].at(i, x)
-			}
-		}
-		f.slacks[c] = s
+		f.slacks[c] = slices.Clone(f.now)
+	}
+	for k, v := range f.varied {
+		f.responses = append(f.responses, response{make(slack, len(f.now)), make(slack, len(f.now))})
+		f.replace(k, respond(d, company, v, f.now, v.Tolerance))
 	}
 	return f
 }
@@ -132,21 +122,15 @@ func (f *shopFloor) fails(k int, tolerance float64) float64 {
 // does not hold so often even without an error.
 func (f *shopFloor) tolerance(k int) float64 {
 	const often = 0.05
-	low, high := 0.0, looseBy*f.varied[k].Tolerance
+	most := looseBy * f.varied[k].Tolerance
 	switch {
-	case f.fails(k, high) <= often:
+	case f.fails(k, most) <= often:
 		return math.Inf(1)
 	case f.fails(k, 0) > often:
 		return math.NaN()
 	}
-	for range 12 {
-		if middle := (low + high) / 2; f.fails(k, middle) <= often {
-			low = middle
-		} else {
-			high = middle
-		}
-	}
-	return low
+	held, _ := root.Edge(func(tolerance float64) bool { return f.fails(k, tolerance) <= often }, 0, most, most/4000, 0)
+	return held
 }
 
 // holdTo fills in how exactly each measure that is made must be held, and returns the share of
@@ -161,10 +145,7 @@ func (t *Table) holdTo(d piece.Design, company check.Sitters) float64 {
 		held := f.tolerance(k)
 		if !math.IsNaN(held) {
 			usual := f.responses[k]
-			wide := looseBy * v.Tolerance
-			if !math.IsInf(held, 1) {
-				wide = max(held, v.Tolerance)
-			}
+			wide := min(max(held, v.Tolerance), looseBy*v.Tolerance)
 			f.replace(k, respond(d, company, v, f.now, wide))
 			held = f.tolerance(k)
 			f.replace(k, usual)

@@ -1,8 +1,10 @@
 package size
 
 import (
+	"cmp"
 	"math"
 
+	"rockerwright/body/person"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
@@ -73,14 +75,8 @@ func Like(old, wanted piece.Design) (Likeness, error) {
 	if err != nil {
 		return l, err
 	}
-	company = company.First()
-	s := scaling{wanted: wanted, radius: l.New.Radius, old: l.Old}
-	s.oldNose, s.oldTail = l.OldPiece.Edge.Reach()
-	if !(s.radius > 0) {
-		s.radius = largest(wanted.Rocker)
-	}
 	for i, way := range Ways {
-		if l.Ways[i], err = s.kept(way, company); err != nil {
+		if l.Ways[i], err = l.kept(way, company.First()); err != nil {
 			return l, err
 		}
 	}
@@ -116,38 +112,27 @@ func (w Way) wantedRadius(old, now Feel) float64 {
 // How far a radius is scaled, at most.
 const leastScale, mostScale = 0.25, 8.0
 
-// A scaling scales the radii of a new piece as one thing of an old one asks.
-type scaling struct {
-	wanted           piece.Design
-	radius           float64 // at its rest, or its largest where it has none, m
-	old              Feel
-	oldNose, oldTail float64 // lengths along the old edge, m
-}
-
 // kept solves for one way. Where the piece has no rest its radius is too small.
-func (s scaling) kept(way Way, company check.Sitters) (Kept, error) {
+func (l *Likeness) kept(way Way, company check.Sitters) (Kept, error) {
 	k := Kept{Way: way}
-	feel := func(scale float64) (Feel, bool) {
-		report, err := company.Balance(s.scaled(scale, way))
+	at := func(scale float64) (now Feel, short float64) {
+		report, err := company.Balance(l.scaled(scale, way))
 		if err != nil {
-			return Feel{}, false
+			return now, math.NaN()
 		}
-		return FeelOf(report)
-	}
-	short := func(scale float64) float64 {
-		now, ok := feel(scale)
-		if !ok {
-			return math.NaN()
+		now, rests := FeelOf(report)
+		if !rests {
+			return now, math.NaN()
 		}
-		return way.wantedRadius(s.old, now) - now.Radius
+		return now, way.wantedRadius(l.Old, now) - now.Radius
 	}
-	scale, found := zero(short, 1, leastScale, mostScale)
-	now, rests := feel(scale)
-	if !found || !rests || math.Abs(short(scale)) > 1e-6*now.Radius { // across a joint it may jump
+	scale, found := zero(func(scale float64) float64 { _, short := at(scale); return short }, 1, leastScale, mostScale)
+	now, short := at(scale)
+	if !found || !(math.Abs(short) <= 1e-6*now.Radius) { // across a joint it may jump
 		return k, nil
 	}
 	k.Found, k.Scale, k.Exact = true, scale, now.Radius
-	k.Design = rounded(s.scaled(scale, way))
+	k.Design = rounded(l.scaled(scale, way), l.Wanted.Design.Rocker)
 	var err error
 	if k.Report, err = check.Balance(k.Design); err != nil {
 		return k, err
@@ -157,27 +142,26 @@ func (s scaling) kept(way Way, company check.Sitters) (Kept, error) {
 }
 
 // scaled returns the new piece with all its radii scaled, and under SameProportion with the
-// ends of the old one, as much larger as the radius is.
-func (s scaling) scaled(scale float64, way Way) piece.Design {
-	d := withRadii(s.wanted, scale)
+// ends of the old one, as much larger as the radius at its rest is, or its largest where it has none.
+func (l *Likeness) scaled(scale float64, way Way) piece.Design {
+	d := withRadii(l.Wanted.Design, scale)
 	if way != SameProportion {
 		return d
 	}
-	lengths := scale * s.radius / s.old.Radius
-	nose, tail := lengths*s.oldNose, lengths*s.oldTail
-	edge := arcsOf(d.Rocker).length()
+	lengths := scale * cmp.Or(l.New.Radius, largest(l.Wanted.Design.Rocker)) / l.Old.Radius
+	nose, tail := l.OldPiece.Edge.Reach()
+	nose, tail = lengths*nose, lengths*tail
 	d.Rocker.Nose = nose
 	if len(d.Rocker.Arcs) == 0 {
 		d.Rocker.Tail = tail
 	}
 	for i := range d.Rocker.Arcs {
-		d.Rocker.Arcs[i].Length *= (nose + tail) / edge
-		d.Rocker.Arcs[i].Flat *= (nose + tail) / edge
+		d.Rocker.Arcs[i].Length *= (nose + tail) / l.Wanted.Edge.Length()
+		d.Rocker.Arcs[i].Flat *= (nose + tail) / l.Wanted.Edge.Length()
 	}
 	return d
 }
 
-// withRadii returns the design with all its radii scaled.
 func withRadii(d piece.Design, scale float64) piece.Design {
 	d = d.Clone()
 	d.Rocker.Radius *= scale
@@ -205,25 +189,57 @@ func RadiusStep(units quantity.System) float64 {
 }
 
 // rounded returns the design with its rocker as a maker sets it: radii and lengths to the
-// step of a radius, where the low point lies to what a tape is read to.
-func rounded(d piece.Design) piece.Design {
+// step of a radius, where the low point lies to what a tape is read to. What is as it was drawn stays so.
+func rounded(d piece.Design, drawn piece.Rocker) piece.Design {
 	d = d.Clone()
 	step := RadiusStep(d.Units)
-	to := func(x *float64) {
-		if *x != 0 {
+	to := func(x *float64, drawn float64) {
+		if *x != 0 && *x != drawn {
 			*x = quantity.Round(atLeastOne(*x, step), quantity.Length, d.Units)
 		}
 	}
-	to(&d.Rocker.Radius)
-	to(&d.Rocker.Nose)
-	to(&d.Rocker.Tail)
+	to(&d.Rocker.Radius, drawn.Radius)
+	to(&d.Rocker.Nose, drawn.Nose)
+	to(&d.Rocker.Tail, drawn.Tail)
 	for i := range d.Rocker.Arcs {
-		to(&d.Rocker.Arcs[i].Radius)
-		to(&d.Rocker.Arcs[i].Length)
-		to(&d.Rocker.Arcs[i].Flat)
+		var was piece.Arc
+		if len(drawn.Arcs) == len(d.Rocker.Arcs) {
+			was = drawn.Arcs[i]
+		}
+		to(&d.Rocker.Arcs[i].Radius, was.Radius)
+		to(&d.Rocker.Arcs[i].Length, was.Length)
+		to(&d.Rocker.Arcs[i].Flat, was.Flat)
 	}
 	return d
 }
 
 // atLeastOne returns x rounded to whole steps, one at the least.
 func atLeastOne(x, step float64) float64 { return max(1, math.Round(x/step)) * step }
+
+// A ForSitter is what a piece for one sitter would want for another.
+type ForSitter struct {
+	Stature float64 // m
+	Like    Likeness
+}
+
+// ForSitters returns what radius keeps the feel that the owner likes for owners of other
+// statures, as stout as the mean, the piece staying as it is. It is empty where the first
+// sitter is no grown-up given by sizes.
+func ForSitters(d piece.Design, statures []float64) ([]ForSitter, error) {
+	if len(d.Sitters) == 0 || d.Sitters[0].Person.Sizes[person.Stature] == 0 || d.Sitters[0].Person.Age > 0 {
+		return nil, nil
+	}
+	var list []ForSitter
+	for _, stature := range statures {
+		other := d.Clone()
+		s := &other.Sitters[0]
+		s.Mass, s.Person = 0, person.Given{Sex: s.Person.Sex}
+		s.Person.Sizes[person.Stature] = stature
+		l, err := Like(d, other)
+		if err != nil {
+			return nil, err
+		}
+		list = append(list, ForSitter{stature, l})
+	}
+	return list, nil
+}

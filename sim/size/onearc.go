@@ -2,8 +2,9 @@ package size
 
 import (
 	"math"
+	"slices"
 
-	"rockerwright/sim/check"
+	"rockerwright/rocker/root"
 	"rockerwright/sim/piece"
 )
 
@@ -13,25 +14,21 @@ import (
 func (q *question) oneArc() (s shape, met bool) {
 	s = q.start
 	for range 4 { // longer ends weigh a little, and move the rest a little
-		s = q.timed(s)
-		s = q.leaned(s)
-		if longer := q.lengthened(s); longer.nose != s.nose || longer.tail != s.tail {
-			s = longer
-			continue
+		s = q.leaned(q.timed(s))
+		longer := q.lengthened(s)
+		if longer.nose == s.nose && longer.tail == s.tail {
+			break
 		}
-		break
+		s = longer
 	}
 	s = q.leaned(q.timed(s))
 	if q.alike {
 		s.nose = max(s.nose, s.tail)
 		s.tail = s.nose
 	}
-	for _, m := range q.misses(s) {
-		if m.must() && m.Steps > 0 || !m.must() && math.Abs(m.Steps) > 1e-3 {
-			return s, false
-		}
-	}
-	return s, true
+	return s, !slices.ContainsFunc(q.misses(s), func(m Miss) bool {
+		return m.must() && m.Steps > 0 || !m.must() && math.Abs(m.Steps) > 1e-3
+	})
 }
 
 // timed returns the shape with the radius on which a rock takes the time, the rest with
@@ -61,7 +58,8 @@ func (q *question) timed(s shape) shape {
 
 // leaned returns the shape with the low point where seat or back lean as is wished: with
 // somebody in it, or empty where only that is wished. The rest moves by about 1/(R − H) of
-// what the low point moves, so the secant finds it in a few steps.
+// what the low point moves, so the secant finds it in a few steps; no two places are known that
+// it lies between.
 func (q *question) leaned(s shape) shape {
 	off, asked := q.leanOf()
 	if !asked || !q.movable {
@@ -90,32 +88,31 @@ func (q *question) leaned(s shape) shape {
 
 // leanOf returns by how much the first wish for a lean is missed with a shape, rad.
 func (q *question) leanOf() (off func(s shape) float64, asked bool) {
-	want := q.target
-	read := func(pick func(r check.Balanced) float64, wish piece.Wish) func(s shape) float64 {
-		return func(s shape) float64 {
-			r, ok := q.answer(s)
-			if !ok {
-				return math.NaN()
-			}
-			return pick(r) - wish.Value
+	leans := piece.Target{SeatFalls: q.target.SeatFalls, BackLeans: q.target.BackLeans, Empty: q.target.Empty}
+	return func(s shape) float64 {
+		r, ok := q.answer(s)
+		if !ok {
+			return math.NaN()
 		}
-	}
-	switch {
-	case want.SeatFalls.Asked:
-		return read(func(r check.Balanced) float64 { return r.Seated().SeatFall }, want.SeatFalls), true
-	case want.BackLeans.Asked:
-		return read(func(r check.Balanced) float64 { return r.Seated().BackRecline }, want.BackLeans), true
-	case want.Empty.Asked:
-		return read(func(r check.Balanced) float64 { return r.Loads[0].SeatFall }, want.Empty), true
-	}
-	return nil, false
+		m := misses(leans, r)[0]
+		return m.Got - m.Want
+	}, leans.Asks()
 }
 
 // lengthened returns the shape with the tail, and then the nose, just as long as the limits
 // ask, where they are not long enough.
 func (q *question) lengthened(s shape) shape {
 	for _, end := range []func(s *shape) *float64{func(s *shape) *float64 { return &s.tail }, func(s *shape) *float64 { return &s.nose }} {
-		failing := func(length float64) float64 { return q.failing(s, end, length) }
+		failing := func(length float64) (steps float64) { // by which limits fail
+			t := s
+			*end(&t) = length
+			for _, m := range q.misses(t) {
+				if m.Aim == KeepsLimit {
+					steps += max(0, m.Steps)
+				}
+			}
+			return steps
+		}
 		from := *end(&s)
 		now := failing(from)
 		if now <= 0 || !(failing(from*2) < now) {
@@ -128,27 +125,7 @@ func (q *question) lengthened(s shape) shape {
 		if failing(holds) > 0 {
 			continue
 		}
-		low, high := holds-0.02, holds
-		for range 40 {
-			if middle := (low + high) / 2; failing(middle) > 0 {
-				low = middle
-			} else {
-				high = middle
-			}
-		}
-		*end(&s) = high
+		*end(&s), _ = root.Edge(func(length float64) bool { return !(failing(length) > 0) }, holds, holds-0.02, 2e-14, 0)
 	}
 	return s
-}
-
-// failing adds up the steps by which limits fail with another length at one end.
-func (q *question) failing(s shape, end func(s *shape) *float64, length float64) float64 {
-	*end(&s) = length
-	sum := 0.0
-	for _, m := range q.misses(s) {
-		if m.Aim == KeepsLimit && m.Steps > 0 {
-			sum += m.Steps
-		}
-	}
-	return sum
 }

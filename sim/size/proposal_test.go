@@ -154,11 +154,8 @@ func TestNamed(t *testing.T) {
 	for _, c := range []Curve{OneArc, TwoArcs, ThreeArcs, FlatterTail, EvenTime} {
 		add(c.String())
 	}
-	for _, q := range Quantities() {
-		add(q.String())
-	}
-	for _, d := range []Deed{SlidConcentric, SlidStraight, RearLegsCut, Worn, PorchSlope, LeansAnInch} {
-		add(d.String())
+	for _, a := range []Alteration{SlidConcentric, SlidStraight, RearLegsCut, Worn, PorchSlope, LeansAnInch} {
+		add(a.row().Label)
 	}
 }
 
@@ -171,7 +168,7 @@ func TestLowPointMoves(t *testing.T) {
 	parts.Sitters = []piece.Sitter{{Name: "one", Mass: 60, Centre: r2.Vec{X: 0.03, Y: 0.5}}}
 	body := plainBody()
 	for name, d := range map[string]piece.Design{"parts": parts, "body": body} {
-		moved := lowPoint(d, inch)
+		moved := shifted(d, -inch, 0)
 		a, err := check.Balance(d)
 		if err != nil {
 			t.Fatalf("%s: %v", name, err)
@@ -190,7 +187,7 @@ func TestLowPointMoves(t *testing.T) {
 			}
 		}
 	}
-	if moved := lowPoint(body, inch); math.Abs(moved.Body.Centre.X-(body.Body.Centre.X-inch)) > 1e-15 {
+	if moved := shifted(body, -inch, 0); math.Abs(moved.Body.Centre.X-(body.Body.Centre.X-inch)) > 1e-15 {
 		t.Errorf("body at %v", moved.Body.Centre)
 	}
 }

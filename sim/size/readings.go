@@ -21,34 +21,21 @@ const (
 	quantities    int      = iota
 )
 
-// Quantities are all of them.
-func Quantities() []Quantity {
-	list := make([]Quantity, quantities)
-	for i := range list {
-		list[i] = Quantity(i)
-	}
-	return list
-}
-
-var quantityNames = [quantities]string{"seat_falls", "seat_falls_empty", "one_rock", "effort", "back_margin", "back_lift", "forward_margin"}
-
-// String returns the name of the quantity, as programs read it.
-func (q Quantity) String() string { return quantityNames[q] }
-
 // quantitySteps are what a maker can just tell of each, SI; our judgement.
 var quantitySteps = [quantities]float64{tiltStep, tiltStep, timeStep, 1, 2 * tiltStep, tapeStep, 2 * tiltStep}
 
 // Readings are the quantities of one piece, SI. What there is not is NaN.
 type Readings [quantities]float64
 
+var noReadings = Readings{math.NaN(), math.NaN(), math.NaN(), math.NaN(), math.NaN(), math.NaN(), math.NaN()}
+
 // readingsOf reads a balanced piece. Where no seat is drawn, its fall is the tilt at rest.
 func readingsOf(r check.Balanced) Readings {
-	none := math.NaN()
-	list := Readings{none, none, none, none, none, none, none}
+	list := noReadings
 	fall := func(l *check.Load) float64 {
 		switch {
 		case l.Balance.Outcome != sim.Rocks:
-			return none
+			return math.NaN()
 		case r.Design.Seat.Front == 0:
 			return l.Balance.Rest.Tilt
 		}

@@ -9,22 +9,22 @@ import (
 	"rockerwright/sim/piece"
 )
 
-// A Custom is a rule of the trade for the radius; all are common practice.
-type Custom int
+// A RuleName names a rule of the trade for the radius; all are common practice.
+type RuleName int
 
 const (
-	PiSeat       Custom = iota // π times the height of the seat's front edge, as drawn
-	PiLeg                      // π times the length of a leg, from the rocker to the seat
-	PiNavel                    // π times the height of the navel, sitting
-	CentreAtChin               // the arc's centre at the chin, sitting
-	Start36                    // 36 in, the small end of where to start
-	Start40                    // 40 in, the large end
-	Commonest                  // 42 in
+	PiSeat       RuleName = iota // π times the height of the seat's front edge, as drawn
+	PiLeg                        // π times the length of a leg, from the rocker to the seat
+	PiNavel                      // π times the height of the navel, sitting
+	CentreAtChin                 // the arc's centre at the chin, sitting
+	Start36                      // 36 in, the small end of where to start
+	Start40                      // 40 in, the large end
+	Commonest                    // 42 in
 )
 
 // A Rule is what a rule of the trade gives for a piece, and what it does there.
 type Rule struct {
-	Custom Custom
+	Name   RuleName
 	Height float64 // on which it is built, m; zero where it is built on none
 	Radius float64 // m
 	Period float64 // of the piece with that radius at its rest, s; NaN where it has no rest
@@ -34,8 +34,8 @@ type Rule struct {
 func rules(l Likeness) []Rule {
 	d, load := l.Wanted.Design, l.New.Load
 	var list []Rule
-	add := func(custom Custom, height, radius float64) {
-		list = append(list, Rule{custom, height, radius, periodAt(l, radius)})
+	add := func(name RuleName, height, radius float64) {
+		list = append(list, Rule{name, height, radius, periodAt(l, radius)})
 	}
 	if d.Seat.Front > 0 {
 		add(PiSeat, d.Seat.Front, math.Pi*d.Seat.Front)
@@ -51,18 +51,14 @@ func rules(l Likeness) []Rule {
 		add(PiNavel, navel, math.Pi*navel)
 		add(CentreAtChin, chin, chin)
 	}
-	if d.Kind != piece.Chair && d.Kind != piece.Settee || !grownUp(d) {
+	child := len(d.Sitters) > 0 && d.Sitters[0].Person.Age > 0
+	if d.Kind != piece.Chair && d.Kind != piece.Settee || child {
 		return list
 	}
 	add(Start36, 0, 36*inch)
 	add(Start40, 0, 40*inch)
 	add(Commonest, 0, 42*inch)
 	return list
-}
-
-// grownUp reports whether the piece is for a grown-up.
-func grownUp(d piece.Design) bool {
-	return len(d.Sitters) == 0 || d.Sitters[0].Person.Age == 0
 }
 
 // periodAt returns the time of a small rock of the new piece with another radius at its rest.

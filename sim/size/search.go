@@ -1,13 +1,14 @@
 package size
 
 import (
-	"cmp"
 	"math"
 	"math/rand/v2"
 	"runtime"
 	"slices"
 	"sync"
+	"sync/atomic"
 
+	"gonum.org/v1/gonum/floats"
 	"gonum.org/v1/gonum/optimize"
 
 	"rockerwright/sim"
@@ -77,34 +78,26 @@ const (
 
 // best returns the n best shapes after each has been changed by better, the best first.
 func (q *question) best(list []shape, n int, better func(s shape) shape) []shape {
-	type scored struct {
-		shape shape
-		score float64
-	}
-	all := make([]scored, len(list))
+	shapes, scores, order := make([]shape, len(list)), make([]float64, len(list)), make([]int, len(list))
 	each(len(list), func(i int) {
-		s := better(list[i])
-		all[i] = scored{s, q.score(s)}
+		shapes[i] = better(list[i])
+		scores[i] = q.score(shapes[i])
 	})
-	slices.SortStableFunc(all, func(a, b scored) int { return cmp.Compare(a.score, b.score) })
-	shapes := make([]shape, min(n, len(all)))
-	for i := range shapes {
-		shapes[i] = all[i].shape
+	floats.ArgsortStable(scores, order)
+	best := make([]shape, min(n, len(list)))
+	for i := range best {
+		best[i] = shapes[order[i]]
 	}
-	return shapes
+	return best
 }
 
 // each calls do for 0 to n−1, as many at a time as there are processors.
 func each(n int, do func(i int)) {
 	var wait sync.WaitGroup
-	next := make(chan int, n)
-	for i := range n {
-		next <- i
-	}
-	close(next)
+	var taken atomic.Int64
 	for range min(n, runtime.GOMAXPROCS(0)) {
 		wait.Go(func() {
-			for i := range next {
+			for i := int(taken.Add(1)) - 1; i < n; i = int(taken.Add(1)) - 1 {
 				do(i)
 			}
 		})
@@ -143,21 +136,14 @@ func (q *question) starts(around shape, arcs int, seed uint64) []shape {
 // second behind both.
 func (q *question) split(one shape, arcs int) shape {
 	s := one
-	s.radii, s.joints = nil, nil
-	for range arcs {
-		s.radii = append(s.radii, one.radii[0])
-	}
+	s.radii = slices.Repeat(one.radii, arcs)
 	from, to := 0.0, 0.0
 	if r, ok := q.answer(one); ok && r.Seated().Balance.Outcome == sim.Rocks {
 		from, to = one.radii[0]*r.Loads[0].Balance.Rest.Tilt, one.radii[0]*r.Seated().Balance.Rest.Tilt
 	}
 	inside := func(x float64) float64 { return max(-one.nose+leastArc, min(one.tail-leastArc, x)) }
 	middle := inside((from + to) / 2)
-	s.joints = append(s.joints, middle)
-	if arcs == 3 {
-		s.joints = append(s.joints, inside((max(from, to, middle)+one.tail)/2))
-	}
-	s.joints = s.joints[:arcs-1]
+	s.joints = []float64{middle, inside((max(from, to, middle) + one.tail) / 2)}[:arcs-1]
 	return s
 }
 
@@ -178,20 +164,26 @@ func chanced(around shape, arcs int, rng *rand.Rand) shape {
 	return s
 }
 
-// descended returns where a simplex of Nelder and Mead ends that goes downhill from a shape,
-// asking at most so often for each unknown.
+// descended returns where a search downhill from a shape ends, asking at most so often for each
+// unknown.
 func (q *question) descended(s shape, asks int) shape {
 	arcs := len(s.radii)
 	x := q.unknowns(s)
-	problem := optimize.Problem{Func: func(x []float64) float64 { return q.score(q.shapeAt(x, arcs)) }}
-	settings := &optimize.Settings{
-		FuncEvaluations: asks * len(x),
-		Concurrent:      1,
-		Converger:       &optimize.FunctionConverge{Absolute: 1e-7, Relative: 1e-6, Iterations: 20 * len(x)},
-	}
-	result, err := optimize.Minimize(problem, x, settings, &optimize.NelderMead{SimplexSize: 1})
-	if result == nil || err != nil && result.X == nil || !(result.F < q.score(s)) {
+	enough := &optimize.FunctionConverge{Absolute: 1e-7, Relative: 1e-6, Iterations: 20 * len(x)}
+	best, least := downhill(func(x []float64) float64 { return q.score(q.shapeAt(x, arcs)) }, x, 1, asks*len(x), enough)
+	if !(least < q.score(s)) {
 		return s
 	}
-	return q.shapeAt(result.X, arcs)
+	return q.shapeAt(best, arcs)
+}
+
+// downhill returns where a simplex of Nelder and Mead ends that goes down from x, asking at most so
+// often, and the value there; enough, where it is not nil, ends it before.
+func downhill(f func([]float64) float64, x []float64, simplex float64, asks int, enough optimize.Converger) ([]float64, float64) {
+	settings := &optimize.Settings{FuncEvaluations: asks, Concurrent: 1, Converger: enough}
+	result, err := optimize.Minimize(optimize.Problem{Func: f}, x, settings, &optimize.NelderMead{SimplexSize: simplex})
+	if err != nil { // of its settings
+		panic("size: " + err.Error())
+	}
+	return result.X, result.F
 }

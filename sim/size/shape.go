@@ -1,9 +1,10 @@
 package size
 
 import (
-	"math"
+	"slices"
 
-	"rockerwright/sim/check"
+	"gonum.org/v1/gonum/spatial/r2"
+
 	"rockerwright/sim/piece"
 )
 
@@ -17,44 +18,36 @@ type shape struct {
 	low        float64
 }
 
-// shapeOf returns the shape a design is drawn with as one arc: the radius at the rest for a
-// compound one.
-func shapeOf(r check.Balanced, radius float64) shape {
-	nose, tail := r.Edge.Reach()
-	return shape{radii: []float64{radius}, nose: nose, tail: tail}
-}
-
-// with returns the design with the shape.
 func (s shape) with(d piece.Design) piece.Design {
-	d = lowPoint(d, s.low)
-	rocker := &d.Rocker
-	rocker.Radius, rocker.Tail, rocker.Arcs, rocker.Nose = 0, 0, nil, s.nose
-	if len(s.radii) == 1 {
-		rocker.Radius, rocker.Tail = s.radii[0], s.tail
-		return d
-	}
-	from := -s.nose
-	for i, radius := range s.radii {
-		to := s.tail
-		if i < len(s.joints) {
-			to = s.joints[i]
-		}
-		rocker.Arcs = append(rocker.Arcs, piece.Arc{Radius: radius, Length: to - from})
-		from = to
-	}
+	d = shifted(d, -s.low, 0)
+	d.Rocker = s.on(d.Rocker)
 	return d
 }
 
-// lowPoint returns the design with the low point moved forward under all that is drawn over
-// it. Where the piece is given as plain numbers its balance point goes along.
-func lowPoint(d piece.Design, by float64) piece.Design {
-	if by == 0 {
-		return d.Clone()
+func (s shape) on(r piece.Rocker) piece.Rocker {
+	r.Radius, r.Tail, r.Arcs, r.Nose = 0, 0, nil, s.nose
+	if len(s.radii) == 1 {
+		r.Radius, r.Tail = s.radii[0], s.tail
+		return r
 	}
-	return shifted(d, -by, 0)
+	for i, length := range s.lengths() {
+		r.Arcs = append(r.Arcs, piece.Arc{Radius: s.radii[i], Length: length})
+	}
+	return r
 }
 
-// shifted returns the design with all that stands on the rockers moved forward and up.
+// lengths returns the length of each arc from nose to tail, m; below zero where joints are not in order.
+func (s shape) lengths() []float64 {
+	lengths := slices.Concat(s.joints, []float64{s.tail})
+	for i := len(lengths) - 1; i > 0; i-- {
+		lengths[i] -= lengths[i-1]
+	}
+	lengths[0] += s.nose
+	return lengths
+}
+
+// shifted returns the design with all that stands on the rockers moved forward and up. Where the
+// piece is given as plain numbers its balance point goes along.
 func shifted(d piece.Design, forward, up float64) piece.Design {
 	d = d.Clone()
 	if d.Seat.Rear > 0 {
@@ -67,29 +60,27 @@ func shifted(d piece.Design, forward, up float64) piece.Design {
 	if d.Bed.Height > 0 {
 		d.Bed.Height += up
 	}
+	by := r2.Vec{X: forward, Y: up}
 	for i := range d.Parts {
-		d.Parts[i].At.X += forward
-		d.Parts[i].At.Y += up
+		d.Parts[i].At = r2.Add(d.Parts[i].At, by)
 	}
 	if d.Body.Mass > 0 {
-		d.Body.Centre.X += forward
-		d.Body.Centre.Y += up
+		d.Body.Centre = r2.Add(d.Body.Centre, by)
 	}
 	for i := range d.Sitters {
-		if c := &d.Sitters[i].Centre; c.X != 0 || c.Y != 0 {
-			c.X += forward
-			c.Y += up
+		if s := &d.Sitters[i]; s.HasCentre() {
+			s.Centre = r2.Add(s.Centre, by)
 		}
 	}
 	return d
 }
 
-// A room is how long the ends and how large the radii of a rocker may be, m.
+// A room is how long the ends and how large the radii of a rocker may be, m: the ranges of package
+// piece's table, or as far as the piece is drawn.
 type room struct {
 	nose, tail, radius [2]float64
 }
 
-// roomOf returns the ranges of package piece's table, or as far as the piece is drawn.
 func roomOf(start shape) room {
 	var d piece.Design
 	ranged := func(key string, drawn float64) [2]float64 {
@@ -105,26 +96,14 @@ func roomOf(start shape) room {
 // cramped returns by how many steps the shape is none that a rocker has; below zero, how many it
 // is from that.
 func (r room) cramped(s shape) float64 {
-	worst := math.Inf(-1)
-	within := func(got float64, in [2]float64, step float64) {
-		worst = max(worst, (in[0]-got)/step, (got-in[1])/step)
+	worst := (leastArc - slices.Min(s.lengths())) / tapeStep
+	within := func(got float64, in [2]float64) {
+		worst = max(worst, (in[0]-got)/tapeStep, (got-in[1])/tapeStep)
 	}
 	for _, radius := range s.radii {
-		if !(radius > 0) || math.IsInf(radius, 0) {
-			return noAnswer
-		}
-		within(radius, r.radius, tapeStep)
+		within(radius, r.radius)
 	}
-	within(s.nose, r.nose, tapeStep)
-	within(s.tail, r.tail, tapeStep)
-	from := -s.nose
-	for i := range len(s.joints) + 1 {
-		to := s.tail
-		if i < len(s.joints) {
-			to = s.joints[i]
-		}
-		worst = max(worst, (leastArc-(to-from))/tapeStep)
-		from = to
-	}
+	within(s.nose, r.nose)
+	within(s.tail, r.tail)
 	return worst
 }

@@ -1,6 +1,7 @@
 package size
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -37,12 +38,7 @@ type Proposal struct {
 
 // Met reports whether everything that was aimed for is met, as far as a maker can read it.
 func (p Proposal) Met() bool {
-	for _, m := range p.Misses {
-		if !m.Met() {
-			return false
-		}
-	}
-	return true
+	return !slices.ContainsFunc(p.Misses, func(m Miss) bool { return !m.Met() })
 }
 
 // Binds returns what must hold and is only just held: what sets the answer.
@@ -93,10 +89,7 @@ func Solve(d piece.Design, options Options) (Solution, error) {
 	}
 	s.question, s.one = q, one
 	s.Proposals = append(s.Proposals, q.propose(OneArc, one))
-	most := 3
-	if d.Target.Arcs > 0 {
-		most = int(d.Target.Arcs)
-	}
+	most := cmp.Or(int(d.Target.Arcs), 3)
 	if q.alike {
 		most = 1 // several would be left and right alike, with the flatter ones at both ends
 	}
@@ -161,10 +154,11 @@ func (q *question) propose(curve Curve, s shape) Proposal {
 		s.joints[i] = math.Round(s.joints[i]/step) * step
 	}
 	s.nose, s.tail = atLeastOne(s.nose, step), atLeastOne(s.tail, step)
-	if _, asked := q.leanOf(); asked && q.unbroken(s) {
-		s = q.leaned(s)
+	if leaned := q.leaned(s); score(q.misses(leaned)) <= score(q.misses(s)) { // nothing else that is aimed for stands against it
+		s = leaned
 	}
-	s.low = q.roundedLow(s.low)
+	behind := q.design.Seat.Behind // is what reads on a tape
+	s.low = quantity.Round(behind+s.low, quantity.Length, q.design.Units) - behind
 	best, least := s, math.Inf(1)
 	for _, more := range [...][2]float64{{0, 0}, {0, 1}, {1, 0}, {1, 1}, {0, -1}, {-1, 0}, {-1, -1}, {1, -1}, {-1, 1}} {
 		t := s
@@ -181,22 +175,10 @@ func (q *question) propose(curve Curve, s shape) Proposal {
 	return p
 }
 
-// unbroken reports whether the first wish for a lean can be met without breaking what else is
-// aimed for: nothing that must hold stands against it, and no other lean is wished.
-func (q *question) unbroken(s shape) bool {
-	return score(q.misses(q.leaned(s))) <= score(q.misses(s))
-}
-
-// roundedLow rounds how far the low point moves so that the seat's place reads on a tape.
-func (q *question) roundedLow(low float64) float64 {
-	behind := q.design.Seat.Behind
-	return quantity.Round(behind+low, quantity.Length, q.design.Units) - behind
-}
-
 // proposal says how a design comes out. Its limits are those of the file again.
 func (q *question) proposal(curve Curve, d piece.Design) Proposal {
 	p := Proposal{Curve: curve}
-	p.Design = rounded(d)
+	p.Design = rounded(d, q.design.Rocker)
 	asked, err := q.company.Balance(p.Design)
 	if err != nil {
 		p.Misses = []Miss{{Aim: Sensible, Steps: noAnswer}}
@@ -209,7 +191,7 @@ func (q *question) proposal(curve Curve, d piece.Design) Proposal {
 		return p
 	}
 	if l := p.Report.Seated(); l.Balance.Outcome == sim.Rocks {
-		p.Even = evenness(l, evenReleases())
+		p.Even = evenness(l.Rig, l.Balance)
 	}
 	return p
 }

@@ -1,8 +1,8 @@
 package size
 
 import (
+	"cmp"
 	"context"
-	"fmt"
 	"math"
 	"runtime"
 
@@ -53,7 +53,7 @@ type StudyOptions struct {
 
 // Chairs makes so many chairs, every measure of each off by a normal error that is within the
 // shop's tolerance 95 times in 100, in Latin hypercubes of [Block] chairs with a seed each, and
-// balances them exactly. They are counted in order, so that the result is the same on any
+// balances them exactly. Blocks are counted in order, so that the result is the same on any
 // number of processors; memory does not grow with their number. When the context ends, what
 // was counted by then is the result. Errors are of package piece, or an [*UnsuitedError] where
 // nothing of the piece is made in a shop.
@@ -65,18 +65,22 @@ func Chairs(ctx context.Context, d piece.Design, chairs int, options StudyOption
 	if err != nil {
 		return Study{}, err
 	}
-	tally := m.newTally()
-	blocks := (chairs + Block - 1) / Block
-	counted := 0
-	m.inOrder(ctx, blocks, options, func(part batch) {
-		part = part[:min(Block, chairs-counted)]
-		tally.add(part)
-		counted += len(part)
-		if options.Progress != nil {
-			options.Progress(counted)
+	all := m.newTally()
+	workers := cmp.Or(options.Workers, runtime.GOMAXPROCS(0))
+	for all.chairs < chairs && ctx.Err() == nil {
+		first := all.chairs / Block
+		blocks := make([]*tally, min(workers, (chairs-all.chairs+Block-1)/Block))
+		each(len(blocks), func(i int) {
+			blocks[i] = m.block(ctx, options.Seed, first+i, min(Block, chairs-(first+i)*Block))
+		})
+		for i := 0; i < len(blocks) && ctx.Err() == nil; i++ {
+			all.join(blocks[i])
+			if options.Progress != nil {
+				options.Progress(all.chairs)
+			}
 		}
-	})
-	return tally.study(chairs, counted), nil
+	}
+	return all.study(chairs), nil
 }
 
 // A making is a design that is made many times.
@@ -89,7 +93,6 @@ type making struct {
 	scale   Readings // about one standard deviation of each quantity
 }
 
-// newMaking reads a design.
 func newMaking(d piece.Design) (*making, error) {
 	m := &making{design: d, varied: made(d)}
 	if len(m.varied) == 0 {
@@ -124,9 +127,6 @@ type chair struct {
 	fails    []bool // of each limit; nil where it is no piece
 }
 
-// A batch is a block of chairs.
-type batch []chair
-
 // A maker makes chairs one after another.
 type maker struct {
 	*making
@@ -137,11 +137,7 @@ type maker struct {
 func (m *making) newMaker() *maker {
 	w := &maker{making: m, design: m.design.Clone()}
 	for _, v := range m.varied {
-		_, field, err := w.design.Measure(v.Key)
-		if err != nil {
-			panic(fmt.Sprintf("size: %v, which was a measure before", err))
-		}
-		w.fields = append(w.fields, field)
+		w.fields = append(w.fields, v.of(&w.design))
 	}
 	return w
 }
@@ -151,8 +147,7 @@ func (w *maker) chair(errors []float64) chair {
 	for k, v := range w.varied {
 		*w.fields[k] = v.Value + v.deviation()*errors[k]
 	}
-	none := math.NaN()
-	c := chair{errors: errors, readings: Readings{none, none, none, none, none, none, none}}
+	c := chair{errors: errors, readings: noReadings}
 	r, err := w.company.Balance(w.design)
 	if err != nil || len(r.Limits) != len(w.nominal.Limits) {
 		return c
@@ -165,64 +160,12 @@ func (w *maker) chair(errors []float64) chair {
 	return c
 }
 
-// block makes the chairs of one block.
-func (w *maker) block(seed uint64, block int) batch {
-	points := hypercube(Block, len(w.varied), seed, uint64(block))
-	list := make(batch, Block)
-	for c := range list {
-		list[c] = w.chair(points.RawRowView(c))
+// block makes and counts the first chairs of a block, until the context ends.
+func (m *making) block(ctx context.Context, seed uint64, block, chairs int) *tally {
+	t, w := m.newTally(), m.newMaker()
+	points := hypercube(Block, len(m.varied), seed, uint64(block))
+	for c := 0; c < chairs && ctx.Err() == nil; c++ {
+		t.add(w.chair(points.RawRowView(c)))
 	}
-	return list
-}
-
-// inOrder makes blocks side by side and hands them on in order, until all are or the context
-// ends. Nobody runs ahead by more than a few blocks, so that few are kept.
-func (m *making) inOrder(ctx context.Context, blocks int, options StudyOptions, use func(part batch)) {
-	workers := options.Workers
-	if workers <= 0 {
-		workers = runtime.GOMAXPROCS(0)
-	}
-	ctx, stop := context.WithCancel(ctx)
-	defer stop()
-	parts := make(chan chan batch, 2*workers) // in order; each will bring its block
-	orders := make(chan order)
-	go func() {
-		defer close(parts)
-		defer close(orders)
-		for block := range blocks {
-			o := order{block, make(chan batch, 1)}
-			select {
-			case parts <- o.made:
-			case <-ctx.Done():
-				return
-			}
-			select {
-			case orders <- o:
-			case <-ctx.Done():
-				return
-			}
-		}
-	}()
-	for range min(workers, blocks) {
-		go func() {
-			w := m.newMaker()
-			for o := range orders {
-				o.made <- w.block(options.Seed, o.block)
-			}
-		}()
-	}
-	for part := range parts {
-		select {
-		case made := <-part:
-			use(made)
-		case <-ctx.Done():
-			return
-		}
-	}
-}
-
-// An order is a block to be made, and where it is brought.
-type order struct {
-	block int
-	made  chan batch
+	return t
 }

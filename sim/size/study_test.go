@@ -26,7 +26,7 @@ func TestLinearShares(t *testing.T) {
 		}
 		one := chair{errors: points.RawRowView(c), fails: []bool{}}
 		one.readings[Time] = y
-		tally.add(batch{one})
+		tally.add(one)
 	}
 	shares, left := tally.shares(Time)
 	total := 9.0 + 4 + 0.01

@@ -2,33 +2,33 @@ package size
 
 import (
 	"math"
+	"slices"
 
+	"gonum.org/v1/gonum/floats"
 	"gonum.org/v1/gonum/mat"
 )
 
 // A tally counts chairs.
 type tally struct {
 	*making
+	chairs  int
 	counts  [quantities]histogram
 	fails   []int
 	anyFail int
 	astray  int
 
-	// sums over the chairs that lack nothing, for the regression: of products of the errors, of
-	// errors and readings, of readings squared, and of each alone; readings are counted in
-	// deviations from the nominal
-	n             float64
-	errors, cross *mat.Dense
-	first         []float64
-	read, squared [quantities]float64
-	there         []Quantity
+	// over the chairs that lack nothing, for the regression: their number, and the sums of the errors
+	// and then of the readings, in deviations from the nominal, and of all products of two of these
+	n        float64
+	sums     []float64
+	products *mat.SymDense
+	there    []Quantity
 }
 
 func (m *making) newTally() *tally {
-	k := len(m.varied)
-	t := &tally{making: m, fails: make([]int, len(m.nominal.Limits)),
-		errors: mat.NewDense(k, k, nil), cross: mat.NewDense(k, quantities, nil), first: make([]float64, k)}
-	for _, q := range Quantities() {
+	all := len(m.varied) + quantities
+	t := &tally{making: m, fails: make([]int, len(m.nominal.Limits)), sums: make([]float64, all), products: mat.NewSymDense(all, nil)}
+	for q := range Quantity(quantities) {
 		if !math.IsNaN(m.now[q]) {
 			t.there = append(t.there, q)
 			t.counts[q] = newHistogram(m.now[q], m.scale[q])
@@ -37,15 +37,8 @@ func (m *making) newTally() *tally {
 	return t
 }
 
-// add counts a batch.
-func (t *tally) add(part batch) {
-	for i := range part {
-		t.count(&part[i])
-	}
-}
-
-// count counts one chair.
-func (t *tally) count(c *chair) {
+func (t *tally) add(c chair) {
+	t.chairs++
 	failed := c.fails == nil
 	for i, fails := range c.fails {
 		if fails {
@@ -57,35 +50,36 @@ func (t *tally) count(c *chair) {
 		t.anyFail++
 	}
 	whole := true
+	both := append(slices.Clip(c.errors), make([]float64, quantities)...)
 	for _, q := range t.there {
 		t.counts[q].add(c.readings[q])
 		whole = whole && !math.IsNaN(c.readings[q])
+		both[len(c.errors)+int(q)] = c.readings[q] - t.now[q]
 	}
 	if !whole {
 		t.astray++
 		return
 	}
 	t.n++
-	for k, e := range c.errors {
-		t.first[k] += e
-		row, cross := t.errors.RawRowView(k), t.cross.RawRowView(k)
-		for j, other := range c.errors[:k+1] {
-			row[j] += e * other
-		}
-		for _, q := range t.there {
-			cross[q] += e * (c.readings[q] - t.now[q])
-		}
-	}
-	for _, q := range t.there {
-		y := c.readings[q] - t.now[q]
-		t.read[q] += y
-		t.squared[q] += y * y
-	}
+	floats.Add(t.sums, both)
+	t.products.SymRankOne(t.products, 1, mat.NewVecDense(len(both), both))
 }
 
-// study returns what was counted.
-func (t *tally) study(asked, chairs int) Study {
-	s := Study{Asked: asked, Chairs: chairs, Varied: t.varied, Nominal: t.now, Fails: t.anyFail, Astray: t.astray}
+// join adds what another tally counted.
+func (t *tally) join(other *tally) {
+	t.chairs, t.anyFail, t.astray, t.n = t.chairs+other.chairs, t.anyFail+other.anyFail, t.astray+other.astray, t.n+other.n
+	for i, n := range other.fails {
+		t.fails[i] += n
+	}
+	for _, q := range t.there {
+		t.counts[q].join(other.counts[q])
+	}
+	floats.Add(t.sums, other.sums)
+	t.products.AddSym(t.products, other.products)
+}
+
+func (t *tally) study(asked int) Study {
+	s := Study{Asked: asked, Chairs: t.chairs, Varied: t.varied, Nominal: t.now, Fails: t.anyFail, Astray: t.astray}
 	for i, l := range t.nominal.Limits {
 		s.Limits = append(s.Limits, Failing{l, t.fails[i]})
 	}
@@ -104,25 +98,26 @@ func (t *tally) study(asked, chairs int) Study {
 func (t *tally) shares(q Quantity) (shares []float64, leftOver float64) {
 	k := len(t.varied)
 	shares = make([]float64, k)
-	variance := t.squared[q]/t.n - t.read[q]*t.read[q]/(t.n*t.n)
+	covary := func(i, j int) float64 { return t.products.At(i, j)/t.n - t.sums[i]*t.sums[j]/(t.n*t.n) }
+	reading := k + int(q)
+	variance := covary(reading, reading)
 	if t.n <= float64(k) || !(variance > 0) {
 		return shares, 0
 	}
 	covariance, right := mat.NewSymDense(k, nil), mat.NewVecDense(k, nil)
 	for i := range k {
 		for j := range i + 1 {
-			covariance.SetSym(i, j, t.errors.At(i, j)/t.n-t.first[i]*t.first[j]/(t.n*t.n))
+			covariance.SetSym(i, j, covary(i, j))
 		}
-		right.SetVec(i, t.cross.At(i, int(q))/t.n-t.first[i]*t.read[q]/(t.n*t.n))
+		right.SetVec(i, covary(i, reading))
 	}
 	var factors mat.Cholesky
 	var b mat.VecDense
 	if !factors.Factorize(covariance) || factors.SolveVecTo(&b, right) != nil {
 		return shares, 1
 	}
-	explained := mat.Dot(&b, right)
 	for i := range k {
 		shares[i] = b.AtVec(i) * b.AtVec(i) * covariance.At(i, i) / variance
 	}
-	return shares, max(0, 1-explained/variance)
+	return shares, max(0, 1-mat.Dot(&b, right)/variance)
 }

@@ -2,6 +2,11 @@ package size
 
 import (
 	"fmt"
+	"math/rand/v2"
+
+	"gonum.org/v1/gonum/mat"
+	"gonum.org/v1/gonum/stat/distuv"
+	"gonum.org/v1/gonum/stat/samplemv"
 
 	"rockerwright/sim/piece"
 )
@@ -17,6 +22,15 @@ type Varied struct {
 // deviation returns the standard deviation of the shop's error, SI: 95 times in 100 a normal
 // error is within 1.96 of it.
 func (v Varied) deviation() float64 { return v.Tolerance / twoSided95 }
+
+// of returns the measure in a design of the same keys.
+func (v Varied) of(d *piece.Design) *float64 {
+	_, field, err := d.Measure(v.Key)
+	if err != nil {
+		panic(fmt.Sprintf("size: %v, which was a measure before", err))
+	}
+	return field
+}
 
 const twoSided95 = 1.959963984540054 // of the normal law, any table
 
@@ -62,4 +76,23 @@ func countable(d piece.Design) error {
 		return &UnsuitedError{fmt.Sprintf("it has %d measures, and %d at most are changed one after the other: draw it with fewer parts or arcs", n, mostMeasures)}
 	}
 	return nil
+}
+
+// hypercube returns n points of a Latin hypercube of so many independent normal variables, in
+// standard deviations, a point a row. Each block of a seed has points of its own.
+func hypercube(n, variables int, seed, block uint64) *mat.Dense {
+	points := mat.NewDense(n, variables, nil)
+	samplemv.LatinHypercube{Q: normals{}, Src: rand.NewPCG(seed, block)}.Sample(points)
+	return points
+}
+
+// normals are independent standard normal variables, for the sampler.
+type normals struct{}
+
+// Quantile fills x with the values below which each variable lies with the probabilities p.
+func (normals) Quantile(x, p []float64) []float64 {
+	for i := range p {
+		x[i] = distuv.UnitNormal.Quantile(p[i])
+	}
+	return x
 }

@@ -1,6 +1,7 @@
 package size
 
 import (
+	"cmp"
 	"math"
 	"slices"
 	"strings"
@@ -13,19 +14,19 @@ import (
 
 // A Row is one change and what it does, worked out exactly.
 type Row struct {
-	Deed    Deed
-	Key     string // of ChangeMeasure
-	Label   string
-	Kind    quantity.Kind
-	Change  float64 // SI
-	Before  Readings
-	After   Readings
-	Effect  float64 // the largest change of any reading, in steps that a maker can tell
-	Made    bool    // a shop holds it to a tolerance
-	HoldTo  float64 // ± SI, 95 times in 100, of what is made; +Inf where it need not be exact; NaN where not even exactness helps
-	Shop    float64 // what the shop usually holds, ± SI
-	Enough  bool    // HoldTo is no less than Shop
-	Outcome sim.Outcome
+	Alteration Alteration
+	Key        string // of ChangeMeasure
+	Label      string
+	Kind       quantity.Kind
+	Change     float64 // SI
+	Before     Readings
+	After      Readings
+	Effect     float64 // the largest change of any reading, in steps that a maker can tell
+	Made       bool    // a shop holds it to a tolerance
+	HoldTo     float64 // ± SI, 95 times in 100, of what is made; +Inf where it need not be exact; NaN where not even exactness helps
+	Shop       float64 // what the shop usually holds, ± SI
+	Enough     bool    // HoldTo is no less than Shop
+	Outcome    sim.Outcome
 }
 
 // A Table is the answer to what each measure does.
@@ -63,25 +64,19 @@ func WhatIf(d piece.Design) (Table, error) {
 			t.Rows = append(t.Rows, row)
 		}
 	}
-	t.Rows = append(t.Rows, deeds(d, company, t.Report)...)
+	t.Rows = append(t.Rows, altered(d, company, t.Report)...)
 	t.Fails = t.holdTo(d, company)
 	for i := range t.Rows {
 		t.Rows[i].effect()
 	}
 	slices.SortStableFunc(t.Rows, func(a, b Row) int {
-		if x, y := a.loose(), b.loose(); x != y {
-			if x {
-				return 1
-			}
-			return -1
-		}
 		switch {
-		case a.Effect > b.Effect:
-			return -1
-		case a.Effect < b.Effect:
+		case a.loose() == b.loose():
+			return cmp.Compare(b.Effect, a.Effect)
+		case a.loose():
 			return 1
 		}
-		return 0
+		return -1
 	})
 	return t, nil
 }
@@ -89,7 +84,6 @@ func WhatIf(d piece.Design) (Table, error) {
 // loose reports whether the row is of something made that need not be exact.
 func (r Row) loose() bool { return r.Made && math.IsInf(r.HoldTo, 1) }
 
-// effect fills in the largest effect of the change.
 func (r *Row) effect() {
 	for i, before := range r.Before {
 		switch after := r.After[i]; {

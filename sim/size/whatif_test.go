@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -11,15 +12,15 @@ import (
 	"rockerwright/sim/piece"
 )
 
-// row returns the row of a measure or a deed.
-func row(t *testing.T, table Table, key string, deed Deed) Row {
+// row returns the row of a measure or an alteration.
+func row(t *testing.T, table Table, key string, alteration Alteration) Row {
 	t.Helper()
 	for _, r := range table.Rows {
-		if r.Key == key && r.Deed == deed {
+		if r.Key == key && r.Alteration == alteration {
 			return r
 		}
 	}
-	t.Fatalf("no row for %q, %v", key, deed)
+	t.Fatalf("no row for %q, %v", key, alteration)
 	return Row{}
 }
 
@@ -32,7 +33,7 @@ func TestWhatIfIsExact(t *testing.T) {
 	}
 	measures := 0
 	for _, r := range table.Rows {
-		if r.Deed != ChangeMeasure {
+		if r.Alteration != ChangeMeasure {
 			continue
 		}
 		measures++
@@ -61,17 +62,17 @@ func TestWhatIfIsExact(t *testing.T) {
 	}
 }
 
-// TestDeeds holds the deeds against the derived hints of the trade table: their signs, and
+// TestAlterations holds the alterations against the derived hints of the trade table: their signs, and
 // about their size, for a chair that is near the one worked there (R 42 in, balance point 24
 // in up).
-func TestDeeds(t *testing.T) {
+func TestAlterations(t *testing.T) {
 	d := readingChair()
 	table, err := WhatIf(d)
 	if err != nil {
 		t.Fatal(err)
 	}
-	turn := func(deed Deed) float64 {
-		r := row(t, table, "", deed)
+	turn := func(alteration Alteration) float64 {
+		r := row(t, table, "", alteration)
 		return (r.After[FallSitting] - r.Before[FallSitting]) / degree
 	}
 	// "0 degrees if top and bottom edges are concentric": the seat turns about the arc's centre,
@@ -182,12 +183,10 @@ func TestHoldTo(t *testing.T) {
 		fails := 0
 		w := m.newMaker()
 		for block := range chairs / Block {
-			for _, c := range w.block(99, block) {
-				for _, failed := range c.fails {
-					if failed {
-						fails++
-						break
-					}
+			points := hypercube(Block, len(m.varied), 99, uint64(block))
+			for c := range Block {
+				if slices.Contains(w.chair(points.RawRowView(c)).fails, true) {
+					fails++
 				}
 			}
 		}

@@ -7,7 +7,7 @@ import (
 	"strings"
 
 	"rockerwright/body/person"
-	"rockerwright/rocker"
+	"rockerwright/rocker/rises"
 	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
@@ -58,8 +58,8 @@ type Finding struct {
 	Beyond *piece.Beyond
 	Bent   *check.Bending
 	Doubt  *readings.Doubt
-	Rises  *rocker.RisesFit // of the side that Who names: a rise that the others contradict, or no curve
-	Curve  *piece.Curve     // of two rockers that are not one curve
+	Rises  *rises.Fit   // of the side that Who names: a rise that the others contradict, or no curve
+	Curve  *piece.Curve // of two rockers that are not one curve
 }
 
 // findings returns all that is wrong with a design, the gravest first, and of one level the worst.
@@ -221,7 +221,7 @@ func Uneven(c *piece.Curve) []Finding {
 	}
 	for _, side := range []struct {
 		who, key string
-		fit      *rocker.RisesFit
+		fit      *rises.Fit
 	}{{"floor edge", "rocker.rises", c.Drawn}, {"left", "measured.left", c.Left}, {"right", "measured.right", c.Right}} {
 		switch fit := side.fit; {
 		case fit == nil:

@@ -74,7 +74,7 @@ func start(d piece.Design, r *Rocking, o RockOptions) (motion.Start, error) {
 			top, known = d.Seat.Meet(), true
 		}
 		if !known {
-			return s, &piece.KeyError{Key: "back.height", Reason: "a push needs the drawn back or seat that it acts on", Example: "height = 28"}
+			return s, &piece.KeyError{Key: "back.height", Reason: "a push needs the drawn back or seat that it acts on", Give: "height"}
 		}
 		s.Push = motion.Push{At: d.Carry(r.Report.Edge).Point(top), Force: o.Force, Time: cmp.Or(o.Time, ShoveTime)}
 	}

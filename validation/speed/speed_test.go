@@ -53,9 +53,16 @@ func TestMeasure(t *testing.T) {
 			return rocks(x)
 		}
 	}
-	floor, ours, err := work{"", spin(1000), spin(10_000)}.measure()
-	if ratio := ours / floor; err != nil || ratio < 5 || ratio > 20 {
-		t.Errorf("ten times the work: ratio %v, %v", ratio, err)
+	ratio := 0.0
+	for tries := 0; tries < 5 && (ratio < 5 || ratio > 20); tries++ { // a machine with other work to do stops one of the two at times
+		floor, ours, err := work{"", spin(1000), spin(10_000)}.measure()
+		if err != nil {
+			t.Fatal(err)
+		}
+		ratio = ours / floor
+	}
+	if ratio < 5 || ratio > 20 {
+		t.Errorf("ten times the work: ratio %v", ratio)
 	}
 	fails := func() error { return rocks(math.NaN()) }
 	if _, _, err := (work{"", spin(1), fails}).measure(); err == nil {

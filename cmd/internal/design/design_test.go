@@ -71,7 +71,7 @@ func TestMistakes(t *testing.T) {
 		{"3/0", with("radius = 42", `radius = "3/0"`), `chair.toml:5:10: rocker.radius: a length is a number with a unit, and nothing can be parted into 0; "3/0" is not. For example: radius = 42`},
 		{"3/0 bare", with("radius = 42", "radius = 3/0"), `chair.toml:5:10: radius: a length is a number with a unit, and nothing can be parted into 0; "3/0" is not. For example: "17 1/2 in"`},
 		{"given twice", with("tail   = 24", "tail   = 24\ntail = 23"), "chair.toml:8:1: rocker.tail: given twice: keep one"},
-		{"two masses", with("[piece]", "[body]\nmass = 9\ncentre = [1, 17]\n[piece]"), "chair.toml:17:2: piece: the weight of the piece is given twice, in [body] and in [piece]: keep one"},
+		{"two masses", with("[piece]", "[body]\nmass = 9\ncentre = [1, 17]\n[piece]"), "chair.toml:17:2: piece: the weight of the piece is given twice, under body and under piece: keep one"},
 		{"not a number", with("radius = 42", "radius = true"), "chair.toml:5:10: rocker.radius: a number is wanted here. For example: radius = 42"},
 		{"not a word", with(`kind  = "chair"`, "kind  = 3"), `chair.toml:2:9: kind: this is a word, in quotes. For example: kind = "chair"`},
 		{"wrong word", with(`kind  = "chair"`, `kind  = "sofa"`), `chair.toml:2:9: kind: "sofa" is not one of: chair, settee, cradle, horse. For example: kind = "chair"`},
@@ -204,8 +204,8 @@ func TestSet(t *testing.T) {
 	for change, want := range map[[2]string]string{
 		{"rocker.taal", "4"}:     "rocker.taal=4: there is no such entry; did you mean rocker.tail?",
 		{"rocker.tail", "-4"}:    "rocker.tail=-4: the tail, along the curve from the low point is more than 0; -4 is not. For example: tail = 18",
-		{"sitter.weight", "4"}:   "sitter.weight=4: there are 2 entries [[sitter]]: say which, counting from 1. For example: sitter.1.weight",
-		{"sitter.3.weight", "4"}: "sitter.3.weight=4: the design has 2 entries [[sitter]]",
+		{"sitter.weight", "4"}:   "sitter.weight=4: there are 2 entries of sitter: say which, counting from 1. For example: sitter.1.weight",
+		{"sitter.3.weight", "4"}: "sitter.3.weight=4: the design has 2 entries of sitter",
 		{"kind", "sofa"}:         `kind=sofa: "sofa" is not one of: chair, settee, cradle, horse. For example: kind = "chair"`,
 	} {
 		if err := f.Set(change[0], change[1]); err == nil || err.Error() != want {

@@ -46,15 +46,10 @@ func generalKey(key string) string {
 			words[i] = "N"
 		}
 	}
-	if list := words[0]; isList(list) && (len(words) == 1 || words[1] != "N") {
+	if list := words[0]; piece.IsList(list) && (len(words) == 1 || words[1] != "N") {
 		words = slices.Insert(words, 1, "N")
 	}
 	return strings.Join(words, ".")
-}
-
-// isList reports whether a section may stand several times.
-func isList(section string) bool {
-	return slices.Contains([]string{"sitter", "part", "leg", "panel"}, section)
 }
 
 func isNumber(word string) bool {
@@ -79,7 +74,7 @@ func (f *File) find(key string) (locate.Entry, bool) {
 // without1 leaves out the number of a first sitter or part, with1 puts it in.
 func without1(key string) string {
 	list, rest, _ := strings.Cut(key, ".1")
-	if isList(list) && (rest == "" || rest[0] == '.') {
+	if piece.IsList(list) && (rest == "" || rest[0] == '.') {
 		return list + rest
 	}
 	return key
@@ -87,7 +82,7 @@ func without1(key string) string {
 
 func with1(key string) string {
 	list, rest, more := strings.Cut(key, ".")
-	if !isList(list) || more && isNumber(strings.Split(rest, ".")[0]) {
+	if !piece.IsList(list) || more && isNumber(strings.Split(rest, ".")[0]) {
 		return key
 	}
 	if !more {
@@ -104,7 +99,7 @@ func homesOf(name string, keys []string) []string {
 		if rest != name {
 			continue
 		}
-		if isList(section) {
+		if piece.IsList(section) {
 			section = "[" + section + "]"
 		}
 		homes = append(homes, "["+section+"]")
@@ -126,7 +121,13 @@ func (f *File) near(key string) (locate.Position, bool) {
 // index of the first that is a section.
 const firstSection = 4
 
-var sections = []string{"title", "kind", "units", "rocks", "rocker", "seat", "bed", "back", "arms", "piece", "part", "body", "leg", "panel", "measured", "sitter", "people", "floor", "limits", "target", "shop"}
+var sections = func() []string {
+	words := []string{"title", "kind", "units", "rocks"}
+	for _, s := range piece.Sections() {
+		words = append(words, s.Name)
+	}
+	return words
+}()
 
 func isSection(word string) bool { return slices.Contains(sections, word) }
 

@@ -3,7 +3,6 @@ package design
 import (
 	"errors"
 	"fmt"
-	"slices"
 	"strings"
 
 	"github.com/BurntSushi/toml"
@@ -84,19 +83,15 @@ func start(raw map[string]any) piece.Design {
 		}
 	}
 	d.Limits = piece.DefaultLimits(d.Kind)
-	d.Sitters = make([]piece.Sitter, count(raw["sitter"]))
-	d.Parts = make([]piece.Part, count(raw["part"]))
-	d.Legs = make([]piece.Leg, count(raw["leg"]))
-	d.Panels = make([]piece.Panel, count(raw["panel"]))
-	if measured, ok := raw["measured"].(map[string]any); ok {
-		d.Measured.Left = make([]float64, count(measured["left"]))
-		d.Measured.Right = make([]float64, count(measured["right"]))
-	}
-	if rocker, ok := raw["rocker"].(map[string]any); ok {
-		d.Rocker.Arcs = make([]piece.Arc, count(rocker["arcs"]))
-		d.Rocker.Rises = make([]float64, count(rocker["rises"]))
-		points := count(rocker["points"])
-		d.Rocker.Points = slices.Grow(d.Rocker.Points, points)[:points]
+	for _, list := range piece.Lists() {
+		section, entry, inside := strings.Cut(list.Name, ".")
+		value := raw[section]
+		if table, is := value.(map[string]any); inside && is {
+			value = table[entry]
+		} else if inside {
+			continue
+		}
+		list.Make(&d, count(value))
 	}
 	return d
 }
@@ -219,10 +214,9 @@ func (f *File) at(p locate.Position, key string, err error) error {
 	if err == nil {
 		return nil
 	}
-	message := err.Error()
 	var wrong *piece.KeyError
-	if !errors.As(err, &wrong) {
-		message = quantity.Shown(key, shownName) + ": " + message
+	if errors.As(err, &wrong) {
+		return f.wrong(p, wrong.Key+": "+f.told(wrong))
 	}
-	return f.wrong(p, message)
+	return f.wrong(p, quantity.Shown(key, shownName)+": "+err.Error())
 }

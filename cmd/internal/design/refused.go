@@ -12,6 +12,7 @@ import (
 	"github.com/BurntSushi/toml"
 
 	"rockerwright/cmd/internal/design/locate"
+	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
 
@@ -86,7 +87,7 @@ func inOurWords(message string) string {
 func mend(line string, units quantity.System) (column int, message string) {
 	if part := bracketed().FindStringSubmatch(line); part != nil && slices.Contains(sections[firstSection:], strings.Split(part[3], ".")[0]) {
 		header := "[" + part[3] + "]"
-		if isList(part[3]) && part[2] != "[" {
+		if piece.IsList(part[3]) && part[2] != "[" {
 			header = "[" + header + "]"
 		}
 		return utf8.RuneCountInString(part[1]) + 1, "the name of a section stands in square brackets: " + header

@@ -17,7 +17,7 @@ func (f *File) Set(key, value string) error {
 	fail := func(err error) error {
 		message := err.Error()
 		if wrong := (*piece.KeyError)(nil); errors.As(err, &wrong) {
-			message = strings.TrimPrefix(message, wrong.Key+": ")
+			message = f.told(wrong)
 		}
 		return &Error{File: key + "=" + value, Message: exampleIn(message, f.Design.Units)}
 	}
@@ -101,8 +101,8 @@ func (f *File) Explain(err error) error {
 		return err
 	}
 	if value, changed := f.changed[wrong.Key]; changed {
-		return &Error{File: wrong.Key + "=" + value, Message: exampleIn(strings.TrimPrefix(err.Error(), wrong.Key+": "), f.Design.Units)}
+		return &Error{File: wrong.Key + "=" + value, Message: exampleIn(f.told(wrong), f.Design.Units)}
 	}
 	at, _ := f.near(wrong.Key)
-	return f.wrong(at, err.Error())
+	return f.wrong(at, wrong.Key+": "+f.told(wrong))
 }

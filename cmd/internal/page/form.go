@@ -23,6 +23,7 @@ type form struct {
 
 type formGroup struct {
 	Name   string  `json:"name"`
+	Title  string  `json:"title"`
 	Open   bool    `json:"open"`
 	Fields []field `json:"fields"`
 }
@@ -57,9 +58,6 @@ func (f form) id() string {
 	return strconv.FormatUint(h.Sum64(), 36)
 }
 
-// sectionOrder is the order of the sections in a file.
-var sectionOrder = []string{"", "rocker", "seat", "bed", "back", "arms", "piece", "part", "body", "measured", "sitter", "people", "floor", "limits", "target", "shop"}
-
 // always are the sections that are offered where the file has none of their entries.
 var always = []string{"", "rocker", "floor", "limits"}
 
@@ -71,7 +69,7 @@ var first = []string{
 
 // onlyGiven are the entries that are offered only where they are given: another way to
 // draw the same thing, or a list.
-var onlyGiven = []string{"rocker.arcs.", "rocker.rises.", "rocker.spacing", "rocker.origin", "rocker.points.", "rocker.density", "part.", "body.", "measured.", ".ahead", ".above", ".centre.", ".inertia", ".percentile", "sitter.N.posture"}
+var onlyGiven = []string{"rocker.arcs.", "rocker.rises.", "rocker.spacing", "rocker.origin", "rocker.points.", "rocker.density", "part.", "leg.", "panel.", "body.", "measured.", ".ahead", ".above", ".centre.", ".inertia", ".percentile", "sitter.N.posture"}
 
 // never are not changed on the page; units and kind by what they are started from.
 var never = []string{"kind", "units", "sitter.N.mass"}
@@ -114,10 +112,10 @@ func formOf(f *design.File) form {
 	}
 	rank := func(a field) int { return slices.Index(first, general(a.Key)) }
 	slices.SortStableFunc(top, func(a, b field) int { return rank(a) - rank(b) })
-	made := form{Groups: []formGroup{{Name: "first", Open: true, Fields: top}}}
-	for _, section := range sectionOrder {
-		if fields := groups[section]; len(fields) > 0 && (given[section] || slices.Contains(always, section)) {
-			made.Groups = append(made.Groups, formGroup{Name: section, Fields: fields})
+	made := form{Groups: []formGroup{{Name: "first", Title: "What matters most", Open: true, Fields: top}}}
+	for _, s := range append([]piece.Section{{Label: "The piece"}}, piece.Sections()...) { // what stands before all sections first
+		if fields := groups[s.Name]; len(fields) > 0 && (given[s.Name] || slices.Contains(always, s.Name)) {
+			made.Groups = append(made.Groups, formGroup{Name: s.Name, Title: s.Label, Fields: fields})
 		}
 	}
 	return made
@@ -143,7 +141,12 @@ func keysOf(key string, d piece.Design) []string {
 	if !listed {
 		return []string{key}
 	}
-	have := map[string]int{"sitter": len(d.Sitters), "part": len(d.Parts)}[section]
+	have := 0
+	for _, l := range piece.Lists() {
+		if l.Name == section {
+			have = l.Have(&d)
+		}
+	}
 	if have == 1 {
 		return []string{section + "." + rest}
 	}

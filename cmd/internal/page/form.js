@@ -1,8 +1,6 @@
 // The measures as sliders, typed values and choices. What there is to change, its range and
 // its words come from the server.
 
-const titles = { first: "What matters most", "": "The piece", rocker: "Rocker", seat: "Seat", bed: "Bed", back: "Back", arms: "Arms", piece: "Weight of the piece", part: "Parts", body: "The piece in numbers", measured: "Measured", sitter: "Who sits in it", people: "Who else is checked", floor: "Floor", limits: "Limits: what it must keep", target: "What is aimed for", shop: "What the shop holds" };
-
 const rows = new Map(); // by key: the field and its elements
 
 // typed writes a number as a maker does.
@@ -76,7 +74,7 @@ export function build(root, form, changed) {
   rows.clear();
   const groups = form.groups.map((group) => {
     const fields = group.fields.map((f) => fieldRow(f, changed));
-    const title = titles[group.name] ?? group.name;
+    const title = group.title;
     if (group.name === "first") return element("fieldset", {}, element("h2", { textContent: title }), ...fields);
     const details = element("details", { open: open.has(group.name) }, element("summary", { textContent: title }), ...fields);
     details.dataset.group = group.name;

@@ -107,11 +107,19 @@ func (v voice) taken(l layout.Layout) string {
 	for _, w := range l.Taken {
 		texts = append(texts, fmt.Sprintf("%s legs plumb %s", w, takenUnder(w)))
 	}
-	if l.Usual {
-		texts = append(texts, fmt.Sprintf("rockers %s deep and %s wide", v.length(l.Rocker.Depth), v.length(l.Rocker.Width)))
+	size := func(x, drawn float64, word string) (said []string) {
+		if drawn == 0 {
+			said = append(said, v.length(x)+word)
+		}
+		return said
+	}
+	rocker, drawn := l.Rocker, l.Design.Rocker
+	if sizes := append(size(rocker.Depth, drawn.Depth, " deep"), size(rocker.Width, drawn.Width, " wide")...); len(sizes) > 0 {
+		texts = append(texts, "rockers "+list(sizes))
 	}
 	if arms, _ := l.Design.ArmsOr(); l.ArmsTaken {
-		texts = append(texts, fmt.Sprintf("arms %s long and %s wide", v.length(arms.Length), v.length(arms.Width)))
+		sizes := append(size(arms.Length, l.Design.Arms.Length, " long"), size(arms.Width, l.Design.Arms.Width, " wide")...)
+		texts = append(texts, "arms "+list(sizes))
 	}
 	if l.MadeTaken {
 		texts = append(texts, "rockers "+pick(l.Made == piece.Laminated, "glued up from strips", "sawn from a board"))

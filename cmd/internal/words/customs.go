@@ -13,7 +13,7 @@ import (
 // custom returns what a rule of the trade says, with the height that it means.
 func (v voice) custom(r size.Rule) string {
 	height := v.length(r.Height)
-	return map[size.Custom]string{
+	return map[size.RuleName]string{
 		size.PiSeat:       "3.14 times the seat's height, front edge as drawn: " + height,
 		size.PiLeg:        "3.14 times a leg, rocker to seat: " + height,
 		size.PiNavel:      "3.14 times the navel's height, sitting: " + height,
@@ -21,15 +21,15 @@ func (v voice) custom(r size.Rule) string {
 		size.Start36:      "36 to 40 in to start with: the small end",
 		size.Start40:      "36 to 40 in to start with: the large end",
 		size.Commonest:    "42 in, the commonest",
-	}[r.Custom]
+	}[r.Name]
 }
 
 // rulesInBrief says on the first page how far the rules of the trade lie apart here.
 func (v voice) rulesInBrief(l size.Likeness) []Line {
 	var pi []string
 	for _, r := range l.Rules {
-		names := map[size.Custom]string{size.PiSeat: "the seat", size.PiLeg: "a leg", size.PiNavel: "the navel"}
-		if name, is := names[r.Custom]; is {
+		names := map[size.RuleName]string{size.PiSeat: "the seat", size.PiLeg: "a leg", size.PiNavel: "the navel"}
+		if name, is := names[r.Name]; is {
 			pi = append(pi, fmt.Sprintf("%s %s", name, v.bare(r.Radius)))
 		}
 	}

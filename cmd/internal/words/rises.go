@@ -5,7 +5,7 @@ import (
 	"math"
 	"strings"
 
-	"rockerwright/rocker"
+	"rockerwright/rocker/rises"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/trial"
 )
@@ -15,7 +15,7 @@ func (v voice) arcs(c *piece.Curve) *Table {
 	t := &Table{Head: []string{"Rocker, from the nose", "radius", "uncertain by", "from the low point, + ahead"}}
 	for _, side := range []struct {
 		name string
-		fit  *rocker.RisesFit
+		fit  *rises.Fit
 	}{{"as drawn", c.Drawn}, {"left", c.Left}, {"right", c.Right}, {"both", &c.Fit}} {
 		if side.fit == nil || side.name == "both" && (c.Left == nil || c.Right == nil) {
 			continue
@@ -67,7 +67,7 @@ func (v voice) unlike(c *piece.Curve) Line {
 }
 
 // suspect says which rise was probably misread, or that no curve explains them.
-func (v voice) suspect(side string, fit *rocker.RisesFit) Line {
+func (v voice) suspect(side string, fit *rises.Fit) Line {
 	where := fmt.Sprintf("%s, station %d from the nose: by all the others the rise there is %s.", side, fit.Suspect+1, v.length(fit.Without))
 	switch {
 	case fit.Suspect >= 0 && fit.AtEnd:
@@ -84,7 +84,7 @@ func (v voice) suspect(side string, fit *rocker.RisesFit) Line {
 
 // fitted says which arcs stand for the rises or points that the floor edge is given by, how
 // surely, and how far the readings lie off them.
-func (v voice) fitted(d piece.Design, fit *rocker.RisesFit) string {
+func (v voice) fitted(d piece.Design, fit *rises.Fit) string {
 	read := fmt.Sprintf("%d rises", len(d.Rocker.Rises))
 	if n := len(d.Rocker.Points); n > 0 {
 		read = fmt.Sprintf("%d points", n)

@@ -117,10 +117,10 @@ func (v voice) whatIfTable(t size.Table, must, loose []size.Row, most int) *Tabl
 // whatIf returns the cells of one row: what is changed, by how much, what that does, and to what it must be held.
 func (v voice) whatIf(r size.Row) []string {
 	name := r.Key
-	if r.Deed != size.ChangeMeasure {
+	if r.Alteration != size.ChangeMeasure {
 		name = v.renamed.Replace(r.Label)
 	}
-	if r.Deed == size.Worn {
+	if r.Alteration == size.Worn {
 		name += " over " + v.length(size.WornOver)
 	}
 	hold := ""

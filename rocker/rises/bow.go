@@ -1,4 +1,4 @@
-package rocker
+package rises
 
 import (
 	"iter"

@@ -1,9 +1,13 @@
-package rocker
+package rises
 
-import "gonum.org/v1/gonum/mat"
+import (
+	"slices"
+
+	"gonum.org/v1/gonum/mat"
+)
 
 // start returns where the search for a single arc begins.
-func (r Rises) start() bow {
+func (r Row) start() bow {
 	n := len(r.Rise)
 	span := r.at(0) - r.at(n-1)
 	middle := (r.Rise[0] + r.Rise[n-1]) / 2
@@ -14,7 +18,7 @@ func (r Rises) start() bow {
 // leastSquares moves a bow to the least sum of squared residuals by Gauss-Newton steps,
 // halved until they gain, and returns it with that sum: first with the joints where they
 // are, for between arcs alike a joint has no place, then all together.
-func (r Rises) leastSquares(b bow, stations []int) (bow, float64) {
+func (r Row) leastSquares(b bow, stations []int) (bow, float64) {
 	squares := r.squares(&b, stations)
 	for _, joints := range []bool{false, true} {
 		for range 30 {
@@ -40,7 +44,7 @@ func (r Rises) leastSquares(b bow, stations []int) (bow, float64) {
 
 // moved returns the bow with a share of a step added to its first parameters.
 func (b *bow) moved(step []float64, share float64) bow {
-	next := bow{b.height, b.slope, append([]float64(nil), b.curvature...), append([]float64(nil), b.joint...)}
+	next := bow{b.height, b.slope, slices.Clone(b.curvature), slices.Clone(b.joint)}
 	for i, p := range next.parameters()[:len(step)] {
 		*p += share * step[i]
 	}
@@ -52,9 +56,9 @@ func (b *bow) moved(step []float64, share float64) bow {
 const toEach = 3
 
 // ordered reports whether the joints lie in order, with enough stations to every arc.
-func (r Rises) ordered(b *bow) bool {
+func (r Row) ordered(b *bow) bool {
 	before := r.at(0)
-	for _, x := range append(append([]float64(nil), b.joint...), r.at(len(r.Rise)-1)) {
+	for _, x := range append(slices.Clone(b.joint), r.at(len(r.Rise)-1)) {
 		if x > before-(toEach-0.5)*r.apart() {
 			return false
 		}
@@ -63,7 +67,17 @@ func (r Rises) ordered(b *bow) bool {
 	return true
 }
 
-func (r Rises) squares(b *bow, stations []int) float64 {
+// residuals returns the readings less a bow.
+func (r Row) residuals(b *bow, stations []int) []float64 {
+	left := make([]float64, len(stations))
+	for row, i := range stations {
+		y, _ := b.at(r.at(i))
+		left[row] = r.Rise[i] - y
+	}
+	return left
+}
+
+func (r Row) squares(b *bow, stations []int) float64 {
 	sum := 0.0
 	for _, i := range stations {
 		y, _ := b.at(r.at(i))
@@ -74,7 +88,7 @@ func (r Rises) squares(b *bow, stations []int) float64 {
 
 // jacobian returns how the fitted rises go with each parameter, by central differences;
 // the joints are the last, or left out.
-func (r Rises) jacobian(b *bow, stations []int, joints bool) *mat.Dense {
+func (r Row) jacobian(b *bow, stations []int, joints bool) *mat.Dense {
 	parameters := b.parameters()
 	if !joints {
 		parameters = parameters[:len(parameters)-len(b.joint)]
@@ -95,13 +109,9 @@ func (r Rises) jacobian(b *bow, stations []int, joints bool) *mat.Dense {
 }
 
 // step returns the Gauss-Newton step.
-func (r Rises) step(b *bow, stations []int, joints bool) ([]float64, bool) {
-	left := mat.NewVecDense(len(stations), nil)
-	for row, i := range stations {
-		y, _ := b.at(r.at(i))
-		left.SetVec(row, r.Rise[i]-y)
-	}
+func (r Row) step(b *bow, stations []int, joints bool) ([]float64, bool) {
 	var step mat.VecDense
+	left := mat.NewVecDense(len(stations), r.residuals(b, stations))
 	if err := step.SolveVec(r.jacobian(b, stations, joints), left); err != nil {
 		return nil, false
 	}

@@ -1,15 +1,17 @@
-package rocker
+package rises
 
 import (
 	"errors"
 	"math"
 	"math/rand/v2"
 	"testing"
+
+	"rockerwright/rocker"
 )
 
 // arcRises returns the exact rises of one arc: y = R − √(R² − x²).
-func arcRises(radius, spacing float64, ahead, behind int) Rises {
-	r := Rises{Spacing: spacing, Low: ahead, Rise: make([]float64, ahead+behind+1)}
+func arcRises(radius, spacing float64, ahead, behind int) Row {
+	r := Row{Spacing: spacing, Low: ahead, Rise: make([]float64, ahead+behind+1)}
 	for i := range r.Rise {
 		x := r.at(i)
 		r.Rise[i] = radius - math.Sqrt(radius*radius-x*x)
@@ -22,8 +24,8 @@ const (
 	ruler = inch / 64 // read to 1/64 in, as one standard deviation
 )
 
-// TestRisesOfOneArc holds that exact rises give the radius and the low point back.
-func TestRisesOfOneArc(t *testing.T) {
+// TestOneArc holds that exact rises give the radius and the low point back.
+func TestOneArc(t *testing.T) {
 	for _, radius := range []float64{0.6, 1.0668, 3} {
 		r := arcRises(radius, 2*inch, 6, 8)
 		r.Error = 1e-9
@@ -35,18 +37,18 @@ func TestRisesOfOneArc(t *testing.T) {
 			t.Errorf("R %g: fitted %v", radius, got)
 		}
 		spans, nose := f.Spans(0.4, 0.5)
-		p, err := Chain(nose, spans...)
+		p, err := rocker.Chain(nose, spans...)
 		if err != nil || math.Abs(p.Length()-0.9) > 1e-9 || math.Abs(p.Rise(0.3)-(radius-math.Sqrt(radius*radius-0.09))) > 1e-9 {
 			t.Errorf("R %g: the chain of the fit: %v, %v long, rise %v", radius, err, p.Length(), p.Rise(0.3))
 		}
 	}
 }
 
-// TestRisesAslant holds that a straightedge that is off and aslant changes nothing but
+// TestAslant holds that a straightedge that is off and aslant changes nothing but
 // the low point: seen from it the arc has its centre elsewhere.
-func TestRisesAslant(t *testing.T) {
+func TestAslant(t *testing.T) {
 	const radius, off, low = 1.0668, 0.002, -0.0032
-	r := Rises{Spacing: 2 * inch, Low: 7, Rise: make([]float64, 15), Error: 1e-9}
+	r := Row{Spacing: 2 * inch, Low: 7, Rise: make([]float64, 15), Error: 1e-9}
 	for i := range r.Rise {
 		x := r.at(i) - low
 		r.Rise[i] = off + radius - math.Sqrt(radius*radius-x*x)
@@ -63,8 +65,8 @@ func TestRisesAslant(t *testing.T) {
 	}
 }
 
-// TestRisesOfTwoArcs holds that two exact arcs with one tangent are found.
-func TestRisesOfTwoArcs(t *testing.T) {
+// TestTwoArcs holds that two exact arcs with one tangent are found.
+func TestTwoArcs(t *testing.T) {
 	const nose, tail = 0.9, 1.6
 	r := arcRises(nose, 2*inch, 7, 9)
 	behind := arcRises(tail, 2*inch, 7, 9)
@@ -84,7 +86,7 @@ func TestRisesOfTwoArcs(t *testing.T) {
 }
 
 // noisy adds normal errors of the ruler.
-func noisy(r Rises, rng *rand.Rand) Rises {
+func noisy(r Row, rng *rand.Rand) Row {
 	c := r
 	c.Error = ruler
 	c.Rise = append([]float64(nil), r.Rise...)
@@ -111,7 +113,7 @@ func TestNoisyArc(t *testing.T) {
 		if len(f.Arcs) == 1 && f.Suspect < 0 {
 			one++
 		}
-		single, _ := r.fit([]bow{r.start()}, -1)
+		single := r.fit([]bow{r.start()}, -1)
 		if math.Abs(single.Arcs[0].Radius-radius) <= single.Arcs[0].Uncertain {
 			covered++
 		}
@@ -173,19 +175,19 @@ func TestAgree(t *testing.T) {
 	}
 }
 
-func TestRisesThatAreNone(t *testing.T) {
+func TestRowsThatAreNone(t *testing.T) {
 	good := arcRises(1, 0.05, 6, 6)
-	for name, change := range map[string]func(r *Rises){
-		"few stations":    func(r *Rises) { r.Rise = r.Rise[:4]; r.Low = 2 },
-		"no spacing":      func(r *Rises) { r.Spacing = 0 },
-		"low at an end":   func(r *Rises) { r.Low = 0 },
-		"not a number":    func(r *Rises) { r.Rise[3] = math.NaN() },
-		"error below 0":   func(r *Rises) { r.Error = -ruler },
-		"error no number": func(r *Rises) { r.Error = math.NaN() },
-		"endless spacing": func(r *Rises) { r.Spacing = math.Inf(1) },
-		"far too high":    func(r *Rises) { r.Rise[3] = 5 },
-		"all level":       func(r *Rises) { clear(r.Rise) },
-		"upside down": func(r *Rises) {
+	for name, change := range map[string]func(r *Row){
+		"few stations":    func(r *Row) { r.Rise = r.Rise[:4]; r.Low = 2 },
+		"no spacing":      func(r *Row) { r.Spacing = 0 },
+		"low at an end":   func(r *Row) { r.Low = 0 },
+		"not a number":    func(r *Row) { r.Rise[3] = math.NaN() },
+		"error below 0":   func(r *Row) { r.Error = -ruler },
+		"error no number": func(r *Row) { r.Error = math.NaN() },
+		"endless spacing": func(r *Row) { r.Spacing = math.Inf(1) },
+		"far too high":    func(r *Row) { r.Rise[3] = 5 },
+		"all level":       func(r *Row) { clear(r.Rise) },
+		"upside down": func(r *Row) {
 			for i := range r.Rise {
 				r.Rise[i] = -r.Rise[i]
 			}
@@ -195,7 +197,7 @@ func TestRisesThatAreNone(t *testing.T) {
 		r.Rise = append([]float64(nil), good.Rise...)
 		change(&r)
 		_, err := r.Fit()
-		var wrong *RisesError
+		var wrong *Error
 		if !errors.As(err, &wrong) {
 			t.Errorf("%s: %v, want an error about the rises", name, err)
 		}
@@ -208,14 +210,14 @@ func TestRisesThatAreNone(t *testing.T) {
 	}
 }
 
-func FuzzRises(f *testing.F) {
+func FuzzFit(f *testing.F) {
 	f.Add(uint64(1), 8)
 	f.Fuzz(func(t *testing.T, seed uint64, n int) {
 		if n < 0 || n > 24 {
 			t.Skip("sizes of a rocker")
 		}
 		rng := rand.New(rand.NewPCG(seed, 0))
-		r := Rises{Spacing: 0.05, Low: n / 2, Rise: make([]float64, n)}
+		r := Row{Spacing: 0.05, Low: n / 2, Rise: make([]float64, n)}
 		for i := range r.Rise {
 			r.Rise[i] = rng.ExpFloat64() * 0.02
 		}
@@ -224,7 +226,7 @@ func FuzzRises(f *testing.F) {
 			return
 		}
 		spans, nose := fit.Spans(0, 0)
-		if p, err := Chain(nose, spans...); err == nil && !(p.Length() > 0) {
+		if p, err := rocker.Chain(nose, spans...); err == nil && !(p.Length() > 0) {
 			t.Errorf("a chain of length %v", p.Length())
 		}
 	})

@@ -1,4 +1,4 @@
-package rocker
+package rises
 
 import (
 	"math/rand/v2"
@@ -6,11 +6,11 @@ import (
 	"time"
 )
 
-// TestRisesOfAnotherEnd holds that a station at an end, which is suspected because the last
+// TestAnotherEnd holds that a station at an end, which is suspected because the last
 // two spacings are flat, is said to lie at an end, and a misread one in the middle is not.
-func TestRisesOfAnotherEnd(t *testing.T) {
+func TestAnotherEnd(t *testing.T) {
 	curve := bow{curvature: []float64{1 / (42 * inch), 0}, joint: []float64{-7 * 2 * inch}}
-	r := Rises{Spacing: 2 * inch, Low: 7, Rise: make([]float64, 17), Error: ruler}
+	r := Row{Spacing: 2 * inch, Low: 7, Rise: make([]float64, 17), Error: ruler}
 	for i := range r.Rise {
 		r.Rise[i], _ = curve.at(r.at(i))
 	}
@@ -25,9 +25,9 @@ func TestRisesOfAnotherEnd(t *testing.T) {
 	}
 }
 
-// TestRisesOfNothing holds that rises that nothing explains take no long time: the
+// TestFitOfNothing holds that rises that nothing explains take no long time: the
 // best of three, for other work may share the machine.
-func TestRisesOfNothing(t *testing.T) {
+func TestFitOfNothing(t *testing.T) {
 	for _, tt := range []struct {
 		stations int
 		most     time.Duration // a fifth of it is measured
@@ -38,7 +38,7 @@ func TestRisesOfNothing(t *testing.T) {
 			r.Rise[i] += 8 * ruler * rng.NormFloat64()
 		}
 		took := time.Hour
-		var f RisesFit
+		var f Fit
 		var err error
 		for range 3 {
 			begun := time.Now()
@@ -56,7 +56,7 @@ func TestRisesOfNothing(t *testing.T) {
 
 // TestSpansOfNothing holds that the zero fit has no spans.
 func TestSpansOfNothing(t *testing.T) {
-	if spans, nose := (RisesFit{}).Spans(0.4, 0.5); spans != nil || nose != 0 {
+	if spans, nose := (Fit{}).Spans(0.4, 0.5); spans != nil || nose != 0 {
 		t.Errorf("%v, %v", spans, nose)
 	}
 }

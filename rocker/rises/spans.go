@@ -1,16 +1,20 @@
-package rocker
+package rises
 
-import "math"
+import (
+	"math"
+
+	"rockerwright/rocker"
+)
 
 // straightBow is the curvature below which an arc of a fit is straight, 1/m: less than a
 // tenth of a millimetre of rise in a metre.
 const straightBow = 1e-3
 
-// Spans returns the spans of a [Chain] from the nose tip to the tail tip, nose and tail
+// Spans returns the spans of a [rocker.Chain] from the nose tip to the tail tip, nose and tail
 // being lengths along the edge from the low point, m; zero means as far as the stations
 // reach. The end arcs are drawn out, or cut off, to that length. nose is returned for the
-// chain. A fit that has no arcs, as the zero RisesFit, has no spans.
-func (f RisesFit) Spans(nose, tail float64) (spans []Span, toNose float64) {
+// chain. A fit that has no arcs, as the zero Fit, has no spans.
+func (f Fit) Spans(nose, tail float64) (spans []rocker.Span, toNose float64) {
 	if len(f.Arcs) == 0 {
 		return nil, 0
 	}
@@ -29,9 +33,9 @@ func (f RisesFit) Spans(nose, tail float64) (spans []Span, toNose float64) {
 		}
 		if length := begin - end; length > 0 {
 			if math.Abs(f.bow.curvature[i]) < straightBow {
-				spans = append(spans, Flat(length))
+				spans = append(spans, rocker.Flat(length))
 			} else {
-				spans = append(spans, Arc(1/f.bow.curvature[i], length))
+				spans = append(spans, rocker.Arc(1/f.bow.curvature[i], length))
 			}
 		}
 		begin = end
@@ -41,7 +45,7 @@ func (f RisesFit) Spans(nose, tail float64) (spans []Span, toNose float64) {
 
 // length returns the length along the edge from the low point to a place x ahead of it,
 // below zero behind it.
-func (f RisesFit) length(x float64) float64 {
+func (f Fit) length(x float64) float64 {
 	sum, p := 0.0, 0.0
 	for k, dx := range f.bow.way(f.low, f.low+x) {
 		q := p + k*dx

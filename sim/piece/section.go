@@ -1,0 +1,75 @@
+package piece
+
+import (
+	"slices"
+	"strings"
+
+	"gonum.org/v1/gonum/spatial/r2"
+)
+
+// A Section is one of the parts that a design is told in, in the order in which it is told.
+type Section struct {
+	Name  string
+	Label string // "Who sits in it"
+	Made  bool   // a shop makes it, and on its measures hangs how the piece rocks
+}
+
+var sections = [...]Section{
+	{"rocker", "Rocker", true},
+	{"seat", "Seat", true},
+	{"bed", "Bed", true},
+	{"back", "Back", true},
+	{"arms", "Arms", true},
+	{"piece", "Weight of the piece", true},
+	{"part", "Parts", true},
+	{"body", "The piece in numbers", true},
+	{"leg", "Legs", false},
+	{"panel", "Coopered panels", false},
+	{"measured", "Measured", false},
+	{"sitter", "Who sits in it", false},
+	{"people", "Who else is checked", false},
+	{"floor", "Floor", false},
+	{"limits", "Limits: what it must keep", false},
+	{"target", "What is aimed for", false},
+	{"shop", "What the shop holds", false},
+}
+
+// Sections returns the table of sections.
+func Sections() []Section { return slices.Clone(sections[:]) }
+
+// A List is what a design has several of: a section that stands several times, or an entry with many values.
+type List struct {
+	Name string // "sitter", "rocker.arcs"
+	What string // "people"
+	Most int    // far more than any piece has: what so many ask of the slowest command takes seconds, not minutes
+
+	have func(d *Design) int
+	make func(d *Design, n int)
+}
+
+var lists = [...]List{
+	{"sitter", "people", 20, func(d *Design) int { return len(d.Sitters) }, func(d *Design, n int) { d.Sitters = make([]Sitter, n) }},
+	{"part", "parts", 200, func(d *Design) int { return len(d.Parts) }, func(d *Design, n int) { d.Parts = make([]Part, n) }},
+	{"leg", "pairs of legs", 20, func(d *Design) int { return len(d.Legs) }, func(d *Design, n int) { d.Legs = make([]Leg, n) }},
+	{"panel", "panels", 20, func(d *Design) int { return len(d.Panels) }, func(d *Design, n int) { d.Panels = make([]Panel, n) }},
+	{"rocker.arcs", "arcs of a rocker", 300, func(d *Design) int { return len(d.Rocker.Arcs) }, func(d *Design, n int) { d.Rocker.Arcs = make([]Arc, n) }},
+	{"rocker.rises", "rises of a rocker", 60, func(d *Design) int { return len(d.Rocker.Rises) }, func(d *Design, n int) { d.Rocker.Rises = make([]float64, n) }},
+	{"rocker.points", "points of a rocker", 60, func(d *Design) int { return len(d.Rocker.Points) },
+		func(d *Design, n int) { d.Rocker.Points = make([]r2.Vec, n) }},
+	{"measured.left", "rises of a rocker", 60, func(d *Design) int { return len(d.Measured.Left) }, func(d *Design, n int) { d.Measured.Left = make([]float64, n) }},
+	{"measured.right", "rises of a rocker", 60, func(d *Design) int { return len(d.Measured.Right) }, func(d *Design, n int) { d.Measured.Right = make([]float64, n) }},
+}
+
+// Lists returns the table of lists.
+func Lists() []List { return slices.Clone(lists[:]) }
+
+// IsList reports whether a section stands several times.
+func IsList(section string) bool {
+	return slices.ContainsFunc(lists[:], func(l List) bool { return l.Name == section && !strings.Contains(section, ".") })
+}
+
+// Have returns how many a design has.
+func (l List) Have(d *Design) int { return l.have(d) }
+
+// Make gives a design n of them, none of them drawn.
+func (l List) Make(d *Design, n int) { l.make(d, n) }
