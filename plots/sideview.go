@@ -75,7 +75,9 @@ func ghostsOf(r check.Report) []ghost {
 		return "tilts " + sided(l.Balance.Rest.Tilt, r.Design)
 	}
 	if edge.Upright() && edge.Balance.Back.Exists() {
-		ghosts = append(ghosts, ghost{"edge", "at the edge of going " + r.Design.Ways().Over, cut(told(edge, seated), 20) + ", " + degreesOf(edge.Balance.Back.Tip, units), edge, edge.Balance.Back.Tip, rgb(213, 94, 0), []float64{1.6, 1.2}, 0.35, false})
+		tip := edge.Balance.Back.Tip
+		ghosts = append(ghosts, ghost{"edge", "at the edge of going " + r.Design.Ways().Over,
+			cut(told(edge, seated), 20) + ", " + degreesOf(tip, units), edge, tip, rgb(213, 94, 0), []float64{1.6, 1.2}, 0.35, false})
 	}
 	if empty.Upright() {
 		ghosts = append(ghosts, ghost{"empty", "empty", at(empty), empty, empty.Balance.Rest.Tilt, rgb(140, 140, 140), nil, 0.35, false})
@@ -102,14 +104,14 @@ func told(l, beside *check.Load) string {
 
 // sided returns an angle with its side.
 func sided(x float64, d piece.Design) string {
-	text := degreesOf(math.Abs(x), d.Units)
-	switch {
-	case text == degreesOf(0, d.Units):
+	way, text := d.Ways().Behind, degreesOf(math.Abs(x), d.Units)
+	if text == degreesOf(0, d.Units) {
 		return text
-	case x < 0:
-		return text + " " + d.Ways().Ahead
 	}
-	return text + " " + d.Ways().Behind
+	if x < 0 {
+		way = d.Ways().Ahead
+	}
+	return text + " " + way
 }
 
 // sideScene lays out the side view.

@@ -61,19 +61,23 @@ func (v voice) bigBlock(l layout.Layout) Block {
 	return Block{Big: true, Lines: lines}
 }
 
-// curveBlock returns radius, trammel and pivot of each arc, from nose to tail, and says where two arcs meet.
-func (v voice) curveBlock(l layout.Layout) Block {
-	t := &Table{}
-	several := len(l.Sweeps) > 1
-	if several {
-		names := make([]string, len(l.Sweeps))
-		for i := range names {
-			names[i] = strconv.Itoa(i + 1)
-		}
-		names[0] += " (" + v.nose + ")"
-		names[len(names)-1] += " (" + v.tail + ")"
-		t.Head = append(append([]string{""}, names...), "")
+// arcHeads name the arcs of a rocker, from nose to tail: nothing for a single one.
+func (v voice) arcHeads(l layout.Layout) []string {
+	if len(l.Sweeps) < 2 {
+		return nil
 	}
+	names := make([]string, len(l.Sweeps))
+	for i := range names {
+		names[i] = strconv.Itoa(i + 1)
+	}
+	names[0] += " (" + v.nose + ")"
+	names[len(names)-1] += " (" + v.tail + ")"
+	return across("", names, itself, "")
+}
+
+// curveBlock returns radius, trammel and pivot of each arc.
+func (v voice) curveBlock(l layout.Layout) Block {
+	t := &Table{Head: v.arcHeads(l)}
 	add := func(label string, get func(i int) float64) {
 		lengths := make([]float64, len(l.Sweeps))
 		for i, s := range l.Sweeps {
@@ -83,7 +87,7 @@ func (v voice) curveBlock(l layout.Layout) Block {
 		}
 		t.add(v.row(label, lengths...)...)
 	}
-	if several { // a single one stands large above
+	if len(l.Sweeps) > 1 { // a single one stands large above
 		add("FLOOR EDGE RADIUS", func(i int) float64 { return l.Sweeps[i].Radius })
 	}
 	add("pivot "+v.fromCorner, func(i int) float64 { return l.Sweeps[i].Pivot.X })
@@ -108,15 +112,19 @@ func (v voice) curveBlock(l layout.Layout) Block {
 		form("inside", func(f bench.Form) float64 { return f.ConvexForm })
 		form("outside", func(f bench.Form) float64 { return f.ConcaveForm })
 	}
+	return Block{Title: "CURVE AND TRAMMEL", Table: t, Lines: v.tangents(l)}
+}
+
+// tangents says where two arcs meet.
+func (v voice) tangents(l layout.Layout) []Line {
 	var places []string
 	for _, s := range l.Sweeps[1:] {
 		places = append(places, fmt.Sprintf("%s %s and %s up", v.bare(s.From.X), v.Forward, v.length(s.From.Y)))
 	}
-	b := Block{Title: "CURVE AND TRAMMEL", Table: t}
-	if several {
-		b.Lines = says("The arcs touch, from the square corner, " + list(places) + ".")
+	if len(places) == 0 {
+		return nil
 	}
-	return b
+	return says("The arcs touch, from the square corner, " + list(places) + ".")
 }
 
 // none makes a radius that there is not one that is not shown.

@@ -110,7 +110,7 @@ func (v voice) taken(l layout.Layout) string {
 	}
 	size := func(x, drawn float64, word string) (said []string) {
 		if drawn == 0 {
-			said = append(said, v.with(x, quantity.Length)+word)
+			said = append(said, v.length(x)+word)
 		}
 		return said
 	}

@@ -121,11 +121,13 @@ func DoesNotStand(r check.Report, l *check.Load) string {
 	return "It cannot be rocked: " + voiceOf(r.Design).whyNot(l) + "."
 }
 
-// Found says which radius keeps a feel, NoRadius that none does.
+// Found says which radius keeps a feel.
 func Found(k size.Kept) string {
 	return fmt.Sprintf("%s: radius %s at the rest, all radii times %.2f.",
 		upperFirst(k.Way.String()), voiceOf(k.Design).length(k.Feel.Radius), k.Scale)
 }
+
+// NoRadius says that no radius keeps a feel.
 func NoRadius(k size.Kept) string { return upperFirst(k.Way.String()) + ": no radius does that here." }
 
 // Sides returns what the sides to which a piece rocks are called, that of + first.

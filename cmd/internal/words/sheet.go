@@ -35,6 +35,12 @@ type Table struct {
 	Rows    []Row
 }
 
+// A Row is one line of a Table. A single cell runs across all columns.
+type Row struct {
+	Cells []string
+	Bad   bool
+}
+
 // says returns a line for each text that there is.
 func says[T ~string](texts ...T) []Line {
 	var lines []Line
@@ -60,12 +66,6 @@ func across[T any](label string, list []T, cell func(T) string, last ...string) 
 		cells = append(cells, cell(one))
 	}
 	return append(cells, last...)
-}
-
-// A Row is one line of a Table. A single cell runs across all columns.
-type Row struct {
-	Cells []string
-	Bad   bool
 }
 
 // fitted returns the sheet with rows of the table of one of its blocks left out, in the order of

@@ -18,9 +18,6 @@ type voice struct {
 
 func voiceOf(d piece.Design) voice { return voice{d.Units, phrasesOf(d)} }
 
-// foot is the last line of every first page.
-func (v voice) foot() Line { return Line{Text: v.disclaimer} }
-
 // shop and with write a quantity without its unit and with it, what is no number as a dash.
 func (v voice) shop(x float64, kind quantity.Kind) string { return v.written(x, kind, quantity.Shop) }
 func (v voice) with(x float64, kind quantity.Kind) string { return v.written(x, kind, quantity.With) }
@@ -42,13 +39,14 @@ func (v voice) towards(x float64) string {
 	return text + pick(x < 0, v.angleForward, string(v.angleBack))
 }
 
-// length, degrees, force and mass return a quantity with its unit, bare and angle without.
+// length, degrees, force and mass return a quantity with its unit; bare, a length, angle and seconds without.
 func (v voice) length(x float64) string  { return v.with(x, quantity.Length) }
 func (v voice) degrees(x float64) string { return v.with(x, quantity.Angle) }
 func (v voice) force(x float64) string   { return v.with(x, quantity.Force) }
 func (v voice) mass(x float64) string    { return v.with(x, quantity.Mass) }
 func (v voice) bare(x float64) string    { return v.shop(x, quantity.Length) }
 func (v voice) angle(x float64) string   { return v.shop(x, quantity.Angle) }
+func (v voice) seconds(x float64) string { return v.shop(x, quantity.Time) }
 
 // inUnits returns the words for inches or for millimetres, fixed one of two numbers, with so many decimals.
 func (v voice) inUnits(inch, metric string) string {
@@ -61,9 +59,6 @@ func (v voice) fixed(inch float64, decimals int, metric float64, fewer int) stri
 // unit is that of lengths.
 func (v voice) unit() string { return quantity.Unit(quantity.Length, v.units) }
 
-// seconds returns a time to a tenth of a second.
-func (v voice) seconds(x float64) string { return v.shop(x, quantity.Time) }
-
 // limitName returns what a limit is called after the load's name.
 func (v voice) limitName(name string) string {
 	return cmp.Or(map[string]string{
@@ -72,6 +67,9 @@ func (v voice) limitName(name string) string {
 		"rest_tilt": "tilt at rest",
 	}[name], name)
 }
+
+// foot is the last line of every first page.
+func (v voice) foot() Line { return Line{Text: v.disclaimer} }
 
 // typed returns a value as it is typed on a command line, without spaces and quotes:
 // 20-1/2. It is rounded to the shop's step.
