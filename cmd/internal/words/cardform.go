@@ -8,7 +8,6 @@ import (
 
 	"rockerwright/sim/layout"
 	"rockerwright/sim/piece"
-	"rockerwright/sim/quantity"
 )
 
 // thin writes a thickness to a hundredth of an inch or a tenth of a millimetre, with its unit.
