@@ -140,6 +140,24 @@ func TestShop(t *testing.T) {
 	}
 }
 
+// TestCompared by hand: thirty-seconds in lowest terms, tenths of a millimetre, and nothing is "-0", as the rise at a low
+// point is that comes out a rounding below zero.
+func TestCompared(t *testing.T) {
+	const in = 0.0254
+	for _, tt := range []struct {
+		x      float64
+		system System
+		want   string
+	}{
+		{3.0 / 32 * in, Inch, "3/32"}, {6.0 / 32 * in, Inch, "3/16"}, {1.5 * in, Inch, "1 1/2"}, {2 * in, Inch, "2"}, {-1e-17, Inch, "0"},
+		{0.0008, Metric, "0.8"}, {0.0123, Metric, "12.3"}, {0.012, Metric, "12"}, {-1e-17, Metric, "0"},
+	} {
+		if got := Compared(tt.x, tt.system); got != tt.want {
+			t.Errorf("%v m is %q, want %q", tt.x, got, tt.want)
+		}
+	}
+}
+
 // TestShopReadsBack: what is shown, typed again, is within half a step.
 func TestShopReadsBack(t *testing.T) {
 	rng := rand.New(rand.NewPCG(2, 2))

@@ -80,6 +80,15 @@ func Down(x float64, kind Kind, system System) string {
 	return fixed(math.Floor(value*10)/10, 1)
 }
 
+// Compared writes a length as two rockers are compared, to a thirty-second of an inch or a tenth of a
+// millimetre, without its unit.
+func Compared(x float64, system System) string {
+	if system == Inch {
+		return mixedNumber(x/In, 32)
+	}
+	return fixed(x*1e3, 1)
+}
+
 // NextLength returns the least length above x that is on the shop's scale, sixteenths of an inch or whole
 // millimetres, as it is read where it is typed, m.
 func NextLength(x float64, system System) float64 {

@@ -3,7 +3,6 @@ package words
 import (
 	"fmt"
 	"math"
-	"strconv"
 	"strings"
 
 	"rockerwright/sim/layout"
@@ -43,7 +42,7 @@ func (v voice) risesBlock(l layout.Layout) Block {
 		if k+1 == l.Rises.Low {
 			label = "the low point"
 		}
-		t.add(fmt.Sprintf("%d: %s", k+1, label), v.fine32(row.Rise), blank, blank, v.fine32(row.Allowed)+" "+v.unit())
+		t.add(fmt.Sprintf("%d: %s", k+1, label), quantity.Compared(row.Rise, v.units), blank, blank, quantity.Compared(row.Allowed, v.units)+" "+v.unit())
 	}
 	text := fmt.Sprintf("Stations %s apart %s, from the %s; the low point is station %d.",
 		v.length(l.Rises.Spacing), strings.TrimSpace(numbered("measured.spacing", "")), v.noseEnd, l.Rises.Low)
@@ -52,29 +51,9 @@ func (v voice) risesBlock(l layout.Layout) Block {
 	} else {
 		text += fmt.Sprintf(" %s tips that differ by %s %s drag each rocker 1/32 in (0.8 mm) in a rock, "+
 			"which is our judgement of what nobody notices.",
-			upperFirst(v.tail), v.fine32(allowed), v.unit())
+			upperFirst(v.tail), quantity.Compared(allowed, v.units), v.unit())
 	}
 	return Block{Table: t, Lines: says(text)}
-}
-
-// fine32 writes a length to a 32nd of an inch, or a tenth of a millimetre: as two rockers are compared.
-func (v voice) fine32(x float64) string {
-	if v.units == quantity.Metric {
-		return strings.TrimSuffix(strconv.FormatFloat(x*1e3, 'f', 1, 64), ".0")
-	}
-	const part = 0.0254 / 32
-	n := int(math.Round(x / part))
-	whole, above, below := n/32, n%32, 32
-	for above > 0 && above%2 == 0 {
-		above, below = above/2, below/2
-	}
-	switch {
-	case above == 0:
-		return strconv.Itoa(whole)
-	case whole == 0:
-		return fmt.Sprintf("%d/%d", above, below)
-	}
-	return fmt.Sprintf("%d %d/%d", whole, above, below)
 }
 
 // restBlock returns what level and watch should show.
