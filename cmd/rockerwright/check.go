@@ -12,6 +12,7 @@ import (
 	"golang.org/x/term"
 
 	"rockerwright/cmd/internal/design"
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
 	"rockerwright/sim/check"
@@ -162,10 +163,10 @@ func answer(variants []variant, degrees []float64) ([]answered, error) {
 
 // printSheet prints what a maker reads.
 func printSheet(out io.Writer, answers []answered, all bool) error {
-	var sheet words.Sheet
+	var answer sheet.Sheet
 	if len(answers) == 1 {
 		a := answers[0]
-		sheet = words.Check(a.report, a.file.Name, commandFor(a.file), a.file.Changes)
+		answer = words.Check(a.report, a.file.Name, commandFor(a.file), a.file.Changes)
 	} else {
 		if len(answers) > mostColumns {
 			return fmt.Errorf("%d designs do not fit side by side; ask for %d at a time", len(answers), mostColumns)
@@ -175,9 +176,9 @@ func printSheet(out io.Writer, answers []answered, all bool) error {
 			columns[i] = a.column
 			columns[i].Report = a.report.Balanced
 		}
-		sheet = words.Columns("Side by side", sourceOf(answers), columns)
+		answer = words.Columns("Side by side", sourceOf(answers), columns)
 	}
-	return sheet.Text(out, all, isTerminal(out))
+	return answer.Text(out, all, isTerminal(out))
 }
 
 // sourceOf returns the file of the answers, where it is one.

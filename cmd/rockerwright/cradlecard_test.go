@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"rockerwright/cmd/internal/design"
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/sim/layout"
 	"rockerwright/sim/piece"
@@ -40,7 +41,7 @@ func TestCradleCards(t *testing.T) {
 			t.Fatal(err)
 		}
 		var out bytes.Buffer
-		for _, s := range []words.Sheet{words.BenchCard(l, ""), words.CheckSheet(l, ""), words.StationSheet(l, ""), words.CutSheet(l, "")} {
+		for _, s := range []sheet.Sheet{words.BenchCard(l, ""), words.CheckSheet(l, ""), words.StationSheet(l, ""), words.CutSheet(l, "")} {
 			if err := s.Text(&out, true, false); err != nil {
 				t.Fatal(err)
 			}

@@ -12,6 +12,7 @@ import (
 	"strings"
 
 	"rockerwright/cmd/internal/design"
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots/pattern"
 	"rockerwright/sim/layout"
@@ -266,7 +267,7 @@ func (s *layoutSet) panel(p layout.Panel) error {
 var mixedNumber = regexp.MustCompile(`(\d) (\d+/\d+|in\b|mm\b)`)
 
 // cardOf returns a sheet of words as a card.
-func cardOf(s words.Sheet) pattern.Card {
+func cardOf(s sheet.Sheet) pattern.Card {
 	card := pattern.Card{Title: s.Title, Source: s.Source}
 	for _, b := range s.Blocks {
 		block := pattern.CardBlock{Head: b.Title, Big: b.Big}

@@ -10,7 +10,7 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"rockerwright/cmd/internal/words"
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/validation"
 )
 
@@ -91,12 +91,12 @@ func proof(out io.Writer, filter []string, asJSON bool) error {
 }
 
 // proofSheet lays the cases out, group by group.
-func proofSheet(list []proven) words.Sheet {
-	s := words.Sheet{Title: "Proof: cases with known answers, computed here"}
+func proofSheet(list []proven) sheet.Sheet {
+	s := sheet.Sheet{Title: "Proof: cases with known answers, computed here"}
 	missed := 0
 	for i, p := range list {
 		if i == 0 || p.Group != list[i-1].Group {
-			s.Blocks = append(s.Blocks, words.Block{Title: strings.ToUpper(p.Group)})
+			s.Blocks = append(s.Blocks, sheet.Block{Title: strings.ToUpper(p.Group)})
 		}
 		verdict := "ok"
 		switch {
@@ -107,7 +107,7 @@ func proofSheet(list []proven) words.Sheet {
 			verdict = "not counted"
 		}
 		block := &s.Blocks[len(s.Blocks)-1]
-		block.Lines = append(block.Lines, words.Line{Bad: p.miss != nil, Text: strings.TrimSpace(fmt.Sprintf("%s: want %.13g, got %.13g %s", p.Name, p.Want, p.got, p.Unit)) +
+		block.Lines = append(block.Lines, sheet.Line{Bad: p.miss != nil, Text: strings.TrimSpace(fmt.Sprintf("%s: want %.13g, got %.13g %s", p.Name, p.Want, p.got, p.Unit)) +
 			fmt.Sprintf(" (%s) %s. %s.", agreed(p), verdict, p.Source)})
 	}
 	last := fmt.Sprintf("%d cases, all as they should be.", len(list))
@@ -117,7 +117,7 @@ func proofSheet(list []proven) words.Sheet {
 	if missed > 0 {
 		last = fmt.Sprintf("%d of %d cases MISS.", missed, len(list))
 	}
-	s.Blocks = append(s.Blocks, words.Block{Lines: []words.Line{{Text: last, Bad: missed > 0}}})
+	s.Blocks = append(s.Blocks, sheet.Block{Lines: []sheet.Line{{Text: last, Bad: missed > 0}}})
 	return s
 }
 

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"rockerwright/cmd/internal/design"
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
 	"rockerwright/sim/check"
@@ -76,7 +77,7 @@ func (s *Site) see(ctx context.Context, a ask) (view, error) {
 		}
 		then := watchedOf(before.Report, w.Load.Name)
 		w.Before = &then
-		v.Both = markup(words.Columns("", "", []words.Column{{Head: "before", Report: before.Balanced}, {Head: "now", Report: report.Balanced}}).Blocks)
+		v.Both = string(sheet.HTML(words.Columns("", "", []words.Column{{Head: "before", Report: before.Balanced}, {Head: "now", Report: report.Balanced}}).Blocks, 3))
 	}
 	if err := ctx.Err(); err != nil {
 		return v, err
@@ -198,28 +199,19 @@ func (v *view) draw(w plots.Watched) error {
 }
 
 // sheet writes the first page, and the rest where it is asked for.
-func (v *view) sheet(s words.Sheet, more bool) {
-	var first, rest []words.Block
-	for _, b := range s.Blocks {
+func (v *view) sheet(answer sheet.Sheet, more bool) {
+	var first, rest []sheet.Block
+	for _, b := range answer.Blocks {
 		if b.All {
 			rest = append(rest, b)
 		} else {
 			first = append(first, b)
 		}
 	}
-	v.Sheet = "<h2>" + words.Escaped(s.Title) + "</h2>\n" + markup(first)
+	v.Sheet = string(sheet.Heading(2, answer.Title) + "\n" + sheet.HTML(first, 3))
 	if more {
-		v.More = markup(rest)
+		v.More = string(sheet.HTML(rest, 3))
 	}
-}
-
-// markup returns blocks as HTML.
-func markup(blocks []words.Block) string {
-	var b strings.Builder
-	if err := words.HTML(&b, blocks, 3); err != nil {
-		return "" // a builder does not fail
-	}
-	return b.String()
 }
 
 // unitsWord returns the word for a system that stands in a file.

@@ -4,6 +4,7 @@ import (
 	"io"
 
 	"rockerwright/cmd/internal/design"
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
 	"rockerwright/sim/check"
@@ -17,7 +18,7 @@ type Subject struct {
 	Answer  trial.Answer
 	Rocking *trial.Rocking // nil where nothing rests on which it could rock
 	Making  words.Making
-	More    []words.Block // of other questions about the same design: what if, sizes
+	More    []sheet.Block // of other questions about the same design: what if, sizes
 }
 
 // About gathers what a report says of a design. The error is the design's, explained.
@@ -64,41 +65,23 @@ func shown(r check.Report) *check.Load {
 // Write writes the report of one design.
 func Write(w io.Writer, s Subject) error {
 	k := words.Keep(s.Answer, s.Rocking, s.Making, s.More)
-	var p page
-	p.begin(k.Tab)
-	p.printf("<header>\n")
-	p.heading(1, k.Title)
-	p.printf("<p class=\"made\">%s</p>\n</header>\n", words.Escaped(k.Made))
-	p.printf("<section class=\"first\" id=\"first\">\n")
-	p.blocks(k.First, 2)
-	p.picture(s.side(), k.Side)
-	p.blocks(k.Under, 2)
-	p.printf("</section>\n")
-	for _, section := range k.Sections {
-		p.section(section, plots.Pictures(s.Answer.Report))
-	}
-	p.printf("<section id=\"%s\">\n", k.File.ID)
-	p.heading(2, k.File.Title)
-	p.blocks(k.File.Blocks, 3)
-	p.file("design", s.Text)
-	p.printf("</section>\n<section class=\"owner\" id=\"%s\">\n", k.Owner.ID)
-	p.heading(2, k.Owner.Title)
-	p.blocks(k.Owner.Blocks, 3)
-	p.printf("</section>\n")
-	return p.end(w)
+	return write(w, "report", struct {
+		words.Kept
+		Subject  Subject
+		Pictures []plots.Picture
+	}{k, s, plots.Pictures(s.Answer.Report)})
 }
 
-// section writes a section with its picture.
-func (p *page) section(s words.Section, pictures []plots.Picture) {
-	p.printf("<section id=\"%s\">\n", s.ID)
-	p.heading(2, s.Title)
-	for _, picture := range pictures {
-		if picture.Name == s.Picture {
-			p.picture(picture, s.Caption)
-		}
+// Class writes two designs side by side on one page, and in words how they differ; their
+// design files follow. columns say what sets them apart.
+func Class(w io.Writer, columns [2]words.Column, subjects [2]Subject) error {
+	for i, s := range subjects {
+		columns[i].Report = s.Answer.Balanced
 	}
-	p.blocks(s.Blocks, 3)
-	p.printf("</section>\n")
+	return write(w, "class", struct {
+		words.ClassSheet
+		Subjects [2]Subject
+	}{words.Class(columns, subjects[0].Making), subjects})
 }
 
 // side returns the side view: rocking, where it rocks.

@@ -6,6 +6,7 @@ import (
 	"math"
 	"slices"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim/check"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/trial"
@@ -28,36 +29,36 @@ const (
 
 // advice says what limits the piece, what to try next, what was estimated, and how far
 // to trust it.
-func (v voice) advice(a *trial.Answer, command Command, remarks remarks) []Line {
+func (v voice) advice(a *trial.Answer, command Command, remarks remarks) []sheet.Line {
 	r := &a.Report
-	var lines []Line
+	var lines []sheet.Line
 	if remarks > noCause {
-		lines = says(v.cause(r.Cause))
+		lines = sheet.Says(v.cause(r.Cause))
 	}
 	if remarks > noOthers || r.Try != nil && remarks > terse {
 		lines = append(lines, v.try(r, command))
 	}
 	for _, f := range of(a, trial.WorthALook) {
 		if remarks == everyRemark {
-			lines = append(lines, Line{Text: fmt.Sprintf("Worth a look: %s keeps %s before going %s.",
+			lines = append(lines, sheet.Line{Text: fmt.Sprintf("Worth a look: %s keeps %s before going %s.",
 				brief(f.Load.Name), v.degrees(f.Got), v.Forward)})
 		}
 	}
 	lines = append(lines, v.wrongs(a)...)
 	if s := r.Spread; s.Estimated && remarks == everyRemark {
-		lines = append(lines, Line{Text: fmt.Sprintf("Estimated, not given: how the %s's %s is spread (moves rests %s).",
+		lines = append(lines, sheet.Line{Text: fmt.Sprintf("Estimated, not given: how the %s's %s is spread (moves rests %s).",
 			v.piece, v.mass(r.Design.Piece.Mass), v.degrees(max(s.EmptyRest, s.Rest)))})
 	}
 	return append(lines, v.foot())
 }
 
 // wrongs says what is wrong with the piece itself, what of it is only estimated, and whom it does not fit.
-func (v voice) wrongs(a *trial.Answer) []Line {
-	var lines []Line
+func (v voice) wrongs(a *trial.Answer) []sheet.Line {
+	var lines []sheet.Line
 	for _, f := range of(a, trial.Warns) {
 		lines = append(lines, v.warning(a, f))
 	}
-	return append(append(lines, says(untimed(&a.Report))...), v.unfits(a)...)
+	return append(append(lines, sheet.Says(untimed(&a.Report))...), v.unfits(a)...)
 }
 
 // cause says what limits the worst of the limits.
@@ -78,17 +79,17 @@ func (v voice) cause(c check.Cause) string {
 type Command func(key, value string) string
 
 // try gives one change as a line to type, or what to look at next.
-func (v voice) try(r *check.Report, command Command) Line {
+func (v voice) try(r *check.Report, command Command) sheet.Line {
 	t := r.Try
 	switch radius := r.Design.Rocker.Radius; {
 	case t == nil && !r.Holds():
-		return Line{Text: "No one measure alone mends this. Look at every load:", Type: command("--all", "")}
+		return sheet.Line{Text: "No one measure alone mends this. Look at every load:", Type: command("--all", "")}
 	case t == nil && radius > 0:
-		return Line{Text: "Try next, other curves:", Type: command("rocker.radius", v.radii(radius))}
+		return sheet.Line{Text: "Try next, other curves:", Type: command("rocker.radius", v.radii(radius))}
 	case t == nil:
-		return Line{Text: "Try next, every load:", Type: command("--all", "")}
+		return sheet.Line{Text: "Try next, every load:", Type: command("--all", "")}
 	}
-	return Line{Text: fmt.Sprintf("Try next: %s %s%s.", t.Label, v.with(t.Value, t.Kind), v.gained(t)),
+	return sheet.Line{Text: fmt.Sprintf("Try next: %s %s%s.", t.Label, v.with(t.Value, t.Kind), v.gained(t)),
 		Type: command(t.Key, v.typed(t.Value, t.Kind))}
 }
 
@@ -137,13 +138,13 @@ func reserve(l check.Limit) float64 {
 }
 
 // limitTable returns limits as a table: want, got, whose.
-func (v voice) limitTable(limits []check.Limit) *Table {
-	t := &Table{Caption: "What we ask of it", Head: []string{"What we ask", "want", "got", "whose"}}
+func (v voice) limitTable(limits []check.Limit) *sheet.Table {
+	t := &sheet.Table{Caption: "What we ask of it", Head: []string{"What we ask", "want", "got", "whose"}}
 	for _, l := range limits {
-		t.mark(!l.Holds, v.limit(l)...)
+		t.Mark(!l.Holds, v.limit(l)...)
 	}
 	if len(limits) == 0 {
-		t.add("that it stands", "yes", "yes", check.Physics)
+		t.Add("that it stands", "yes", "yes", check.Physics)
 	}
 	return t
 }
@@ -151,7 +152,7 @@ func (v voice) limitTable(limits []check.Limit) *Table {
 // limit returns the cells of a limit: what is asked, what is wanted, what there is, and by whom it is asked. Where
 // rounding to the shop's step would make a failing value look like the one asked, it is given finer.
 func (v voice) limit(l check.Limit) []string {
-	name, basis := cutTo(plain(l.Load), 30), l.Basis+"  "+pick(l.Holds, "ok", "NO")
+	name, basis := sheet.Cut(sheet.Plain(l.Load), 30), l.Basis+"  "+pick(l.Holds, "ok", "NO")
 	if l.Name == "rest" {
 		return []string{name + " stands", "a rest", "none", basis}
 	}

@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/rocker/bench"
 	"rockerwright/sim/layout"
 	"rockerwright/sim/piece"
@@ -14,9 +15,9 @@ import (
 
 // BenchCard returns the card that hangs over the bench: what to draw, bend and cut, and what to
 // do when the level shows something else.
-func BenchCard(l layout.Layout, source string) Sheet {
+func BenchCard(l layout.Layout, source string) sheet.Sheet {
 	v := voiceOf(l.Design)
-	blocks := []Block{v.bigBlock(l), v.curveBlock(l), v.tipsBlock(l)}
+	blocks := []sheet.Block{v.bigBlock(l), v.curveBlock(l), v.tipsBlock(l)}
 	switch {
 	case l.Form != nil:
 		blocks = append(blocks, v.formBlock(l))
@@ -24,7 +25,7 @@ func BenchCard(l layout.Layout, source string) Sheet {
 		blocks = append(blocks, v.boardBlock(l))
 	}
 	if len(l.Legs) > 0 {
-		blocks = append(blocks, Block{Title: "LEGS", Table: v.legTable(l, false)})
+		blocks = append(blocks, sheet.Block{Title: "LEGS", Table: v.legTable(l, false)})
 	}
 	if len(l.Remedies) > 0 {
 		blocks = append(blocks, v.remedyBlock(l))
@@ -33,17 +34,17 @@ func BenchCard(l layout.Layout, source string) Sheet {
 }
 
 // bench returns one of the bench's pages, at its foot what was not drawn.
-func (v voice) bench(l layout.Layout, page, source string, blocks ...Block) Sheet {
-	return Sheet{Title: v.name(l.Design) + ": " + page, Source: source, Blocks: append(blocks, v.takenBlock(l))}
+func (v voice) bench(l layout.Layout, page, source string, blocks ...sheet.Block) sheet.Sheet {
+	return sheet.Sheet{Title: v.name(l.Design) + ": " + page, Source: source, Blocks: append(blocks, v.takenBlock(l))}
 }
 
 // row returns a row whose cells are lengths, with the unit behind them.
 func (v voice) row(label string, lengths ...float64) []string {
-	return across(label, lengths, v.bare, v.unit())
+	return sheet.Across(label, lengths, v.bare, v.unit())
 }
 
 // bigBlock returns what is read from across the shop.
-func (v voice) bigBlock(l layout.Layout) Block {
+func (v voice) bigBlock(l layout.Layout) sheet.Block {
 	var radii, inside []string
 	for i, s := range l.Sweeps {
 		if s.Radius == 0 {
@@ -54,11 +55,11 @@ func (v voice) bigBlock(l layout.Layout) Block {
 			inside = append(inside, v.bare(l.Form.Radii[i].ConvexForm))
 		}
 	}
-	lines := says("FLOOR EDGE RADIUS " + strings.Join(radii, ", ") + " " + v.unit())
+	lines := sheet.Says("FLOOR EDGE RADIUS " + strings.Join(radii, ", ") + " " + v.unit())
 	if len(inside) > 0 {
-		lines = append(lines, Line{Text: "FORM RADIUS " + strings.Join(inside, ", ") + " " + v.unit() + ", form inside the curve"})
+		lines = append(lines, sheet.Line{Text: "FORM RADIUS " + strings.Join(inside, ", ") + " " + v.unit() + ", form inside the curve"})
 	}
-	return Block{Big: true, Lines: lines}
+	return sheet.Block{Big: true, Lines: lines}
 }
 
 // arcHeads name the arcs of a rocker, from nose to tail: nothing for a single one.
@@ -72,12 +73,12 @@ func (v voice) arcHeads(l layout.Layout) []string {
 	}
 	names[0] += " (" + v.nose + ")"
 	names[len(names)-1] += " (" + v.tail + ")"
-	return across("", names, itself, "")
+	return sheet.Across("", names, itself, "")
 }
 
 // curveBlock returns radius, trammel and pivot of each arc.
-func (v voice) curveBlock(l layout.Layout) Block {
-	t := &Table{Head: v.arcHeads(l)}
+func (v voice) curveBlock(l layout.Layout) sheet.Block {
+	t := &sheet.Table{Head: v.arcHeads(l)}
 	add := func(label string, get func(i int) float64) {
 		lengths := make([]float64, len(l.Sweeps))
 		for i, s := range l.Sweeps {
@@ -85,7 +86,7 @@ func (v voice) curveBlock(l layout.Layout) Block {
 				lengths[i] = math.NaN() // a flat is drawn with a straightedge
 			}
 		}
-		t.add(v.row(label, lengths...)...)
+		t.Add(v.row(label, lengths...)...)
 	}
 	if len(l.Sweeps) > 1 { // a single one stands large above
 		add("FLOOR EDGE RADIUS", func(i int) float64 { return l.Sweeps[i].Radius })
@@ -112,11 +113,11 @@ func (v voice) curveBlock(l layout.Layout) Block {
 		form("inside", func(f bench.Form) float64 { return f.ConvexForm })
 		form("outside", func(f bench.Form) float64 { return f.ConcaveForm })
 	}
-	return Block{Title: "CURVE AND TRAMMEL", Table: t, Lines: v.tangents(l)}
+	return sheet.Block{Title: "CURVE AND TRAMMEL", Table: t, Lines: v.tangents(l)}
 }
 
 // tangents says where two arcs meet.
-func (v voice) tangents(l layout.Layout) []Line {
+func (v voice) tangents(l layout.Layout) []sheet.Line {
 	var places []string
 	for _, s := range l.Sweeps[1:] {
 		places = append(places, fmt.Sprintf("%s %s and %s up", v.bare(s.From.X), v.Forward, v.length(s.From.Y)))
@@ -124,7 +125,7 @@ func (v voice) tangents(l layout.Layout) []Line {
 	if len(places) == 0 {
 		return nil
 	}
-	return says("The arcs touch, from the square corner, " + list(places) + ".")
+	return sheet.Says("The arcs touch, from the square corner, " + list(places) + ".")
 }
 
 // none makes a radius that there is not one that is not shown.
@@ -136,7 +137,7 @@ func none(radius float64) float64 {
 }
 
 // tipsBlock returns what the tape tests, how deep and wide the rocker is, and how its top and ends run.
-func (v voice) tipsBlock(l layout.Layout) Block {
+func (v voice) tipsBlock(l layout.Layout) sheet.Block {
 	tape, k := l.Report.Tape, l.Design.Rocker
 	tips := fmt.Sprintf("Low point %s %s. %s tip %s and %s tip %s off the floor; %s tip to tip, %s along the floor edge.",
 		v.length(-l.Corner.X), v.fromCorner, upperFirst(v.nose), v.length(tape.NoseTip), v.tail, v.length(tape.TailTip),
@@ -152,5 +153,5 @@ func (v voice) tipsBlock(l layout.Layout) Block {
 	if k.Sole > 0 {
 		text += fmt.Sprintf("; a sole of %s, of which the depth is a part", v.length(k.Sole))
 	}
-	return Block{Lines: says(tips, text+".")}
+	return sheet.Block{Lines: sheet.Says(tips, text+".")}
 }

@@ -4,22 +4,23 @@ import (
 	"fmt"
 	"math"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/trial"
 )
 
 // seating returns the lever arms of published tests, with how far each is to be trusted.
-func (v voice) seating(r trial.Rocking) []Block {
+func (v voice) seating(r trial.Rocking) []sheet.Block {
 	const title = "Lever arms of published tests"
 	if r.Report.ForAChild() {
-		return []Block{{Title: title, Lines: says("Not tried: the tests that were found load a seat with a grown-up's 600 N (135 lb), " +
+		return []sheet.Block{{Title: title, Lines: sheet.Says("Not tried: the tests that were found load a seat with a grown-up's 600 N (135 lb), " +
 			"and this is a child's " + v.piece + ". They say nothing of it, either way.")}}
 	}
 	if len(r.Seating) == 0 {
 		return nil
 	}
-	lines := says("Not a test certificate: the lever arms of published seating tests, " +
+	lines := sheet.Says("Not a test certificate: the lever arms of published seating tests, " +
 		"tried on the piece alone with their weight on its seat. The tests are made on the finished piece by their own rules.")
 	for _, s := range r.Seating {
 		text, tips := v.force(math.Abs(s.Force))+" for 5 s: ", v.force(s.Tips)+" put on gently"
@@ -34,35 +35,35 @@ func (v voice) seating(r trial.Rocking) []Block {
 			text += s.Outcome.String() + "; " + tips + " takes it over."
 		}
 		text = fmt.Sprintf("%s (%s; %s): %s", upperFirst(s.Name), s.Source, s.Confidence, text)
-		lines = append(lines, Line{Text: text, Bad: s.Outcome != sim.Rocks})
+		lines = append(lines, sheet.Line{Text: text, Bad: s.Outcome != sim.Rocks})
 	}
-	return []Block{{Title: title, Lines: lines}}
+	return []sheet.Block{{Title: title, Lines: lines}}
 }
 
 // slopes returns a horse on its slope.
-func (v voice) slopes(r trial.Rocking) []Block {
+func (v voice) slopes(r trial.Rocking) []sheet.Block {
 	if len(r.Slopes) == 0 {
 		return nil
 	}
-	lines := says("On a slope of 10 degrees (loads and slope: EN 71-1, 8.23.1, read in the text; not a test certificate):")
+	lines := sheet.Says("On a slope of 10 degrees (loads and slope: EN 71-1, 8.23.1, read in the text; not a test certificate):")
 	for _, s := range r.Slopes {
 		text := s.Name + ": goes over."
 		if s.Rests {
 			text = s.Name + ": stands, " + v.degrees(s.Margin) + " before going over."
 		}
-		lines = append(lines, Line{Text: text, Bad: !s.Rests})
+		lines = append(lines, sheet.Line{Text: text, Bad: !s.Rests})
 	}
-	return []Block{{Title: "On a slope", Lines: lines}}
+	return []sheet.Block{{Title: "On a slope", Lines: lines}}
 }
 
 // cradle returns a cradle against the tilts of 5 and 10 degrees, and what its ends limit.
-func (v voice) cradle(r trial.Rocking) []Block {
+func (v voice) cradle(r trial.Rocking) []sheet.Block {
 	if v.marked == "" {
 		return nil
 	}
 	p := r.Report.Edge
 	right, left := -p.Bearing(0).To, p.Bearing(p.Bearings()-1).From
-	lines := says(fmt.Sprintf("The curve ends at a tilt of %s %s and %s %s, where it stands on a tip; nothing before that stops it. "+
+	lines := sheet.Says(fmt.Sprintf("The curve ends at a tilt of %s %s and %s %s, where it stands on a tip; nothing before that stops it. "+
 		"A limit of 5 or 10 degrees needs stops.", v.degrees(left), v.Back, v.degrees(right), v.Forward))
 	for i := range r.Report.Loads {
 		l := &r.Report.Loads[i]
@@ -78,18 +79,18 @@ func (v voice) cradle(r trial.Rocking) []Block {
 			word = "between 5 and 10 degrees"
 		}
 		text := upperFirst(brief(l.Name)) + " rests at " + v.degrees(tilt) + ": " + word + "."
-		lines = append(lines, Line{Text: text, Bad: tilt > 5*quantity.Deg})
+		lines = append(lines, sheet.Line{Text: text, Bad: tilt > 5*quantity.Deg})
 	}
-	return []Block{{Title: string(v.marked), Lines: lines}}
+	return []sheet.Block{{Title: string(v.marked), Lines: lines}}
 }
 
 // room says what room the piece needs, and where something is caught.
-func (v voice) room(r trial.Rocking) Block {
+func (v voice) room(r trial.Rocking) sheet.Block {
 	n, crest := r.Room, ""
 	if !math.IsNaN(n.Crest) {
 		crest = "; the top of the back alone " + v.length(n.Crest) + " behind here"
 	}
-	return Block{Title: "Room", Lines: says(fmt.Sprintf("From where its low point touches it reaches %s, with anybody who is checked in it, "+
+	return sheet.Block{Title: "Room", Lines: sheet.Says(fmt.Sprintf("From where its low point touches it reaches %s, with anybody who is checked in it, "+
 		"each in a good rock, 15 degrees from the own rest (here between %s %s and %s %s)%s.",
 		v.reaches(r), v.degrees(math.Abs(n.From)), v.Forward, v.degrees(math.Abs(n.To)), v.Back, crest),
 		fmt.Sprintf("At rest the %s tip stands %s and the %s tip %s off the floor; on the way they come down to %s and %s. "+
@@ -99,25 +100,25 @@ func (v voice) room(r trial.Rocking) Block {
 }
 
 // sideways returns the margins to the side.
-func (v voice) sideways(r trial.Rocking) Block {
+func (v voice) sideways(r trial.Rocking) sheet.Block {
 	if len(r.Sideways) == 0 {
-		return Block{Title: "Sideways", Lines: says("Give " + v.tracks + " to learn how near it is to going over sideways.")}
+		return sheet.Block{Title: "Sideways", Lines: sheet.Says("Give " + v.tracks + " to learn how near it is to going over sideways.")}
 	}
-	t := &Table{Head: []string{"Before going over one rocker", "degrees", "lift", "leans", ""}}
+	t := &sheet.Table{Head: []string{"Before going over one rocker", "degrees", "lift", "leans", ""}}
 	for _, s := range r.Sideways {
-		t.mark(s.Angle == 0, brief(s.Load), v.angle(s.Angle), v.bare(s.Lift), pick(s.Lean > 0, v.bare(s.Lean), "–"), v.unit())
+		t.Mark(s.Angle == 0, brief(s.Load), v.angle(s.Angle), v.bare(s.Lift), pick(s.Lean > 0, v.bare(s.Lean), "–"), v.unit())
 	}
 	track, _ := r.Report.Design.Track()
-	return Block{Title: "Sideways", Table: t, Lines: says("Floor edges taken " + v.length(track) + " apart. " +
+	return sheet.Block{Title: "Sideways", Table: t, Lines: sheet.Says("Floor edges taken " + v.length(track) + " apart. " +
 		"Leans: how far the balance point of who sits goes to the side, over an arm 0.11 of the stature, " +
 		"at the end of a settee to 250 mm (10 in) from the seat's end; our judgement.")}
 }
 
 // walks says how the piece walks.
-func (v voice) walks(r trial.Rocking) Block {
+func (v voice) walks(r trial.Rocking) sheet.Block {
 	w := r.Walk
 	if w == nil {
-		return Block{Title: "Walks", Lines: says("Give " + v.tracks + " to learn how unequal rockers walk.")}
+		return sheet.Block{Title: "Walks", Lines: sheet.Says("Give " + v.tracks + " to learn how unequal rockers walk.")}
 	}
 	text, enough := "The two rockers are taken to be one curve and parallel, so it does not walk.", ""
 	if !w.OneCurve || w.Scrub > 0 {
@@ -129,23 +130,23 @@ func (v voice) walks(r trial.Rocking) Block {
 		enough = "How equal is equal enough: tail tips that stand " + v.fine(w.Enough) +
 			" apart in height drag each rocker 1/32 in (0.8 mm) in a rock (our judgement of what nobody notices)."
 	}
-	return Block{Title: "Walks", Lines: says(text, enough, "Assumed: both rockers roll along their own line as far as they can; "+
+	return sheet.Block{Title: "Walks", Lines: sheet.Says(text, enough, "Assumed: both rockers roll along their own line as far as they can; "+
 		"how much of the drag slides and how much walks, friction decides.")}
 }
 
 // stops says what corners do: blocks and lips.
-func (v voice) stops(r trial.Rocking) []Block {
+func (v voice) stops(r trial.Rocking) []sheet.Block {
 	if len(r.Stops) == 0 {
 		return nil
 	}
-	var lines []Line
+	var lines []sheet.Line
 	for _, s := range r.Stops {
 		left := ", and the hilltop lies on it."
 		if !math.IsNaN(s.Left) {
 			left = "; behind it " + v.degrees(s.Left) + " are left to the hilltop."
 		}
-		lines = append(lines, Line{Text: fmt.Sprintf("From a tilt of %s to %s it stands on a corner; the righting arm goes from %s to %s there%s",
+		lines = append(lines, sheet.Line{Text: fmt.Sprintf("From a tilt of %s to %s it stands on a corner; the righting arm goes from %s to %s there%s",
 			v.towards(s.From), v.towards(s.To), v.length(s.ArmFirst), v.length(s.ArmLast), left)})
 	}
-	return []Block{{Title: "Stops and corners", Lines: lines}}
+	return []sheet.Block{{Title: "Stops and corners", Lines: lines}}
 }

@@ -6,17 +6,18 @@ import (
 	"strconv"
 	"strings"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/rocker/bench"
 	"rockerwright/sim/layout"
 	"rockerwright/sim/quantity"
 )
 
 // CutSheet returns the cut list: parts as finished, and the rough wood for them.
-func CutSheet(l layout.Layout, source string) Sheet {
+func CutSheet(l layout.Layout, source string) sheet.Sheet {
 	v := voiceOf(l.Design)
-	finished := &Table{Head: []string{"Finished", "", "", quantity.Unit(quantity.Mass, v.units)}}
-	rough := &Table{Head: []string{"Rough", "", "", v.inUnits("board feet", "litres")}}
-	var lines []Line
+	finished := &sheet.Table{Head: []string{"Finished", "", "", quantity.Unit(quantity.Mass, v.units)}}
+	rough := &sheet.Table{Head: []string{"Rough", "", "", v.inUnits("board feet", "litres")}}
+	var lines []sheet.Line
 	var feet, cubic, mass float64
 	for _, c := range l.Cuts {
 		m3, bf := c.Volume()
@@ -25,10 +26,10 @@ func CutSheet(l layout.Layout, source string) Sheet {
 		if !math.IsNaN(weight) {
 			mass += weight
 		}
-		finished.add(part, of, v.size(c.Finished), v.shop(weight, quantity.Mass))
-		rough.add(part, of, v.size(c.Rough), v.fixed(bf, 2, m3*1e3, 2))
+		finished.Add(part, of, v.size(c.Finished), v.shop(weight, quantity.Mass))
+		rough.Add(part, of, v.size(c.Rough), v.fixed(bf, 2, m3*1e3, 2))
 		if remark := CutRemark(l, c); remark != "" {
-			lines = append(lines, Line{Text: upperFirst(part) + ": " + remark + ".", Bad: c.Wider || c.Thicker})
+			lines = append(lines, sheet.Line{Text: upperFirst(part) + ": " + remark + ".", Bad: c.Wider || c.Thicker})
 		}
 	}
 	text := fmt.Sprintf("Rough wood in all: %.2f board feet, %.4f m³.", feet, cubic)
@@ -41,10 +42,10 @@ func CutSheet(l layout.Layout, source string) Sheet {
 	if l.Strips != nil {
 		strips = v.bears(*l.Strips)
 	}
-	notes := says(strips, text, "Length, width and thickness in "+v.inUnits("inches", "millimetres")+
+	notes := sheet.Says(strips, text, "Length, width and thickness in "+v.inUnits("inches", "millimetres")+
 		", the grain along the length, which is that of the longest edge; "+
 		"round, shaped and tapered parts as the square they come out of"+string(v.legs)+". Only what is drawn is listed.")
-	return v.bench(l, "cut list", source, Block{Table: finished}, Block{Table: rough}, Block{Lines: append(notes, lines...)})
+	return v.bench(l, "cut list", source, sheet.Block{Table: finished}, sheet.Block{Table: rough}, sheet.Block{Lines: append(notes, lines...)})
 }
 
 // CutRemark says how the grain of a seat runs, and what does not come out of the boards there are;
@@ -91,39 +92,39 @@ func (v voice) size(s layout.Size) string {
 }
 
 // BoardSheet returns the words to the picture of a pair of rockers in one board.
-func BoardSheet(l layout.Layout, source string) Sheet {
+func BoardSheet(l layout.Layout, source string) sheet.Sheet {
 	v := voiceOf(l.Design)
 	return v.bench(l, "board", source, v.boardBlock(l))
 }
 
 // StationSheet returns the heights of the edges at every station, over the floor line and
 // over the chord, side by side.
-func StationSheet(l layout.Layout, source string) Sheet {
+func StationSheet(l layout.Layout, source string) sheet.Sheet {
 	v := voiceOf(l.Design)
 	sole := l.Rocker.Sole > 0
 	heads := []string{"floor edge", "top edge"}
 	if sole {
 		heads = []string{"floor edge", "wood", "top edge"}
 	}
-	t := &Table{Head: append([]string{"Over the floor line"}, heads...)}
+	t := &sheet.Table{Head: append([]string{"Over the floor line"}, heads...)}
 	t.Head = append(append(append(t.Head, "over tip to tip"), heads...), "")
 	for i := range max(len(l.Stations), len(l.Chord)) {
-		t.add(append(append(v.station(l.Stations, i, sole), v.station(l.Chord, i, sole)...), "")...)
+		t.Add(append(append(v.station(l.Stations, i, sole), v.station(l.Chord, i, sole)...), "")...)
 	}
 	text := "All in " + v.inUnits("inches", "millimetres") + ": how far " + v.fromLow + ", and the heights there. " +
 		"Over the straight line from tip to tip the low point stands square to it; below zero is under it. " +
 		"A corner is where the wood of an end stops, in a row of its own; a dash, where an edge has ended before."
-	return v.bench(l, "stations", source, Block{Table: t}, Block{Lines: says(text)}, v.routerBlock(l))
+	return v.bench(l, "stations", source, sheet.Block{Table: t}, sheet.Block{Lines: sheet.Says(text)}, v.routerBlock(l))
 }
 
 // routerBlock returns the arms of a trammel with a router: from the pin to either side of the
 // bit, which runs outside the wood.
-func (v voice) routerBlock(l layout.Layout) Block {
+func (v voice) routerBlock(l layout.Layout) sheet.Block {
 	cutter := l.Shop.Cutter
-	t := &Table{Head: []string{"Pin to a " + v.length(cutter) + " bit", "its near side", "its middle", "its far side", ""}}
+	t := &sheet.Table{Head: []string{"Pin to a " + v.length(cutter) + " bit", "its near side", "its middle", "its far side", ""}}
 	add := func(label string, arm bench.Arm) {
 		if arm != (bench.Arm{}) {
-			t.add(v.row(label, arm.Inside, arm.Middle, arm.Outside)...)
+			t.Add(v.row(label, arm.Inside, arm.Middle, arm.Outside)...)
 		}
 	}
 	for i, s := range l.Sweeps {
@@ -135,9 +136,9 @@ func (v voice) routerBlock(l layout.Layout) Block {
 		add("top edge"+of, s.TopArm(cutter))
 	}
 	if len(t.Rows) == 0 {
-		return Block{}
+		return sheet.Block{}
 	}
-	return Block{Table: t}
+	return sheet.Block{Table: t}
 }
 
 // station returns the cells of one station: where, and the heights of the edges; blanks where
@@ -156,7 +157,7 @@ func (v voice) station(stations []bench.Station, i int, sole bool) []string {
 	if !sole {
 		edges = append(edges[:1], edges[2])
 	}
-	return across(label, edges, func(p [2]float64) string {
+	return sheet.Across(label, edges, func(p [2]float64) string {
 		if math.Abs(p[0]-s.At) > 1e-9 { // it ends elsewhere
 			return "–"
 		}

@@ -6,6 +6,7 @@ import (
 	"math"
 	"strings"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim/layout"
 	"rockerwright/sim/piece"
 )
@@ -16,13 +17,13 @@ func (v voice) thin(x float64) string {
 }
 
 // formBlock says what is bent over the form.
-func (v voice) formBlock(l layout.Layout) Block {
+func (v voice) formBlock(l layout.Layout) sheet.Block {
 	if l.Form.Steam {
-		return Block{Title: "STEAM-BENT", Lines: says(fmt.Sprintf(
+		return sheet.Block{Title: "STEAM-BENT", Lines: sheet.Says(fmt.Sprintf(
 			"Off the form it loses %.0f %% of its bend, as you say or as makers report (6 to 10 %%, common practice).", l.Form.Lost*100))}
 	}
 	s := l.Strips
-	return Block{Title: "STRIPS", Lines: says(fmt.Sprintf("%d strips of %s for each rocker, %s long, %s waste at each end with it; "+
+	return sheet.Block{Title: "STRIPS", Lines: sheet.Says(fmt.Sprintf("%d strips of %s for each rocker, %s long, %s waste at each end with it; "+
 		"ripped from %s of board, cuts and planing counted. The stack springs back by 1/%d of its bend.",
 		s.Stack.Strips, v.thin(s.Strip), v.length(s.Stack.Length), v.length(l.Shop.EndWaste), v.length(s.Stack.Stock),
 		s.Stack.Strips*s.Stack.Strips))}
@@ -39,9 +40,9 @@ func (v voice) bears(s layout.Strips) string {
 }
 
 // boardBlock returns the board of a sawn rocker.
-func (v voice) boardBlock(l layout.Layout) Block {
+func (v voice) boardBlock(l layout.Layout) sheet.Block {
 	b := l.Board
-	lines := says(fmt.Sprintf("Blank %s by %s by %s thick, the grain along it. "+
+	lines := sheet.Says(fmt.Sprintf("Blank %s by %s by %s thick, the grain along it. "+
 		"Two spooned the same way round: a board %s wide, the second shifted by %s across. "+
 		"Left and its mirror image in one board, room for a cutter of %s and %s of wood between them: %s by %s.",
 		v.length(b.Length), v.length(b.Width), v.length(l.Rocker.Width), v.length(b.Both), v.length(b.Shift),
@@ -49,18 +50,18 @@ func (v voice) boardBlock(l layout.Layout) Block {
 		fmt.Sprintf("The grain runs out at %s (%s) and %s (%s); thinnest across the grain %s.",
 			v.degrees(b.NoseGrain), v.nose, v.degrees(b.TailGrain), v.tail, v.length(b.Thinnest.Thick)))
 	if stock := l.Shop.StockWidth; stock > 0 && stock < b.Width {
-		lines = append(lines, wrong(fmt.Sprintf("Your boards are %s wide: glue one on, or laminate it.", v.length(stock))))
+		lines = append(lines, sheet.Wrong(fmt.Sprintf("Your boards are %s wide: glue one on, or laminate it.", v.length(stock))))
 	}
-	return Block{Title: "BOARD", Lines: lines}
+	return sheet.Block{Title: "BOARD", Lines: lines}
 }
 
 // remedyBlock returns what to do where the level on the empty piece shows something else.
-func (v voice) remedyBlock(l layout.Layout) Block {
+func (v voice) remedyBlock(l layout.Layout) sheet.Block {
 	text := fmt.Sprintf("Dry-fitted, with all that belongs to it and NOBODY in it, the seat should fall %s.", v.fallen(l.Rests[0].SeatFalls))
 	if rest := l.Rests[len(l.Rests)-1]; !rest.Empty {
 		text += fmt.Sprintf(" With somebody in it it falls otherwise (%s: %s): cut nothing by that.", brief(rest.Load), v.fallen(rest.SeatFalls))
 	}
-	t := &Table{Head: []string{"EMPTY, the level shows", "rear legs", "front legs"}}
+	t := &sheet.Table{Head: []string{"EMPTY, the level shows", "rear legs", "front legs"}}
 	slides := l.Design.Rocker.Top != piece.Concentric
 	if slides {
 		t.Head = append(t.Head, "the chair on them")
@@ -74,9 +75,9 @@ func (v voice) remedyBlock(l layout.Layout) Block {
 		if slides {
 			cells = append(cells, v.either(r.Slide, "", "or back ", "or forward "))
 		}
-		t.add(append(cells, v.unit())...)
+		t.Add(append(cells, v.unit())...)
 	}
-	return Block{Title: "EMPTY, THE LEVEL SHOWS: DO THIS", Table: t, Lines: says(text)}
+	return sheet.Block{Title: "EMPTY, THE LEVEL SHOWS: DO THIS", Table: t, Lines: sheet.Says(text)}
 }
 
 // fallen writes the fall of a seat, "4 1/2 degrees" or "1 degree forward".
@@ -97,8 +98,8 @@ func (v voice) either(x float64, none, below, above string) string {
 }
 
 // takenBlock says on every page what was not drawn and what was taken for it.
-func (v voice) takenBlock(l layout.Layout) Block {
-	return Block{Lines: says(v.taken(l), chairs.disclaimer)}
+func (v voice) takenBlock(l layout.Layout) sheet.Block {
+	return sheet.Block{Lines: sheet.Says(v.taken(l), chairs.disclaimer)}
 }
 
 // taken says what was taken where nothing was drawn; "" where all was.

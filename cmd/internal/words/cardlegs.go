@@ -5,19 +5,20 @@ import (
 	"math"
 	"slices"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/rocker/bench"
 	"rockerwright/sim/layout"
 	"rockerwright/sim/quantity"
 )
 
 // legTable returns the numbers of the legs; with all, those of their section too.
-func (v voice) legTable(l layout.Layout, all bool) *Table {
-	t := &Table{Head: across("", l.Legs, func(g layout.Leg) string { return brief(g.Name) }, "")}
+func (v voice) legTable(l layout.Layout, all bool) *sheet.Table {
+	t := &sheet.Table{Head: sheet.Across("", l.Legs, func(g layout.Leg) string { return brief(g.Name) }, "")}
 	add := func(label string, kind quantity.Kind, get func(g layout.Leg) float64) {
-		t.add(across(label, l.Legs, func(g layout.Leg) string { return v.shop(get(g), kind) }, quantity.Unit(kind, v.units))...)
+		t.Add(sheet.Across(label, l.Legs, func(g layout.Leg) string { return v.shop(get(g), kind) }, quantity.Unit(kind, v.units))...)
 	}
 	foot := func(label string, get func(s bench.Standing) float64) {
-		t.add(across(label, l.Legs, func(g layout.Leg) string {
+		t.Add(sheet.Across(label, l.Legs, func(g layout.Leg) string {
 			if g.Block != nil {
 				return "square"
 			}
@@ -55,12 +56,12 @@ func (v voice) legTable(l layout.Layout, all bool) *Table {
 }
 
 // told returns a table without the rows that say nothing: rake and splay of plumb legs.
-func told(t *Table, l layout.Layout) *Table {
-	t.Rows = slices.DeleteFunc(t.Rows, func(r Row) bool {
+func told(t *sheet.Table, l layout.Layout) *sheet.Table {
+	t.Rows = slices.DeleteFunc(t.Rows, func(r sheet.Row) bool {
 		return !slices.ContainsFunc(r.Cells[1:len(r.Cells)-1], func(cell string) bool { return cell != "0" && cell != "–" })
 	})
 	if !slices.ContainsFunc(l.Legs, func(g layout.Leg) bool { return !math.IsNaN(sightline(g)) }) {
-		t.add(across("plumb: no rake, no splay", t.Head[1:], func(string) string { return "" })...)
+		t.Add(sheet.Across("plumb: no rake, no splay", t.Head[1:], func(string) string { return "" })...)
 	}
 	return t
 }
@@ -75,9 +76,9 @@ func sightline(g layout.Leg) float64 {
 }
 
 // LegSheet returns the numbers of the legs with their blocks and their joint in the seat, and says how the angles are meant.
-func LegSheet(l layout.Layout, source string) Sheet {
+func LegSheet(l layout.Layout, source string) sheet.Sheet {
 	v := voiceOf(l.Design)
-	return v.bench(l, "legs", source, Block{Table: v.legTable(l, true)}, Block{Lines: says(
+	return v.bench(l, "legs", source, sheet.Block{Table: v.legTable(l, true)}, sheet.Block{Lines: sheet.Says(
 		"A leg's length is that of its longest edge, from the foot to the top of the seat; "+
 			"scribe the last of it. A cut is + where the leg leans to the nose as it goes up, and its nose side is the shorter; "+
 			"across where it leans inwards, and its inner side is. On a block a leg is sawn square, "+
@@ -87,19 +88,19 @@ func LegSheet(l layout.Layout, source string) Sheet {
 }
 
 // jointBlock returns the notched and rabbeted joint in the seat, two rabbets side by side.
-func (v voice) jointBlock(l layout.Layout) Block {
+func (v voice) jointBlock(l layout.Layout) sheet.Block {
 	for _, leg := range l.Legs {
 		if leg.Joint == nil {
 			continue
 		}
-		t := &Table{Head: []string{"Notched and rabbeted into the seat", "", "", ""}}
+		t := &sheet.Table{Head: []string{"Notched and rabbeted into the seat", "", "", ""}}
 		a, b := leg.Joint[0], leg.Joint[1]
 		area := func(x float64) string { return v.fixed(x/(0.0254*0.0254), 1, x*1e4, 0) }
-		t.add(v.row("rabbet", a.Rabbet, b.Rabbet)...)
-		t.add("glue area of one joint", area(a.GlueArea), area(b.GlueArea), v.inUnits("sq in", "cm²"))
-		t.add(v.row("largest radius into the seat", a.Transition, b.Transition)...)
-		return Block{Table: t, Lines: says(fmt.Sprintf("A leg of %s square, let into a seat of %s by half of its side (taken, not drawn).",
+		t.Add(v.row("rabbet", a.Rabbet, b.Rabbet)...)
+		t.Add("glue area of one joint", area(a.GlueArea), area(b.GlueArea), v.inUnits("sq in", "cm²"))
+		t.Add(v.row("largest radius into the seat", a.Transition, b.Transition)...)
+		return sheet.Block{Table: t, Lines: sheet.Says(fmt.Sprintf("A leg of %s square, let into a seat of %s by half of its side (taken, not drawn).",
 			v.length(leg.Side), v.length(l.Design.Seat.ThickOr())))}
 	}
-	return Block{Lines: says("For a joint notched and rabbeted into the seat by 1/4 or 1/2 in these legs are too thin.")}
+	return sheet.Block{Lines: sheet.Says("For a joint notched and rabbeted into the seat by 1/4 or 1/2 in these legs are too thin.")}
 }

@@ -6,43 +6,41 @@ import (
 	"slices"
 	"strings"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/size"
 	"rockerwright/sim/trial"
 )
 
-// page is how many lines a first answer may have.
-const page = 30
-
 // Check returns the sheet of one answer. source is the file as its maker calls it,
 // command what to type for a change to it, changes what was changed for this answer.
 // Where its first page would be longer than a page, what --all says too gives way, one
 // thing after the other; never a hazard, a misfit, a limit that fails or a caution, for which
 // the page grows.
-func Check(a trial.Answer, source string, command Command, changes []string) Sheet {
+func Check(a trial.Answer, source string, command Command, changes []string) sheet.Sheet {
 	r := &a.Report
 	v := voiceOf(r.Design)
-	assemble := func(remarks remarks) Sheet {
-		first := []Block{{Lines: v.answer(&a, changes, remarks)}}
-		return Sheet{Title: v.title(r.Design), Source: source, Blocks: slices.Concat(first, v.under(&a, command, remarks), v.everything(a))}
+	assemble := func(remarks remarks) sheet.Sheet {
+		first := []sheet.Block{{Lines: v.answer(&a, changes, remarks)}}
+		return sheet.Sheet{Title: v.title(r.Design), Source: source, Blocks: slices.Concat(first, v.under(&a, command, remarks), v.everything(a))}
 	}
 	s := assemble(everyRemark)
-	for less := everyRemark - 1; s.lines() > page && less >= terse; less-- {
+	for less := everyRemark - 1; !s.Fits() && less >= terse; less-- {
 		s = assemble(less)
 	}
 	return s
 }
 
 // answer returns the verdict, and over it what was changed for it.
-func (v voice) answer(a *trial.Answer, changes []string, remarks remarks) []Line {
+func (v voice) answer(a *trial.Answer, changes []string, remarks remarks) []sheet.Line {
 	return append(changed(changes, remarks == terse), v.verdict(a)...)
 }
 
 // under returns what stands under the verdict: tape, readings, limits and advice.
-func (v voice) under(a *trial.Answer, command Command, remarks remarks) []Block {
-	return []Block{
-		{Lines: []Line{v.tape(a.Report)}},
+func (v voice) under(a *trial.Answer, command Command, remarks remarks) []sheet.Block {
+	return []sheet.Block{
+		{Lines: []sheet.Line{v.tape(a.Report)}},
 		v.readings(a.Report, remarks),
 		{Table: v.limitTable(foremost(a.Limits, remarks))},
 		{Lines: v.advice(a, command, remarks)},
@@ -50,7 +48,7 @@ func (v voice) under(a *trial.Answer, command Command, remarks remarks) []Block 
 }
 
 // changed says what was changed for an answer; where that must be short, of more than two how many.
-func changed(changes []string, counted bool) []Line {
+func changed(changes []string, counted bool) []sheet.Line {
 	if len(changes) == 0 {
 		return nil
 	}
@@ -58,7 +56,7 @@ func changed(changes []string, counted bool) []Line {
 	if counted && len(changes) > 2 {
 		said = fmt.Sprintf("%d entries", len(changes))
 	}
-	return []Line{{Label: "CHANGED:", Text: said + ". The file is as it was."}}
+	return []sheet.Line{{Label: "CHANGED:", Text: said + ". The file is as it was."}}
 }
 
 // title returns the heading: what it is, on what it rocks, how it was drawn.
@@ -89,26 +87,26 @@ func arcsOf(r piece.Rocker) []piece.Arc {
 }
 
 // tape says what can be tested with a tape on the drawing.
-func (v voice) tape(r check.Report) Line {
-	return Line{Label: "Rocker", Text: fmt.Sprintf(
+func (v voice) tape(r check.Report) sheet.Line {
+	return sheet.Line{Label: "Rocker", Text: fmt.Sprintf(
 		"tips %s (%s) and %s (%s) off the floor, %s tip to tip. If your drawing says otherwise, stop here.",
 		v.bare(r.Tape.TailTip), v.tail, v.length(r.Tape.NoseTip), v.nose, v.length(r.Tape.TipToTip))}
 }
 
 // Held says in one line whether it stands and all limits hold, and if not which is the worst.
-func Held(a trial.Answer) Line {
+func Held(a trial.Answer) sheet.Line {
 	v := voiceOf(a.Design)
 	asked, broken := len(ranked(a.Limits)), of(&a, trial.Falls, trial.Fails)
 	switch {
 	case len(broken) > 0:
 		cells := v.limit(*broken[0].Limit)
-		return wrong(fmt.Sprintf("%d of %s: NO. First: %s; want %s, got %s.", len(broken), counted(asked, "limit"), cells[0], cells[1], cells[2]))
+		return sheet.Wrong(fmt.Sprintf("%d of %s: NO. First: %s; want %s, got %s.", len(broken), counted(asked, "limit"), cells[0], cells[1], cells[2]))
 	case asked == 0:
-		return Line{Text: "It stands; nothing more is asked of it."}
+		return sheet.Line{Text: "It stands; nothing more is asked of it."}
 	case asked == 1:
-		return Line{Text: "The one limit holds."}
+		return sheet.Line{Text: "The one limit holds."}
 	}
-	return Line{Text: fmt.Sprintf("All %d limits hold.", asked)}
+	return sheet.Line{Text: fmt.Sprintf("All %d limits hold.", asked)}
 }
 
 // Became says in what a motion ended.

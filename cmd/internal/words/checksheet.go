@@ -5,6 +5,7 @@ import (
 	"math"
 	"strings"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim/layout"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
@@ -24,25 +25,25 @@ func numbered(key, text string) string {
 
 // CheckSheet returns the sheet on which the finished piece is measured against its design,
 // with the numbers of the blanks that [measured] takes.
-func CheckSheet(l layout.Layout, source string) Sheet {
+func CheckSheet(l layout.Layout, source string) sheet.Sheet {
 	v := voiceOf(l.Design)
-	tape := &Table{Head: []string{"As drawn, on a level floor", "should be", v.leftRocker, v.rightRocker, ""}}
-	tape.add(v.nose+" tip off the floor", v.bare(l.Report.Tape.NoseTip), blank, blank, v.unit())
-	tape.add(v.tail+" tip off the floor", v.bare(l.Report.Tape.TailTip), blank, blank, v.unit())
-	tape.add("tip to tip", v.bare(l.Report.Tape.TipToTip), blank, blank, v.unit())
-	return v.bench(l, "check sheet", source, Block{Table: tape}, v.risesBlock(l), v.restBlock(l), v.readBlock())
+	tape := &sheet.Table{Head: []string{"As drawn, on a level floor", "should be", v.leftRocker, v.rightRocker, ""}}
+	tape.Add(v.nose+" tip off the floor", v.bare(l.Report.Tape.NoseTip), blank, blank, v.unit())
+	tape.Add(v.tail+" tip off the floor", v.bare(l.Report.Tape.TailTip), blank, blank, v.unit())
+	tape.Add("tip to tip", v.bare(l.Report.Tape.TipToTip), blank, blank, v.unit())
+	return v.bench(l, "check sheet", source, sheet.Block{Table: tape}, v.risesBlock(l), v.restBlock(l), v.readBlock())
 }
 
 // risesBlock returns the five stations for both rockers.
-func (v voice) risesBlock(l layout.Layout) Block {
-	t := &Table{Head: []string{"Rise over the floor line", "should be",
+func (v voice) risesBlock(l layout.Layout) sheet.Block {
+	t := &sheet.Table{Head: []string{"Rise over the floor line", "should be",
 		numbered("measured.left.N", v.leftRocker), numbered("measured.right.N", v.rightRocker), "may differ by"}}
 	for k, row := range l.Rises.Rows {
 		label := v.length(math.Abs(row.At)) + " " + pick(row.At < 0, v.behind, v.ahead)
 		if k+1 == l.Rises.Low {
 			label = "the low point"
 		}
-		t.add(fmt.Sprintf("%d: %s", k+1, label), quantity.Compared(row.Rise, v.units), blank, blank, quantity.Compared(row.Allowed, v.units)+" "+v.unit())
+		t.Add(fmt.Sprintf("%d: %s", k+1, label), quantity.Compared(row.Rise, v.units), blank, blank, quantity.Compared(row.Allowed, v.units)+" "+v.unit())
 	}
 	text := fmt.Sprintf("Stations %s apart %s, from the %s; the low point is station %d.",
 		v.length(l.Rises.Spacing), strings.TrimSpace(numbered("measured.spacing", "")), v.noseEnd, l.Rises.Low)
@@ -53,12 +54,12 @@ func (v voice) risesBlock(l layout.Layout) Block {
 			"which is our judgement of what nobody notices.",
 			upperFirst(v.tail), quantity.Compared(allowed, v.units), v.unit())
 	}
-	return Block{Table: t, Lines: says(text)}
+	return sheet.Block{Table: t, Lines: sheet.Says(text)}
 }
 
 // restBlock returns what level and watch should show.
-func (v voice) restBlock(l layout.Layout) Block {
-	t := &Table{Head: []string{"At rest"}}
+func (v voice) restBlock(l layout.Layout) sheet.Block {
+	t := &sheet.Table{Head: []string{"At rest"}}
 	for _, r := range l.Rests {
 		t.Head = append(t.Head, brief(r.Load), "measured")
 	}
@@ -70,26 +71,26 @@ func (v voice) restBlock(l layout.Layout) Block {
 			cells = append(cells, get(r), numbered(key+pick(r.Empty, "", "_ridden"), blank))
 		}
 		if known { // of a piece with a seat and a back
-			t.add(append(cells, unit)...)
+			t.Add(append(cells, unit)...)
 		}
 	}
 	add("seat falls back", "degrees", "", func(r layout.Rest) string { return v.towards(r.SeatFalls) })
 	add("back leans from plumb", "degrees", "", func(r layout.Rest) string { return v.angle(r.BackLeans) })
 	add("ten rocks, there and back", "seconds", "measured.ten_rocks", func(r layout.Rest) string { return v.seconds(r.TenRocks) })
 	add("  let go from this tilt", "degrees", "measured.let_go", func(layout.Rest) string { return v.angle(layout.LetGo) })
-	return Block{Table: t, Lines: says("Ten rocks are worked out without losses; " +
+	return sheet.Block{Table: t, Lines: sheet.Says("Ten rocks are worked out without losses; " +
 		"a real floor and the air make them a little longer or fewer.")}
 }
 
 // readBlock returns the other blanks of a finished piece.
-func (v voice) readBlock() Block {
-	t := &Table{Head: []string{"For [measured]", "", ""}}
+func (v voice) readBlock() sheet.Block {
+	t := &sheet.Table{Head: []string{"For [measured]", "", ""}}
 	seen := map[int]bool{}
 	for _, m := range piece.Measures() {
 		if strings.HasPrefix(m.Key, "measured.") && m.Blank > 0 && m.Blank < 30 && !seen[m.Blank] {
 			seen[m.Blank] = true
-			t.add(numbered(m.Key, v.renamed.Replace(m.Label)), blank, quantity.Unit(m.Kind, v.units))
+			t.Add(numbered(m.Key, v.renamed.Replace(m.Label)), blank, quantity.Unit(m.Kind, v.units))
 		}
 	}
-	return Block{Table: t}
+	return sheet.Block{Table: t}
 }

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/quantity"
@@ -12,31 +13,33 @@ import (
 
 // A ClassSheet is the text of two designs side by side.
 type ClassSheet struct {
-	Title, Made string
-	Heads       [2]string // over each side view
-	Titles      [2]string // below it
-	Blocks      []Block   // the differences in words, and the table
-	Files       [2]string // over each design file
+	Title, Tab string
+	Made       string
+	Pieces     [2]Section    // each with its side view
+	Blocks     []sheet.Block // the differences in words, and the table
+	Files      [2]Section    // over each design file
 }
 
 // Class returns the text of a class sheet.
 func Class(columns [2]Column, m Making) ClassSheet {
-	c := ClassSheet{Title: "Two pieces side by side", Made: fmt.Sprintf("%s · rockerwright %s", m.Date.Format("2 January 2006"), m.Version)}
+	const title = "Two pieces side by side"
+	c := ClassSheet{Title: title, Tab: title, Made: m.Date.Format("2 January 2006") + " · rockerwright " + m.Version}
 	for i, column := range columns {
-		d := column.Report.Design
-		c.Heads[i], c.Titles[i], c.Files[i] = called(column), voiceOf(d).title(d)+". To scale.", "The design file of "+called(column)
+		d, called := column.Report.Design, called(column)
+		c.Pieces[i] = Section{ID: fmt.Sprintf("piece-%d", i+1), Title: called, Caption: voiceOf(d).title(d) + ". To scale."}
+		c.Files[i] = Section{ID: fmt.Sprintf("file-%d", i+1), Title: "The design file of " + called}
 	}
-	c.Blocks = append([]Block{{Title: "How they differ", Lines: Differences(columns)}}, Columns("", "", columns[:]).Blocks...)
+	c.Blocks = append([]sheet.Block{{Title: "How they differ", Lines: Differences(columns)}}, Columns("", "", columns[:]).Blocks...)
 	return c
 }
 
 // Differences says in words in what two designs differ, as far as it shows in shop
 // measures.
-func Differences(columns [2]Column) []Line {
+func Differences(columns [2]Column) []sheet.Line {
 	a, b := columns[0].Report, columns[1].Report
 	v := voiceOf(a.Design)
 	if other := voiceOf(b.Design).piece; other != v.piece {
-		return says("One is a " + v.piece + ", the other a " + other +
+		return sheet.Says("One is a " + v.piece + ", the other a " + other +
 			": they are asked different things, so only their numbers stand side by side.")
 	}
 	d := differences{v: v, names: [2]string{called(columns[0]), called(columns[1])}}
@@ -66,7 +69,7 @@ func Differences(columns [2]Column) []Line {
 		d.say("All limits hold on " + pick(first, d.names[0], d.names[1]) + ", not on " + pick(first, d.names[1], d.names[0]) + ".")
 	}
 	if alike {
-		return append(says("In shop measures they rest, rock and go over alike."), d.lines...)
+		return append(sheet.Says("In shop measures they rest, rock and go over alike."), d.lines...)
 	}
 	return d.lines
 }
@@ -75,13 +78,13 @@ func Differences(columns [2]Column) []Line {
 type differences struct {
 	v     voice
 	names [2]string
-	lines []Line
+	lines []sheet.Line
 }
 
 // called returns what a column is called in a sentence.
 func called(c Column) string { return cmp.Or(brief(c.Head), "one") }
 
-func (d *differences) say(text string) { d.lines = append(d.lines, Line{Text: text}) }
+func (d *differences) say(text string) { d.lines = append(d.lines, sheet.Line{Text: text}) }
 
 // stand reports whether both loads rest, and says where one does not.
 func (d *differences) stand(loads ...*check.Load) bool {

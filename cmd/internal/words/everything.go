@@ -5,6 +5,7 @@ import (
 	"math"
 	"slices"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
@@ -13,39 +14,39 @@ import (
 )
 
 // everything returns the blocks that are only shown under --all.
-func (v voice) everything(a trial.Answer) []Block {
+func (v voice) everything(a trial.Answer) []sheet.Block {
 	r := a.Report
 	return slices.Concat(v.everyLoad(r), v.fits(&a),
-		[]Block{{Title: "Every limit", All: true, Table: v.limitTable(ranked(r.Limits))}, v.pulls(r)},
+		[]sheet.Block{{Title: "Every limit", All: true, Table: v.limitTable(ranked(r.Limits))}, v.pulls(r)},
 		v.survives(a), v.everySwing(r),
-		[]Block{{Title: "What this rests on", All: true, Lines: v.assumptions(r)}, {Title: "Cautions", All: true, Lines: v.cautions(r)}})
+		[]sheet.Block{{Title: "What this rests on", All: true, Lines: v.assumptions(r)}, {Title: "Cautions", All: true, Lines: v.cautions(r)}})
 }
 
 // fits returns whom the piece fits, who they are, and how its wood bends under them.
-func (v voice) fits(a *trial.Answer) []Block {
+func (v voice) fits(a *trial.Answer) []sheet.Block {
 	return slices.Concat(v.fitTable(a), v.people(a.Report), v.gives(a.Report), v.bends(a.Report))
 }
 
 // everyLoad returns the readings of every load, person by person.
-func (v voice) everyLoad(r check.Report) []Block {
-	var blocks []Block
+func (v voice) everyLoad(r check.Report) []sheet.Block {
+	var blocks []sheet.Block
 	for _, group := range grouped(r.Loads) {
 		title := "Every load"
 		if name := group[len(group)-1].Sitter; name != "" {
 			title += ": " + brief(name)
 		}
-		blocks = append(blocks, Block{Title: title, All: true, Table: v.readingsOf(r.Design, group, everyRemark)})
+		blocks = append(blocks, sheet.Block{Title: title, All: true, Table: v.readingsOf(r.Design, group, everyRemark)})
 	}
 	return blocks
 }
 
 // everySwing returns how long a rock takes by how far it was let go: of the first two loads
 // in full, of all in short.
-func (v voice) everySwing(r check.Report) []Block {
+func (v voice) everySwing(r check.Report) []sheet.Block {
 	if len(r.Releases) == 0 {
 		return nil
 	}
-	var blocks []Block
+	var blocks []sheet.Block
 	for i := range r.Loads[:min(2, len(r.Loads))] {
 		if l := &r.Loads[i]; l.Balance.Outcome == sim.Rocks {
 			blocks = append(blocks, v.swings(l, r.Releases))
@@ -73,25 +74,25 @@ func grouped(loads []check.Load) [][]*check.Load {
 }
 
 // pulls returns what a hand at the top of the back must do to tip the piece.
-func (v voice) pulls(r check.Report) Block {
-	t := &Table{Head: []string{"Pulled backwards at the top of the back", "slowly", "at once and held", ""}}
+func (v voice) pulls(r check.Report) sheet.Block {
+	t := &sheet.Table{Head: []string{"Pulled backwards at the top of the back", "slowly", "at once and held", ""}}
 	for i := range r.Loads {
 		if p := r.Pull(&r.Loads[i]); !math.IsNaN(p.Slow) {
-			t.add(across(brief(r.Loads[i].Name), []float64{p.Slow, p.Sudden}, func(force float64) string {
+			t.Add(sheet.Across(brief(r.Loads[i].Name), []float64{p.Slow, p.Sudden}, func(force float64) string {
 				return v.shop(force, quantity.Force)
 			}, quantity.Unit(quantity.Force, v.units))...)
 		}
 	}
-	b := Block{Title: "What tips it", All: true, Table: t}
+	b := sheet.Block{Title: "What tips it", All: true, Table: t}
 	if len(t.Rows) == 0 {
-		b.Table, b.Lines = nil, says(v.noPull)
+		b.Table, b.Lines = nil, sheet.Says(v.noPull)
 	}
 	return b
 }
 
 // swings returns how long a rock takes by how far the load was let go.
-func (v voice) swings(l *check.Load, releases []float64) Block {
-	t := &Table{Head: []string{"Let go from", "one rock", "carries to", "friction needed", ""}}
+func (v voice) swings(l *check.Load, releases []float64) sheet.Block {
+	t := &sheet.Table{Head: []string{"Let go from", "one rock", "carries to", "friction needed", ""}}
 	for _, release := range releases {
 		s := l.Swing(release)
 		from := v.angle(math.Abs(s.Release))
@@ -99,30 +100,30 @@ func (v voice) swings(l *check.Load, releases []float64) Block {
 			from += " " + v.Forward
 		}
 		if s.Outcome != sim.Rocks {
-			t.add(from, "–", "–", "–", s.Outcome.String())
+			t.Add(from, "–", "–", "–", s.Outcome.String())
 			continue
 		}
-		t.add(from, fmt.Sprintf("%.2f s", s.Period), v.angle(math.Abs(s.Reach)), fmt.Sprintf("%.2f", s.Friction), "degrees from rest")
+		t.Add(from, fmt.Sprintf("%.2f s", s.Period), v.angle(math.Abs(s.Reach)), fmt.Sprintf("%.2f", s.Friction), "degrees from rest")
 	}
-	return Block{Title: "Time of a rock: " + brief(l.Name), All: true, Table: t}
+	return sheet.Block{Title: "Time of a rock: " + brief(l.Name), All: true, Table: t}
 }
 
 // times returns how long a rock of each load takes, by how far it was let go.
-func (v voice) times(r check.Report) Block {
-	t := &Table{Head: across("Let go from, degrees", r.Releases, v.angle, "")}
+func (v voice) times(r check.Report) sheet.Block {
+	t := &sheet.Table{Head: sheet.Across("Let go from, degrees", r.Releases, v.angle, "")}
 	for i := range r.Loads {
-		t.add(across(brief(r.Loads[i].Name), r.Releases, func(release float64) string {
+		t.Add(sheet.Across(brief(r.Loads[i].Name), r.Releases, func(release float64) string {
 			if s := r.Loads[i].Swing(release); s.Outcome == sim.Rocks {
 				return v.seconds(s.Period)
 			}
 			return "–"
 		}, "s")...)
 	}
-	return Block{Title: "Time of a rock, there and back", All: true, Table: t}
+	return sheet.Block{Title: "Time of a rock, there and back", All: true, Table: t}
 }
 
 // assumptions says on what the numbers stand.
-func (v voice) assumptions(r check.Report) []Line {
+func (v voice) assumptions(r check.Report) []sheet.Line {
 	texts := []string{"The piece and the person are one rigid body that rolls on the floor without slipping. " +
 		"No friction of the air, no rolling loss: a real rock dies away. " +
 		"A person who moves, a soft rug and a sliding rocker are outside the model.",
@@ -155,19 +156,19 @@ func (v voice) assumptions(r check.Report) []Line {
 	if slices.ContainsFunc(r.Design.Rocker.Arcs, func(a piece.Arc) bool { return a.Flat != 0 || a.Turn != 0 || a.Radius < 0 }) {
 		texts = append(texts, "Flats and corners are taken to lose nothing when the rocker rolls over them; really each is a knock.")
 	}
-	return says(texts...)
+	return sheet.Says(texts...)
 }
 
 // cautions are the usual ones for the kind of piece. They are no standard.
-func (v voice) cautions(r check.Report) []Line {
+func (v voice) cautions(r check.Report) []sheet.Line {
 	child := ""
 	if r.ForAChild() {
 		child = "Children kneel on the seat facing the back, stand on it and climb on behind; " +
 			"of these only a child on the tail was tried. They grow out of what was checked."
 	}
-	return append(says("Local codes, the current standards and licensed practice go first. "+
+	return append(sheet.Says("Local codes, the current standards and licensed practice go first. "+
 		"Nothing here was tested; try the dry-fitted piece on a clear floor with someone beside you.",
-		string(v.alone), child), says(v.beware...)...)
+		string(v.alone), child), sheet.Says(v.beware...)...)
 }
 
 // Notes returns what a program's user should know of the numbers, a sentence or two each.

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
@@ -66,9 +67,9 @@ func on(a *trial.Answer, level trial.Level, loads []*check.Load) []*check.Load {
 }
 
 // warning says what is wrong with the piece itself.
-func (v voice) warning(a *trial.Answer, f *trial.Finding) Line {
-	wood := func(what, who, how string, least, most float64) Line {
-		return wrong(fmt.Sprintf("WOOD: %s, with %s %s, to %s of the bending strength of clear wood. Joints are not looked at.",
+func (v voice) warning(a *trial.Answer, f *trial.Finding) sheet.Line {
+	wood := func(what, who, how string, least, most float64) sheet.Line {
+		return sheet.Wrong(fmt.Sprintf("WOOD: %s, with %s %s, to %s of the bending strength of clear wood. Joints are not looked at.",
 			what, brief(who), how, shares(least, most)))
 	}
 	switch b := f.Bent; {
@@ -92,12 +93,12 @@ func (v voice) warning(a *trial.Answer, f *trial.Finding) Line {
 func shares(least, most float64) string { return percent(least) + " to " + percent(most) }
 
 // beyond says which legs stand beyond the rockers.
-func (v voice) beyond(b *piece.Beyond) Line {
+func (v voice) beyond(b *piece.Beyond) sheet.Line {
 	end, stand := pick(b.Tail, v.tail, v.nose), "stand"
 	if b.Taken {
 		stand = "are not drawn; taken " + takenUnder(b.Which) + " they would stand"
 	}
-	return wrong(fmt.Sprintf("LEGS: the %s legs %s %s beyond the %s: nothing carries them there. "+
+	return sheet.Wrong(fmt.Sprintf("LEGS: the %s legs %s %s beyond the %s: nothing carries them there. "+
 		"Lengthen the %s, or draw them where they stand: [[leg]] at.", b.Which, stand, v.length(b.By), end, end))
 }
 
@@ -117,9 +118,9 @@ func (v voice) hazard(f *trial.Finding, name string) string {
 }
 
 // unfits says on the first page whether the piece fits its owner, sitting at ease, and whom it does not fit.
-func (v voice) unfits(a *trial.Answer) []Line {
+func (v voice) unfits(a *trial.Answer) []sheet.Line {
 	if len(a.Fit) == 0 {
-		return says(v.misfits(a))
+		return sheet.Says(v.misfits(a))
 	}
 	var wrong []string
 	for _, f := range of(a, trial.Unfit) {
@@ -131,7 +132,7 @@ func (v voice) unfits(a *trial.Answer) []Line {
 	if len(wrong) > 0 {
 		text = strings.Join(wrong, "; ") + " (sitting); the rest within custom."
 	}
-	return says("Fits the owner? "+upperFirst(text), v.misfits(a))
+	return sheet.Says("Fits the owner? "+upperFirst(text), v.misfits(a))
 }
 
 // misfits says who does not fit, and how; "" where all do.

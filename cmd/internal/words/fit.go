@@ -8,6 +8,7 @@ import (
 
 	"rockerwright/body"
 	"rockerwright/body/person"
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
@@ -25,17 +26,17 @@ var off = map[string][2]string{
 }
 
 // below returns a table, and what is said below it; both stand only under --all.
-func below(title string, t *Table, texts ...string) []Block {
-	return []Block{{Title: title, All: true, Table: t}, {All: true, Lines: says(texts...)}}
+func below(title string, t *sheet.Table, texts ...string) []sheet.Block {
+	return []sheet.Block{{Title: title, All: true, Table: t}, {All: true, Lines: sheet.Says(texts...)}}
 }
 
 // fitTable returns have, want and change by of each measure.
-func (v voice) fitTable(a *trial.Answer) []Block {
+func (v voice) fitTable(a *trial.Answer) []sheet.Block {
 	r := &a.Report
 	if len(r.Fit) == 0 {
 		return nil
 	}
-	t := &Table{Head: []string{"Owner at ease", "have", "want", "change by", "goes by"}}
+	t := &sheet.Table{Head: []string{"Owner at ease", "have", "want", "change by", "goes by"}}
 	for _, f := range r.Fit {
 		want, change := v.bare(f.Low)+" to "+v.bare(f.High), "–"
 		if math.IsInf(f.High, 1) {
@@ -44,7 +45,7 @@ func (v voice) fitTable(a *trial.Answer) []Block {
 		if f.Change != 0 {
 			change = pick(f.Change > 0, "+", "-") + v.bare(math.Abs(f.Change))
 		}
-		t.mark(!f.Holds(), f.What, v.bare(f.Have), want, change, f.Size.String())
+		t.Mark(!f.Holds(), f.What, v.bare(f.Have), want, change, f.Size.String())
 	}
 	return below("Fit", t, v.misfits(a), "In "+v.inUnits("inches", "millimetres")+
 		". The clearances between a person and a seat are common practice among chairmakers; change them to taste.")
@@ -67,13 +68,13 @@ func (v voice) trouble(m check.Misfit) string {
 }
 
 // people returns what was given and what was estimated of each person.
-func (v voice) people(r check.Report) []Block {
+func (v voice) people(r check.Report) []sheet.Block {
 	first := slices.IndexFunc(r.Somebody, func(s check.Somebody) bool { return s.Role == piece.Owner })
 	if first < 0 {
 		return nil
 	}
 	owner := &r.Somebody[first]
-	t := &Table{Head: []string{"Sizes of " + brief(owner.Name), "", "", ""}}
+	t := &sheet.Table{Head: []string{"Sizes of " + brief(owner.Name), "", "", ""}}
 	for _, s := range person.Sizes() {
 		text := v.length(owner.Person.Sizes[s])
 		switch s {
@@ -82,7 +83,7 @@ func (v voice) people(r check.Report) []Block {
 		case person.Mass:
 			text = v.mass(owner.Person.Sizes[s])
 		}
-		t.add(s.String()+" ("+s.Science()+")", text, "", owner.Person.Sources[s].String())
+		t.Add(s.String()+" ("+s.Science()+")", text, "", owner.Person.Sources[s].String())
 	}
 	var others []string
 	for _, one := range r.Somebody {
@@ -130,12 +131,12 @@ const noTest = "Not a strength test: straight-grained, dry wood of the middle of
 	"Joints, knots, screw holes, shock and years of rocking are not in it."
 
 // gives returns how a back of braces yields, load by load; nothing where it is stiff.
-func (v voice) gives(r check.Report) []Block {
-	t := &Table{Head: []string{"Leaning on the back", "presses", "yields", "leans on by", "of the strength"}}
+func (v voice) gives(r check.Report) []sheet.Block {
+	t := &sheet.Table{Head: []string{"Leaning on the back", "presses", "yields", "leans on by", "of the strength"}}
 	for _, l := range r.Loads {
 		if g := l.Give; g != nil {
 			share := percent(g.Share) + " (" + shares(g.Least, g.Most) + ")"
-			t.mark(g.Most > 1, brief(l.Name), v.force(g.Force), v.length(g.Yield), v.degrees(g.Turn), share)
+			t.Mark(g.Most > 1, brief(l.Name), v.force(g.Force), v.length(g.Yield), v.degrees(g.Turn), share)
 		}
 	}
 	if len(t.Rows) == 0 {
@@ -154,15 +155,15 @@ func (v voice) gives(r check.Report) []Block {
 
 // bends returns how the rockers bend with the heaviest load on one end; nothing where
 // their sizes are not given.
-func (v voice) bends(r check.Report) []Block {
+func (v voice) bends(r check.Report) []sheet.Block {
 	if len(r.Bending) == 0 {
 		return nil
 	}
-	t := &Table{Head: []string{"Standing on", "floor pushes", "laminated or bent", "sawn from a board"}}
+	t := &sheet.Table{Head: []string{"Standing on", "floor pushes", "laminated or bent", "sawn from a board"}}
 	var worst []string
 	for _, b := range r.Bending {
 		tip := "the " + pick(b.Tail, v.tail, v.nose) + " tip"
-		t.mark(b.Across.Most > 1, tip, v.force(b.Force), shares(b.Along.Least, b.Along.Most), shares(b.Across.Least, b.Across.Most))
+		t.Mark(b.Across.Most > 1, tip, v.force(b.Force), shares(b.Along.Least, b.Along.Most), shares(b.Across.Least, b.Across.Most))
 		worst = append(worst, fmt.Sprintf("%s from %s with the grain %s out", v.length(b.Across.From), tip, v.degrees(b.Across.Grain)))
 	}
 	return below("The rockers bend", t, fmt.Sprintf("Of the bending strength of the wood, for each of two rockers, "+

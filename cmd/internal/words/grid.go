@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
@@ -16,16 +17,16 @@ import (
 type grid struct {
 	voice
 	columns []Column
-	table   *Table
+	table   *sheet.Table
 }
 
 // newGrid returns a grid with the heads of its columns, in two lines where they are longer than
 // room.
 func newGrid(v voice, caption string, columns []Column, room int) *grid {
 	first, second := headsOf(columns, room)
-	t := &Table{Caption: caption, Head: across("", first, itself, "")}
+	t := &sheet.Table{Caption: caption, Head: sheet.Across("", first, itself, "")}
 	if slices.ContainsFunc(second, func(head string) bool { return head != "" }) {
-		t.Over, t.Head = t.Head, across("", second, itself, "")
+		t.Over, t.Head = t.Head, sheet.Across("", second, itself, "")
 	}
 	return &grid{v, columns, t}
 }
@@ -34,7 +35,7 @@ func newGrid(v voice, caption string, columns []Column, room int) *grid {
 // left out.
 func (g *grid) row(label, unit string, cell func(r *check.Balanced) string) {
 	there := false
-	cells := across(label, g.columns, func(c Column) string {
+	cells := sheet.Across(label, g.columns, func(c Column) string {
 		text := "–"
 		if len(c.Report.Loads) > 0 {
 			text = cell(&c.Report)
@@ -43,7 +44,7 @@ func (g *grid) row(label, unit string, cell func(r *check.Balanced) string) {
 		return text
 	}, unit)
 	if there {
-		g.table.add(cells...)
+		g.table.Add(cells...)
 	}
 }
 
@@ -166,7 +167,7 @@ type Column struct {
 }
 
 // Columns returns the sheet of several designs side by side, in the units of the first.
-func Columns(title, source string, columns []Column) Sheet {
+func Columns(title, source string, columns []Column) sheet.Sheet {
 	r := columns[0].Report
 	g := newGrid(voiceOf(r.Design), "Side by side", columns, narrow)
 	g.row(g.tail+" tip up", g.unit(), func(r *check.Balanced) string { return g.bare(r.Tape.TailTip) })
@@ -176,16 +177,16 @@ func Columns(title, source string, columns []Column) Sheet {
 	g.rocks()
 	g.margin((*check.Balanced).Seated, "before going "+g.Forward, "  weight must lift", forward)
 	g.holds()
-	s := Sheet{Title: title, Source: source}
+	s := sheet.Sheet{Title: title, Source: source}
 	if by := columns[0].By; len(by) > 0 {
-		s.Blocks = []Block{{Lines: says(upperFirst(strings.Join(by, "; ")) + ":")}}
+		s.Blocks = []sheet.Block{{Lines: sheet.Says(upperFirst(strings.Join(by, "; ")) + ":")}}
 	}
 	whose := "Read for the piece alone."
 	if seated, leaning := r.Seated(), r.Leaning(); seated != nil && !seated.Empty {
 		whose = fmt.Sprintf("%s is %s; going %s is read for %s. For the rest of each, check it alone.",
 			upperFirst(g.seated), brief(seated.Name), g.Back, brief(leaning.Name))
 	}
-	s.Blocks = append(s.Blocks, Block{Table: g.table}, Block{Lines: says(whose, g.disclaimer)})
+	s.Blocks = append(s.Blocks, sheet.Block{Table: g.table}, sheet.Block{Lines: sheet.Says(whose, g.disclaimer)})
 	return s
 }
 
@@ -196,9 +197,9 @@ func headsOf(columns []Column, room int) (first, second []string) {
 		first, second = nil, nil
 		seen := map[[2]string]bool{}
 		for i, c := range columns {
-			a, b := parted(write(i, plain(cmp.Or(strings.Join(c.Values, ", "), c.Head))), room)
+			a, b := parted(write(i, sheet.Plain(cmp.Or(strings.Join(c.Values, ", "), c.Head))), room)
 			if len(c.Values) == 2 {
-				a, b = cutTo(write(i, plain(c.Values[0])), room), cutTo(plain(c.Values[1]), room)
+				a, b = sheet.Cut(write(i, sheet.Plain(c.Values[0])), room), sheet.Cut(sheet.Plain(c.Values[1]), room)
 			}
 			first, second = append(first, a), append(second, b)
 			seen[[2]string{a, b}] = true

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/size"
@@ -13,27 +14,27 @@ import (
 // Like returns the sheet of what radius keeps the feel of a piece that is liked. source is the
 // new piece's file, changes what was changed in it for this answer, take the line to type to
 // save one of the rockers.
-func Like(l size.Likeness, source string, changes []string, take string) Sheet {
+func Like(l size.Likeness, source string, changes []string, take string) sheet.Sheet {
 	v := voiceOf(l.Wanted.Design)
 	table := v.likeTable(l)
 	last := append(v.when(l), v.rulesInBrief(l)...)
 	if take != "" {
-		last = append(last, Line{Text: "To save one under a new name:", Type: take})
+		last = append(last, sheet.Line{Text: "To save one under a new name:", Type: take})
 	}
-	s := Sheet{Title: v.called(l.Wanted.Design) + " · like " + v.called(l.OldPiece.Design), Source: source,
-		Blocks: []Block{{Lines: v.oldAndNew(l, changes)}, {Table: table}, {Lines: append(last, v.foot())}}}
-	s = s.fitted(1, []string{"tip to tip", "  weight must lift", "back leans, seated", "behind the low point"}, table)
+	s := sheet.Sheet{Title: v.called(l.Wanted.Design) + " · like " + v.called(l.OldPiece.Design), Source: source,
+		Blocks: []sheet.Block{{Lines: v.oldAndNew(l, changes)}, {Table: table}, {Lines: append(last, v.foot())}}}
+	s = s.Fitted(1, []string{"tip to tip", "  weight must lift", "back leans, seated", "behind the low point"}, table)
 	s.Blocks = append(s.Blocks, v.likeMargins(l), v.ruleTable(l), v.likeAssumptions(l))
 	return s
 }
 
 // called returns what a piece is called, short enough for a heading of two.
 func (v voice) called(d piece.Design) string {
-	return cutTo(plain(cmp.Or(d.Title, "untitled "+v.piece)), 26)
+	return sheet.Cut(sheet.Plain(cmp.Or(d.Title, "untitled "+v.piece)), 26)
 }
 
 // oldAndNew says what is kept, and what the new piece does with the radius it is drawn with.
-func (v voice) oldAndNew(l size.Likeness, changes []string) []Line {
+func (v voice) oldAndNew(l size.Likeness, changes []string) []sheet.Line {
 	rocks := func(f size.Feel) string {
 		return fmt.Sprintf("%.2f s on %s, its centre %s above the balance point.", f.Period, v.length(f.Radius), v.length(f.Steadiness))
 	}
@@ -44,11 +45,11 @@ func (v voice) oldAndNew(l size.Likeness, changes []string) []Line {
 	case n > 0:
 		said = list(changes) + ": "
 	}
-	now := Line{Label: "NOW:", Text: said + "as it is drawn it has no rest with its owner.", Bad: true}
+	now := sheet.Line{Label: "NOW:", Text: said + "as it is drawn it has no rest with its owner.", Bad: true}
 	if l.New.Radius > 0 {
 		now.Text, now.Bad = said+rocks(l.New), false
 	}
-	return []Line{{Label: "LIKED:", Text: rocks(l.Old)}, now}
+	return []sheet.Line{{Label: "LIKED:", Text: rocks(l.Old)}, now}
 }
 
 // ways returns the columns of the ways, behind a first one.
@@ -61,7 +62,7 @@ func ways(head string, first check.Balanced, l size.Likeness) []Column {
 }
 
 // likeTable sets the ways side by side, the old piece in front.
-func (v voice) likeTable(l size.Likeness) *Table {
+func (v voice) likeTable(l size.Likeness) *sheet.Table {
 	g := newGrid(v, "What each radius does", ways("as it was", l.OldPiece, l), 10)
 	g.rocker()
 	g.holds()
@@ -69,14 +70,14 @@ func (v voice) likeTable(l size.Likeness) *Table {
 }
 
 // when says for each way when a maker would choose it.
-func (v voice) when(l size.Likeness) []Line {
+func (v voice) when(l size.Likeness) []sheet.Line {
 	reasons := map[size.Way]string{
 		size.SameTime:       "for who likes its beat.",
 		size.SameSteadiness: "for who likes how it answers a lean.",
 		size.SameProportion: "when all grows alike; larger is slower.",
 		size.SameRadius:     "when the form or the trammel is there already.",
 	}
-	var lines []Line
+	var lines []sheet.Line
 	for _, k := range l.Ways {
 		text := reasons[k.Way]
 		switch {
@@ -85,7 +86,7 @@ func (v voice) when(l size.Likeness) []Line {
 		case k.Way != size.SameRadius:
 			text = fmt.Sprintf("%s; %s", v.more(k.Exact-l.Old.Radius), text)
 		}
-		lines = append(lines, Line{Label: upperFirst(k.Way.String()) + ":", Text: text, Bad: !k.Found})
+		lines = append(lines, sheet.Line{Label: upperFirst(k.Way.String()) + ":", Text: text, Bad: !k.Found})
 	}
 	return lines
 }
@@ -99,20 +100,20 @@ func (v voice) more(by float64) string {
 }
 
 // likeMargins returns the margins of every load on every rocker.
-func (v voice) likeMargins(l size.Likeness) Block {
+func (v voice) likeMargins(l size.Likeness) sheet.Block {
 	g := newGrid(v, "", ways("as drawn", l.Wanted, l), 10)
 	for i := range l.Wanted.Loads {
 		choose := func(r *check.Balanced) *check.Load { return &r.Loads[min(i, len(r.Loads)-1)] }
-		g.table.add(l.Wanted.Loads[i].Name)
+		g.table.Add(l.Wanted.Loads[i].Name)
 		g.margin(choose, "  "+v.Back, "    lift", back)
 		g.margin(choose, "  "+v.Forward, "    lift", forward)
 	}
-	return Block{Title: "Before going over, every load", Table: g.table, All: true}
+	return sheet.Block{Title: "Before going over, every load", Table: g.table, All: true}
 }
 
 // likeAssumptions says what the answer assumes.
-func (v voice) likeAssumptions(l size.Likeness) Block {
-	return Block{Title: "What it assumes", All: true, Lines: says(
+func (v voice) likeAssumptions(l size.Likeness) sheet.Block {
+	return sheet.Block{Title: "What it assumes", All: true, Lines: sheet.Says(
 		"Where the low point lies under the seat, the heights of the seat and the ratios of the arcs stay as the new piece is drawn; "+
 			"all radii scale by the one at the rest with the owner at ease. The lengths along the curve stay; "+
 			"for the same proportion they are the old ones, scaled as the radius is.",
@@ -126,7 +127,7 @@ func (v voice) likeAssumptions(l size.Likeness) Block {
 const radiiAre = "Radii are of the floor edge: pin to the outside of the pencil, and not the form's."
 
 // LikeLetter returns the answer of [Like] as a letter to another maker.
-func LikeLetter(l size.Likeness, changes []string) Sheet {
+func LikeLetter(l size.Likeness, changes []string) sheet.Sheet {
 	v := voiceOf(l.Wanted.Design)
 	old, now := v.called(l.OldPiece.Design), v.called(l.Wanted.Design)
 	if old == now {
@@ -135,17 +136,17 @@ func LikeLetter(l size.Likeness, changes []string) Sheet {
 	why := "It hangs on what you want to keep, for no one radius keeps everything. " +
 		"The radius of the floor edge is the height of the balance point of chair and sitter, and on top of that a piece that makes the time: " +
 		"raise the balance point and keep the radius, and that piece gets smaller, so the rock gets slower and the chair less sure of its rest."
-	return Sheet{Title: "To a fellow maker", Blocks: []Block{
-		{Lines: says("You like how " + old + " rocks and are making " + now + ". What radius does it want?")}, {Lines: says(why)},
+	return sheet.Sheet{Title: "To a fellow maker", Blocks: []sheet.Block{
+		{Lines: sheet.Says("You like how " + old + " rocks and are making " + now + ". What radius does it want?")}, {Lines: sheet.Says(why)},
 		{Lines: v.oldAndNew(l, nil)}, {Lines: v.when(l)}, {Table: v.likeTable(l)},
-		{Lines: append(v.rulesInBrief(l), says(radiiAre+" Seat heights and the place of the low point are as drawn.", v.disclaimer)...)}}}
+		{Lines: append(v.rulesInBrief(l), sheet.Says(radiiAre+" Seat heights and the place of the low point are as drawn.", v.disclaimer)...)}}}
 }
 
 // SizedLetter returns the answer of [Sized] as a letter to another maker.
-func SizedLetter(d piece.Design, found size.Solution, others []size.Proposal) Sheet {
+func SizedLetter(d piece.Design, found size.Solution, others []size.Proposal) sheet.Sheet {
 	v := voiceOf(d)
-	return Sheet{Title: "To a fellow maker", Blocks: []Block{
-		{Lines: says("You asked what rocker " + v.called(d) + " wants for what you aim for. This is what came out.")},
+	return sheet.Sheet{Title: "To a fellow maker", Blocks: []sheet.Block{
+		{Lines: sheet.Says("You asked what rocker " + v.called(d) + " wants for what you aim for. This is what came out.")},
 		{Lines: v.found(found.Take())}, {Table: v.sizedTable(d.Target, found.Proposals, others)},
-		{Lines: append(v.curves(found.Proposals[0], others), says(radiiAre, v.disclaimer)...)}}}
+		{Lines: append(v.curves(found.Proposals[0], others), sheet.Says(radiiAre, v.disclaimer)...)}}}
 }

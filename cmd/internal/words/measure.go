@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
@@ -14,35 +15,35 @@ import (
 )
 
 // Measure returns the sheet of what the readings of a finished piece say.
-func Measure(d piece.Design, f check.Findings, source string) Sheet {
+func Measure(d piece.Design, f check.Findings, source string) sheet.Sheet {
 	v := voiceOf(d)
-	s := Sheet{Title: v.name(d) + " · as measured", Source: source}
-	var doubts []Line
+	s := sheet.Sheet{Title: v.name(d) + " · as measured", Source: source}
+	var doubts []sheet.Line
 	if f.Result != nil {
-		s.Blocks = append(s.Blocks, Block{Table: v.values(f)}, Block{Lines: says(untold(f.Result), better(f))})
+		s.Blocks = append(s.Blocks, sheet.Block{Table: v.values(f)}, sheet.Block{Lines: sheet.Says(untold(f.Result), better(f))})
 		for _, d := range f.Result.Doubts {
 			doubts = append(doubts, v.doubtful(d, trial.KindOf(d.Reading)))
 		}
 	}
 	if f.Curve != nil {
-		s.Blocks = append(s.Blocks, Block{Table: v.arcs(f.Curve)}, Block{Lines: v.curve(f.Curve)})
+		s.Blocks = append(s.Blocks, sheet.Block{Table: v.arcs(f.Curve)}, sheet.Block{Lines: v.curve(f.Curve)})
 	}
-	s.Blocks = append(s.Blocks, Block{Lines: append(doubts,
-		Line{Text: "Uncertain by so much 95 times in 100, if the readings err as usual: a scale by its step, " +
+	s.Blocks = append(s.Blocks, sheet.Block{Lines: append(doubts,
+		sheet.Line{Text: "Uncertain by so much 95 times in 100, if the readings err as usual: a scale by its step, " +
 			"a tape by 1/16 in (1.5 mm), a watch by 0.3 s, a tilt by 2 degrees, a rise by 1/32 in (0.8 mm)."},
-		Line{Text: "check uses these readings as they stand in the file:", Type: "rockerwright check " + plain(source)})})
+		sheet.Line{Text: "check uses these readings as they stand in the file:", Type: "rockerwright check " + sheet.Plain(source)})})
 	return s
 }
 
 // values returns each value with its uncertainty and the reading that limits it.
-func (v voice) values(f check.Findings) *Table {
-	t := &Table{Head: []string{"What the readings say", "value", "uncertain by", "limited by"}}
+func (v voice) values(f check.Findings) *sheet.Table {
+	t := &sheet.Table{Head: []string{"What the readings say", "value", "uncertain by", "limited by"}}
 	add := func(label, text string, kind quantity.Kind, value readings.Value, units quantity.System) {
 		if math.IsNaN(value.Value) {
-			t.add(label, quantity.With(f.Result.Body.Inertia, kind, quantity.Metric), "–", inertiaFrom(f.Result))
+			t.Add(label, quantity.With(f.Result.Body.Inertia, kind, quantity.Metric), "–", inertiaFrom(f.Result))
 			return
 		}
-		t.add(label, text, fineWith(value.Uncertain, kind, units), plainKey(value.Limits()))
+		t.Add(label, text, fineWith(value.Uncertain, kind, units), plainKey(value.Limits()))
 	}
 	r := f.Result
 	add("weight", v.mass(r.Mass.Value), quantity.Mass, r.Mass, v.units)
@@ -125,12 +126,12 @@ func better(f check.Findings) string {
 }
 
 // doubtful says what one reading gives, of a kind, and what the others.
-func (v voice) doubtful(d readings.Doubt, kind quantity.Kind) Line {
+func (v voice) doubtful(d readings.Doubt, kind quantity.Kind) sheet.Line {
 	advice := "Read again."
 	if d.Swapped != "" {
 		advice = "Probably swapped: " + plainKey(d.Swapped) + "; the other way round all the readings agree."
 	}
-	return Line{Label: "DOUBTFUL:", Bad: true, Text: fmt.Sprintf("%s gives %s where the other readings give %s. %s",
+	return sheet.Line{Label: "DOUBTFUL:", Bad: true, Text: fmt.Sprintf("%s gives %s where the other readings give %s. %s",
 		plainKey(d.Reading), v.with(d.Read, kind), v.with(d.Expected, kind), advice)}
 }
 

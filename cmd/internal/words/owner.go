@@ -6,6 +6,7 @@ import (
 	"math"
 	"strings"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim/check"
 	"rockerwright/sim/trial"
 )
@@ -18,19 +19,19 @@ func (v voice) owner(a *trial.Answer, rocking *trial.Rocking) Section {
 	if rocking != nil && !math.IsNaN(rocking.Room.Behind) {
 		floor += " From the middle of the rockers it reaches " + v.reaches(*rocking) + " in a good rock: leave that clear, and a hand more."
 	}
-	return Section{ID: "owner", Title: "For the owner of " + cmp.Or(brief(r.Design.Title), "this "+v.piece), Blocks: []Block{
-		{Title: "Who it was checked for", Lines: says(v.whom(a))},
-		{Title: "How it should rest", Lines: says(v.shouldRest(r))},
-		{Title: "Where it stands", Lines: says(floor)},
-		{Title: "Fingers, toes and tails", Lines: says("Under each rocker is a gap that closes as it rocks. " +
+	return Section{ID: "owner", Title: "For the owner of " + cmp.Or(brief(r.Design.Title), "this "+v.piece), Blocks: []sheet.Block{
+		{Title: "Who it was checked for", Lines: sheet.Says(v.whom(a))},
+		{Title: "How it should rest", Lines: sheet.Says(v.shouldRest(r))},
+		{Title: "Where it stands", Lines: sheet.Says(floor)},
+		{Title: "Fingers, toes and tails", Lines: sheet.Says("Under each rocker is a gap that closes as it rocks. " +
 			"Keep fingers, toes, cords and the tails of pets away from it. The ends of the rockers reach out where one walks: " +
 			"go round them, and do not leave it where somebody passes in the dark.")},
-		{Title: v.children, Lines: says(v.climb...)},
-		{Title: "Wear, and when to bring it back", Lines: says("The rockers wear first at the middle, where it stands. " +
+		{Title: v.children, Lines: sheet.Says(v.climb...)},
+		{Title: "Wear, and when to bring it back", Lines: sheet.Says("The rockers wear first at the middle, where it stands. " +
 			"Once a year turn it over and look: bring it back when the middle has gone flat or shows a ridge, " +
 			"when a joint moves, clicks or opens, when a rocker, a leg or a rail has a crack, when it creeps over the floor as it rocks, " +
 			"when the two sides stand unlike, or when it no longer rests as it did." + string(v.locked))},
-		{Lines: says("Nothing on this page is a test or a certificate: it was calculated from the maker's drawing.",
+		{Lines: sheet.Says("Nothing on this page is a test or a certificate: it was calculated from the maker's drawing.",
 			"Made by ________________________  Date ______________  Next look ______________")},
 	}}
 }
@@ -89,26 +90,26 @@ func (v voice) reaches(r trial.Rocking) string {
 
 // Letter returns a report as a letter to another maker: what the piece is and does, in the
 // words of the report. The design file goes below it.
-func Letter(a trial.Answer, rocking *trial.Rocking, m Making) Sheet {
+func Letter(a trial.Answer, rocking *trial.Rocking, m Making) sheet.Sheet {
 	r := a.Report
 	v := voiceOf(r.Design)
 	with := ""
 	if len(m.Changes) > 0 {
-		with = " (with " + plain(strings.Join(m.Changes, "; ")) + ")"
+		with = " (with " + sheet.Plain(strings.Join(m.Changes, "; ")) + ")"
 	}
-	s := Sheet{Title: v.title(r.Design), Source: m.Date.Format("2 January 2006"), Blocks: []Block{
-		{Lines: says("To another maker,")},
-		{Lines: says(fmt.Sprintf("here is a %s on rockers that I have worked out with rockerwright %s%s. "+
+	s := sheet.Sheet{Title: v.title(r.Design), Source: m.Date.Format("2 January 2006"), Blocks: []sheet.Block{
+		{Lines: sheet.Says("To another maker,")},
+		{Lines: sheet.Says(fmt.Sprintf("here is a %s on rockers that I have worked out with rockerwright %s%s. "+
 			"All of it is calculated from measures; nothing was tested.", v.piece, m.Version, with), "I checked "+v.checked(r))},
-		{Lines: append(says("How it came out:"), v.verdict(&a)...)},
-		{Lines: []Line{v.tape(r)}},
+		{Lines: append(sheet.Says("How it came out:"), v.verdict(&a)...)},
+		{Lines: []sheet.Line{v.tape(r)}},
 		v.readings(r, everyRemark),
 		{Lines: v.lessons(&a)},
 	}}
 	if rocking != nil {
-		s.Blocks = append(s.Blocks, Block{Lines: v.lookedAt(*rocking)})
+		s.Blocks = append(s.Blocks, sheet.Block{Lines: v.lookedAt(*rocking)})
 	}
-	s.Blocks = append(s.Blocks, Block{Lines: v.cautions(r)}, Block{Lines: []Line{
+	s.Blocks = append(s.Blocks, sheet.Block{Lines: v.cautions(r)}, sheet.Block{Lines: []sheet.Line{
 		{Text: "The design file is below. Save it as a plain text file, and you can check it yourself:",
 			Type: "rockerwright check " + fileName(m.Source)},
 		{Text: "With good wishes for the bench."}}})
@@ -116,20 +117,20 @@ func Letter(a trial.Answer, rocking *trial.Rocking, m Making) Sheet {
 }
 
 // lessons says what limits a piece and what its maker would try.
-func (v voice) lessons(a *trial.Answer) []Line {
+func (v voice) lessons(a *trial.Answer) []sheet.Line {
 	try := ""
 	if t := a.Try; t != nil {
 		try = fmt.Sprintf("I would try %s %s next%s.", t.Label, v.with(t.Value, t.Kind), v.gained(t))
 	}
-	return append(append(says(v.cause(a.Cause), try), v.wrongs(a)...), v.foot())
+	return append(append(sheet.Says(v.cause(a.Cause), try), v.wrongs(a)...), v.foot())
 }
 
 // lookedAt says what else was looked at: of a cradle its tilts, of a horse its slope, and
 // the room it takes.
-func (v voice) lookedAt(r trial.Rocking) []Line {
-	var lines []Line
+func (v voice) lookedAt(r trial.Rocking) []sheet.Line {
+	var lines []sheet.Line
 	for _, b := range append(v.slopes(r), v.cradle(r)...) {
 		lines = append(lines, b.Lines...)
 	}
-	return append(lines, Line{Text: "From where its low point touches it reaches " + v.reaches(r) + " in a good rock."})
+	return append(lines, sheet.Line{Text: "From where its low point touches it reaches " + v.reaches(r) + " in a good rock."})
 }

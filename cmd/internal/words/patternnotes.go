@@ -8,6 +8,7 @@ import (
 	"strconv"
 	"strings"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim/layout"
 )
 
@@ -152,7 +153,7 @@ var wholeAndFraction = regexp.MustCompile(`(\d) (\d+/\d+)`)
 func broken(text string, columns int) []string {
 	var lines []string
 	const held = "\x01" // between a whole number and its fraction, which no line may part
-	for _, line := range wrap(wholeAndFraction.ReplaceAllString(text, "$1"+held+"$2"), columns) {
+	for _, line := range sheet.Wrap(wholeAndFraction.ReplaceAllString(text, "$1"+held+"$2"), columns) {
 		lines = append(lines, strings.ReplaceAll(strings.TrimSpace(line), held, " "))
 	}
 	return lines
@@ -165,24 +166,24 @@ type Laid struct {
 }
 
 // LaidOut says what was written, and what to print first.
-func LaidOut(l layout.Layout, folder string, files []Laid) Sheet {
+func LaidOut(l layout.Layout, folder string, files []Laid) sheet.Sheet {
 	v := voiceOf(l.Design)
-	t := &Table{Head: []string{folder + "/", "pages"}}
+	t := &sheet.Table{Head: []string{folder + "/", "pages"}}
 	first := ""
 	for _, f := range files {
 		pages := ""
 		if f.Pages > 0 {
 			first, pages = cmp.Or(first, f.Name), strconv.Itoa(f.Pages)
 		}
-		t.add(f.Name, pages)
+		t.Add(f.Name, pages)
 	}
-	lines := says("Print first: "+first+". Then of each pattern its first page alone, at 100 %, not \"fit to page\": "+
+	lines := sheet.Says("Print first: "+first+". Then of each pattern its first page alone, at 100 %, not \"fit to page\": "+
 		"measure the two squares on it before you print the rest, and tape from tip to tip when it is glued.", v.taken(l))
 	if !l.Report.Holds() {
-		lines = append(lines, Line{Label: "NO:", Bad: true,
+		lines = append(lines, sheet.Line{Label: "NO:", Bad: true,
 			Text: "a limit does not hold for this design: look at it with rockerwright check before you cut wood."})
 	}
-	return Sheet{Title: v.name(l.Design) + ": layout", Blocks: []Block{{Table: t}, {Lines: lines}}}
+	return sheet.Sheet{Title: v.name(l.Design) + ": layout", Blocks: []sheet.Block{{Table: t}, {Lines: lines}}}
 }
 
 // A LegLabel is what is written at a leg in its two views.

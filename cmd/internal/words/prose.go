@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"rockerwright/cmd/internal/sheet"
 	"strconv"
 	"strings"
 	"unicode"
@@ -9,25 +10,7 @@ import (
 )
 
 // brief returns a name as a sentence or a table has it: cut short, and plain.
-func brief(name string) string { return cutTo(plain(name), 40) }
-
-// cutTo returns a text cut to so many characters.
-func cutTo(text string, room int) string {
-	if runes := []rune(text); len(runes) > room {
-		return string(runes[:room-1]) + "…"
-	}
-	return text
-}
-
-// plain returns a text without control characters, which a terminal would obey.
-func plain(text string) string {
-	return strings.Map(func(r rune) rune {
-		if r < ' ' || r == 0x7f || r >= 0x80 && r < 0xa0 || r >= 0x202a && r <= 0x202e || r >= 0x2066 && r <= 0x2069 {
-			return ' '
-		}
-		return r
-	}, text)
-}
+func brief(name string) string { return sheet.Cut(sheet.Plain(name), 40) }
 
 // upperFirst returns a text with its first letter as a capital, whatever the script.
 func upperFirst(text string) string {

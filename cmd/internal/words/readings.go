@@ -4,6 +4,7 @@ import (
 	"math"
 	"strings"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
@@ -15,7 +16,7 @@ const fourAbreast = 4
 
 // readings returns the table of what a level, a watch and a spring scale show at each
 // rest: the piece empty, then the owner's loads.
-func (v voice) readings(r check.Report, remarks remarks) Block {
+func (v voice) readings(r check.Report, remarks remarks) sheet.Block {
 	shown := []*check.Load{&r.Loads[0]}
 	owner, others, _ := byRole(r.Loads)
 	if len(owner) < 2 {
@@ -32,15 +33,15 @@ func (v voice) readings(r check.Report, remarks remarks) Block {
 	}
 	t := v.readingsOf(r.Design, shown, remarks)
 	t.Caption = "At each rest, and before going over"
-	return Block{Table: t}
+	return sheet.Block{Table: t}
 }
 
 // readingsOf returns the readings of some loads, one a column, as many as the remarks have room for.
-func (v voice) readingsOf(d piece.Design, loads []*check.Load, remarks remarks) *Table {
-	t := &Table{}
+func (v voice) readingsOf(d piece.Design, loads []*check.Load, remarks remarks) *sheet.Table {
+	t := &sheet.Table{}
 	t.Over, t.Head = heads(loads)
 	row := func(label, unit string, cell func(l *check.Load) string) {
-		t.add(across(label, loads, func(l *check.Load) string {
+		t.Add(sheet.Across(label, loads, func(l *check.Load) string {
 			if l.Balance.Outcome != sim.Rocks {
 				return l.Balance.Outcome.String()
 			}
@@ -93,7 +94,7 @@ func heads(loads []*check.Load) (over, head []string) {
 		if rest, found := strings.CutPrefix(l.Name, l.Sitter+", "); one && found {
 			name = rest
 		}
-		over[i+1], head[i+1] = parted(plain(name), 13)
+		over[i+1], head[i+1] = parted(sheet.Plain(name), 13)
 		twoLines = twoLines || head[i+1] != ""
 	}
 	if !twoLines {
@@ -114,7 +115,7 @@ func parted(name string, room int) (first, second string) {
 	}
 	second = strings.Join(words, " ")
 	if first == "" {
-		first, second = cutTo(second, room), ""
+		first, second = sheet.Cut(second, room), ""
 	}
-	return first, cutTo(second, room)
+	return first, sheet.Cut(second, room)
 }

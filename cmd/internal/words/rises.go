@@ -5,14 +5,15 @@ import (
 	"math"
 	"strings"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/rocker/rises"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/trial"
 )
 
 // arcs returns the arcs of each rocker that was read.
-func (v voice) arcs(c *piece.Curve) *Table {
-	t := &Table{Head: []string{"Rocker, from the nose", "radius", "uncertain by", "from the low point, + ahead"}}
+func (v voice) arcs(c *piece.Curve) *sheet.Table {
+	t := &sheet.Table{Head: []string{"Rocker, from the nose", "radius", "uncertain by", "from the low point, + ahead"}}
 	for _, side := range []struct {
 		name string
 		fit  *rises.Fit
@@ -29,7 +30,7 @@ func (v voice) arcs(c *piece.Curve) *Table {
 			if arc.Uncertain < math.Abs(arc.Radius) {
 				uncertain = v.length(arc.Uncertain)
 			}
-			t.add(label, v.length(arc.Radius), uncertain, signed(v.bare(arc.From))+" to "+signed(v.length(arc.To)))
+			t.Add(label, v.length(arc.Radius), uncertain, signed(v.bare(arc.From))+" to "+signed(v.length(arc.To)))
 		}
 	}
 	return t
@@ -44,8 +45,8 @@ func signed(text string) string {
 }
 
 // curve says whether the rises were read well, and whether the rockers are one curve.
-func (v voice) curve(c *piece.Curve) []Line {
-	var lines []Line
+func (v voice) curve(c *piece.Curve) []sheet.Line {
+	var lines []sheet.Line
 	for _, f := range trial.Uneven(c) {
 		lines = append(lines, v.warning(&trial.Answer{}, &f))
 	}
@@ -56,18 +57,18 @@ func (v voice) curve(c *piece.Curve) []Line {
 	if c.Apart != 0 {
 		differ = fmt.Sprintf(" (largest difference %s, at station %d).", v.fine(math.Abs(c.Apart)), c.Station)
 	}
-	return append(lines, Line{Text: "The two rockers are one curve, as far as these readings tell" + differ})
+	return append(lines, sheet.Line{Text: "The two rockers are one curve, as far as these readings tell" + differ})
 }
 
 // unlike says by how much two rockers are not one curve.
-func (v voice) unlike(c *piece.Curve) Line {
-	return wrong(fmt.Sprintf("The two rockers are not one curve: at station %d from the nose the %s one is %s higher, "+
+func (v voice) unlike(c *piece.Curve) sheet.Line {
+	return sheet.Wrong(fmt.Sprintf("The two rockers are not one curve: at station %d from the nose the %s one is %s higher, "+
 		"more than reading error explains. Unequal rockers walk; clamp the two together and fair them as one.",
 		c.Station, pick(c.Apart < 0, "right", "left"), v.fine(math.Abs(c.Apart))))
 }
 
 // suspect says which rise was probably misread, or that no curve explains them.
-func (v voice) suspect(side string, fit *rises.Fit) Line {
+func (v voice) suspect(side string, fit *rises.Fit) sheet.Line {
 	where := fmt.Sprintf("%s, station %d from the nose: by all the others the rise there is %s.", side, fit.Suspect+1, v.length(fit.Without))
 	switch {
 	case fit.Suspect >= 0 && fit.AtEnd:
@@ -79,7 +80,7 @@ func (v voice) suspect(side string, fit *rises.Fit) Line {
 		where = fmt.Sprintf("%s: three arcs leave a spread of %s, more than reading error explains. "+
 			"Is the edge worn or lumpy, or did the straightedge move? Read again.", side, v.fine(fit.Spread))
 	}
-	return Line{Label: "DOUBTFUL:", Text: where, Bad: true}
+	return sheet.Line{Label: "DOUBTFUL:", Text: where, Bad: true}
 }
 
 // fitted says which arcs stand for the rises or points that the floor edge is given by, how

@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim"
 	"rockerwright/sim/motion"
 	"rockerwright/sim/piece"
@@ -15,27 +16,27 @@ import (
 )
 
 // Rock returns the sheet of what happens when a piece is rocked, pushed and tried.
-func Rock(r trial.Rocking, source string) Sheet {
+func Rock(r trial.Rocking, source string) sheet.Sheet {
 	v := voiceOf(r.Report.Design)
-	last := says("The piece and whoever sits in it are one rigid body that rolls without slipping; "+
+	last := sheet.Says("The piece and whoever sits in it are one rigid body that rolls without slipping; "+
 		"sliding, a rug's softness and people who move on are outside the model. "+
 		"Shoves last "+v.seconds(trial.ShoveTime)+" s (our judgement).", v.disclaimer)
-	return Sheet{Title: v.title(r.Report.Design), Source: source, Blocks: slices.Concat([]Block{{Lines: v.rocked(r)}},
-		v.hardest(r), v.slopes(r), v.cradle(r), v.besides(r), []Block{{Lines: last}})}
+	return sheet.Sheet{Title: v.title(r.Report.Design), Source: source, Blocks: slices.Concat([]sheet.Block{{Lines: v.rocked(r)}},
+		v.hardest(r), v.slopes(r), v.cradle(r), v.besides(r), []sheet.Block{{Lines: last}})}
 }
 
 // hardest returns how hard it was tried.
-func (v voice) hardest(r trial.Rocking) []Block {
+func (v voice) hardest(r trial.Rocking) []sheet.Block {
 	return slices.Concat(v.survivals(r), v.fates(r), v.seating(r))
 }
 
 // besides returns what room the piece takes, and what else it does on its floor.
-func (v voice) besides(r trial.Rocking) []Block {
-	return append([]Block{v.room(r), v.sideways(r), v.walks(r)}, v.stops(r)...)
+func (v voice) besides(r trial.Rocking) []sheet.Block {
+	return append([]sheet.Block{v.room(r), v.sideways(r), v.walks(r)}, v.stops(r)...)
 }
 
 // rocked says what became of the motion that was asked for.
-func (v voice) rocked(r trial.Rocking) []Line {
+func (v voice) rocked(r trial.Rocking) []sheet.Line {
 	d, t := r.Report.Design, r.Trace
 	rest := r.Load.Balance.Rest.Tilt
 	how := "let go " + v.degrees(math.Abs(r.Start.Tilt-rest)) + " from its rest"
@@ -57,10 +58,10 @@ func (v voice) rocked(r trial.Rocking) []Line {
 	} else if r.Losses != (motion.Losses{}) || d.Floor.Friction > 0 {
 		floor = "the floor of your file"
 	}
-	lines := []Line{{Label: strings.ToUpper(brief(r.Load.Name)) + ":", Text: how + ", on " + floor + "."}, v.became(r)}
+	lines := []sheet.Line{{Label: strings.ToUpper(brief(r.Load.Name)) + ":", Text: how + ", on " + floor + "."}, v.became(r)}
 	say := func(there bool, format string, args ...any) {
 		if there {
-			lines = append(lines, Line{Text: fmt.Sprintf(format, args...)})
+			lines = append(lines, sheet.Line{Text: fmt.Sprintf(format, args...)})
 		}
 	}
 	say(!math.IsNaN(r.HalvesIn), "The tilt falls to half in %.0f rocks.", r.HalvesIn)
@@ -71,7 +72,7 @@ func (v voice) rocked(r trial.Rocking) []Line {
 }
 
 // became says how the motion ended.
-func (v voice) became(r trial.Rocking) Line {
+func (v voice) became(r trial.Rocking) sheet.Line {
 	t := r.Trace
 	turns := 0
 	for _, e := range t.Events {
@@ -83,19 +84,19 @@ func (v voice) became(r trial.Rocking) Line {
 	switch t.End {
 	case motion.Slipped:
 		if t.LiftsOff() {
-			return wrong("The rocker lifts off " + over + ", at " + v.degrees(math.Abs(t.Last.Tilt)) + "; what comes then is outside the model.")
+			return sheet.Wrong("The rocker lifts off " + over + ", at " + v.degrees(math.Abs(t.Last.Tilt)) + "; what comes then is outside the model.")
 		}
-		return wrong(v.letsGo(t.Last.Tilt, t.Needs, r.Load.Rig.Floor.Friction) +
+		return sheet.Wrong(v.letsGo(t.Last.Tilt, t.Needs, r.Load.Rig.Floor.Friction) +
 			" That is " + over + "; what comes of sliding is outside the model.")
 	case motion.WentOver:
-		return wrong("It " + v.renamed.Replace(t.Outcome.String()) + ", " + pick(t.Duration == 0, "at once", over) + ".")
+		return sheet.Wrong("It " + v.renamed.Replace(t.Outcome.String()) + ", " + pick(t.Duration == 0, "at once", over) + ".")
 	case motion.AtRest:
-		return Line{Text: fmt.Sprintf("It turns %s and is at rest after %.1f s.%s", counted(turns, "time"), t.Duration, v.nearest(t))}
+		return sheet.Line{Text: fmt.Sprintf("It turns %s and is at rest after %.1f s.%s", counted(turns, "time"), t.Duration, v.nearest(t))}
 	case motion.TooManySteps:
-		return wrong(fmt.Sprintf("Followed for %.2f s and given up after %s: it knocks too often to follow.",
+		return sheet.Wrong(fmt.Sprintf("Followed for %.2f s and given up after %s: it knocks too often to follow.",
 			t.Duration, counted(t.Steps, "step")))
 	}
-	return Line{Text: fmt.Sprintf("It is still rocking after %.0f s, having turned %s.%s", t.Duration, counted(turns, "time"), v.nearest(t))}
+	return sheet.Line{Text: fmt.Sprintf("It is still rocking after %.0f s, having turned %s.%s", t.Duration, counted(turns, "time"), v.nearest(t))}
 }
 
 // nearest says how near the motion came to going over.
@@ -115,11 +116,11 @@ func (v voice) letsGo(tilt, needs, has float64) string {
 }
 
 // survivals returns the hardest that each load comes back from.
-func (v voice) survivals(r trial.Rocking) []Block {
+func (v voice) survivals(r trial.Rocking) []sheet.Block {
 	if len(r.Survivals) == 0 {
 		return nil
 	}
-	t := &Table{Caption: "Largest tilts, shoves and speeds, load by load", Over: []string{"", "let go", "let go", "", "which", "crest", ""},
+	t := &sheet.Table{Caption: "Largest tilts, shoves and speeds, load by load", Over: []string{"", "let go", "let go", "", "which", "crest", ""},
 		Head: []string{"WHAT IT SURVIVES", v.shortBack, v.shortForward, "shove", "ends in", "at", ""}}
 	note := "Largest tilts from the rest, degrees, without losses; the least shove to the rear at the top of the back after which " +
 		"it goes over one way or the other, or the floor lets go; the speed of the top of the back at which it goes over backwards."
@@ -134,9 +135,9 @@ func (v voice) survivals(r trial.Rocking) []Block {
 			ends := cmp.Or(strings.TrimPrefix(v.renamed.Replace(s.EndedBy), "goes "), "–")
 			cells = append(cells, v.shove(s), ends, v.with(s.Speed, quantity.Speed))
 		}
-		t.add(append(cells, "")...)
+		t.Add(append(cells, "")...)
 	}
-	return []Block{{Table: t}, {Lines: says(note)}}
+	return []sheet.Block{{Table: t}, {Lines: sheet.Says(note)}}
 }
 
 // shove writes the least shove that ends in going over, or the largest that was tried.
@@ -146,15 +147,15 @@ func (v voice) shove(s trial.Survival) string {
 
 // fates returns the other trials: of each load those that end badly, and of the first that
 // was tried all.
-func (v voice) fates(r trial.Rocking) []Block {
-	t := &Table{Head: []string{"Tried", "outcome", "kept", "lift"}}
+func (v voice) fates(r trial.Rocking) []sheet.Block {
+	t := &sheet.Table{Head: []string{"Tried", "outcome", "kept", "lift"}}
 	for i, s := range r.Survivals {
 		for _, f := range s.Fates {
 			bad := f.Outcome != sim.Rocks
 			if !bad && i != min(1, len(r.Survivals)-1) {
 				continue
 			}
-			t.mark(bad, brief(s.Load)+": "+v.renamed.Replace(f.Name), v.renamed.Replace(f.Outcome.String()), v.angle(f.Margin), percent(f.Lift))
+			t.Mark(bad, brief(s.Load)+": "+v.renamed.Replace(f.Name), v.renamed.Replace(f.Outcome.String()), v.angle(f.Margin), percent(f.Lift))
 		}
 	}
 	if len(t.Rows) == 0 {
@@ -162,11 +163,11 @@ func (v voice) fates(r trial.Rocking) []Block {
 	}
 	note := "Of the first load all trials, of the others those that end badly. Drops in: falls " + v.length(trial.DropHeight) +
 		" on to the empty piece at its rest (our judgement). Kept: degrees to the hilltop at the nearest; lift: how much of it was used."
-	return []Block{{Title: "Other trials", Table: t}, {Lines: says(note)}}
+	return []sheet.Block{{Title: "Other trials", Table: t}, {Lines: sheet.Says(note)}}
 }
 
 // survives is the block of check: what the worst of the loads comes back from.
-func (v voice) survives(a trial.Answer) []Block {
+func (v voice) survives(a trial.Answer) []sheet.Block {
 	s := a.Survives
 	if s == nil {
 		return nil
@@ -181,7 +182,7 @@ func (v voice) survives(a trial.Answer) []Block {
 	if math.IsNaN(s.Shove) {
 		text = fmt.Sprintf("%s%s or %s %s.", comes, v.Back, v.angle(s.Forward), v.Forward)
 	}
-	lines := says(text)
+	lines := sheet.Says(text)
 	for _, f := range s.Fates {
 		name, text := upperFirst(v.renamed.Replace(f.Name))+": ", v.renamed.Replace(f.Outcome.String())+"."
 		switch f.Outcome {
@@ -190,7 +191,7 @@ func (v voice) survives(a trial.Answer) []Block {
 		case sim.FloorLetsGo:
 			text = v.letsGo(f.Tilt, f.Needs, a.Loads[0].Rig.Floor.Friction)
 		}
-		lines = append(lines, Line{Text: name + text, Bad: f.Outcome != sim.Rocks})
+		lines = append(lines, sheet.Line{Text: name + text, Bad: f.Outcome != sim.Rocks})
 	}
-	return []Block{{Title: "What it survives", All: true, Lines: lines}}
+	return []sheet.Block{{Title: "What it survives", All: true, Lines: lines}}
 }

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/size"
@@ -12,24 +13,24 @@ import (
 
 // Sized returns the sheet of the rockers that were found for a target, and of others that a maker
 // may like. take is the line to type to save one.
-func Sized(d piece.Design, found size.Solution, others []size.Proposal, source string, changes []string, take string) Sheet {
+func Sized(d piece.Design, found size.Solution, others []size.Proposal, source string, changes []string, take string) sheet.Sheet {
 	v := voiceOf(d)
-	s := Sheet{Title: v.called(d) + " · for what it aims for", Source: source}
+	s := sheet.Sheet{Title: v.called(d) + " · for what it aims for", Source: source}
 	lines := append(changed(changes, true), v.found(found.Take())...)
 	whole := v.sizedTable(d.Target, found.Proposals, others)
 	own, theirs := v.rejected(found.Proposals), append(v.rejected(others), v.curves(found.Proposals[0], others)...)
-	last := []Line{{Text: "To save one under a new name:", Type: take}, v.foot()}
-	assemble := func(table *Table, notes []Line) Sheet {
+	last := []sheet.Line{{Text: "To save one under a new name:", Type: take}, v.foot()}
+	assemble := func(table *sheet.Table, notes []sheet.Line) sheet.Sheet {
 		s := s
-		s.Blocks = []Block{{Lines: lines}, {Table: table}, {Lines: slices.Concat(notes, last)}}
-		return s.fitted(1, v.spare(d.Target), whole)
+		s.Blocks = []sheet.Block{{Lines: lines}, {Table: table}, {Lines: slices.Concat(notes, last)}}
+		return s.Fitted(1, v.spare(d.Target), whole)
 	}
 	first := assemble(whole, slices.Concat(own, theirs))
-	if first.lines() > page { // the other curves stand under --all
+	if !first.Fits() { // the other curves stand under --all
 		first = assemble(v.sizedTable(d.Target, found.Proposals, nil), own)
-		first.Blocks = append(first.Blocks, Block{Title: "Two other curves", Lines: theirs, All: true})
+		first.Blocks = append(first.Blocks, sheet.Block{Title: "Two other curves", Lines: theirs, All: true})
 	}
-	first.Blocks = append(first.Blocks, v.evenTable(found.Proposals[0], others), Block{Title: "How it was found", All: true, Lines: says(
+	first.Blocks = append(first.Blocks, v.evenTable(found.Proposals[0], others), sheet.Block{Title: "How it was found", All: true, Lines: sheet.Says(
 		"The limits of the file, what the shop has and the margins aimed for come first; the time and the leans come as near as these allow. "+
 			"One arc is solved: the radius makes the time, the place of the low point the lean, its ends grow only where a limit asks for it. "+
 			"Two and three arcs are searched from several starts, the same each time; another --seed looks elsewhere.",
@@ -46,9 +47,9 @@ func (v voice) spare(t piece.Target) []string {
 }
 
 // SizedBlocks returns the rockers that were found for a target as blocks of a larger sheet.
-func SizedBlocks(d piece.Design, found size.Solution) []Block {
+func SizedBlocks(d piece.Design, found size.Solution) []sheet.Block {
 	v := voiceOf(d)
-	return []Block{{Title: "The rocker for what it aims for", All: true,
+	return []sheet.Block{{Title: "The rocker for what it aims for", All: true,
 		Lines: v.found(found.Take()), Table: v.sizedTable(d.Target, found.Proposals, nil)}}
 }
 
@@ -59,17 +60,17 @@ const shownArcs = 3
 func Shown(p size.Proposal) bool { return p.Curve != size.EvenTime || p.Fitted == shownArcs }
 
 // found says whether the target is met, where not how near it comes, and what sets the answer.
-func (v voice) found(p size.Proposal) []Line {
-	line := Line{Label: "NEAREST:", Bad: true}
+func (v voice) found(p size.Proposal) []sheet.Line {
+	line := sheet.Line{Label: "NEAREST:", Bad: true}
 	switch short := v.short(p); {
 	case p.Met():
-		line = Line{Label: "FOUND:", Text: p.Curve.String() + " does all that you aim for."}
+		line = sheet.Line{Label: "FOUND:", Text: p.Curve.String() + " does all that you aim for."}
 	case len(short) == 0:
 		line.Text = p.Curve.String() + " does what you aim for, but what must hold does not."
 	default:
 		line.Text = fmt.Sprintf("%s: %s. All of it cannot be had together.", p.Curve, list(short))
 	}
-	return append([]Line{line}, v.binds(p)...)
+	return append([]sheet.Line{line}, v.binds(p)...)
 }
 
 // short says of each aim that is missed what it comes to.
@@ -108,7 +109,7 @@ func (v voice) aimed(a size.Aim, x float64) string {
 }
 
 // binds names what sets the answer: of several limits that set one part the tightest.
-func (v voice) binds(p size.Proposal) []Line {
+func (v voice) binds(p size.Proposal) []sheet.Line {
 	var what []string
 	tightest := map[string]size.Miss{}
 	for _, m := range p.Binds() {
@@ -136,7 +137,7 @@ func (v voice) binds(p size.Proposal) []Line {
 	if len(what) == 0 {
 		return nil
 	}
-	return []Line{{Label: "What sets it:", Text: list(what) + "."}}
+	return []sheet.Line{{Label: "What sets it:", Text: list(what) + "."}}
 }
 
 // part returns the part of a rocker that sets a limit.
@@ -153,8 +154,8 @@ func (v voice) part(p size.Proposal, l check.Limit) string {
 }
 
 // rejected says what check would say no to of those rockers that a first page shows.
-func (v voice) rejected(proposals []size.Proposal) []Line {
-	var lines []Line
+func (v voice) rejected(proposals []size.Proposal) []sheet.Line {
+	var lines []sheet.Line
 	for _, p := range proposals {
 		var failing []string
 		for _, l := range p.Report.Limits {
@@ -163,7 +164,7 @@ func (v voice) rejected(proposals []size.Proposal) []Line {
 			}
 		}
 		if len(failing) > 0 {
-			lines = append(lines, Line{Label: upperFirst(p.Curve.String()) + ":", Bad: true,
+			lines = append(lines, sheet.Line{Label: upperFirst(p.Curve.String()) + ":", Bad: true,
 				Text: "check would say NO: " + list(failing[:min(2, len(failing))]) + "."})
 		}
 	}
@@ -171,7 +172,7 @@ func (v voice) rejected(proposals []size.Proposal) []Line {
 }
 
 // sizedTable sets the rockers beside what is wanted.
-func (v voice) sizedTable(target piece.Target, found, others []size.Proposal) *Table {
+func (v voice) sizedTable(target piece.Target, found, others []size.Proposal) *sheet.Table {
 	var columns []Column
 	var even []size.Evenness
 	for _, p := range slices.Concat(found, others) {
@@ -182,7 +183,7 @@ func (v voice) sizedTable(target piece.Target, found, others []size.Proposal) *T
 	}
 	g := newGrid(v, "The rockers that were found, beside what is wanted", columns, 8)
 	g.rocker()
-	g.table.add(across("one rock from 8 deg", even, func(e size.Evenness) string { return evenAt(e, 2) }, "s")...)
+	g.table.Add(sheet.Across("one rock from 8 deg", even, func(e size.Evenness) string { return evenAt(e, 2) }, "s")...)
 	g.holds()
 	g.wanted(v.wishes(target))
 	return g.table

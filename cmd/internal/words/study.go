@@ -4,38 +4,38 @@ import (
 	"fmt"
 	"math"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/size"
 )
 
 // Study returns the sheet of many chairs as a shop makes them.
-func Study(d piece.Design, s size.Study, source string) Sheet {
+func Study(d piece.Design, s size.Study, source string) sheet.Sheet {
 	v := voiceOf(d)
-	sheet := Sheet{Title: fmt.Sprintf("%s · %s made as a shop does", v.called(d), v.many(s.Chairs)), Source: source}
-	var lines []Line
+	title := fmt.Sprintf("%s · %s made as a shop does", v.called(d), v.many(s.Chairs))
+	var lines []sheet.Line
 	if s.Stopped() {
-		lines = append(lines, Line{Label: "STOPPED:", Bad: true,
+		lines = append(lines, sheet.Line{Label: "STOPPED:", Bad: true,
 			Text: "after " + thousands(s.Chairs) + " of " + thousands(s.Asked) + ". What follows is of those."})
 	}
 	if s.Chairs == 0 {
-		sheet.Blocks = []Block{{Lines: lines}}
-		return sheet
+		return sheet.Sheet{Title: title, Source: source, Blocks: []sheet.Block{{Lines: lines}}}
 	}
-	limits := Line{Label: "LIMITS:", Text: "none fails in any of them."}
+	limits := sheet.Line{Label: "LIMITS:", Text: "none fails in any of them."}
 	if s.Fails > 0 {
 		limits.Text, limits.Bad = "one or more fail in "+inHundred(float64(s.Fails)/float64(s.Chairs))+" of 100.", true
 	}
 	lines = append(lines, limits)
 	if s.Astray > 0 {
-		lines = append(lines, wrong(thousands(s.Astray)+" of them do not rest at all."))
+		lines = append(lines, sheet.Wrong(thousands(s.Astray)+" of them do not rest at all."))
 	}
-	sheet.Blocks = append(sheet.Blocks, Block{Lines: lines}, Block{Table: v.spreads(s)})
+	blocks := []sheet.Block{{Lines: lines}, {Table: v.spreads(s)}}
 	if t := v.failing(s); len(t.Rows) > 0 {
-		sheet.Blocks = append(sheet.Blocks, Block{Table: t})
+		blocks = append(blocks, sheet.Block{Table: t})
 	}
-	sheet.Blocks = append(sheet.Blocks, Block{Lines: []Line{v.foot()}}, v.sharesTable(s), studyAssumptions())
-	return sheet
+	return sheet.Sheet{Title: title, Source: source,
+		Blocks: append(blocks, sheet.Block{Lines: []sheet.Line{v.foot()}}, v.sharesTable(s), studyAssumptions())}
 }
 
 // many says how many pieces, "4,096 chairs".
@@ -66,15 +66,15 @@ func (v voice) amount(q size.Quantity, x float64) (text, unit string) {
 }
 
 // spreads returns how each quantity lies, and what it hangs on most.
-func (v voice) spreads(s size.Study) *Table {
-	t := &Table{Caption: "How the chairs lie", Head: []string{"", "drawn", "5 %", "50 %", "95 %", "", "hangs most on"}}
+func (v voice) spreads(s size.Study) *sheet.Table {
+	t := &sheet.Table{Caption: "How the chairs lie", Head: []string{"", "drawn", "5 %", "50 %", "95 %", "", "hangs most on"}}
 	for _, spread := range s.Spreads {
 		q := spread.Quantity
 		drawn, unit := v.amount(q, s.Nominal[q])
 		low, _ := v.amount(q, spread.Low)
 		middle, _ := v.amount(q, spread.Middle)
 		high, _ := v.amount(q, spread.High)
-		t.add(v.quantityName(q), drawn, low, middle, high, unit, most(s, spread))
+		t.Add(v.quantityName(q), drawn, low, middle, high, unit, most(s, spread))
 	}
 	return t
 }
@@ -94,33 +94,33 @@ func most(s size.Study, spread size.Spread) string {
 }
 
 // failing returns the limits that fail.
-func (v voice) failing(s size.Study) *Table {
-	t := &Table{Caption: "How often each limit fails", Head: []string{"fails", "of 100", ""}}
+func (v voice) failing(s size.Study) *sheet.Table {
+	t := &sheet.Table{Caption: "How often each limit fails", Head: []string{"fails", "of 100", ""}}
 	for _, l := range s.Limits {
 		if l.Fails > 0 {
-			t.mark(true, brief(l.Limit.Load)+", "+v.limitName(l.Limit.Name), inHundred(float64(l.Fails)/float64(s.Chairs)), "")
+			t.Mark(true, brief(l.Limit.Load)+", "+v.limitName(l.Limit.Name), inHundred(float64(l.Fails)/float64(s.Chairs)), "")
 		}
 	}
 	return t
 }
 
 // sharesTable returns every share.
-func (v voice) sharesTable(s size.Study) Block {
+func (v voice) sharesTable(s size.Study) sheet.Block {
 	name := func(spread size.Spread) string { return shortNames[spread.Quantity] }
-	t := &Table{Head: across("share of the variance, %", s.Spreads, name, "held to")}
+	t := &sheet.Table{Head: sheet.Across("share of the variance, %", s.Spreads, name, "held to")}
 	row := func(label, last string, share func(spread size.Spread) float64) {
-		t.add(across(label, s.Spreads, func(spread size.Spread) string { return fmt.Sprintf("%.0f", 100*share(spread)) }, last)...)
+		t.Add(sheet.Across(label, s.Spreads, func(spread size.Spread) string { return fmt.Sprintf("%.0f", 100*share(spread)) }, last)...)
 	}
 	for k, varied := range s.Varied {
 		row(varied.Key, v.with(varied.Tolerance, varied.Measure.Kind), func(spread size.Spread) float64 { return spread.Shares[k] })
 	}
 	row("left over", "", func(spread size.Spread) float64 { return spread.LeftOver })
-	return Block{Title: "What each hangs on", Table: t, All: true}
+	return sheet.Block{Title: "What each hangs on", Table: t, All: true}
 }
 
 // studyAssumptions says how the chairs were made.
-func studyAssumptions() Block {
-	return Block{Title: "How they were made", All: true, Lines: says(
+func studyAssumptions() sheet.Block {
+	return sheet.Block{Title: "How they were made", All: true, Lines: sheet.Says(
 		"Every measure of each is off by an error of its own, normal, within what the shop usually holds 95 times in 100 "+
 			"(common practice; your own under [shop]); people and floor are as given. Each is worked out exactly. "+
 			"The errors are drawn in Latin hypercubes of "+thousands(size.Block)+" by a seed, so that the same call gives the same answer.",

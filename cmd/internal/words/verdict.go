@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"rockerwright/body/person"
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
@@ -14,18 +15,18 @@ import (
 )
 
 // verdict returns the three blocks of the answer: the owner, others, hazards.
-func (v voice) verdict(a *trial.Answer) []Line {
+func (v voice) verdict(a *trial.Answer) []sheet.Line {
 	r := &a.Report
-	var lines []Line
+	var lines []sheet.Line
 	empty := &r.Loads[0]
 	switch alone := len(r.Loads) == 1; {
 	case !empty.Upright():
-		lines = []Line{{Label: "EMPTY:", Text: v.whyNot(empty) + ".", Bad: true}}
+		lines = []sheet.Line{{Label: "EMPTY:", Text: v.whyNot(empty) + ".", Bad: true}}
 		if alone {
 			return lines
 		}
 	case alone:
-		return []Line{{Label: "THE PIECE ALONE", Text: v.stands(empty) + ". Nobody sits in this design: add [sitter]."}}
+		return []sheet.Line{{Label: "THE PIECE ALONE", Text: v.stands(empty) + ". Nobody sits in this design: add [sitter]."}}
 	}
 	owner, others, hazards := byRole(r.Loads)
 	lines = append(lines, v.group(v.owners, owner, a))
@@ -56,8 +57,8 @@ func byRole(loads []check.Load) (owner, others, hazards []*check.Load) {
 }
 
 // group says how it stands with a group of loads.
-func (v voice) group(label string, loads []*check.Load, a *trial.Answer) Line {
-	line := Line{Label: label + ":"}
+func (v voice) group(label string, loads []*check.Load, a *trial.Answer) sheet.Line {
+	line := sheet.Line{Label: label + ":"}
 	if len(loads) == 0 {
 		line.Text = "nobody is given in this design: add [sitter]."
 		return line
@@ -126,7 +127,7 @@ func (v voice) stands(l *check.Load) string {
 }
 
 // hazards says what hazards do to the piece, those that take it over first; nothing is asked of them.
-func (v voice) hazards(a *trial.Answer, owner []*check.Load) Line {
+func (v voice) hazards(a *trial.Answer, owner []*check.Load) sheet.Line {
 	var said []string
 	over := false
 	for _, f := range of(a, trial.Hazardous) {
@@ -136,7 +137,7 @@ func (v voice) hazards(a *trial.Answer, owner []*check.Load) Line {
 		}
 		said, over = append(said, v.hazard(f, name)), over || !f.Load.Upright()
 	}
-	return Line{Label: "HAZARDS:", Text: strings.Join(said, "; ") + ".", Bad: over}
+	return sheet.Line{Label: "HAZARDS:", Text: strings.Join(said, "; ") + ".", Bad: over}
 }
 
 // whyNot says why a load has no rest.

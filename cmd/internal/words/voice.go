@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -69,7 +70,7 @@ func (v voice) limitName(name string) string {
 }
 
 // foot is the last line of every first page.
-func (v voice) foot() Line { return Line{Text: v.disclaimer} }
+func (v voice) foot() sheet.Line { return sheet.Line{Text: v.disclaimer} }
 
 // typed returns a value as it is typed on a command line, without spaces and quotes:
 // 20-1/2. It is rounded to the shop's step.

@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
@@ -14,44 +15,44 @@ import (
 )
 
 // WhatIf returns the sheet of what each measure does and how exactly it must be held.
-func WhatIf(t size.Table, source string, changes []string) Sheet {
+func WhatIf(t size.Table, source string, changes []string) sheet.Sheet {
 	v := voiceOf(t.Report.Design)
-	s := Sheet{Title: v.called(t.Report.Design) + " · what each measure does", Source: source}
+	s := sheet.Sheet{Title: v.called(t.Report.Design) + " · what each measure does", Source: source}
 	lines := append(changed(changes, true), v.whatIfNow(t)...)
 	must, loose := exact(t.Rows)
-	notes := Block{Lines: []Line{v.foot()}}
-	assemble := func(rows int) Sheet {
+	notes := sheet.Block{Lines: []sheet.Line{v.foot()}}
+	assemble := func(rows int) sheet.Sheet {
 		s := s
-		s.Blocks = []Block{{Lines: lines}, {Table: v.whatIfTable(t, must, loose, rows)}, notes}
+		s.Blocks = []sheet.Block{{Lines: lines}, {Table: v.whatIfTable(t, must, loose, rows)}, notes}
 		return s
 	}
 	rows := len(t.Rows)
 	short := assemble(rows)
-	for short.lines() > page && rows > 4 {
+	for !short.Fits() && rows > 4 {
 		rows--
 		short = assemble(rows)
-		more := Line{Text: fmt.Sprintf("%d more that do less: --all.", len(t.Rows)-rows)}
-		short.Blocks[2].Lines = append([]Line{more}, notes.Lines...)
+		more := sheet.Line{Text: fmt.Sprintf("%d more that do less: --all.", len(t.Rows)-rows)}
+		short.Blocks[2].Lines = append([]sheet.Line{more}, notes.Lines...)
 	}
 	if rows < len(t.Rows) {
-		short.Blocks = append(short.Blocks, Block{Title: "Every measure", Table: v.whatIfTable(t, must, loose, len(t.Rows)), All: true})
+		short.Blocks = append(short.Blocks, sheet.Block{Title: "Every measure", Table: v.whatIfTable(t, must, loose, len(t.Rows)), All: true})
 	}
 	short.Blocks = append(short.Blocks, v.whatIfAssumptions(t.Report.Design))
 	return short
 }
 
 // WhatIfBlocks returns the whole table as blocks of a larger sheet.
-func WhatIfBlocks(t size.Table) []Block {
+func WhatIfBlocks(t size.Table) []sheet.Block {
 	v := voiceOf(t.Report.Design)
 	must, loose := exact(t.Rows)
-	return []Block{
+	return []sheet.Block{
 		{Title: "What each measure does", Lines: v.whatIfNow(t)[1:], Table: v.whatIfTable(t, must, loose, len(t.Rows)), All: true},
 		v.whatIfAssumptions(t.Report.Design),
 	}
 }
 
 // whatIfNow says how it is now, and how often a limit fails as the shop makes it.
-func (v voice) whatIfNow(t size.Table) []Line {
+func (v voice) whatIfNow(t size.Table) []sheet.Line {
 	falls := pick(t.Report.Design.Seat.Front == 0, "tilts", "seat falls")
 	rock := "none"
 	if time := t.Now[size.Time]; !math.IsNaN(time) {
@@ -63,7 +64,7 @@ func (v voice) whatIfNow(t size.Table) []Line {
 	}
 	now := fmt.Sprintf("%s %s %s, %s empty, in degrees; one rock %s; %s before going %s, leaning furthest.",
 		falls, v.towards(t.Now[size.FallSitting]), v.seated, v.towards(t.Now[size.FallEmpty]), rock, v.degrees(t.Now[size.BackMargin]), v.Back)
-	return []Line{{Label: "NOW:", Text: now},
+	return []sheet.Line{{Label: "NOW:", Text: now},
 		{Label: "MADE:", Text: "with every measure held as a shop usually does, " + made + ".", Bad: t.Fails > 0.05}}
 }
 
@@ -93,12 +94,12 @@ func exact(rows []size.Row) (must, loose []size.Row) {
 }
 
 // whatIfTable sets the rows with the largest effects, at most so many, over each other.
-func (v voice) whatIfTable(t size.Table, must, loose []size.Row, most int) *Table {
-	table := &Table{
+func (v voice) whatIfTable(t size.Table, must, loose []size.Row, most int) *sheet.Table {
+	table := &sheet.Table{
 		Caption: "What each change does, and to what it must be held",
 		Over:    []string{"", "", v.falls, v.falls, "one", "push", "going", "hold", ""},
 		Head:    []string{"", "change", v.seated, "empty", "rock", "1 deg", v.shortBack, "to", ""},
-		Rows:    []Row{{Cells: []string{"", "", "deg", "deg", "s", "%", "deg", "+ or -", ""}}},
+		Rows:    []sheet.Row{{Cells: []string{"", "", "deg", "deg", "s", "%", "deg", "+ or -", ""}}},
 	}
 	shownMust, shownLoose := len(must), len(loose)
 	if most < len(must)+len(loose) {
@@ -107,9 +108,9 @@ func (v voice) whatIfTable(t size.Table, must, loose []size.Row, most int) *Tabl
 	}
 	for i, r := range slices.Concat(must[:shownMust], loose[:shownLoose]) {
 		if i == shownMust {
-			table.add("for the limits these need not be exact:")
+			table.Add("for the limits these need not be exact:")
 		}
-		table.mark(r.Made && !r.Enough && !math.IsInf(r.HoldTo, 1), v.whatIf(r)...)
+		table.Mark(r.Made && !r.Enough && !math.IsInf(r.HoldTo, 1), v.whatIf(r)...)
 	}
 	return table
 }
@@ -154,7 +155,7 @@ func withSign(x float64, decimals int) string {
 
 // whatIfAssumptions says how the table came about, and what the shop holds: a length, a radius, an angle, a weight, each
 // as the table of measures or the design has it.
-func (v voice) whatIfAssumptions(d piece.Design) Block {
+func (v voice) whatIfAssumptions(d piece.Design) sheet.Block {
 	var held []string
 	for _, m := range [][2]string{
 		{"lengths", "seat.rear"}, {"radii", "rocker.radius"}, {"angles", "back.recline"}, {"the weight", "piece.weight"}} {
@@ -162,7 +163,7 @@ func (v voice) whatIfAssumptions(d piece.Design) Block {
 			held = append(held, m[0]+" to "+v.with(d.Tolerance(measure), measure.Kind))
 		}
 	}
-	return Block{Title: "How to read it", All: true, Lines: says(fmt.Sprintf(
+	return sheet.Block{Title: "How to read it", All: true, Lines: sheet.Says(fmt.Sprintf(
 		"One thing is changed at a time, by four times what a shop usually holds, and the piece worked out anew. "+
 			"+ is %s, more, longer. %s is %s; before going over is read for the load nearest to it.", v.Back, upperFirst(v.seated), v.rider),
 		"Hold to: the largest error, 95 times in 100, with which every limit still holds in 95 of 100 chairs, "+

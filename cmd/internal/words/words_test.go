@@ -12,6 +12,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body/person"
+	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
@@ -79,7 +80,7 @@ func TestFirstPageFits(t *testing.T) {
 			t.Errorf("%s: %d lines, want 30 or fewer\n%s", name, n, text)
 		}
 		for line := range strings.Lines(said(t, d, true)) {
-			if n := utf8.RuneCountInString(strings.TrimSuffix(line, "\n")); n > width && !strings.Contains(line, "rockerwright check") {
+			if n := utf8.RuneCountInString(strings.TrimSuffix(line, "\n")); n > 80 && !strings.Contains(line, "rockerwright check") {
 				t.Errorf("%s: a line of %d columns: %q", name, n, line)
 			}
 			if strings.ContainsAny(line, "\x1b\x00\t\u202e") || strings.Contains(line, "NaN") {
@@ -171,7 +172,7 @@ func TestNothingWrongIsLeftOut(t *testing.T) {
 			}
 		}
 		pages++
-		if strings.Count(text, "\n") <= page {
+		if strings.Count(text, "\n") <= sheet.Page {
 			continue
 		}
 		longer++
@@ -283,7 +284,7 @@ func TestColumnsHold(t *testing.T) {
 		t.Fatal(err)
 	}
 	for line := range strings.Lines(text.String()) {
-		if n := utf8.RuneCountInString(line) - 1; n > width {
+		if n := utf8.RuneCountInString(line) - 1; n > 80 {
 			t.Errorf("a line of %d columns: %q", n, line)
 		}
 	}

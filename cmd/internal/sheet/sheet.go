@@ -1,6 +1,13 @@
-package words
+// Package sheet prints an answer: blocks of sentences and tables, as text or as html. It knows no sentence.
+package sheet
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
+
+// Page is how many lines a first page may have.
+const Page = 30
 
 // A Sheet is what a maker reads.
 type Sheet struct {
@@ -41,8 +48,8 @@ type Row struct {
 	Bad   bool
 }
 
-// says returns a line for each text that there is.
-func says[T ~string](texts ...T) []Line {
+// Says returns a line for each text that there is.
+func Says[T ~string](texts ...T) []Line {
 	var lines []Line
 	for _, text := range texts {
 		if text != "" {
@@ -52,15 +59,15 @@ func says[T ~string](texts ...T) []Line {
 	return lines
 }
 
-// wrong returns a line on what does not hold.
-func wrong(text string) Line { return Line{Text: text, Bad: true} }
+// Wrong returns a line on what does not hold.
+func Wrong(text string) Line { return Line{Text: text, Bad: true} }
 
-// add adds a row to a table, mark one that may say of something that it does not hold.
-func (t *Table) add(cells ...string)            { t.mark(false, cells...) }
-func (t *Table) mark(bad bool, cells ...string) { t.Rows = append(t.Rows, Row{Cells: cells, Bad: bad}) }
+// Add adds a row to a table, Mark one that may say of something that it does not hold.
+func (t *Table) Add(cells ...string)            { t.Mark(false, cells...) }
+func (t *Table) Mark(bad bool, cells ...string) { t.Rows = append(t.Rows, Row{Cells: cells, Bad: bad}) }
 
-// across returns the cells of a row: its label, one for each of a list, and what stands behind them.
-func across[T any](label string, list []T, cell func(T) string, last ...string) []string {
+// Across returns the cells of a row: its label, one for each of a list, and what stands behind them.
+func Across[T any](label string, list []T, cell func(T) string, last ...string) []string {
 	cells := []string{label}
 	for _, one := range list {
 		cells = append(cells, cell(one))
@@ -68,13 +75,13 @@ func across[T any](label string, list []T, cell func(T) string, last ...string) 
 	return append(cells, last...)
 }
 
-// fitted returns the sheet with rows of the table of one of its blocks left out, in the order of
+// Fitted returns the sheet with rows of the table of one of its blocks left out, in the order of
 // spare, until its first page is no longer than a page; where any was, whole follows under --all.
-func (s Sheet) fitted(block int, spare []string, whole *Table) Sheet {
+func (s Sheet) Fitted(block int, spare []string, whole *Table) Sheet {
 	s.Blocks = slices.Clone(s.Blocks)
 	shown := *s.Blocks[block].Table
 	for _, label := range spare {
-		if s.lines() <= page {
+		if s.Fits() {
 			break
 		}
 		shown.Rows = slices.DeleteFunc(slices.Clone(shown.Rows), func(r Row) bool { return r.Cells[0] == label })
@@ -84,4 +91,23 @@ func (s Sheet) fitted(block int, spare []string, whole *Table) Sheet {
 		s.Blocks = append(s.Blocks, Block{Title: "The whole table", Table: whole, All: true})
 	}
 	return s
+}
+
+// Cut returns a text cut to so many characters.
+func Cut(text string, room int) string {
+	if runes := []rune(text); len(runes) > room {
+		return string(runes[:room-1]) + "…"
+	}
+	return text
+}
+
+// Plain returns a text without control characters, which a terminal would obey, and without those that turn the rest
+// of a line about.
+func Plain(text string) string {
+	return strings.Map(func(r rune) rune {
+		if r < ' ' || r == 0x7f || r >= 0x80 && r < 0xa0 || r >= 0x202a && r <= 0x202e || r >= 0x2066 && r <= 0x2069 {
+			return ' '
+		}
+		return r
+	}, text)
 }

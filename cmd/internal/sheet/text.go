@@ -1,6 +1,7 @@
-package words
+package sheet
 
 import (
+	"fmt"
 	"io"
 	"strings"
 	"unicode/utf8"
@@ -16,13 +17,13 @@ func (s Sheet) Text(w io.Writer, all, bold bool) error {
 	return err
 }
 
-// lines returns how many lines the first page has.
-func (s Sheet) lines() int { return strings.Count(s.printed(false, false), "\n") }
+// Fits reports whether the first page is no longer than a page.
+func (s Sheet) Fits() bool { return strings.Count(s.printed(false, false), "\n") <= Page }
 
 // printed returns the sheet as text.
 func (s Sheet) printed(all, bold bool) string {
 	p := printer{bold: bold}
-	p.heading(s.Title, s.Source)
+	p.heading(Plain(s.Title), Plain(s.Source))
 	for _, b := range s.Blocks {
 		if b.All && !all {
 			continue
@@ -60,39 +61,34 @@ func (p *printer) strong(text string) string {
 	return "\x1b[1m" + text + "\x1b[0m"
 }
 
-// heading prints the title and, at the right, the source.
+// heading prints the title and, at the right or below, the source.
 func (p *printer) heading(title, source string) {
-	title, source = plain(title), plain(source)
-	room := width - utf8.RuneCountInString(source) - 2
-	if utf8.RuneCountInString(title) > room {
-		for _, line := range wrap(title, width) {
-			p.line(p.strong(line))
-		}
-		p.line(source)
+	room := width - utf8.RuneCountInString(title)
+	if utf8.RuneCountInString(source)+2 <= room {
+		p.line(fmt.Sprintf("%s%*s", p.strong(title), room, source))
 		return
 	}
-	p.line(p.strong(title) + strings.Repeat(" ", room+2-utf8.RuneCountInString(title)) + source)
+	for _, line := range Wrap(title, width) {
+		p.line(p.strong(line))
+	}
+	p.line(source)
 }
 
 // paragraph prints a line, wrapped under its label.
 func (p *printer) paragraph(l Line) {
-	label := ""
-	if l.Label != "" {
-		label = l.Label + " "
+	lines := Wrap(l.Label+" "+Plain(l.Text), width)
+	switch last := &lines[len(lines)-1]; {
+	case l.Type == "":
+	case utf8.RuneCountInString(*last)+1+utf8.RuneCountInString(l.Type) <= width:
+		*last += " " + Plain(l.Type)
+	default:
+		lines = append(lines, "  "+Plain(l.Type))
 	}
-	lines := wrap(label+plain(l.Text), width)
-	for i, line := range lines {
-		if rest, found := strings.CutPrefix(line, strings.TrimRight(label, " ")); i == 0 && found && label != "" {
-			line = p.strong(strings.TrimRight(label, " ")) + rest
-		}
-		if room := width - utf8.RuneCountInString(line) - 1; i == len(lines)-1 && l.Type != "" && room >= utf8.RuneCountInString(l.Type) {
-			p.line(line + " " + plain(l.Type))
-			return
-		}
+	if rest, found := strings.CutPrefix(lines[0], l.Label); found {
+		lines[0] = p.strong(l.Label) + rest
+	}
+	for _, line := range lines {
 		p.line(line)
-	}
-	if l.Type != "" {
-		p.line("  " + plain(l.Type))
 	}
 }
 
@@ -102,10 +98,9 @@ func (p *printer) table(t *Table) {
 	var rows []Row
 	for _, head := range [][]string{t.Over, t.Head} {
 		if len(head) > 0 {
-			rows = append(rows, Row{Cells: head})
+			rows = append(rows, Row{Cells: head, Bad: true}) // strong, as what is bad
 		}
 	}
-	heads := len(rows)
 	rows = append(rows, t.Rows...)
 	var wide []int
 	for _, r := range rows {
@@ -116,53 +111,39 @@ func (p *printer) table(t *Table) {
 			if i == len(wide) {
 				wide = append(wide, 0)
 			}
-			wide[i] = max(wide[i], utf8.RuneCountInString(plain(c)))
+			wide[i] = max(wide[i], utf8.RuneCountInString(Plain(c)))
 		}
 	}
-	if over := total(wide) - width; over > 0 { // labels are cut, numbers never
+	over := 2*(len(wide)-1) - width
+	for _, w := range wide {
+		over += w
+	}
+	if over > 0 { // labels are cut, numbers never
 		wide[0] = max(wide[0]-over, 8)
 	}
-	for n, r := range rows {
+	for _, r := range rows {
 		if len(r.Cells) == 1 {
-			p.line(plain(r.Cells[0]))
+			p.line(Plain(r.Cells[0]))
 			continue
 		}
-		var line strings.Builder
-		for i, c := range r.Cells {
-			c = plain(c)
-			if i == 0 {
-				c = cutTo(c, wide[0])
+		text := fmt.Sprintf("%-*s", wide[0], Cut(Plain(r.Cells[0]), wide[0]))
+		for i, c := range r.Cells[1:] {
+			if i+2 < len(wide) {
+				c = fmt.Sprintf("%*s", wide[i+1], Plain(c))
 			}
-			gap := wide[i] - utf8.RuneCountInString(c)
-			switch {
-			case i == 0:
-				line.WriteString(c + strings.Repeat(" ", gap))
-			case i == len(wide)-1:
-				line.WriteString("  " + c)
-			default:
-				line.WriteString("  " + strings.Repeat(" ", gap) + c)
-			}
+			text += "  " + Plain(c)
 		}
-		text := strings.TrimRight(line.String(), " ")
-		if n < heads || r.Bad {
+		text = strings.TrimRight(text, " ")
+		if r.Bad {
 			text = p.strong(text)
 		}
 		p.line(text)
 	}
 }
 
-// total returns the width of a table's line: its columns, two spaces apart.
-func total(wide []int) int {
-	sum := 2 * (len(wide) - 1)
-	for _, w := range wide {
-		sum += w
-	}
-	return sum
-}
-
-// wrap breaks a text into lines of at most so many columns, at spaces. Further lines
+// Wrap breaks a text into lines of at most so many columns, at spaces. Further lines
 // are indented by two.
-func wrap(text string, columns int) []string {
+func Wrap(text string, columns int) []string {
 	var lines []string
 	line := ""
 	for _, word := range strings.Fields(text) {
