@@ -36,6 +36,18 @@ type Limit struct {
 	Basis   string
 }
 
+// Share returns how much there is of what is asked, 1 where the limit just holds; below everything where there is
+// no rest, or nothing to measure.
+func (l Limit) Share() float64 {
+	switch {
+	case math.IsNaN(l.Got), l.Name == "rest" && !l.Holds:
+		return math.Inf(-1)
+	case !math.IsNaN(l.AtMost):
+		return 2 - l.Got/l.AtMost
+	}
+	return l.Got / l.AtLeast
+}
+
 // Where a limit comes from.
 const (
 	OurJudgement = "our judgement"

@@ -96,24 +96,13 @@ func limited(r *check.Report) []Finding {
 			add(Fails, limit)
 		}
 	}
-	slices.SortStableFunc(list, func(a, b Finding) int { return cmp.Compare(share(a), share(b)) })
+	slices.SortStableFunc(list, func(a, b Finding) int { return cmp.Compare(a.Limit.Share(), b.Limit.Share()) })
 	for i := range r.Look {
 		if limit := &r.Look[i]; !limit.Holds && !math.IsNaN(limit.Got) {
 			add(WorthALook, limit)
 		}
 	}
 	return list
-}
-
-// share returns how much of what is wanted there is; below everything where nothing could be measured.
-func share(f Finding) float64 {
-	switch {
-	case math.IsNaN(f.Got):
-		return math.Inf(-1)
-	case !math.IsNaN(f.Limit.AtMost):
-		return 2 - f.Got/f.Want
-	}
-	return f.Got / f.Want
 }
 
 // hazards returns what hazards do to the piece, those that take it over first: Got is the lift that is left, m.

@@ -3,12 +3,14 @@ package words
 import (
 	"cmp"
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
 	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
 	"rockerwright/sim/size"
 	"rockerwright/sim/trial"
 )
@@ -130,3 +132,147 @@ func NoRadius(k size.Kept) string { return upperFirst(k.Way.String()) + ": no ra
 
 // Sides returns what the sides to which a piece rocks are called, that of + first.
 func Sides(d piece.Design) [2]string { return [2]string{d.Ways().Back, d.Ways().Forward} }
+
+// remarks are how much of what --all says too is said on a first page: each leaves out one
+// thing more than the next.
+type remarks int
+
+const (
+	terse    remarks = iota // nor the cure of a limit that fails; many changes are counted
+	noPush                  // nor what it takes to push it
+	noLift                  // nor by how much its weight must lift
+	noCause                 // nor what limits it
+	noOthers                // nor what else to try
+	oneLimit                // of the limits that hold only the nearest
+	noGuess                 // nor what was estimated, nor what is worth a look
+	everyRemark
+)
+
+// advice says what limits the piece, what to try next, what was estimated, and how far
+// to trust it.
+func (v voice) advice(a *trial.Answer, command Command, remarks remarks) []sheet.Line {
+	r := &a.Report
+	var lines []sheet.Line
+	if remarks > noCause {
+		lines = sheet.Says(v.cause(r.Cause))
+	}
+	if remarks > noOthers || r.Try != nil && remarks > terse {
+		lines = append(lines, v.try(r, command))
+	}
+	for _, f := range of(a, trial.WorthALook) {
+		if remarks == everyRemark {
+			lines = append(lines, sheet.Line{Text: fmt.Sprintf("Worth a look: %s keeps %s before going %s.",
+				brief(f.Load.Name), v.degrees(f.Got), v.Forward)})
+		}
+	}
+	lines = append(lines, v.wrongs(a)...)
+	if s := r.Spread; s.Estimated && remarks == everyRemark {
+		lines = append(lines, sheet.Line{Text: fmt.Sprintf("Estimated, not given: how the %s's %s is spread (moves rests %s).",
+			v.piece, v.mass(r.Design.Piece.Mass), v.degrees(max(s.EmptyRest, s.Rest)))})
+	}
+	return append(lines, v.foot())
+}
+
+// wrongs says what is wrong with the piece itself, what of it is only estimated, and whom it does not fit.
+func (v voice) wrongs(a *trial.Answer) []sheet.Line {
+	var lines []sheet.Line
+	for _, f := range of(a, trial.Warns) {
+		lines = append(lines, v.warning(a, f))
+	}
+	return append(append(lines, sheet.Says(untimed(&a.Report))...), v.unfits(a)...)
+}
+
+// cause says what limits the worst of the limits.
+func (v voice) cause(c check.Cause) string {
+	text := map[check.Cause]string{
+		check.TailLength: v.tailLength, check.NoseLength: v.noseLength,
+		check.CurveItself: "the curve itself (its radius, against the height of the weight)",
+		check.RestsTilted: "how far it tilts at rest (a larger radius, or the weight nearer the middle)",
+	}[c]
+	if text == "" {
+		return ""
+	}
+	return "What limits it: " + text + "."
+}
+
+// A Command returns the line to type for a design with one more change to it, or with
+// an option where value is empty.
+type Command func(key, value string) string
+
+// try gives one change as a line to type, or what to look at next.
+func (v voice) try(r *check.Report, command Command) sheet.Line {
+	t := r.Try
+	switch radius := r.Design.Rocker.Radius; {
+	case t == nil && !r.Holds():
+		return sheet.Line{Text: "No one measure alone mends this. Look at every load:", Type: command("--all", "")}
+	case t == nil && radius > 0:
+		return sheet.Line{Text: "Try next, other curves:", Type: command("rocker.radius", v.radii(radius))}
+	case t == nil:
+		return sheet.Line{Text: "Try next, every load:", Type: command("--all", "")}
+	}
+	return sheet.Line{Text: fmt.Sprintf("Try next: %s %s%s.", t.Label, v.with(t.Value, t.Kind), v.gained(t)),
+		Type: command(t.Key, v.typed(t.Value, t.Kind))}
+}
+
+// gained says what the tried change does to the worst limit and to the tape.
+func (v voice) gained(t *check.Try) string {
+	text := fmt.Sprintf("%s tip %s off the floor)", v.tail, v.length(t.Tape.TailTip))
+	if t.Limit.Name == "rest" {
+		return " (" + text
+	}
+	return fmt.Sprintf(" (%s: %s becomes %s; ", brief(t.Limit.Load), v.shop(t.Limit.Got, t.Limit.Kind), v.with(t.Got, t.Limit.Kind)) + text
+}
+
+// ranked returns the limits with those that fail first, then those that are nearest to
+// it. Of a load that does not rest only that is listed, of one that does all else.
+func ranked(limits []check.Limit) []check.Limit {
+	list := slices.DeleteFunc(slices.Clone(limits), func(l check.Limit) bool {
+		return l.Name == "rest" && l.Holds || l.Name != "rest" && math.IsNaN(l.Got)
+	})
+	slices.SortStableFunc(list, func(a, b check.Limit) int { return cmp.Compare(a.Share(), b.Share()) })
+	return list
+}
+
+// foremost returns the limits for a first page: of each that fails the load on which it fails
+// most, for the verdict names all loads; then the nearest of those that hold, as there is room.
+func foremost(limits []check.Limit, remarks remarks) []check.Limit {
+	var list []check.Limit
+	told := map[string]bool{}
+	for _, l := range ranked(limits) {
+		if !l.Holds && !told[l.Name] || l.Holds && (len(list) == 0 || remarks > oneLimit && len(list) < 3) {
+			list = append(list, l)
+			told[l.Name] = true
+		}
+	}
+	return list
+}
+
+// limitTable returns limits as a table: want, got, whose.
+func (v voice) limitTable(limits []check.Limit) *sheet.Table {
+	t := &sheet.Table{Caption: "What we ask of it", Head: []string{"What we ask", "want", "got", "whose"}}
+	for _, l := range limits {
+		t.Mark(!l.Holds, v.limit(l)...)
+	}
+	if len(limits) == 0 {
+		t.Add("that it stands", "yes", "yes", check.Physics)
+	}
+	return t
+}
+
+// limit returns the cells of a limit: what is asked, what is wanted, what there is, and by whom it is asked. Where
+// rounding to the shop's step would make a failing value look like the one asked, it is given finer.
+func (v voice) limit(l check.Limit) []string {
+	name, basis := sheet.Cut(sheet.Plain(l.Load), 30), l.Basis+"  "+pick(l.Holds, "ok", "NO")
+	if l.Name == "rest" {
+		return []string{name + " stands", "a rest", "none", basis}
+	}
+	want, most := l.AtLeast, ""
+	if !math.IsNaN(l.AtMost) {
+		want, most = l.AtMost, "at most "
+	}
+	got := v.shop(l.Got, l.Kind)
+	if !l.Holds && got == v.shop(want, l.Kind) {
+		got = quantity.Fine(l.Got, l.Kind, v.units)
+	}
+	return []string{name + ", " + v.limitName(l.Name), most + v.with(want, l.Kind), got, basis}
+}

@@ -1,0 +1,359 @@
+package words
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+
+	"rockerwright/cmd/internal/sheet"
+	"rockerwright/rocker/bench"
+	"rockerwright/sim/layout"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// CutSheet returns the cut list: parts as finished, and the rough wood for them.
+func CutSheet(l layout.Layout, source string) sheet.Sheet {
+	v := voiceOf(l.Design)
+	finished := &sheet.Table{Head: []string{"Finished", "", "", quantity.Unit(quantity.Mass, v.units)}}
+	rough := &sheet.Table{Head: []string{"Rough", "", "", v.inUnits("board feet", "litres")}}
+	var lines []sheet.Line
+	var feet, cubic, mass float64
+	for _, c := range l.Cuts {
+		m3, bf := c.Volume()
+		cubic, feet = cubic+m3, feet+bf
+		part, of, weight := brief(c.Part), strconv.Itoa(c.Count)+" of", c.Mass()
+		if !math.IsNaN(weight) {
+			mass += weight
+		}
+		finished.Add(part, of, v.size(c.Finished), v.shop(weight, quantity.Mass))
+		rough.Add(part, of, v.size(c.Rough), v.fixed(bf, 2, m3*1e3, 2))
+		if remark := CutRemark(l, c); remark != "" {
+			lines = append(lines, sheet.Line{Text: upperFirst(part) + ": " + remark + ".", Bad: c.Wider || c.Thicker})
+		}
+	}
+	text := fmt.Sprintf("Rough wood in all: %.2f board feet, %.4f m³.", feet, cubic)
+	if mass > 0 {
+		text += fmt.Sprintf(" The parts of a named wood weigh %s as shaped.", v.mass(mass))
+	} else {
+		text += " Name a wood for the mass of a part."
+	}
+	strips := ""
+	if l.Strips != nil {
+		strips = v.bears(*l.Strips)
+	}
+	notes := sheet.Says(strips, text, "Length, width and thickness in "+v.inUnits("inches", "millimetres")+
+		", the grain along the length, which is that of the longest edge; "+
+		"round, shaped and tapered parts as the square they come out of"+string(v.legs)+". Only what is drawn is listed.")
+	return v.bench(l, "cut list", source, sheet.Block{Table: finished}, sheet.Block{Table: rough}, sheet.Block{Lines: append(notes, lines...)})
+}
+
+// CutRemark says how the grain of a seat runs, and what does not come out of the boards there are;
+// "" where there is nothing to say.
+func CutRemark(l layout.Layout, c layout.Cut) string {
+	v := voiceOf(l.Design)
+	var remarks, over []string
+	if c.Seat {
+		remarks = append(remarks, "the grain runs front to back")
+	}
+	if c.Wider {
+		over = append(over, "wider than your boards ("+v.length(l.Shop.StockWidth)+")")
+	}
+	if c.Thicker {
+		over = append(over, "thicker than your boards ("+v.length(l.Shop.StockThick)+")")
+	}
+	if len(over) > 0 {
+		remarks = append(remarks, "rough, it is "+strings.Join(over, " and ")+": glue it up")
+	}
+	return strings.Join(remarks, "; ")
+}
+
+// CutSize writes a size for a spreadsheet: with its unit, "3/4 in", for a bare fraction is taken for a
+// day of a month, and so is "6.4" where a comma is the decimal point; whole millimetres plain.
+func CutSize(x float64, units quantity.System) string {
+	text := voice{units: units}.sized(x)
+	if whole := strings.TrimSuffix(text, " mm"); !strings.Contains(whole, ".") {
+		return whole
+	}
+	return text
+}
+
+// sized writes a size with its unit, one that no rule reads, as of a strip, finer.
+func (v voice) sized(x float64) string {
+	if rounded := quantity.Round(x, quantity.Length, v.units); math.Abs(rounded-x) > 1e-4 && x < 0.0127 {
+		return v.thin(x)
+	}
+	return v.length(x)
+}
+
+// size writes three sizes: "41 × 1 1/4 × 1/4".
+func (v voice) size(s layout.Size) string {
+	return v.bare(s.Length) + " × " + v.bare(s.Width) + " × " + strings.TrimSuffix(v.sized(s.Thick), " "+v.unit())
+}
+
+// BoardSheet returns the words to the picture of a pair of rockers in one board.
+func BoardSheet(l layout.Layout, source string) sheet.Sheet {
+	v := voiceOf(l.Design)
+	return v.bench(l, "board", source, v.boardBlock(l))
+}
+
+// StationSheet returns the heights of the edges at every station, over the floor line and
+// over the chord, side by side.
+func StationSheet(l layout.Layout, source string) sheet.Sheet {
+	v := voiceOf(l.Design)
+	sole := l.Rocker.Sole > 0
+	heads := []string{"floor edge", "top edge"}
+	if sole {
+		heads = []string{"floor edge", "wood", "top edge"}
+	}
+	t := &sheet.Table{Head: append([]string{"Over the floor line"}, heads...)}
+	t.Head = append(append(append(t.Head, "over tip to tip"), heads...), "")
+	for i := range max(len(l.Stations), len(l.Chord)) {
+		t.Add(append(append(v.station(l.Stations, i, sole), v.station(l.Chord, i, sole)...), "")...)
+	}
+	text := "All in " + v.inUnits("inches", "millimetres") + ": how far " + v.fromLow + ", and the heights there. " +
+		"Over the straight line from tip to tip the low point stands square to it; below zero is under it. " +
+		"A corner is where the wood of an end stops, in a row of its own; a dash, where an edge has ended before."
+	return v.bench(l, "stations", source, sheet.Block{Table: t}, sheet.Block{Lines: sheet.Says(text)}, v.routerBlock(l))
+}
+
+// routerBlock returns the arms of a trammel with a router: from the pin to either side of the
+// bit, which runs outside the wood.
+func (v voice) routerBlock(l layout.Layout) sheet.Block {
+	cutter := l.Shop.Cutter
+	t := &sheet.Table{Head: []string{"Pin to a " + v.length(cutter) + " bit", "its near side", "its middle", "its far side", ""}}
+	add := func(label string, arm bench.Arm) {
+		if arm != (bench.Arm{}) {
+			t.Add(v.row(label, arm.Inside, arm.Middle, arm.Outside)...)
+		}
+	}
+	for i, s := range l.Sweeps {
+		of := ""
+		if len(l.Sweeps) > 1 {
+			of = fmt.Sprintf(", arc %d", i+1)
+		}
+		add("lower edge"+of, s.WoodArm(cutter))
+		add("top edge"+of, s.TopArm(cutter))
+	}
+	if len(t.Rows) == 0 {
+		return sheet.Block{}
+	}
+	return sheet.Block{Table: t}
+}
+
+// station returns the cells of one station: where, and the heights of the edges; blanks where
+// there is no such station.
+func (v voice) station(stations []bench.Station, i int, sole bool) []string {
+	if i >= len(stations) {
+		return make([]string, 3+map[bool]int{true: 1}[sole])
+	}
+	s := stations[i]
+	label := v.bare(s.At)
+	if s.Ends != bench.Passing {
+		names := map[bench.Ending]string{bench.Tip: " tip, ", bench.WoodCorner: " lower corner, ", bench.TopCorner: " top corner, "}
+		label = pick(s.Nose, v.nose, v.tail) + names[s.Ends] + label
+	}
+	edges := [][2]float64{{s.Floor.X, s.Floor.Y}, {s.Wood.X, s.Wood.Y}, {s.Top.X, s.Top.Y}}
+	if !sole {
+		edges = append(edges[:1], edges[2])
+	}
+	return sheet.Across(label, edges, func(p [2]float64) string {
+		if math.Abs(p[0]-s.At) > 1e-9 { // it ends elsewhere
+			return "–"
+		}
+		return v.bare(p[1])
+	})
+}
+
+// Places returns what is written at each station of a pattern: its distance from the low
+// point, nothing at it and where an edge ends.
+func Places(l layout.Layout) []string {
+	v := voiceOf(l.Design)
+	places := make([]string, len(l.Stations))
+	for i, s := range l.Stations {
+		if s.At != 0 && s.Ends == bench.Passing {
+			places[i] = v.bare(math.Abs(s.At))
+		}
+	}
+	return places
+}
+
+// legTable returns the numbers of the legs; with all, those of their section too.
+func (v voice) legTable(l layout.Layout, all bool) *sheet.Table {
+	t := &sheet.Table{Head: sheet.Across("", l.Legs, func(g layout.Leg) string { return brief(g.Name) }, "")}
+	add := func(label string, kind quantity.Kind, get func(g layout.Leg) float64) {
+		t.Add(sheet.Across(label, l.Legs, func(g layout.Leg) string { return v.shop(get(g), kind) }, quantity.Unit(kind, v.units))...)
+	}
+	foot := func(label string, get func(s bench.Standing) float64) {
+		t.Add(sheet.Across(label, l.Legs, func(g layout.Leg) string {
+			if g.Block != nil {
+				return "square"
+			}
+			return v.angle(get(g.Standing))
+		}, quantity.Unit(quantity.Angle, v.units))...)
+	}
+	corner := func(label string, get func(b *bench.Block) float64) {
+		add("  height of its block, "+label+" corner", quantity.Length, func(g layout.Leg) float64 {
+			if g.Block == nil {
+				return math.NaN()
+			}
+			return get(g.Block)
+		})
+	}
+	add("length, foot to top of the seat", quantity.Length, func(g layout.Leg) float64 { return g.Finished.Length })
+	if slices.ContainsFunc(l.Legs, func(g layout.Leg) bool { return g.Block != nil }) {
+		corner(v.nose+" inner", func(b *bench.Block) float64 { return b.NoseInner })
+		corner(v.nose+" outer", func(b *bench.Block) float64 { return b.NoseOuter })
+		corner(v.tail+" inner", func(b *bench.Block) float64 { return b.TailInner })
+		corner(v.tail+" outer", func(b *bench.Block) float64 { return b.TailOuter })
+	}
+	add("meets the rocker, ahead of the low point", quantity.Length, func(g layout.Leg) float64 { return g.Standing.Foot.X })
+	add("bevel, rocker to leg, towards the nose", quantity.Angle, func(g layout.Leg) float64 { return g.Standing.Angle })
+	foot("foot cut off square, side view", func(s bench.Standing) float64 { return s.Cut })
+	foot("foot cut off square, across the rocker", func(s bench.Standing) float64 { return s.Across })
+	add("rake, foot ahead", quantity.Angle, func(g layout.Leg) float64 { return g.Line.Rake })
+	add("splay, foot out", quantity.Angle, func(g layout.Leg) float64 { return g.Line.Splay })
+	add("resultant (lean from plumb)", quantity.Angle, func(g layout.Leg) float64 { return g.Standing.Resultant })
+	add("sightline, from the fore-and-aft line", quantity.Angle, sightline)
+	if !all {
+		return told(t, l)
+	}
+	add("side of the square section", quantity.Length, func(g layout.Leg) float64 { return g.Side })
+	return t
+}
+
+// told returns a table without the rows that say nothing: rake and splay of plumb legs.
+func told(t *sheet.Table, l layout.Layout) *sheet.Table {
+	t.Rows = slices.DeleteFunc(t.Rows, func(r sheet.Row) bool {
+		return !slices.ContainsFunc(r.Cells[1:len(r.Cells)-1], func(cell string) bool { return cell != "0" && cell != "–" })
+	})
+	if !slices.ContainsFunc(l.Legs, func(g layout.Leg) bool { return !math.IsNaN(sightline(g)) }) {
+		t.Add(sheet.Across("plumb: no rake, no splay", t.Head[1:], func(string) string { return "" })...)
+	}
+	return t
+}
+
+// sightline returns a leg's sightline; of a plumb leg there is none.
+func sightline(g layout.Leg) float64 {
+	if g.Standing.Resultant < 1e-9 {
+		return math.NaN()
+	}
+	along := math.Abs(g.Standing.Sightline)
+	return min(along, math.Pi-along)
+}
+
+// LegSheet returns the numbers of the legs with their blocks and their joint in the seat, and says how the angles are meant.
+func LegSheet(l layout.Layout, source string) sheet.Sheet {
+	v := voiceOf(l.Design)
+	return v.bench(l, "legs", source, sheet.Block{Table: v.legTable(l, true)}, sheet.Block{Lines: sheet.Says(
+		"A leg's length is that of its longest edge, from the foot to the top of the seat; "+
+			"scribe the last of it. A cut is + where the leg leans to the nose as it goes up, and its nose side is the shorter; "+
+			"across where it leans inwards, and its inner side is. On a block a leg is sawn square, "+
+			"and the block carries rake and splay; its heights are square to the top edge there.",
+		"Bevel gauge: the resultant, along the sightline: turned out from straight ahead where the foot is ahead, "+
+			"from straight back where it is behind. The left leg is the mirror image.")}, v.jointBlock(l))
+}
+
+// jointBlock returns the notched and rabbeted joint in the seat, two rabbets side by side.
+func (v voice) jointBlock(l layout.Layout) sheet.Block {
+	for _, leg := range l.Legs {
+		if leg.Joint == nil {
+			continue
+		}
+		t := &sheet.Table{Head: []string{"Notched and rabbeted into the seat", "", "", ""}}
+		a, b := leg.Joint[0], leg.Joint[1]
+		area := func(x float64) string { return v.fixed(x/(0.0254*0.0254), 1, x*1e4, 0) }
+		t.Add(v.row("rabbet", a.Rabbet, b.Rabbet)...)
+		t.Add("glue area of one joint", area(a.GlueArea), area(b.GlueArea), v.inUnits("sq in", "cm²"))
+		t.Add(v.row("largest radius into the seat", a.Transition, b.Transition)...)
+		return sheet.Block{Table: t, Lines: sheet.Says(fmt.Sprintf("A leg of %s square, let into a seat of %s by half of its side (taken, not drawn).",
+			v.length(leg.Side), v.length(l.Design.Seat.ThickOr())))}
+	}
+	return sheet.Block{Lines: sheet.Says("For a joint notched and rabbeted into the seat by 1/4 or 1/2 in these legs are too thin.")}
+}
+
+// blank is a line to write on, numbered one with the number that a measure has on the measuring sheet.
+const blank = "________"
+
+func numbered(key, text string) string {
+	for _, m := range piece.Measures() {
+		if m.Key == key {
+			return fmt.Sprintf("(%d) %s", m.Blank, text)
+		}
+	}
+	return text
+}
+
+// CheckSheet returns the sheet on which the finished piece is measured against its design,
+// with the numbers of the blanks that [measured] takes.
+func CheckSheet(l layout.Layout, source string) sheet.Sheet {
+	v := voiceOf(l.Design)
+	tape := &sheet.Table{Head: []string{"As drawn, on a level floor", "should be", v.leftRocker, v.rightRocker, ""}}
+	tape.Add(v.nose+" tip off the floor", v.bare(l.Report.Tape.NoseTip), blank, blank, v.unit())
+	tape.Add(v.tail+" tip off the floor", v.bare(l.Report.Tape.TailTip), blank, blank, v.unit())
+	tape.Add("tip to tip", v.bare(l.Report.Tape.TipToTip), blank, blank, v.unit())
+	return v.bench(l, "check sheet", source, sheet.Block{Table: tape}, v.risesBlock(l), v.restBlock(l), v.readBlock())
+}
+
+// risesBlock returns the five stations for both rockers.
+func (v voice) risesBlock(l layout.Layout) sheet.Block {
+	t := &sheet.Table{Head: []string{"Rise over the floor line", "should be",
+		numbered("measured.left.N", v.leftRocker), numbered("measured.right.N", v.rightRocker), "may differ by"}}
+	for k, row := range l.Rises.Rows {
+		label := v.length(math.Abs(row.At)) + " " + pick(row.At < 0, v.behind, v.ahead)
+		if k+1 == l.Rises.Low {
+			label = "the low point"
+		}
+		t.Add(fmt.Sprintf("%d: %s", k+1, label), quantity.Compared(row.Rise, v.units), blank, blank, quantity.Compared(row.Allowed, v.units)+" "+v.unit())
+	}
+	text := fmt.Sprintf("Stations %s apart %s, from the %s; the low point is station %d.",
+		v.length(l.Rises.Spacing), strings.TrimSpace(numbered("measured.spacing", "")), v.noseEnd, l.Rises.Low)
+	if allowed := l.Rises.Allowed; math.IsNaN(allowed) {
+		text += " 1/32 in (0.8 mm) between the two is common practice."
+	} else {
+		text += fmt.Sprintf(" %s tips that differ by %s %s drag each rocker 1/32 in (0.8 mm) in a rock, "+
+			"which is our judgement of what nobody notices.",
+			upperFirst(v.tail), quantity.Compared(allowed, v.units), v.unit())
+	}
+	return sheet.Block{Table: t, Lines: sheet.Says(text)}
+}
+
+// restBlock returns what level and watch should show.
+func (v voice) restBlock(l layout.Layout) sheet.Block {
+	t := &sheet.Table{Head: []string{"At rest"}}
+	for _, r := range l.Rests {
+		t.Head = append(t.Head, brief(r.Load), "measured")
+	}
+	t.Head = append(t.Head, "")
+	add := func(label, unit, key string, get func(r layout.Rest) string) {
+		cells, known := []string{label}, false
+		for _, r := range l.Rests {
+			known = known || get(r) != "–"
+			cells = append(cells, get(r), numbered(key+pick(r.Empty, "", "_ridden"), blank))
+		}
+		if known { // of a piece with a seat and a back
+			t.Add(append(cells, unit)...)
+		}
+	}
+	add("seat falls back", "degrees", "", func(r layout.Rest) string { return v.towards(r.SeatFalls) })
+	add("back leans from plumb", "degrees", "", func(r layout.Rest) string { return v.angle(r.BackLeans) })
+	add("ten rocks, there and back", "seconds", "measured.ten_rocks", func(r layout.Rest) string { return v.seconds(r.TenRocks) })
+	add("  let go from this tilt", "degrees", "measured.let_go", func(layout.Rest) string { return v.angle(layout.LetGo) })
+	return sheet.Block{Table: t, Lines: sheet.Says("Ten rocks are worked out without losses; " +
+		"a real floor and the air make them a little longer or fewer.")}
+}
+
+// readBlock returns the other blanks of a finished piece.
+func (v voice) readBlock() sheet.Block {
+	t := &sheet.Table{Head: []string{"For [measured]", "", ""}}
+	seen := map[int]bool{}
+	for _, m := range piece.Measures() {
+		if strings.HasPrefix(m.Key, "measured.") && m.Blank > 0 && m.Blank < 30 && !seen[m.Blank] {
+			seen[m.Blank] = true
+			t.Add(numbered(m.Key, v.renamed.Replace(m.Label)), blank, quantity.Unit(m.Kind, v.units))
+		}
+	}
+	return sheet.Block{Table: t}
+}
