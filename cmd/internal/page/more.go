@@ -79,10 +79,10 @@ func (s *Site) like(ctx context.Context, a ask) (any, error) {
 			continue
 		}
 		if !k.Found {
-			return likeness{Says: words.NoRadius(k)}, nil
+			return likeness{Says: words.Feels(k)}, nil
 		}
 		changes, err := changed(f.Design, k.Design)
-		return likeness{Found: true, Changes: changes, Says: words.Found(k)}, err
+		return likeness{Found: true, Changes: changes, Says: words.Feels(k)}, err
 	}
 	return nil, fmt.Errorf("there is no way %q", a.Way)
 }

@@ -24,8 +24,8 @@ func Check(a trial.Answer, source string, command Command, changes []string) she
 	r := &a.Report
 	v := voiceOf(r.Design)
 	assemble := func(remarks remarks) sheet.Sheet {
-		first := []sheet.Block{{Lines: v.answer(&a, changes, remarks)}}
-		return sheet.Sheet{Title: v.title(r.Design), Source: source, Blocks: slices.Concat(first, v.under(&a, command, remarks), v.everything(a))}
+		return sheet.Sheet{Title: v.title(r.Design), Source: source, Blocks: slices.Concat(
+			[]sheet.Block{{Lines: v.answer(&a, changes, remarks)}}, v.under(&a, command, remarks), v.everything(a))}
 	}
 	s := assemble(everyRemark)
 	for less := everyRemark - 1; !s.Fits() && less >= terse; less-- {
@@ -51,12 +51,12 @@ func (v voice) under(a *trial.Answer, command Command, remarks remarks) []sheet.
 
 // changed says what was changed for an answer; where that must be short, of more than two how many.
 func changed(changes []string, counted bool) []sheet.Line {
-	if len(changes) == 0 {
-		return nil
-	}
 	said := strings.Join(changes, "; ")
-	if counted && len(changes) > 2 {
-		said = fmt.Sprintf("%d entries", len(changes))
+	switch n := len(changes); {
+	case n == 0:
+		return nil
+	case counted && n > 2:
+		said = fmt.Sprintf("%d entries", n)
 	}
 	return []sheet.Line{{Label: "CHANGED:", Text: said + ". The file is as it was."}}
 }
@@ -97,18 +97,13 @@ func (v voice) tape(r check.Report) sheet.Line {
 
 // Held says in one line whether it stands and all limits hold, and if not which is the worst.
 func Held(a trial.Answer) sheet.Line {
-	v := voiceOf(a.Design)
 	asked, broken := len(ranked(a.Limits)), of(&a, trial.Falls, trial.Fails)
-	switch {
-	case len(broken) > 0:
-		cells := v.limit(*broken[0].Limit)
+	if len(broken) > 0 {
+		cells := voiceOf(a.Design).limit(*broken[0].Limit)
 		return sheet.Wrong(fmt.Sprintf("%d of %s: NO. First: %s; want %s, got %s.", len(broken), counted(asked, "limit"), cells[0], cells[1], cells[2]))
-	case asked == 0:
-		return sheet.Line{Text: "It stands; nothing more is asked of it."}
-	case asked == 1:
-		return sheet.Line{Text: "The one limit holds."}
 	}
-	return sheet.Line{Text: fmt.Sprintf("All %d limits hold.", asked)}
+	all := []string{"It stands; nothing more is asked of it.", "The one limit holds.", fmt.Sprintf("All %d limits hold.", asked)}
+	return sheet.Line{Text: all[min(asked, 2)]}
 }
 
 // Became says in what a motion ended.
@@ -121,14 +116,14 @@ func DoesNotStand(r check.Report, l *check.Load) string {
 	return "It cannot be rocked: " + voiceOf(r.Design).whyNot(l) + "."
 }
 
-// Found says which radius keeps a feel.
-func Found(k size.Kept) string {
-	return fmt.Sprintf("%s: radius %s at the rest, all radii times %.2f.",
-		upperFirst(k.Way.String()), voiceOf(k.Design).length(k.Feel.Radius), k.Scale)
+// Feels says which radius keeps a feel, or that none does.
+func Feels(k size.Kept) string {
+	way := upperFirst(k.Way.String())
+	if !k.Found {
+		return way + ": no radius does that here."
+	}
+	return fmt.Sprintf("%s: radius %s at the rest, all radii times %.2f.", way, voiceOf(k.Design).length(k.Feel.Radius), k.Scale)
 }
-
-// NoRadius says that no radius keeps a feel.
-func NoRadius(k size.Kept) string { return upperFirst(k.Way.String()) + ": no radius does that here." }
 
 // Sides returns what the sides to which a piece rocks are called, that of + first.
 func Sides(d piece.Design) [2]string { return [2]string{d.Ways().Back, d.Ways().Forward} }
@@ -151,26 +146,18 @@ const (
 // advice says what limits the piece, what to try next, what was estimated, and how far
 // to trust it.
 func (v voice) advice(a *trial.Answer, command Command, remarks remarks) []sheet.Line {
-	r := &a.Report
-	var lines []sheet.Line
-	if remarks > noCause {
-		lines = sheet.Says(v.cause(r.Cause))
-	}
+	r, all := &a.Report, remarks == everyRemark
+	lines := sheet.Says(pick(remarks > noCause, v.cause(r.Cause), ""))
 	if remarks > noOthers || r.Try != nil && remarks > terse {
 		lines = append(lines, v.try(r, command))
 	}
 	for _, f := range of(a, trial.WorthALook) {
-		if remarks == everyRemark {
-			lines = append(lines, sheet.Line{Text: fmt.Sprintf("Worth a look: %s keeps %s before going %s.",
-				brief(f.Load.Name), v.degrees(f.Got), v.Forward)})
-		}
+		lines = append(lines, sheet.Says(when(all, "Worth a look: %s keeps %s before going %s.",
+			brief(f.Load.Name), v.degrees(f.Got), v.Forward))...)
 	}
-	lines = append(lines, v.wrongs(a)...)
-	if s := r.Spread; s.Estimated && remarks == everyRemark {
-		lines = append(lines, sheet.Line{Text: fmt.Sprintf("Estimated, not given: how the %s's %s is spread (moves rests %s).",
-			v.piece, v.mass(r.Design.Piece.Mass), v.degrees(max(s.EmptyRest, s.Rest)))})
-	}
-	return append(lines, v.foot())
+	return slices.Concat(lines, v.wrongs(a), sheet.Says(
+		when(all && r.Spread.Estimated, "Estimated, not given: how the %s's %s is spread (moves rests %s).",
+			v.piece, v.mass(r.Design.Piece.Mass), v.degrees(max(r.Spread.EmptyRest, r.Spread.Rest))), v.disclaimer))
 }
 
 // wrongs says what is wrong with the piece itself, what of it is only estimated, and whom it does not fit.
@@ -189,10 +176,7 @@ func (v voice) cause(c check.Cause) string {
 		check.CurveItself: "the curve itself (its radius, against the height of the weight)",
 		check.RestsTilted: "how far it tilts at rest (a larger radius, or the weight nearer the middle)",
 	}[c]
-	if text == "" {
-		return ""
-	}
-	return "What limits it: " + text + "."
+	return when(text != "", "What limits it: %s.", text)
 }
 
 // A Command returns the line to type for a design with one more change to it, or with
@@ -216,11 +200,9 @@ func (v voice) try(r *check.Report, command Command) sheet.Line {
 
 // gained says what the tried change does to the worst limit and to the tape.
 func (v voice) gained(t *check.Try) string {
-	text := fmt.Sprintf("%s tip %s off the floor)", v.tail, v.length(t.Tape.TailTip))
-	if t.Limit.Name == "rest" {
-		return " (" + text
-	}
-	return fmt.Sprintf(" (%s: %s becomes %s; ", brief(t.Limit.Load), v.shop(t.Limit.Got, t.Limit.Kind), v.with(t.Got, t.Limit.Kind)) + text
+	limit := when(t.Limit.Name != "rest", "%s: %s becomes %s; ",
+		brief(t.Limit.Load), v.shop(t.Limit.Got, t.Limit.Kind), v.with(t.Got, t.Limit.Kind))
+	return fmt.Sprintf(" (%s%s tip %s off the floor)", limit, v.tail, v.length(t.Tape.TailTip))
 }
 
 // ranked returns the limits with those that fail first, then those that are nearest to

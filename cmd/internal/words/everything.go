@@ -27,15 +27,23 @@ func (v voice) fits(a *trial.Answer) []sheet.Block {
 	return slices.Concat(v.fitTable(a), v.people(a.Report), v.gives(a.Report), v.bends(a.Report))
 }
 
-// everyLoad returns the readings of every load, person by person.
+// everyLoad returns the readings of every load side by side, as many as fit, person by person; the piece alone
+// stands with the first.
 func (v voice) everyLoad(r check.Report) []sheet.Block {
-	var blocks []sheet.Block
-	for _, group := range grouped(r.Loads) {
-		title := "Every load"
-		if name := group[len(group)-1].Sitter; name != "" {
-			title += ": " + brief(name)
+	var groups [][]*check.Load
+	for i := range r.Loads {
+		last := len(groups) - 1
+		if last < 0 || len(groups[last]) == fourAbreast || i > 1 && r.Loads[i].Sitter != r.Loads[i-1].Sitter {
+			groups = append(groups, nil)
+			last++
 		}
-		blocks = append(blocks, sheet.Block{Title: title, All: true, Table: v.readingsOf(r.Design, group, everyRemark)})
+		groups[last] = append(groups[last], &r.Loads[i])
+	}
+	var blocks []sheet.Block
+	for _, group := range groups {
+		name := group[len(group)-1].Sitter
+		blocks = append(blocks, sheet.Block{Title: "Every load" + when(name != "", ": %s", brief(name)), All: true,
+			Table: v.readingsOf(r.Design, group, everyRemark)})
 	}
 	return blocks
 }
@@ -47,30 +55,31 @@ func (v voice) everySwing(r check.Report) []sheet.Block {
 		return nil
 	}
 	var blocks []sheet.Block
-	for i := range r.Loads[:min(2, len(r.Loads))] {
-		if l := &r.Loads[i]; l.Balance.Outcome == sim.Rocks {
-			blocks = append(blocks, v.swings(l, r.Releases))
+	all := &sheet.Table{Head: sheet.Across("Let go from, degrees", r.Releases, v.angle, "")}
+	for i := range r.Loads {
+		l := &r.Loads[i]
+		t := &sheet.Table{Head: []string{"Let go from", "one rock", "carries to", "friction needed", ""}}
+		cells := []string{brief(l.Name)}
+		for _, release := range r.Releases {
+			s := l.Swing(release)
+			from := v.angle(math.Abs(s.Release)) + when(s.Release < 0, " %s", v.Forward)
+			if s.Outcome != sim.Rocks {
+				t.Add(from, "–", "–", "–", s.Outcome.String())
+				cells = append(cells, "–")
+				continue
+			}
+			t.Add(from, fmt.Sprintf("%.2f s", s.Period), v.angle(math.Abs(s.Reach)), fmt.Sprintf("%.2f", s.Friction), "degrees from rest")
+			cells = append(cells, v.seconds(s.Period))
+		}
+		all.Add(append(cells, "s")...)
+		if i < 2 && l.Balance.Outcome == sim.Rocks {
+			blocks = append(blocks, sheet.Block{Title: "Time of a rock: " + brief(l.Name), All: true, Table: t})
 		}
 	}
 	if len(r.Loads) > 2 {
-		blocks = append(blocks, v.times(r))
+		blocks = append(blocks, sheet.Block{Title: "Time of a rock, there and back", All: true, Table: all})
 	}
 	return blocks
-}
-
-// grouped parts loads into groups that fit side by side, each of one person; the piece
-// alone stands with the first.
-func grouped(loads []check.Load) [][]*check.Load {
-	var groups [][]*check.Load
-	for i := range loads {
-		last := len(groups) - 1
-		if last < 0 || len(groups[last]) == fourAbreast || i > 1 && loads[i].Sitter != loads[i-1].Sitter {
-			groups = append(groups, nil)
-			last++
-		}
-		groups[last] = append(groups[last], &loads[i])
-	}
-	return groups
 }
 
 // pulls returns what a hand at the top of the back must do to tip the piece.
@@ -78,97 +87,52 @@ func (v voice) pulls(r check.Report) sheet.Block {
 	t := &sheet.Table{Head: []string{"Pulled backwards at the top of the back", "slowly", "at once and held", ""}}
 	for i := range r.Loads {
 		if p := r.Pull(&r.Loads[i]); !math.IsNaN(p.Slow) {
-			t.Add(sheet.Across(brief(r.Loads[i].Name), []float64{p.Slow, p.Sudden}, func(force float64) string {
-				return v.shop(force, quantity.Force)
-			}, quantity.Unit(quantity.Force, v.units))...)
+			t.Add(brief(r.Loads[i].Name), v.shop(p.Slow, quantity.Force), v.shop(p.Sudden, quantity.Force),
+				quantity.Unit(quantity.Force, v.units))
 		}
 	}
-	b := sheet.Block{Title: "What tips it", All: true, Table: t}
 	if len(t.Rows) == 0 {
-		b.Table, b.Lines = nil, sheet.Says(v.noPull)
+		return sheet.Block{Title: "What tips it", All: true, Lines: sheet.Says(v.noPull)}
 	}
-	return b
-}
-
-// swings returns how long a rock takes by how far the load was let go.
-func (v voice) swings(l *check.Load, releases []float64) sheet.Block {
-	t := &sheet.Table{Head: []string{"Let go from", "one rock", "carries to", "friction needed", ""}}
-	for _, release := range releases {
-		s := l.Swing(release)
-		from := v.angle(math.Abs(s.Release))
-		if s.Release < 0 {
-			from += " " + v.Forward
-		}
-		if s.Outcome != sim.Rocks {
-			t.Add(from, "–", "–", "–", s.Outcome.String())
-			continue
-		}
-		t.Add(from, fmt.Sprintf("%.2f s", s.Period), v.angle(math.Abs(s.Reach)), fmt.Sprintf("%.2f", s.Friction), "degrees from rest")
-	}
-	return sheet.Block{Title: "Time of a rock: " + brief(l.Name), All: true, Table: t}
-}
-
-// times returns how long a rock of each load takes, by how far it was let go.
-func (v voice) times(r check.Report) sheet.Block {
-	t := &sheet.Table{Head: sheet.Across("Let go from, degrees", r.Releases, v.angle, "")}
-	for i := range r.Loads {
-		t.Add(sheet.Across(brief(r.Loads[i].Name), r.Releases, func(release float64) string {
-			if s := r.Loads[i].Swing(release); s.Outcome == sim.Rocks {
-				return v.seconds(s.Period)
-			}
-			return "–"
-		}, "s")...)
-	}
-	return sheet.Block{Title: "Time of a rock, there and back", All: true, Table: t}
+	return sheet.Block{Title: "What tips it", All: true, Table: t}
 }
 
 // assumptions says on what the numbers stand.
 func (v voice) assumptions(r check.Report) []sheet.Line {
-	texts := []string{"The piece and the person are one rigid body that rolls on the floor without slipping. " +
-		"No friction of the air, no rolling loss: a real rock dies away. " +
-		"A person who moves, a soft rug and a sliding rocker are outside the model.",
-		"No published limit for how near a rocking chair may be to going over was found; " +
-			"the limits marked 'our judgement' are ours. Change them under [limits]."}
+	fitted, looks := "", []string{}
 	if r.Curve != nil && r.Curve.Drawn != nil {
-		texts = append(texts, v.fitted(r.Design, r.Curve.Drawn))
-	}
-	if r.Spread.Estimated {
-		texts = append(texts, fmt.Sprintf("The weight of the piece is a guess spread over seat, back, arms, legs and rockers "+
-			"as slab, panel and rods of the drawn sizes. Any of them 20 %% heavier or lighter moves the empty rest by up to %s, "+
-			"the others by up to %s, and the margins by up to %s.",
-			v.degrees(r.Spread.EmptyRest), v.degrees(r.Spread.Rest), v.degrees(r.Spread.Margin)))
-	}
-	if slices.ContainsFunc(r.Design.Sitters, func(s piece.Sitter) bool {
-		return s.Mass != 0 && !(s.Inertia > 0) && (s.Sitting != piece.Place{} || s.Centre.Y != 0)
-	}) {
-		texts = append(texts, "A person given by weight, ahead and above turns about the own balance point like a body with "+
-			"a radius of gyration of "+v.length(piece.Gyration)+", from a chain of body segments (derived, not published).")
+		fitted = v.fitted(r.Design, r.Curve.Drawn)
 	}
 	for _, l := range r.Look {
-		if !l.Holds {
-			texts = append(texts, fmt.Sprintf("Worth a look, with no limit set: %s keeps %s before going %s.",
-				brief(l.Load), v.with(l.Got, l.Kind), v.Forward))
-		}
+		looks = append(looks, when(!l.Holds, "Worth a look, with no limit set: %s keeps %s before going %s.",
+			brief(l.Load), v.with(l.Got, l.Kind), v.Forward))
 	}
-	if r.Design.Bed.Height > 0 {
-		texts = append(texts, string(v.lying))
-	}
-	if slices.ContainsFunc(r.Design.Rocker.Arcs, func(a piece.Arc) bool { return a.Flat != 0 || a.Turn != 0 || a.Radius < 0 }) {
-		texts = append(texts, "Flats and corners are taken to lose nothing when the rocker rolls over them; really each is a knock.")
-	}
-	return sheet.Says(texts...)
+	weighed := slices.ContainsFunc(r.Design.Sitters, func(s piece.Sitter) bool {
+		return s.Mass != 0 && !(s.Inertia > 0) && (s.Sitting != piece.Place{} || s.Centre.Y != 0)
+	})
+	knocks := slices.ContainsFunc(r.Design.Rocker.Arcs, func(a piece.Arc) bool { return a.Flat != 0 || a.Turn != 0 || a.Radius < 0 })
+	return slices.Concat(sheet.Says("The piece and the person are one rigid body that rolls on the floor without slipping. "+
+		"No friction of the air, no rolling loss: a real rock dies away. "+
+		"A person who moves, a soft rug and a sliding rocker are outside the model.",
+		"No published limit for how near a rocking chair may be to going over was found; "+
+			"the limits marked 'our judgement' are ours. Change them under [limits].",
+		fitted,
+		when(r.Spread.Estimated, "The weight of the piece is a guess spread over seat, back, arms, legs and rockers "+
+			"as slab, panel and rods of the drawn sizes. Any of them 20 %% heavier or lighter moves the empty rest by up to %s, "+
+			"the others by up to %s, and the margins by up to %s.",
+			v.degrees(r.Spread.EmptyRest), v.degrees(r.Spread.Rest), v.degrees(r.Spread.Margin)),
+		when(weighed, "A person given by weight, ahead and above turns about the own balance point like a body with "+
+			"a radius of gyration of %s, from a chain of body segments (derived, not published).", v.length(piece.Gyration))),
+		sheet.Says(looks...), sheet.Says(pick(r.Design.Bed.Height > 0, string(v.lying), ""),
+			when(knocks, "Flats and corners are taken to lose nothing when the rocker rolls over them; really each is a knock.")))
 }
 
 // cautions are the usual ones for the kind of piece. They are no standard.
 func (v voice) cautions(r check.Report) []sheet.Line {
-	child := ""
-	if r.ForAChild() {
-		child = "Children kneel on the seat facing the back, stand on it and climb on behind; " +
-			"of these only a child on the tail was tried. They grow out of what was checked."
-	}
 	return append(sheet.Says("Local codes, the current standards and licensed practice go first. "+
-		"Nothing here was tested; try the dry-fitted piece on a clear floor with someone beside you.",
-		string(v.alone), child), sheet.Says(v.beware...)...)
+		"Nothing here was tested; try the dry-fitted piece on a clear floor with someone beside you.", string(v.alone),
+		when(r.ForAChild(), "Children kneel on the seat facing the back, stand on it and climb on behind; "+
+			"of these only a child on the tail was tried. They grow out of what was checked.")), sheet.Says(v.beware...)...)
 }
 
 // Notes returns what a program's user should know of the numbers, a sentence or two each.

@@ -66,7 +66,8 @@ func Keep(a trial.Answer, rocking *trial.Rocking, m Making, more []sheet.Block) 
 	if rocking != nil { // what matters most: of a cradle its tilts, of a horse its riders on a slope, of a settee one at the end
 		k.Side = "To scale. The quartered disc is the balance point; blue are its path and the stretch of floor on which " +
 			brief(rocking.Load.Name) + " rolls."
-		k.Under = slices.Concat(k.Under, v.cradle(*rocking), v.slopes(*rocking), v.atTheEnd(*rocking))
+		k.Under = slices.Concat(k.Under, titled(string(v.marked), v.cradle(*rocking)),
+			titled("On a slope", v.slopes(*rocking)), titled("One at the end", v.atTheEnd(*rocking)))
 	}
 	k.Under = append(k.Under, sheet.Block{Title: "Cautions", Lines: v.cautions(r)})
 	return k
@@ -81,33 +82,24 @@ func fileName(source string) string {
 }
 
 // atTheEnd says how a settee stands with one alone at its end.
-func (v voice) atTheEnd(r trial.Rocking) []sheet.Block {
-	if v.alone == "" {
-		return nil
-	}
+func (v voice) atTheEnd(r trial.Rocking) []sheet.Line {
 	var lines []sheet.Line
 	for i := range r.Report.Loads {
 		l := &r.Report.Loads[i]
-		if l.Sitter != piece.OneAtTheEnd.String() {
-			continue
-		}
 		name := upperFirst(brief(l.Name))
-		if !l.Upright() {
+		switch {
+		case v.alone == "" || l.Sitter != piece.OneAtTheEnd.String():
+		case !l.Upright():
 			lines = append(lines, sheet.Wrong(name+": "+v.whyNot(l)+"."))
-			continue
-		}
-		text := fmt.Sprintf("%s: %s, keeps %s before going %s", name, v.stands(l), v.degrees(l.Balance.Back.Angle), v.Back)
-		for _, s := range r.Sideways {
-			if s.Load == l.Name {
-				text += fmt.Sprintf("; sideways over one rocker %s, its weight must lift %s", v.degrees(s.Angle), v.length(s.Lift))
+		default:
+			text := fmt.Sprintf("%s: %s, keeps %s before going %s", name, v.stands(l), v.degrees(l.Balance.Back.Angle), v.Back)
+			for _, s := range r.Sideways {
+				text += when(s.Load == l.Name, "; sideways over one rocker %s, its weight must lift %s", v.degrees(s.Angle), v.length(s.Lift))
 			}
+			lines = append(lines, sheet.Line{Text: text + "."})
 		}
-		lines = append(lines, sheet.Line{Text: text + "."})
 	}
-	if len(lines) == 0 {
-		return nil
-	}
-	return []sheet.Block{{Title: "One at the end", Lines: lines}}
+	return lines
 }
 
 // sections returns what follows the first page.
@@ -130,7 +122,14 @@ func (v voice) sections(a trial.Answer, rocking *trial.Rocking, more []sheet.Blo
 		{ID: "fit", Title: "Fit and people", Blocks: fit},
 		{ID: "more", Title: "What if, and sizes", Blocks: more},
 		{ID: "basis", Title: "Assumptions and sources", Blocks: []sheet.Block{
-			{Title: "What this rests on", Lines: v.assumptions(r)}, {Title: "Sources", Lines: v.sources(r)}}},
+			{Title: "What this rests on", Lines: v.assumptions(r)},
+			{Title: "Sources", Lines: sheet.Says(when(len(r.Somebody) > 0, "People: segments by de Leva (1996), children's by Jensen (1986, 1989); "+
+				"sizes by the ANSUR II survey of soldiers (2012) and the CDC growth charts (2000)."),
+				string(v.infants), "Woods: USDA Wood Handbook, FPL-GTR-190 (2010).",
+				"The motion: derived from rigid-body mechanics; rockerwright proof computes every case whose answer is known from elsewhere, "+
+					"and names its source.",
+				"What is marked 'our judgement' has no other source; what is marked 'from memory' or 'second-hand' was not read "+
+					"where it was first published.")}}},
 	}
 	return slices.DeleteFunc(list, func(s Section) bool { return s.ID == "more" && len(more) == 0 })
 }
@@ -139,27 +138,10 @@ func (v voice) sections(a trial.Answer, rocking *trial.Rocking, more []sheet.Blo
 func (v voice) checked(r check.Report) string {
 	said := []string{"the " + v.piece + " empty"}
 	for _, c := range r.Checked() {
-		one := fmt.Sprintf("%s (%s)", sheet.Cut(sheet.Plain(c.Name), 30), v.mass(c.Mass))
-		if c.Postures > 1 {
-			one += fmt.Sprintf(" in %d postures", c.Postures)
-		}
-		said = append(said, one)
+		said = append(said, fmt.Sprintf("%s (%s)", sheet.Cut(sheet.Plain(c.Name), 30), v.mass(c.Mass))+
+			when(c.Postures > 1, " in %d postures", c.Postures))
 	}
 	return list(said) + "."
-}
-
-// sources names where numbers come from that are not the maker's.
-func (v voice) sources(r check.Report) []sheet.Line {
-	people := ""
-	if len(r.Somebody) > 0 {
-		people = "People: segments by de Leva (1996), children's by Jensen (1986, 1989); " +
-			"sizes by the ANSUR II survey of soldiers (2012) and the CDC growth charts (2000)."
-	}
-	return sheet.Says(people, string(v.infants), "Woods: USDA Wood Handbook, FPL-GTR-190 (2010).",
-		"The motion: derived from rigid-body mechanics; rockerwright proof computes every case whose answer is known from elsewhere, "+
-			"and names its source.",
-		"What is marked 'our judgement' has no other source; what is marked 'from memory' or 'second-hand' was not read "+
-			"where it was first published.")
 }
 
 // Unanswered says of a further question that it has no answer, and why.
@@ -170,15 +152,22 @@ func Unanswered(question string, why error) sheet.Block {
 // owner returns the page for whoever takes the piece home: no mathematics.
 func (v voice) owner(a *trial.Answer, rocking *trial.Rocking) Section {
 	r := &a.Report
-	floor := "On a hard, level floor. A thick rug, a slope, a porch laid to shed the rain or a gap between boards changes how it rests " +
-		"and how near it is to going over. Not by stairs, a step, a hearth or the edge of a porch."
+	leave, rest := "", "Empty, it does not stand by itself. Ask the maker before you use it."
 	if rocking != nil && !math.IsNaN(rocking.Room.Behind) {
-		floor += " From the middle of the rockers it reaches " + v.reaches(*rocking) + " in a good rock: leave that clear, and a hand more."
+		leave = " From the middle of the rockers it reaches " + v.reaches(*rocking) + " in a good rock: leave that clear, and a hand more."
+	}
+	if empty := &r.Loads[0]; empty.Upright() {
+		noseUp, tailUp := r.TipsAtRest(empty)
+		rest = fmt.Sprintf("Empty and still on a level floor, the %s ends of the rockers stand about %s and the %s ends about %s off the floor, "+
+			"the same on both sides.%s If it comes to rest in another way than when it was new, something has moved or worn.",
+			v.tail, v.length(tailUp), v.nose, v.length(noseUp), v.leans)
 	}
 	return Section{ID: "owner", Title: "For the owner of " + cmp.Or(brief(r.Design.Title), "this "+v.piece), Blocks: []sheet.Block{
 		{Title: "Who it was checked for", Lines: sheet.Says(v.whom(a))},
-		{Title: "How it should rest", Lines: sheet.Says(v.shouldRest(r))},
-		{Title: "Where it stands", Lines: sheet.Says(floor)},
+		{Title: "How it should rest", Lines: sheet.Says(rest)},
+		{Title: "Where it stands", Lines: sheet.Says("On a hard, level floor. " +
+			"A thick rug, a slope, a porch laid to shed the rain or a gap between boards changes how it rests " +
+			"and how near it is to going over. Not by stairs, a step, a hearth or the edge of a porch." + leave)},
 		{Title: "Fingers, toes and tails", Lines: sheet.Says("Under each rocker is a gap that closes as it rocks. " +
 			"Keep fingers, toes, cords and the tails of pets away from it. The ends of the rockers reach out where one walks: " +
 			"go round them, and do not leave it where somebody passes in the dark.")},
@@ -194,8 +183,7 @@ func (v voice) owner(a *trial.Answer, rocking *trial.Rocking) Section {
 
 // whom says who was checked: the lightest and the heaviest.
 func (v voice) whom(a *trial.Answer) string {
-	r := &a.Report
-	list := r.Checked()
+	r, list := &a.Report, a.Report.Checked()
 	if len(list) == 0 {
 		return "Nobody: only the empty " + v.piece + " was checked. Ask the maker before anybody uses it."
 	}
@@ -204,15 +192,11 @@ func (v voice) whom(a *trial.Answer) string {
 	if heavy := list[len(list)-1]; heavy != list[0] {
 		text = "By calculation, the lightest: " + named(list[0]) + "; the heaviest: " + named(heavy) + "."
 	}
-	if !a.Holds() {
-		text += " Not all of them keep the limits that the maker set: ask which before you use it."
-	}
-	if text += v.whoever; !v.fuller {
+	text += when(!a.Holds(), " Not all of them keep the limits that the maker set: ask which before you use it.") + v.whoever
+	if !v.fuller {
 		return text
 	}
-	if r.ForAChild() {
-		text += " A child grows out of what was checked: have it looked at again before a bigger one sits in it."
-	}
+	text += when(r.ForAChild(), " A child grows out of what was checked: have it looked at again before a bigger one sits in it.")
 	for _, f := range of(a, trial.Warns) {
 		if f.What == trial.Braces || f.What == trial.Rockers {
 			text += " " + v.warning(a, f).Text
@@ -221,72 +205,40 @@ func (v voice) whom(a *trial.Answer) string {
 	return text
 }
 
-// shouldRest says what the owner can see of the rest with a tape, empty and still.
-func (v voice) shouldRest(r *check.Report) string {
-	empty := &r.Loads[0]
-	if !empty.Upright() {
-		return "Empty, it does not stand by itself. Ask the maker before you use it."
-	}
-	noseUp, tailUp := r.TipsAtRest(empty)
-	return fmt.Sprintf("Empty and still on a level floor, the %s ends of the rockers stand about %s and the %s ends about %s off the floor, "+
-		"the same on both sides.%s If it comes to rest in another way than when it was new, something has moved or worn.",
-		v.tail, v.length(tailUp), v.nose, v.length(noseUp), v.leans)
-}
-
 // reaches says how far a piece reaches on both sides while it rocks, and with whom in it.
 func (v voice) reaches(r trial.Rocking) string {
 	one := func(reach float64, way, who string) string {
-		if who != "" {
-			who = " (" + brief(who) + ")"
-		}
-		return v.length(reach) + " " + way + who
+		return v.length(reach) + " " + way + when(who != "", " (%s)", brief(who))
 	}
 	return one(r.Room.Behind, v.reachBehind, r.Room.BehindBy) + " and " + one(r.Room.Front, v.reachAhead, r.Room.FrontBy)
 }
 
 // Letter returns a report as a letter to another maker: what the piece is and does, in the
-// words of the report. The design file goes below it.
+// words of the report; what limits it and what its maker would try. The design file goes below it.
 func Letter(a trial.Answer, rocking *trial.Rocking, m Making) sheet.Sheet {
 	r := a.Report
 	v := voiceOf(r.Design)
-	with := ""
-	if len(m.Changes) > 0 {
-		with = " (with " + sheet.Plain(strings.Join(m.Changes, "; ")) + ")"
+	try := ""
+	if t := a.Try; t != nil {
+		try = fmt.Sprintf("I would try %s %s next%s.", t.Label, v.with(t.Value, t.Kind), v.gained(t))
 	}
 	s := sheet.Sheet{Title: v.title(r.Design), Source: m.Date.Format("2 January 2006"), Blocks: []sheet.Block{
 		{Lines: sheet.Says("To another maker,")},
 		{Lines: sheet.Says(fmt.Sprintf("here is a %s on rockers that I have worked out with rockerwright %s%s. "+
-			"All of it is calculated from measures; nothing was tested.", v.piece, m.Version, with), "I checked "+v.checked(r))},
+			"All of it is calculated from measures; nothing was tested.", v.piece, m.Version,
+			when(len(m.Changes) > 0, " (with %s)", sheet.Plain(strings.Join(m.Changes, "; ")))), "I checked "+v.checked(r))},
 		{Lines: append(sheet.Says("How it came out:"), v.verdict(&a)...)},
 		{Lines: []sheet.Line{v.tape(r)}},
 		v.readings(r, everyRemark),
-		{Lines: v.lessons(&a)},
+		{Lines: slices.Concat(sheet.Says(v.cause(a.Cause), try), v.wrongs(&a), sheet.Says(v.disclaimer))},
 	}}
 	if rocking != nil {
-		s.Blocks = append(s.Blocks, sheet.Block{Lines: v.lookedAt(*rocking)})
+		s.Blocks = append(s.Blocks, sheet.Block{Lines: slices.Concat(v.slopes(*rocking), v.cradle(*rocking),
+			sheet.Says("From where its low point touches it reaches "+v.reaches(*rocking)+" in a good rock."))})
 	}
 	s.Blocks = append(s.Blocks, sheet.Block{Lines: v.cautions(r)}, sheet.Block{Lines: []sheet.Line{
 		{Text: "The design file is below. Save it as a plain text file, and you can check it yourself:",
 			Type: "rockerwright check " + fileName(m.Source)},
 		{Text: "With good wishes for the bench."}}})
 	return s
-}
-
-// lessons says what limits a piece and what its maker would try.
-func (v voice) lessons(a *trial.Answer) []sheet.Line {
-	try := ""
-	if t := a.Try; t != nil {
-		try = fmt.Sprintf("I would try %s %s next%s.", t.Label, v.with(t.Value, t.Kind), v.gained(t))
-	}
-	return append(append(sheet.Says(v.cause(a.Cause), try), v.wrongs(a)...), v.foot())
-}
-
-// lookedAt says what else was looked at: of a cradle its tilts, of a horse its slope, and
-// the room it takes.
-func (v voice) lookedAt(r trial.Rocking) []sheet.Line {
-	var lines []sheet.Line
-	for _, b := range append(v.slopes(r), v.cradle(r)...) {
-		lines = append(lines, b.Lines...)
-	}
-	return append(lines, sheet.Line{Text: "From where its low point touches it reaches " + v.reaches(r) + " in a good rock."})
 }

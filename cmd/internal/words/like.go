@@ -24,7 +24,7 @@ func Like(l size.Likeness, source string, changes []string, take string) sheet.S
 		last = append(last, sheet.Line{Text: "To save one under a new name:", Type: take})
 	}
 	s := sheet.Sheet{Title: v.called(l.Wanted.Design) + " · like " + v.called(l.OldPiece.Design), Source: source,
-		Blocks: []sheet.Block{{Lines: v.oldAndNew(l, changes)}, {Table: table}, {Lines: append(last, v.foot())}}}
+		Blocks: []sheet.Block{{Lines: v.oldAndNew(l, changes)}, {Table: table}, {Lines: append(last, sheet.Line{Text: v.disclaimer})}}}
 	s = s.Fitted(1, []string{"tip to tip", "  weight must lift", "back leans, seated", "behind the low point"}, table)
 	s.Blocks = append(s.Blocks, v.likeMargins(l), v.ruleTable(l), v.likeAssumptions(l))
 	return s

@@ -56,9 +56,8 @@ type maybe string
 
 // phrasesOf returns the phrases for a design.
 func phrasesOf(d piece.Design) *phrases {
-	ways := [...][2]*phrases{piece.Chair: {&chairs, &chairs}, piece.Settee: {&settees, &settees},
-		piece.Cradle: {&sideways, &endwise}, piece.Horse: {&horses, &horses}}
-	return ways[d.Kind][d.Rocks]
+	return [...][2]*phrases{piece.Chair: {&chairs, &chairs}, piece.Settee: {&settees, &settees},
+		piece.Cradle: {&sideways, &endwise}, piece.Horse: {&horses, &horses}}[d.Kind][d.Rocks]
 }
 
 // judged begins what stands at the foot of every page.

@@ -22,17 +22,17 @@ func Rock(r trial.Rocking, source string) sheet.Sheet {
 		"sliding, a rug's softness and people who move on are outside the model. "+
 		"Shoves last "+v.seconds(trial.ShoveTime)+" s (our judgement).", v.disclaimer)
 	return sheet.Sheet{Title: v.title(r.Report.Design), Source: source, Blocks: slices.Concat([]sheet.Block{{Lines: v.rocked(r)}},
-		v.hardest(r), v.slopes(r), v.cradle(r), v.besides(r), []sheet.Block{{Lines: last}})}
+		v.hardest(r), titled("On a slope", v.slopes(r)), titled(string(v.marked), v.cradle(r)), v.besides(r), []sheet.Block{{Lines: last}})}
 }
 
 // hardest returns how hard it was tried.
 func (v voice) hardest(r trial.Rocking) []sheet.Block {
-	return slices.Concat(v.survivals(r), v.fates(r), v.seating(r))
+	return slices.Concat(v.survivals(r), v.fates(r), titled("Lever arms of published tests", v.seating(r)))
 }
 
 // besides returns what room the piece takes, and what else it does on its floor.
 func (v voice) besides(r trial.Rocking) []sheet.Block {
-	return append([]sheet.Block{v.room(r), v.sideways(r), v.walks(r)}, v.stops(r)...)
+	return append([]sheet.Block{v.room(r), v.sideways(r), v.walks(r)}, titled("Stops and corners", v.stops(r))...)
 }
 
 // rocked says what became of the motion that was asked for.
@@ -197,13 +197,12 @@ func (v voice) survives(a trial.Answer) []sheet.Block {
 }
 
 // seating returns the lever arms of published tests, with how far each is to be trusted.
-func (v voice) seating(r trial.Rocking) []sheet.Block {
-	const title = "Lever arms of published tests"
-	if r.Report.ForAChild() {
-		return []sheet.Block{{Title: title, Lines: sheet.Says("Not tried: the tests that were found load a seat with a grown-up's 600 N (135 lb), " +
-			"and this is a child's " + v.piece + ". They say nothing of it, either way.")}}
-	}
-	if len(r.Seating) == 0 {
+func (v voice) seating(r trial.Rocking) []sheet.Line {
+	switch {
+	case r.Report.ForAChild():
+		return sheet.Says("Not tried: the tests that were found load a seat with a grown-up's 600 N (135 lb), " +
+			"and this is a child's " + v.piece + ". They say nothing of it, either way.")
+	case len(r.Seating) == 0:
 		return nil
 	}
 	lines := sheet.Says("Not a test certificate: the lever arms of published seating tests, " +
@@ -223,27 +222,24 @@ func (v voice) seating(r trial.Rocking) []sheet.Block {
 		text = fmt.Sprintf("%s (%s; %s): %s", upperFirst(s.Name), s.Source, s.Confidence, text)
 		lines = append(lines, sheet.Line{Text: text, Bad: s.Outcome != sim.Rocks})
 	}
-	return []sheet.Block{{Title: title, Lines: lines}}
+	return lines
 }
 
-// slopes returns a horse on its slope.
-func (v voice) slopes(r trial.Rocking) []sheet.Block {
-	if len(r.Slopes) == 0 {
-		return nil
-	}
-	lines := sheet.Says("On a slope of 10 degrees (loads and slope: EN 71-1, 8.23.1, read in the text; not a test certificate):")
-	for _, s := range r.Slopes {
-		text := s.Name + ": goes over."
-		if s.Rests {
-			text = s.Name + ": stands, " + v.degrees(s.Margin) + " before going over."
+// slopes says how a horse stands on its slope.
+func (v voice) slopes(r trial.Rocking) []sheet.Line {
+	var lines []sheet.Line
+	for i, s := range r.Slopes {
+		if i == 0 {
+			lines = sheet.Says("On a slope of 10 degrees (loads and slope: EN 71-1, 8.23.1, read in the text; not a test certificate):")
 		}
-		lines = append(lines, sheet.Line{Text: text, Bad: !s.Rests})
+		stands := pick(s.Rests, "stands, "+v.degrees(s.Margin)+" before going over.", "goes over.")
+		lines = append(lines, sheet.Line{Text: s.Name + ": " + stands, Bad: !s.Rests})
 	}
-	return []sheet.Block{{Title: "On a slope", Lines: lines}}
+	return lines
 }
 
-// cradle returns a cradle against the tilts of 5 and 10 degrees, and what its ends limit.
-func (v voice) cradle(r trial.Rocking) []sheet.Block {
+// cradle says how a cradle rests against the tilts of 5 and 10 degrees, and what its ends limit.
+func (v voice) cradle(r trial.Rocking) []sheet.Line {
 	if v.marked == "" {
 		return nil
 	}
@@ -267,18 +263,16 @@ func (v voice) cradle(r trial.Rocking) []sheet.Block {
 		text := upperFirst(brief(l.Name)) + " rests at " + v.degrees(tilt) + ": " + word + "."
 		lines = append(lines, sheet.Line{Text: text, Bad: tilt > 5*quantity.Deg})
 	}
-	return []sheet.Block{{Title: string(v.marked), Lines: lines}}
+	return lines
 }
 
 // room says what room the piece needs, and where something is caught.
 func (v voice) room(r trial.Rocking) sheet.Block {
-	n, crest := r.Room, ""
-	if !math.IsNaN(n.Crest) {
-		crest = "; the top of the back alone " + v.length(n.Crest) + " behind here"
-	}
+	n := r.Room
 	return sheet.Block{Title: "Room", Lines: sheet.Says(fmt.Sprintf("From where its low point touches it reaches %s, with anybody who is checked in it, "+
 		"each in a good rock, 15 degrees from the own rest (here between %s %s and %s %s)%s.",
-		v.reaches(r), v.degrees(math.Abs(n.From)), v.Forward, v.degrees(math.Abs(n.To)), v.Back, crest),
+		v.reaches(r), v.degrees(math.Abs(n.From)), v.Forward, v.degrees(math.Abs(n.To)), v.Back,
+		when(!math.IsNaN(n.Crest), "; the top of the back alone %s behind here", v.length(n.Crest))),
 		fmt.Sprintf("At rest the %s tip stands %s and the %s tip %s off the floor; on the way they come down to %s and %s. "+
 			"Along %s of each rocker the gap is less than %s: that is where fingers, toes and tails are caught (1 in is our judgement).",
 			v.tail, v.length(n.TailAtRest), v.nose, v.length(n.NoseAtRest), v.length(max(0, n.TailLow)), v.length(max(0, n.NoseLow)),
@@ -306,33 +300,26 @@ func (v voice) walks(r trial.Rocking) sheet.Block {
 	if w == nil {
 		return sheet.Block{Title: "Walks", Lines: sheet.Says("Give " + v.tracks + " to learn how unequal rockers walk.")}
 	}
-	text, enough := "The two rockers are taken to be one curve and parallel, so it does not walk.", ""
+	text := "The two rockers are taken to be one curve and parallel, so it does not walk."
 	if !w.OneCurve || w.Scrub > 0 {
 		text = fmt.Sprintf("In a rock of 10 degrees either way it turns on the floor by %.2f degrees and back, "+
 			"leans sideways by up to %.2f degrees, and each rocker is dragged %s.",
 			math.Abs(w.Heading)*180/math.Pi, w.Lean*180/math.Pi, v.fine(w.Scrub))
 	}
-	if !math.IsNaN(w.Enough) {
-		enough = "How equal is equal enough: tail tips that stand " + v.fine(w.Enough) +
-			" apart in height drag each rocker 1/32 in (0.8 mm) in a rock (our judgement of what nobody notices)."
-	}
-	return sheet.Block{Title: "Walks", Lines: sheet.Says(text, enough, "Assumed: both rockers roll along their own line as far as they can; "+
-		"how much of the drag slides and how much walks, friction decides.")}
+	return sheet.Block{Title: "Walks", Lines: sheet.Says(text,
+		when(!math.IsNaN(w.Enough), "How equal is equal enough: tail tips that stand %s apart in height drag each rocker 1/32 in (0.8 mm) in a rock "+
+			"(our judgement of what nobody notices).", v.fine(w.Enough)),
+		"Assumed: both rockers roll along their own line as far as they can; "+
+			"how much of the drag slides and how much walks, friction decides.")}
 }
 
 // stops says what corners do: blocks and lips.
-func (v voice) stops(r trial.Rocking) []sheet.Block {
-	if len(r.Stops) == 0 {
-		return nil
-	}
+func (v voice) stops(r trial.Rocking) []sheet.Line {
 	var lines []sheet.Line
 	for _, s := range r.Stops {
-		left := ", and the hilltop lies on it."
-		if !math.IsNaN(s.Left) {
-			left = "; behind it " + v.degrees(s.Left) + " are left to the hilltop."
-		}
+		left := pick(math.IsNaN(s.Left), ", and the hilltop lies on it.", "; behind it "+v.degrees(s.Left)+" are left to the hilltop.")
 		lines = append(lines, sheet.Line{Text: fmt.Sprintf("From a tilt of %s to %s it stands on a corner; the righting arm goes from %s to %s there%s",
 			v.towards(s.From), v.towards(s.To), v.length(s.ArmFirst), v.length(s.ArmLast), left)})
 	}
-	return []sheet.Block{{Title: "Stops and corners", Lines: lines}}
+	return lines
 }

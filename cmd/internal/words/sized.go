@@ -19,7 +19,7 @@ func Sized(d piece.Design, found size.Solution, others []size.Proposal, source s
 	lines := append(changed(changes, true), v.found(found.Take())...)
 	whole := v.sizedTable(d.Target, found.Proposals, others)
 	own, theirs := v.rejected(found.Proposals), append(v.rejected(others), v.curves(found.Proposals[0], others)...)
-	last := []sheet.Line{{Text: "To save one under a new name:", Type: take}, v.foot()}
+	last := []sheet.Line{{Text: "To save one under a new name:", Type: take}, sheet.Line{Text: v.disclaimer}}
 	assemble := func(table *sheet.Table, notes []sheet.Line) sheet.Sheet {
 		s := s
 		s.Blocks = []sheet.Block{{Lines: lines}, {Table: table}, {Lines: slices.Concat(notes, last)}}

@@ -23,14 +23,12 @@ type voice struct {
 func voiceOf(d piece.Design) voice { return voice{d.Units, phrasesOf(d)} }
 
 // shop and with write a quantity without its unit and with it, what is no number as a dash.
-func (v voice) shop(x float64, kind quantity.Kind) string { return v.written(x, kind, quantity.Shop) }
-func (v voice) with(x float64, kind quantity.Kind) string { return v.written(x, kind, quantity.With) }
-
-func (v voice) written(x float64, kind quantity.Kind, write func(float64, quantity.Kind, quantity.System) string) string {
+func (v voice) shop(x float64, kind quantity.Kind) string { return quantity.Shop(x, kind, v.units) }
+func (v voice) with(x float64, kind quantity.Kind) string {
 	if math.IsNaN(x) || math.IsInf(x, 0) {
 		return "–"
 	}
-	return write(x, kind, v.units)
+	return quantity.With(x, kind, v.units)
 }
 
 // towards returns an angle with its side, "2 1/2 fwd"; back goes without saying where
@@ -72,9 +70,6 @@ func (v voice) limitName(name string) string {
 	}[name], name)
 }
 
-// foot is the last line of every first page.
-func (v voice) foot() sheet.Line { return sheet.Line{Text: v.disclaimer} }
-
 // typed returns a value as it is typed on a command line, without spaces and quotes:
 // 20-1/2. It is rounded to the shop's step.
 func (v voice) typed(x float64, kind quantity.Kind) string {
@@ -110,14 +105,10 @@ func upperFirst(text string) string {
 
 // list joins words: "a, b and c".
 func list(words []string) string {
-	switch n := len(words); n {
-	case 0:
-		return ""
-	case 1:
-		return words[0]
-	default:
-		return fmt.Sprintf("%s and %s", strings.Join(words[:n-1], ", "), words[n-1])
+	if last := len(words) - 1; last > 0 {
+		return strings.Join(words[:last], ", ") + " and " + words[last]
 	}
+	return strings.Join(words, "")
 }
 
 // counted writes how many there are of a thing, whose name takes an s where there is not one.
@@ -146,6 +137,22 @@ func pick(first bool, one, other string) string {
 		return one
 	}
 	return other
+}
+
+// when returns a text where something is so, else "".
+func when(so bool, format string, args ...any) string {
+	if !so {
+		return ""
+	}
+	return fmt.Sprintf(format, args...)
+}
+
+// titled returns lines as a block, none where there are none.
+func titled(title string, lines []sheet.Line) []sheet.Block {
+	if len(lines) == 0 {
+		return nil
+	}
+	return []sheet.Block{{Title: title, Lines: lines}}
 }
 
 // itself returns a text.

@@ -20,7 +20,7 @@ func WhatIf(t size.Table, source string, changes []string) sheet.Sheet {
 	s := sheet.Sheet{Title: v.called(t.Report.Design) + " · what each measure does", Source: source}
 	lines := append(changed(changes, true), v.whatIfNow(t)...)
 	must, loose := exact(t.Rows)
-	notes := sheet.Block{Lines: []sheet.Line{v.foot()}}
+	notes := sheet.Block{Lines: sheet.Says(v.disclaimer)}
 	assemble := func(rows int) sheet.Sheet {
 		s := s
 		s.Blocks = []sheet.Block{{Lines: lines}, {Table: v.whatIfTable(t, must, loose, rows)}, notes}
@@ -198,7 +198,7 @@ func Study(d piece.Design, s size.Study, source string) sheet.Sheet {
 		blocks = append(blocks, sheet.Block{Table: t})
 	}
 	return sheet.Sheet{Title: title, Source: source,
-		Blocks: append(blocks, sheet.Block{Lines: []sheet.Line{v.foot()}}, v.sharesTable(s), studyAssumptions())}
+		Blocks: append(blocks, sheet.Block{Lines: sheet.Says(v.disclaimer)}, v.sharesTable(s), studyAssumptions())}
 }
 
 // many says how many pieces, "4,096 chairs".
