@@ -54,17 +54,11 @@ func (v voice) fitTable(a *trial.Answer) []sheet.Block {
 // trouble says in what way a seat does not fit.
 func (v voice) trouble(m check.Misfit) string {
 	by := v.length(m.By)
-	switch m.Trouble {
-	case check.FeetHang:
-		return "feet " + by + " off the floor"
-	case check.TooWide:
-		return "hips " + by + " wider than the seat"
-	case check.TooDeep:
-		return "seat " + by + " deeper than the thigh"
-	case check.KneesOverChin:
-		return "knees above the chin"
-	}
-	return "knees " + by + " above the hips"
+	return map[check.Trouble]string{
+		check.FeetHang: "feet " + by + " off the floor", check.KneesUp: "knees " + by + " above the hips",
+		check.TooWide: "hips " + by + " wider than the seat", check.TooDeep: "seat " + by + " deeper than the thigh",
+		check.KneesOverChin: "knees above the chin",
+	}[m.Trouble]
 }
 
 // people returns what was given and what was estimated of each person.
@@ -91,13 +85,10 @@ func (v voice) people(r check.Report) []sheet.Block {
 			others = append(others, brief(one.Name)+" "+quantity.Tall(sizes[person.Stature], v.units)+", "+v.mass(sizes[person.Mass]))
 		}
 	}
-	also := ""
-	if len(others) > 0 {
-		also = "Others: " + strings.Join(others, "; ") + "."
-	}
 	return below("People", t, "Estimated sizes go with the height in the ANSUR II survey of soldiers (2012), "+
 		"of children with the CDC growth charts (2000). Weights of limbs are by de Leva (1996), of children by Jensen (1986, 1989). "+
-		"A big belly or pregnancy carries the balance point forward; this does not know of it.", also, postures(r))
+		"A big belly or pregnancy carries the balance point forward; this does not know of it.",
+		when(len(others) > 0, "Others: %s.", strings.Join(others, "; ")), postures(r))
 }
 
 // postures says how the postures are meant, of those that were checked.

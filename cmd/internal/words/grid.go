@@ -226,9 +226,9 @@ const fourAbreast = 4
 // rest: the piece empty, then the owner's loads.
 func (v voice) readings(r check.Report, remarks remarks) sheet.Block {
 	shown := []*check.Load{&r.Loads[0]}
-	owner, others, _ := byRole(r.Loads)
+	owner := ofRole(r.Loads, piece.Owner)
 	if len(owner) < 2 {
-		owner = append(owner, others...)
+		owner = append(owner, ofRole(r.Loads, piece.Other)...)
 	}
 	room := fourAbreast
 	if len(owner) > 0 && owner[len(owner)-1].Sitter != owner[0].Sitter {

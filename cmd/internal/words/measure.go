@@ -199,13 +199,6 @@ func (v voice) curve(c *piece.Curve) []sheet.Line {
 	return append(lines, sheet.Line{Text: "The two rockers are one curve, as far as these readings tell" + differ})
 }
 
-// unlike says by how much two rockers are not one curve.
-func (v voice) unlike(c *piece.Curve) sheet.Line {
-	return sheet.Wrong(fmt.Sprintf("The two rockers are not one curve: at station %d from the nose the %s one is %s higher, "+
-		"more than reading error explains. Unequal rockers walk; clamp the two together and fair them as one.",
-		c.Station, pick(c.Apart < 0, "right", "left"), v.fine(math.Abs(c.Apart))))
-}
-
 // suspect says which rise was probably misread, or that no curve explains them.
 func (v voice) suspect(side string, fit *rises.Fit) sheet.Line {
 	where := fmt.Sprintf("%s, station %d from the nose: by all the others the rise there is %s.", side, fit.Suspect+1, v.length(fit.Without))

@@ -16,44 +16,36 @@ import (
 
 // verdict returns the three blocks of the answer: the owner, others, hazards.
 func (v voice) verdict(a *trial.Answer) []sheet.Line {
-	r := &a.Report
 	var lines []sheet.Line
-	empty := &r.Loads[0]
-	switch alone := len(r.Loads) == 1; {
-	case !empty.Upright():
+	empty, alone := &a.Loads[0], len(a.Loads) == 1
+	if !empty.Upright() {
 		lines = []sheet.Line{{Label: "EMPTY:", Text: v.whyNot(empty) + ".", Bad: true}}
-		if alone {
-			return lines
-		}
-	case alone:
-		return []sheet.Line{{Label: "THE PIECE ALONE", Text: v.stands(empty) + ". Nobody sits in this design: add [sitter]."}}
+	} else if alone {
+		lines = []sheet.Line{{Label: "THE PIECE ALONE", Text: v.stands(empty) + ". Nobody sits in this design: add [sitter]."}}
 	}
-	owner, others, hazards := byRole(r.Loads)
+	if alone {
+		return lines
+	}
+	owner := ofRole(a.Loads, piece.Owner)
 	lines = append(lines, v.group(v.owners, owner, a))
-	if len(others) > 0 {
+	if others := ofRole(a.Loads, piece.Other); len(others) > 0 {
 		lines = append(lines, v.group("OTHERS", others, a))
 	}
-	if len(hazards) > 0 {
+	if len(ofRole(a.Loads, piece.Hazard)) > 0 {
 		lines = append(lines, v.hazards(a, owner))
 	}
 	return lines
 }
 
-// byRole parts the loads with a person.
-func byRole(loads []check.Load) (owner, others, hazards []*check.Load) {
+// ofRole returns the loads with a person of a role.
+func ofRole(loads []check.Load, role piece.Role) []*check.Load {
+	var list []*check.Load
 	for i := range loads {
-		l := &loads[i]
-		switch {
-		case l.Empty:
-		case l.Role == piece.Owner:
-			owner = append(owner, l)
-		case l.Role == piece.Other:
-			others = append(others, l)
-		default:
-			hazards = append(hazards, l)
+		if l := &loads[i]; !l.Empty && l.Role == role {
+			list = append(list, l)
 		}
 	}
-	return owner, others, hazards
+	return list
 }
 
 // group says how it stands with a group of loads.
@@ -65,34 +57,25 @@ func (v voice) group(label string, loads []*check.Load, a *trial.Answer) sheet.L
 	}
 	var wrong []string
 	if fallen := on(a, trial.Falls, loads); len(fallen) > 0 {
-		text := v.whyNot(fallen[0])
-		if len(fallen) > 1 {
-			text += "; nor does it stand with " + list(names(fallen[1:], loads))
-		}
-		wrong = append(wrong, text)
+		wrong = append(wrong, v.whyNot(fallen[0])+
+			when(len(fallen) > 1, "; nor does it stand with %s", list(names(fallen[1:], loads))))
 	}
 	if failing := names(on(a, trial.Fails, loads), loads); len(failing) > 0 {
 		wrong = append(wrong, list(failing)+pick(len(failing) > 1, " are ", " is ")+v.fails)
 	}
 	first, back := loads[0], check.LeastBack(loads)
-	keeps, limited := v.degrees(back.Balance.Back.Angle), back.Balance.Back.Exists()
-	line.Text = v.stands(first)
-	if label != "YOUR OWNER" {
-		line.Text = brief(first.Sitter) + " " + line.Text
-	}
+	keeps := v.degrees(back.Balance.Back.Angle)
+	line.Text = when(label != "YOUR OWNER", "%s ", brief(first.Sitter)) + v.stands(first)
 	switch {
 	case len(wrong) > 0:
 		line.Text, line.Bad = strings.Join(wrong, "; "), true
-	case !limited:
+	case !back.Balance.Back.Exists():
 	case label == "OTHERS":
 		line.Text = "all keep the limits; least: " + brief(back.Name) + ", " + keeps
 	case back.Sitter != first.Sitter: // a number stands beside the name of its own person
 		line.Text += "; least: " + brief(back.Name) + " keeps " + keeps
 	default:
-		line.Text += ", keeps " + keeps
-		if back.Posture != person.Unsaid {
-			line.Text += " " + back.Posture.String()
-		}
+		line.Text += ", keeps " + keeps + when(back.Posture != person.Unsaid, " %v", back.Posture)
 	}
 	line.Text += "."
 	return line
@@ -120,10 +103,7 @@ func (v voice) stands(l *check.Load) string {
 	case size < 10:
 		where = "well " + way
 	}
-	if math.IsNaN(l.Balance.Period) {
-		return "rests " + where + ", on a flat"
-	}
-	return fmt.Sprintf("rests %s, rocks in %s s", where, v.seconds(l.Balance.Period))
+	return "rests " + where + pick(math.IsNaN(l.Balance.Period), ", on a flat", ", rocks in "+v.seconds(l.Balance.Period)+" s")
 }
 
 // hazards says what hazards do to the piece, those that take it over first; nothing is asked of them.
@@ -140,38 +120,31 @@ func (v voice) hazards(a *trial.Answer, owner []*check.Load) sheet.Line {
 	return sheet.Line{Label: "HAZARDS:", Text: strings.Join(said, "; ") + ".", Bad: over}
 }
 
-// whyNot says why a load has no rest.
+// whyNot says why a load has no rest: the arc centre, above which the balance point may lie, is that of the arc that
+// touches the floor as drawn.
 func (v voice) whyNot(l *check.Load) string {
-	who := "it"
-	if !l.Empty {
-		who = brief(l.Name) + ": it"
-	}
+	who := when(!l.Empty, "%s: ", brief(l.Name)) + "it "
 	switch l.Balance.Outcome {
 	case sim.Neutral:
-		return who + " has no rest of its own: the balance point lies at the arc centre, " +
+		return who + "has no rest of its own: the balance point lies at the arc centre, " +
 			"so it stays wherever it is put. A larger radius gives it a rest"
 	case sim.Rocks:
-		return who + " rests only upside down, on its two tips"
+		return who + "rests only upside down, on its two tips"
+	}
+	at, _ := l.Rig.Profile.Find(0)
+	why := "the balance point lies where no part of the curve can carry it"
+	switch g := l.Rig.Body.Centre; {
+	case g.X < l.Rig.Profile.Tail().X:
+		why = "the balance point lies beyond the " + v.tail + " tip"
+	case g.X > l.Rig.Profile.Nose().X:
+		why = "the balance point lies beyond the " + v.nose + " tip"
+	case g.Y > l.Rig.Profile.Bearing(at).Centre().Y:
+		why = "the balance point lies above the arc centre"
+	case l.Rig.Floor.Slope != 0:
+		why = "the floor slopes more than this curve can answer"
 	}
 	arm, _ := l.Rig.Righting(0)
-	return fmt.Sprintf("%s does not stand: %s, so it goes over %s by itself", who, v.reason(l.Rig), pick(arm > 0, v.overForward, v.overBack))
-}
-
-// reason says where the balance point lies that the piece cannot stand: above the arc centre is above that of the arc
-// that touches the floor as drawn.
-func (v voice) reason(r sim.Rig) string {
-	at, _ := r.Profile.Find(0)
-	switch g := r.Body.Centre; {
-	case g.X < r.Profile.Tail().X:
-		return "the balance point lies beyond the " + v.tail + " tip"
-	case g.X > r.Profile.Nose().X:
-		return "the balance point lies beyond the " + v.nose + " tip"
-	case g.Y > r.Profile.Bearing(at).Centre().Y:
-		return "the balance point lies above the arc centre"
-	case r.Floor.Slope != 0:
-		return "the floor slopes more than this curve can answer"
-	}
-	return "the balance point lies where no part of the curve can carry it"
+	return fmt.Sprintf("%sdoes not stand: %s, so it goes over %s by itself", who, why, pick(arm > 0, v.overForward, v.overBack))
 }
 
 // Findings returns the sentence of each finding of an answer, in their order.
@@ -239,9 +212,16 @@ func (v voice) warning(a *trial.Answer, f *trial.Finding) sheet.Line {
 	case f.Rises != nil:
 		return v.suspect(f.Who, f.Rises)
 	case f.Curve != nil:
-		return v.unlike(f.Curve)
+		return sheet.Wrong(fmt.Sprintf("The two rockers are not one curve: at station %d from the nose the %s one is %s higher, "+
+			"more than reading error explains. Unequal rockers walk; clamp the two together and fair them as one.",
+			f.Curve.Station, pick(f.Curve.Apart < 0, "right", "left"), v.fine(math.Abs(f.Curve.Apart))))
 	case f.Beyond != nil:
-		return v.beyond(f.Beyond)
+		end, stand := pick(f.Beyond.Tail, v.tail, v.nose), "stand"
+		if f.Beyond.Taken {
+			stand = "are not drawn; taken " + takenUnder(f.Beyond.Which) + " they would stand"
+		}
+		return sheet.Wrong(fmt.Sprintf("LEGS: the %s legs %s %s beyond the %s: nothing carries them there. "+
+			"Lengthen the %s, or draw them where they stand: [[leg]] at.", f.Beyond.Which, stand, v.length(f.Beyond.By), end, end))
 	case b != nil && a.Design.Rocker.Made == piece.Sawn:
 		return wood("a sawn rocker comes at its short grain", f.Who, "on one end", b.Across.Least, b.Across.Most)
 	case b != nil:
@@ -252,16 +232,6 @@ func (v voice) warning(a *trial.Answer, f *trial.Finding) sheet.Line {
 
 // shares writes the range of a share.
 func shares(least, most float64) string { return percent(least) + " to " + percent(most) }
-
-// beyond says which legs stand beyond the rockers.
-func (v voice) beyond(b *piece.Beyond) sheet.Line {
-	end, stand := pick(b.Tail, v.tail, v.nose), "stand"
-	if b.Taken {
-		stand = "are not drawn; taken " + takenUnder(b.Which) + " they would stand"
-	}
-	return sheet.Wrong(fmt.Sprintf("LEGS: the %s legs %s %s beyond the %s: nothing carries them there. "+
-		"Lengthen the %s, or draw them where they stand: [[leg]] at.", b.Which, stand, v.length(b.By), end, end))
-}
 
 // hazard says what a hazard of a name does.
 func (v voice) hazard(f *trial.Finding, name string) string {
@@ -280,9 +250,6 @@ func (v voice) hazard(f *trial.Finding, name string) string {
 
 // unfits says on the first page whether the piece fits its owner, sitting at ease, and whom it does not fit.
 func (v voice) unfits(a *trial.Answer) []sheet.Line {
-	if len(a.Fit) == 0 {
-		return sheet.Says(v.misfits(a))
-	}
 	var wrong []string
 	for _, f := range of(a, trial.Unfit) {
 		if f.Fit != nil {
@@ -293,7 +260,7 @@ func (v voice) unfits(a *trial.Answer) []sheet.Line {
 	if len(wrong) > 0 {
 		text = strings.Join(wrong, "; ") + " (sitting); the rest within custom."
 	}
-	return sheet.Says("Fits the owner? "+upperFirst(text), v.misfits(a))
+	return sheet.Says(when(len(a.Fit) > 0, "Fits the owner? %s", upperFirst(text)), v.misfits(a))
 }
 
 // misfits says who does not fit, and how; "" where all do.
@@ -310,10 +277,7 @@ func (v voice) misfits(a *trial.Answer) string {
 		}
 		text, last = text+v.trouble(*f.Misfit), f.Who
 	}
-	if text == "" {
-		return ""
-	}
-	return text + "."
+	return when(text != "", "%s.", text)
 }
 
 // unfit says by how much one measure is beyond custom.

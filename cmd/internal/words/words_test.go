@@ -127,7 +127,7 @@ func TestNothingWrongIsLeftOut(t *testing.T) {
 		flat := strings.Join(strings.Fields(text), " ")
 		v := voiceOf(d)
 		name := func(l *check.Load) string {
-			owner, _, _ := byRole(r.Loads)
+			owner := ofRole(r.Loads, piece.Owner)
 			if l.Posture == person.ArmsBehindHead {
 				return l.Posture.String()
 			}
