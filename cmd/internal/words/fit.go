@@ -25,19 +25,18 @@ var off = map[string][2]string{
 	"back.lumbar": {"high", "low"},
 }
 
-// below returns a table, and what is said below it; both stand only under --all.
-func below(title string, t *sheet.Table, texts ...string) []sheet.Block {
-	return []sheet.Block{{Title: title, All: true, Table: t}, {All: true, Lines: sheet.Says(texts...)}}
+// below returns a block of a table, and what is said below it; nothing of a table without rows.
+func below(b sheet.Block, texts ...string) []sheet.Block {
+	if len(b.Table.Rows) == 0 {
+		return nil
+	}
+	return []sheet.Block{b, {All: b.All, Lines: sheet.Says(texts...)}}
 }
 
 // fitTable returns have, want and change by of each measure.
 func (v voice) fitTable(a *trial.Answer) []sheet.Block {
-	r := &a.Report
-	if len(r.Fit) == 0 {
-		return nil
-	}
 	t := &sheet.Table{Head: []string{"Owner at ease", "have", "want", "change by", "goes by"}}
-	for _, f := range r.Fit {
+	for _, f := range a.Fit {
 		want, change := v.bare(f.Low)+" to "+v.bare(f.High), "–"
 		if math.IsInf(f.High, 1) {
 			want = v.bare(f.Low) + " or more"
@@ -47,7 +46,7 @@ func (v voice) fitTable(a *trial.Answer) []sheet.Block {
 		}
 		t.Mark(!f.Holds(), f.What, v.bare(f.Have), want, change, f.Size.String())
 	}
-	return below("Fit", t, v.misfits(a), "In "+v.inUnits("inches", "millimetres")+
+	return below(sheet.Block{Title: "Fit", All: true, Table: t}, v.misfits(a), "In "+v.inUnits("inches", "millimetres")+
 		". The clearances between a person and a seat are common practice among chairmakers; change them to taste.")
 }
 
@@ -85,7 +84,7 @@ func (v voice) people(r check.Report) []sheet.Block {
 			others = append(others, brief(one.Name)+" "+quantity.Tall(sizes[person.Stature], v.units)+", "+v.mass(sizes[person.Mass]))
 		}
 	}
-	return below("People", t, "Estimated sizes go with the height in the ANSUR II survey of soldiers (2012), "+
+	return below(sheet.Block{Title: "People", All: true, Table: t}, "Estimated sizes go with the height in the ANSUR II survey of soldiers (2012), "+
 		"of children with the CDC growth charts (2000). Weights of limbs are by de Leva (1996), of children by Jensen (1986, 1989). "+
 		"A big belly or pregnancy carries the balance point forward; this does not know of it.",
 		when(len(others) > 0, "Others: %s.", strings.Join(others, "; ")), postures(r))
@@ -111,10 +110,8 @@ func postures(r check.Report) string {
 			said = append(said, meant[p])
 		}
 	}
-	if len(said) == 0 {
-		return ""
-	}
-	return upperFirst(strings.Join(said, "; ")) + ". In all but perched, feet flat and pushing up the whole person rides on the piece."
+	return when(len(said) > 0, "%s. In all but perched, feet flat and pushing up the whole person rides on the piece.",
+		upperFirst(strings.Join(said, "; ")))
 }
 
 // noTest is said wherever wood is bent on paper.
@@ -130,11 +127,8 @@ func (v voice) gives(r check.Report) []sheet.Block {
 			t.Mark(g.Most > 1, brief(l.Name), v.force(g.Force), v.length(g.Yield), v.degrees(g.Turn), share)
 		}
 	}
-	if len(t.Rows) == 0 {
-		return nil
-	}
 	b := r.Design.Back.Braces
-	return below("The back gives", t, fmt.Sprintf("%s braces of %s, %s by %s, %s long, bent as one beam %s. "+
+	return below(sheet.Block{Title: "The back gives", All: true, Table: t}, fmt.Sprintf("%s braces of %s, %s by %s, %s long, bent as one beam %s. "+
 		"Rest, recline and the load on the back are solved together; the readings above are with the back bent. "+
 		"Shares in brackets: if the wood is stronger or weaker than the middle of its kind "+
 		"by two standard deviations (16 %% each, from memory); "+
@@ -157,7 +151,7 @@ func (v voice) bends(r check.Report) []sheet.Block {
 		t.Mark(b.Across.Most > 1, tip, v.force(b.Force), shares(b.Along.Least, b.Along.Most), shares(b.Across.Least, b.Across.Most))
 		worst = append(worst, fmt.Sprintf("%s from %s with the grain %s out", v.length(b.Across.From), tip, v.degrees(b.Across.Grain)))
 	}
-	return below("The rockers bend", t, fmt.Sprintf("Of the bending strength of the wood, for each of two rockers, "+
+	return below(sheet.Block{Title: "The rockers bend", All: true, Table: t}, fmt.Sprintf("Of the bending strength of the wood, for each of two rockers, "+
 		"with %s on one end: a cantilever from the nearer leg. Sawn rockers are read at the worst short grain between leg and tip (%s) "+
 		"by Hankinson's formula with its whole range (Wood Handbook, chapter 5, from memory).", brief(r.Bending[0].Load), list(worst)), noTest)
 }

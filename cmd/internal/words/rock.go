@@ -39,47 +39,34 @@ func (v voice) besides(r trial.Rocking) []sheet.Block {
 func (v voice) rocked(r trial.Rocking) []sheet.Line {
 	d, t := r.Report.Design, r.Trace
 	rest := r.Load.Balance.Rest.Tilt
-	how := "let go " + v.degrees(math.Abs(r.Start.Tilt-rest)) + " from its rest"
-	if r.Start.Tilt == rest {
-		how = "from its rest"
-	}
-	if r.Start.Rate != 0 {
-		how += fmt.Sprintf(", started at %s a second", v.degrees(math.Abs(r.Start.Rate)))
-	}
-	if p := r.Start.Push; p.Force != 0 {
-		how += fmt.Sprintf(", pushed with %s for %s s", v.force(math.Abs(p.Force)), v.seconds(p.Time))
-	}
+	push, surface := r.Start.Push, d.Floor.Surface
+	how := when(r.Start.Tilt != rest, "let go %s ", v.degrees(math.Abs(r.Start.Tilt-rest))) + "from its rest" +
+		when(r.Start.Rate != 0, ", started at %s a second", v.degrees(math.Abs(r.Start.Rate))) +
+		when(push.Force != 0, ", pushed with %s for %s s", v.force(math.Abs(push.Force)), v.seconds(push.Time))
 	floor := "a floor that takes nothing and holds any force (name one: floor.surface)"
-	if d.Floor.Surface != piece.NoSurface {
-		floor = [...]string{piece.Hardwood: "hardwood", piece.Boards: "boards", piece.Rug: "a rug", piece.Stone: "stone"}[d.Floor.Surface]
-		if r.FloorTaken {
-			floor += ", taken for want of floor.surface (our judgement)"
-		}
+	if surface != piece.NoSurface {
+		floor = [...]string{piece.Hardwood: "hardwood", piece.Boards: "boards", piece.Rug: "a rug", piece.Stone: "stone"}[surface] +
+			when(r.FloorTaken, ", taken for want of floor.surface (our judgement)")
 	} else if r.Losses != (motion.Losses{}) || d.Floor.Friction > 0 {
 		floor = "the floor of your file"
 	}
-	lines := []sheet.Line{{Label: strings.ToUpper(brief(r.Load.Name)) + ":", Text: how + ", on " + floor + "."}, v.became(r)}
-	say := func(there bool, format string, args ...any) {
-		if there {
-			lines = append(lines, sheet.Line{Text: fmt.Sprintf(format, args...)})
-		}
-	}
-	say(!math.IsNaN(r.HalvesIn), "The tilt falls to half in %.0f rocks.", r.HalvesIn)
-	say(d.Floor.Surface != piece.NoSurface, "The floor: friction %.2f, rolling loss %s %s. %s.", r.Load.Rig.Floor.Friction,
-		quantity.Fine(r.Losses.Rolling, quantity.Length, v.units), v.unit(), upperFirst(r.Ground.Basis))
-	say(t.Friction > 0, "The floor must hold a friction of %.2f, knocks counted.", t.Friction)
-	return lines
+	return append([]sheet.Line{{Label: strings.ToUpper(brief(r.Load.Name)) + ":", Text: how + ", on " + floor + "."}, v.became(r)}, sheet.Says(
+		when(!math.IsNaN(r.HalvesIn), "The tilt falls to half in %.0f rocks.", r.HalvesIn),
+		when(surface != piece.NoSurface, "The floor: friction %.2f, rolling loss %s %s. %s.", r.Load.Rig.Floor.Friction,
+			quantity.Fine(r.Losses.Rolling, quantity.Length, v.units), v.unit(), upperFirst(r.Ground.Basis)),
+		when(t.Friction > 0, "The floor must hold a friction of %.2f, knocks counted.", t.Friction))...)
 }
 
 // became says how the motion ended.
 func (v voice) became(r trial.Rocking) sheet.Line {
-	t := r.Trace
-	turns := 0
+	t, turns := r.Trace, 0
 	for _, e := range t.Events {
 		if e.Kind == motion.Turns {
 			turns++
 		}
 	}
+	nearest := when(!math.IsInf(t.Margin, 1), " At the nearest it kept %s before going over, and used %s of the lift.",
+		v.degrees(t.Margin), percent(t.Lift))
 	over := fmt.Sprintf("after %.2f s", t.Duration)
 	switch t.End {
 	case motion.Slipped:
@@ -91,20 +78,12 @@ func (v voice) became(r trial.Rocking) sheet.Line {
 	case motion.WentOver:
 		return sheet.Wrong("It " + v.renamed.Replace(t.Outcome.String()) + ", " + pick(t.Duration == 0, "at once", over) + ".")
 	case motion.AtRest:
-		return sheet.Line{Text: fmt.Sprintf("It turns %s and is at rest after %.1f s.%s", counted(turns, "time"), t.Duration, v.nearest(t))}
+		return sheet.Line{Text: fmt.Sprintf("It turns %s and is at rest after %.1f s.%s", counted(turns, "time"), t.Duration, nearest)}
 	case motion.TooManySteps:
 		return sheet.Wrong(fmt.Sprintf("Followed for %.2f s and given up after %s: it knocks too often to follow.",
 			t.Duration, counted(t.Steps, "step")))
 	}
-	return sheet.Line{Text: fmt.Sprintf("It is still rocking after %.0f s, having turned %s.%s", t.Duration, counted(turns, "time"), v.nearest(t))}
-}
-
-// nearest says how near the motion came to going over.
-func (v voice) nearest(t motion.Trace) string {
-	if math.IsInf(t.Margin, 1) {
-		return ""
-	}
-	return " At the nearest it kept " + v.degrees(t.Margin) + " before going over, and used " + percent(t.Lift) + " of the lift."
+	return sheet.Line{Text: fmt.Sprintf("It is still rocking after %.0f s, having turned %s.%s", t.Duration, counted(turns, "time"), nearest)}
 }
 
 // letsGo says that the floor cannot hold.
@@ -117,9 +96,6 @@ func (v voice) letsGo(tilt, needs, has float64) string {
 
 // survivals returns the hardest that each load comes back from.
 func (v voice) survivals(r trial.Rocking) []sheet.Block {
-	if len(r.Survivals) == 0 {
-		return nil
-	}
 	t := &sheet.Table{Caption: "Largest tilts, shoves and speeds, load by load", Over: []string{"", "let go", "let go", "", "which", "crest", ""},
 		Head: []string{"WHAT IT SURVIVES", v.shortBack, v.shortForward, "shove", "ends in", "at", ""}}
 	note := "Largest tilts from the rest, degrees, without losses; the least shove to the rear at the top of the back after which " +
@@ -137,7 +113,7 @@ func (v voice) survivals(r trial.Rocking) []sheet.Block {
 		}
 		t.Add(append(cells, "")...)
 	}
-	return []sheet.Block{{Table: t}, {Lines: sheet.Says(note)}}
+	return below(sheet.Block{Table: t}, note)
 }
 
 // shove writes the least shove that ends in going over, or the largest that was tried.
@@ -151,19 +127,14 @@ func (v voice) fates(r trial.Rocking) []sheet.Block {
 	t := &sheet.Table{Head: []string{"Tried", "outcome", "kept", "lift"}}
 	for i, s := range r.Survivals {
 		for _, f := range s.Fates {
-			bad := f.Outcome != sim.Rocks
-			if !bad && i != min(1, len(r.Survivals)-1) {
-				continue
+			if bad := f.Outcome != sim.Rocks; bad || i == min(1, len(r.Survivals)-1) {
+				t.Mark(bad, brief(s.Load)+": "+v.renamed.Replace(f.Name), v.renamed.Replace(f.Outcome.String()), v.angle(f.Margin), percent(f.Lift))
 			}
-			t.Mark(bad, brief(s.Load)+": "+v.renamed.Replace(f.Name), v.renamed.Replace(f.Outcome.String()), v.angle(f.Margin), percent(f.Lift))
 		}
 	}
-	if len(t.Rows) == 0 {
-		return nil
-	}
-	note := "Of the first load all trials, of the others those that end badly. Drops in: falls " + v.length(trial.DropHeight) +
-		" on to the empty piece at its rest (our judgement). Kept: degrees to the hilltop at the nearest; lift: how much of it was used."
-	return []sheet.Block{{Title: "Other trials", Table: t}, {Lines: sheet.Says(note)}}
+	return below(sheet.Block{Title: "Other trials", Table: t},
+		"Of the first load all trials, of the others those that end badly. Drops in: falls "+v.length(trial.DropHeight)+
+			" on to the empty piece at its rest (our judgement). Kept: degrees to the hilltop at the nearest; lift: how much of it was used.")
 }
 
 // survives is the block of check: what the worst of the loads comes back from.
@@ -172,26 +143,26 @@ func (v voice) survives(a trial.Answer) []sheet.Block {
 	if s == nil {
 		return nil
 	}
-	comes := upperFirst(brief(s.Load)) + " comes back when let go from up to " + v.angle(s.Back) + " degrees "
 	shove := fmt.Sprintf("a shove of %s at the top of the back for %s s ends it (%s)", v.shove(*s), v.seconds(trial.ShoveTime), s.EndedBy)
 	if s.ShoveNone {
 		shove = "no shove that was tried at the top of the back takes it over"
 	}
-	text := fmt.Sprintf("%sback or %s forward; %s; %s of the top of the back takes it over. rockerwright rock says the rest.",
-		comes, v.angle(s.Forward), shove, v.with(s.Speed, quantity.Speed))
-	if math.IsNaN(s.Shove) {
-		text = fmt.Sprintf("%s%s or %s %s.", comes, v.Back, v.angle(s.Forward), v.Forward)
+	back, forward := v.Back, v.Forward+"."
+	if !math.IsNaN(s.Shove) {
+		back, forward = "back", fmt.Sprintf("forward; %s; %s of the top of the back takes it over. rockerwright rock says the rest.",
+			shove, v.with(s.Speed, quantity.Speed))
 	}
-	lines := sheet.Says(text)
+	lines := sheet.Says(fmt.Sprintf("%s comes back when let go from up to %s degrees %s or %s %s",
+		upperFirst(brief(s.Load)), v.angle(s.Back), back, v.angle(s.Forward), forward))
 	for _, f := range s.Fates {
-		name, text := upperFirst(v.renamed.Replace(f.Name))+": ", v.renamed.Replace(f.Outcome.String())+"."
+		text := v.renamed.Replace(f.Outcome.String()) + "."
 		switch f.Outcome {
 		case sim.Rocks:
 			text = "comes back, " + v.degrees(f.Margin) + " to spare."
 		case sim.FloorLetsGo:
 			text = v.letsGo(f.Tilt, f.Needs, a.Loads[0].Rig.Floor.Friction)
 		}
-		lines = append(lines, sheet.Line{Text: name + text, Bad: f.Outcome != sim.Rocks})
+		lines = append(lines, sheet.Line{Text: upperFirst(v.renamed.Replace(f.Name)) + ": " + text, Bad: f.Outcome != sim.Rocks})
 	}
 	return []sheet.Block{{Title: "What it survives", All: true, Lines: lines}}
 }
