@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -18,10 +19,9 @@ import (
 func BenchCard(l layout.Layout, source string) sheet.Sheet {
 	v := voiceOf(l.Design)
 	blocks := []sheet.Block{v.bigBlock(l), v.curveBlock(l), v.tipsBlock(l)}
-	switch {
-	case l.Form != nil:
+	if l.Form != nil {
 		blocks = append(blocks, v.formBlock(l))
-	case l.Board != nil:
+	} else if l.Board != nil {
 		blocks = append(blocks, v.boardBlock(l))
 	}
 	if len(l.Legs) > 0 {
@@ -33,9 +33,10 @@ func BenchCard(l layout.Layout, source string) sheet.Sheet {
 	return v.bench(l, "bench card", source, blocks...)
 }
 
-// bench returns one of the bench's pages, at its foot what was not drawn.
+// bench returns one of the bench's pages, at its foot what was not drawn and what was taken for it.
 func (v voice) bench(l layout.Layout, page, source string, blocks ...sheet.Block) sheet.Sheet {
-	return sheet.Sheet{Title: v.name(l.Design) + ": " + page, Source: source, Blocks: append(blocks, v.takenBlock(l))}
+	taken := sheet.Block{Lines: sheet.Says(v.taken(l), chairs.disclaimer)}
+	return sheet.Sheet{Title: v.name(l.Design) + ": " + page, Source: source, Blocks: append(blocks, taken)}
 }
 
 // row returns a row whose cells are lengths, with the unit behind them.
@@ -55,30 +56,13 @@ func (v voice) bigBlock(l layout.Layout) sheet.Block {
 			inside = append(inside, v.bare(l.Form.Radii[i].ConvexForm))
 		}
 	}
-	lines := sheet.Says("FLOOR EDGE RADIUS " + strings.Join(radii, ", ") + " " + v.unit())
-	if len(inside) > 0 {
-		lines = append(lines, sheet.Line{Text: "FORM RADIUS " + strings.Join(inside, ", ") + " " + v.unit() + ", form inside the curve"})
-	}
-	return sheet.Block{Big: true, Lines: lines}
+	return sheet.Block{Big: true, Lines: sheet.Says("FLOOR EDGE RADIUS "+strings.Join(radii, ", ")+" "+v.unit(),
+		when(len(inside) > 0, "FORM RADIUS %s %s, form inside the curve", strings.Join(inside, ", "), v.unit()))}
 }
 
-// arcHeads name the arcs of a rocker, from nose to tail: nothing for a single one.
-func (v voice) arcHeads(l layout.Layout) []string {
-	if len(l.Sweeps) < 2 {
-		return nil
-	}
-	names := make([]string, len(l.Sweeps))
-	for i := range names {
-		names[i] = strconv.Itoa(i + 1)
-	}
-	names[0] += " (" + v.nose + ")"
-	names[len(names)-1] += " (" + v.tail + ")"
-	return sheet.Across("", names, itself, "")
-}
-
-// curveBlock returns radius, trammel and pivot of each arc.
+// curveBlock returns radius, trammel and pivot of each arc, from nose to tail, and where two of them meet.
 func (v voice) curveBlock(l layout.Layout) sheet.Block {
-	t := &sheet.Table{Head: v.arcHeads(l)}
+	t := &sheet.Table{}
 	add := func(label string, get func(i int) float64) {
 		lengths := make([]float64, len(l.Sweeps))
 		for i, s := range l.Sweeps {
@@ -88,7 +72,17 @@ func (v voice) curveBlock(l layout.Layout) sheet.Block {
 		}
 		t.Add(v.row(label, lengths...)...)
 	}
-	if len(l.Sweeps) > 1 { // a single one stands large above
+	var meet []string
+	if n := len(l.Sweeps); n > 1 { // a single one stands large above
+		t.Head = make([]string, n+2)
+		for i, s := range l.Sweeps {
+			t.Head[i+1] = strconv.Itoa(i + 1)
+			if i > 0 {
+				meet = append(meet, fmt.Sprintf("%s %s and %s up", v.bare(s.From.X), v.Forward, v.length(s.From.Y)))
+			}
+		}
+		t.Head[1] += " (" + v.nose + ")"
+		t.Head[n] += " (" + v.tail + ")"
 		add("FLOOR EDGE RADIUS", func(i int) float64 { return l.Sweeps[i].Radius })
 	}
 	add("pivot "+v.fromCorner, func(i int) float64 { return l.Sweeps[i].Pivot.X })
@@ -107,53 +101,30 @@ func (v voice) curveBlock(l layout.Layout) sheet.Block {
 		add(bit+"top edge", func(i int) float64 { return l.Sweeps[i].TopArm(cutter).Middle })
 	}
 	form := func(label string, get func(bench.Form) float64) {
-		add("FORM RADIUS, form "+label+" the curve", func(i int) float64 { return none(get(l.Form.Radii[i])) })
+		add("FORM RADIUS, form "+label+" the curve", func(i int) float64 { return cmp.Or(get(l.Form.Radii[i]), math.NaN()) })
 	}
 	if l.Form != nil {
 		form("inside", func(f bench.Form) float64 { return f.ConvexForm })
 		form("outside", func(f bench.Form) float64 { return f.ConcaveForm })
 	}
-	return sheet.Block{Title: "CURVE AND TRAMMEL", Table: t, Lines: v.tangents(l)}
-}
-
-// tangents says where two arcs meet.
-func (v voice) tangents(l layout.Layout) []sheet.Line {
-	var places []string
-	for _, s := range l.Sweeps[1:] {
-		places = append(places, fmt.Sprintf("%s %s and %s up", v.bare(s.From.X), v.Forward, v.length(s.From.Y)))
-	}
-	if len(places) == 0 {
-		return nil
-	}
-	return sheet.Says("The arcs touch, from the square corner, " + list(places) + ".")
-}
-
-// none makes a radius that there is not one that is not shown.
-func none(radius float64) float64 {
-	if radius == 0 {
-		return math.NaN()
-	}
-	return radius
+	return sheet.Block{Title: "CURVE AND TRAMMEL", Table: t,
+		Lines: sheet.Says(when(len(meet) > 0, "The arcs touch, from the square corner, %s.", list(meet)))}
 }
 
 // tipsBlock returns what the tape tests, how deep and wide the rocker is, and how its top and ends run.
 func (v voice) tipsBlock(l layout.Layout) sheet.Block {
 	tape, k := l.Report.Tape, l.Design.Rocker
-	tips := fmt.Sprintf("Low point %s %s. %s tip %s and %s tip %s off the floor; %s tip to tip, %s along the floor edge.",
-		v.length(-l.Corner.X), v.fromCorner, upperFirst(v.nose), v.length(tape.NoseTip), v.tail, v.length(tape.TailTip),
-		v.length(tape.TipToTip), v.length(tape.Edge))
-	text := fmt.Sprintf("%s deep at the low point, %s wide; top edge %s", v.length(l.Rocker.Depth), v.length(l.Rocker.Width),
-		map[piece.Top]string{piece.Concentric: "concentric", piece.Straight: "straight", piece.Taper: "tapered"}[k.Top])
-	if k.Top == piece.Taper {
-		text += fmt.Sprintf(" to %s at the %s and %s at the %s",
-			v.length(cmp.Or(k.NoseDepth, l.Rocker.Depth)), v.noseEnd, v.length(cmp.Or(k.TailDepth, l.Rocker.Depth)), v.tailEnd)
-	}
+	top := [...]string{piece.Concentric: "concentric", piece.Straight: "straight", piece.Taper: "tapered"}[k.Top]
 	ends := [...]string{"square", "round", "eased to " + v.length(k.EaseOr())}
-	text += fmt.Sprintf("; %s %s, %s %s", v.noseEnd, ends[k.NoseEnd], v.tailEnd, ends[k.TailEnd])
-	if k.Sole > 0 {
-		text += fmt.Sprintf("; a sole of %s, of which the depth is a part", v.length(k.Sole))
-	}
-	return sheet.Block{Lines: sheet.Says(tips, text+".")}
+	return sheet.Block{Lines: sheet.Says(
+		fmt.Sprintf("Low point %s %s. %s tip %s and %s tip %s off the floor; %s tip to tip, %s along the floor edge.",
+			v.length(-l.Corner.X), v.fromCorner, upperFirst(v.nose), v.length(tape.NoseTip), v.tail, v.length(tape.TailTip),
+			v.length(tape.TipToTip), v.length(tape.Edge)),
+		fmt.Sprintf("%s deep at the low point, %s wide; top edge %s", v.length(l.Rocker.Depth), v.length(l.Rocker.Width), top)+
+			when(k.Top == piece.Taper, " to %s at the %s and %s at the %s",
+				v.length(cmp.Or(k.NoseDepth, l.Rocker.Depth)), v.noseEnd, v.length(cmp.Or(k.TailDepth, l.Rocker.Depth)), v.tailEnd)+
+			fmt.Sprintf("; %s %s, %s %s", v.noseEnd, ends[k.NoseEnd], v.tailEnd, ends[k.TailEnd])+
+			when(k.Sole > 0, "; a sole of %s, of which the depth is a part", v.length(k.Sole))+".")}
 }
 
 // thin writes a thickness to a hundredth of an inch or a tenth of a millimetre, with its unit.
@@ -174,16 +145,6 @@ func (v voice) formBlock(l layout.Layout) sheet.Block {
 		s.Stack.Strips*s.Stack.Strips))}
 }
 
-// bears says how thick a strip may be.
-func (v voice) bears(s layout.Strips) string {
-	text := fmt.Sprintf("%s bears strips up to %s at %s, the smallest radius (strain of %.2f %%, half of what breaks it)",
-		cmp.Or(s.Wood, "A usual hardwood"), v.thin(s.Thickest), v.length(s.Tightest), s.Strain*100)
-	if s.Common > 0 {
-		text += fmt.Sprintf("; makers use up to %s (common practice)", v.length(s.Common))
-	}
-	return text + "."
-}
-
 // boardBlock returns the board of a sawn rocker.
 func (v voice) boardBlock(l layout.Layout) sheet.Block {
 	b := l.Board
@@ -195,25 +156,18 @@ func (v voice) boardBlock(l layout.Layout) sheet.Block {
 		fmt.Sprintf("The grain runs out at %s (%s) and %s (%s); thinnest across the grain %s.",
 			v.degrees(b.NoseGrain), v.nose, v.degrees(b.TailGrain), v.tail, v.length(b.Thinnest.Thick)))
 	if stock := l.Shop.StockWidth; stock > 0 && stock < b.Width {
-		lines = append(lines, sheet.Wrong(fmt.Sprintf("Your boards are %s wide: glue one on, or laminate it.", v.length(stock))))
+		lines = append(lines, sheet.Wrong("Your boards are "+v.length(stock)+" wide: glue one on, or laminate it."))
 	}
 	return sheet.Block{Title: "BOARD", Lines: lines}
 }
 
 // remedyBlock returns what to do where the level on the empty piece shows something else.
 func (v voice) remedyBlock(l layout.Layout) sheet.Block {
-	text := fmt.Sprintf("Dry-fitted, with all that belongs to it and NOBODY in it, the seat should fall %s.", v.fallen(l.Rests[0].SeatFalls))
-	if rest := l.Rests[len(l.Rests)-1]; !rest.Empty {
-		text += fmt.Sprintf(" With somebody in it it falls otherwise (%s: %s): cut nothing by that.", brief(rest.Load), v.fallen(rest.SeatFalls))
+	rest, slides := l.Rests[len(l.Rests)-1], l.Design.Rocker.Top != piece.Concentric
+	t := &sheet.Table{Head: []string{"EMPTY, the level shows", "rear legs", "front legs", "the chair on them", ""}}
+	if !slides {
+		t.Head = slices.Delete(t.Head, 3, 4)
 	}
-	t := &sheet.Table{Head: []string{"EMPTY, the level shows", "rear legs", "front legs"}}
-	slides := l.Design.Rocker.Top != piece.Concentric
-	if slides {
-		t.Head = append(t.Head, "the chair on them")
-	} else {
-		text += " On a concentric top sliding changes the overhangs alone."
-	}
-	t.Head = append(t.Head, "")
 	for _, r := range l.Remedies {
 		rear, front := v.either(r.Rear, "–", "shim ", "cut "), v.either(r.Front, "–", "shim ", "cut ")
 		cells := []string{"seat falls " + v.fallen(r.Shows), rear, "or " + front}
@@ -222,16 +176,15 @@ func (v voice) remedyBlock(l layout.Layout) sheet.Block {
 		}
 		t.Add(append(cells, v.unit())...)
 	}
-	return sheet.Block{Title: "EMPTY, THE LEVEL SHOWS: DO THIS", Table: t, Lines: sheet.Says(text)}
+	return sheet.Block{Title: "EMPTY, THE LEVEL SHOWS: DO THIS", Table: t, Lines: sheet.Says(
+		fmt.Sprintf("Dry-fitted, with all that belongs to it and NOBODY in it, the seat should fall %s.", v.fallen(l.Rests[0].SeatFalls)) +
+			when(!rest.Empty, " With somebody in it it falls otherwise (%s: %s): cut nothing by that.", brief(rest.Load), v.fallen(rest.SeatFalls)) +
+			when(!slides, " On a concentric top sliding changes the overhangs alone."))}
 }
 
 // fallen writes the fall of a seat, "4 1/2 degrees" or "1 degree forward".
 func (v voice) fallen(x float64) string {
-	text := v.degrees(math.Abs(x))
-	if x < 0 && v.angle(-x) != "0" {
-		return text + " " + v.Forward
-	}
-	return text
+	return v.degrees(math.Abs(x)) + when(x < 0 && v.angle(-x) != "0", " %s", v.Forward)
 }
 
 // either writes a length behind one word below zero and another above, none where there is none.
@@ -242,38 +195,36 @@ func (v voice) either(x float64, none, below, above string) string {
 	return pick(x < 0, below, above) + v.bare(math.Abs(x))
 }
 
-// takenBlock says on every page what was not drawn and what was taken for it.
-func (v voice) takenBlock(l layout.Layout) sheet.Block {
-	return sheet.Block{Lines: sheet.Says(v.taken(l), chairs.disclaimer)}
-}
-
 // taken says what was taken where nothing was drawn; "" where all was.
 func (v voice) taken(l layout.Layout) string {
 	var texts []string
 	for _, w := range l.Taken {
 		texts = append(texts, fmt.Sprintf("%s legs plumb %s", w, takenUnder(w)))
 	}
-	size := func(x, drawn float64, word string) (said []string) {
-		if drawn == 0 {
-			said = append(said, v.length(x)+word)
+	type size struct {
+		taken, drawn float64
+		way          string
+	}
+	sizes := func(what string, sizes ...size) {
+		var said []string
+		for _, s := range sizes {
+			if s.drawn == 0 {
+				said = append(said, v.length(s.taken)+s.way)
+			}
 		}
-		return said
+		if len(said) > 0 {
+			texts = append(texts, what+" "+list(said))
+		}
 	}
-	rocker, drawn := l.Rocker, l.Design.Rocker
-	if sizes := append(size(rocker.Depth, drawn.Depth, " deep"), size(rocker.Width, drawn.Width, " wide")...); len(sizes) > 0 {
-		texts = append(texts, "rockers "+list(sizes))
-	}
-	if arms, _ := l.Design.ArmsOr(); l.ArmsTaken {
-		sizes := append(size(arms.Length, l.Design.Arms.Length, " long"), size(arms.Width, l.Design.Arms.Width, " wide")...)
-		texts = append(texts, "arms "+list(sizes))
+	rocker, arms := l.Design.Rocker, l.Design.Arms
+	sizes("rockers", size{l.Rocker.Depth, rocker.Depth, " deep"}, size{l.Rocker.Width, rocker.Width, " wide"})
+	if drawn, _ := l.Design.ArmsOr(); l.ArmsTaken {
+		sizes("arms", size{drawn.Length, arms.Length, " long"}, size{drawn.Width, arms.Width, " wide"})
 	}
 	if l.MadeTaken {
 		texts = append(texts, "rockers "+pick(l.Made == piece.Laminated, "glued up from strips", "sawn from a board"))
 	}
-	said := ""
-	if len(texts) > 0 {
-		said = "NOT DRAWN, SO TAKEN: " + strings.Join(texts, "; ") + "."
-	}
+	said := when(len(texts) > 0, "NOT DRAWN, SO TAKEN: %s.", strings.Join(texts, "; "))
 	for _, w := range l.Astray {
 		said += fmt.Sprintf(" NOT DRAWN, SO LEFT OUT: the %s legs, which miss this rocker %s.", w, takenUnder(w))
 	}

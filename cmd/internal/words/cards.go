@@ -1,6 +1,7 @@
 package words
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -19,7 +20,7 @@ func CutSheet(l layout.Layout, source string) sheet.Sheet {
 	v := voiceOf(l.Design)
 	finished := &sheet.Table{Head: []string{"Finished", "", "", quantity.Unit(quantity.Mass, v.units)}}
 	rough := &sheet.Table{Head: []string{"Rough", "", "", v.inUnits("board feet", "litres")}}
-	var lines []sheet.Line
+	var remarks []sheet.Line
 	var feet, cubic, mass float64
 	for _, c := range l.Cuts {
 		m3, bf := c.Volume()
@@ -31,43 +32,39 @@ func CutSheet(l layout.Layout, source string) sheet.Sheet {
 		finished.Add(part, of, v.size(c.Finished), v.shop(weight, quantity.Mass))
 		rough.Add(part, of, v.size(c.Rough), v.fixed(bf, 2, m3*1e3, 2))
 		if remark := CutRemark(l, c); remark != "" {
-			lines = append(lines, sheet.Line{Text: upperFirst(part) + ": " + remark + ".", Bad: c.Wider || c.Thicker})
+			remarks = append(remarks, sheet.Line{Text: upperFirst(part) + ": " + remark + ".", Bad: c.Wider || c.Thicker})
 		}
 	}
-	text := fmt.Sprintf("Rough wood in all: %.2f board feet, %.4f m³.", feet, cubic)
-	if mass > 0 {
-		text += fmt.Sprintf(" The parts of a named wood weigh %s as shaped.", v.mass(mass))
-	} else {
-		text += " Name a wood for the mass of a part."
-	}
 	strips := ""
-	if l.Strips != nil {
-		strips = v.bears(*l.Strips)
+	if s := l.Strips; s != nil { // how thick one may be
+		strips = fmt.Sprintf("%s bears strips up to %s at %s, the smallest radius (strain of %.2f %%, half of what breaks it)",
+			cmp.Or(s.Wood, "A usual hardwood"), v.thin(s.Thickest), v.length(s.Tightest), s.Strain*100) +
+			when(s.Common > 0, "; makers use up to %s (common practice)", v.length(s.Common)) + "."
 	}
-	notes := sheet.Says(strips, text, "Length, width and thickness in "+v.inUnits("inches", "millimetres")+
-		", the grain along the length, which is that of the longest edge; "+
-		"round, shaped and tapered parts as the square they come out of"+string(v.legs)+". Only what is drawn is listed.")
-	return v.bench(l, "cut list", source, sheet.Block{Table: finished}, sheet.Block{Table: rough}, sheet.Block{Lines: append(notes, lines...)})
+	notes := sheet.Says(strips, fmt.Sprintf("Rough wood in all: %.2f board feet, %.4f m³. ", feet, cubic)+
+		pick(mass > 0, "The parts of a named wood weigh "+v.mass(mass)+" as shaped.", "Name a wood for the mass of a part."),
+		"Length, width and thickness in "+v.inUnits("inches", "millimetres")+
+			", the grain along the length, which is that of the longest edge; "+
+			"round, shaped and tapered parts as the square they come out of"+string(v.legs)+". Only what is drawn is listed.")
+	return v.bench(l, "cut list", source, sheet.Block{Table: finished}, sheet.Block{Table: rough}, sheet.Block{Lines: append(notes, remarks...)})
 }
 
 // CutRemark says how the grain of a seat runs, and what does not come out of the boards there are;
 // "" where there is nothing to say.
 func CutRemark(l layout.Layout, c layout.Cut) string {
 	v := voiceOf(l.Design)
-	var remarks, over []string
-	if c.Seat {
-		remarks = append(remarks, "the grain runs front to back")
-	}
+	grain := pick(c.Seat, "the grain runs front to back", "")
+	var over []string
 	if c.Wider {
 		over = append(over, "wider than your boards ("+v.length(l.Shop.StockWidth)+")")
 	}
 	if c.Thicker {
 		over = append(over, "thicker than your boards ("+v.length(l.Shop.StockThick)+")")
 	}
-	if len(over) > 0 {
-		remarks = append(remarks, "rough, it is "+strings.Join(over, " and ")+": glue it up")
+	if len(over) == 0 {
+		return grain
 	}
-	return strings.Join(remarks, "; ")
+	return grain + pick(c.Seat, "; ", "") + "rough, it is " + list(over) + ": glue it up"
 }
 
 // CutSize writes a size for a spreadsheet: with its unit, "3/4 in", for a bare fraction is taken for a
@@ -103,15 +100,13 @@ func BoardSheet(l layout.Layout, source string) sheet.Sheet {
 // over the chord, side by side.
 func StationSheet(l layout.Layout, source string) sheet.Sheet {
 	v := voiceOf(l.Design)
-	sole := l.Rocker.Sole > 0
-	heads := []string{"floor edge", "top edge"}
-	if sole {
-		heads = []string{"floor edge", "wood", "top edge"}
+	heads := []string{"floor edge", "wood", "top edge"}
+	if l.Rocker.Sole == 0 { // the wood's edge is the floor's
+		heads = []string{"floor edge", "top edge"}
 	}
-	t := &sheet.Table{Head: append([]string{"Over the floor line"}, heads...)}
-	t.Head = append(append(append(t.Head, "over tip to tip"), heads...), "")
+	t := &sheet.Table{Head: slices.Concat([]string{"Over the floor line"}, heads, []string{"over tip to tip"}, heads, []string{""})}
 	for i := range max(len(l.Stations), len(l.Chord)) {
-		t.Add(append(append(v.station(l.Stations, i, sole), v.station(l.Chord, i, sole)...), "")...)
+		t.Add(slices.Concat(v.station(l.Stations, i, len(heads)), v.station(l.Chord, i, len(heads)), []string{""})...)
 	}
 	text := "All in " + v.inUnits("inches", "millimetres") + ": how far " + v.fromLow + ", and the heights there. " +
 		"Over the straight line from tip to tip the low point stands square to it; below zero is under it. " +
@@ -130,10 +125,7 @@ func (v voice) routerBlock(l layout.Layout) sheet.Block {
 		}
 	}
 	for i, s := range l.Sweeps {
-		of := ""
-		if len(l.Sweeps) > 1 {
-			of = fmt.Sprintf(", arc %d", i+1)
-		}
+		of := when(len(l.Sweeps) > 1, ", arc %d", i+1)
 		add("lower edge"+of, s.WoodArm(cutter))
 		add("top edge"+of, s.TopArm(cutter))
 	}
@@ -143,11 +135,11 @@ func (v voice) routerBlock(l layout.Layout) sheet.Block {
 	return sheet.Block{Table: t}
 }
 
-// station returns the cells of one station: where, and the heights of the edges; blanks where
+// station returns the cells of one station: where, and the heights of so many edges; blanks where
 // there is no such station.
-func (v voice) station(stations []bench.Station, i int, sole bool) []string {
+func (v voice) station(stations []bench.Station, i, edges int) []string {
 	if i >= len(stations) {
-		return make([]string, 3+map[bool]int{true: 1}[sole])
+		return make([]string, 1+edges)
 	}
 	s := stations[i]
 	label := v.bare(s.At)
@@ -155,16 +147,12 @@ func (v voice) station(stations []bench.Station, i int, sole bool) []string {
 		names := map[bench.Ending]string{bench.Tip: " tip, ", bench.WoodCorner: " lower corner, ", bench.TopCorner: " top corner, "}
 		label = pick(s.Nose, v.nose, v.tail) + names[s.Ends] + label
 	}
-	edges := [][2]float64{{s.Floor.X, s.Floor.Y}, {s.Wood.X, s.Wood.Y}, {s.Top.X, s.Top.Y}}
-	if !sole {
-		edges = append(edges[:1], edges[2])
+	height := func(x, y float64) string { return pick(math.Abs(x-s.At) > 1e-9, "–", v.bare(y)) } // it may end elsewhere
+	cells := []string{label, height(s.Floor.X, s.Floor.Y)}
+	if edges > 2 {
+		cells = append(cells, height(s.Wood.X, s.Wood.Y))
 	}
-	return sheet.Across(label, edges, func(p [2]float64) string {
-		if math.Abs(p[0]-s.At) > 1e-9 { // it ends elsewhere
-			return "–"
-		}
-		return v.bare(p[1])
-	})
+	return append(cells, height(s.Top.X, s.Top.Y))
 }
 
 // Places returns what is written at each station of a pattern: its distance from the low
@@ -180,19 +168,21 @@ func Places(l layout.Layout) []string {
 	return places
 }
 
-// legTable returns the numbers of the legs; with all, those of their section too.
+// legTable returns the numbers of the legs; with all, those of their section too, else without the rows that say
+// nothing: rake and splay of plumb legs.
 func (v voice) legTable(l layout.Layout, all bool) *sheet.Table {
 	t := &sheet.Table{Head: sheet.Across("", l.Legs, func(g layout.Leg) string { return brief(g.Name) }, "")}
+	row := func(label string, kind quantity.Kind, cell func(g layout.Leg) string) {
+		cells := sheet.Across(label, l.Legs, cell, quantity.Unit(kind, v.units))
+		if all || slices.ContainsFunc(cells[1:len(l.Legs)+1], func(cell string) bool { return cell != "0" && cell != "–" }) {
+			t.Add(cells...)
+		}
+	}
 	add := func(label string, kind quantity.Kind, get func(g layout.Leg) float64) {
-		t.Add(sheet.Across(label, l.Legs, func(g layout.Leg) string { return v.shop(get(g), kind) }, quantity.Unit(kind, v.units))...)
+		row(label, kind, func(g layout.Leg) string { return v.shop(get(g), kind) })
 	}
 	foot := func(label string, get func(s bench.Standing) float64) {
-		t.Add(sheet.Across(label, l.Legs, func(g layout.Leg) string {
-			if g.Block != nil {
-				return "square"
-			}
-			return v.angle(get(g.Standing))
-		}, quantity.Unit(quantity.Angle, v.units))...)
+		row(label, quantity.Angle, func(g layout.Leg) string { return pick(g.Block != nil, "square", v.angle(get(g.Standing))) })
 	}
 	corner := func(label string, get func(b *bench.Block) float64) {
 		add("  height of its block, "+label+" corner", quantity.Length, func(g layout.Leg) float64 {
@@ -217,30 +207,20 @@ func (v voice) legTable(l layout.Layout, all bool) *sheet.Table {
 	add("splay, foot out", quantity.Angle, func(g layout.Leg) float64 { return g.Line.Splay })
 	add("resultant (lean from plumb)", quantity.Angle, func(g layout.Leg) float64 { return g.Standing.Resultant })
 	add("sightline, from the fore-and-aft line", quantity.Angle, sightline)
-	if !all {
-		return told(t, l)
-	}
-	add("side of the square section", quantity.Length, func(g layout.Leg) float64 { return g.Side })
-	return t
-}
-
-// told returns a table without the rows that say nothing: rake and splay of plumb legs.
-func told(t *sheet.Table, l layout.Layout) *sheet.Table {
-	t.Rows = slices.DeleteFunc(t.Rows, func(r sheet.Row) bool {
-		return !slices.ContainsFunc(r.Cells[1:len(r.Cells)-1], func(cell string) bool { return cell != "0" && cell != "–" })
-	})
-	if !slices.ContainsFunc(l.Legs, func(g layout.Leg) bool { return !math.IsNaN(sightline(g)) }) {
-		t.Add(sheet.Across("plumb: no rake, no splay", t.Head[1:], func(string) string { return "" })...)
+	if all {
+		add("side of the square section", quantity.Length, func(g layout.Leg) float64 { return g.Side })
+	} else if !slices.ContainsFunc(l.Legs, func(g layout.Leg) bool { return !math.IsNaN(sightline(g)) }) {
+		t.Add(append([]string{"plumb: no rake, no splay"}, make([]string, len(l.Legs)+1)...)...)
 	}
 	return t
 }
 
 // sightline returns a leg's sightline; of a plumb leg there is none.
 func sightline(g layout.Leg) float64 {
+	along := math.Abs(g.Standing.Sightline)
 	if g.Standing.Resultant < 1e-9 {
 		return math.NaN()
 	}
-	along := math.Abs(g.Standing.Sightline)
 	return min(along, math.Pi-along)
 }
 
@@ -289,12 +269,20 @@ func numbered(key, text string) string {
 // CheckSheet returns the sheet on which the finished piece is measured against its design,
 // with the numbers of the blanks that [measured] takes.
 func CheckSheet(l layout.Layout, source string) sheet.Sheet {
-	v := voiceOf(l.Design)
-	tape := &sheet.Table{Head: []string{"As drawn, on a level floor", "should be", v.leftRocker, v.rightRocker, ""}}
-	tape.Add(v.nose+" tip off the floor", v.bare(l.Report.Tape.NoseTip), blank, blank, v.unit())
-	tape.Add(v.tail+" tip off the floor", v.bare(l.Report.Tape.TailTip), blank, blank, v.unit())
-	tape.Add("tip to tip", v.bare(l.Report.Tape.TipToTip), blank, blank, v.unit())
-	return v.bench(l, "check sheet", source, sheet.Block{Table: tape}, v.risesBlock(l), v.restBlock(l), v.readBlock())
+	v, tape := voiceOf(l.Design), l.Report.Tape
+	drawn := &sheet.Table{Head: []string{"As drawn, on a level floor", "should be", v.leftRocker, v.rightRocker, ""}}
+	drawn.Add(v.nose+" tip off the floor", v.bare(tape.NoseTip), blank, blank, v.unit())
+	drawn.Add(v.tail+" tip off the floor", v.bare(tape.TailTip), blank, blank, v.unit())
+	drawn.Add("tip to tip", v.bare(tape.TipToTip), blank, blank, v.unit())
+	others := &sheet.Table{Head: []string{"For [measured]", "", ""}}
+	seen := map[int]bool{}
+	for _, m := range piece.Measures() {
+		if strings.HasPrefix(m.Key, "measured.") && m.Blank > 0 && m.Blank < 30 && !seen[m.Blank] {
+			seen[m.Blank] = true
+			others.Add(numbered(m.Key, v.renamed.Replace(m.Label)), blank, quantity.Unit(m.Kind, v.units))
+		}
+	}
+	return v.bench(l, "check sheet", source, sheet.Block{Table: drawn}, v.risesBlock(l), v.restBlock(l), sheet.Block{Table: others})
 }
 
 // risesBlock returns the five stations for both rockers.
@@ -308,16 +296,13 @@ func (v voice) risesBlock(l layout.Layout) sheet.Block {
 		}
 		t.Add(fmt.Sprintf("%d: %s", k+1, label), quantity.Compared(row.Rise, v.units), blank, blank, quantity.Compared(row.Allowed, v.units)+" "+v.unit())
 	}
-	text := fmt.Sprintf("Stations %s apart %s, from the %s; the low point is station %d.",
-		v.length(l.Rises.Spacing), strings.TrimSpace(numbered("measured.spacing", "")), v.noseEnd, l.Rises.Low)
-	if allowed := l.Rises.Allowed; math.IsNaN(allowed) {
-		text += " 1/32 in (0.8 mm) between the two is common practice."
-	} else {
-		text += fmt.Sprintf(" %s tips that differ by %s %s drag each rocker 1/32 in (0.8 mm) in a rock, "+
-			"which is our judgement of what nobody notices.",
-			upperFirst(v.tail), quantity.Compared(allowed, v.units), v.unit())
+	allowed := " 1/32 in (0.8 mm) between the two is common practice."
+	if x := l.Rises.Allowed; !math.IsNaN(x) {
+		allowed = fmt.Sprintf(" %s tips that differ by %s %s drag each rocker 1/32 in (0.8 mm) in a rock, "+
+			"which is our judgement of what nobody notices.", upperFirst(v.tail), quantity.Compared(x, v.units), v.unit())
 	}
-	return sheet.Block{Table: t, Lines: sheet.Says(text)}
+	return sheet.Block{Table: t, Lines: sheet.Says(fmt.Sprintf("Stations %s apart %s, from the %s; the low point is station %d.%s",
+		v.length(l.Rises.Spacing), strings.TrimSpace(numbered("measured.spacing", "")), v.noseEnd, l.Rises.Low, allowed))}
 }
 
 // restBlock returns what level and watch should show.
@@ -343,17 +328,4 @@ func (v voice) restBlock(l layout.Layout) sheet.Block {
 	add("  let go from this tilt", "degrees", "measured.let_go", func(layout.Rest) string { return v.angle(layout.LetGo) })
 	return sheet.Block{Table: t, Lines: sheet.Says("Ten rocks are worked out without losses; " +
 		"a real floor and the air make them a little longer or fewer.")}
-}
-
-// readBlock returns the other blanks of a finished piece.
-func (v voice) readBlock() sheet.Block {
-	t := &sheet.Table{Head: []string{"For [measured]", "", ""}}
-	seen := map[int]bool{}
-	for _, m := range piece.Measures() {
-		if strings.HasPrefix(m.Key, "measured.") && m.Blank > 0 && m.Blank < 30 && !seen[m.Blank] {
-			seen[m.Blank] = true
-			t.Add(numbered(m.Key, v.renamed.Replace(m.Label)), blank, quantity.Unit(m.Kind, v.units))
-		}
-	}
-	return sheet.Block{Table: t}
 }

@@ -42,71 +42,55 @@ func Differences(columns [2]Column) []sheet.Line {
 		return sheet.Says("One is a " + v.piece + ", the other a " + other +
 			": they are asked different things, so only their numbers stand side by side.")
 	}
-	d := differences{v: v, names: [2]string{called(columns[0]), called(columns[1])}}
-	d.of(quantity.Length, a.Tape.TailTip, b.Tape.TailTip, "%s has the higher "+v.tail+" tip: %s against %s off the floor.")
-	if one, other := a.Seated(), b.Seated(); d.stand(one, other) {
-		if math.IsNaN(one.SeatFall) || math.IsNaN(other.SeatFall) {
-			d.of(quantity.Angle, one.Balance.Rest.Tilt, other.Balance.Rest.Tilt, "%s rests further "+v.Back+": %s against %s.")
-		} else {
-			d.of(quantity.Angle, one.SeatFall, other.SeatFall, "%s lets its seat fall further back with its owner in it: %s against %s.")
+	names := [2]string{called(columns[0]), called(columns[1])}
+	var said []string
+	differ := func(kind quantity.Kind, a, b float64, sentence string) { // both given, and not printed alike
+		larger, smaller, name := v.with(a, kind), v.with(b, kind), names[0]
+		if b > a {
+			larger, smaller, name = smaller, larger, names[1]
 		}
-		d.of(quantity.Time, one.Balance.Period, other.Balance.Period, "%s takes longer for one rock: %s against %s.")
-		d.of(quantity.Force, one.EffortBack, other.EffortBack, "%s wants the harder push for one degree: %s against %s.")
-		d.of(quantity.Angle, one.Balance.Forward.Angle, other.Balance.Forward.Angle, "%s keeps more before going "+v.Forward+": %s against %s.")
+		if larger != smaller && !math.IsNaN(a) && !math.IsNaN(b) {
+			said = append(said, upperFirst(fmt.Sprintf(sentence, name, larger, smaller)))
+		}
 	}
-	if one, other := a.Leaning(), b.Leaning(); d.stand(one, other) {
+	stand := func(loads ...*check.Load) bool {
+		n := len(said)
+		for i, l := range loads {
+			if l.Balance.Outcome != sim.Rocks {
+				said = append(said, upperFirst(names[i])+" has no rest that could be set against the other's: "+l.Balance.Outcome.String()+".")
+			}
+		}
+		return len(said) == n
+	}
+	differ(quantity.Length, a.Tape.TailTip, b.Tape.TailTip, "%s has the higher "+v.tail+" tip: %s against %s off the floor.")
+	if one, other := a.Seated(), b.Seated(); stand(one, other) {
+		if math.IsNaN(one.SeatFall) || math.IsNaN(other.SeatFall) {
+			differ(quantity.Angle, one.Balance.Rest.Tilt, other.Balance.Rest.Tilt, "%s rests further "+v.Back+": %s against %s.")
+		} else {
+			differ(quantity.Angle, one.SeatFall, other.SeatFall, "%s lets its seat fall further back with its owner in it: %s against %s.")
+		}
+		differ(quantity.Time, one.Balance.Period, other.Balance.Period, "%s takes longer for one rock: %s against %s.")
+		differ(quantity.Force, one.EffortBack, other.EffortBack, "%s wants the harder push for one degree: %s against %s.")
+		differ(quantity.Angle, one.Balance.Forward.Angle, other.Balance.Forward.Angle, "%s keeps more before going "+v.Forward+": %s against %s.")
+	}
+	if one, other := a.Leaning(), b.Leaning(); stand(one, other) {
 		one, other := one.Balance.Back, other.Balance.Back
-		d.of(quantity.Angle, one.Angle, other.Angle, "%s keeps more before going "+v.Back+": %s against %s.")
-		d.of(quantity.Length, one.Lift, other.Lift, "%s must lift its weight higher to go "+v.Back+": %s against %s.")
+		differ(quantity.Angle, one.Angle, other.Angle, "%s keeps more before going "+v.Back+": %s against %s.")
+		differ(quantity.Length, one.Lift, other.Lift, "%s must lift its weight higher to go "+v.Back+": %s against %s.")
 	}
-	alike := len(d.lines) == 0
+	if len(said) == 0 {
+		said = []string{"In shop measures they rest, rock and go over alike."}
+	}
 	switch first := a.Holds(); {
 	case first && b.Holds():
-		d.say("All limits hold on both.")
+		said = append(said, "All limits hold on both.")
 	case !first && !b.Holds():
-		d.say("On neither do all limits hold.")
+		said = append(said, "On neither do all limits hold.")
 	default:
-		d.say("All limits hold on " + pick(first, d.names[0], d.names[1]) + ", not on " + pick(first, d.names[1], d.names[0]) + ".")
+		said = append(said, "All limits hold on "+pick(first, names[0], names[1])+", not on "+pick(first, names[1], names[0])+".")
 	}
-	if alike {
-		return append(sheet.Says("In shop measures they rest, rock and go over alike."), d.lines...)
-	}
-	return d.lines
-}
-
-// A differences gathers what sets two designs apart.
-type differences struct {
-	v     voice
-	names [2]string
-	lines []sheet.Line
+	return sheet.Says(said...)
 }
 
 // called returns what a column is called in a sentence.
 func called(c Column) string { return cmp.Or(brief(c.Head), "one") }
-
-func (d *differences) say(text string) { d.lines = append(d.lines, sheet.Line{Text: text}) }
-
-// stand reports whether both loads rest, and says where one does not.
-func (d *differences) stand(loads ...*check.Load) bool {
-	both := true
-	for i, l := range loads {
-		if l.Balance.Outcome != sim.Rocks {
-			d.say(upperFirst(d.names[i]) + " has no rest that could be set against the other's: " + l.Balance.Outcome.String() + ".")
-			both = false
-		}
-	}
-	return both
-}
-
-// of says which of two values is larger, both given; nothing where they print alike.
-func (d *differences) of(kind quantity.Kind, a, b float64, sentence string) {
-	first, second := d.v.with(a, kind), d.v.with(b, kind)
-	if first == second || math.IsNaN(a) || math.IsNaN(b) {
-		return
-	}
-	name := d.names[0]
-	if b > a {
-		name, first, second = d.names[1], second, first
-	}
-	d.say(upperFirst(fmt.Sprintf(sentence, name, first, second)))
-}

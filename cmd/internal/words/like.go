@@ -23,11 +23,60 @@ func Like(l size.Likeness, source string, changes []string, take string) sheet.S
 	if take != "" {
 		last = append(last, sheet.Line{Text: "To save one under a new name:", Type: take})
 	}
-	s := sheet.Sheet{Title: v.called(l.Wanted.Design) + " · like " + v.called(l.OldPiece.Design), Source: source,
-		Blocks: []sheet.Block{{Lines: v.oldAndNew(l, changes)}, {Table: table}, {Lines: append(last, sheet.Line{Text: v.disclaimer})}}}
+	s := sheet.Sheet{Title: v.called(l.Wanted.Design) + " · like " + v.called(l.OldPiece.Design), Source: source, Blocks: []sheet.Block{
+		{Lines: v.oldAndNew(l, changes)}, {Table: table}, {Lines: append(last, sheet.Says(v.disclaimer)...)}}}
 	s = s.Fitted(1, []string{"tip to tip", "  weight must lift", "back leans, seated", "behind the low point"}, table)
-	s.Blocks = append(s.Blocks, v.likeMargins(l), v.ruleTable(l), v.likeAssumptions(l))
+	g := newGrid(v, "", ways("as drawn", l.Wanted, l), 10)
+	for i := range l.Wanted.Loads {
+		choose := func(r *check.Balanced) *check.Load { return &r.Loads[min(i, len(r.Loads)-1)] }
+		g.table.Add(l.Wanted.Loads[i].Name)
+		g.margin(choose, "  "+v.Back, "    lift", back)
+		g.margin(choose, "  "+v.Forward, "    lift", forward)
+	}
+	s.Blocks = append(s.Blocks, sheet.Block{Title: "Before going over, every load", Table: g.table, All: true}, v.ruleTable(l),
+		sheet.Block{Title: "What it assumes", All: true, Lines: sheet.Says(
+			"Where the low point lies under the seat, the heights of the seat and the ratios of the arcs stay as the new piece is drawn; "+
+				"all radii scale by the one at the rest with the owner at ease. The lengths along the curve stay; "+
+				"for the same proportion they are the old ones, scaled as the radius is.",
+			fmt.Sprintf("The radius is the height of the balance point at rest, and on top of it a piece that grows with the square of the sizes "+
+				"and shrinks with the square of the time: R = H + (k² + H²)(2π/T)²/g. Here k, the radius of gyration, was %s and H %s.",
+				v.length(l.Old.Gyration), v.length(l.Old.Height)),
+			"Each is solved together with the rest that it moves, then rounded, and the table shows what the rounded rocker does.")})
 	return s
+}
+
+// ways returns the columns of the ways, behind a first one.
+func ways(head string, first check.Balanced, l size.Likeness) []Column {
+	columns := []Column{{Head: head, Report: first}}
+	for _, k := range l.Ways {
+		columns = append(columns, Column{Head: k.Way.String(), Report: k.Report})
+	}
+	return columns
+}
+
+// ruleTable sets the rules of the trade beside each other.
+func (v voice) ruleTable(l size.Likeness) sheet.Block {
+	t := &sheet.Table{Head: []string{"rule", "radius", "one rock there", ""}}
+	keep := l.Ways[size.SameTime]
+	for _, r := range l.Rules {
+		height, miss := v.length(r.Height), ""
+		if more := v.more(r.Radius - keep.Exact); keep.Found {
+			miss = pick(more == asItWas, "what the same time wants", more+" than the same time wants")
+		}
+		t.Add(map[size.RuleName]string{
+			size.PiSeat:       "3.14 times the seat's height, front edge as drawn: " + height,
+			size.PiLeg:        "3.14 times a leg, rocker to seat: " + height,
+			size.PiNavel:      "3.14 times the navel's height, sitting: " + height,
+			size.CentreAtChin: "the arc's centre at the sitter's chin: " + height + " up",
+			size.Start36:      "36 to 40 in to start with: the small end",
+			size.Start40:      "36 to 40 in to start with: the large end",
+			size.Commonest:    "42 in, the commonest",
+		}[r.Name], v.length(r.Radius), timed(r.Period), miss)
+	}
+	return sheet.Block{Title: "Rules of the trade, for the new piece", Table: t, All: true, Lines: sheet.Says(
+		"All of these are common practice; none was measured, and none knows how the old one rocked. " +
+			"One rule, 3.14 times a height, is told of three heights, which give three radii. " +
+			"What all agree on: the arc's centre lies above the sitter's balance point.")}
 }
 
 // called returns what a piece is called, short enough for a heading of two.
@@ -52,15 +101,6 @@ func (v voice) oldAndNew(l size.Likeness, changes []string) []sheet.Line {
 		now.Text, now.Bad = said+rocks(l.New), false
 	}
 	return []sheet.Line{{Label: "LIKED:", Text: rocks(l.Old)}, now}
-}
-
-// ways returns the columns of the ways, behind a first one.
-func ways(head string, first check.Balanced, l size.Likeness) []Column {
-	columns := []Column{{Head: head, Report: first}}
-	for _, k := range l.Ways {
-		columns = append(columns, Column{Head: k.Way.String(), Report: k.Report})
-	}
-	return columns
 }
 
 // likeTable sets the ways side by side, the old piece in front.
@@ -93,36 +133,15 @@ func (v voice) when(l size.Likeness) []sheet.Line {
 	return lines
 }
 
+// asItWas is said of a radius that does not change.
+const asItWas = "as it was"
+
 // more says by how much a radius changes.
 func (v voice) more(by float64) string {
 	if v.bare(math.Abs(by)) == "0" {
-		return "as it was"
+		return asItWas
 	}
 	return v.length(math.Abs(by)) + pick(by > 0, " more", " less")
-}
-
-// likeMargins returns the margins of every load on every rocker.
-func (v voice) likeMargins(l size.Likeness) sheet.Block {
-	g := newGrid(v, "", ways("as drawn", l.Wanted, l), 10)
-	for i := range l.Wanted.Loads {
-		choose := func(r *check.Balanced) *check.Load { return &r.Loads[min(i, len(r.Loads)-1)] }
-		g.table.Add(l.Wanted.Loads[i].Name)
-		g.margin(choose, "  "+v.Back, "    lift", back)
-		g.margin(choose, "  "+v.Forward, "    lift", forward)
-	}
-	return sheet.Block{Title: "Before going over, every load", Table: g.table, All: true}
-}
-
-// likeAssumptions says what the answer assumes.
-func (v voice) likeAssumptions(l size.Likeness) sheet.Block {
-	return sheet.Block{Title: "What it assumes", All: true, Lines: sheet.Says(
-		"Where the low point lies under the seat, the heights of the seat and the ratios of the arcs stay as the new piece is drawn; "+
-			"all radii scale by the one at the rest with the owner at ease. The lengths along the curve stay; "+
-			"for the same proportion they are the old ones, scaled as the radius is.",
-		fmt.Sprintf("The radius is the height of the balance point at rest, and on top of it a piece that grows with the square of the sizes "+
-			"and shrinks with the square of the time: R = H + (k² + H²)(2π/T)²/g. Here k, the radius of gyration, was %s and H %s.",
-			v.length(l.Old.Gyration), v.length(l.Old.Height)),
-		"Each is solved together with the rest that it moves, then rounded, and the table shows what the rounded rocker does.")}
 }
 
 // radiiAre says of which radii a letter speaks.
@@ -153,53 +172,19 @@ func SizedLetter(d piece.Design, found size.Solution, others []size.Proposal) sh
 		{Lines: append(v.curves(found.Proposals[0], others), sheet.Says(radiiAre, v.disclaimer)...)}}}
 }
 
-// custom returns what a rule of the trade says, with the height that it means.
-func (v voice) custom(r size.Rule) string {
-	height := v.length(r.Height)
-	return map[size.RuleName]string{
-		size.PiSeat:       "3.14 times the seat's height, front edge as drawn: " + height,
-		size.PiLeg:        "3.14 times a leg, rocker to seat: " + height,
-		size.PiNavel:      "3.14 times the navel's height, sitting: " + height,
-		size.CentreAtChin: "the arc's centre at the sitter's chin: " + height + " up",
-		size.Start36:      "36 to 40 in to start with: the small end",
-		size.Start40:      "36 to 40 in to start with: the large end",
-		size.Commonest:    "42 in, the commonest",
-	}[r.Name]
-}
-
 // rulesInBrief says on the first page how far the rules of the trade lie apart here.
 func (v voice) rulesInBrief(l size.Likeness) []sheet.Line {
 	var pi []string
 	for _, r := range l.Rules {
 		names := map[size.RuleName]string{size.PiSeat: "the seat", size.PiLeg: "a leg", size.PiNavel: "the navel"}
 		if name, is := names[r.Name]; is {
-			pi = append(pi, fmt.Sprintf("%s %s", name, v.bare(r.Radius)))
+			pi = append(pi, name+" "+v.bare(r.Radius))
 		}
 	}
 	if len(pi) < 2 {
 		return nil
 	}
 	return []sheet.Line{{Label: "Common practice", Text: fmt.Sprintf("disagrees: 3.14 times %s %s; see --all.", strings.Join(pi, ", "), v.unit())}}
-}
-
-// ruleTable sets the rules of the trade beside each other.
-func (v voice) ruleTable(l size.Likeness) sheet.Block {
-	t := &sheet.Table{Head: []string{"rule", "radius", "one rock there", ""}}
-	keep := l.Ways[size.SameTime]
-	for _, r := range l.Rules {
-		miss := ""
-		if keep.Found {
-			miss = v.more(r.Radius-keep.Exact) + " than the same time wants"
-			if strings.HasPrefix(miss, "as it was") {
-				miss = "what the same time wants"
-			}
-		}
-		t.Add(v.custom(r), v.length(r.Radius), timed(r.Period), miss)
-	}
-	return sheet.Block{Title: "Rules of the trade, for the new piece", Table: t, All: true, Lines: sheet.Says(
-		"All of these are common practice; none was measured, and none knows how the old one rocked. " +
-			"One rule, 3.14 times a height, is told of three heights, which give three radii. " +
-			"What all agree on: the arc's centre lies above the sitter's balance point.")}
 }
 
 // curves says what the other two curves are for, and what they do here.

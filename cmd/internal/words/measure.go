@@ -1,6 +1,7 @@
 package words
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -18,61 +19,60 @@ import (
 // Measure returns the sheet of what the readings of a finished piece say.
 func Measure(d piece.Design, f check.Findings, source string) sheet.Sheet {
 	v := voiceOf(d)
-	s := sheet.Sheet{Title: v.name(d) + " · as measured", Source: source}
-	var doubts []sheet.Line
+	var blocks []sheet.Block
+	var last []sheet.Line
 	if f.Result != nil {
-		s.Blocks = append(s.Blocks, sheet.Block{Table: v.values(f)}, sheet.Block{Lines: sheet.Says(untold(f.Result), better(f))})
+		blocks = append(blocks, sheet.Block{Table: v.values(f)}, sheet.Block{Lines: sheet.Says(untold(f.Result), better(f))})
 		for _, d := range f.Result.Doubts {
-			doubts = append(doubts, v.doubtful(d, trial.KindOf(d.Reading)))
+			last = append(last, v.doubtful(d, trial.KindOf(d.Reading)))
 		}
 	}
 	if f.Curve != nil {
-		s.Blocks = append(s.Blocks, sheet.Block{Table: v.arcs(f.Curve)}, sheet.Block{Lines: v.curve(f.Curve)})
+		blocks = append(blocks, sheet.Block{Table: v.arcs(f.Curve)}, sheet.Block{Lines: v.curve(f.Curve)})
 	}
-	s.Blocks = append(s.Blocks, sheet.Block{Lines: append(doubts,
+	last = append(last,
 		sheet.Line{Text: "Uncertain by so much 95 times in 100, if the readings err as usual: a scale by its step, " +
 			"a tape by 1/16 in (1.5 mm), a watch by 0.3 s, a tilt by 2 degrees, a rise by 1/32 in (0.8 mm)."},
-		sheet.Line{Text: "check uses these readings as they stand in the file:", Type: "rockerwright check " + sheet.Plain(source)})})
-	return s
+		sheet.Line{Text: "check uses these readings as they stand in the file:", Type: "rockerwright check " + sheet.Plain(source)})
+	return sheet.Sheet{Title: v.name(d) + " · as measured", Source: source, Blocks: append(blocks, sheet.Block{Lines: last})}
 }
 
-// values returns each value with its uncertainty and the reading that limits it.
+// values returns each value with its uncertainty and the reading that limits it; an inertia that no rocks tell is
+// estimated.
 func (v voice) values(f check.Findings) *sheet.Table {
 	t := &sheet.Table{Head: []string{"What the readings say", "value", "uncertain by", "limited by"}}
-	add := func(label, text string, kind quantity.Kind, value readings.Value, units quantity.System) {
-		if math.IsNaN(value.Value) {
-			t.Add(label, quantity.With(f.Result.Body.Inertia, kind, quantity.Metric), "–", inertiaFrom(f.Result))
-			return
-		}
-		t.Add(label, text, fineWith(value.Uncertain, kind, units), plainKey(value.Limits()))
-	}
 	r := f.Result
-	add("weight", v.mass(r.Mass.Value), quantity.Mass, r.Mass, v.units)
-	add("balance point, from the low point", v.length(math.Abs(r.Ahead.Value))+pick(r.Ahead.Value < 0, " behind", " ahead"),
-		quantity.Length, r.Ahead, v.units)
-	add("balance point, over the floor", v.length(r.Above.Value), quantity.Length, r.Above, v.units)
-	add("inertia about it", quantity.With(r.Inertia.Value, quantity.Inertia, quantity.Metric), quantity.Inertia, r.Inertia, quantity.Metric)
+	for _, row := range []struct {
+		label, text string
+		kind        quantity.Kind
+		value       readings.Value
+		units       quantity.System
+	}{
+		{"weight", v.mass(r.Mass.Value), quantity.Mass, r.Mass, v.units},
+		{"balance point, from the low point", v.length(math.Abs(r.Ahead.Value)) + pick(r.Ahead.Value < 0, " behind", " ahead"),
+			quantity.Length, r.Ahead, v.units},
+		{"balance point, over the floor", v.length(r.Above.Value), quantity.Length, r.Above, v.units},
+		{"inertia about it", metricInertia(r.Inertia.Value), quantity.Inertia, r.Inertia, quantity.Metric},
+	} {
+		if math.IsNaN(row.value.Value) {
+			t.Add(row.label, metricInertia(r.Body.Inertia), "–", pick(r.Untold == "", "no rocks timed: ", "")+"estimated")
+			continue
+		}
+		t.Add(row.label, row.text, fineWith(row.value.Uncertain, row.kind, row.units), plainKey(row.value.Limits()))
+	}
 	return t
 }
 
-// inertiaFrom says why the inertia is estimated.
-func inertiaFrom(r *readings.Result) string {
-	if r.Untold == "" {
-		return "no rocks timed: estimated"
-	}
-	return "estimated"
-}
+// metricInertia writes an inertia, in kg·m² whatever the units.
+func metricInertia(x float64) string { return quantity.With(x, quantity.Inertia, quantity.Metric) }
 
 // untold says of rocks that were timed that they do not tell the inertia.
 func untold(r *readings.Result) string {
-	if r.Untold == "" {
-		return ""
-	}
-	why := "by their reading errors it could be " + quantity.With(r.Inertia.Uncertain, quantity.Inertia, quantity.Metric) + " more or less"
+	why := "by their reading errors it could be " + metricInertia(r.Inertia.Uncertain) + " more or less"
 	if slices.ContainsFunc(r.Doubts, func(d readings.Doubt) bool { return d.Reading == r.Untold }) {
 		why = "they are quicker than a piece of this weight and balance point without any"
 	}
-	return fmt.Sprintf("The rocks%s do not tell the inertia of the piece: %s. That of the drawn sizes is taken.",
+	return when(r.Untold != "", "The rocks%s do not tell the inertia of the piece: %s. That of the drawn sizes is taken.",
 		pick(r.Untold == "ten_rocks_ridden", " with a rider", ""), why)
 }
 
@@ -120,55 +120,45 @@ func better(f check.Findings) string {
 			said = append(said, advice)
 		}
 	}
-	if len(said) == 0 {
-		return ""
-	}
-	return "To know it better: " + strings.Join(said, "; ") + "."
+	return when(len(said) > 0, "To know it better: %s.", strings.Join(said, "; "))
 }
 
 // doubtful says what one reading gives, of a kind, and what the others.
 func (v voice) doubtful(d readings.Doubt, kind quantity.Kind) sheet.Line {
-	advice := "Read again."
-	if d.Swapped != "" {
-		advice = "Probably swapped: " + plainKey(d.Swapped) + "; the other way round all the readings agree."
-	}
+	advice := cmp.Or(when(d.Swapped != "", "Probably swapped: %s; the other way round all the readings agree.", plainKey(d.Swapped)), "Read again.")
 	return sheet.Line{Label: "DOUBTFUL:", Bad: true, Text: fmt.Sprintf("%s gives %s where the other readings give %s. %s",
 		plainKey(d.Reading), v.with(d.Read, kind), v.with(d.Expected, kind), advice)}
 }
 
 // untimed says whether the inertia of a measured piece is only estimated.
 func untimed(r *check.Report) string {
-	const inertia = ": the inertia of the piece (that of the drawn sizes). "
+	why, mend := "not timed", "Time ten rocks."
 	switch m := r.Design.Measured; {
-	case !r.UsualInertia:
-		return ""
 	case m.TenRocks > 0:
-		return "Estimated, for the rocks do not tell it" + inertia + "See rockerwright measure."
+		why, mend = "for the rocks do not tell it", "See rockerwright measure."
 	case m.RiddenTenRocks > 0:
-		return "Estimated, for rocks with a rider do not tell it" + inertia + "Time ten rocks of the empty piece."
+		why, mend = "for rocks with a rider do not tell it", "Time ten rocks of the empty piece."
 	}
-	return "Estimated, not timed" + inertia + "Time ten rocks."
+	return when(r.UsualInertia, "Estimated, %s: the inertia of the piece (that of the drawn sizes). %s", why, mend)
 }
 
 // arcs returns the arcs of each rocker that was read.
 func (v voice) arcs(c *piece.Curve) *sheet.Table {
 	t := &sheet.Table{Head: []string{"Rocker, from the nose", "radius", "uncertain by", "from the low point, + ahead"}}
+	both := &c.Fit
+	if c.Left == nil || c.Right == nil {
+		both = nil
+	}
 	for _, side := range []struct {
 		name string
 		fit  *rises.Fit
-	}{{"as drawn", c.Drawn}, {"left", c.Left}, {"right", c.Right}, {"both", &c.Fit}} {
-		if side.fit == nil || side.name == "both" && (c.Left == nil || c.Right == nil) {
+	}{{"as drawn", c.Drawn}, {"left", c.Left}, {"right", c.Right}, {"both", both}} {
+		if side.fit == nil {
 			continue
 		}
 		for i, arc := range side.fit.Arcs {
-			label := side.name
-			if len(side.fit.Arcs) > 1 {
-				label = fmt.Sprintf("%s, arc %d", side.name, i+1)
-			}
-			uncertain := "much"
-			if arc.Uncertain < math.Abs(arc.Radius) {
-				uncertain = v.length(arc.Uncertain)
-			}
+			label := side.name + when(len(side.fit.Arcs) > 1, ", arc %d", i+1)
+			uncertain := pick(arc.Uncertain < math.Abs(arc.Radius), v.length(arc.Uncertain), "much")
 			t.Add(label, v.length(arc.Radius), uncertain, signed(v.bare(arc.From))+" to "+signed(v.length(arc.To)))
 		}
 	}
@@ -176,12 +166,7 @@ func (v voice) arcs(c *piece.Curve) *sheet.Table {
 }
 
 // signed puts a + before a number that has no sign.
-func signed(text string) string {
-	if strings.HasPrefix(text, "-") {
-		return text
-	}
-	return "+" + text
-}
+func signed(text string) string { return pick(strings.HasPrefix(text, "-"), "", "+") + text }
 
 // curve says whether the rises were read well, and whether the rockers are one curve.
 func (v voice) curve(c *piece.Curve) []sheet.Line {
@@ -224,10 +209,7 @@ func (v voice) fitted(d piece.Design, fit *rises.Fit) string {
 	}
 	var arcs []string
 	for _, arc := range fit.Arcs {
-		surely := "hardly known"
-		if arc.Uncertain < math.Abs(arc.Radius) {
-			surely = "uncertain by " + v.fine(arc.Uncertain)
-		}
+		surely := pick(arc.Uncertain < math.Abs(arc.Radius), "uncertain by "+v.fine(arc.Uncertain), "hardly known")
 		arcs = append(arcs, fmt.Sprintf("%s (%s)", v.length(arc.Radius), surely))
 	}
 	return fmt.Sprintf("The floor edge is the fewest arcs that go through %s as well as they were read; their radius, from the nose: %s, "+

@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"math"
 	"regexp"
-	"strconv"
 	"strings"
 
 	"rockerwright/cmd/internal/sheet"
@@ -22,14 +21,11 @@ func RockerNotes(l layout.Layout) [][]string {
 			trammel = append(trammel, name+"straight")
 			continue
 		}
-		pin := fmt.Sprintf("%spin to floor edge %s", name, v.length(s.Floor))
-		if s.Top > 0 {
-			pin += ", to top edge " + v.length(s.Top)
-		}
-		trammel = append(trammel, fmt.Sprintf("%spivot %s %s, %s up", name, v.length(s.Pivot.X), v.Forward, v.length(s.Pivot.Y)), pin)
+		trammel = append(trammel, fmt.Sprintf("%spivot %s %s, %s up", name, v.length(s.Pivot.X), v.Forward, v.length(s.Pivot.Y)),
+			fmt.Sprintf("%spin to floor edge %s", name, v.length(s.Floor))+when(s.Top > 0, ", to top edge %s", v.length(s.Top)))
 	}
 	trammel = append(trammel, "low point "+v.length(-l.Corner.X)+" "+v.Forward)
-	notes := append([][]string{trammel, v.faces}, v.takenNotes(l)...)
+	notes := v.notes(l, trammel, v.faces)
 	if l.Form != nil {
 		notes = append(notes, v.formNote(l))
 	}
@@ -37,7 +33,7 @@ func RockerNotes(l layout.Layout) [][]string {
 }
 
 // ofArc names one of several arcs; a single one has no name.
-func ofArc(i, n int) string { return pick(n > 1, fmt.Sprintf("arc %d: ", i+1), "") }
+func ofArc(i, n int) string { return when(n > 1, "arc %d: ", i+1) }
 
 // formNote tells the two radii apart, on rocker and form alike.
 func (v voice) formNote(l layout.Layout) []string {
@@ -57,7 +53,7 @@ func (v voice) formNote(l layout.Layout) []string {
 // FormNotes returns what stands on the pattern of the form.
 func FormNotes(l layout.Layout) [][]string {
 	v := voiceOf(l.Design)
-	return append([][]string{append(v.formNote(l), "This is the form, not the rocker.")}, v.takenNotes(l)...)
+	return v.notes(l, append(v.formNote(l), "This is the form, not the rocker."))
 }
 
 // PairNotes returns what stands on the pattern of a left and a right one.
@@ -70,7 +66,7 @@ func PairNotes(l layout.Layout, p layout.Paired) [][]string {
 			lines = append(lines, v.footNote(leg)...)
 		}
 	}
-	return append([][]string{lines}, v.takenNotes(l)...)
+	return v.notes(l, lines)
 }
 
 // footNote says which sides of a leg's foot are the shorter, or what it stands on.
@@ -81,13 +77,11 @@ func (v voice) footNote(leg layout.Leg) []string {
 				v.nose, v.bare(b.NoseInner), v.bare(b.NoseOuter), v.tail, v.bare(b.TailInner), v.bare(b.TailOuter))}
 	}
 	var lines []string
-	too := ""
 	if v.angle(leg.Standing.Cut) != "0" {
-		too = " too"
 		lines = append(lines, "the slanting end is the foot; its shorter side faces the "+pick(leg.Cut > 0, v.nose, v.tail))
 	}
 	if across := math.Abs(leg.Standing.Across); v.angle(across) != "0" {
-		lines = append(lines, fmt.Sprintf("across, the foot is out of square by %s%s:", v.degrees(across), too),
+		lines = append(lines, fmt.Sprintf("across, the foot is out of square by %s%s:", v.degrees(across), pick(len(lines) > 0, " too", "")),
 			fmt.Sprintf("the %s side is shorter, by %s", pick(leg.Across > 0, "inner", "outer"), v.length(math.Abs(leg.Across))))
 	}
 	return lines
@@ -129,14 +123,6 @@ func (v voice) paired(face string) PairWords {
 	return PairWords{v.nose, v.tail, "up", "", v.leftPattern + face, v.rightPattern + face}
 }
 
-// takenNotes says on a pattern what was taken where nothing was drawn.
-func (v voice) takenNotes(l layout.Layout) [][]string {
-	if taken := v.taken(l); taken != "" {
-		return [][]string{broken(taken, 56)}
-	}
-	return nil
-}
-
 // PanelNotes returns what stands on the section of a panel. A bevel is taken twice for every stave.
 func PanelNotes(l layout.Layout, p layout.Panel) [][]string {
 	v, s := voiceOf(l.Design), p.Stave
@@ -149,14 +135,18 @@ func PanelNotes(l layout.Layout, p layout.Panel) [][]string {
 
 var wholeAndFraction = regexp.MustCompile(`(\d) (\d+/\d+)`)
 
-// broken breaks a text into lines of so many letters.
-func broken(text string, columns int) []string {
-	var lines []string
-	const held = "\x01" // between a whole number and its fraction, which no line may part
-	for _, line := range sheet.Wrap(wholeAndFraction.ReplaceAllString(text, "$1"+held+"$2"), columns) {
-		lines = append(lines, strings.ReplaceAll(strings.TrimSpace(line), held, " "))
+// notes returns what is noted on a pattern, and in lines of 56 letters what was taken where nothing was drawn.
+func (v voice) notes(l layout.Layout, notes ...[]string) [][]string {
+	taken := v.taken(l)
+	if taken == "" {
+		return notes
 	}
-	return lines
+	const held = "\x01" // between a whole number and its fraction, which no line may part
+	lines := sheet.Wrap(wholeAndFraction.ReplaceAllString(taken, "$1"+held+"$2"), 56)
+	for i, line := range lines {
+		lines[i] = strings.ReplaceAll(strings.TrimSpace(line), held, " ")
+	}
+	return append(notes, lines)
 }
 
 // A Laid is one file of a layout.
@@ -171,11 +161,8 @@ func LaidOut(l layout.Layout, folder string, files []Laid) sheet.Sheet {
 	t := &sheet.Table{Head: []string{folder + "/", "pages"}}
 	first := ""
 	for _, f := range files {
-		pages := ""
-		if f.Pages > 0 {
-			first, pages = cmp.Or(first, f.Name), strconv.Itoa(f.Pages)
-		}
-		t.Add(f.Name, pages)
+		t.Add(f.Name, when(f.Pages > 0, "%d", f.Pages))
+		first = cmp.Or(first, pick(f.Pages > 0, f.Name, ""))
 	}
 	lines := sheet.Says("Print first: "+first+". Then of each pattern its first page alone, at 100 %, not \"fit to page\": "+
 		"measure the two squares on it before you print the rest, and tape from tip to tip when it is glued.", v.taken(l))
@@ -192,15 +179,15 @@ type LegLabel struct{ Length, Rake, Foot, Front, Track string }
 // LegLabels returns what is written at each leg.
 func LegLabels(l layout.Layout) []LegLabel {
 	v := voiceOf(l.Design)
-	var list []LegLabel
-	for _, leg := range l.Legs {
-		list = append(list, LegLabel{
+	labels := make([]LegLabel, len(l.Legs))
+	for i, leg := range l.Legs {
+		labels[i] = LegLabel{
 			Length: brief(leg.Name) + ", " + v.length(leg.Finished.Length) + " long",
 			Foot:   v.degrees(leg.Standing.Angle),
 			Rake:   "rake " + v.degrees(leg.Line.Rake),
 			Front:  brief(leg.Name) + ", splay " + v.degrees(leg.Line.Splay),
 			Track:  v.length(2 * leg.Standing.Foot.Z),
-		})
+		}
 	}
-	return list
+	return labels
 }
