@@ -65,15 +65,19 @@ type chosen func(r *check.Balanced) *check.Load
 // of adds what a cell says of one load of each design; where that does not rock, what becomes of it.
 func (g *grid) of(choose chosen, label, unit string, cell func(l *check.Load) string) {
 	g.row(label, unit, func(r *check.Balanced) string {
-		l := choose(r)
-		switch {
-		case l == nil:
-			return "–"
-		case l.Balance.Outcome != sim.Rocks:
-			return l.Balance.Outcome.String()
+		if l := choose(r); l != nil {
+			return atRest(l, cell)
 		}
-		return cell(l)
+		return "–"
 	})
+}
+
+// atRest returns what a cell says of a load that rocks, of another what becomes of it.
+func atRest(l *check.Load, cell func(l *check.Load) string) string {
+	if l.Balance.Outcome != sim.Rocks {
+		return l.Balance.Outcome.String()
+	}
+	return cell(l)
 }
 
 // margin adds how near one load of each design is to going over on a side.
@@ -249,12 +253,7 @@ func (v voice) readingsOf(d piece.Design, loads []*check.Load, remarks remarks) 
 	t := &sheet.Table{}
 	t.Over, t.Head = heads(loads)
 	row := func(label, unit string, cell func(l *check.Load) string) {
-		t.Add(sheet.Across(label, loads, func(l *check.Load) string {
-			if l.Balance.Outcome != sim.Rocks {
-				return l.Balance.Outcome.String()
-			}
-			return cell(l)
-		}, unit)...)
+		t.Add(sheet.Across(label, loads, func(l *check.Load) string { return atRest(l, cell) }, unit)...)
 	}
 	margin := func(way string, side func(b sim.Balance) sim.Margin) {
 		row("before going "+way, "degrees", func(l *check.Load) string { return v.angle(side(l.Balance).Angle) })

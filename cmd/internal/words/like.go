@@ -19,7 +19,7 @@ import (
 func Like(l size.Likeness, source string, changes []string, take string) sheet.Sheet {
 	v := voiceOf(l.Wanted.Design)
 	table := v.likeTable(l)
-	last := append(v.when(l), v.rulesInBrief(l)...)
+	last := append(v.whenChosen(l), v.rulesInBrief(l)...)
 	if take != "" {
 		last = append(last, sheet.Line{Text: "To save one under a new name:", Type: take})
 	}
@@ -111,8 +111,8 @@ func (v voice) likeTable(l size.Likeness) *sheet.Table {
 	return g.table
 }
 
-// when says for each way when a maker would choose it.
-func (v voice) when(l size.Likeness) []sheet.Line {
+// whenChosen says for each way when a maker would choose it.
+func (v voice) whenChosen(l size.Likeness) []sheet.Line {
 	reasons := map[size.Way]string{
 		size.SameTime:       "for who likes its beat.",
 		size.SameSteadiness: "for who likes how it answers a lean.",
@@ -159,17 +159,8 @@ func LikeLetter(l size.Likeness, changes []string) sheet.Sheet {
 		"raise the balance point and keep the radius, and that piece gets smaller, so the rock gets slower and the chair less sure of its rest."
 	return sheet.Sheet{Title: "To a fellow maker", Blocks: []sheet.Block{
 		{Lines: sheet.Says("You like how " + old + " rocks and are making " + now + ". What radius does it want?")}, {Lines: sheet.Says(why)},
-		{Lines: v.oldAndNew(l, nil)}, {Lines: v.when(l)}, {Table: v.likeTable(l)},
+		{Lines: v.oldAndNew(l, nil)}, {Lines: v.whenChosen(l)}, {Table: v.likeTable(l)},
 		{Lines: append(v.rulesInBrief(l), sheet.Says(radiiAre+" Seat heights and the place of the low point are as drawn.", v.disclaimer)...)}}}
-}
-
-// SizedLetter returns the answer of [Sized] as a letter to another maker.
-func SizedLetter(d piece.Design, found size.Solution, others []size.Proposal) sheet.Sheet {
-	v := voiceOf(d)
-	return sheet.Sheet{Title: "To a fellow maker", Blocks: []sheet.Block{
-		{Lines: sheet.Says("You asked what rocker " + v.called(d) + " wants for what you aim for. This is what came out.")},
-		{Lines: v.found(found.Take())}, {Table: v.sizedTable(d.Target, found.Proposals, others)},
-		{Lines: append(v.curves(found.Proposals[0], others), sheet.Says(radiiAre, v.disclaimer)...)}}}
 }
 
 // rulesInBrief says on the first page how far the rules of the trade lie apart here.
@@ -185,48 +176,6 @@ func (v voice) rulesInBrief(l size.Likeness) []sheet.Line {
 		return nil
 	}
 	return []sheet.Line{{Label: "Common practice", Text: fmt.Sprintf("disagrees: 3.14 times %s %s; see --all.", strings.Join(pi, ", "), v.unit())}}
-}
-
-// curves says what the other two curves are for, and what they do here.
-func (v voice) curves(one size.Proposal, others []size.Proposal) []sheet.Line {
-	var lines []sheet.Line
-	for _, p := range others {
-		switch misses := v.short(p); {
-		case p.Curve == size.FlatterTail && len(misses) > len(v.short(one)):
-			lines = append(lines, sheet.Line{Label: "Flatter tail, a brake:", Text: "it misses: " + list(misses) + "."})
-		case p.Curve == size.FlatterTail:
-			lines = append(lines, sheet.Line{Label: "Flatter tail, a brake:", Text: fmt.Sprintf("the same rock in the middle; "+
-				"leaning furthest the weight must lift %s, not %s.",
-				v.length(p.Report.Leaning().Balance.Back.Lift), v.bare(one.Report.Leaning().Balance.Back.Lift))})
-		case p.Fitted == shownArcs && len(p.Even.Periods) > 0:
-			lines = append(lines, sheet.Line{Label: "Even time:", Text: fmt.Sprintf("a rock takes %s s small and %s s from 12 degrees, "+
-				"with the owner alone: see --all.", evenAt(p.Even, 0), evenAt(p.Even, len(p.Even.Periods)-1))})
-		}
-	}
-	return lines
-}
-
-// evenTable says how even the time is on the even-time rockers, for the owner and for others.
-func (v voice) evenTable(one size.Proposal, others []size.Proposal) sheet.Block {
-	t := &sheet.Table{Head: []string{"time of one rock, s", "from 1", "4", "8", "12 degrees", "limits", ""}}
-	for _, p := range append([]size.Proposal{one}, others...) {
-		name := p.Curve.String()
-		if p.Curve == size.EvenTime {
-			name = "even time, " + counted(p.Fitted, "arc")
-		}
-		t.Add(sheet.Across(name, []int{0, 1, 2, 3}, func(n int) string { return evenAt(p.Even, n) }, pick(p.Report.Holds(), "hold", "NO"), "")...)
-	}
-	return sheet.Block{Title: "Large rocks and small ones", Table: t, All: true, Lines: sheet.Says(
-		"On one arc a larger rock takes longer or shorter than a small one. On the even-time edge it takes the same, for " + v.rider +
-			" and for nobody else; with the arcs that a maker can swing, nearly. It is read for " + v.rider + ", tilted and let go.")}
-}
-
-// evenAt returns the time of a rock from the n-th release.
-func evenAt(e size.Evenness, n int) string {
-	if n >= len(e.Periods) || math.IsNaN(e.Periods[n]) {
-		return "–"
-	}
-	return fmt.Sprintf("%.2f", e.Periods[n])
 }
 
 // ForSitters returns the block that says what radius a piece would want for other sitters; none

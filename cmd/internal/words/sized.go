@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
@@ -15,35 +16,44 @@ import (
 // may like. take is the line to type to save one.
 func Sized(d piece.Design, found size.Solution, others []size.Proposal, source string, changes []string, take string) sheet.Sheet {
 	v := voiceOf(d)
-	s := sheet.Sheet{Title: v.called(d) + " · for what it aims for", Source: source}
 	lines := append(changed(changes, true), v.found(found.Take())...)
 	whole := v.sizedTable(d.Target, found.Proposals, others)
 	own, theirs := v.rejected(found.Proposals), append(v.rejected(others), v.curves(found.Proposals[0], others)...)
-	last := []sheet.Line{{Text: "To save one under a new name:", Type: take}, sheet.Line{Text: v.disclaimer}}
+	last := []sheet.Line{{Text: "To save one under a new name:", Type: take}, {Text: v.disclaimer}}
 	assemble := func(table *sheet.Table, notes []sheet.Line) sheet.Sheet {
-		s := s
-		s.Blocks = []sheet.Block{{Lines: lines}, {Table: table}, {Lines: slices.Concat(notes, last)}}
-		return s.Fitted(1, v.spare(d.Target), whole)
+		return sheet.Sheet{Title: v.called(d) + " · for what it aims for", Source: source,
+			Blocks: []sheet.Block{{Lines: lines}, {Table: table}, {Lines: slices.Concat(notes, last)}}}.Fitted(1, v.spare(d.Target), whole)
 	}
 	first := assemble(whole, slices.Concat(own, theirs))
 	if !first.Fits() { // the other curves stand under --all
 		first = assemble(v.sizedTable(d.Target, found.Proposals, nil), own)
 		first.Blocks = append(first.Blocks, sheet.Block{Title: "Two other curves", Lines: theirs, All: true})
 	}
-	first.Blocks = append(first.Blocks, v.evenTable(found.Proposals[0], others), sheet.Block{Title: "How it was found", All: true, Lines: sheet.Says(
-		"The limits of the file, what the shop has and the margins aimed for come first; the time and the leans come as near as these allow. "+
-			"One arc is solved: the radius makes the time, the place of the low point the lean, its ends grow only where a limit asks for it. "+
-			"Two and three arcs are searched from several starts, the same each time; another --seed looks elsewhere.",
-		"The piece and its people stay as they are drawn; the low point moves under them. "+
-			"All is rounded to what is set at the bench, and the table shows what the rounded rocker does.")})
+	even := &sheet.Table{Head: []string{"time of one rock, s", "from 1", "4", "8", "12 degrees", "limits", ""}}
+	for _, p := range append([]size.Proposal{found.Proposals[0]}, others...) {
+		name := p.Curve.String()
+		if p.Curve == size.EvenTime {
+			name = "even time, " + counted(p.Fitted, "arc")
+		}
+		even.Add(sheet.Across(name, []int{0, 1, 2, 3}, func(n int) string { return evenAt(p.Even, n) }, pick(p.Report.Holds(), "hold", "NO"), "")...)
+	}
+	first.Blocks = append(first.Blocks, sheet.Block{Title: "Large rocks and small ones", Table: even, All: true, Lines: sheet.Says(
+		"On one arc a larger rock takes longer or shorter than a small one. On the even-time edge it takes the same, for " + v.rider +
+			" and for nobody else; with the arcs that a maker can swing, nearly. It is read for " + v.rider + ", tilted and let go.")},
+		sheet.Block{Title: "How it was found", All: true, Lines: sheet.Says(
+			"The limits of the file, what the shop has and the margins aimed for come first; the time and the leans come as near as these allow. "+
+				"One arc is solved: the radius makes the time, the place of the low point the lean, its ends grow only where a limit asks for it. "+
+				"Two and three arcs are searched from several starts, the same each time; another --seed looks elsewhere.",
+			"The piece and its people stay as they are drawn; the low point moves under them. "+
+				"All is rounded to what is set at the bench, and the table shows what the rounded rocker does.")})
 	return first
 }
 
 // spare are the rows that a first page can do without, as far as nothing is wanted of them.
 func (v voice) spare(t piece.Target) []string {
 	wanted := v.wishes(t)
-	spare := []string{"one rock from 8 deg", "tip to tip", "push for one degree", "back leans, seated", "  weight must lift"}
-	return slices.DeleteFunc(spare, func(label string) bool { return wanted[label] != "" })
+	return slices.DeleteFunc([]string{"one rock from 8 deg", "tip to tip", "push for one degree", "back leans, seated", "  weight must lift"},
+		func(label string) bool { return wanted[label] != "" })
 }
 
 // SizedBlocks returns the rockers that were found for a target as blocks of a larger sheet.
@@ -194,18 +204,50 @@ const mostSized = 5
 
 // wishes returns what is wanted, by the label of its row.
 func (v voice) wishes(t piece.Target) map[string]string {
-	of := map[string]string{}
-	wish := func(asked bool, label, text string) {
-		if asked {
-			of[label] = text
+	return map[string]string{
+		"one rock":               when(t.OneRock > 0, "%.2f", t.OneRock),
+		"seat falls, seated":     pick(t.SeatFalls.Asked, v.towards(t.SeatFalls.Value), ""),
+		"back leans, seated":     pick(t.BackLeans.Asked, v.angle(t.BackLeans.Value), ""),
+		"seat falls, empty":      pick(t.Empty.Asked, v.towards(t.Empty.Value), ""),
+		"before going " + v.Back: pick(t.BackMargin > 0, v.angle(t.BackMargin), ""),
+		"  weight must lift":     pick(t.BackLift > 0, v.bare(t.BackLift), ""),
+		"tip to tip":             pick(t.Longest > 0, v.bare(t.Longest), ""),
+	}
+}
+
+// curves says what the other two curves are for, and what they do here.
+func (v voice) curves(one size.Proposal, others []size.Proposal) []sheet.Line {
+	var lines []sheet.Line
+	for _, p := range others {
+		misses, even := v.short(p), p.Even.Periods
+		switch {
+		case p.Curve == size.FlatterTail && len(misses) > len(v.short(one)):
+			lines = append(lines, sheet.Line{Label: "Flatter tail, a brake:", Text: "it misses: " + list(misses) + "."})
+		case p.Curve == size.FlatterTail:
+			lines = append(lines, sheet.Line{Label: "Flatter tail, a brake:", Text: fmt.Sprintf("the same rock in the middle; "+
+				"leaning furthest the weight must lift %s, not %s.",
+				v.length(p.Report.Leaning().Balance.Back.Lift), v.bare(one.Report.Leaning().Balance.Back.Lift))})
+		case p.Fitted == shownArcs && len(even) > 0:
+			lines = append(lines, sheet.Line{Label: "Even time:", Text: fmt.Sprintf("a rock takes %s s small and %s s from 12 degrees, "+
+				"with the owner alone: see --all.", evenAt(p.Even, 0), evenAt(p.Even, len(even)-1))})
 		}
 	}
-	wish(t.OneRock > 0, "one rock", fmt.Sprintf("%.2f", t.OneRock))
-	wish(t.SeatFalls.Asked, "seat falls, seated", v.towards(t.SeatFalls.Value))
-	wish(t.BackLeans.Asked, "back leans, seated", v.angle(t.BackLeans.Value))
-	wish(t.Empty.Asked, "seat falls, empty", v.towards(t.Empty.Value))
-	wish(t.BackMargin > 0, "before going "+v.Back, v.angle(t.BackMargin))
-	wish(t.BackLift > 0, "  weight must lift", v.bare(t.BackLift))
-	wish(t.Longest > 0, "tip to tip", v.bare(t.Longest))
-	return of
+	return lines
+}
+
+// evenAt returns the time of a rock from the n-th release.
+func evenAt(e size.Evenness, n int) string {
+	if n >= len(e.Periods) || math.IsNaN(e.Periods[n]) {
+		return "–"
+	}
+	return fmt.Sprintf("%.2f", e.Periods[n])
+}
+
+// SizedLetter returns the answer of [Sized] as a letter to another maker.
+func SizedLetter(d piece.Design, found size.Solution, others []size.Proposal) sheet.Sheet {
+	v := voiceOf(d)
+	return sheet.Sheet{Title: "To a fellow maker", Blocks: []sheet.Block{
+		{Lines: sheet.Says("You asked what rocker " + v.called(d) + " wants for what you aim for. This is what came out.")},
+		{Lines: v.found(found.Take())}, {Table: v.sizedTable(d.Target, found.Proposals, others)},
+		{Lines: append(v.curves(found.Proposals[0], others), sheet.Says(radiiAre, v.disclaimer)...)}}}
 }

@@ -3,7 +3,6 @@ package words
 import (
 	"fmt"
 	"math"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -17,25 +16,21 @@ import (
 // WhatIf returns the sheet of what each measure does and how exactly it must be held.
 func WhatIf(t size.Table, source string, changes []string) sheet.Sheet {
 	v := voiceOf(t.Report.Design)
-	s := sheet.Sheet{Title: v.called(t.Report.Design) + " · what each measure does", Source: source}
 	lines := append(changed(changes, true), v.whatIfNow(t)...)
-	must, loose := exact(t.Rows)
-	notes := sheet.Block{Lines: sheet.Says(v.disclaimer)}
+	all := len(t.Rows)
 	assemble := func(rows int) sheet.Sheet {
-		s := s
-		s.Blocks = []sheet.Block{{Lines: lines}, {Table: v.whatIfTable(t, must, loose, rows)}, notes}
-		return s
+		more := when(rows < all, "%d more that do less: --all.", all-rows)
+		return sheet.Sheet{Title: v.called(t.Report.Design) + " · what each measure does", Source: source, Blocks: []sheet.Block{
+			{Lines: lines}, {Table: v.whatIfTable(t, rows)}, {Lines: sheet.Says(more, v.disclaimer)}}}
 	}
-	rows := len(t.Rows)
+	rows := all
 	short := assemble(rows)
 	for !short.Fits() && rows > 4 {
 		rows--
 		short = assemble(rows)
-		more := sheet.Line{Text: fmt.Sprintf("%d more that do less: --all.", len(t.Rows)-rows)}
-		short.Blocks[2].Lines = append([]sheet.Line{more}, notes.Lines...)
 	}
-	if rows < len(t.Rows) {
-		short.Blocks = append(short.Blocks, sheet.Block{Title: "Every measure", Table: v.whatIfTable(t, must, loose, len(t.Rows)), All: true})
+	if rows < all {
+		short.Blocks = append(short.Blocks, sheet.Block{Title: "Every measure", Table: v.whatIfTable(t, all), All: true})
 	}
 	short.Blocks = append(short.Blocks, v.whatIfAssumptions(t.Report.Design))
 	return short
@@ -44,9 +39,8 @@ func WhatIf(t size.Table, source string, changes []string) sheet.Sheet {
 // WhatIfBlocks returns the whole table as blocks of a larger sheet.
 func WhatIfBlocks(t size.Table) []sheet.Block {
 	v := voiceOf(t.Report.Design)
-	must, loose := exact(t.Rows)
 	return []sheet.Block{
-		{Title: "What each measure does", Lines: v.whatIfNow(t)[1:], Table: v.whatIfTable(t, must, loose, len(t.Rows)), All: true},
+		{Title: "What each measure does", Lines: v.whatIfNow(t)[1:], Table: v.whatIfTable(t, len(t.Rows)), All: true},
 		v.whatIfAssumptions(t.Report.Design),
 	}
 }
@@ -80,37 +74,35 @@ func inHundred(share float64) string {
 	}
 }
 
-// exact parts rows into those that must be held or are no measures of a shop, and those that
-// need not be exact.
-func exact(rows []size.Row) (must, loose []size.Row) {
-	for _, r := range rows {
-		if r.Made && math.IsInf(r.HoldTo, 1) {
-			loose = append(loose, r)
-		} else {
-			must = append(must, r)
-		}
-	}
-	return must, loose
-}
-
-// whatIfTable sets the rows with the largest effects, at most so many, over each other.
-func (v voice) whatIfTable(t size.Table, must, loose []size.Row, most int) *sheet.Table {
+// whatIfTable sets the rows with the largest effects, at most so many, over each other: those that must be held or are
+// no measures of a shop, then those that need not be exact.
+func (v voice) whatIfTable(t size.Table, most int) *sheet.Table {
 	table := &sheet.Table{
 		Caption: "What each change does, and to what it must be held",
 		Over:    []string{"", "", v.falls, v.falls, "one", "push", "going", "hold", ""},
 		Head:    []string{"", "change", v.seated, "empty", "rock", "1 deg", v.shortBack, "to", ""},
 		Rows:    []sheet.Row{{Cells: []string{"", "", "deg", "deg", "s", "%", "deg", "+ or -", ""}}},
 	}
-	shownMust, shownLoose := len(must), len(loose)
-	if most < len(must)+len(loose) {
-		shownLoose = min(len(loose), max(most/3, most-len(must)))
-		shownMust = min(len(must), most-shownLoose)
-	}
-	for i, r := range slices.Concat(must[:shownMust], loose[:shownLoose]) {
-		if i == shownMust {
-			table.Add("for the limits these need not be exact:")
+	var must, loose []size.Row
+	for _, r := range t.Rows {
+		if r.Made && math.IsInf(r.HoldTo, 1) {
+			loose = append(loose, r)
+		} else {
+			must = append(must, r)
 		}
-		table.Mark(r.Made && !r.Enough && !math.IsInf(r.HoldTo, 1), v.whatIf(r)...)
+	}
+	if most < len(t.Rows) {
+		loose = loose[:min(len(loose), max(most/3, most-len(must)))]
+		must = must[:min(len(must), most-len(loose))]
+	}
+	for _, r := range must {
+		table.Mark(r.Made && !r.Enough, v.whatIf(r)...)
+	}
+	if len(loose) > 0 {
+		table.Add("for the limits these need not be exact:")
+	}
+	for _, r := range loose {
+		table.Add(v.whatIf(r)...)
 	}
 	return table
 }
@@ -132,7 +124,7 @@ func (v voice) whatIf(r size.Row) []string {
 	default:
 		hold = quantity.Down(r.HoldTo, r.Kind, v.units)
 	}
-	change := strings.Replace(strings.Replace(v.with(r.Change, r.Kind), "degrees", "deg", 1), "degree", "deg", 1)
+	change := strings.NewReplacer("degrees", "deg", "degree", "deg").Replace(v.with(r.Change, r.Kind))
 	degrees := func(q size.Quantity) string { return withSign((r.After[q]-r.Before[q])*180/math.Pi, 1) }
 	push := withSign(100*(r.After[size.Effort]/r.Before[size.Effort]-1), 0)
 	time := pick(r.Outcome == sim.Rocks, withSign(r.After[size.Time]-r.Before[size.Time], 2), "no rest")
@@ -194,11 +186,21 @@ func Study(d piece.Design, s size.Study, source string) sheet.Sheet {
 		lines = append(lines, sheet.Wrong(thousands(s.Astray)+" of them do not rest at all."))
 	}
 	blocks := []sheet.Block{{Lines: lines}, {Table: v.spreads(s)}}
-	if t := v.failing(s); len(t.Rows) > 0 {
-		blocks = append(blocks, sheet.Block{Table: t})
+	failing := &sheet.Table{Caption: "How often each limit fails", Head: []string{"fails", "of 100", ""}}
+	for _, l := range s.Limits {
+		if l.Fails > 0 {
+			failing.Mark(true, brief(l.Limit.Load)+", "+v.limitName(l.Limit.Name), inHundred(float64(l.Fails)/float64(s.Chairs)), "")
+		}
 	}
-	return sheet.Sheet{Title: title, Source: source,
-		Blocks: append(blocks, sheet.Block{Lines: sheet.Says(v.disclaimer)}, v.sharesTable(s), studyAssumptions())}
+	if len(failing.Rows) > 0 {
+		blocks = append(blocks, sheet.Block{Table: failing})
+	}
+	made := sheet.Block{Title: "How they were made", All: true, Lines: sheet.Says(
+		"Every measure of each is off by an error of its own, normal, within what the shop usually holds 95 times in 100 "+
+			"(common practice; your own under [shop]); people and floor are as given. Each is worked out exactly. "+
+			"The errors are drawn in Latin hypercubes of "+thousands(size.Block)+" by a seed, so that the same call gives the same answer.",
+		"The shares are squared regression coefficients times the variance of each measure; what no straight line explains is left over.")}
+	return sheet.Sheet{Title: title, Source: source, Blocks: append(blocks, sheet.Block{Lines: sheet.Says(v.disclaimer)}, v.sharesTable(s), made)}
 }
 
 // many says how many pieces, "4,096 chairs".
@@ -242,7 +244,7 @@ func (v voice) spreads(s size.Study) *sheet.Table {
 	return t
 }
 
-// most names the measure on which a quantity hangs most.
+// most names the measure on which a quantity hangs most; "" where all are too few to tell.
 func most(s size.Study, spread size.Spread) string {
 	most := 0
 	for k, share := range spread.Shares {
@@ -250,21 +252,7 @@ func most(s size.Study, spread size.Spread) string {
 			most = k
 		}
 	}
-	if spread.Shares[most] < 0.01 {
-		return "" // too few to tell
-	}
-	return s.Varied[most].Key + " " + percent(spread.Shares[most])
-}
-
-// failing returns the limits that fail.
-func (v voice) failing(s size.Study) *sheet.Table {
-	t := &sheet.Table{Caption: "How often each limit fails", Head: []string{"fails", "of 100", ""}}
-	for _, l := range s.Limits {
-		if l.Fails > 0 {
-			t.Mark(true, brief(l.Limit.Load)+", "+v.limitName(l.Limit.Name), inHundred(float64(l.Fails)/float64(s.Chairs)), "")
-		}
-	}
-	return t
+	return when(!(spread.Shares[most] < 0.01), "%s %s", s.Varied[most].Key, percent(spread.Shares[most]))
 }
 
 // sharesTable returns every share.
@@ -279,13 +267,4 @@ func (v voice) sharesTable(s size.Study) sheet.Block {
 	}
 	row("left over", "", func(spread size.Spread) float64 { return spread.LeftOver })
 	return sheet.Block{Title: "What each hangs on", Table: t, All: true}
-}
-
-// studyAssumptions says how the chairs were made.
-func studyAssumptions() sheet.Block {
-	return sheet.Block{Title: "How they were made", All: true, Lines: sheet.Says(
-		"Every measure of each is off by an error of its own, normal, within what the shop usually holds 95 times in 100 "+
-			"(common practice; your own under [shop]); people and floor are as given. Each is worked out exactly. "+
-			"The errors are drawn in Latin hypercubes of "+thousands(size.Block)+" by a seed, so that the same call gives the same answer.",
-		"The shares are squared regression coefficients times the variance of each measure; what no straight line explains is left over.")}
 }
