@@ -23,9 +23,12 @@ import (
 func Check(a trial.Answer, source string, command Command, changes []string) sheet.Sheet {
 	r := &a.Report
 	v := voiceOf(r.Design)
+	all := slices.Concat(v.everyLoad(*r), v.fits(&a),
+		[]sheet.Block{{Title: "Every limit", All: true, Table: v.limitTable(ranked(r.Limits))}, v.pulls(*r)}, v.survives(a), v.everySwing(*r),
+		[]sheet.Block{{Title: "What this rests on", All: true, Lines: v.assumptions(*r)}, {Title: "Cautions", All: true, Lines: v.cautions(*r)}})
 	assemble := func(remarks remarks) sheet.Sheet {
 		return sheet.Sheet{Title: v.title(r.Design), Source: source, Blocks: slices.Concat(
-			[]sheet.Block{{Lines: v.answer(&a, changes, remarks)}}, v.under(&a, command, remarks), v.everything(a))}
+			[]sheet.Block{{Lines: v.answer(&a, changes, remarks)}}, v.under(&a, command, remarks), all)}
 	}
 	s := assemble(everyRemark)
 	for less := everyRemark - 1; !s.Fits() && less >= terse; less-- {
@@ -39,12 +42,22 @@ func (v voice) answer(a *trial.Answer, changes []string, remarks remarks) []shee
 	return append(changed(changes, remarks == terse), v.verdict(a)...)
 }
 
-// under returns what stands under the verdict: tape, readings, limits and advice.
+// under returns what stands under the verdict: tape, readings, limits and advice. Of the limits it has, of each that
+// fails, the load on which it fails most, for the verdict names all loads; then the nearest of those that hold, as
+// there is room.
 func (v voice) under(a *trial.Answer, command Command, remarks remarks) []sheet.Block {
+	var foremost []check.Limit
+	told := map[string]bool{}
+	for _, l := range ranked(a.Limits) {
+		if !l.Holds && !told[l.Name] || l.Holds && (len(foremost) == 0 || remarks > oneLimit && len(foremost) < 3) {
+			foremost = append(foremost, l)
+			told[l.Name] = true
+		}
+	}
 	return []sheet.Block{
 		{Lines: []sheet.Line{v.tape(a.Report)}},
 		v.readings(a.Report, remarks),
-		{Table: v.limitTable(foremost(a.Limits, remarks))},
+		{Table: v.limitTable(foremost)},
 		{Lines: v.advice(a, command, remarks)},
 	}
 }
@@ -124,9 +137,6 @@ func Feels(k size.Kept) string {
 	}
 	return fmt.Sprintf("%s: radius %s at the rest, all radii times %.2f.", way, voiceOf(k.Design).length(k.Feel.Radius), k.Scale)
 }
-
-// Sides returns what the sides to which a piece rocks are called, that of + first.
-func Sides(d piece.Design) [2]string { return [2]string{d.Ways().Back, d.Ways().Forward} }
 
 // remarks are how much of what --all says too is said on a first page: each leaves out one
 // thing more than the next.
@@ -212,20 +222,6 @@ func ranked(limits []check.Limit) []check.Limit {
 		return l.Name == "rest" && l.Holds || l.Name != "rest" && math.IsNaN(l.Got)
 	})
 	slices.SortStableFunc(list, func(a, b check.Limit) int { return cmp.Compare(a.Share(), b.Share()) })
-	return list
-}
-
-// foremost returns the limits for a first page: of each that fails the load on which it fails
-// most, for the verdict names all loads; then the nearest of those that hold, as there is room.
-func foremost(limits []check.Limit, remarks remarks) []check.Limit {
-	var list []check.Limit
-	told := map[string]bool{}
-	for _, l := range ranked(limits) {
-		if !l.Holds && !told[l.Name] || l.Holds && (len(list) == 0 || remarks > oneLimit && len(list) < 3) {
-			list = append(list, l)
-			told[l.Name] = true
-		}
-	}
 	return list
 }
 

@@ -13,15 +13,6 @@ import (
 	"rockerwright/sim/trial"
 )
 
-// everything returns the blocks that are only shown under --all.
-func (v voice) everything(a trial.Answer) []sheet.Block {
-	r := a.Report
-	return slices.Concat(v.everyLoad(r), v.fits(&a),
-		[]sheet.Block{{Title: "Every limit", All: true, Table: v.limitTable(ranked(r.Limits))}, v.pulls(r)},
-		v.survives(a), v.everySwing(r),
-		[]sheet.Block{{Title: "What this rests on", All: true, Lines: v.assumptions(r)}, {Title: "Cautions", All: true, Lines: v.cautions(r)}})
-}
-
 // fits returns whom the piece fits, who they are, and how its wood bends under them.
 func (v voice) fits(a *trial.Answer) []sheet.Block {
 	return slices.Concat(v.fitTable(a), v.people(a.Report), v.gives(a.Report), v.bends(a.Report))

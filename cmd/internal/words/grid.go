@@ -104,13 +104,10 @@ func (g *grid) rocker() {
 			}
 			return arc
 		}
-		radius := func(r *check.Balanced) float64 { return arc(r).Radius }
-		if most == 1 {
-			g.long("radius", radius)
-			continue
+		g.long("radius"+when(most > 1, " %d, from nose", n+1), func(r *check.Balanced) float64 { return arc(r).Radius })
+		if most > 1 {
+			g.long("  along the curve", func(r *check.Balanced) float64 { return arc(r).Length })
 		}
-		g.long(fmt.Sprintf("radius %d, from nose", n+1), radius)
-		g.long("  along the curve", func(r *check.Balanced) float64 { return arc(r).Length })
 	}
 	g.row(g.nose+" along the curve", g.unit(), func(r *check.Balanced) string { n, _ := r.Edge.Reach(); return g.bare(n) })
 	g.row(g.tail+" along the curve", g.unit(), func(r *check.Balanced) string { _, t := r.Edge.Reach(); return g.bare(t) })

@@ -152,30 +152,26 @@ func Findings(a trial.Answer) []string {
 	v := voiceOf(a.Design)
 	said := make([]string, len(a.Findings))
 	for i := range a.Findings {
-		said[i] = v.finding(&a, &a.Findings[i])
+		f, text := &a.Findings[i], ""
+		switch {
+		case f.Level == trial.Falls:
+			text = v.whyNot(f.Load)
+		case f.Limit != nil:
+			cells := v.limit(*f.Limit)
+			text = fmt.Sprintf("%s: want %s, got %s", cells[0], cells[1], cells[2])
+		case f.Level == trial.Hazardous:
+			text = v.hazard(f, brief(f.Load.Name))
+		case f.Fit != nil:
+			text = v.unfit(f.Fit)
+		case f.Misfit != nil:
+			text = brief(f.Who) + ": " + v.trouble(*f.Misfit)
+		default:
+			said[i] = v.warning(&a, f).Text
+			continue
+		}
+		said[i] = upperFirst(text) + "."
 	}
 	return said
-}
-
-// finding says one finding by itself.
-func (v voice) finding(a *trial.Answer, f *trial.Finding) string {
-	text := ""
-	switch {
-	case f.Level == trial.Falls:
-		text = v.whyNot(f.Load)
-	case f.Limit != nil:
-		cells := v.limit(*f.Limit)
-		text = fmt.Sprintf("%s: want %s, got %s", cells[0], cells[1], cells[2])
-	case f.Level == trial.Hazardous:
-		text = v.hazard(f, brief(f.Load.Name))
-	case f.Fit != nil:
-		text = v.unfit(f.Fit)
-	case f.Misfit != nil:
-		text = brief(f.Who) + ": " + v.trouble(*f.Misfit)
-	default:
-		return v.warning(a, f).Text
-	}
-	return upperFirst(text) + "."
 }
 
 // of returns the findings of some levels.

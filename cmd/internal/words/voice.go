@@ -97,7 +97,7 @@ func brief(name string) string { return sheet.Cut(sheet.Plain(name), 40) }
 // upperFirst returns a text with its first letter as a capital, whatever the script.
 func upperFirst(text string) string {
 	first, size := utf8.DecodeRuneInString(text)
-	if size == 0 || first == utf8.RuneError {
+	if first == utf8.RuneError {
 		return text
 	}
 	return string(unicode.ToUpper(first)) + text[size:]
@@ -112,12 +112,7 @@ func list(words []string) string {
 }
 
 // counted writes how many there are of a thing, whose name takes an s where there is not one.
-func counted(n int, name string) string {
-	if n == 1 {
-		return "1 " + name
-	}
-	return strconv.Itoa(n) + " " + name + "s"
-}
+func counted(n int, name string) string { return strconv.Itoa(n) + " " + name + pick(n == 1, "", "s") }
 
 // thousands writes a whole number with commas.
 func thousands(n int) string {
@@ -159,9 +154,4 @@ func titled(title string, lines []sheet.Line) []sheet.Block {
 func itself(text string) string { return text }
 
 // timed writes the time of a rock to a hundredth of a second.
-func timed(x float64) string {
-	if !(x > 0) {
-		return "no rest"
-	}
-	return fmt.Sprintf("%.2f s", x)
-}
+func timed(x float64) string { return pick(x > 0, fmt.Sprintf("%.2f s", x), "no rest") }

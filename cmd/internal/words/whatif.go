@@ -47,15 +47,11 @@ func WhatIfBlocks(t size.Table) []sheet.Block {
 
 // whatIfNow says how it is now, and how often a limit fails as the shop makes it.
 func (v voice) whatIfNow(t size.Table) []sheet.Line {
-	falls := pick(t.Report.Design.Seat.Front == 0, "tilts", "seat falls")
-	rock := "none"
-	if time := t.Now[size.Time]; !math.IsNaN(time) {
-		rock = timed(time)
+	falls, rock := pick(t.Report.Design.Seat.Front == 0, "tilts", "seat falls"), timed(t.Now[size.Time])
+	if math.IsNaN(t.Now[size.Time]) {
+		rock = "none"
 	}
-	made := "no limit fails in any of " + v.many(size.Block)
-	if t.Fails > 0 {
-		made = "a limit fails in " + inHundred(t.Fails) + " of 100 " + v.piece + "s"
-	}
+	made := pick(t.Fails > 0, "a limit fails in "+inHundred(t.Fails)+" of 100 "+v.piece+"s", "no limit fails in any of "+v.many(size.Block))
 	now := fmt.Sprintf("%s %s %s, %s empty, in degrees; one rock %s; %s before going %s, leaning furthest.",
 		falls, v.towards(t.Now[size.FallSitting]), v.seated, v.towards(t.Now[size.FallEmpty]), rock, v.degrees(t.Now[size.BackMargin]), v.Back)
 	return []sheet.Line{{Label: "NOW:", Text: now},
@@ -206,17 +202,6 @@ func Study(d piece.Design, s size.Study, source string) sheet.Sheet {
 // many says how many pieces, "4,096 chairs".
 func (v voice) many(n int) string { return thousands(n) + " " + v.piece + "s" }
 
-// shortNames are what the quantities are called over a column.
-var shortNames = [...]string{size.FallSitting: "seated", size.FallEmpty: "empty", size.Time: "rock", size.Effort: "push",
-	size.BackMargin: "back", size.BackLift: "lift", size.ForwardMargin: "fwd"}
-
-// quantityName returns what a quantity is called.
-func (v voice) quantityName(q size.Quantity) string {
-	return [...]string{size.FallSitting: "seat falls, seated", size.FallEmpty: "seat falls, empty", size.Time: "one rock",
-		size.Effort: "push for one degree", size.BackMargin: "before going " + v.Back, size.BackLift: "  weight must lift",
-		size.ForwardMargin: "before going " + v.Forward}[q]
-}
-
 // amount returns a quantity finely, and its unit.
 func (v voice) amount(q size.Quantity, x float64) (text, unit string) {
 	switch q {
@@ -232,14 +217,19 @@ func (v voice) amount(q size.Quantity, x float64) (text, unit string) {
 
 // spreads returns how each quantity lies, and what it hangs on most.
 func (v voice) spreads(s size.Study) *sheet.Table {
+	names := [...]string{size.FallSitting: "seat falls, seated", size.FallEmpty: "seat falls, empty", size.Time: "one rock",
+		size.Effort: "push for one degree", size.BackMargin: "before going " + v.Back, size.BackLift: "  weight must lift",
+		size.ForwardMargin: "before going " + v.Forward}
 	t := &sheet.Table{Caption: "How the chairs lie", Head: []string{"", "drawn", "5 %", "50 %", "95 %", "", "hangs most on"}}
 	for _, spread := range s.Spreads {
 		q := spread.Quantity
-		drawn, unit := v.amount(q, s.Nominal[q])
-		low, _ := v.amount(q, spread.Low)
-		middle, _ := v.amount(q, spread.Middle)
-		high, _ := v.amount(q, spread.High)
-		t.Add(v.quantityName(q), drawn, low, middle, high, unit, most(s, spread))
+		cells, unit := []string{names[q]}, ""
+		for _, x := range []float64{s.Nominal[q], spread.Low, spread.Middle, spread.High} {
+			var text string
+			text, unit = v.amount(q, x)
+			cells = append(cells, text)
+		}
+		t.Add(append(cells, unit, most(s, spread))...)
 	}
 	return t
 }
@@ -257,7 +247,9 @@ func most(s size.Study, spread size.Spread) string {
 
 // sharesTable returns every share.
 func (v voice) sharesTable(s size.Study) sheet.Block {
-	name := func(spread size.Spread) string { return shortNames[spread.Quantity] }
+	names := [...]string{size.FallSitting: "seated", size.FallEmpty: "empty", size.Time: "rock", size.Effort: "push",
+		size.BackMargin: "back", size.BackLift: "lift", size.ForwardMargin: "fwd"}
+	name := func(spread size.Spread) string { return names[spread.Quantity] }
 	t := &sheet.Table{Head: sheet.Across("share of the variance, %", s.Spreads, name, "held to")}
 	row := func(label, last string, share func(spread size.Spread) float64) {
 		t.Add(sheet.Across(label, s.Spreads, func(spread size.Spread) string { return fmt.Sprintf("%.0f", 100*share(spread)) }, last)...)
