@@ -136,11 +136,12 @@ func (v voice) thin(x float64) string {
 func (v voice) formBlock(l layout.Layout) sheet.Block {
 	if l.Form.Steam {
 		return sheet.Block{Title: "STEAM-BENT", Lines: sheet.Says(fmt.Sprintf(
-			"Off the form it loses %.0f %% of its bend, as you say or as makers report (6 to 10 %%, common practice).", l.Form.Lost*100))}
+			"Off the form it loses %.0f %% of its bend, as you say or as makers report (6 to 10 %%, common practice).",
+			l.Form.Lost*100))}
 	}
 	s := l.Strips
-	return sheet.Block{Title: "STRIPS", Lines: sheet.Says(fmt.Sprintf("%d strips of %s for each rocker, %s long, %s waste at each end with it; "+
-		"ripped from %s of board, cuts and planing counted. The stack springs back by 1/%d of its bend.",
+	return sheet.Block{Title: "STRIPS", Lines: sheet.Says(fmt.Sprintf("%d strips of %s for each rocker, %s long, "+
+		"%s waste at each end with it; ripped from %s of board, cuts and planing counted. The stack springs back by 1/%d of its bend.",
 		s.Stack.Strips, v.thin(s.Strip), v.length(s.Stack.Length), v.length(l.Shop.EndWaste), v.length(s.Stack.Stock),
 		s.Stack.Strips*s.Stack.Strips))}
 }
@@ -177,8 +178,10 @@ func (v voice) remedyBlock(l layout.Layout) sheet.Block {
 		t.Add(append(cells, v.unit())...)
 	}
 	return sheet.Block{Title: "EMPTY, THE LEVEL SHOWS: DO THIS", Table: t, Lines: sheet.Says(
-		fmt.Sprintf("Dry-fitted, with all that belongs to it and NOBODY in it, the seat should fall %s.", v.fallen(l.Rests[0].SeatFalls)) +
-			when(!rest.Empty, " With somebody in it it falls otherwise (%s: %s): cut nothing by that.", brief(rest.Load), v.fallen(rest.SeatFalls)) +
+		fmt.Sprintf("Dry-fitted, with all that belongs to it and NOBODY in it, the seat should fall %s.",
+			v.fallen(l.Rests[0].SeatFalls)) +
+			when(!rest.Empty, " With somebody in it it falls otherwise (%s: %s): cut nothing by that.",
+				brief(rest.Load), v.fallen(rest.SeatFalls)) +
 			when(!slides, " On a concentric top sliding changes the overhangs alone."))}
 }
 

@@ -46,7 +46,8 @@ func CutSheet(l layout.Layout, source string) sheet.Sheet {
 		"Length, width and thickness in "+v.inUnits("inches", "millimetres")+
 			", the grain along the length, which is that of the longest edge; "+
 			"round, shaped and tapered parts as the square they come out of"+string(v.legs)+". Only what is drawn is listed.")
-	return v.bench(l, "cut list", source, sheet.Block{Table: finished}, sheet.Block{Table: rough}, sheet.Block{Lines: append(notes, remarks...)})
+	return v.bench(l, "cut list", source,
+		sheet.Block{Table: finished}, sheet.Block{Table: rough}, sheet.Block{Lines: append(notes, remarks...)})
 }
 
 // CutRemark says how the grain of a seat runs, and what does not come out of the boards there are;
@@ -248,7 +249,8 @@ func (v voice) jointBlock(l layout.Layout) sheet.Block {
 		t.Add(v.row("rabbet", a.Rabbet, b.Rabbet)...)
 		t.Add("glue area of one joint", area(a.GlueArea), area(b.GlueArea), v.inUnits("sq in", "cm²"))
 		t.Add(v.row("largest radius into the seat", a.Transition, b.Transition)...)
-		return sheet.Block{Table: t, Lines: sheet.Says(fmt.Sprintf("A leg of %s square, let into a seat of %s by half of its side (taken, not drawn).",
+		return sheet.Block{Table: t, Lines: sheet.Says(fmt.Sprintf("A leg of %s square, "+
+			"let into a seat of %s by half of its side (taken, not drawn).",
 			v.length(leg.Side), v.length(l.Design.Seat.ThickOr())))}
 	}
 	return sheet.Block{Lines: sheet.Says("For a joint notched and rabbeted into the seat by 1/4 or 1/2 in these legs are too thin.")}
@@ -294,14 +296,16 @@ func (v voice) risesBlock(l layout.Layout) sheet.Block {
 		if k+1 == l.Rises.Low {
 			label = "the low point"
 		}
-		t.Add(fmt.Sprintf("%d: %s", k+1, label), quantity.Compared(row.Rise, v.units), blank, blank, quantity.Compared(row.Allowed, v.units)+" "+v.unit())
+		t.Add(fmt.Sprintf("%d: %s", k+1, label), quantity.Compared(row.Rise, v.units), blank, blank,
+			quantity.Compared(row.Allowed, v.units)+" "+v.unit())
 	}
 	allowed := " 1/32 in (0.8 mm) between the two is common practice."
 	if x := l.Rises.Allowed; !math.IsNaN(x) {
 		allowed = fmt.Sprintf(" %s tips that differ by %s %s drag each rocker 1/32 in (0.8 mm) in a rock, "+
 			"which is our judgement of what nobody notices.", upperFirst(v.tail), quantity.Compared(x, v.units), v.unit())
 	}
-	return sheet.Block{Table: t, Lines: sheet.Says(fmt.Sprintf("Stations %s apart %s, from the %s; the low point is station %d.%s",
+	return sheet.Block{Table: t, Lines: sheet.Says(fmt.Sprintf("Stations %s apart %s, from the %s; "+
+		"the low point is station %d.%s",
 		v.length(l.Rises.Spacing), strings.TrimSpace(numbered("measured.spacing", "")), v.noseEnd, l.Rises.Low, allowed))}
 }
 

@@ -113,7 +113,8 @@ func Held(a trial.Answer) sheet.Line {
 	asked, broken := len(ranked(a.Limits)), of(&a, trial.Falls, trial.Fails)
 	if len(broken) > 0 {
 		cells := voiceOf(a.Design).limit(*broken[0].Limit)
-		return sheet.Wrong(fmt.Sprintf("%d of %s: NO. First: %s; want %s, got %s.", len(broken), counted(asked, "limit"), cells[0], cells[1], cells[2]))
+		return sheet.Wrong(fmt.Sprintf("%d of %s: NO. First: %s; want %s, got %s.",
+			len(broken), counted(asked, "limit"), cells[0], cells[1], cells[2]))
 	}
 	all := []string{"It stands; nothing more is asked of it.", "The one limit holds.", fmt.Sprintf("All %d limits hold.", asked)}
 	return sheet.Line{Text: all[min(asked, 2)]}
@@ -135,7 +136,8 @@ func Feels(k size.Kept) string {
 	if !k.Found {
 		return way + ": no radius does that here."
 	}
-	return fmt.Sprintf("%s: radius %s at the rest, all radii times %.2f.", way, voiceOf(k.Design).length(k.Feel.Radius), k.Scale)
+	return fmt.Sprintf("%s: radius %s at the rest, all radii times %.2f.",
+		way, voiceOf(k.Design).length(k.Feel.Radius), k.Scale)
 }
 
 // remarks are how much of what --all says too is said on a first page: each leaves out one

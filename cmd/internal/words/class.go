@@ -67,11 +67,13 @@ func Differences(columns [2]Column) []sheet.Line {
 		if math.IsNaN(one.SeatFall) || math.IsNaN(other.SeatFall) {
 			differ(quantity.Angle, one.Balance.Rest.Tilt, other.Balance.Rest.Tilt, "%s rests further "+v.Back+": %s against %s.")
 		} else {
-			differ(quantity.Angle, one.SeatFall, other.SeatFall, "%s lets its seat fall further back with its owner in it: %s against %s.")
+			differ(quantity.Angle, one.SeatFall, other.SeatFall, "%s lets its seat fall further back "+
+				"with its owner in it: %s against %s.")
 		}
 		differ(quantity.Time, one.Balance.Period, other.Balance.Period, "%s takes longer for one rock: %s against %s.")
 		differ(quantity.Force, one.EffortBack, other.EffortBack, "%s wants the harder push for one degree: %s against %s.")
-		differ(quantity.Angle, one.Balance.Forward.Angle, other.Balance.Forward.Angle, "%s keeps more before going "+v.Forward+": %s against %s.")
+		differ(quantity.Angle, one.Balance.Forward.Angle, other.Balance.Forward.Angle,
+			"%s keeps more before going "+v.Forward+": %s against %s.")
 	}
 	if one, other := a.Leaning(), b.Leaning(); stand(one, other) {
 		one, other := one.Balance.Back, other.Balance.Back

@@ -84,9 +84,11 @@ func (v voice) people(r check.Report) []sheet.Block {
 			others = append(others, brief(one.Name)+" "+quantity.Tall(sizes[person.Stature], v.units)+", "+v.mass(sizes[person.Mass]))
 		}
 	}
-	return below(sheet.Block{Title: "People", All: true, Table: t}, "Estimated sizes go with the height in the ANSUR II survey of soldiers (2012), "+
-		"of children with the CDC growth charts (2000). Weights of limbs are by de Leva (1996), of children by Jensen (1986, 1989). "+
-		"A big belly or pregnancy carries the balance point forward; this does not know of it.",
+	return below(sheet.Block{Title: "People", All: true, Table: t},
+		"Estimated sizes go with the height in the ANSUR II survey of soldiers (2012), "+
+			"of children with the CDC growth charts (2000). Weights of limbs are by de Leva (1996), "+
+			"of children by Jensen (1986, 1989). "+
+			"A big belly or pregnancy carries the balance point forward; this does not know of it.",
 		when(len(others) > 0, "Others: %s.", strings.Join(others, "; ")), postures(r))
 }
 
@@ -97,7 +99,8 @@ func postures(r check.Report) string {
 		person.LyingBack: "lying back is trunk on the back and head behind it",
 		person.Perched: "perched is near the front edge with the feet drawn back on the floor, a bar on two supports: " +
 			"the seat carries what the feet do not",
-		person.FeetFlat:       "feet flat leaves the feet and the ankles' share of the shanks to the floor, each shank a bar from knee to ankle",
+		person.FeetFlat: "feet flat leaves the feet and the ankles' share of the shanks to the floor, " +
+			"each shank a bar from knee to ankle",
 		person.FeetUp:         "feet up is shanks stretched out, off the floor",
 		person.PushingUp:      "pushing up has half of the weight on the ends of the arms, through the hands (our judgement)",
 		person.RidingForward:  "riders lean 25 degrees fore and aft",
@@ -128,11 +131,12 @@ func (v voice) gives(r check.Report) []sheet.Block {
 		}
 	}
 	b := r.Design.Back.Braces
-	return below(sheet.Block{Title: "The back gives", All: true, Table: t}, fmt.Sprintf("%s braces of %s, %s by %s, %s long, bent as one beam %s. "+
-		"Rest, recline and the load on the back are solved together; the readings above are with the back bent. "+
-		"Shares in brackets: if the wood is stronger or weaker than the middle of its kind "+
-		"by two standard deviations (16 %% each, from memory); "+
-		"the yield goes from %s of that shown, as stiffness spreads (22 %% each, from memory).",
+	return below(sheet.Block{Title: "The back gives", All: true, Table: t}, fmt.Sprintf(
+		"%s braces of %s, %s by %s, %s long, bent as one beam %s. "+
+			"Rest, recline and the load on the back are solved together; the readings above are with the back bent. "+
+			"Shares in brackets: if the wood is stronger or weaker than the middle of its kind "+
+			"by two standard deviations (16 %% each, from memory); "+
+			"the yield goes from %s of that shown, as stiffness spreads (22 %% each, from memory).",
 		v.shop(b.Count, quantity.Count), brief(b.Wood), v.length(b.Width), v.length(b.Thickness), v.length(b.Length),
 		pick(b.Held == body.OneEnd, "fast in the seat, free at the top", "resting in seat and crest rail"),
 		shares(1/(1+2*piece.ModulusSpread), 1/(1-2*piece.ModulusSpread))), noTest)
@@ -149,9 +153,13 @@ func (v voice) bends(r check.Report) []sheet.Block {
 	for _, b := range r.Bending {
 		tip := "the " + pick(b.Tail, v.tail, v.nose) + " tip"
 		t.Mark(b.Across.Most > 1, tip, v.force(b.Force), shares(b.Along.Least, b.Along.Most), shares(b.Across.Least, b.Across.Most))
-		worst = append(worst, fmt.Sprintf("%s from %s with the grain %s out", v.length(b.Across.From), tip, v.degrees(b.Across.Grain)))
+		worst = append(worst, fmt.Sprintf("%s from %s with the grain %s out",
+			v.length(b.Across.From), tip, v.degrees(b.Across.Grain)))
 	}
-	return below(sheet.Block{Title: "The rockers bend", All: true, Table: t}, fmt.Sprintf("Of the bending strength of the wood, for each of two rockers, "+
-		"with %s on one end: a cantilever from the nearer leg. Sawn rockers are read at the worst short grain between leg and tip (%s) "+
-		"by Hankinson's formula with its whole range (Wood Handbook, chapter 5, from memory).", brief(r.Bending[0].Load), list(worst)), noTest)
+	return below(sheet.Block{Title: "The rockers bend", All: true, Table: t}, fmt.Sprintf(
+		"Of the bending strength of the wood, for each of two rockers, "+
+			"with %s on one end: a cantilever from the nearer leg. "+
+			"Sawn rockers are read at the worst short grain between leg and tip (%s) "+
+			"by Hankinson's formula with its whole range (Wood Handbook, chapter 5, from memory).",
+		brief(r.Bending[0].Load), list(worst)), noTest)
 }

@@ -53,13 +53,15 @@ func Keep(a trial.Answer, rocking *trial.Rocking, m Making, more []sheet.Block) 
 	k := Kept{
 		Title: v.title(r.Design),
 		Tab:   "Report: " + v.name(r.Design),
-		Made:  fmt.Sprintf("%s · %s · rockerwright %s", sheet.Cut(sheet.Plain(m.Source), 60), m.Date.Format("2 January 2006"), m.Version),
+		Made: fmt.Sprintf("%s · %s · rockerwright %s",
+			sheet.Cut(sheet.Plain(m.Source), 60), m.Date.Format("2 January 2006"), m.Version),
 		First: []sheet.Block{{Lines: append([]sheet.Line{{Label: "CHECKED:", Text: v.checked(r)}}, v.answer(&a, m.Changes, everyRemark)...)}},
 		Side:  "To scale. The quartered disc is the balance point of all that is drawn in its colour.",
 		Under: v.under(&a, m.Command, everyRemark),
 		Owner: v.owner(&a, rocking),
 		File: Section{ID: "file", Title: "The design file", Blocks: []sheet.Block{{Lines: []sheet.Line{{
-			Text: "From these lines the " + v.piece + " can be checked, drawn and built again. Copy them into a plain text file and type:",
+			Text: "From these lines the " + v.piece + " can be checked, drawn and built again. " +
+				"Copy them into a plain text file and type:",
 			Type: "rockerwright check " + fileName(m.Source)}}}}},
 		Sections: v.sections(a, rocking, more),
 	}
@@ -94,7 +96,8 @@ func (v voice) atTheEnd(r trial.Rocking) []sheet.Line {
 		default:
 			text := fmt.Sprintf("%s: %s, keeps %s before going %s", name, v.stands(l), v.degrees(l.Balance.Back.Angle), v.Back)
 			for _, s := range r.Sideways {
-				text += when(s.Load == l.Name, "; sideways over one rocker %s, its weight must lift %s", v.degrees(s.Angle), v.length(s.Lift))
+				text += when(s.Load == l.Name, "; sideways over one rocker %s, its weight must lift %s",
+					v.degrees(s.Angle), v.length(s.Lift))
 			}
 			lines = append(lines, sheet.Line{Text: text + "."})
 		}
@@ -112,21 +115,25 @@ func (v voice) sections(a trial.Answer, rocking *trial.Rocking, more []sheet.Blo
 		fit = []sheet.Block{{Lines: sheet.Says("Nobody is given by sizes in this design, so there is nobody to fit it to.")}}
 	}
 	list := []Section{
-		{ID: "loads", Title: "All loads", Blocks: append(v.everyLoad(r), sheet.Block{Title: "Every limit", Table: v.limitTable(ranked(r.Limits))})},
+		{ID: "loads", Title: "All loads", Blocks: append(v.everyLoad(r),
+			sheet.Block{Title: "Every limit", Table: v.limitTable(ranked(r.Limits))})},
 		{ID: "arms", Title: "What brings it back", Picture: "righting arm", Blocks: []sheet.Block{v.pulls(r)},
 			Caption: "The righting arm is how far the weight stands to one side of where the rocker touches the floor: the longer, " +
 				"the harder it is brought back. A dot is a rest; past a ring it goes over." + string(v.dotted)},
 		{ID: "times", Title: "Time of a rock", Picture: "time of a rock", Blocks: v.everySwing(r),
-			Caption: "How long one rock takes, there and back, by how far it is let go. A line ends where the piece no longer comes back."},
+			Caption: "How long one rock takes, there and back, by how far it is let go. " +
+				"A line ends where the piece no longer comes back."},
 		{ID: "survives", Title: "What it survives", Blocks: survives},
 		{ID: "fit", Title: "Fit and people", Blocks: fit},
 		{ID: "more", Title: "What if, and sizes", Blocks: more},
 		{ID: "basis", Title: "Assumptions and sources", Blocks: []sheet.Block{
 			{Title: "What this rests on", Lines: v.assumptions(r)},
-			{Title: "Sources", Lines: sheet.Says(when(len(r.Somebody) > 0, "People: segments by de Leva (1996), children's by Jensen (1986, 1989); "+
+			{Title: "Sources", Lines: sheet.Says(when(len(r.Somebody) > 0, "People: segments by de Leva (1996), "+
+				"children's by Jensen (1986, 1989); "+
 				"sizes by the ANSUR II survey of soldiers (2012) and the CDC growth charts (2000)."),
 				string(v.infants), "Woods: USDA Wood Handbook, FPL-GTR-190 (2010).",
-				"The motion: derived from rigid-body mechanics; rockerwright proof computes every case whose answer is known from elsewhere, "+
+				"The motion: derived from rigid-body mechanics; "+
+					"rockerwright proof computes every case whose answer is known from elsewhere, "+
 					"and names its source.",
 				"What is marked 'our judgement' has no other source; what is marked 'from memory' or 'second-hand' was not read "+
 					"where it was first published.")}}},
@@ -154,11 +161,13 @@ func (v voice) owner(a *trial.Answer, rocking *trial.Rocking) Section {
 	r := &a.Report
 	leave, rest := "", "Empty, it does not stand by itself. Ask the maker before you use it."
 	if rocking != nil && !math.IsNaN(rocking.Room.Behind) {
-		leave = " From the middle of the rockers it reaches " + v.reaches(*rocking) + " in a good rock: leave that clear, and a hand more."
+		leave = " From the middle of the rockers it reaches " + v.reaches(*rocking) + " in a good rock: leave that clear, " +
+			"and a hand more."
 	}
 	if empty := &r.Loads[0]; empty.Upright() {
 		noseUp, tailUp := r.TipsAtRest(empty)
-		rest = fmt.Sprintf("Empty and still on a level floor, the %s ends of the rockers stand about %s and the %s ends about %s off the floor, "+
+		rest = fmt.Sprintf("Empty and still on a level floor, "+
+			"the %s ends of the rockers stand about %s and the %s ends about %s off the floor, "+
 			"the same on both sides.%s If it comes to rest in another way than when it was new, something has moved or worn.",
 			v.tail, v.length(tailUp), v.nose, v.length(noseUp), v.leans)
 	}
@@ -174,7 +183,8 @@ func (v voice) owner(a *trial.Answer, rocking *trial.Rocking) Section {
 		{Title: v.children, Lines: sheet.Says(v.climb...)},
 		{Title: "Wear, and when to bring it back", Lines: sheet.Says("The rockers wear first at the middle, where it stands. " +
 			"Once a year turn it over and look: bring it back when the middle has gone flat or shows a ridge, " +
-			"when a joint moves, clicks or opens, when a rocker, a leg or a rail has a crack, when it creeps over the floor as it rocks, " +
+			"when a joint moves, clicks or opens, when a rocker, a leg or a rail has a crack, " +
+			"when it creeps over the floor as it rocks, " +
 			"when the two sides stand unlike, or when it no longer rests as it did." + string(v.locked))},
 		{Lines: sheet.Says("Nothing on this page is a test or a certificate: it was calculated from the maker's drawing.",
 			"Made by ________________________  Date ______________  Next look ______________")},
@@ -196,7 +206,8 @@ func (v voice) whom(a *trial.Answer) string {
 	if !v.fuller {
 		return text
 	}
-	text += when(r.ForAChild(), " A child grows out of what was checked: have it looked at again before a bigger one sits in it.")
+	text += when(r.ForAChild(), " A child grows out of what was checked: "+
+		"have it looked at again before a bigger one sits in it.")
 	for _, f := range of(a, trial.Warns) {
 		if f.What == trial.Braces || f.What == trial.Rockers {
 			text += " " + v.warning(a, f).Text

@@ -35,10 +35,12 @@ func Like(l size.Likeness, source string, changes []string, take string) sheet.S
 	}
 	s.Blocks = append(s.Blocks, sheet.Block{Title: "Before going over, every load", Table: g.table, All: true}, v.ruleTable(l),
 		sheet.Block{Title: "What it assumes", All: true, Lines: sheet.Says(
-			"Where the low point lies under the seat, the heights of the seat and the ratios of the arcs stay as the new piece is drawn; "+
+			"Where the low point lies under the seat, "+
+				"the heights of the seat and the ratios of the arcs stay as the new piece is drawn; "+
 				"all radii scale by the one at the rest with the owner at ease. The lengths along the curve stay; "+
 				"for the same proportion they are the old ones, scaled as the radius is.",
-			fmt.Sprintf("The radius is the height of the balance point at rest, and on top of it a piece that grows with the square of the sizes "+
+			fmt.Sprintf("The radius is the height of the balance point at rest, "+
+				"and on top of it a piece that grows with the square of the sizes "+
 				"and shrinks with the square of the time: R = H + (k² + H²)(2π/T)²/g. Here k, the radius of gyration, was %s and H %s.",
 				v.length(l.Old.Gyration), v.length(l.Old.Height)),
 			"Each is solved together with the rest that it moves, then rounded, and the table shows what the rounded rocker does.")})
@@ -87,7 +89,8 @@ func (v voice) called(d piece.Design) string {
 // oldAndNew says what is kept, and what the new piece does with the radius it is drawn with.
 func (v voice) oldAndNew(l size.Likeness, changes []string) []sheet.Line {
 	rocks := func(f size.Feel) string {
-		return fmt.Sprintf("%.2f s on %s, its centre %s above the balance point.", f.Period, v.length(f.Radius), v.length(f.Steadiness))
+		return fmt.Sprintf("%.2f s on %s, its centre %s above the balance point.",
+			f.Period, v.length(f.Radius), v.length(f.Steadiness))
 	}
 	said := ""
 	switch n := len(changes); {
@@ -155,8 +158,10 @@ func LikeLetter(l size.Likeness, changes []string) sheet.Sheet {
 		now = "it again with " + cmp.Or(list(changes), "nothing changed")
 	}
 	why := "It hangs on what you want to keep, for no one radius keeps everything. " +
-		"The radius of the floor edge is the height of the balance point of chair and sitter, and on top of that a piece that makes the time: " +
-		"raise the balance point and keep the radius, and that piece gets smaller, so the rock gets slower and the chair less sure of its rest."
+		"The radius of the floor edge is the height of the balance point of chair and sitter, " +
+		"and on top of that a piece that makes the time: " +
+		"raise the balance point and keep the radius, and that piece gets smaller, " +
+		"so the rock gets slower and the chair less sure of its rest."
 	return sheet.Sheet{Title: "To a fellow maker", Blocks: []sheet.Block{
 		{Lines: sheet.Says("You like how " + old + " rocks and are making " + now + ". What radius does it want?")}, {Lines: sheet.Says(why)},
 		{Lines: v.oldAndNew(l, nil)}, {Lines: v.whenChosen(l)}, {Table: v.likeTable(l)},
@@ -175,7 +180,8 @@ func (v voice) rulesInBrief(l size.Likeness) []sheet.Line {
 	if len(pi) < 2 {
 		return nil
 	}
-	return []sheet.Line{{Label: "Common practice", Text: fmt.Sprintf("disagrees: 3.14 times %s %s; see --all.", strings.Join(pi, ", "), v.unit())}}
+	return []sheet.Line{{Label: "Common practice", Text: fmt.Sprintf("disagrees: 3.14 times %s %s; see --all.",
+		strings.Join(pi, ", "), v.unit())}}
 }
 
 // ForSitters returns the block that says what radius a piece would want for other sitters; none
@@ -203,6 +209,7 @@ func ForSitters(d piece.Design, list []size.ForSitter) []sheet.Block {
 	}
 	old := list[0].Like.Old
 	return []sheet.Block{{Title: "What radius for another sitter", Table: t, All: true, Lines: sheet.Says(
-		fmt.Sprintf("The radius that keeps what is liked here, %.2f s on %s, when another as stout as the mean sits in this piece "+
+		fmt.Sprintf("The radius that keeps what is liked here, %.2f s on %s, "+
+			"when another as stout as the mean sits in this piece "+
 			"and nothing else is changed.", old.Period, v.length(old.Radius)))}}
 }

@@ -125,7 +125,8 @@ func better(f check.Findings) string {
 
 // doubtful says what one reading gives, of a kind, and what the others.
 func (v voice) doubtful(d readings.Doubt, kind quantity.Kind) sheet.Line {
-	advice := cmp.Or(when(d.Swapped != "", "Probably swapped: %s; the other way round all the readings agree.", plainKey(d.Swapped)), "Read again.")
+	advice := cmp.Or(when(d.Swapped != "", "Probably swapped: %s; the other way round all the readings agree.",
+		plainKey(d.Swapped)), "Read again.")
 	return sheet.Line{Label: "DOUBTFUL:", Bad: true, Text: fmt.Sprintf("%s gives %s where the other readings give %s. %s",
 		plainKey(d.Reading), v.with(d.Read, kind), v.with(d.Expected, kind), advice)}
 }
@@ -186,7 +187,8 @@ func (v voice) curve(c *piece.Curve) []sheet.Line {
 
 // suspect says which rise was probably misread, or that no curve explains them.
 func (v voice) suspect(side string, fit *rises.Fit) sheet.Line {
-	where := fmt.Sprintf("%s, station %d from the nose: by all the others the rise there is %s.", side, fit.Suspect+1, v.length(fit.Without))
+	where := fmt.Sprintf("%s, station %d from the nose: by all the others the rise there is %s.",
+		side, fit.Suspect+1, v.length(fit.Without))
 	switch {
 	case fit.Suspect >= 0 && fit.AtEnd:
 		where += " Either it is misread, or the edge curves differently there (a rounded tip?): " +
@@ -212,6 +214,7 @@ func (v voice) fitted(d piece.Design, fit *rises.Fit) string {
 		surely := pick(arc.Uncertain < math.Abs(arc.Radius), "uncertain by "+v.fine(arc.Uncertain), "hardly known")
 		arcs = append(arcs, fmt.Sprintf("%s (%s)", v.length(arc.Radius), surely))
 	}
-	return fmt.Sprintf("The floor edge is the fewest arcs that go through %s as well as they were read; their radius, from the nose: %s, "+
-		"95 times in 100. The readings scatter about it by %s (root mean square).", read, strings.Join(arcs, ", "), v.fine(fit.Spread))
+	return fmt.Sprintf("The floor edge is the fewest arcs that go through %s as well as they were read; "+
+		"their radius, from the nose: %s, 95 times in 100. The readings scatter about it by %s (root mean square).",
+		read, strings.Join(arcs, ", "), v.fine(fit.Spread))
 }

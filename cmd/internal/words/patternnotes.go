@@ -81,7 +81,8 @@ func (v voice) footNote(leg layout.Leg) []string {
 		lines = append(lines, "the slanting end is the foot; its shorter side faces the "+pick(leg.Cut > 0, v.nose, v.tail))
 	}
 	if across := math.Abs(leg.Standing.Across); v.angle(across) != "0" {
-		lines = append(lines, fmt.Sprintf("across, the foot is out of square by %s%s:", v.degrees(across), pick(len(lines) > 0, " too", "")),
+		lines = append(lines, fmt.Sprintf("across, the foot is out of square by %s%s:",
+			v.degrees(across), pick(len(lines) > 0, " too", "")),
 			fmt.Sprintf("the %s side is shorter, by %s", pick(leg.Across > 0, "inner", "outer"), v.length(math.Abs(leg.Across))))
 	}
 	return lines

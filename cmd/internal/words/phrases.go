@@ -104,7 +104,8 @@ func (p phrases) but(change func(p *phrases)) phrases {
 
 var settees = chairs.but(func(p *phrases) {
 	p.piece = "settee"
-	p.alone = "One alone at the end loads one rocker more than the other; where the seat reaches out over the rockers the far end can lift. " +
+	p.alone = "One alone at the end loads one rocker more than the other; " +
+		"where the seat reaches out over the rockers the far end can lift. " +
 		"Sit down and rise one at a time."
 	p.whoever, p.fuller = " Two together, or one alone; one alone at the end was looked at too.", false
 	p.children = "Children, and one at the end"
@@ -161,7 +162,8 @@ var sideways = endwise.but(func(p *phrases) {
 	p.angleForward, p.angleBack = " right", " left"
 	p.noseLength, p.tailLength = "the length of the rocker on the right", "the length of the rocker on the left"
 	p.leftRocker, p.rightRocker, p.leftPattern, p.rightPattern = "at head", "at foot", "head end", "foot end"
-	p.faces = []string{"Rocker at the head: this face inside.", "Rocker at the foot: this face out, the other inside."} // seen from the foot
+	p.faces = []string{"Rocker at the head: this face inside.", // seen from the foot
+		"Rocker at the foot: this face out, the other inside."}
 	p.leans = " It stands level from side to side, and comes back to that by itself."
 	p.lying = "Infants are capsules of even density, of the weight and length of the growth charts " +
 		"(CDC, 2000; no published balance point of an infant was found). " +

@@ -21,8 +21,8 @@ func Rock(r trial.Rocking, source string) sheet.Sheet {
 	last := sheet.Says("The piece and whoever sits in it are one rigid body that rolls without slipping; "+
 		"sliding, a rug's softness and people who move on are outside the model. "+
 		"Shoves last "+v.seconds(trial.ShoveTime)+" s (our judgement).", v.disclaimer)
-	return sheet.Sheet{Title: v.title(r.Report.Design), Source: source, Blocks: slices.Concat([]sheet.Block{{Lines: v.rocked(r)}},
-		v.hardest(r), titled("On a slope", v.slopes(r)), titled(string(v.marked), v.cradle(r)), v.besides(r), []sheet.Block{{Lines: last}})}
+	return sheet.Sheet{Title: v.title(r.Report.Design), Source: source, Blocks: slices.Concat(titled("", v.rocked(r)), v.hardest(r),
+		titled("On a slope", v.slopes(r)), titled(string(v.marked), v.cradle(r)), v.besides(r), titled("", last))}
 }
 
 // hardest returns how hard it was tried.
@@ -50,7 +50,8 @@ func (v voice) rocked(r trial.Rocking) []sheet.Line {
 	} else if r.Losses != (motion.Losses{}) || d.Floor.Friction > 0 {
 		floor = "the floor of your file"
 	}
-	return append([]sheet.Line{{Label: strings.ToUpper(brief(r.Load.Name)) + ":", Text: how + ", on " + floor + "."}, v.became(r)}, sheet.Says(
+	done := sheet.Line{Label: strings.ToUpper(brief(r.Load.Name)) + ":", Text: how + ", on " + floor + "."}
+	return append([]sheet.Line{done, v.became(r)}, sheet.Says(
 		when(!math.IsNaN(r.HalvesIn), "The tilt falls to half in %.0f rocks.", r.HalvesIn),
 		when(surface != piece.NoSurface, "The floor: friction %.2f, rolling loss %s %s. %s.", r.Load.Rig.Floor.Friction,
 			quantity.Fine(r.Losses.Rolling, quantity.Length, v.units), v.unit(), upperFirst(r.Ground.Basis)),
@@ -71,19 +72,22 @@ func (v voice) became(r trial.Rocking) sheet.Line {
 	switch t.End {
 	case motion.Slipped:
 		if t.LiftsOff() {
-			return sheet.Wrong("The rocker lifts off " + over + ", at " + v.degrees(math.Abs(t.Last.Tilt)) + "; what comes then is outside the model.")
+			return sheet.Wrong("The rocker lifts off " + over + ", at " + v.degrees(math.Abs(t.Last.Tilt)) +
+				"; what comes then is outside the model.")
 		}
 		return sheet.Wrong(v.letsGo(t.Last.Tilt, t.Needs, r.Load.Rig.Floor.Friction) +
 			" That is " + over + "; what comes of sliding is outside the model.")
 	case motion.WentOver:
 		return sheet.Wrong("It " + v.renamed.Replace(t.Outcome.String()) + ", " + pick(t.Duration == 0, "at once", over) + ".")
 	case motion.AtRest:
-		return sheet.Line{Text: fmt.Sprintf("It turns %s and is at rest after %.1f s.%s", counted(turns, "time"), t.Duration, nearest)}
+		return sheet.Line{Text: fmt.Sprintf("It turns %s and is at rest after %.1f s.%s",
+			counted(turns, "time"), t.Duration, nearest)}
 	case motion.TooManySteps:
 		return sheet.Wrong(fmt.Sprintf("Followed for %.2f s and given up after %s: it knocks too often to follow.",
 			t.Duration, counted(t.Steps, "step")))
 	}
-	return sheet.Line{Text: fmt.Sprintf("It is still rocking after %.0f s, having turned %s.%s", t.Duration, counted(turns, "time"), nearest)}
+	return sheet.Line{Text: fmt.Sprintf("It is still rocking after %.0f s, having turned %s.%s",
+		t.Duration, counted(turns, "time"), nearest)}
 }
 
 // letsGo says that the floor cannot hold.
@@ -96,10 +100,13 @@ func (v voice) letsGo(tilt, needs, has float64) string {
 
 // survivals returns the hardest that each load comes back from.
 func (v voice) survivals(r trial.Rocking) []sheet.Block {
-	t := &sheet.Table{Caption: "Largest tilts, shoves and speeds, load by load", Over: []string{"", "let go", "let go", "", "which", "crest", ""},
+	t := &sheet.Table{Caption: "Largest tilts, shoves and speeds, load by load",
+		Over: []string{"", "let go", "let go", "", "which", "crest", ""},
 		Head: []string{"WHAT IT SURVIVES", v.shortBack, v.shortForward, "shove", "ends in", "at", ""}}
-	note := "Largest tilts from the rest, degrees, without losses; the least shove to the rear at the top of the back after which " +
-		"it goes over one way or the other, or the floor lets go; the speed of the top of the back at which it goes over backwards."
+	note := "Largest tilts from the rest, degrees, without losses; " +
+		"the least shove to the rear at the top of the back after which " +
+		"it goes over one way or the other, or the floor lets go; " +
+		"the speed of the top of the back at which it goes over backwards."
 	pushed := slices.ContainsFunc(r.Survivals, func(s trial.Survival) bool { return !math.IsNaN(s.Shove) })
 	if !pushed { // nowhere to push
 		t.Caption, t.Over, t.Head = "Largest tilts, load by load", append(t.Over[:3], ""), append(t.Head[:3], "")
@@ -134,7 +141,8 @@ func (v voice) fates(r trial.Rocking) []sheet.Block {
 	}
 	return below(sheet.Block{Title: "Other trials", Table: t},
 		"Of the first load all trials, of the others those that end badly. Drops in: falls "+v.length(trial.DropHeight)+
-			" on to the empty piece at its rest (our judgement). Kept: degrees to the hilltop at the nearest; lift: how much of it was used.")
+			" on to the empty piece at its rest (our judgement). Kept: degrees to the hilltop at the nearest; "+
+			"lift: how much of it was used.")
 }
 
 // survives is the block of check: what the worst of the loads comes back from.
@@ -143,13 +151,15 @@ func (v voice) survives(a trial.Answer) []sheet.Block {
 	if s == nil {
 		return nil
 	}
-	shove := fmt.Sprintf("a shove of %s at the top of the back for %s s ends it (%s)", v.shove(*s), v.seconds(trial.ShoveTime), s.EndedBy)
+	shove := fmt.Sprintf("a shove of %s at the top of the back for %s s ends it (%s)",
+		v.shove(*s), v.seconds(trial.ShoveTime), s.EndedBy)
 	if s.ShoveNone {
 		shove = "no shove that was tried at the top of the back takes it over"
 	}
 	back, forward := v.Back, v.Forward+"."
 	if !math.IsNaN(s.Shove) {
-		back, forward = "back", fmt.Sprintf("forward; %s; %s of the top of the back takes it over. rockerwright rock says the rest.",
+		back, forward = "back", fmt.Sprintf("forward; %s; %s of the top of the back takes it over. "+
+			"rockerwright rock says the rest.",
 			shove, v.with(s.Speed, quantity.Speed))
 	}
 	lines := sheet.Says(fmt.Sprintf("%s comes back when let go from up to %s degrees %s or %s %s",
@@ -201,7 +211,8 @@ func (v voice) slopes(r trial.Rocking) []sheet.Line {
 	var lines []sheet.Line
 	for i, s := range r.Slopes {
 		if i == 0 {
-			lines = sheet.Says("On a slope of 10 degrees (loads and slope: EN 71-1, 8.23.1, read in the text; not a test certificate):")
+			lines = sheet.Says("On a slope of 10 degrees (loads and slope: EN 71-1, 8.23.1, read in the text; " +
+				"not a test certificate):")
 		}
 		stands := pick(s.Rests, "stands, "+v.degrees(s.Margin)+" before going over.", "goes over.")
 		lines = append(lines, sheet.Line{Text: s.Name + ": " + stands, Bad: !s.Rests})
@@ -216,7 +227,8 @@ func (v voice) cradle(r trial.Rocking) []sheet.Line {
 	}
 	p := r.Report.Edge
 	right, left := -p.Bearing(0).To, p.Bearing(p.Bearings()-1).From
-	lines := sheet.Says(fmt.Sprintf("The curve ends at a tilt of %s %s and %s %s, where it stands on a tip; nothing before that stops it. "+
+	lines := sheet.Says(fmt.Sprintf("The curve ends at a tilt of %s %s and %s %s, where it stands on a tip; "+
+		"nothing before that stops it. "+
 		"A limit of 5 or 10 degrees needs stops.", v.degrees(left), v.Back, v.degrees(right), v.Forward))
 	for i := range r.Report.Loads {
 		l := &r.Report.Loads[i]
@@ -240,12 +252,14 @@ func (v voice) cradle(r trial.Rocking) []sheet.Line {
 // room says what room the piece needs, and where something is caught.
 func (v voice) room(r trial.Rocking) sheet.Block {
 	n := r.Room
-	return sheet.Block{Title: "Room", Lines: sheet.Says(fmt.Sprintf("From where its low point touches it reaches %s, with anybody who is checked in it, "+
+	return sheet.Block{Title: "Room", Lines: sheet.Says(fmt.Sprintf("From where its low point touches it reaches %s, "+
+		"with anybody who is checked in it, "+
 		"each in a good rock, 15 degrees from the own rest (here between %s %s and %s %s)%s.",
 		v.reaches(r), v.degrees(math.Abs(n.From)), v.Forward, v.degrees(math.Abs(n.To)), v.Back,
 		when(!math.IsNaN(n.Crest), "; the top of the back alone %s behind here", v.length(n.Crest))),
 		fmt.Sprintf("At rest the %s tip stands %s and the %s tip %s off the floor; on the way they come down to %s and %s. "+
-			"Along %s of each rocker the gap is less than %s: that is where fingers, toes and tails are caught (1 in is our judgement).",
+			"Along %s of each rocker the gap is less than %s: that is where fingers, toes and tails are caught "+
+			"(1 in is our judgement).",
 			v.tail, v.length(n.TailAtRest), v.nose, v.length(n.NoseAtRest), v.length(max(0, n.TailLow)), v.length(max(0, n.NoseLow)),
 			v.length(n.Caught), v.length(trial.CaughtUnder)))}
 }
@@ -278,7 +292,8 @@ func (v voice) walks(r trial.Rocking) sheet.Block {
 			math.Abs(w.Heading)*180/math.Pi, w.Lean*180/math.Pi, v.fine(w.Scrub))
 	}
 	return sheet.Block{Title: "Walks", Lines: sheet.Says(text,
-		when(!math.IsNaN(w.Enough), "How equal is equal enough: tail tips that stand %s apart in height drag each rocker 1/32 in (0.8 mm) in a rock "+
+		when(!math.IsNaN(w.Enough), "How equal is equal enough: "+
+			"tail tips that stand %s apart in height drag each rocker 1/32 in (0.8 mm) in a rock "+
 			"(our judgement of what nobody notices).", v.fine(w.Enough)),
 		"Assumed: both rockers roll along their own line as far as they can; "+
 			"how much of the drag slides and how much walks, friction decides.")}
@@ -289,7 +304,8 @@ func (v voice) stops(r trial.Rocking) []sheet.Line {
 	var lines []sheet.Line
 	for _, s := range r.Stops {
 		left := pick(math.IsNaN(s.Left), ", and the hilltop lies on it.", "; behind it "+v.degrees(s.Left)+" are left to the hilltop.")
-		lines = append(lines, sheet.Line{Text: fmt.Sprintf("From a tilt of %s to %s it stands on a corner; the righting arm goes from %s to %s there%s",
+		lines = append(lines, sheet.Line{Text: fmt.Sprintf("From a tilt of %s to %s it stands on a corner; "+
+			"the righting arm goes from %s to %s there%s",
 			v.towards(s.From), v.towards(s.To), v.length(s.ArmFirst), v.length(s.ArmLast), left)})
 	}
 	return lines

@@ -35,14 +35,18 @@ func Sized(d piece.Design, found size.Solution, others []size.Proposal, source s
 		if p.Curve == size.EvenTime {
 			name = "even time, " + counted(p.Fitted, "arc")
 		}
-		even.Add(sheet.Across(name, []int{0, 1, 2, 3}, func(n int) string { return evenAt(p.Even, n) }, pick(p.Report.Holds(), "hold", "NO"), "")...)
+		even.Add(name, evenAt(p.Even, 0), evenAt(p.Even, 1), evenAt(p.Even, 2), evenAt(p.Even, 3), pick(p.Report.Holds(), "hold", "NO"), "")
 	}
 	first.Blocks = append(first.Blocks, sheet.Block{Title: "Large rocks and small ones", Table: even, All: true, Lines: sheet.Says(
-		"On one arc a larger rock takes longer or shorter than a small one. On the even-time edge it takes the same, for " + v.rider +
-			" and for nobody else; with the arcs that a maker can swing, nearly. It is read for " + v.rider + ", tilted and let go.")},
+		"On one arc a larger rock takes longer or shorter than a small one. " +
+			"On the even-time edge it takes the same, for " + v.rider +
+			" and for nobody else; with the arcs that a maker can swing, nearly. " +
+			"It is read for " + v.rider + ", tilted and let go.")},
 		sheet.Block{Title: "How it was found", All: true, Lines: sheet.Says(
-			"The limits of the file, what the shop has and the margins aimed for come first; the time and the leans come as near as these allow. "+
-				"One arc is solved: the radius makes the time, the place of the low point the lean, its ends grow only where a limit asks for it. "+
+			"The limits of the file, what the shop has and the margins aimed for come first; "+
+				"the time and the leans come as near as these allow. "+
+				"One arc is solved: the radius makes the time, the place of the low point the lean, "+
+				"its ends grow only where a limit asks for it. "+
 				"Two and three arcs are searched from several starts, the same each time; another --seed looks elsewhere.",
 			"The piece and its people stay as they are drawn; the low point moves under them. "+
 				"All is rounded to what is set at the bench, and the table shows what the rounded rocker does.")})

@@ -199,7 +199,8 @@ func on(a *trial.Answer, level trial.Level, loads []*check.Load) []*check.Load {
 // warning says what is wrong with the piece itself.
 func (v voice) warning(a *trial.Answer, f *trial.Finding) sheet.Line {
 	wood := func(what, who, how string, least, most float64) sheet.Line {
-		return sheet.Wrong(fmt.Sprintf("WOOD: %s, with %s %s, to %s of the bending strength of clear wood. Joints are not looked at.",
+		return sheet.Wrong(fmt.Sprintf("WOOD: %s, with %s %s, to %s of the bending strength of clear wood. "+
+			"Joints are not looked at.",
 			what, brief(who), how, shares(least, most)))
 	}
 	switch b := f.Bent; {

@@ -153,7 +153,8 @@ func (v voice) whatIfAssumptions(d piece.Design) sheet.Block {
 	}
 	return sheet.Block{Title: "How to read it", All: true, Lines: sheet.Says(fmt.Sprintf(
 		"One thing is changed at a time, by four times what a shop usually holds, and the piece worked out anew. "+
-			"+ is %s, more, longer. %s is %s; before going over is read for the load nearest to it.", v.Back, upperFirst(v.seated), v.rider),
+			"+ is %s, more, longer. %s is %s; "+
+			"before going over is read for the load nearest to it.", v.Back, upperFirst(v.seated), v.rider),
 		"Hold to: the largest error, 95 times in 100, with which every limit still holds in 95 of 100 chairs, "+
 			"all else being held as the shop usually does: "+list(held)+" (common practice; your own under [shop]). "+
 			"\"no use\": the others break a limit more often than that whatever is done here; widen the margin first. "+
@@ -195,8 +196,10 @@ func Study(d piece.Design, s size.Study, source string) sheet.Sheet {
 		"Every measure of each is off by an error of its own, normal, within what the shop usually holds 95 times in 100 "+
 			"(common practice; your own under [shop]); people and floor are as given. Each is worked out exactly. "+
 			"The errors are drawn in Latin hypercubes of "+thousands(size.Block)+" by a seed, so that the same call gives the same answer.",
-		"The shares are squared regression coefficients times the variance of each measure; what no straight line explains is left over.")}
-	return sheet.Sheet{Title: title, Source: source, Blocks: append(blocks, sheet.Block{Lines: sheet.Says(v.disclaimer)}, v.sharesTable(s), made)}
+		"The shares are squared regression coefficients times the variance of each measure; "+
+			"what no straight line explains is left over.")}
+	blocks = append(blocks, sheet.Block{Lines: sheet.Says(v.disclaimer)}, v.sharesTable(s), made)
+	return sheet.Sheet{Title: title, Source: source, Blocks: blocks}
 }
 
 // many says how many pieces, "4,096 chairs".
