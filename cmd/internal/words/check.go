@@ -172,13 +172,24 @@ func (v voice) advice(a *trial.Answer, command Command, remarks remarks) []sheet
 			v.piece, v.mass(r.Design.Piece.Mass), v.degrees(max(r.Spread.EmptyRest, r.Spread.Rest))), v.disclaimer))
 }
 
-// wrongs says what is wrong with the piece itself, what of it is only estimated, and whom it does not fit.
+// wrongs says what is wrong with the piece itself, what of it is only estimated, whether it fits its owner, sitting at
+// ease, and whom it does not fit.
 func (v voice) wrongs(a *trial.Answer) []sheet.Line {
 	var lines []sheet.Line
 	for _, f := range of(a, trial.Warns) {
 		lines = append(lines, v.warning(a, f))
 	}
-	return append(append(lines, sheet.Says(untimed(&a.Report))...), v.unfits(a)...)
+	var wrong []string
+	for _, f := range of(a, trial.Unfit) {
+		if f.Fit != nil {
+			wrong = append(wrong, v.unfit(f.Fit))
+		}
+	}
+	text := "every measure is within custom, sitting."
+	if len(wrong) > 0 {
+		text = strings.Join(wrong, "; ") + " (sitting); the rest within custom."
+	}
+	return append(lines, sheet.Says(untimed(&a.Report), when(len(a.Fit) > 0, "Fits the owner? %s", upperFirst(text)), v.misfits(a))...)
 }
 
 // cause says what limits the worst of the limits.

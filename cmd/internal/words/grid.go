@@ -25,9 +25,9 @@ type grid struct {
 // room.
 func newGrid(v voice, caption string, columns []Column, room int) *grid {
 	first, second := headsOf(columns, room)
-	t := &sheet.Table{Caption: caption, Head: sheet.Across("", first, itself, "")}
+	t := &sheet.Table{Caption: caption, Head: slices.Concat([]string{""}, first, []string{""})}
 	if slices.ContainsFunc(second, func(head string) bool { return head != "" }) {
-		t.Over, t.Head = t.Head, sheet.Across("", second, itself, "")
+		t.Over, t.Head = t.Head, slices.Concat([]string{""}, second, []string{""})
 	}
 	return &grid{v, columns, t}
 }
@@ -157,9 +157,6 @@ func (g *grid) wanted(of map[string]string) {
 	}
 }
 
-// narrow is how wide the head of a column may be, so that five stand side by side.
-const narrow = 9
-
 // A Column is one of several designs side by side.
 type Column struct {
 	Head   string   // what sets it apart in a sentence: "radius 40 in", or its file
@@ -171,7 +168,7 @@ type Column struct {
 // Columns returns the sheet of several designs side by side, in the units of the first.
 func Columns(title, source string, columns []Column) sheet.Sheet {
 	r := columns[0].Report
-	g := newGrid(voiceOf(r.Design), "Side by side", columns, narrow)
+	g := newGrid(voiceOf(r.Design), "Side by side", columns, 9) // so that five stand side by side
 	g.row(g.tail+" tip up", g.unit(), func(r *check.Balanced) string { return g.bare(r.Tape.TailTip) })
 	g.row(g.nose+" tip up", g.unit(), func(r *check.Balanced) string { return g.bare(r.Tape.NoseTip) })
 	g.long("tip to tip", tipToTip)

@@ -20,9 +20,13 @@ func Sized(d piece.Design, found size.Solution, others []size.Proposal, source s
 	whole := v.sizedTable(d.Target, found.Proposals, others)
 	own, theirs := v.rejected(found.Proposals), append(v.rejected(others), v.curves(found.Proposals[0], others)...)
 	last := []sheet.Line{{Text: "To save one under a new name:", Type: take}, {Text: v.disclaimer}}
+	wanted := v.wishes(d.Target)
+	spare := slices.DeleteFunc( // what a first page can do without, as far as nothing is wanted of it
+		[]string{"one rock from 8 deg", "tip to tip", "push for one degree", "back leans, seated", "  weight must lift"},
+		func(label string) bool { return wanted[label] != "" })
 	assemble := func(table *sheet.Table, notes []sheet.Line) sheet.Sheet {
 		return sheet.Sheet{Title: v.called(d) + " · for what it aims for", Source: source,
-			Blocks: []sheet.Block{{Lines: lines}, {Table: table}, {Lines: slices.Concat(notes, last)}}}.Fitted(1, v.spare(d.Target), whole)
+			Blocks: []sheet.Block{{Lines: lines}, {Table: table}, {Lines: slices.Concat(notes, last)}}}.Fitted(1, spare, whole)
 	}
 	first := assemble(whole, slices.Concat(own, theirs))
 	if !first.Fits() { // the other curves stand under --all
@@ -51,13 +55,6 @@ func Sized(d piece.Design, found size.Solution, others []size.Proposal, source s
 			"The piece and its people stay as they are drawn; the low point moves under them. "+
 				"All is rounded to what is set at the bench, and the table shows what the rounded rocker does.")})
 	return first
-}
-
-// spare are the rows that a first page can do without, as far as nothing is wanted of them.
-func (v voice) spare(t piece.Target) []string {
-	wanted := v.wishes(t)
-	return slices.DeleteFunc([]string{"one rock from 8 deg", "tip to tip", "push for one degree", "back leans, seated", "  weight must lift"},
-		func(label string) bool { return wanted[label] != "" })
 }
 
 // SizedBlocks returns the rockers that were found for a target as blocks of a larger sheet.
@@ -190,7 +187,7 @@ func (v voice) sizedTable(target piece.Target, found, others []size.Proposal) *s
 	var columns []Column
 	var even []size.Evenness
 	for _, p := range slices.Concat(found, others) {
-		if Shown(p) && len(columns) < mostSized {
+		if Shown(p) && len(columns) < 5 { // so many stand side by side
 			columns = append(columns, Column{Head: p.Curve.String(), Report: p.Report})
 			even = append(even, p.Even)
 		}
@@ -202,9 +199,6 @@ func (v voice) sizedTable(target piece.Target, found, others []size.Proposal) *s
 	g.wanted(v.wishes(target))
 	return g.table
 }
-
-// mostSized is how many rockers stand beside what is wanted.
-const mostSized = 5
 
 // wishes returns what is wanted, by the label of its row.
 func (v voice) wishes(t piece.Target) map[string]string {

@@ -31,10 +31,19 @@ func (v voice) verdict(a *trial.Answer) []sheet.Line {
 	if others := ofRole(a.Loads, piece.Other); len(others) > 0 {
 		lines = append(lines, v.group("OTHERS", others, a))
 	}
-	if len(ofRole(a.Loads, piece.Hazard)) > 0 {
-		lines = append(lines, v.hazards(a, owner))
+	if len(ofRole(a.Loads, piece.Hazard)) == 0 {
+		return lines
 	}
-	return lines
+	var said []string // what hazards do to the piece, those that take it over first; nothing is asked of them
+	over := false
+	for _, f := range of(a, trial.Hazardous) {
+		name := brief(f.Load.Name)
+		if f.Load.Posture == person.ArmsBehindHead && len(owner) > 0 && f.Who == owner[0].Sitter {
+			name = f.Load.Posture.String()
+		}
+		said, over = append(said, v.hazard(f, name)), over || !f.Load.Upright()
+	}
+	return append(lines, sheet.Line{Label: "HAZARDS:", Text: strings.Join(said, "; ") + ".", Bad: over})
 }
 
 // ofRole returns the loads with a person of a role.
@@ -104,20 +113,6 @@ func (v voice) stands(l *check.Load) string {
 		where = "well " + way
 	}
 	return "rests " + where + pick(math.IsNaN(l.Balance.Period), ", on a flat", ", rocks in "+v.seconds(l.Balance.Period)+" s")
-}
-
-// hazards says what hazards do to the piece, those that take it over first; nothing is asked of them.
-func (v voice) hazards(a *trial.Answer, owner []*check.Load) sheet.Line {
-	var said []string
-	over := false
-	for _, f := range of(a, trial.Hazardous) {
-		name := brief(f.Load.Name)
-		if f.Load.Posture == person.ArmsBehindHead && len(owner) > 0 && f.Who == owner[0].Sitter {
-			name = f.Load.Posture.String()
-		}
-		said, over = append(said, v.hazard(f, name)), over || !f.Load.Upright()
-	}
-	return sheet.Line{Label: "HAZARDS:", Text: strings.Join(said, "; ") + ".", Bad: over}
 }
 
 // whyNot says why a load has no rest: the arc centre, above which the balance point may lie, is that of the arc that
@@ -243,21 +238,6 @@ func (v voice) hazard(f *trial.Finding, name string) string {
 		return name + ": goes right over, on to its tips"
 	}
 	return v.whyNot(f.Load)
-}
-
-// unfits says on the first page whether the piece fits its owner, sitting at ease, and whom it does not fit.
-func (v voice) unfits(a *trial.Answer) []sheet.Line {
-	var wrong []string
-	for _, f := range of(a, trial.Unfit) {
-		if f.Fit != nil {
-			wrong = append(wrong, v.unfit(f.Fit))
-		}
-	}
-	text := "every measure is within custom, sitting."
-	if len(wrong) > 0 {
-		text = strings.Join(wrong, "; ") + " (sitting); the rest within custom."
-	}
-	return sheet.Says(when(len(a.Fit) > 0, "Fits the owner? %s", upperFirst(text)), v.misfits(a))
 }
 
 // misfits says who does not fit, and how; "" where all do.

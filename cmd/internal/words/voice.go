@@ -150,8 +150,5 @@ func titled(title string, lines []sheet.Line) []sheet.Block {
 	return []sheet.Block{{Title: title, Lines: lines}}
 }
 
-// itself returns a text.
-func itself(text string) string { return text }
-
 // timed writes the time of a rock to a hundredth of a second.
 func timed(x float64) string { return pick(x > 0, fmt.Sprintf("%.2f s", x), "no rest") }
