@@ -6,6 +6,7 @@ import (
 	"math"
 	"slices"
 	"strings"
+	"unicode/utf8"
 
 	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim"
@@ -25,11 +26,18 @@ type grid struct {
 // room.
 func newGrid(v voice, caption string, columns []Column, room int) *grid {
 	first, second := headsOf(columns, room)
-	t := &sheet.Table{Caption: caption, Head: slices.Concat([]string{""}, first, []string{""})}
-	if slices.ContainsFunc(second, func(head string) bool { return head != "" }) {
-		t.Over, t.Head = t.Head, slices.Concat([]string{""}, second, []string{""})
-	}
+	t := headed(first, second, "")
+	t.Caption = caption
 	return &grid{v, columns, t}
+}
+
+// headed returns a table with heads over its columns, in two lines where a second has anything, none over its labels.
+func headed(first, second []string, last ...string) *sheet.Table {
+	t := &sheet.Table{Head: slices.Concat([]string{""}, first, last)}
+	if strings.Join(second, "") != "" {
+		t.Over, t.Head = t.Head, slices.Concat([]string{""}, second, last)
+	}
+	return t
 }
 
 // row adds what a cell says of each design; where there is none, a dash. A row of dashes alone is
@@ -51,12 +59,7 @@ func (g *grid) row(label, unit string, cell func(r *check.Balanced) string) {
 
 // long adds a length of each design; of one that has none, none is written.
 func (g *grid) long(label string, of func(r *check.Balanced) float64) {
-	g.row(label, g.unit(), func(r *check.Balanced) string {
-		if x := of(r); x != 0 {
-			return g.bare(x)
-		}
-		return ""
-	})
+	g.row(label, g.unit(), func(r *check.Balanced) string { return pick(of(r) != 0, g.bare(of(r)), "") })
 }
 
 // A chosen is one of the loads of a design.
@@ -232,11 +235,7 @@ func (v voice) readings(r check.Report, remarks remarks) sheet.Block {
 	if len(owner) > 0 && owner[len(owner)-1].Sitter != owner[0].Sitter {
 		room-- // names are longer than postures
 	}
-	for _, l := range owner {
-		if len(shown) < room {
-			shown = append(shown, l)
-		}
-	}
+	shown = append(shown, owner[:min(len(owner), room-1)]...)
 	t := v.readingsOf(r.Design, shown, remarks)
 	t.Caption = "At each rest, and before going over"
 	return sheet.Block{Table: t}
@@ -244,8 +243,7 @@ func (v voice) readings(r check.Report, remarks remarks) sheet.Block {
 
 // readingsOf returns the readings of some loads, one a column, as many as the remarks have room for.
 func (v voice) readingsOf(d piece.Design, loads []*check.Load, remarks remarks) *sheet.Table {
-	t := &sheet.Table{}
-	t.Over, t.Head = heads(loads)
+	t := headed(heads(loads))
 	row := func(label, unit string, cell func(l *check.Load) string) {
 		t.Add(sheet.Across(label, loads, func(l *check.Load) string { return atRest(l, cell) }, unit)...)
 	}
@@ -281,42 +279,35 @@ func (v voice) effort(l *check.Load) string {
 	return v.shop(l.EffortBack, quantity.Force)
 }
 
-// heads returns the names of loads in one line or two, as the heads of columns: of one
-// person what follows the name, of several the names. With one line, over is nil.
-func heads(loads []*check.Load) (over, head []string) {
-	one := true
+// heads returns the names of loads in two lines, as the heads of columns: of one
+// person what follows the name, of several the names.
+func heads(loads []*check.Load) (first, second []string) {
+	last := loads[len(loads)-1].Sitter
+	several := slices.ContainsFunc(loads, func(l *check.Load) bool { return !l.Empty && l.Sitter != last })
 	for _, l := range loads {
-		one = one && (l.Empty || l.Sitter == loads[len(loads)-1].Sitter)
-	}
-	over, head = make([]string, 1+len(loads)), make([]string, 1+len(loads))
-	twoLines := false
-	for i, l := range loads {
-		name := l.Name
-		if rest, found := strings.CutPrefix(l.Name, l.Sitter+", "); one && found {
-			name = rest
+		name := strings.TrimPrefix(l.Name, l.Sitter+", ")
+		if several {
+			name = l.Name
 		}
-		over[i+1], head[i+1] = parted(sheet.Plain(name), 13)
-		twoLines = twoLines || head[i+1] != ""
+		a, b := parted(sheet.Plain(name), 13)
+		first, second = append(first, a), append(second, b)
 	}
-	if !twoLines {
-		return nil, over
-	}
-	return over, head
+	return first, second
 }
 
 // parted breaks a name into two lines of at most so many columns.
 func parted(name string, room int) (first, second string) {
-	if runes := []rune(name); len(runes) <= room {
+	if utf8.RuneCountInString(name) <= room {
 		return name, ""
 	}
 	words := strings.Fields(name)
-	for len(words) > 0 && len([]rune(first))+1+len([]rune(words[0])) <= room {
+	for len(words) > 0 && utf8.RuneCountInString(first+" "+words[0]) <= room {
 		first = strings.TrimSpace(first + " " + words[0])
 		words = words[1:]
 	}
 	second = strings.Join(words, " ")
 	if first == "" {
-		first, second = sheet.Cut(second, room), ""
+		first, second = second, ""
 	}
-	return first, sheet.Cut(second, room)
+	return sheet.Cut(first, room), sheet.Cut(second, room)
 }

@@ -92,18 +92,12 @@ func (v voice) oldAndNew(l size.Likeness, changes []string) []sheet.Line {
 		return fmt.Sprintf("%.2f s on %s, its centre %s above the balance point.",
 			f.Period, v.length(f.Radius), v.length(f.Steadiness))
 	}
-	said := ""
-	switch n := len(changes); {
-	case n > 2:
+	said := when(len(changes) > 0, "%s: ", list(changes))
+	if n := len(changes); n > 2 {
 		said = fmt.Sprintf("%d entries changed: ", n)
-	case n > 0:
-		said = list(changes) + ": "
 	}
-	now := sheet.Line{Label: "NOW:", Text: said + "as it is drawn it has no rest with its owner.", Bad: true}
-	if l.New.Radius > 0 {
-		now.Text, now.Bad = said+rocks(l.New), false
-	}
-	return []sheet.Line{{Label: "LIKED:", Text: rocks(l.Old)}, now}
+	now := pick(l.New.Radius > 0, rocks(l.New), "as it is drawn it has no rest with its owner.")
+	return []sheet.Line{{Label: "LIKED:", Text: rocks(l.Old)}, {Label: "NOW:", Text: said + now, Bad: !(l.New.Radius > 0)}}
 }
 
 // likeTable sets the ways side by side, the old piece in front.
@@ -124,12 +118,9 @@ func (v voice) whenChosen(l size.Likeness) []sheet.Line {
 	}
 	var lines []sheet.Line
 	for _, k := range l.Ways {
-		text := reasons[k.Way]
-		switch {
-		case !k.Found:
+		text := when(k.Way != size.SameRadius, "%s; ", v.more(k.Exact-l.Old.Radius)) + reasons[k.Way]
+		if !k.Found {
 			text = "no radius does it here."
-		case k.Way != size.SameRadius:
-			text = fmt.Sprintf("%s; %s", v.more(k.Exact-l.Old.Radius), text)
 		}
 		lines = append(lines, sheet.Line{Label: upperFirst(k.Way.String()) + ":", Text: text, Bad: !k.Found})
 	}

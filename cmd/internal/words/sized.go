@@ -9,6 +9,7 @@ import (
 	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
 	"rockerwright/sim/size"
 )
 
@@ -84,39 +85,40 @@ func (v voice) found(p size.Proposal) []sheet.Line {
 	return append([]sheet.Line{line}, v.binds(p)...)
 }
 
+// aims are what aims are called, of what kind their values are, and what is said of one that sets the answer.
+var aims = map[size.Aim]struct {
+	name string
+	kind quantity.Kind
+	sets string
+}{
+	size.OneRock:        {name: "one rock", kind: quantity.Time},
+	size.SeatFalls:      {name: "the seat falls, seated,", kind: quantity.Angle},
+	size.BackLeans:      {name: "the back leans", kind: quantity.Angle},
+	size.SeatFallsEmpty: {name: "the seat falls, empty,", kind: quantity.Angle},
+	size.LargestTilt:    {name: "its tips touch at", kind: quantity.Angle},
+	size.Longest:        {"tip to tip", quantity.Length, "the longest rocker you allow is used up"},
+	size.StockWidth:     {"a board as wide as", quantity.Length, "the board is no wider"},
+	size.StockLength:    {"a board as long as", quantity.Length, "the board is no longer"},
+	size.SmallestRadius: {"the tightest strip bends to", quantity.Length, "the strips bend no tighter"},
+	size.OffJoints:      {sets: "the owner must not rest on a joint"},
+	size.Sensible:       {sets: "an end or a radius is as far as was looked"},
+}
+
 // short says of each aim that is missed what it comes to.
 func (v voice) short(p size.Proposal) []string {
 	var short []string
 	for _, m := range p.Misses {
-		if name := aims[m.Aim]; !m.Met() && name != "" {
-			short = append(short, fmt.Sprintf("%s %s instead of %s", name, v.aimed(m.Aim, m.Got), v.aimed(m.Aim, m.Want)))
+		aim := aims[m.Aim]
+		if m.Met() || aim.name == "" {
+			continue
 		}
+		got, want := v.with(m.Got, aim.kind), v.with(m.Want, aim.kind)
+		if aim.kind == quantity.Time {
+			got, want = timed(m.Got), timed(m.Want)
+		}
+		short = append(short, fmt.Sprintf("%s %s instead of %s", aim.name, got, want))
 	}
 	return short
-}
-
-// aims are what aims are called.
-var aims = map[size.Aim]string{
-	size.OneRock:        "one rock",
-	size.SeatFalls:      "the seat falls, seated,",
-	size.BackLeans:      "the back leans",
-	size.SeatFallsEmpty: "the seat falls, empty,",
-	size.LargestTilt:    "its tips touch at",
-	size.Longest:        "tip to tip",
-	size.StockWidth:     "a board as wide as",
-	size.StockLength:    "a board as long as",
-	size.SmallestRadius: "the tightest strip bends to",
-}
-
-// aimed returns a value of an aim with its unit.
-func (v voice) aimed(a size.Aim, x float64) string {
-	switch a {
-	case size.OneRock:
-		return timed(x)
-	case size.SeatFalls, size.BackLeans, size.SeatFallsEmpty, size.LargestTilt:
-		return v.degrees(x)
-	}
-	return v.length(x)
 }
 
 // binds names what sets the answer: of several limits that set one part the tightest.
@@ -131,14 +133,7 @@ func (v voice) binds(p size.Proposal) []sheet.Line {
 			}
 			continue
 		}
-		what = append(what, map[size.Aim]string{
-			size.Longest:        "the longest rocker you allow is used up",
-			size.StockWidth:     "the board is no wider",
-			size.StockLength:    "the board is no longer",
-			size.SmallestRadius: "the strips bend no tighter",
-			size.OffJoints:      "the owner must not rest on a joint",
-			size.Sensible:       "an end or a radius is as far as was looked",
-		}[m.Aim])
+		what = append(what, aims[m.Aim].sets)
 	}
 	for _, part := range []string{"the " + v.tail, "the " + v.nose, "the curve"} {
 		if m, there := tightest[part]; there {
