@@ -36,7 +36,7 @@ var mayImport = map[string][]string{
 	"plots":            {"rocker", "body", "body/person", "sim", "sim/motion", "sim/quantity", "sim/piece", "sim/check", "sim/trial", "sim/size", gonum, plot, fpdf},
 	"plots/pattern":    {"rocker/bench", "sim/quantity", gonum, fpdf},
 	"validation":       {"rocker", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/motion", "sim/readings", "sim/quantity", "sim/piece", "sim/check", "sim/trial", "sim/size", gonum},
-	"validation/speed": {"rocker", "body", "body/person", "sim", "sim/motion", "sim/piece", "sim/check", "sim/trial", gonum},
+	"validation/speed": {},
 
 	"cmd/internal/design/locate": {},
 	"cmd/internal/design":        {"cmd/internal/design/locate", "sim/piece", "sim/check", "sim/quantity", "github.com/BurntSushi/toml"},

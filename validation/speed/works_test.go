@@ -1,8 +1,9 @@
-package main
+package speed
 
 import (
 	"fmt"
 	"math"
+	"testing"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -68,11 +69,11 @@ func statics() []work {
 // report is a whole Report of a chair that is drawn, of whom it is asked. The floor has
 // as many closed forms, periods and points of a righting curve, and follows as many seconds as
 // a search for the hardest shove: 30 trials of 2 s.
-func report() (work, error) {
+func report(t *testing.T) work {
 	d := drawn()
 	r, err := check.Check(d, check.Options{})
 	if err != nil {
-		return work{}, err
+		t.Fatal(err)
 	}
 	return work{
 		name: "a Report",
@@ -109,7 +110,7 @@ func report() (work, error) {
 			}
 			return rocks(sum)
 		},
-	}, nil
+	}
 }
 
 // drawn is a chair off a tape for somebody of a height and a weight.

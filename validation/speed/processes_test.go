@@ -1,22 +1,23 @@
-package main
+package speed
 
 import (
 	"bytes"
 	"encoding/json"
-	"errors"
 	"fmt"
 	"io"
 	"net"
 	"net/http"
+	"net/http/httptest"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"strconv"
 	"strings"
+	"testing"
 	"time"
 )
 
-// write is the argument with which this program is its own floor: a process that starts, reads
+// write is the argument with which this test is its own floor: a process that starts, reads
 // what is to be written from one folder and writes it to another.
 const write = "-write-floor"
 
@@ -30,29 +31,29 @@ func writeAgain(from, to string) error {
 
 // commands are works of the command in a folder of its own, each a whole process. The floor of each
 // writes the same bytes.
-func commands(rockerwright, folder string) ([]work, error) {
+func commands(t *testing.T, rockerwright, folder string) []work {
 	self, err := os.Executable()
 	if err != nil {
-		return nil, err
+		t.Fatal(err)
 	}
 	var works []work
-	for _, w := range []struct{ name, args, writes string }{
-		{"layout", "layout --replace", "reading-chair-layout"},
-		{"report", "report --replace", ""},
-		{"whatif --chairs 100", "whatif --chairs 100", ""},
+	for _, w := range []struct{ name, args string }{
+		{"layout", "layout --replace"},
+		{"report", "report --replace"},
+		{"whatif --chairs 100", "whatif --chairs 100"},
 	} {
 		here := filepath.Join(folder, strings.ReplaceAll(w.name, " ", "-"))
 		if err := os.MkdirAll(here, 0o755); err != nil {
-			return nil, err
+			t.Fatal(err)
 		}
 		ours := func() error { return process(here, rockerwright, strings.Fields(w.args)...) }
 		if err := ours(); err != nil {
-			return nil, err
+			t.Fatal(err)
 		}
 		floor := func() error { return process(folder, self, write, here, here+"-floor") }
 		works = append(works, work{w.name, floor, ours})
 	}
-	return works, nil
+	return works
 }
 
 // process runs a command to its end; 1, a limit that fails, is an answer too.
@@ -67,24 +68,25 @@ func process(folder, name string, args ...string) error {
 
 // pageAnswer is one move of a slider by the live page, over the network of this machine. The floor
 // is a server that has the answer ready.
-func pageAnswer(rockerwright, folder string) (w work, stop func(), err error) {
+func pageAnswer(t *testing.T, rockerwright, folder string) work {
 	design, err := exec.Command(rockerwright, "new", "chair").Output()
 	if err != nil {
-		return w, nil, err
+		t.Fatal(err)
 	}
 	port, err := free()
 	if err != nil {
-		return w, nil, err
+		t.Fatal(err)
 	}
 	server := exec.Command(rockerwright, "open", "--no-browser", "--port", strconv.Itoa(port))
 	server.Dir = folder
 	if err := server.Start(); err != nil {
-		return w, nil, err
+		t.Fatal(err)
 	}
+	t.Cleanup(func() { server.Process.Kill(); server.Wait() })
 	home := fmt.Sprintf("http://127.0.0.1:%d", port)
 	asked, err := json.Marshal(map[string]any{"name": "chair.toml", "text": string(design), "changes": []string{"rocker.tail=20-1/2"}, "Form": "x"})
 	if err != nil {
-		return w, nil, err
+		t.Fatal(err)
 	}
 	var answer []byte
 	for range 100 { // until it listens
@@ -93,22 +95,21 @@ func pageAnswer(rockerwright, folder string) (w work, stop func(), err error) {
 		}
 		time.Sleep(50 * time.Millisecond)
 	}
-	ready, listenErr := net.Listen("tcp4", "127.0.0.1:0")
-	if err != nil || listenErr != nil {
-		server.Process.Kill()
-		return w, nil, fmt.Errorf("no page: %w", errors.Join(err, listenErr))
+	if err != nil {
+		t.Fatal("no page: ", err)
 	}
-	go http.Serve(ready, http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+	ready := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		var a any
 		if json.NewDecoder(r.Body).Decode(&a) == nil {
 			w.Write(answer)
 		}
 	}))
+	t.Cleanup(ready.Close)
 	return work{
 		name:  "a page answer",
-		floor: func() error { _, err := post("http://"+ready.Addr().String(), asked); return err },
+		floor: func() error { _, err := post(ready.URL, asked); return err },
 		ours:  func() error { _, err := post(home, asked); return err },
-	}, func() { server.Process.Kill(); server.Wait(); ready.Close() }, nil
+	}
 }
 
 // post asks a page as its own browser would.

@@ -1,4 +1,4 @@
-package main
+package speed
 
 import (
 	"slices"
@@ -25,10 +25,10 @@ func (w work) measure() (floor, ours float64, err error) {
 		}
 	}
 	for i := range rounds {
-		if floors[i], err = timed(w.floor, many[0]); err != nil {
+		if floors[i], err = clock(w.floor, many[0]); err != nil {
 			return 0, 0, err
 		}
-		if all[i], err = timed(w.ours, many[1]); err != nil {
+		if all[i], err = clock(w.ours, many[1]); err != nil {
 			return 0, 0, err
 		}
 	}
@@ -39,15 +39,15 @@ func (w work) measure() (floor, ours float64, err error) {
 // a clock tells well.
 func repeats(do func() error) (int, error) {
 	for n := 1; ; n *= 2 {
-		each, err := timed(do, n)
+		each, err := clock(do, n)
 		if err != nil || each*float64(n) > 1e-3 {
 			return n, err
 		}
 	}
 }
 
-// timed does something n times and returns the time of one, s.
-func timed(do func() error, n int) (float64, error) {
+// clock does something n times and returns the time of one, s.
+func clock(do func() error, n int) (float64, error) {
 	start := time.Now()
 	for range n {
 		if err := do(); err != nil {
