@@ -288,3 +288,35 @@ func TestRollsRound(t *testing.T) {
 		t.Errorf("%d went over", gone)
 	}
 }
+
+// TestDropped: somebody who drops 0.2 m ahead of the contact at 1.5 m/s, 60 kg, brings 18 kg·m²/s, which turns
+// 36 kg·m² forward at half a radian a second.
+func TestDropped(t *testing.T) {
+	who := body.Body{Mass: 60, Centre: r2.Vec{X: 0.25, Y: 0.5}, Inertia: 3}
+	if got := Dropped(who, r2.Vec{X: 0.05}, 1.5, 36); math.Abs(got+0.5) > 1e-15 {
+		t.Errorf("%v rad/s, want -0.5", got)
+	}
+}
+
+// TestRollingHolds: on a slope the rolling resistance holds a piece at rest where the moment is less than its own,
+// μ m g cos α, and lets it go where it is more.
+func TestRollingHolds(t *testing.T) {
+	r := chair()
+	r.Floor.Slope = 9 * degree
+	b := r.Balance()
+	const rolling = 0.004 // m
+	weight := r.Body.Mass * sim.Gravity
+	for _, tt := range []struct {
+		part  float64
+		stays bool
+	}{{0.98, true}, {1.02, false}} {
+		tilt := b.Rest.Tilt + tt.part*rolling*math.Cos(r.Floor.Slope)/b.Steadiness // the moment is weight times the righting arm, the steadiness its slope
+		arm, _ := r.Righting(tilt)
+		if share := weight * arm / (rolling * weight * math.Cos(r.Floor.Slope)); math.Abs(share-tt.part) > 0.01 {
+			t.Fatalf("the moment is %v of the resistance, want %v", share, tt.part)
+		}
+		if trace := Run(r, b, Start{Tilt: tilt}, Options{Duration: 1, Losses: Losses{Rolling: rolling}}); (trace.End == AtRest && trace.Duration == 0) != tt.stays {
+			t.Errorf("with %v of the moment that the resistance holds: %v after %v s", tt.part, trace.End, trace.Duration)
+		}
+	}
+}
