@@ -13,8 +13,8 @@ import (
 
 // wheel returns a random rig on smooth arcs that turn by most of a circle, so that it can roll far
 // and lie on its tips, and the same rig in the frame of another point of its edge, whose tilts
-// are smaller by shift.
-func wheel(rng *rand.Rand) (r, other Rig, shift float64) {
+// are smaller by shift and whose points are those that seen gives.
+func wheel(rng *rand.Rand) (r, other Rig, shift float64, seen func(r2.Vec) r2.Vec) {
 	var spans []rocker.Span
 	length := 0.0
 	turn := 1 + 4*rng.Float64()
@@ -45,9 +45,12 @@ func wheel(rng *rand.Rand) (r, other Rig, shift float64) {
 	}
 	shift = turned(second) - turned(first)
 	down, tailward := rocker.Down(shift)
-	g := r2.Sub(r.Body.Centre, p)
-	other.Body.Centre = r2.Vec{X: -r2.Dot(g, tailward), Y: -r2.Dot(g, down)}
-	return r, other, shift
+	seen = func(q r2.Vec) r2.Vec {
+		g := r2.Sub(q, p)
+		return r2.Vec{X: -r2.Dot(g, tailward), Y: -r2.Dot(g, down)}
+	}
+	other.Body.Centre = seen(r.Body.Centre)
+	return r, other, shift, seen
 }
 
 // TestAnotherOrigin: which point of the edge the frame is laid in changes nothing but the tilts, all by
@@ -60,7 +63,7 @@ func TestAnotherOrigin(t *testing.T) {
 	rng := rand.New(rand.NewPCG(15, 15))
 	rested := 0
 	for i := range 400 {
-		r, o, shift := wheel(rng)
+		r, o, shift, seen := wheel(rng)
 		a, b := r.Equilibria(nil), o.Equilibria(nil)
 		if len(a) != len(b) {
 			t.Errorf("rig %d: %d places of balance, from another origin %d", i, len(a), len(b))
@@ -93,6 +96,11 @@ func TestAnotherOrigin(t *testing.T) {
 				if !near(m.Angle, n.Angle) || !near(m.Lift, n.Lift) || !near(m.Work, n.Work) || !near(math.Remainder(n.Tip+shift-m.Tip, 2*math.Pi), 0) {
 					t.Errorf("rig %d: margins %+v and %+v", i, m, n)
 				}
+			}
+			down, tailward := rocker.Down(e.Tilt - r.Floor.Slope)
+			q := r2.Add(r.Body.Centre, r2.Add(r2.Scale(-0.4, down), r2.Scale(0.3*rng.Float64(), tailward))) // over the balance point
+			if m, n := r.Pull(x, q), o.Pull(y, seen(q)); !near(m.Slow, n.Slow) || !near(m.Sudden, n.Sudden) {
+				t.Errorf("rig %d: pulls %+v and %+v", i, m, n)
 			}
 			for _, part := range []float64{-0.9, -0.3, 0.4, 0.95} {
 				release := part * x.Back.Angle
