@@ -12,6 +12,7 @@ import (
 	"golang.org/x/term"
 
 	"rockerwright/cmd/internal/design"
+	"rockerwright/cmd/internal/wire"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
 	"rockerwright/sim/check"
@@ -158,6 +159,19 @@ func answer(variants []variant, degrees []float64) ([]answered, error) {
 		answers[i] = answered{v, report}
 	}
 	return answers, nil
+}
+
+// printJSON prints the answers for a program: one object, or an array where several designs were
+// asked for. released are the releases as they were given, degrees.
+func printJSON(out io.Writer, answers []answered, released []float64) error {
+	made := make([]wire.Object, len(answers))
+	for i, a := range answers {
+		made[i] = wire.Check(a.report, released, words.Notes(a.report.Report), words.Findings(a.report))
+	}
+	if len(made) == 1 {
+		return wire.Print(out, made[0])
+	}
+	return wire.Print(out, made)
 }
 
 // printSheet prints what a maker reads.

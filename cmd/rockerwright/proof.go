@@ -1,7 +1,6 @@
 package main
 
 import (
-	"encoding/json"
 	"errors"
 	"fmt"
 	"io"
@@ -10,6 +9,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"rockerwright/cmd/internal/wire"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/validation"
 )
@@ -129,30 +129,10 @@ func agreed(p proven) string {
 	return fmt.Sprintf("%.0f digits", math.Floor(p.Digits(p.got)))
 }
 
-type proofJSON struct {
-	Group   string `json:"group"`
-	Name    string `json:"name"`
-	Checks  string `json:"checks"`
-	Source  string `json:"source"`
-	Unit    string `json:"unit"`
-	Want    number `json:"want"`
-	Got     number `json:"got"`
-	Allowed number `json:"allowed"`
-	Why     string `json:"why"`
-	Memory  bool   `json:"from_memory"`
-	Holds   bool   `json:"holds"`
-}
-
 func printProofJSON(out io.Writer, list []proven) error {
-	rows := make([]proofJSON, len(list))
+	rows := make([]wire.Object, len(list))
 	for i, p := range list {
-		allowed := p.Tolerance
-		if p.Accuracy > 0 {
-			allowed = p.Accuracy * math.Abs(p.Want)
-		}
-		rows[i] = proofJSON{p.Group, p.Name, p.Checks, p.Source, p.Unit, number(p.Want), number(p.got), number(allowed), p.Why, p.Memory, p.miss == nil}
+		rows[i] = wire.Case(p.Case, p.got, p.miss == nil)
 	}
-	encoder := json.NewEncoder(out)
-	encoder.SetEscapeHTML(false)
-	return encoder.Encode(rows)
+	return wire.Print(out, rows)
 }

@@ -2,7 +2,6 @@ package main
 
 import (
 	"bytes"
-	"encoding/json"
 	"fmt"
 	"io"
 	"math"
@@ -10,6 +9,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"rockerwright/cmd/internal/wire"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
 	"rockerwright/sim/quantity"
@@ -108,9 +108,7 @@ func rock(out io.Writer, args []string, flags rockFlags) error {
 	case flags.csv:
 		err = printMotion(out, rocking, flags.every)
 	case flags.json:
-		encoder := json.NewEncoder(out)
-		encoder.SetEscapeHTML(false)
-		err = encoder.Encode(rockingOf(rocking))
+		err = wire.Print(out, wire.Rock(rocking))
 	default:
 		err = words.Rock(rocking, f.Name).Text(out, true, isTerminal(out))
 	}

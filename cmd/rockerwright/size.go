@@ -10,6 +10,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"rockerwright/cmd/internal/design"
+	"rockerwright/cmd/internal/wire"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/size"
@@ -116,7 +117,7 @@ func sizeLike(out io.Writer, file *design.File, flags sizeFlags) error {
 	}
 	switch {
 	case flags.json:
-		return printLikeJSON(out, likeness)
+		return wire.Print(out, wire.Like(likeness))
 	case flags.text:
 		return words.LikeLetter(likeness, file.Changes).Text(out, true, false)
 	}

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"rockerwright/cmd/internal/design"
+	"rockerwright/cmd/internal/wire"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/sim/size"
 )
@@ -35,7 +36,7 @@ Or name a piece that is liked:
 	}
 	switch {
 	case flags.json:
-		err = printSizedJSON(out, file.Design, found, others)
+		err = wire.Print(out, wire.Sized(file.Design, found, others))
 	case flags.text:
 		err = words.SizedLetter(file.Design, found, others).Text(out, true, false)
 	default:

@@ -11,6 +11,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"rockerwright/cmd/internal/design"
+	"rockerwright/cmd/internal/wire"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
 	"rockerwright/sim/size"
@@ -78,7 +79,7 @@ func whatIf(out, progress io.Writer, args []string, flags whatIfFlags) error {
 		return err
 	}
 	if flags.json {
-		return printWhatIfJSON(out, table)
+		return wire.Print(out, wire.WhatIf(table))
 	}
 	return words.WhatIf(table, file.Name, file.Changes).Text(out, flags.all, isTerminal(out))
 }
@@ -107,7 +108,7 @@ func study(out, progress io.Writer, files []string, file *design.File, flags wha
 		}
 	}
 	if flags.json {
-		return printStudyJSON(out, file.Design, s)
+		return wire.Print(out, wire.Study(file.Design, s))
 	}
 	return words.Study(file.Design, s, file.Name).Text(out, flags.all, isTerminal(out))
 }
