@@ -179,7 +179,7 @@ func printSheet(out io.Writer, answers []answered, all bool) error {
 	var sheet words.Sheet
 	if len(answers) == 1 {
 		a := answers[0]
-		sheet = words.Check(a.report, a.file.Name, commandFor(a.file), a.file.Changes)
+		sheet = words.Check(a.report, a.file.Name, a.file.CallChanged, a.file.Changes)
 	} else {
 		if len(answers) > mostColumns {
 			return fmt.Errorf("%d designs do not fit side by side; ask for %d at a time", len(answers), mostColumns)
@@ -202,31 +202,6 @@ func sourceOf(answers []answered) string {
 		}
 	}
 	return answers[0].file.Name
-}
-
-// commandFor returns the line to type for a design with one more change to it, in place
-// of an earlier one to the same entry.
-func commandFor(f *design.File) words.Command {
-	return func(key, value string) string {
-		if value == "" {
-			return callOf("check", f, key) + " " + key
-		}
-		return callOf("check", f, key) + " " + shellWord(key+"="+value)
-	}
-}
-
-// callOf returns the call of a command for a file and its changes, but those to a key.
-func callOf(command string, f *design.File, key string) string {
-	line := "rockerwright " + command
-	if f.Name != exampleName {
-		line += " " + shellWord(f.Name)
-	}
-	for _, typed := range f.Typed {
-		if !strings.HasPrefix(typed, key+"=") {
-			line += " " + shellWord(typed)
-		}
-	}
-	return line
 }
 
 // isTerminal reports whether bold may be used: out is a terminal, and NO_COLOR is not

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"cmp"
 	"fmt"
 	"io"
 	"path/filepath"
@@ -9,11 +8,10 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"rockerwright/cmd/internal/design"
+	"rockerwright/cmd/internal/papers"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots/pattern"
 	"rockerwright/sim/layout"
-	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
 
@@ -78,7 +76,7 @@ func lay(out io.Writer, args []string, flags layoutFlags) error {
 			return fmt.Errorf("--spacing: %w", err)
 		}
 	}
-	l, files, err := laid(f, flags.paper, options)
+	l, files, err := papers.Of(f, flags.paper, options)
 	if err != nil {
 		return err
 	}
@@ -88,7 +86,7 @@ func lay(out io.Writer, args []string, flags layoutFlags) error {
 	}
 	var pages []words.Laid
 	for _, file := range files {
-		pages = append(pages, words.Laid{Name: file.name, Pages: file.pages})
+		pages = append(pages, words.Laid{Name: file.Name, Pages: file.Pages})
 	}
 	if err := words.LaidOut(l, folder, pages).Text(out, true, isTerminal(out)); err != nil {
 		return err
@@ -97,55 +95,6 @@ func lay(out io.Writer, args []string, flags layoutFlags) error {
 		return errLimit
 	}
 	return nil
-}
-
-// laid lays out a design on the paper asked for, and returns its files.
-func laid(f *design.File, asked string, options layout.Options) (layout.Layout, []laidFile, error) {
-	paper, err := paperFor(f, asked)
-	if err != nil {
-		return layout.Layout{}, nil, err
-	}
-	l, err := layout.Of(f.Design, options)
-	if err != nil {
-		return l, nil, f.Explain(err)
-	}
-	set := setOf(l, f, paper)
-	set.asked = asked != ""
-	files, err := set.files()
-	if err != nil {
-		return l, nil, f.Explain(err)
-	}
-	return l, files, nil
-}
-
-// paperFor returns the paper asked for, by the call, by the design, or by its units.
-func paperFor(f *design.File, asked string) (pattern.Paper, error) {
-	name := cmp.Or(asked, f.Design.Shop.Paper)
-	if name == "" {
-		return sheetFor(f.Design.Units), nil
-	}
-	paper, err := pattern.PaperNamed(name)
-	if err == nil {
-		return paper, nil
-	}
-	reason := strings.TrimPrefix(err.Error(), "pattern: ")
-	if asked != "" {
-		return paper, fmt.Errorf("--paper: %s", reason)
-	}
-	return paper, f.Explain(&piece.KeyError{Key: "shop.paper", Reason: reason, Give: "paper"})
-}
-
-// sheetFor returns the sheet of paper that goes with units.
-func sheetFor(units quantity.System) pattern.Paper {
-	name := "letter"
-	if units == quantity.Metric {
-		name = "A4"
-	}
-	paper, err := pattern.PaperNamed(name)
-	if err != nil {
-		panic(err) // it is in the table
-	}
-	return paper
 }
 
 // folderFor returns the folder of a layout, beside the design.

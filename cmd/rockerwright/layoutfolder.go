@@ -6,13 +6,14 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
-	"regexp"
+
+	"rockerwright/cmd/internal/papers"
 )
 
 // writeFolder writes files into a folder that is made for them, all or none: into one beside
 // it first, which then takes its place. A folder that is there is kept, or with replace taken
 // away once the new one is whole, if nothing is in it but what a layout writes.
-func writeFolder(folder string, files []laidFile, replace bool) (err error) {
+func writeFolder(folder string, files []papers.File, replace bool) (err error) {
 	there, err := oldLayout(folder, replace)
 	if err != nil {
 		return err
@@ -25,12 +26,12 @@ func writeFolder(folder string, files []laidFile, replace bool) (err error) {
 	defer func() { err = errors.Join(err, os.RemoveAll(draft)) }()
 	fresh := filepath.Join(draft, "new")
 	for _, f := range files {
-		path := filepath.Join(fresh, filepath.FromSlash(f.name))
+		path := filepath.Join(fresh, filepath.FromSlash(f.Name))
 		if err := os.MkdirAll(filepath.Dir(path), 0o755); err != nil {
 			return fmt.Errorf("%s could not be written: %w. Nothing was kept", named(folder), reason(err))
 		}
-		if err := os.WriteFile(path, f.data, 0o644); err != nil {
-			return fmt.Errorf("%s: %s could not be written: %w. Nothing was kept", named(folder), named(f.name), reason(err))
+		if err := os.WriteFile(path, f.Data, 0o644); err != nil {
+			return fmt.Errorf("%s: %s could not be written: %w. Nothing was kept", named(folder), named(f.Name), reason(err))
 		}
 	}
 	old := filepath.Join(draft, "old")
@@ -67,12 +68,9 @@ func oldLayout(folder string, replace bool) (there bool, err error) {
 			return fmt.Errorf("%s cannot be read: %w", named(folder), reason(err))
 		}
 		name, err := filepath.Rel(folder, path)
-		if err != nil || name == "." || layoutName.MatchString(filepath.ToSlash(name)) {
+		if err != nil || name == "." || papers.Ours(filepath.ToSlash(name)) {
 			return err
 		}
 		return fmt.Errorf("%s holds %s, which no layout wrote: take it out, and try again. Nothing was changed", named(folder), named(name))
 	})
 }
-
-// layoutName is what the files of a layout are called.
-var layoutName = regexp.MustCompile(`^(\d+ [^/]*\.pdf|cut list\.csv|for cutting(/[^/]*\.(dxf|svg))?)$`)

@@ -72,7 +72,7 @@ func startNew(out io.Writer, args []string) error {
 	if err := writeNew(path, text); err != nil {
 		return err
 	}
-	_, err = fmt.Fprintf(out, "Wrote %s. Open it in a text editor, change the measures, save, then type:\n  rockerwright check %s\n", path, shellWord(path))
+	_, err = fmt.Fprintf(out, "Wrote %s. Open it in a text editor, change the measures, save, then type:\n  rockerwright check %s\n", path, design.ShellWord(path))
 	return err
 }
 

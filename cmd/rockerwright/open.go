@@ -67,9 +67,7 @@ func open(ctx context.Context, out io.Writer, args []string, port int, show bool
 	}
 	site := page.Site{
 		Start:   page.Work{Name: f.Name, Text: f.Text, Changes: append([]string{}, f.Typed...)},
-		Version: version, Today: today,
-		Command:  commandFor,
-		Patterns: zippedLayout,
+		Version: version,
 	}
 	if show {
 		if err := browse(door.URL()); err != nil {

@@ -3,14 +3,12 @@ package main
 import (
 	"fmt"
 	"io"
-	"os"
 	"path/filepath"
-	"strconv"
 	"strings"
-	"time"
 
 	"github.com/spf13/cobra"
 
+	"rockerwright/cmd/internal/design"
 	"rockerwright/cmd/internal/report"
 	"rockerwright/cmd/internal/words"
 )
@@ -65,7 +63,7 @@ func reportOn(out io.Writer, args []string, flags reportFlags) error {
 	if flags.text && (flags.output != "" || flags.replace) {
 		return fmt.Errorf("--text prints the letter; to keep it, put > and a file behind the command instead of -o")
 	}
-	date, err := today()
+	date, err := report.Today()
 	if err != nil {
 		return err
 	}
@@ -74,7 +72,7 @@ func reportOn(out io.Writer, args []string, flags reportFlags) error {
 	for i, v := range variants {
 		kept := v.file.Clone()
 		kept.Name = filepath.Base(kept.Name) // a page that is kept says nothing of the folders here
-		making := words.Making{Source: kept.Name, Command: commandFor(kept), Date: date, Version: version}
+		making := words.Making{Source: kept.Name, Command: kept.CallChanged, Date: date, Version: version}
 		if subjects[i], err = report.About(v.file, making); err != nil {
 			return err
 		}
@@ -99,20 +97,6 @@ func reportOn(out io.Writer, args []string, flags reportFlags) error {
 		}
 	}
 	return nil
-}
-
-// today returns the date of a report: today, or what SOURCE_DATE_EPOCH says, by which the
-// same design gives the same file.
-func today() (time.Time, error) {
-	epoch := os.Getenv("SOURCE_DATE_EPOCH")
-	if epoch == "" {
-		return time.Now(), nil
-	}
-	seconds, err := strconv.ParseInt(epoch, 10, 64)
-	if err != nil {
-		return time.Time{}, fmt.Errorf("SOURCE_DATE_EPOCH is a number of seconds since 1970; %q is none", epoch)
-	}
-	return time.Unix(seconds, 0).UTC(), nil
 }
 
 // printLetter prints a letter, and the design file below it.
@@ -154,7 +138,7 @@ func reportName(variants []variant) string {
 	var names []string
 	for _, v := range variants {
 		name := strings.TrimSuffix(filepath.Base(v.file.Name), ".toml")
-		if v.file.Name == exampleName {
+		if v.file.Name == design.BuiltInName {
 			name = "chair"
 		}
 		if len(names) == 0 || names[0] != name {

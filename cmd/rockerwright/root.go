@@ -5,6 +5,8 @@ import (
 	"strings"
 
 	"github.com/spf13/cobra"
+
+	"rockerwright/cmd/internal/design"
 )
 
 const about = `Rockerwright works out how a rocking chair rests, how long a rock takes and how
@@ -76,15 +78,7 @@ func helpFor(root *cobra.Command) func(*cobra.Command, []string) error {
 // unknownCommand says what to type instead of a command that there is not.
 func unknownCommand(typed string) error {
 	if strings.HasSuffix(typed, ".toml") {
-		return fmt.Errorf("to check a design, type: rockerwright check %s", shellWord(typed))
+		return fmt.Errorf("to check a design, type: rockerwright check %s", design.ShellWord(typed))
 	}
 	return fmt.Errorf("there is no command %q; there are new, measure, check, size, whatif, rock, layout, report, open, proof, version and help. For example: rockerwright check mine.toml", typed)
-}
-
-// shellWord returns a word as it is typed in a terminal, in quotes where it needs them.
-func shellWord(word string) string {
-	if strings.ContainsAny(word, " \t'\"()&;|<>$*?") {
-		return `"` + strings.ReplaceAll(word, `"`, `\"`) + `"`
-	}
-	return word
 }

@@ -121,14 +121,14 @@ func sizeLike(out io.Writer, file *design.File, flags sizeFlags) error {
 	case flags.text:
 		return words.LikeLetter(likeness, file.Changes).Text(out, true, false)
 	}
-	take := sizeLine(file, "--like", flags.like, "--write", "new.toml")
+	take := file.Call("size", "--like", flags.like, "--write", "new.toml")
 	return words.Like(likeness, file.Name, file.Changes, take).Text(out, flags.all, isTerminal(out))
 }
 
 // readLiked reads the file of the piece that is liked.
 func readLiked(path string) (*design.File, error) {
-	if path == exampleName {
-		return builtIn()
+	if path == design.BuiltInName {
+		return design.BuiltIn()
 	}
 	return design.Read(path)
 }
@@ -159,15 +159,6 @@ func save(out io.Writer, file *design.File, d piece.Design, path string) error {
 	if err := writeNew(path, text); err != nil {
 		return err
 	}
-	_, err = fmt.Fprintf(out, "Wrote %s. Look at it, then type:\n  rockerwright check %s\n", path, shellWord(path))
+	_, err = fmt.Fprintf(out, "Wrote %s. Look at it, then type:\n  rockerwright check %s\n", path, design.ShellWord(path))
 	return err
-}
-
-// sizeLine returns the call for a file, its changes, and more words.
-func sizeLine(file *design.File, more ...string) string {
-	line := callOf("size", file, "")
-	for _, word := range more {
-		line += " " + shellWord(word)
-	}
-	return line
 }

@@ -21,7 +21,7 @@ func sizeFor(out io.Writer, file *design.File, flags sizeFlags) error {
 		return fmt.Errorf(`%s aims for nothing. Say under [target] what you want, or type it, for example:
   %s target.one_rock=2.0 target.seat_falls=6
 Or name a piece that is liked:
-  %s --like old.toml`, file.Name, sizeLine(file), sizeLine(file))
+  %s --like old.toml`, file.Name, file.Call("size"), file.Call("size"))
 	}
 	if err != nil {
 		return explained(file, err)
@@ -40,7 +40,7 @@ Or name a piece that is liked:
 	case flags.text:
 		err = words.SizedLetter(file.Design, found, others).Text(out, true, false)
 	default:
-		take := sizeLine(file, "--write", "new.toml")
+		take := file.Call("size", "--write", "new.toml")
 		err = words.Sized(file.Design, found, others, file.Name, file.Changes, take).Text(out, flags.all, isTerminal(out))
 	}
 	if err == nil && !found.Take().Met() {

@@ -1,17 +1,16 @@
-package main
+package papers
 
 import (
 	"bytes"
-	"cmp"
 	"errors"
 	"fmt"
 	"io"
-	"path/filepath"
 	"regexp"
 	"slices"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
-	"rockerwright/cmd/internal/design"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots/pattern"
 	"rockerwright/sim/layout"
@@ -19,93 +18,73 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// A laidFile is one file of a layout, made but not yet written.
-type laidFile struct {
-	name  string // within the folder, with slashes
-	data  []byte
-	pages int // zero of what is not printed
-}
-
-// A layoutSet makes the files of one layout.
-type layoutSet struct {
+// A set makes the files of one layout; behind the first error no more of them.
+type set struct {
 	l      layout.Layout
 	source string
 	title  string
 	paper  pattern.Paper // of the patterns
 	sheet  pattern.Paper // of the cards
 	asked  bool          // the paper was asked for in the call
-	made   []laidFile
+	made   []File
 	count  int // of the numbered files
+	err    error
 }
 
-func setOf(l layout.Layout, f *design.File, paper pattern.Paper) *layoutSet {
-	source := f.Name
-	if len(f.Changes) > 0 {
-		source += ", changed"
-	}
-	title := l.Design.Title
-	if title == "" {
-		title = "Untitled " + l.Design.Kind.String()
-	}
-	s := &layoutSet{l: l, source: filepath.Base(source), title: title, paper: paper, sheet: sheetFor(l.Design.Units)}
-	if paper.Name == "letter" || paper.Name == "A4" {
-		s.sheet = paper
-	}
-	return s
-}
-
-// files returns all files, those to be printed first.
-func (s *layoutSet) files() ([]laidFile, error) {
-	steps := []func() error{s.card, s.rocker}
+// all makes all files.
+func (s *set) all() {
+	s.card()
+	s.rocker()
 	if len(s.l.Legs) > 0 {
-		steps = append(steps, s.legs)
+		s.legs()
 	}
 	if s.l.Form != nil {
-		steps = append(steps, s.form)
+		s.form()
 	}
 	if s.l.Board != nil {
-		steps = append(steps, s.board)
+		s.board()
 	}
 	for _, p := range s.l.Pairs {
-		steps = append(steps, func() error { return s.pair(p) })
+		s.pair(p)
 	}
 	for _, p := range s.l.Panels {
-		steps = append(steps, func() error { return s.panel(p) })
+		s.panel(p)
 	}
-	for _, step := range steps {
-		if err := step(); err != nil {
-			return nil, err
-		}
+	s.made = append(s.made, File{Name: "cut list.csv", Data: cutList(s.l)})
+}
+
+// failed keeps the first error, and reports whether there is one.
+func (s *set) failed(err error) bool {
+	if s.err == nil {
+		s.err = err
 	}
-	s.made = append(s.made, laidFile{name: "cut list.csv", data: cutList(s.l)})
-	slices.SortStableFunc(s.made, func(a, b laidFile) int { // what is printed, the list, what is cut
-		return cmp.Compare(strings.Count(a.name, "/"), strings.Count(b.name, "/"))
-	})
-	return s.made, nil
+	return s.err != nil
+}
+
+// numbered adds a printed file.
+func (s *set) numbered(name string, printed pattern.Print) {
+	s.count++
+	s.made = append(s.made, File{fmt.Sprintf("%d %s.pdf", s.count, name), printed.PDF, printed.Pages})
 }
 
 // cards adds a numbered PDF of cards.
-func (s *layoutSet) cards(name string, cards ...pattern.Card) error {
+func (s *set) cards(name string, cards ...pattern.Card) {
 	printed, err := pattern.PrintCards(s.title+", "+name, cards, s.sheet)
-	if err != nil {
-		return err
+	if !s.failed(err) {
+		s.numbered(name, printed)
 	}
-	s.count++
-	s.made = append(s.made, laidFile{fmt.Sprintf("%d %s.pdf", s.count, name), printed.PDF, printed.Pages})
-	return nil
 }
 
 // drawing adds a numbered PDF at full size, and the same for cutting.
-func (s *layoutSet) drawing(name string, d pattern.Drawing) error {
+func (s *set) drawing(name string, d pattern.Drawing) {
 	d, err := d.Placed(s.l.Design.Units)
-	if err != nil {
-		return s.toobig(name, err)
+	if s.failed(s.toobig(name, err)) {
+		return
 	}
 	printed, err := d.Print(s.paper, s.l.Design.Units)
-	if err != nil {
-		return s.toobig(name, err)
+	if s.failed(s.toobig(name, err)) {
+		return
 	}
-	s.count++
 	sheets := fmt.Sprintf("%d sheets %s", printed.Sheets, s.paper.Name)
 	switch {
 	case s.paper.Height == 0:
@@ -113,13 +92,41 @@ func (s *layoutSet) drawing(name string, d pattern.Drawing) error {
 	case printed.Sheets == 1:
 		sheets = "1 sheet " + s.paper.Name
 	}
-	s.made = append(s.made, laidFile{fmt.Sprintf("%d %s (%s).pdf", s.count, name, sheets), printed.PDF, printed.Pages})
-	return s.cutting(name, d)
+	s.numbered(name+" ("+sheets+")", printed)
+	s.cutting(name, d)
+}
+
+// cutting adds a drawing as DXF and SVG, the unit in the name.
+func (s *set) cutting(name string, d pattern.Drawing) {
+	units, unit := s.l.Design.Units, "inches"
+	if units == quantity.Metric {
+		unit = "millimetres"
+	}
+	d, err := d.Placed(units)
+	if s.failed(s.toobig(name, err)) {
+		return
+	}
+	s.outline(name, " ("+unit+").dxf", d.WriteDXF)
+	s.outline(name, " (millimetres).svg", d.WriteSVG)
+}
+
+// outline adds a file for cutting. No file has its name yet, upper case or lower: where it is taken
+// there is a number in it.
+func (s *set) outline(name, end string, write func(io.Writer, quantity.System) error) {
+	var out bytes.Buffer
+	if s.failed(s.toobig(name, write(&out, s.l.Design.Units))) {
+		return
+	}
+	free := "for cutting/" + name + end
+	for n := 2; slices.ContainsFunc(s.made, func(f File) bool { return strings.EqualFold(f.Name, free) }); n++ {
+		free = fmt.Sprintf("for cutting/%s %d%s", name, n, end)
+	}
+	s.made = append(s.made, File{Name: free, Data: out.Bytes()})
 }
 
 // toobig gives an error of a drawing that does not go on its paper the place of the paper, and says
 // which drawing none is made of for its size.
-func (s *layoutSet) toobig(name string, err error) error {
+func (s *set) toobig(name string, err error) error {
 	var wrong *pattern.Error
 	var far *pattern.ReachError
 	units := s.l.Design.Units
@@ -135,50 +142,15 @@ func (s *layoutSet) toobig(name string, err error) error {
 	return err
 }
 
-// cutting adds a drawing as DXF and SVG, the unit in the name.
-func (s *layoutSet) cutting(name string, d pattern.Drawing) error {
-	d, err := d.Placed(s.l.Design.Units)
-	if err != nil {
-		return s.toobig(name, err)
-	}
-	unit := "inches"
-	if s.l.Design.Units == quantity.Metric {
-		unit = "millimetres"
-	}
-	for _, each := range []struct {
-		end   string
-		write func(w io.Writer) error
-	}{
-		{" (" + unit + ").dxf", func(w io.Writer) error { return d.WriteDXF(w, s.l.Design.Units) }},
-		{" (millimetres).svg", func(w io.Writer) error { return d.WriteSVG(w, s.l.Design.Units) }},
-	} {
-		var out bytes.Buffer
-		if err := each.write(&out); err != nil {
-			return s.toobig(name, err)
-		}
-		s.made = append(s.made, laidFile{name: s.free("for cutting/"+name, each.end), data: out.Bytes()})
-	}
-	return nil
-}
-
-// free returns a name that no file has yet, upper case or lower, with a number where it is taken.
-func (s *layoutSet) free(name, end string) string {
-	free := name + end
-	for n := 2; slices.ContainsFunc(s.made, func(f laidFile) bool { return strings.EqualFold(f.name, free) }); n++ {
-		free = fmt.Sprintf("%s %d%s", name, n, end)
-	}
-	return free
-}
-
 // card adds bench card, check sheet, stations and cut list.
-func (s *layoutSet) card() error {
+func (s *set) card() {
 	l, source := s.l, s.source
-	return s.cards("bench card",
+	s.cards("bench card",
 		cardOf(words.BenchCard(l, source)), cardOf(words.CheckSheet(l, source)), cardOf(words.StationSheet(l, source)), cardOf(words.CutSheet(l, source)))
 }
 
 // rocker adds the rocker's pattern.
-func (s *layoutSet) rocker() error {
+func (s *set) rocker() {
 	l := s.l
 	p := pattern.RockerPattern{Part: "Rocker", Piece: s.title, Rocker: l.Rocker, Stations: l.Stations, Places: words.Places(l),
 		EndWords: pattern.EndWords(words.EndsOf(l)), Notes: words.RockerNotes(l)}
@@ -189,14 +161,13 @@ func (s *layoutSet) rocker() error {
 		p.Legs = append(p.Legs, pattern.LegMark{Standing: leg.Standing, Side: leg.Side, Label: leg.Name})
 	}
 	d, err := p.Drawing()
-	if err != nil {
-		return err
+	if !s.failed(err) {
+		s.drawing("rocker", d)
 	}
-	return s.drawing("rocker", d)
 }
 
 // legs adds the two views with the numbers of the legs.
-func (s *layoutSet) legs() error {
+func (s *set) legs() {
 	l := s.l
 	var views []pattern.LegView
 	for i, leg := range words.LegLabels(l) {
@@ -208,58 +179,73 @@ func (s *layoutSet) legs() error {
 	}
 	width := s.sheet.Width - 0.03
 	side, err := pattern.SideView(l.Rocker, views, width, 0.105)
-	if err != nil {
-		return err
+	if s.failed(err) {
+		return
 	}
 	front := pattern.FrontView(l.Rocker, views, width, 0.085)
 	card := cardOf(words.LegSheet(l, s.source))
-	pictures := pattern.Card{Title: card.Title, Source: card.Source, Blocks: []pattern.CardBlock{
+	pictures := card
+	pictures.Blocks = []pattern.CardBlock{
 		{Head: "From the side, not at true size", View: &side}, {Head: "From the front, not at true size", View: &front},
-	}}
-	pictures.Blocks = append(pictures.Blocks, card.Blocks[len(card.Blocks)-1])
+		card.Blocks[len(card.Blocks)-1],
+	}
 	card.Title += ", numbers"
-	return s.cards("legs", pictures, card)
+	s.cards("legs", pictures, card)
 }
 
 // form adds the pattern of the form inside the curve, and the one outside it for cutting.
-func (s *layoutSet) form() error {
+func (s *set) form() {
 	p := pattern.FormPattern{Part: "Form, inside the curve", Piece: s.title, Outline: s.l.Form.Inside, Face: s.l.Form.Face, Low: s.l.Form.Low, Side: 1,
 		EndWords: pattern.EndWords(words.EndsOf(s.l)), Notes: words.FormNotes(s.l)}
-	if err := s.drawing("form inside the curve", p.Drawing()); err != nil {
-		return err
-	}
+	s.drawing("form inside the curve", p.Drawing())
 	out := s.l.Form.Out
 	p.Part, p.Outline, p.Side = "Form, outside the curve", pattern.Behind(out), -1
 	p.Face[0], p.Face[1] = out.End(), out.Start
 	p.Low.Y = 0 // of the wood's lower edge
-	return s.cutting("form outside the curve", p.Drawing())
+	s.cutting("form outside the curve", p.Drawing())
 }
 
 // board adds a pair of rockers in one board.
-func (s *layoutSet) board() error {
+func (s *set) board() {
 	pair := pattern.PairPattern{Part: "Rockers, a pair", Piece: s.title, Pair: s.l.Board.Pair,
 		PairWords: pattern.PairWords(words.RockerPairWords(s.l))}
 	view := pair.View(s.sheet.Width - 0.04)
 	card := cardOf(words.BoardSheet(s.l, s.source))
 	card.Blocks = append([]pattern.CardBlock{{Head: "A pair in one board, not at true size. The arrows are the grain, mirrored.", View: &view}}, card.Blocks...)
-	if err := s.cards("board", card); err != nil {
-		return err
-	}
-	return s.cutting("rockers left and right", pair.Drawing())
+	s.cards("board", card)
+	s.cutting("rockers left and right", pair.Drawing())
 }
 
 // pair adds a left and a right one in one board.
-func (s *layoutSet) pair(p layout.Paired) error {
+func (s *set) pair(p layout.Paired) {
 	name := p.Name + "s, left and right"
 	pair := pattern.PairPattern{Part: strings.ToUpper(name[:1]) + name[1:], Piece: s.title, Pair: p.Pair,
 		PairWords: pattern.PairWords(words.PairWordsOf(s.l, p)), Notes: words.PairNotes(s.l, p)}
-	return s.drawing(fileWord(name), pair.Drawing())
+	s.drawing(fileWord(name), pair.Drawing())
 }
 
 // panel adds the section of a coopered panel.
-func (s *layoutSet) panel(p layout.Panel) error {
+func (s *set) panel(p layout.Panel) {
 	drawing := pattern.PanelPattern{Part: p.Name, Piece: s.title, Panel: p.Curve, Stave: p.Stave, Notes: words.PanelNotes(s.l, p)}
-	return s.drawing(fileWord(p.Name), drawing.Drawing())
+	s.drawing(fileWord(p.Name), drawing.Drawing())
+}
+
+// fileWord returns a name as part of a file's name: letters, digits and spaces of it, at most
+// forty bytes, "panel" where nothing is left.
+func fileWord(name string) string {
+	var b strings.Builder
+	for _, r := range name {
+		if b.Len()+utf8.RuneLen(r) > 40 {
+			break
+		}
+		if r == ' ' || r == '-' || r != unicode.ReplacementChar && unicode.In(r, unicode.L, unicode.M, unicode.Nd) {
+			b.WriteRune(r)
+		}
+	}
+	if word := strings.TrimSpace(b.String()); word != "" {
+		return word
+	}
+	return "panel"
 }
 
 // mixedNumber is a whole number and a fraction, which no line may part, nor from their unit.
