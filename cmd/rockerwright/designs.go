@@ -12,6 +12,12 @@ import (
 	"rockerwright/sim/quantity"
 )
 
+// A variant is a design file with its changes, one column of an answer.
+type variant struct {
+	file   *design.File
+	column words.Column // what sets it apart from the others, without its report
+}
+
 // readDesigns reads the files and the changes of a call, and returns each combination of
 // a file with one value of each change.
 func readDesigns(args []string) (paths []string, variants []variant, err error) {

@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"io"
 	"path/filepath"
 	"strings"
 
@@ -15,14 +14,14 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// layoutFlags are the options of layout.
-type layoutFlags struct {
+// laying is a call of layout.
+type laying struct {
 	paper, spacing string
 	replace        bool
 }
 
 func layoutCommand() *cobra.Command {
-	var flags layoutFlags
+	var l laying
 	cmd := &cobra.Command{
 		Use:   "layout [FILE] [section.key=value…]",
 		Short: "full-size patterns, a card for the bench, a cut list",
@@ -41,14 +40,12 @@ Paper: ` + strings.Join(paperNames(), ", ") + `; letter or A4 goes with the unit
 		Example: `  rockerwright layout mine.toml
   rockerwright layout mine.toml --paper "roll 36 in" --spacing 1
   rockerwright layout mine.toml rocker.made=sawn rocker.wood="black walnut"`,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			return lay(cmd.OutOrStdout(), args, flags)
-		},
+		RunE: l.run,
 	}
 	f := cmd.Flags()
-	f.StringVar(&flags.paper, "paper", "", "print the patterns on this `paper`")
-	f.StringVar(&flags.spacing, "spacing", "", "`distance` between the stations of the rocker (2 in or 50 mm)")
-	f.BoolVar(&flags.replace, "replace", false, "make a layout anew that is already there")
+	f.StringVar(&l.paper, "paper", "", "print the patterns on this `paper`")
+	f.StringVar(&l.spacing, "spacing", "", "`distance` between the stations of the rocker (2 in or 50 mm)")
+	f.BoolVar(&l.replace, "replace", false, "make a layout anew that is already there")
 	return cmd
 }
 
@@ -61,40 +58,36 @@ func paperNames() []string {
 	return names
 }
 
-// lay answers one call of the layout command.
-func lay(out io.Writer, args []string, flags layoutFlags) error {
+func (l *laying) run(cmd *cobra.Command, args []string) error {
 	paths, f, err := readOne(args, "layout lays out one design at a time;")
 	if err != nil {
 		return err
 	}
 	options := layout.Options{}
-	if flags.spacing != "" {
-		if options.Spacing, err = quantity.Parse(flags.spacing, quantity.Length, f.Design.Units); err == nil && options.Spacing <= 0 {
-			err = fmt.Errorf("stations are more than 0 apart; %s is not", flags.spacing)
+	if l.spacing != "" {
+		if options.Spacing, err = quantity.Parse(l.spacing, quantity.Length, f.Design.Units); err == nil && options.Spacing <= 0 {
+			err = fmt.Errorf("stations are more than 0 apart; %s is not", l.spacing)
 		}
 		if err != nil {
 			return fmt.Errorf("--spacing: %w", err)
 		}
 	}
-	l, files, err := papers.Of(f, flags.paper, options)
+	made, files, err := papers.Of(f, l.paper, options)
 	if err != nil {
 		return err
 	}
 	folder := folderFor(paths)
-	if err := writeFolder(folder, files, flags.replace); err != nil {
+	if err := writeFolder(folder, files, l.replace); err != nil {
 		return err
 	}
 	var pages []words.Laid
 	for _, file := range files {
 		pages = append(pages, words.Laid{Name: file.Name, Pages: file.Pages})
 	}
-	if err := words.LaidOut(l, folder, pages).Text(out, true, isTerminal(out)); err != nil {
-		return err
-	}
-	if !l.Report.Holds() {
-		return errLimit
-	}
-	return nil
+	return (&telling{all: true}).tell(cmd, paths, answer{
+		sheet: func() words.Sheet { return words.LaidOut(made, folder, pages) },
+		fails: !made.Report.Holds(),
+	})
 }
 
 // folderFor returns the folder of a layout, beside the design.

@@ -18,13 +18,12 @@ func writeFolder(folder string, files []papers.File, replace bool) (err error) {
 	if err != nil {
 		return err
 	}
-	defer finishing()()
-	draft, err := os.MkdirTemp(filepath.Dir(folder), ".layout-*")
+	drafts, done, err := draftsIn(filepath.Dir(folder))
+	defer func() { err = errors.Join(err, done()) }()
 	if err != nil {
 		return fmt.Errorf("%s cannot be made: %w. Nothing was written", named(folder), reason(err))
 	}
-	defer func() { err = errors.Join(err, os.RemoveAll(draft)) }()
-	fresh := filepath.Join(draft, "new")
+	fresh := filepath.Join(drafts, "new")
 	for _, f := range files {
 		path := filepath.Join(fresh, filepath.FromSlash(f.Name))
 		if err := os.MkdirAll(filepath.Dir(path), 0o755); err != nil {
@@ -34,7 +33,7 @@ func writeFolder(folder string, files []papers.File, replace bool) (err error) {
 			return fmt.Errorf("%s: %s could not be written: %w. Nothing was kept", named(folder), named(f.Name), reason(err))
 		}
 	}
-	old := filepath.Join(draft, "old")
+	old := filepath.Join(drafts, "old")
 	if there {
 		if err := os.Rename(folder, old); err != nil {
 			return fmt.Errorf("%s could not be replaced: %w. It is as it was", named(folder), reason(err))

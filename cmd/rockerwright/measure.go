@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"io"
 
 	"github.com/spf13/cobra"
 
@@ -13,15 +12,14 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// measureFlags are the options of measure.
-type measureFlags struct {
-	json   bool
-	units  string
-	sheets drawing
+// measuring is a call of measure.
+type measuring struct {
+	telling
+	units string // of the blank sheets
 }
 
 func measureCommand() *cobra.Command {
-	var flags measureFlags
+	m := measuring{telling: telling{all: true}}
 	cmd := &cobra.Command{
 		Use:   "measure [FILE] [section.key=value…]",
 		Short: "print sheets to measure on, or say what the readings in FILE tell",
@@ -36,23 +34,24 @@ stays as it is; check uses the readings directly.`,
 		Example: `  rockerwright measure
   rockerwright measure --units metric --into sheets
   rockerwright measure mine.toml`,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			return measure(cmd.OutOrStdout(), args, flags)
-		},
+		RunE: m.run,
 	}
 	f := cmd.Flags()
-	f.BoolVar(&flags.json, "json", false, "the numbers for a program: SI units, degrees")
-	f.StringVar(&flags.sheets.folder, "into", ".", "write the blank sheets into this `folder`")
-	f.StringVar(&flags.units, "units", "inch", "of the blank sheets: inch (letter paper) or metric (A4)")
-	f.StringVar(&flags.sheets.format, "format", "pdf", "of the blank sheets: pdf or svg")
-	f.BoolVar(&flags.sheets.replace, "replace", false, replaceFlag)
+	m.jsonFlag(cmd)
+	f.StringVar(&m.pictures.folder, "into", ".", "write the blank sheets into this `folder`")
+	f.StringVar(&m.units, "units", "inch", "of the blank sheets: inch (letter paper) or metric (A4)")
+	f.StringVar(&m.pictures.format, "format", "pdf", "of the blank sheets: pdf or svg")
+	f.BoolVar(&m.pictures.replace, "replace", false, replaceFlag)
 	return cmd
 }
 
-// measure answers one call of the measure command.
-func measure(out io.Writer, args []string, flags measureFlags) error {
+func (m *measuring) run(cmd *cobra.Command, args []string) error {
 	if len(args) == 0 {
-		return blankSheets(out, flags)
+		units, known := map[string]quantity.System{"inch": quantity.Inch, "metric": quantity.Metric}[m.units]
+		if !known {
+			return fmt.Errorf("--units is inch or metric; %q is neither", m.units)
+		}
+		return m.pictures.draw(cmd.OutOrStdout(), "--into", nil, []plots.Picture{plots.PersonSheet(units), plots.PieceSheet(units)})
 	}
 	const does = "measure explains one design at a time;"
 	files, f, err := readOne(args, does)
@@ -62,22 +61,12 @@ func measure(out io.Writer, args []string, flags measureFlags) error {
 	if err != nil {
 		return err
 	}
-	findings, err := check.Examine(f.Design)
+	found, err := check.Examine(f.Design)
 	if err != nil {
 		return f.Explain(err)
 	}
-	if flags.json {
-		return wire.Print(out, wire.Measure(f.Design, findings))
-	}
-	return words.Measure(f.Design, findings, f.Name).Text(out, true, isTerminal(out))
-}
-
-// blankSheets writes the two sheets.
-func blankSheets(out io.Writer, flags measureFlags) error {
-	units, known := map[string]quantity.System{"inch": quantity.Inch, "metric": quantity.Metric}[flags.units]
-	if !known {
-		return fmt.Errorf("--units is inch or metric; %q is neither", flags.units)
-	}
-	sheets := []plots.Picture{plots.PersonSheet(units), plots.PieceSheet(units)}
-	return flags.sheets.draw(out, "--into", nil, sheets)
+	return m.tell(cmd, files, answer{
+		sheet: func() words.Sheet { return words.Measure(f.Design, found, f.Name) },
+		json:  func() any { return wire.Measure(f.Design, found) },
+	})
 }

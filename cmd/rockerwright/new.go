@@ -27,15 +27,14 @@ An existing file is never written over.`,
   rockerwright new chair mine.toml     write it
   rockerwright new chair mine.toml "sitter.height=6 ft 1 in" sitter.weight=210
   rockerwright new cradle`,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			return startNew(cmd.OutOrStdout(), args)
-		},
+		RunE: startNew,
 	}
 }
 
 // startNew prints or writes a starting design.
-func startNew(out io.Writer, args []string) error {
+func startNew(cmd *cobra.Command, args []string) error {
 	kind, path := "chair", ""
+	out := cmd.OutOrStdout()
 	names, changes, err := parted(args, func(word string) bool {
 		_, found := design.Start(word)
 		return found

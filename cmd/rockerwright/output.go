@@ -30,35 +30,28 @@ const shownPath = 200
 // named writes a path for a message: clipped, without control characters.
 func named(path string) string { return quantity.Shown(path, shownPath) }
 
-// writeOutputs writes all files or none, also when it is stopped. What is there is kept unless replace is
-// said, and then only plain files are written over; never a design. otherwise says what to do about
-// a file that is there.
+// writeOutputs writes all files, which lie in one folder, or none, also when it is stopped. What is there is
+// kept unless replace is said, and then only plain files are written over; never a design. otherwise says
+// what to do about a file that is there.
 func writeOutputs(files []output, designs []string, replace bool, otherwise string) (err error) {
 	for _, f := range files {
 		if err := mayBeWritten(f.path, designs, replace, otherwise); err != nil {
 			return err
 		}
 	}
-	defer finishing()()
-	var drafts []string
-	defer func() {
-		for _, d := range drafts {
-			if removeErr := os.Remove(d); removeErr != nil && !errors.Is(removeErr, fs.ErrNotExist) {
-				err = errors.Join(err, removeErr)
-			}
-		}
-	}()
+	drafts, done, err := draftsIn(filepath.Dir(files[0].path))
+	defer func() { err = errors.Join(err, done()) }()
+	if err != nil {
+		return fmt.Errorf("%s cannot be written: %w", named(files[0].path), reason(err))
+	}
+	draftOf := func(f output) string { return filepath.Join(drafts, filepath.Base(f.path)) }
 	for _, f := range files {
-		draft, err := writeDraft(f.path, f.write)
-		if draft != "" {
-			drafts = append(drafts, draft)
-		}
-		if err != nil {
+		if err := writeDraft(draftOf(f), f.write); err != nil {
 			return fmt.Errorf("%s cannot be written: %w", named(f.path), reason(err))
 		}
 	}
-	for i, f := range files {
-		switch err := place(drafts[i], f.path, replace); {
+	for _, f := range files {
+		switch err := place(draftOf(f), f.path, replace); {
 		case errors.Is(err, fs.ErrExist): // somebody made it meanwhile
 			return alreadyThere(f.path, otherwise)
 		case err != nil:
@@ -68,12 +61,16 @@ func writeOutputs(files []output, designs []string, replace bool, otherwise stri
 	return nil
 }
 
-// finishing lets what is being written be finished, also when it is stopped meanwhile, until the function
-// it returns is called.
-func finishing() (done func()) {
+// draftsIn makes a folder within another, in which something is made before it takes its place. What is
+// being written is finished, also when it is stopped meanwhile, until done, which takes away what is left.
+func draftsIn(folder string) (drafts string, done func() error, err error) {
 	stopped := make(chan os.Signal, 1)
 	signal.Notify(stopped, os.Interrupt)
-	return func() { signal.Stop(stopped) }
+	drafts, err = os.MkdirTemp(folder, ".draft-*")
+	return drafts, func() error {
+		defer signal.Stop(stopped)
+		return os.RemoveAll(drafts)
+	}, err
 }
 
 // mayBeWritten returns why a file may not be written.
@@ -144,13 +141,13 @@ func outputFolder(option, folder string) error {
 	return nil
 }
 
-// writeDraft writes a file beside path and returns its name, "" where there is none.
-func writeDraft(path string, write func(io.Writer) error) (string, error) {
-	f, err := os.CreateTemp(filepath.Dir(path), ".draft-*")
+// writeDraft writes a file that is not there yet.
+func writeDraft(path string, write func(io.Writer) error) error {
+	f, err := os.Create(path)
 	if err != nil {
-		return "", err
+		return err
 	}
-	return f.Name(), cmp.Or(write(f), f.Chmod(0o644), f.Close())
+	return cmp.Or(write(f), f.Chmod(0o644), f.Close())
 }
 
 // place gives a finished draft its name: over another file only if told so.

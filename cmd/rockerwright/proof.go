@@ -1,10 +1,9 @@
 package main
 
 import (
-	"errors"
 	"fmt"
-	"io"
 	"math"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -14,11 +13,11 @@ import (
 	"rockerwright/validation"
 )
 
-// errMiss is returned by proof where a case misses its answer.
-var errMiss = errors.New("a case misses its answer")
+// proving is a call of proof.
+type proving struct{ telling }
 
 func proofCommand() *cobra.Command {
-	var asJSON bool
+	p := proving{telling{all: true}}
 	cmd := &cobra.Command{
 		Use:   "proof [WORD…]",
 		Short: "compute every case with a known answer, here and now",
@@ -30,11 +29,9 @@ group or name.`,
 		Example: `  rockerwright proof
   rockerwright proof pendulum
   rockerwright proof --json`,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			return proof(cmd.OutOrStdout(), args, asJSON)
-		},
+		RunE: p.run,
 	}
-	cmd.Flags().BoolVar(&asJSON, "json", false, "the numbers for a program")
+	cmd.Flags().BoolVar(&p.json, "json", false, "the numbers for a program")
 	return cmd
 }
 
@@ -67,27 +64,22 @@ func has(c validation.Case, filter []string) bool {
 	return len(filter) == 0
 }
 
-// proof answers one call of the proof command.
-func proof(out io.Writer, filter []string, asJSON bool) error {
+func (p *proving) run(cmd *cobra.Command, filter []string) error {
 	list := prove(filter)
 	if len(list) == 0 {
 		return fmt.Errorf("no case has %q in its group or name; rockerwright proof prints them all", strings.Join(filter, " "))
 	}
-	var err error
-	if asJSON {
-		err = printProofJSON(out, list)
-	} else {
-		err = proofSheet(list).Text(out, true, isTerminal(out))
-	}
-	if err != nil {
-		return err
-	}
-	for _, p := range list {
-		if p.miss != nil {
-			return errMiss
-		}
-	}
-	return nil
+	return p.tell(cmd, nil, answer{
+		sheet: func() words.Sheet { return proofSheet(list) },
+		json: func() any {
+			rows := make([]wire.Object, len(list))
+			for i, one := range list {
+				rows[i] = wire.Case(one.Case, one.got, one.miss == nil)
+			}
+			return rows
+		},
+		fails: slices.ContainsFunc(list, func(one proven) bool { return one.miss != nil }),
+	})
 }
 
 // proofSheet lays the cases out, group by group.
@@ -127,12 +119,4 @@ func agreed(p proven) string {
 		return fmt.Sprintf("within %.1g, allowed %.1g", math.Abs(p.got), p.Tolerance)
 	}
 	return fmt.Sprintf("%.0f digits", math.Floor(p.Digits(p.got)))
-}
-
-func printProofJSON(out io.Writer, list []proven) error {
-	rows := make([]wire.Object, len(list))
-	for i, p := range list {
-		rows[i] = wire.Case(p.Case, p.got, p.miss == nil)
-	}
-	return wire.Print(out, rows)
 }

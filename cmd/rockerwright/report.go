@@ -1,9 +1,11 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"io"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -13,14 +15,15 @@ import (
 	"rockerwright/cmd/internal/words"
 )
 
-// reportFlags are the options of report.
-type reportFlags struct {
-	output        string
-	replace, text bool
+// reporting is a call of report.
+type reporting struct {
+	telling
+	output  string
+	replace bool
 }
 
 func reportCommand() *cobra.Command {
-	var flags reportFlags
+	r := reporting{telling: telling{all: true}}
 	cmd := &cobra.Command{
 		Use:   "report [FILE [FILE]] [section.key=value…]",
 		Short: "write all of it on pages to keep with the piece",
@@ -39,28 +42,25 @@ you say --replace. The date is today's, or that of SOURCE_DATE_EPOCH.`,
   rockerwright report mine.toml rocker.tail=20-1/2 -o shorter.html
   rockerwright report mine.toml hers.toml
   rockerwright report mine.toml --text`,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			return reportOn(cmd.OutOrStdout(), args, flags)
-		},
+		RunE: r.run,
 	}
 	f := cmd.Flags()
-	f.StringVarP(&flags.output, "output", "o", "", "write to this `file`")
-	f.BoolVar(&flags.replace, "replace", false, "write over a report that is there")
-	f.BoolVar(&flags.text, "text", false, "print a letter to another maker")
+	f.StringVarP(&r.output, "output", "o", "", "write to this `file`")
+	f.BoolVar(&r.replace, "replace", false, "write over a report that is there")
+	f.BoolVar(&r.text, "text", false, "print a letter to another maker")
 	return cmd
 }
 
-// reportOn answers one call of the report command.
-func reportOn(out io.Writer, args []string, flags reportFlags) error {
+func (r *reporting) run(cmd *cobra.Command, args []string) error {
 	files, variants, err := readDesigns(args)
 	if err != nil {
 		return err
 	}
-	if len(variants) > 2 || flags.text && len(variants) > 1 {
+	if len(variants) > 2 || r.text && len(variants) > 1 {
 		return fmt.Errorf("report tells of one design, or sets two side by side; %d were named%s", len(variants),
-			map[bool]string{true: ", and a letter tells of one", false: ""}[flags.text])
+			map[bool]string{true: ", and a letter tells of one", false: ""}[r.text])
 	}
-	if flags.text && (flags.output != "" || flags.replace) {
+	if r.text && (r.output != "" || r.replace) {
 		return fmt.Errorf("--text prints the letter; to keep it, put > and a file behind the command instead of -o")
 	}
 	date, err := report.Today()
@@ -78,25 +78,18 @@ func reportOn(out io.Writer, args []string, flags reportFlags) error {
 		}
 		columns[i] = v.column
 	}
-	if flags.text {
-		err = printLetter(out, subjects[0])
-	} else {
-		err = writeReport(out, files, variants, flags, func(w io.Writer) error {
-			if len(variants) == 2 {
-				return report.Class(w, columns, subjects)
-			}
-			return report.Write(w, subjects[0])
-		})
+	a := answer{fails: slices.ContainsFunc(subjects[:len(variants)], func(s report.Subject) bool { return !s.Answer.Holds() })}
+	switch {
+	case r.text:
+		a.printed = func(out io.Writer) error { return printLetter(out, subjects[0]) }
+	case len(variants) == 2:
+		a.printed = r.written(files, variants, "The first page is the class sheet, the design files follow.",
+			func(w io.Writer) error { return report.Class(w, columns, subjects) })
+	default:
+		a.printed = r.written(files, variants, "The last sheet is for the owner.",
+			func(w io.Writer) error { return report.Write(w, subjects[0]) })
 	}
-	if err != nil {
-		return err
-	}
-	for _, s := range subjects[:len(variants)] {
-		if !s.Answer.Holds() {
-			return errLimit
-		}
-	}
-	return nil
+	return r.tell(cmd, files, a)
 }
 
 // printLetter prints a letter, and the design file below it.
@@ -108,29 +101,24 @@ func printLetter(out io.Writer, s report.Subject) error {
 	return err
 }
 
-// writeReport writes a file whole or not at all, never over a design, over another file
-// only if told so, and says what to do next.
-func writeReport(out io.Writer, designs []string, variants []variant, flags reportFlags, write func(io.Writer) error) error {
-	path := flags.output
-	if path == "" {
-		path = reportName(variants)
-	}
-	if err := mayBeWritten(path, designs, true, ""); err != nil { // a design before its ending
+// written writes a file whole or not at all, never over a design, over another file only if told so, and
+// says what to do next.
+func (r *reporting) written(designs []string, variants []variant, last string, write func(io.Writer) error) func(io.Writer) error {
+	path := cmp.Or(r.output, reportName(variants))
+	return func(out io.Writer) error {
+		if err := mayBeWritten(path, designs, true, ""); err != nil { // a design before its ending
+			return err
+		}
+		if err := endsIn(path, "to be a report, which is an HTML file to be opened in a browser and printed from there", ".html", ".htm"); err != nil {
+			return err
+		}
+		err := writeOutputs([]output{{path, write}}, designs, r.replace, "Choose another file with -o, or add --replace")
+		if err != nil {
+			return err
+		}
+		_, err = fmt.Fprintf(out, "Wrote %s. Open it in a browser: it rocks there, and prints on letter or A4.\n%s\n", path, last)
 		return err
 	}
-	if err := endsIn(path, "to be a report, which is an HTML file to be opened in a browser and printed from there", ".html", ".htm"); err != nil {
-		return err
-	}
-	err := writeOutputs([]output{{path, write}}, designs, flags.replace, "Choose another file with -o, or add --replace")
-	if err != nil {
-		return err
-	}
-	last := "The last sheet is for the owner."
-	if len(variants) == 2 {
-		last = "The first page is the class sheet, the design files follow."
-	}
-	_, err = fmt.Fprintf(out, "Wrote %s. Open it in a browser: it rocks there, and prints on letter or A4.\n%s\n", path, last)
-	return err
 }
 
 // reportName returns the name of a report of some designs.

@@ -44,9 +44,7 @@ func rootCommand() *cobra.Command {
 			}
 			return unknownCommand(args[0])
 		},
-		RunE: func(cmd *cobra.Command, _ []string) error {
-			return welcome(cmd)
-		},
+		RunE:          welcome,
 		Version:       version,
 		SilenceErrors: true,
 		SilenceUsage:  true,
