@@ -13,6 +13,7 @@ import (
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
 	"rockerwright/sim/check"
+	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/trial"
 )
@@ -144,4 +145,21 @@ func releases(text string) ([]float64, error) {
 		degrees = append(degrees, given)
 	}
 	return degrees, nil
+}
+
+// entries lists every entry of a design file, as check's help shows them.
+func entries() string {
+	var b strings.Builder
+	b.WriteString("Entries of a design file. Where a list has several, N counts from 1; with one it\nmay be left out.\n")
+	for _, c := range piece.Choices() {
+		words := strings.Join(c.Words, " | ")
+		if words == "" {
+			words = "a text"
+		}
+		fmt.Fprintf(&b, "  %-26s %s: %s\n", c.Key, c.Label, words)
+	}
+	for _, m := range piece.Measures() {
+		fmt.Fprintf(&b, "  %-26s %s\n", m.Key, m.Label)
+	}
+	return strings.TrimRight(b.String(), "\n")
 }

@@ -68,11 +68,7 @@ func startNew(cmd *cobra.Command, args []string) error {
 		_, err := io.WriteString(out, text)
 		return err
 	}
-	if err := writeNew(path, text); err != nil {
-		return err
-	}
-	_, err = fmt.Fprintf(out, "Wrote %s. Open it in a text editor, change the measures, save, then type:\n  rockerwright check %s\n", path, design.ShellWord(path))
-	return err
+	return writeNew(out, path, text, "Open it in a text editor, change the measures, save")
 }
 
 // filled returns a starting design with changes written in.
@@ -98,11 +94,15 @@ func filled(kind, text string, changes []change) (string, error) {
 	return f.Filled()
 }
 
-// writeNew writes a design, which no option writes over.
-func writeNew(path, text string) error {
+// writeNew writes a design, which no option writes over, and says what to do before it is checked.
+func writeNew(out io.Writer, path, text, first string) error {
 	write := func(w io.Writer) error {
 		_, err := io.WriteString(w, text)
 		return err
 	}
-	return writeOutputs([]output{{path, write}}, nil, false, "Choose another name")
+	if err := writeOutputs([]output{{path, write}}, nil, false, "Choose another name"); err != nil {
+		return err
+	}
+	_, err := fmt.Fprintf(out, "Wrote %s. %s, then type:\n  rockerwright check %s\n", path, first, design.ShellWord(path))
+	return err
 }

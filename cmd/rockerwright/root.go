@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"runtime"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -79,4 +80,28 @@ func unknownCommand(typed string) error {
 		return fmt.Errorf("to check a design, type: rockerwright check %s", design.ShellWord(typed))
 	}
 	return fmt.Errorf("there is no command %q; there are new, measure, check, size, whatif, rock, layout, report, open, proof, version and help. For example: rockerwright check mine.toml", typed)
+}
+
+// version is that of the whole product; a later one only adds fields to the JSON.
+const version = "0.1.0"
+
+func versionCommand() *cobra.Command {
+	return &cobra.Command{
+		Use:   "version",
+		Short: "print which version this is",
+		Args: func(_ *cobra.Command, args []string) error {
+			if len(args) > 0 {
+				return fmt.Errorf("version takes no words behind it; type: rockerwright version")
+			}
+			return nil
+		},
+		RunE: func(cmd *cobra.Command, _ []string) error {
+			_, err := fmt.Fprint(cmd.OutOrStdout(), versionLine())
+			return err
+		},
+	}
+}
+
+func versionLine() string {
+	return fmt.Sprintf("rockerwright %s (%s, %s/%s)\n", version, runtime.Version(), runtime.GOOS, runtime.GOARCH)
 }

@@ -171,17 +171,13 @@ func explained(f *design.File, err error) error {
 	return f.Explain(err)
 }
 
-// save writes a design under a new name, and says what to do with it.
+// save writes a file with the measures of a design under a new name.
 func save(out io.Writer, file *design.File, d piece.Design, path string) error {
 	text, err := file.Saved(d)
 	if err != nil {
 		return err
 	}
-	if err := writeNew(path, text); err != nil {
-		return err
-	}
-	_, err = fmt.Fprintf(out, "Wrote %s. Look at it, then type:\n  rockerwright check %s\n", path, design.ShellWord(path))
-	return err
+	return writeNew(out, path, text, "Look at it")
 }
 
 // curveNamed returns the rocker to save by its name on the command line; without one the one

@@ -3,8 +3,10 @@ package wire
 import (
 	"math"
 
+	"rockerwright/body/person"
 	"rockerwright/sim"
 	"rockerwright/sim/check"
+	"rockerwright/sim/piece"
 	"rockerwright/sim/trial"
 )
 
@@ -35,10 +37,10 @@ func Check(a trial.Answer, released []float64, notes, found []string) Object {
 		{"notes", notes},
 		{"people", each(r.Somebody, somebody)}, {"fit", each(r.Fit, fit)},
 		{"who_may_sit", may(r.May)},
-		{"legs_beyond", given(each(r.Beyond, beyond))},
-		{"bending", given(each(r.Bending, bending))},
-		{"rockers", given(rockers)},
-		{"survives", given(survives)},
+		{"legs_beyond", filled(each(r.Beyond, beyond))},
+		{"bending", filled(each(r.Bending, bending))},
+		{"rockers", filled(rockers)},
+		{"survives", filled(survives)},
 		{"findings", findings},
 	}
 }
@@ -80,7 +82,7 @@ func load(r *check.Report, l *check.Load, released []float64) Object {
 	}
 	return Object{
 		{"name", l.Name}, {"mass_kg", body.Mass},
-		{"centre_m", numbers(body.Centre.X, body.Centre.Y)},
+		{"centre_m", []float64{body.Centre.X, body.Centre.Y}},
 		{"inertia_kgm2", body.Inertia},
 		{"outcome", b.Outcome.String()}, {"rests", each(l.Equilibria(), equilibrium)},
 		{"rest_tilt_deg", rest},
@@ -93,7 +95,7 @@ func load(r *check.Report, l *check.Load, released []float64) Object {
 		{"righting", each(l.Righting(), righting)},
 		{"posture", given(l.Posture.String())}, {"role", given(role)},
 		{"floor_carries_kg", l.Standing}, // of the person, and the piece does not
-		{"back_gives", given(give(l.Give))},
+		{"back_gives", filled(give(l.Give))},
 	}
 }
 
@@ -128,4 +130,75 @@ func limit(l check.Limit) Object {
 		{"got", amount(l.Got, l.Kind)},
 		{"holds", l.Holds}, {"basis", l.Basis},
 	}
+}
+
+// somebody is a person who was posed by sizes.
+func somebody(one check.Somebody) Object {
+	age := math.NaN() // of a grown-up
+	if one.Person.Age > 0 {
+		age = one.Person.Age
+	}
+	sizes := each(person.Sizes(), func(s person.Size) Object {
+		value := "value_m"
+		if s == person.Mass {
+			value = "value_kg"
+		}
+		return Object{{"name", s.String()}, {value, one.Person.Sizes[s]}, {"source", one.Person.Sources[s].String()}}
+	})
+	return Object{{"name", one.Name}, {"role", one.Role.String()}, {"age_years", age}, {"sizes", sizes}}
+}
+
+// fit is how a measure suits a person; a bound is null where custom asks nothing.
+func fit(f check.Fit) Object {
+	return Object{
+		{"key", f.Key}, {"what", f.What}, {"size", f.Size.String()},
+		{"have_m", f.Have}, {"at_least_m", f.Low}, {"at_most_m", f.High}, {"change_m", f.Change},
+		{"basis", "common practice"},
+	}
+}
+
+// may says who may sit, nil where that was not asked; all four are null where nobody may.
+func may(m *check.May) Object {
+	if m == nil {
+		return nil
+	}
+	if m.Nobody {
+		none := math.NaN()
+		m = &check.May{Lightest: none, Heaviest: none, Shortest: none, Tallest: none}
+	}
+	return Object{
+		{"lightest_kg", m.Lightest}, {"heaviest_kg", m.Heaviest},
+		{"shortest_m", m.Shortest}, {"tallest_m", m.Tallest},
+	}
+}
+
+// give is how a back bends under who leans on it.
+func give(g *check.Give) Object {
+	if g == nil {
+		return nil
+	}
+	return Object{
+		{"force_n", g.Force}, {"yield_m", g.Yield}, {"turn_deg", degrees(g.Turn)},
+		{"stress_pa", g.Stress}, {"strength_share", g.Share},
+	}
+}
+
+func bending(b check.Bending) Object {
+	return Object{
+		{"end", endOf(b.Tail)}, {"load", b.Load}, {"force_n", b.Force},
+		{"along_grain_share_most", b.Along.Most}, {"short_grain_share_most", b.Across.Most},
+	}
+}
+
+// beyond is a pair of legs beyond an end of the rockers.
+func beyond(b piece.Beyond) Object {
+	return Object{{"legs", b.Which.String()}, {"end", endOf(b.Tail)}, {"by_m", b.By}, {"taken", b.Taken}}
+}
+
+// endOf names an end of the rockers.
+func endOf(tail bool) string {
+	if tail {
+		return "tail"
+	}
+	return "nose"
 }

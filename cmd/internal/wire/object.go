@@ -23,8 +23,8 @@ func Print(out io.Writer, made any) error {
 // An Object is a JSON object whose names stand in the order of its pairs; nil is null.
 type Object []pair
 
-// A pair is a name with its value: a text, a number, a list or another object. A float64 that is
-// NaN or infinite is null; what is absent is left out, name and all.
+// A pair is a name with its value: a text, a number, a list or another object. A float64 that is NaN or
+// infinite is null, in a []float64 too; what is absent is left out, name and all.
 type pair struct {
 	name  string
 	value any
@@ -42,6 +42,8 @@ func (o Object) MarshalJSON() ([]byte, error) {
 			continue
 		case float64:
 			p.value = number(v)
+		case []float64:
+			p.value = each(v, func(x float64) number { return number(x) })
 		}
 		if text.Len() > 1 {
 			text.WriteByte(',')
@@ -61,34 +63,30 @@ func (o Object) MarshalJSON() ([]byte, error) {
 // absent is the value of a pair that is left out.
 type absent struct{}
 
-// given returns a value, absent where it is empty: "", zero, a list or an object with nothing in it.
-func given(value any) any {
-	empty := false
-	switch v := value.(type) {
-	case string:
-		empty = v == ""
-	case int:
-		empty = v == 0
-	case float64:
-		empty = v == 0
-	case Object:
-		empty = len(v) == 0
-	case []Object:
-		empty = len(v) == 0
-	}
-	if empty {
+// given returns a value, absent where it is "" or zero.
+func given[T comparable](value T) any {
+	var nothing T
+	if value == nothing {
 		return absent{}
 	}
 	return value
 }
 
-// each returns an object for each of a list. That of an empty list is [], never null.
-func each[T any](list []T, object func(T) Object) []Object {
-	objects := make([]Object, len(list))
-	for i, one := range list {
-		objects[i] = object(one)
+// filled returns a list or an object, absent where nothing is in it.
+func filled[S ~[]E, E any](list S) any {
+	if len(list) == 0 {
+		return absent{}
 	}
-	return objects
+	return list
+}
+
+// each returns what is made of each of a list. Of an empty list that is [], never null.
+func each[T, U any](list []T, of func(T) U) []U {
+	made := make([]U, len(list))
+	for i, one := range list {
+		made[i] = of(one)
+	}
+	return made
 }
 
 // A number is a float64 that is null in JSON where there is none.
@@ -101,15 +99,6 @@ func (n number) MarshalJSON() ([]byte, error) {
 		return []byte("null"), nil
 	}
 	return strconv.AppendFloat(nil, x+0, 'g', -1, 64), nil // never -0
-}
-
-// numbers returns a list of numbers.
-func numbers(list ...float64) []number {
-	made := make([]number, len(list))
-	for i, x := range list {
-		made[i] = number(x)
-	}
-	return made
 }
 
 // degrees returns an angle in degrees.

@@ -30,16 +30,14 @@ func Like(l size.Likeness) Object {
 
 // feel is how a piece rocks with its owner at ease; all is null where it does not rock on an arc.
 func feel(f size.Feel, r check.Balanced) Object {
-	said := func(x float64) float64 {
-		if !(f.Radius > 0) {
-			return math.NaN()
-		}
-		return x
+	if !(f.Radius > 0) {
+		none := math.NaN()
+		f.Radius, f.Height, f.Gyration, f.Steadiness, f.Period = none, none, none, none, none
 	}
 	return Object{
 		{"design", r.Design.Title}, {"load", f.Load.Name},
-		{"radius_m", said(f.Radius)}, {"height_m", said(f.Height)}, {"gyration_m", said(f.Gyration)},
-		{"steadiness_m", said(f.Steadiness)}, {"period_s", said(f.Period)},
+		{"radius_m", f.Radius}, {"height_m", f.Height}, {"gyration_m", f.Gyration},
+		{"steadiness_m", f.Steadiness}, {"period_s", f.Period},
 	}
 }
 

@@ -83,6 +83,6 @@ func spread(s size.Spread, drawn size.Readings) Object {
 		{"quantity", of.String()}, {"drawn", amount(drawn[s.Quantity], of.kind)},
 		{"below_5", amount(s.Low, of.kind)}, {"below_50", amount(s.Middle, of.kind)},
 		{"below_95", amount(s.High, of.kind)},
-		{"shares", numbers(s.Shares...)}, {"left_over", s.LeftOver},
+		{"shares", s.Shares}, {"left_over", s.LeftOver},
 	}
 }
