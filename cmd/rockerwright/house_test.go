@@ -46,7 +46,7 @@ var mayImport = map[string][]string{
 	"cmd/internal/page":          {"cmd/internal/design", "cmd/internal/words", "cmd/internal/report", "cmd/internal/papers", "plots", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/quantity"},
 	"cmd/internal/wire":          {"sim/piece", "sim/check", "sim/trial", "sim/size", "sim/readings", "sim/motion", "sim/quantity", "sim", "body/person", "rocker/rises", "validation"},
 	"cmd/rockerwright": {
-		"cmd/internal/design", "cmd/internal/words", "cmd/internal/wire", "cmd/internal/report", "cmd/internal/papers", "cmd/internal/page", "plots", "plots/pattern", "sim/layout", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/quantity", "validation",
+		"cmd/internal/design", "cmd/internal/words", "cmd/internal/wire", "cmd/internal/report", "cmd/internal/papers", "cmd/internal/page", "plots", "sim/layout", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/quantity", "validation",
 		"github.com/spf13/cobra", "golang.org/x/term",
 	},
 }

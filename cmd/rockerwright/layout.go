@@ -9,7 +9,6 @@ import (
 
 	"rockerwright/cmd/internal/papers"
 	"rockerwright/cmd/internal/words"
-	"rockerwright/plots/pattern"
 	"rockerwright/sim/layout"
 	"rockerwright/sim/quantity"
 )
@@ -36,7 +35,7 @@ splay, size, block), the rocker's depth, width, top, sole and ends, how it is ma
 (rocker.made = sawn, laminated or steamed), [[panel]] for coopered work, and [shop]
 for paper, stations, saw, planer and boards.
 
-Paper: ` + strings.Join(paperNames(), ", ") + `; letter or A4 goes with the units.`,
+Paper: ` + strings.Join(papers.Sizes(), ", ") + `; letter or A4 goes with the units.`,
 		Example: `  rockerwright layout mine.toml
   rockerwright layout mine.toml --paper "roll 36 in" --spacing 1
   rockerwright layout mine.toml rocker.made=sawn rocker.wood="black walnut"`,
@@ -47,15 +46,6 @@ Paper: ` + strings.Join(paperNames(), ", ") + `; letter or A4 goes with the unit
 	f.StringVar(&l.spacing, "spacing", "", "`distance` between the stations of the rocker (2 in or 50 mm)")
 	f.BoolVar(&l.replace, "replace", false, "make a layout anew that is already there")
 	return cmd
-}
-
-// paperNames lists the papers.
-func paperNames() []string {
-	var names []string
-	for _, p := range pattern.Papers() {
-		names = append(names, p.Name)
-	}
-	return names
 }
 
 func (l *laying) run(cmd *cobra.Command, args []string) error {

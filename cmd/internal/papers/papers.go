@@ -62,6 +62,15 @@ func Of(f *design.File, asked string, options layout.Options) (layout.Layout, []
 	return l, s.made, nil
 }
 
+// Sizes names the papers that a layout is printed on.
+func Sizes() []string {
+	var names []string
+	for _, p := range pattern.Papers() {
+		names = append(names, p.Name)
+	}
+	return names
+}
+
 // paperFor returns the paper asked for, by the call, by the design, or by its units.
 func paperFor(f *design.File, asked string) (pattern.Paper, error) {
 	name := cmp.Or(asked, f.Design.Shop.Paper)
