@@ -123,7 +123,8 @@ func welcome(cmd *cobra.Command, _ []string) error {
 	if err := new(checking).run(cmd, nil); err != nil {
 		return err
 	}
-	_, err := fmt.Fprintln(cmd.OutOrStdout(), "That was a built-in example. Make your own: rockerwright new chair mine.toml")
+	const next = "That was a built-in example. Make your own: rockerwright new chair mine.toml"
+	_, err := fmt.Fprintln(cmd.OutOrStdout(), next)
 	return err
 }
 
@@ -136,7 +137,8 @@ func releases(text string) ([]float64, error) {
 	for _, one := range strings.Split(text, ",") {
 		rad, err := quantity.Parse(strings.TrimSpace(one), quantity.Angle, quantity.Metric)
 		if err != nil || math.Abs(rad) > math.Pi {
-			return nil, fmt.Errorf("--release takes tilts in degrees, up to 180, parted by commas; %q is none. For example: --release 5,15,-10", one)
+			return nil, fmt.Errorf("--release takes tilts in degrees, up to 180, parted by commas; %q is none. "+
+				"For example: --release 5,15,-10", one)
 		}
 		given, err := strconv.ParseFloat(strings.TrimSpace(one), 64) // a plain number comes back as it was given
 		if err != nil {

@@ -87,7 +87,8 @@ func parted(args []string, isName func(string) bool) (names []string, changes []
 			continue
 		}
 		if n, whole := design.Torn(args[i:], isName); n > 1 {
-			return nil, nil, fmt.Errorf("%s: a change is one word, so type: %s", quantity.Shown(strings.Join(args[i:i+n], " "), shownWords), design.ShellWord(quantity.Shown(whole, shownWords)))
+			torn, whole := quantity.Shown(strings.Join(args[i:i+n], " "), shownWords), quantity.Shown(whole, shownWords)
+			return nil, nil, fmt.Errorf("%s: a change is one word, so type: %s", torn, design.ShellWord(whole))
 		}
 		if key, values, ok := design.SplitChange(arg); ok {
 			changes = append(changes, change{key, values})

@@ -55,7 +55,8 @@ func (l *laying) run(cmd *cobra.Command, args []string) error {
 	}
 	options := layout.Options{}
 	if l.spacing != "" {
-		if options.Spacing, err = quantity.Parse(l.spacing, quantity.Length, f.Design.Units); err == nil && options.Spacing <= 0 {
+		options.Spacing, err = quantity.Parse(l.spacing, quantity.Length, f.Design.Units)
+		if err == nil && options.Spacing <= 0 {
 			err = fmt.Errorf("stations are more than 0 apart; %s is not", l.spacing)
 		}
 		if err != nil {

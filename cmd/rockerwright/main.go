@@ -27,7 +27,8 @@ const (
 )
 
 func main() {
-	debug.SetGCPercent(400) // little is kept at a time: 100,000 chairs stay under 100 MB, and collecting costs a third of their time
+	// little is kept at a time: 100,000 chairs stay under 100 MB, and collecting costs a third of their time
+	debug.SetGCPercent(400)
 	os.Exit(run(os.Args[1:], os.Stdout, os.Stderr))
 }
 

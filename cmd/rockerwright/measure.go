@@ -51,7 +51,8 @@ func (m *measuring) run(cmd *cobra.Command, args []string) error {
 		if !known {
 			return fmt.Errorf("--units is inch or metric; %q is neither", m.units)
 		}
-		return m.pictures.draw(cmd.OutOrStdout(), "--into", nil, []plots.Picture{plots.PersonSheet(units), plots.PieceSheet(units)})
+		sheets := []plots.Picture{plots.PersonSheet(units), plots.PieceSheet(units)}
+		return m.pictures.draw(cmd.OutOrStdout(), "--into", nil, sheets)
 	}
 	const does = "measure explains one design at a time;"
 	files, f, err := readOne(args, does)

@@ -31,6 +31,9 @@ An existing file is never written over.`,
 	}
 }
 
+// newExample stands at the end of a message.
+const newExample = "For example: rockerwright new chair mine.toml"
+
 // startNew prints or writes a starting design.
 func startNew(cmd *cobra.Command, args []string) error {
 	kind, path := "chair", ""
@@ -49,11 +52,12 @@ func startNew(cmd *cobra.Command, args []string) error {
 	case 2:
 		kind, path = names[0], names[1]
 	default:
-		return fmt.Errorf("new makes one design; %q is one name too many. For example: rockerwright new chair mine.toml", names[2])
+		return fmt.Errorf("new makes one design; %q is one name too many. "+newExample, names[2])
 	}
 	text, found := design.Start(kind)
 	if !found {
-		return fmt.Errorf("there is no starting design %q; there are %s. For example: rockerwright new chair mine.toml", kind, strings.Join(design.Starts(), ", "))
+		return fmt.Errorf("there is no starting design %q; there are %s. "+newExample, kind,
+			strings.Join(design.Starts(), ", "))
 	}
 	if path != "" {
 		if err := designName(path); err != nil {

@@ -246,6 +246,7 @@ func oldLayout(folder string, replace bool) (there bool, err error) {
 		if err != nil || name == "." || papers.Ours(filepath.ToSlash(name)) {
 			return err
 		}
-		return fmt.Errorf("%s holds %s, which no layout wrote: take it out, and try again. Nothing was changed", named(folder), named(name))
+		return fmt.Errorf("%s holds %s, which no layout wrote: take it out, and try again. Nothing was changed",
+			named(folder), named(name))
 	})
 }

@@ -59,7 +59,8 @@ func prove(filter []string) []proven {
 func (p *proving) run(cmd *cobra.Command, filter []string) error {
 	list := prove(filter)
 	if len(list) == 0 {
-		return fmt.Errorf("no case has %q in its group or name; rockerwright proof prints them all", strings.Join(filter, " "))
+		return fmt.Errorf("no case has %q in its group or name; rockerwright proof prints them all",
+			strings.Join(filter, " "))
 	}
 	return p.tell(cmd, nil, answer{
 		sheet: func() words.Sheet { return proofSheet(list) },
@@ -90,9 +91,10 @@ func proofSheet(list []proven) words.Sheet {
 		case p.Memory:
 			verdict = "not counted"
 		}
+		text := strings.TrimSpace(fmt.Sprintf("%s: want %.13g, got %.13g %s", p.Name, p.Want, p.got, p.Unit)) +
+			fmt.Sprintf(" (%s) %s. %s.", agreed(p), verdict, p.Source)
 		block := &s.Blocks[len(s.Blocks)-1]
-		block.Lines = append(block.Lines, words.Line{Bad: p.miss != nil, Text: strings.TrimSpace(fmt.Sprintf("%s: want %.13g, got %.13g %s", p.Name, p.Want, p.got, p.Unit)) +
-			fmt.Sprintf(" (%s) %s. %s.", agreed(p), verdict, p.Source)})
+		block.Lines = append(block.Lines, words.Line{Bad: p.miss != nil, Text: text})
 	}
 	last := fmt.Sprintf("%d cases, all as they should be.", len(list))
 	if len(list) == 1 {

@@ -78,18 +78,20 @@ func (r *reporting) run(cmd *cobra.Command, args []string) error {
 		}
 		columns[i] = v.column
 	}
-	a := answer{fails: slices.ContainsFunc(subjects[:len(variants)], func(s report.Subject) bool { return !s.Answer.Holds() })}
-	switch {
-	case r.text:
-		a.printed = func(out io.Writer) error { return printLetter(out, subjects[0]) }
-	case len(variants) == 2:
-		a.printed = r.written(files, variants, "The first page is the class sheet, the design files follow.",
-			func(w io.Writer) error { return report.Class(w, columns, subjects) })
-	default:
-		a.printed = r.written(files, variants, "The last sheet is for the owner.",
-			func(w io.Writer) error { return report.Write(w, subjects[0]) })
-	}
-	return r.tell(cmd, files, a)
+	return r.tell(cmd, files, answer{
+		fails: slices.ContainsFunc(subjects[:len(variants)], func(s report.Subject) bool { return !s.Answer.Holds() }),
+		printed: func(out io.Writer) error {
+			switch {
+			case r.text:
+				return printLetter(out, subjects[0])
+			case len(variants) == 2:
+				return r.write(out, files, variants, "The first page is the class sheet, the design files follow.",
+					func(w io.Writer) error { return report.Class(w, columns, subjects) })
+			}
+			return r.write(out, files, variants, "The last sheet is for the owner.",
+				func(w io.Writer) error { return report.Write(w, subjects[0]) })
+		},
+	})
 }
 
 // printLetter prints a letter, and the design file below it.
@@ -101,24 +103,24 @@ func printLetter(out io.Writer, s report.Subject) error {
 	return err
 }
 
-// written writes a file whole or not at all, never over a design, over another file only if told so, and
+// write writes a file whole or not at all, never over a design, over another file only if told so, and
 // says what to do next.
-func (r *reporting) written(designs []string, variants []variant, last string, write func(io.Writer) error) func(io.Writer) error {
+func (r *reporting) write(out io.Writer, designs []string, variants []variant, last string,
+	page func(io.Writer) error) error {
+	const what = "to be a report, which is an HTML file to be opened in a browser and printed from there"
 	path := cmp.Or(r.output, reportName(variants))
-	return func(out io.Writer) error {
-		if err := mayBeWritten(path, designs, true, ""); err != nil { // a design before its ending
-			return err
-		}
-		if err := endsIn(path, "to be a report, which is an HTML file to be opened in a browser and printed from there", ".html", ".htm"); err != nil {
-			return err
-		}
-		err := writeOutputs([]output{{path, write}}, designs, r.replace, "Choose another file with -o, or add --replace")
-		if err != nil {
-			return err
-		}
-		_, err = fmt.Fprintf(out, "Wrote %s. Open it in a browser: it rocks there, and prints on letter or A4.\n%s\n", path, last)
+	if err := mayBeWritten(path, designs, true, ""); err != nil { // a design before its ending
 		return err
 	}
+	if err := endsIn(path, what, ".html", ".htm"); err != nil {
+		return err
+	}
+	err := writeOutputs([]output{{path, page}}, designs, r.replace, "Choose another file with -o, or add --replace")
+	if err == nil {
+		_, err = fmt.Fprintf(out, "Wrote %s. Open it in a browser: it rocks there, and prints on letter or A4.\n%s\n",
+			path, last)
+	}
+	return err
 }
 
 // reportName returns the name of a report of some designs.

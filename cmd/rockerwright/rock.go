@@ -72,7 +72,8 @@ func (r *rocking) run(cmd *cobra.Command, args []string) error {
 	}
 	options := trial.RockOptions{Load: r.load, Duration: r.seconds}
 	if r.from != "" {
-		if options.From, err = quantity.Parse(r.from, quantity.Angle, f.Design.Units); err != nil || math.Abs(options.From) > math.Pi {
+		options.From, err = quantity.Parse(r.from, quantity.Angle, f.Design.Units)
+		if err != nil || math.Abs(options.From) > math.Pi {
 			return fmt.Errorf("--from is a tilt in degrees, up to 180; %q is not. For example: --from 15", r.from)
 		}
 	}

@@ -56,7 +56,8 @@ func rootCommand() *cobra.Command {
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
 		return fmt.Errorf("%s: %s. To see what there is: %s --help", cmd.CommandPath(), err, cmd.CommandPath())
 	})
-	root.AddCommand(newCommand(), measureCommand(), checkCommand(), sizeCommand(), whatIfCommand(), rockCommand(), layoutCommand(), reportCommand(), openCommand(), proofCommand(), versionCommand())
+	root.AddCommand(newCommand(), measureCommand(), checkCommand(), sizeCommand(), whatIfCommand(), rockCommand(),
+		layoutCommand(), reportCommand(), openCommand(), proofCommand(), versionCommand())
 	for _, cmd := range root.Commands() {
 		cmd.Flags().SortFlags = cmd.Name() == "proof"
 	}
@@ -79,7 +80,8 @@ func unknownCommand(typed string) error {
 	if strings.HasSuffix(typed, ".toml") {
 		return fmt.Errorf("to check a design, type: rockerwright check %s", design.ShellWord(typed))
 	}
-	return fmt.Errorf("there is no command %q; there are new, measure, check, size, whatif, rock, layout, report, open, proof, version and help. For example: rockerwright check mine.toml", typed)
+	return fmt.Errorf("there is no command %q; there are new, measure, check, size, whatif, rock, layout, report, "+
+		"open, proof, version and help. For example: rockerwright check mine.toml", typed)
 }
 
 // version is that of the whole product; a later one only adds fields to the JSON.

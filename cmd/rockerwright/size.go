@@ -186,7 +186,9 @@ func curveNamed(name string, found size.Solution, others []size.Proposal) (size.
 	if name == "" {
 		return found.Take(), nil
 	}
-	curves := map[string]size.Curve{"one": size.OneArc, "two": size.TwoArcs, "three": size.ThreeArcs, "flatter": size.FlatterTail, "even": size.EvenTime}
+	curves := map[string]size.Curve{
+		"one": size.OneArc, "two": size.TwoArcs, "three": size.ThreeArcs, "flatter": size.FlatterTail, "even": size.EvenTime,
+	}
 	var there []string
 	for _, p := range slices.Concat(found.Proposals, others) {
 		if curve, known := curves[name]; known && p.Curve == curve && (curve != size.EvenTime || words.Shown(p)) {
@@ -194,5 +196,6 @@ func curveNamed(name string, found size.Solution, others []size.Proposal) (size.
 		}
 		there = append(there, strings.Fields(p.Curve.String())[0])
 	}
-	return size.Proposal{}, fmt.Errorf("there is no rocker %q among those found; there are %s", name, strings.Join(slices.Compact(there), ", "))
+	return size.Proposal{}, fmt.Errorf("there is no rocker %q among those found; there are %s", name,
+		strings.Join(slices.Compact(there), ", "))
 }

@@ -33,7 +33,9 @@ func (f *File) CallChanged(key, value string) string {
 		return f.Call("check", key)
 	}
 	changed := *f
-	changed.Typed = slices.DeleteFunc(slices.Clone(f.Typed), func(typed string) bool { return strings.HasPrefix(typed, key+"=") })
+	changed.Typed = slices.DeleteFunc(slices.Clone(f.Typed), func(typed string) bool {
+		return strings.HasPrefix(typed, key+"=")
+	})
 	return changed.Call("check", key+"="+value)
 }
 

@@ -132,8 +132,9 @@ func (s *set) toobig(name string, err error) error {
 	units := s.l.Design.Units
 	switch {
 	case errors.As(err, &far):
-		return fmt.Errorf("%s: the pattern %q would reach %s from where it begins, and %s is the most: is a measure of it out of proportion?",
-			s.source, name, quantity.With(far.Reach, quantity.Length, units), quantity.With(pattern.Furthest, quantity.Length, units))
+		said := func(x float64) string { return quantity.With(x, quantity.Length, units) }
+		return fmt.Errorf("%s: the pattern %q would reach %s from where it begins, and %s is the most: "+
+			"is a measure of it out of proportion?", s.source, name, said(far.Reach), said(pattern.Furthest))
 	case errors.As(err, &wrong) && s.asked:
 		return fmt.Errorf("--paper: %s", wrong.Reason)
 	case wrong != nil:
@@ -146,14 +147,15 @@ func (s *set) toobig(name string, err error) error {
 func (s *set) card() {
 	l, source := s.l, s.source
 	s.cards("bench card",
-		cardOf(words.BenchCard(l, source)), cardOf(words.CheckSheet(l, source)), cardOf(words.StationSheet(l, source)), cardOf(words.CutSheet(l, source)))
+		cardOf(words.BenchCard(l, source)), cardOf(words.CheckSheet(l, source)),
+		cardOf(words.StationSheet(l, source)), cardOf(words.CutSheet(l, source)))
 }
 
 // rocker adds the rocker's pattern.
 func (s *set) rocker() {
 	l := s.l
-	p := pattern.RockerPattern{Part: "Rocker", Piece: s.title, Rocker: l.Rocker, Stations: l.Stations, Places: words.Places(l),
-		EndWords: pattern.EndWords(words.EndsOf(l)), Notes: words.RockerNotes(l)}
+	p := pattern.RockerPattern{Part: "Rocker", Piece: s.title, Rocker: l.Rocker, Stations: l.Stations,
+		Places: words.Places(l), EndWords: pattern.EndWords(words.EndsOf(l)), Notes: words.RockerNotes(l)}
 	if l.Board != nil {
 		p.Grain = l.Board.Grain
 	}
@@ -170,10 +172,11 @@ func (s *set) rocker() {
 func (s *set) legs() {
 	l := s.l
 	var views []pattern.LegView
-	for i, leg := range words.LegLabels(l) {
-		view := pattern.LegView{Line: l.Legs[i].Line, Standing: l.Legs[i].Standing, Side: l.Legs[i].Side, LegWords: pattern.LegWords(leg)}
-		if block := l.Legs[i].Block; block != nil {
-			view.Short = block.Shorter
+	for i, label := range words.LegLabels(l) {
+		leg := l.Legs[i]
+		view := pattern.LegView{Line: leg.Line, Standing: leg.Standing, Side: leg.Side, LegWords: pattern.LegWords(label)}
+		if leg.Block != nil {
+			view.Short = leg.Block.Shorter
 		}
 		views = append(views, view)
 	}
@@ -186,7 +189,8 @@ func (s *set) legs() {
 	card := cardOf(words.LegSheet(l, s.source))
 	pictures := card
 	pictures.Blocks = []pattern.CardBlock{
-		{Head: "From the side, not at true size", View: &side}, {Head: "From the front, not at true size", View: &front},
+		{Head: "From the side, not at true size", View: &side},
+		{Head: "From the front, not at true size", View: &front},
 		card.Blocks[len(card.Blocks)-1],
 	}
 	card.Title += ", numbers"
@@ -195,10 +199,12 @@ func (s *set) legs() {
 
 // form adds the pattern of the form inside the curve, and the one outside it for cutting.
 func (s *set) form() {
-	p := pattern.FormPattern{Part: "Form, inside the curve", Piece: s.title, Outline: s.l.Form.Inside, Face: s.l.Form.Face, Low: s.l.Form.Low, Side: 1,
+	form := s.l.Form
+	p := pattern.FormPattern{Part: "Form, inside the curve", Piece: s.title,
+		Outline: form.Inside, Face: form.Face, Low: form.Low, Side: 1,
 		EndWords: pattern.EndWords(words.EndsOf(s.l)), Notes: words.FormNotes(s.l)}
 	s.drawing("form inside the curve", p.Drawing())
-	out := s.l.Form.Out
+	out := form.Out
 	p.Part, p.Outline, p.Side = "Form, outside the curve", pattern.Behind(out), -1
 	p.Face[0], p.Face[1] = out.End(), out.Start
 	p.Low.Y = 0 // of the wood's lower edge
@@ -211,7 +217,8 @@ func (s *set) board() {
 		PairWords: pattern.PairWords(words.RockerPairWords(s.l))}
 	view := pair.View(s.sheet.Width - 0.04)
 	card := cardOf(words.BoardSheet(s.l, s.source))
-	card.Blocks = append([]pattern.CardBlock{{Head: "A pair in one board, not at true size. The arrows are the grain, mirrored.", View: &view}}, card.Blocks...)
+	card.Blocks = slices.Insert(card.Blocks, 0,
+		pattern.CardBlock{Head: "A pair in one board, not at true size. The arrows are the grain, mirrored.", View: &view})
 	s.cards("board", card)
 	s.cutting("rockers left and right", pair.Drawing())
 }
@@ -226,8 +233,9 @@ func (s *set) pair(p layout.Paired) {
 
 // panel adds the section of a coopered panel.
 func (s *set) panel(p layout.Panel) {
-	drawing := pattern.PanelPattern{Part: p.Name, Piece: s.title, Panel: p.Curve, Stave: p.Stave, Notes: words.PanelNotes(s.l, p)}
-	s.drawing(fileWord(p.Name), drawing.Drawing())
+	panel := pattern.PanelPattern{Part: p.Name, Piece: s.title, Panel: p.Curve, Stave: p.Stave,
+		Notes: words.PanelNotes(s.l, p)}
+	s.drawing(fileWord(p.Name), panel.Drawing())
 }
 
 // fileWord returns a name as part of a file's name: letters, digits and spaces of it, at most

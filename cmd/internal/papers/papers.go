@@ -42,7 +42,8 @@ func Of(f *design.File, asked string, options layout.Options) (layout.Layout, []
 	if err != nil {
 		return l, nil, f.Explain(err)
 	}
-	s := set{l: l, source: filepath.Base(f.Name), title: l.Design.Title, paper: paper, sheet: sheetFor(l.Design.Units), asked: asked != ""}
+	s := set{l: l, source: filepath.Base(f.Name), title: l.Design.Title,
+		paper: paper, sheet: sheetFor(l.Design.Units), asked: asked != ""}
 	if len(f.Changes) > 0 {
 		s.source += ", changed"
 	}

@@ -14,9 +14,9 @@ import (
 // gives the same bytes on the same day. The error is that of [Of], or of a day that a zip cannot say.
 func Zip(f *design.File, now time.Time) ([]byte, error) {
 	day := time.Date(now.Year(), now.Month(), now.Day(), 0, 0, 0, 0, now.Location())
-	if year := day.Year(); year < 1980 || year > 2105 { // a zip counts years from 1980, and 32 bits of seconds until 2106
-		return nil, fmt.Errorf("the files in a zip are dated 1980 to 2105, and by SOURCE_DATE_EPOCH or the clock it is %d: "+
-			"set that right, and try again", year)
+	if year := day.Year(); year < 1980 || year > 2105 { // a zip counts from 1980, and in 32 bits of seconds until 2106
+		return nil, fmt.Errorf("the files in a zip are dated 1980 to 2105, and by SOURCE_DATE_EPOCH or the clock "+
+			"it is %d: set that right, and try again", year)
 	}
 	_, files, err := Of(f, "", layout.Options{})
 	if err != nil {

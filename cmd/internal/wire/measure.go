@@ -13,7 +13,9 @@ import (
 func Measure(d piece.Design, f check.Findings) Object {
 	values, doubts, rockers := []Object{}, []Object{}, []Object{}
 	if r := f.Result; r != nil {
-		values = []Object{value("mass_kg", r.Mass), value("ahead_m", r.Ahead), value("above_m", r.Above), value("inertia_kgm2", r.Inertia)}
+		values = []Object{
+			value("mass_kg", r.Mass), value("ahead_m", r.Ahead), value("above_m", r.Above), value("inertia_kgm2", r.Inertia),
+		}
 		doubts = each(r.Doubts, doubt)
 	}
 	var one any // null where only one was read

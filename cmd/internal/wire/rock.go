@@ -17,7 +17,7 @@ func Rock(r trial.Rocking) Object {
 	}
 	return Object{
 		{"design", r.Report.Design.Title}, {"load", r.Load.Name},
-		{"floor_surface", r.Report.Design.Floor.Surface.String()}, // empty where the file says it by numbers, or nothing
+		{"floor_surface", r.Report.Design.Floor.Surface.String()}, // empty where the file gives numbers, or nothing
 		{"floor_surface_taken", r.FloorTaken},
 		{"outcome", t.Outcome.String()}, {"end", t.End.String()}, {"duration_s", t.Duration},
 		{"last_tilt_deg", degrees(t.Last.Tilt)},
@@ -67,7 +67,9 @@ func seatTest(s trial.SeatTest) Object {
 }
 
 func slope(s trial.SlopeTest) Object {
-	return Object{{"name", s.Name}, {"slope_deg", degrees(s.Slope)}, {"stands", s.Rests}, {"margin_deg", degrees(s.Margin)}}
+	return Object{
+		{"name", s.Name}, {"slope_deg", degrees(s.Slope)}, {"stands", s.Rests}, {"margin_deg", degrees(s.Margin)},
+	}
 }
 
 // room is what it sweeps, and by which load and limb; no name for the piece itself.

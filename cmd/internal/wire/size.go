@@ -10,7 +10,10 @@ import (
 )
 
 // ruleNames name the rules of the trade.
-var ruleNames = [...]string{"pi_seat_height", "pi_leg_length", "pi_navel_height", "centre_at_chin", "start_36_in", "start_40_in", "commonest_42_in"}
+var ruleNames = [...]string{
+	"pi_seat_height", "pi_leg_length", "pi_navel_height", "centre_at_chin",
+	"start_36_in", "start_40_in", "commonest_42_in",
+}
 
 // Like returns which radius keeps the feel of a piece.
 func Like(l size.Likeness) Object {
