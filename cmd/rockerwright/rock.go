@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"io"
 	"math"
-	"strconv"
 
 	"github.com/spf13/cobra"
 
@@ -116,14 +115,8 @@ func printMotion(out io.Writer, r trial.Rocking, every float64) error {
 	for i := 0; ; i++ {
 		time := min(float64(i)*every, r.Trace.Duration)
 		l := r.Trace.Look(r.Load.Rig, ground, time)
-		var line []byte
-		for k, x := range []float64{l.Time, l.Tilt, l.Rate, l.Energy, l.Forward, l.Up, math.Abs(l.Forward) / l.Up} {
-			if k > 0 {
-				line = append(line, ',')
-			}
-			line = strconv.AppendFloat(line, x+0, 'g', 12, 64)
-		}
-		fmt.Fprintf(&w, "%s\n", line)
+		fmt.Fprintf(&w, "%.12g,%.12g,%.12g,%.12g,%.12g,%.12g,%.12g\n", l.Time, // x+0 is never -0
+			l.Tilt+0, l.Rate+0, l.Energy+0, l.Forward+0, l.Up+0, math.Abs(l.Forward)/l.Up)
 		if time == r.Trace.Duration {
 			_, err := w.WriteTo(out)
 			return err

@@ -52,7 +52,17 @@ func rootCommand() *cobra.Command {
 	}
 	root.SetVersionTemplate(versionLine())
 	root.CompletionOptions.DisableDefaultCmd = true
-	root.SetHelpCommand(&cobra.Command{Use: "help [command]", Short: "explain a command", RunE: helpFor(root)})
+	root.SetHelpCommand(&cobra.Command{
+		Use:   "help [command]",
+		Short: "explain a command",
+		RunE: func(_ *cobra.Command, args []string) error {
+			cmd, rest, err := root.Find(args)
+			if err != nil || len(rest) > 0 {
+				return unknownCommand(strings.Join(args, " "))
+			}
+			return cmd.Help()
+		},
+	})
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
 		return fmt.Errorf("%s: %s. To see what there is: %s --help", cmd.CommandPath(), err, cmd.CommandPath())
 	})
@@ -62,17 +72,6 @@ func rootCommand() *cobra.Command {
 		cmd.Flags().SortFlags = cmd.Name() == "proof"
 	}
 	return root
-}
-
-// helpFor returns the action of the help command.
-func helpFor(root *cobra.Command) func(*cobra.Command, []string) error {
-	return func(_ *cobra.Command, args []string) error {
-		cmd, rest, err := root.Find(args)
-		if err != nil || len(rest) > 0 {
-			return unknownCommand(strings.Join(args, " "))
-		}
-		return cmd.Help()
-	}
 }
 
 // unknownCommand says what to type instead of a command that there is not.
