@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"rockerwright/cmd/internal/design"
+	"rockerwright/cmd/internal/papers"
 	"rockerwright/cmd/internal/report"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/sim/piece"
@@ -120,13 +121,14 @@ func (s *Site) patterns(ctx context.Context, a ask) (any, error) {
 	if err != nil {
 		return nil, err
 	}
-	if s.Patterns == nil {
-		return nil, errors.New("no patterns are drawn here; type: rockerwright layout")
+	date, err := report.Today()
+	if err != nil {
+		return nil, err
 	}
 	if err := ctx.Err(); err != nil {
 		return nil, err
 	}
-	data, err := s.Patterns(f)
+	data, err := papers.Zip(f, date)
 	return document{Name: strings.TrimSuffix(f.Name, ".toml") + "-layout.zip", Data: data}, err
 }
 
@@ -136,11 +138,11 @@ func (s *Site) report(ctx context.Context, a ask) (any, error) {
 	if err != nil {
 		return nil, err
 	}
-	date, err := s.Today()
+	date, err := report.Today()
 	if err != nil {
 		return nil, err
 	}
-	subject, err := report.About(f, words.Making{Source: f.Name, Command: s.command(f), Date: date, Version: s.Version})
+	subject, err := report.About(f, words.Making{Source: f.Name, Command: f.CallChanged, Date: date, Version: s.Version})
 	if err != nil {
 		return nil, err
 	}

@@ -87,7 +87,7 @@ func (s *Site) see(ctx context.Context, a ask) (view, error) {
 	if err := ctx.Err(); err != nil {
 		return v, err
 	}
-	v.sheet(words.Check(answer, f.Name, s.command(f), nil), a.More)
+	v.sheet(words.Check(answer, f.Name, f.CallChanged, nil), a.More)
 	line := words.Held(answer)
 	v.Held = held{!line.Bad, line.Text}
 	v.Load, v.Sides = w.Load.Name, words.Sides(report.Design)

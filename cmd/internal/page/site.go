@@ -8,10 +8,7 @@ import (
 	"io"
 	"net/http"
 	"strings"
-	"time"
 
-	"rockerwright/cmd/internal/design"
-	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
 )
 
@@ -20,21 +17,8 @@ var files embed.FS
 
 // A Site is the live page of one design. Its fields are read alone once it serves.
 type Site struct {
-	Start   Work                             // what it begins with
-	Version string                           // of the program
-	Today   func() (time.Time, error)        // the date of a report
-	Command func(*design.File) words.Command // what to type for a change; nil names the entry alone
-
-	// Patterns makes the layout of a design as a zip archive; nil where none is offered.
-	Patterns func(*design.File) ([]byte, error)
-}
-
-// command returns what to type for a change to a design.
-func (s *Site) command(f *design.File) words.Command {
-	if s.Command == nil {
-		return func(key, value string) string { return key + "=" + value }
-	}
-	return s.Command(f)
+	Start   Work   // what it begins with
+	Version string // of the program
 }
 
 // handler answers for a site whose names are hosts, "127.0.0.1:4600".

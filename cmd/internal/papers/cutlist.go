@@ -1,4 +1,4 @@
-package main
+package papers
 
 import (
 	"bytes"
@@ -7,7 +7,6 @@ import (
 	"strconv"
 	"strings"
 	"unicode"
-	"unicode/utf8"
 
 	"rockerwright/cmd/internal/words"
 	"rockerwright/sim/layout"
@@ -66,22 +65,4 @@ func spreadsheetWord(text string) string {
 		return "'" + text
 	}
 	return text
-}
-
-// fileWord returns a name as part of a file's name: letters, digits and spaces of it, at most
-// forty bytes, "panel" where nothing is left.
-func fileWord(name string) string {
-	var b strings.Builder
-	for _, r := range name {
-		if b.Len()+utf8.RuneLen(r) > 40 {
-			break
-		}
-		if r == ' ' || r == '-' || r != unicode.ReplacementChar && unicode.In(r, unicode.L, unicode.M, unicode.Nd) {
-			b.WriteRune(r)
-		}
-	}
-	if word := strings.TrimSpace(b.String()); word != "" {
-		return word
-	}
-	return "panel"
 }
