@@ -1,28 +1,19 @@
 package design
 
 import (
-	"slices"
+	"fmt"
+	"regexp"
 	"strings"
+	"unicode"
 
 	"rockerwright/cmd/internal/design/locate"
 )
 
-// An edit puts a text in the place of a stretch of the file's, by byte offsets.
-type edit struct {
-	from, to int
-	text     string
-}
-
-// edited returns a text with edits made, of which none overlap; at one place in their order.
-func edited(text string, edits []edit) string {
-	slices.SortStableFunc(edits, func(a, b edit) int { return a.from - b.from })
-	var made strings.Builder
-	done := 0
-	for _, e := range edits {
-		made.WriteString(text[done:e.from] + e.text)
-		done = e.to
-	}
-	return made.String() + text[done:]
+// replace puts another text in the place of a stretch of the file's, and finds the entries anew.
+func (f *File) replace(from, to int, text string) error {
+	f.Text = f.Text[:from] + text + f.Text[to:]
+	f.values = nil
+	return f.scan()
 }
 
 // newline returns the line end of the file.
@@ -47,98 +38,134 @@ func (f *File) lineStart(offset int) int {
 	return len(bom)
 }
 
-// replacing puts another value in the place of an entry's; the comment behind it stays where it
-// was if there is room.
-func (f *File) replacing(e locate.Entry, value string) edit {
+// write puts a value, as it stands in a file, in the place of an entry's, or a new entry in its section.
+func (f *File) write(key, value string) error {
+	e, found := f.find(f.givenAs(key))
+	if !found {
+		return f.add(sectionOf(key), last(key), value, f.comment(key))
+	}
 	rest := f.Text[e.ValueEnd:f.lineEnd(e.ValueEnd)]
 	comment := strings.TrimLeft(rest, " ")
 	if !strings.HasPrefix(comment, "#") {
-		return edit{e.ValueStart, e.ValueEnd, value}
+		return f.replace(e.ValueStart, e.ValueEnd, value)
 	}
-	gap := len(rest) - len(comment) + len([]rune(e.Raw)) - len([]rune(value))
-	return edit{e.ValueStart, e.ValueEnd + len(rest) - len(comment), value + strings.Repeat(" ", max(1, gap))}
+	blanks := len(rest) - len(comment) // the comment stays where it was if there is room
+	gap := blanks + len([]rune(e.Raw)) - len([]rune(value))
+	return f.replace(e.ValueStart, e.ValueEnd+blanks, value+strings.Repeat(" ", max(1, gap)))
 }
 
-// adding puts a new entry at the end of its section, in the way in which the file writes that:
-// under a header, as dotted keys, in braces, or under a new header at the end. comment is left
-// out where none can stand; made are the new headers so far.
-func (f *File) adding(section, name, value, comment string, made map[string]bool) edit {
+// givenAs returns the key under which the file gives a measure, which may have two.
+func (f *File) givenAs(key string) string {
+	_, field, err := f.Design.Measure(key)
+	if _, found := f.find(key); found || err != nil {
+		return key
+	}
+	for _, other := range f.Design.Keys() {
+		_, same, err := f.Design.Measure(other)
+		if _, found := f.find(other); found && err == nil && same == field {
+			return other
+		}
+	}
+	return key
+}
+
+// add puts a new entry at the end of its section, in the way in which the file writes that: under a
+// header, as dotted keys, in braces, or under a new header at the end. The comment is left out where
+// none can stand.
+func (f *File) add(section, name, value, comment string) error {
 	line := name + " = " + value
-	if section == "" {
-		return f.onTop(line + comment)
-	}
-	if e, found := f.find(section); found {
-		if strings.HasPrefix(e.Raw, "{") {
-			return f.inBraces(e, line)
+	if e, prefix, found := f.lastIn(section); found {
+		if e.In >= 0 && f.entries[e.In].Braced() {
+			return f.replace(e.ValueEnd, e.ValueEnd, ", "+prefix+line)
 		}
-		return f.below(f.endOf(e), line+comment)
+		return f.below(e, prefix+line+comment)
 	}
-	if at, prefix, dotted := f.dotted(section); dotted {
-		return f.below(at, prefix+"."+line+comment)
-	}
-	if dot := strings.LastIndexByte(section, '.'); dot > 0 { // within the braces or the entry of a list around it
-		if e, found := f.find(section[:dot]); found && (strings.HasPrefix(e.Raw, "{") || strings.HasSuffix(e.Path, "]")) {
-			return f.adding(section[:dot], section[dot+1:]+"."+name, value, comment, made)
+	home, found := f.find(section)
+	around, inner := sectionOf(section), last(section)
+	outer, enclosed := f.find(around)
+	switch {
+	case section == "":
+		start := f.lineStart(0)
+		return f.replace(start, start, line+comment+f.newline())
+	case found && home.Kind == locate.Header:
+		return f.below(home, line+comment)
+	case found && home.Braced():
+		return f.replace(home.ValueStart+1, home.ValueStart+1, line)
+	case found: // a place that lacks a number
+		at, first := home.ValueStart+1, "0, "
+		if x, given := f.find(section + ".x"); given {
+			at, first = x.ValueEnd, ", "
+		} else if name == "x" {
+			first = ""
 		}
+		return f.replace(at, at, first+value)
+	case enclosed && (outer.Braced() || isNumber(last(outer.Key))):
+		return f.add(around, inner+"."+name, value, comment)
 	}
 	end, nl := len(strings.TrimRight(f.Text, "\r\n")), f.newline()
-	if !made[section] {
-		made[section] = true
-		line = nl + "[" + section + "]" + nl + line
+	return f.replace(end, end, nl+nl+"["+section+"]"+nl+line+comment)
+}
+
+// below puts a line below an entry.
+func (f *File) below(e locate.Entry, line string) error {
+	end := f.lineEnd(e.ValueEnd)
+	return f.replace(end, end, f.newline()+line)
+}
+
+// lastIn returns the last entry of a section that stands in it or in a table around it, and what stands
+// there before its name.
+func (f *File) lastIn(section string) (found locate.Entry, prefix string, any bool) {
+	if section != "" {
+		section += "."
 	}
-	return edit{end, end, nl + line + comment}
-}
-
-// below puts a line below that of an offset.
-func (f *File) below(offset int, line string) edit {
-	end := f.lineEnd(offset)
-	return edit{end, end, f.newline() + line}
-}
-
-// onTop puts a line behind those that stand before the first section.
-func (f *File) onTop(line string) edit {
-	for i := len(f.entries) - 1; i >= 0; i-- {
-		if e := f.entries[i]; e.In < 0 && e.Raw != "" {
-			return f.below(e.ValueEnd, line)
-		}
-	}
-	start := f.lineStart(0)
-	return edit{start, start, line + f.newline()}
-}
-
-// inBraces puts a pair at the end of an inline table.
-func (f *File) inBraces(e locate.Entry, pair string) edit {
-	inside := strings.TrimRight(strings.TrimSuffix(e.Raw, "}"), " \t\r\n,")
-	end := e.ValueStart + len(inside)
-	if inside != "{" {
-		pair = ", " + pair
-	}
-	return edit{end, end, pair}
-}
-
-// endOf returns where the last entry under a header ends.
-func (f *File) endOf(header locate.Entry) int {
-	end := header.ValueEnd
-	for _, e := range f.entries {
-		if e.In >= 0 && f.entries[e.In] == header {
-			end = max(end, e.ValueEnd)
-		}
-	}
-	return end
-}
-
-// dotted returns where the last of the dotted keys of a section ends, and what stands before the
-// name in it.
-func (f *File) dotted(section string) (end int, prefix string, found bool) {
 	for _, e := range f.entries {
 		around := ""
 		if e.In >= 0 {
-			around = without1(keyOf(f.entries[e.In].Path)) + "."
+			around = short(f.entries[e.In].Key) + "."
 		}
-		inside, within := strings.CutPrefix(section, around)
-		if e.Raw != "" && within && inside != "" && strings.HasPrefix(without1(keyOf(e.Path)), section+".") {
-			end, prefix, found = max(end, e.ValueEnd), inside, true
+		rest, within := strings.CutPrefix(section, around)
+		if e.Kind == locate.Pair && within && strings.HasPrefix(short(e.Key), section) {
+			found, prefix, any = e, rest, true
 		}
 	}
-	return end, prefix, found
+	return found, prefix, any
+}
+
+// comment returns what stands behind a line that is put in: its blank and its label.
+func (f *File) comment(key string) string {
+	measure, _, err := f.Design.Measure(key)
+	switch {
+	case err != nil:
+		return ""
+	case measure.Blank > 0:
+		return fmt.Sprintf(" # (%d) %s", measure.Blank, measure.Label)
+	}
+	return " # " + measure.Label
+}
+
+// bareValue is what needs no quotes.
+var bareValue = regexp.MustCompile(`^[+-]?[0-9]+(\.[0-9]+)?$`)
+
+// written returns a value as it stands in a file: a plain number, or any text in quotes.
+func written(value string) string {
+	if bareValue.MatchString(value) {
+		return value
+	}
+	return inQuotes(value)
+}
+
+// inQuotes returns a text in quotes with the escapes of TOML.
+func inQuotes(value string) string {
+	var b strings.Builder
+	for _, r := range strings.ToValidUTF8(value, "\ufffd") {
+		switch {
+		case r == '"' || r == '\\':
+			b.WriteString(`\` + string(r))
+		case unicode.IsControl(r):
+			fmt.Fprintf(&b, `\u%04X`, r)
+		default:
+			b.WriteRune(r)
+		}
+	}
+	return `"` + b.String() + `"`
 }

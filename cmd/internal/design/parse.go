@@ -9,7 +9,6 @@ import (
 
 	"rockerwright/cmd/internal/design/locate"
 	"rockerwright/sim/piece"
-	"rockerwright/sim/quantity"
 )
 
 // A File is a design file, read.
@@ -21,8 +20,9 @@ type File struct {
 	Typed   []string // the same as they were typed: "rocker.radius=40"
 
 	entries []locate.Entry
-	places  map[string]int    // index of each entry by its key
-	changed map[string]string // key to what was typed for it on the command line
+	places  map[string]int    // index of each entry by its short key
+	values  []any             // of each entry that is a leaf
+	changed map[string]string // short key to what was typed for it on the command line
 }
 
 // Parse reads a design from text; name is what messages call it. The error is an
@@ -34,38 +34,79 @@ func Parse(name, text string) (*File, error) {
 		return nil, &Error{File: name, Message: err.Error()}
 	}
 	var bound *locate.BoundError
-	if f.entries, err = locate.Entries(f.Text); errors.As(err, &bound) {
+	if err := f.scan(); errors.As(err, &bound) {
 		return nil, f.wrong(bound.At, bound.Reason)
 	}
 	raw := map[string]any{}
 	if _, err := toml.Decode(strings.TrimPrefix(f.Text, bom), &raw); err != nil {
 		return nil, f.refused(err)
 	}
-	f.places = make(map[string]int, len(f.entries))
-	for i, e := range f.entries {
-		f.places[keyOf(e.Path)] = i
-	}
 	if err := f.tooMany(); err != nil {
 		return nil, err
 	}
+	if f.values, err = decoded(f.entries); err != nil {
+		return nil, f.wrong(locate.Position{}, inOurWords(err.Error()))
+	}
 	f.Design = start(raw)
-	leaves := map[string]any{}
-	flatten("", raw, leaves)
 	filled := map[*float64]string{}
-	for _, e := range f.entries {
-		value, leaf := leaves[e.Path]
-		if !leaf {
-			if err := f.checkTable(e); err != nil {
-				return nil, err
-			}
-			continue
-		}
-		if err := f.fill(e, value, filled); err != nil {
+	for i, e := range f.entries {
+		if err := f.fill(e, f.values[i], filled); err != nil {
 			return nil, err
 		}
 	}
 	f.assignRoles()
 	return f, nil
+}
+
+// scan finds the entries of the text. The error is a [*locate.BoundError].
+func (f *File) scan() (err error) {
+	f.entries, err = locate.Entries(f.Text, element)
+	f.places = make(map[string]int, len(f.entries))
+	for i, e := range f.entries {
+		if e.Kind != locate.Stray {
+			f.places[short(e.Key)] = i
+		}
+	}
+	return err
+}
+
+// decoded returns the value of each entry that is a leaf, nil of the others. It is read from the bytes
+// that were placed, all in one array, so that no value stands at the place of another.
+func decoded(entries []locate.Entry) ([]any, error) {
+	var raw []string
+	for _, e := range entries {
+		if e.Leaf() {
+			raw = append(raw, e.Raw)
+		}
+	}
+	var list struct{ X []any }
+	if _, err := toml.Decode("X = [\n"+strings.Join(raw, ",\n")+"]", &list); err != nil {
+		return nil, err
+	}
+	if len(list.X) != len(raw) {
+		return nil, errors.New("there are other values than places")
+	}
+	values := make([]any, len(entries))
+	for i, e := range entries {
+		if e.Leaf() {
+			values[i], list.X = list.X[0], list.X[1:]
+		}
+	}
+	return values, nil
+}
+
+// tooMany returns the error of the first entry of a list that is longer than is read.
+func (f *File) tooMany() error {
+	for _, list := range piece.Lists() {
+		if e, found := f.find(element(list.Name, list.Most)); found {
+			what := list.What
+			if !strings.Contains(list.Name, ".") {
+				what += " under [[" + list.Name + "]]"
+			}
+			return f.wrong(f.place(e.Start), fmt.Sprintf("%s: more than %d %s are not read", list.Name, list.Most, what))
+		}
+	}
+	return nil
 }
 
 // start returns the design before its first line is read: as many entries as the file
@@ -84,111 +125,42 @@ func start(raw map[string]any) piece.Design {
 	}
 	d.Limits = piece.DefaultLimits(d.Kind)
 	for _, list := range piece.Lists() {
-		section, entry, inside := strings.Cut(list.Name, ".")
-		value := raw[section]
-		if table, is := value.(map[string]any); inside && is {
-			value = table[entry]
-		} else if inside {
-			continue
+		var value any = raw
+		for _, name := range strings.Split(list.Name, ".") {
+			table, _ := value.(map[string]any)
+			value = table[name]
 		}
-		list.Make(&d, count(value))
+		switch v := value.(type) {
+		case map[string]any:
+			list.Make(&d, 1)
+		case []map[string]any:
+			list.Make(&d, len(v))
+		case []any:
+			list.Make(&d, len(v))
+		}
 	}
 	return d
 }
 
-// count returns how many tables a value holds.
-func count(value any) int {
-	switch v := value.(type) {
-	case map[string]any:
-		return 1
-	case []map[string]any:
-		return len(v)
-	case []any:
-		return len(v)
-	}
-	return 0
-}
-
-// flatten lists the leaves of a decoded file by their path, "sitter[0].weight".
-func flatten(path string, value any, leaves map[string]any) {
-	switch v := value.(type) {
-	case map[string]any:
-		for key, inner := range v {
-			if path != "" {
-				key = path + "." + key
-			}
-			flatten(key, inner, leaves)
-		}
-	case []map[string]any:
-		for i, inner := range v {
-			flatten(fmt.Sprintf("%s[%d]", path, i), inner, leaves)
-		}
-	case []any:
-		for i, inner := range v {
-			flatten(fmt.Sprintf("%s[%d]", path, i), inner, leaves)
-		}
-	default:
-		leaves[path] = value
-	}
-}
-
-// fill sets one entry of the design.
+// fill sets one entry of the design, and checks that a table or an array is one that a design has.
 func (f *File) fill(e locate.Entry, value any, filled map[*float64]string) error {
-	key := keyOf(e.Path)
-	at := func(err error) error { return f.at(e.Value, key, err) }
-	if choice, set, err := f.Design.Choice(key); err == nil {
-		word, ok := value.(string)
-		if yes, is := value.(bool); is && choice.Has("yes") {
-			word, ok = map[bool]string{true: "yes", false: "no"}[yes], true
-		}
-		if !ok {
-			example := "word"
-			if len(choice.Words) > 0 {
-				example = choice.Words[0]
-			}
-			return at(fmt.Errorf("this is a word, in quotes. For example: %s = %q", last(key), example))
-		}
-		if err := readable(choice, word); err != nil {
-			return at(err)
-		}
-		return at(set(word))
-	}
-	measure, field, err := f.Design.Measure(key)
-	if err != nil {
-		return f.at(e.Key, key, f.unknown(key, err))
-	}
-	if before := filled[field]; before != "" {
-		return f.at(e.Key, key, fmt.Errorf("given twice, here and as %s: keep one", before))
-	}
-	filled[field] = last(key)
-	var x float64
-	switch v := value.(type) {
-	case string:
-		x, err = quantity.Parse(v, measure.Kind, f.Design.Units)
-	case float64:
-		x, err = quantity.FromNumber(v, measure.Kind, f.Design.Units)
-	case int64:
-		x, err = quantity.FromNumber(float64(v), measure.Kind, f.Design.Units)
-	default:
-		err = fmt.Errorf("a number is wanted here. For example: %s = %s", last(key), measure.Example)
-	}
-	if err == nil {
-		err = allowed(measure, x, strings.Trim(e.Raw, `"'`), f.Design.Units)
-	}
-	f.put(key, field, x)
-	measure.Given(&f.Design)
-	return at(withExample(err, measure))
-}
-
-// checkTable checks that a table or an array of the file is one that a design has.
-func (f *File) checkTable(e locate.Entry) error {
-	key := generalKey(keyOf(e.Path))
-	for _, known := range piece.Keys() {
-		if known == key || strings.HasPrefix(known, key+".") {
+	if !e.Leaf() {
+		if isPart(generalKey(e.Key)) {
 			return nil
 		}
+		return f.at(e.Start, e.Key, unknown(e.Key, nil))
 	}
-	return f.at(e.Key, keyOf(e.Path), f.unknown(keyOf(e.Path), nil))
+	s, err := f.slot(e.Key)
+	if err != nil {
+		return f.at(e.Start, e.Key, unknown(e.Key, err))
+	}
+	if s.field != nil {
+		if before := filled[s.field]; before != "" {
+			return f.at(e.Start, e.Key, fmt.Errorf("given twice, here and as %s: keep one", before))
+		}
+		filled[s.field] = last(e.Key)
+	}
+	return f.at(e.ValueStart, e.Key, f.put(s, value, strings.Trim(e.Raw, `"'`)))
 }
 
 // assignRoles gives each sitter without a role one: the first, and entries of the same
@@ -207,16 +179,4 @@ func (f *File) assignRoles() {
 			sitters[i].Role = piece.Other
 		}
 	}
-}
-
-// at gives an error its place, nil staying nil.
-func (f *File) at(p locate.Position, key string, err error) error {
-	if err == nil {
-		return nil
-	}
-	var wrong *piece.KeyError
-	if errors.As(err, &wrong) {
-		return f.wrong(p, wrong.Key+": "+f.told(wrong))
-	}
-	return f.wrong(p, quantity.Shown(key, shownName)+": "+err.Error())
 }

@@ -1,13 +1,67 @@
 package design
 
 import (
+	"cmp"
+	"errors"
+	"fmt"
+	"maps"
 	"math"
 	"slices"
 	"strings"
 
+	"rockerwright/cmd/internal/design/locate"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
+
+// Filled returns the file's text with its changes written in, and the seat, arms and
+// back sized to its owner where a size of the owner was among the changes. Comments stay
+// where they are.
+func (f *File) Filled() (string, error) {
+	values := map[string]string{}
+	for changed := range f.changed {
+		if !strings.HasPrefix(changed, "sitter.") {
+			continue
+		}
+		sized, keys, err := check.Recommended(f.Design)
+		if err != nil {
+			return "", f.Explain(err)
+		}
+		for _, key := range keys {
+			if measure, field, err := sized.Measure(key); err == nil {
+				values[short(key)] = quantity.Shop(*field, measure.Kind, f.Design.Units)
+			}
+		}
+		break
+	}
+	maps.Copy(values, f.changed)
+	made, err := f.with(values)
+	if err != nil {
+		return "", err
+	}
+	return made.Text, nil
+}
+
+// with returns the file with the values of some short keys, as they are typed, written in their
+// place; those that are not in the file at the end of their section. Its design is that of f.
+func (f *File) with(values map[string]string) (*File, error) {
+	made, known := f.Clone(), piece.Keys()
+	keys := slices.SortedFunc(maps.Keys(values), func(a, b string) int {
+		rank := cmp.Compare(slices.Index(known, generalKey(a)), slices.Index(known, generalKey(b)))
+		return cmp.Or(strings.Compare(sectionOf(a), sectionOf(b)), rank, strings.Compare(a, b))
+	})
+	for _, key := range keys {
+		value := written(values[key])
+		if _, _, err := f.Design.Choice(key); err == nil {
+			value = inQuotes(values[key]) // a text, though it be a number
+		}
+		if err := made.write(key, value); err != nil {
+			return nil, err
+		}
+	}
+	return made, nil
+}
 
 // Saved returns the file's text with the measures of a design, and the changes that were typed,
 // written in their places; comments stay where they are. The design has the same people, parts
@@ -15,43 +69,37 @@ import (
 // that is drawn in another way now are kept as comments. The error is an [*Error].
 func (f *File) Saved(d piece.Design) (string, error) {
 	values := map[string]string{}
-	for key, typed := range f.changed {
-		values[without1(key)] = typed
-	}
-	was, now := f.Design.Clone(), d.Clone()
-	anew := wayOf(was.Rocker) != wayOf(now.Rocker) || len(was.Rocker.Arcs) != len(now.Rocker.Arcs)
-	for _, key := range was.Keys() {
+	maps.Copy(values, f.changed)
+	anew := wayOf(f.Design.Rocker) != wayOf(d.Rocker) || len(f.Design.Rocker.Arcs) != len(d.Rocker.Arcs)
+	for _, key := range f.Design.Keys() {
 		if anew && curveKey(key) {
 			continue
 		}
-		measure, before, err := was.Measure(key)
-		if err != nil {
-			return "", err
-		}
-		_, after, err := now.Measure(key)
-		if err != nil {
+		measure, before, lost := f.Design.Measure(key)
+		_, after, err := d.Measure(key)
+		if err := errors.Join(lost, err); err != nil {
 			return "", err
 		}
 		if *before != *after {
-			values[without1(key)] = typed(*after, measure.Kind, d.Units)
+			values[short(key)] = AsTyped(*after, measure.Kind, d.Units)
 		}
 	}
-	text := f.withValues(values)
-	if anew {
-		var err error
-		if text, err = redrawn(f.Name, text, d); err != nil {
-			return "", err
-		}
+	made, err := f.with(values)
+	if err == nil && anew {
+		err = made.redraw(d)
 	}
-	_, err := Parse(f.Name, text)
-	return text, err
+	if err != nil {
+		return "", err
+	}
+	_, err = Parse(f.Name, made.Text)
+	return made.Text, err
 }
 
-// typed returns a value as a maker types it, where that says it to a thousandth of a
+// AsTyped returns a value as a maker types it, where that says it to a thousandth of a
 // millimetre; else in its SI unit.
-func typed(x float64, kind quantity.Kind, units quantity.System) string {
-	if shop := quantity.Shop(x, kind, units); math.Abs(quantity.Round(x, kind, units)-x) < 1e-6 {
-		return shop
+func AsTyped(x float64, kind quantity.Kind, units quantity.System) string {
+	if math.Abs(quantity.Round(x, kind, units)-x) < 1e-6 {
+		return quantity.Shop(x, kind, units)
 	}
 	return quantity.Exact(x, kind)
 }
@@ -62,10 +110,7 @@ func (f *File) Rewritable() error {
 	d := f.Design.Clone()
 	k := &d.Rocker
 	k.Radius, k.Tail, k.Rises, k.Points, k.Spacing, k.Origin = 0, 0, nil, nil, 0, 0
-	k.Arcs = make([]piece.Arc, len(k.Arcs)+2)
-	for i := range k.Arcs {
-		k.Arcs[i] = piece.Arc{Radius: 1, Length: 0.1}
-	}
+	k.Arcs = slices.Repeat([]piece.Arc{{Radius: 1, Length: 0.1}}, len(k.Arcs)+2)
 	_, err := f.Saved(d)
 	return err
 }
@@ -75,7 +120,7 @@ var ways = []string{"rocker.radius", "rocker.tail", "rocker.arcs", "rocker.rises
 
 // curveKey reports whether a key is of the curve of the rocker.
 func curveKey(key string) bool {
-	return slices.ContainsFunc(ways, func(way string) bool { return key == way || strings.HasPrefix(key, way+".") })
+	return slices.ContainsFunc(ways, func(way string) bool { return strings.HasPrefix(key+".", way+".") })
 }
 
 // wayOf returns by which entry a rocker is drawn.
@@ -89,4 +134,67 @@ func wayOf(r piece.Rocker) string {
 		return "points"
 	}
 	return "radius"
+}
+
+// redraw draws the rocker of the file's text in another way, by arcs or by one radius: in the place of
+// arcs that are there, else at the end of the section; other lines are kept as comments.
+func (f *File) redraw(d piece.Design) error {
+	if rocker, found := f.find("rocker"); found && rocker.Braced() {
+		pairs := curveOf(d, ", ", "[", "]")
+		for _, e := range f.entries {
+			if e.In >= 0 && f.entries[e.In] == rocker && !curveKey(e.Key) {
+				pairs = append(pairs, f.Text[e.Start:e.ValueEnd])
+			}
+		}
+		return f.replace(rocker.ValueStart, rocker.ValueEnd, "{"+strings.Join(pairs, ", ")+"}")
+	}
+	lines := curveOf(d, ",\n  ", "[   # from nose to tail\n  ", ",\n]")
+	if e, found := f.find("rocker.arcs"); found {
+		key := f.Text[e.Start:e.ValueStart]
+		prefix := key[:strings.LastIndexByte(key, '.')+1]
+		return f.replace(e.Start, e.ValueEnd, prefix+strings.Join(lines, f.newline()+prefix))
+	}
+	if e, found := f.find("rocker.arcs.1"); found {
+		return f.at(e.Start, "rocker.arcs", errors.New("to be written anew the arcs want to stand as one entry under [rocker]: arcs = [...]"))
+	}
+	var old []locate.Entry // in front of what is added
+	for _, e := range f.entries {
+		if slices.Contains(ways, e.Key) {
+			old = append(old, e)
+		}
+	}
+	for _, line := range lines {
+		name, value, _ := strings.Cut(line, " = ")
+		if err := f.add("rocker", name, value, ""); err != nil {
+			return err
+		}
+	}
+	for _, e := range slices.Backward(old) {
+		start := f.lineStart(e.Start)
+		if err := f.replace(start, e.ValueEnd, "# "+strings.ReplaceAll(f.Text[start:e.ValueEnd], "\n", "\n# ")); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// curveOf returns the entries that draw the curve of a rocker: its radius and tail, or its arcs,
+// between two texts and parted by one.
+func curveOf(d piece.Design, parted, before, behind string) []string {
+	write := func(x float64) string { return written(AsTyped(x, quantity.Length, d.Units)) }
+	if len(d.Rocker.Arcs) == 0 {
+		return []string{"radius = " + write(d.Rocker.Radius), "tail   = " + write(d.Rocker.Tail)}
+	}
+	var arcs []string
+	for _, a := range d.Rocker.Arcs {
+		switch {
+		case a.Radius != 0:
+			arcs = append(arcs, fmt.Sprintf("{radius = %s, length = %s}", write(a.Radius), write(a.Length)))
+		case a.Flat != 0:
+			arcs = append(arcs, fmt.Sprintf("{flat = %s}", write(a.Flat)))
+		default:
+			arcs = append(arcs, fmt.Sprintf("{turn = %q}", quantity.Exact(a.Turn, quantity.Angle)))
+		}
+	}
+	return []string{"arcs = " + before + strings.Join(arcs, parted) + behind}
 }

@@ -18,11 +18,11 @@ func TestBlanksInComments(t *testing.T) {
 		}
 		lines := strings.Split(text, "\n")
 		for _, e := range f.entries {
-			m, _, err := f.Design.Measure(keyOf(e.Path))
+			m, _, err := f.Design.Measure(e.Key)
 			if err != nil {
 				continue
 			}
-			line := lines[e.Value.Line-1]
+			line := lines[f.place(e.ValueStart).Line-1]
 			_, comment, _ := strings.Cut(line, "#")
 			numbered := strings.HasPrefix(strings.TrimSpace(comment), "(")
 			want := fmt.Sprintf("(%d)", m.Blank)

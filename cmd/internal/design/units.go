@@ -40,18 +40,24 @@ func (f *File) In(units quantity.System) (string, error) {
 			return "", err
 		}
 		if was != is && plainNumber(e.Raw) {
-			values[without1(key)] = inUnits(*field, is, measure.Kind, units)
+			values[short(key)] = inUnits(*field, is, measure.Kind, units)
 		}
 	}
 	word := map[quantity.System]string{quantity.Inch: "inch", quantity.Metric: "metric"}[units]
-	if _, found := saved.find("units"); !found {
-		text = "units = \"" + word + "\"\n" + saved.withValues(values)
-	} else {
+	_, said := saved.find("units")
+	if said {
 		values["units"] = word
-		text = saved.withValues(values)
 	}
-	_, err = Parse(f.Name, text)
-	return text, err
+	made, err := saved.with(values)
+	if err == nil && !said {
+		start := made.lineStart(0)
+		err = made.replace(start, start, "units = \""+word+"\"\n")
+	}
+	if err != nil {
+		return "", err
+	}
+	_, err = Parse(f.Name, made.Text)
+	return made.Text, err
 }
 
 // plainNumber reports whether a raw value brings no unit.
