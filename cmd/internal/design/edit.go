@@ -10,10 +10,9 @@ import (
 )
 
 // replace puts another text in the place of a stretch of the file's, and finds the entries anew.
-func (f *File) replace(from, to int, text string) error {
+func (f *File) replace(from, to int, text string) {
 	f.Text = f.Text[:from] + text + f.Text[to:]
-	f.values = nil
-	return f.scan()
+	f.scan() // a bound is found when the text is parsed
 }
 
 // newline returns the line end of the file.
@@ -39,19 +38,20 @@ func (f *File) lineStart(offset int) int {
 }
 
 // write puts a value, as it stands in a file, in the place of an entry's, or a new entry in its section.
-func (f *File) write(key, value string) error {
+func (f *File) write(key, value string) {
 	e, found := f.find(f.givenAs(key))
 	if !found {
-		return f.add(sectionOf(key), last(key), value, f.comment(key))
+		f.add(sectionOf(key), last(key), value, f.comment(key))
+		return
 	}
 	rest := f.Text[e.ValueEnd:f.lineEnd(e.ValueEnd)]
-	comment := strings.TrimLeft(rest, " ")
-	if !strings.HasPrefix(comment, "#") {
-		return f.replace(e.ValueStart, e.ValueEnd, value)
+	comment, end := strings.TrimLeft(rest, " "), e.ValueEnd
+	if strings.HasPrefix(comment, "#") { // it stays where it was if there is room
+		blanks := len(rest) - len(comment)
+		end += blanks
+		value += strings.Repeat(" ", max(1, blanks+len([]rune(e.Raw))-len([]rune(value))))
 	}
-	blanks := len(rest) - len(comment) // the comment stays where it was if there is room
-	gap := blanks + len([]rune(e.Raw)) - len([]rune(value))
-	return f.replace(e.ValueStart, e.ValueEnd+blanks, value+strings.Repeat(" ", max(1, gap)))
+	f.replace(e.ValueStart, end, value)
 }
 
 // givenAs returns the key under which the file gives a measure, which may have two.
@@ -61,8 +61,8 @@ func (f *File) givenAs(key string) string {
 		return key
 	}
 	for _, other := range f.Design.Keys() {
-		_, same, err := f.Design.Measure(other)
-		if _, found := f.find(other); found && err == nil && same == field {
+		_, found := f.find(other)
+		if _, same, err := f.Design.Measure(other); found && err == nil && same == field {
 			return other
 		}
 	}
@@ -72,44 +72,36 @@ func (f *File) givenAs(key string) string {
 // add puts a new entry at the end of its section, in the way in which the file writes that: under a
 // header, as dotted keys, in braces, or under a new header at the end. The comment is left out where
 // none can stand.
-func (f *File) add(section, name, value, comment string) error {
-	line := name + " = " + value
-	if e, prefix, found := f.lastIn(section); found {
-		if e.In >= 0 && f.entries[e.In].Braced() {
-			return f.replace(e.ValueEnd, e.ValueEnd, ", "+prefix+line)
-		}
-		return f.below(e, prefix+line+comment)
-	}
+func (f *File) add(section, name, value, comment string) {
+	insert := func(at int, text string) { f.replace(at, at, text) }
+	line, nl := name+" = "+value, f.newline()
+	latest, prefix, begun := f.lastIn(section)
 	home, found := f.find(section)
-	around, inner := sectionOf(section), last(section)
-	outer, enclosed := f.find(around)
+	around, enclosed := f.find(sectionOf(section))
 	switch {
+	case begun && latest.In >= 0 && f.entries[latest.In].Braced():
+		insert(latest.ValueEnd, ", "+prefix+line)
+	case begun:
+		insert(f.lineEnd(latest.ValueEnd), nl+prefix+line+comment)
 	case section == "":
-		start := f.lineStart(0)
-		return f.replace(start, start, line+comment+f.newline())
+		insert(f.lineStart(0), line+comment+nl)
 	case found && home.Kind == locate.Header:
-		return f.below(home, line+comment)
+		insert(f.lineEnd(home.ValueEnd), nl+line+comment)
 	case found && home.Braced():
-		return f.replace(home.ValueStart+1, home.ValueStart+1, line)
+		insert(home.ValueStart+1, line)
 	case found: // a place that lacks a number
-		at, first := home.ValueStart+1, "0, "
 		if x, given := f.find(section + ".x"); given {
-			at, first = x.ValueEnd, ", "
+			insert(x.ValueEnd, ", "+value)
 		} else if name == "x" {
-			first = ""
+			insert(home.ValueStart+1, value)
+		} else {
+			insert(home.ValueStart+1, "0, "+value)
 		}
-		return f.replace(at, at, first+value)
-	case enclosed && (outer.Braced() || isNumber(last(outer.Key))):
-		return f.add(around, inner+"."+name, value, comment)
+	case enclosed && (around.Braced() || isNumber(last(around.Key))):
+		f.add(sectionOf(section), last(section)+"."+name, value, comment)
+	default:
+		insert(len(strings.TrimRight(f.Text, "\r\n")), nl+nl+"["+section+"]"+nl+line+comment)
 	}
-	end, nl := len(strings.TrimRight(f.Text, "\r\n")), f.newline()
-	return f.replace(end, end, nl+nl+"["+section+"]"+nl+line+comment)
-}
-
-// below puts a line below an entry.
-func (f *File) below(e locate.Entry, line string) error {
-	end := f.lineEnd(e.ValueEnd)
-	return f.replace(end, end, f.newline()+line)
 }
 
 // lastIn returns the last entry of a section that stands in it or in a table around it, and what stands

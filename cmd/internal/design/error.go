@@ -62,14 +62,12 @@ func (f *File) Explain(err error) error {
 	if value, changed := f.changed[short(wrong.Key)]; changed {
 		return &Error{File: wrong.Key + "=" + value, Message: exampleIn(f.told(wrong), f.Design.Units)}
 	}
-	var at locate.Position
 	for key := wrong.Key; key != ""; key = sectionOf(key) { // the nearest table around it
 		if e, found := f.find(key); found {
-			at = f.place(e.Start)
-			break
+			return f.at(e.Start, wrong.Key, wrong)
 		}
 	}
-	return f.wrong(at, wrong.Key+": "+f.told(wrong))
+	return f.wrong(locate.Position{}, wrong.Key+": "+f.told(wrong))
 }
 
 // mends are what would mend a mistake that is no one measure, by what is to be given: sections, lists and words.
@@ -93,30 +91,24 @@ func (f *File) told(err error) string {
 	if !errors.As(err, &e) {
 		return err.Error()
 	}
-	mend, name, units := mends[e.Give], e.Give+" = ", f.Design.Units
-	switch measure, known := f.given(e); {
+	measure, _, unknown := f.Design.Measure(sectionOf(e.Key) + "." + e.Give) // beside its key, or in it
+	if unknown != nil {
+		measure, _, unknown = f.Design.Measure(e.Key + "." + e.Give)
+	}
+	mend, name := mends[e.Give], e.Give+" = "
+	switch {
 	case e.Give == "":
 		return e.Reason
 	case e.Word != "":
 		mend = name + strconv.Quote(e.Word)
-	case e.Value != 0 && known:
-		mend = name + worked(e.Value, measure.Kind, units)
+	case e.Value != 0 && unknown == nil:
+		mend = name + worked(e.Value, measure.Kind, f.Design.Units)
 	case strings.Contains(e.Give, "."): // a key to type instead
 		mend = e.Give
-	case known:
+	case unknown == nil:
 		mend = name + measure.Example
 	}
 	return e.Reason + ". For example: " + mend
-}
-
-// given returns the measure that an error wants given, beside its key or in it, and whether it is one.
-func (f *File) given(e *piece.KeyError) (piece.Measure, bool) {
-	for _, key := range []string{sectionOf(e.Key) + "." + e.Give, e.Key + "." + e.Give} {
-		if m, _, err := f.Design.Measure(key); err == nil {
-			return m, true
-		}
-	}
-	return piece.Measure{}, false
 }
 
 // worked writes a number that was worked out as it is typed in a file of these units: on the shop's scale where it lies on it, of a
@@ -137,7 +129,7 @@ func worked(x float64, kind quantity.Kind, units quantity.System) string {
 
 // exampleEntry is an entry in an example, and exampleValue a number or a text in its value.
 var (
-	exampleEntry = regexp.MustCompile(`(\w+)( = )(\[[^=]*\]|"[^"]*"|-?[\d.]+)`)
+	exampleEntry = regexp.MustCompile(`\w+ = (\[[^=]*\]|"[^"]*"|-?[\d.]+)`)
 	exampleValue = regexp.MustCompile(`"[^"]*"|-?\d[\d./]*`)
 )
 
@@ -150,12 +142,12 @@ func exampleIn(message string, system quantity.System) string {
 		return message
 	}
 	return before + mark + exampleEntry.ReplaceAllStringFunc(example, func(entry string) string {
-		part := exampleEntry.FindStringSubmatch(entry)
-		kind, known := kindOf(part[1])
+		name, values, _ := strings.Cut(entry, " = ")
+		kind, known := kindOf(name)
 		if !known {
 			return entry
 		}
-		return part[1] + part[2] + exampleValue.ReplaceAllStringFunc(part[3], func(typed string) string {
+		return name + " = " + exampleValue.ReplaceAllStringFunc(values, func(typed string) string {
 			x, err := quantity.Parse(strings.Trim(typed, `"`), kind, quantity.Inch)
 			if err != nil || strings.Contains(typed, "mm") { // worked out for this file
 				return typed

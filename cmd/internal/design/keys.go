@@ -70,14 +70,6 @@ func (f *File) find(key string) (locate.Entry, bool) {
 	return f.entries[i], true
 }
 
-// isKey reports whether a general key is that of an entry of a design, and isPart whether it is the
-// beginning of one too.
-func isKey(general string) bool { return slices.Contains(piece.Keys(), general) }
-
-func isPart(general string) bool {
-	return slices.ContainsFunc(piece.Keys(), func(key string) bool { return strings.HasPrefix(key+".", general+".") })
-}
-
 // isSection reports whether a word is the name of a section.
 func isSection(word string) bool {
 	return slices.ContainsFunc(piece.Sections(), func(s piece.Section) bool { return s.Name == word })
@@ -88,7 +80,7 @@ func unknown(key string, err error) error {
 	general := generalKey(key)
 	section, _, sectioned := strings.Cut(general, ".")
 	switch {
-	case isKey(general):
+	case slices.Contains(piece.Keys(), general):
 		return err // known, but there are not so many
 	case general == "measured.left" || general == "measured.right" || general == "rocker.rises":
 		return fmt.Errorf("rises are a list, from the nose to the tail. For example: %s = [\"1-3/8\", \"3/8\", 0, \"3/8\", \"1-3/8\"]", last(key))
@@ -138,13 +130,11 @@ func sectionHeader(section string) string {
 
 // Label returns what the entry of a key is called, the key itself where there is none.
 func (f *File) Label(key string) string {
-	if m, _, err := f.Design.Measure(key); err == nil {
-		return m.Label
+	s, err := f.slot(key)
+	if err != nil {
+		return key
 	}
-	if c, _, err := f.Design.Choice(key); err == nil {
-		return c.Label
-	}
-	return key
+	return s.choice.Label + s.measure.Label // one of them
 }
 
 // Held returns what stands for an entry, as a maker reads it: what was changed, else what

@@ -3,6 +3,7 @@ package design
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/BurntSushi/toml"
@@ -33,8 +34,7 @@ func Parse(name, text string) (*File, error) {
 	if f.Text, err = plain(text); err != nil {
 		return nil, &Error{File: name, Message: err.Error()}
 	}
-	var bound *locate.BoundError
-	if err := f.scan(); errors.As(err, &bound) {
+	if bound := f.scan(); bound != nil {
 		return nil, f.wrong(bound.At, bound.Reason)
 	}
 	raw := map[string]any{}
@@ -58,16 +58,16 @@ func Parse(name, text string) (*File, error) {
 	return f, nil
 }
 
-// scan finds the entries of the text. The error is a [*locate.BoundError].
-func (f *File) scan() (err error) {
-	f.entries, err = locate.Entries(f.Text, element)
+// scan finds the entries of the text, up to a bound that it passes.
+func (f *File) scan() (bound *locate.Bound) {
+	f.entries, bound = locate.Entries(f.Text, element)
 	f.places = make(map[string]int, len(f.entries))
 	for i, e := range f.entries {
 		if e.Kind != locate.Stray {
 			f.places[short(e.Key)] = i
 		}
 	}
-	return err
+	return bound
 }
 
 // decoded returns the value of each entry that is a leaf, nil of the others. It is read from the bytes
@@ -145,7 +145,8 @@ func start(raw map[string]any) piece.Design {
 // fill sets one entry of the design, and checks that a table or an array is one that a design has.
 func (f *File) fill(e locate.Entry, value any, filled map[*float64]string) error {
 	if !e.Leaf() {
-		if isPart(generalKey(e.Key)) {
+		table := generalKey(e.Key) + "."
+		if slices.ContainsFunc(piece.Keys(), func(key string) bool { return strings.HasPrefix(key+".", table) }) {
 			return nil
 		}
 		return f.at(e.Start, e.Key, unknown(e.Key, nil))

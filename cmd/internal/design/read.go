@@ -94,15 +94,8 @@ func plain(text string) (string, error) {
 	case strings.TrimSpace(strings.TrimPrefix(text, bom)) == "":
 		return "", errors.New("the file is empty. To see what a design looks like: rockerwright new chair")
 	}
-	return newlines(text), nil
+	return newlines.Replace(text), nil
 }
 
-// newlines returns a text whose line ends that are a carriage return alone are newlines.
-func newlines(text string) string {
-	const both = "\r\n"
-	parts := strings.Split(text, both)
-	for i, part := range parts {
-		parts[i] = strings.ReplaceAll(part, "\r", "\n")
-	}
-	return strings.Join(parts, both)
-}
+// newlines makes newlines of line ends that are a carriage return alone.
+var newlines = strings.NewReplacer("\r\n", "\r\n", "\r", "\n")

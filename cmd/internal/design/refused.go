@@ -177,7 +177,7 @@ func bare(value string) string {
 
 // accepted reports whether TOML accepts a text, which is not nested deeply.
 func accepted(text string) bool {
-	if _, err := locate.Entries(text, element); err != nil {
+	if _, bound := locate.Entries(text, element); bound != nil {
 		return false
 	}
 	var ignored map[string]any

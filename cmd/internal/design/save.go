@@ -36,16 +36,12 @@ func (f *File) Filled() (string, error) {
 		break
 	}
 	maps.Copy(values, f.changed)
-	made, err := f.with(values)
-	if err != nil {
-		return "", err
-	}
-	return made.Text, nil
+	return f.with(values).Text, nil
 }
 
 // with returns the file with the values of some short keys, as they are typed, written in their
 // place; those that are not in the file at the end of their section. Its design is that of f.
-func (f *File) with(values map[string]string) (*File, error) {
+func (f *File) with(values map[string]string) *File {
 	made, known := f.Clone(), piece.Keys()
 	keys := slices.SortedFunc(maps.Keys(values), func(a, b string) int {
 		rank := cmp.Compare(slices.Index(known, generalKey(a)), slices.Index(known, generalKey(b)))
@@ -56,11 +52,9 @@ func (f *File) with(values map[string]string) (*File, error) {
 		if _, _, err := f.Design.Choice(key); err == nil {
 			value = inQuotes(values[key]) // a text, though it be a number
 		}
-		if err := made.write(key, value); err != nil {
-			return nil, err
-		}
+		made.write(key, value)
 	}
-	return made, nil
+	return made
 }
 
 // Saved returns the file's text with the measures of a design, and the changes that were typed,
@@ -70,7 +64,8 @@ func (f *File) with(values map[string]string) (*File, error) {
 func (f *File) Saved(d piece.Design) (string, error) {
 	values := map[string]string{}
 	maps.Copy(values, f.changed)
-	anew := wayOf(f.Design.Rocker) != wayOf(d.Rocker) || len(f.Design.Rocker.Arcs) != len(d.Rocker.Arcs)
+	was, now := f.Design.Rocker, d.Rocker
+	anew := len(was.Arcs) != len(now.Arcs) || len(was.Rises) != len(now.Rises) || len(was.Points) != len(now.Points)
 	for _, key := range f.Design.Keys() {
 		if anew && curveKey(key) {
 			continue
@@ -84,14 +79,13 @@ func (f *File) Saved(d piece.Design) (string, error) {
 			values[short(key)] = AsTyped(*after, measure.Kind, d.Units)
 		}
 	}
-	made, err := f.with(values)
-	if err == nil && anew {
-		err = made.redraw(d)
+	made := f.with(values)
+	if anew {
+		if err := made.redraw(d); err != nil {
+			return "", err
+		}
 	}
-	if err != nil {
-		return "", err
-	}
-	_, err = Parse(f.Name, made.Text)
+	_, err := Parse(f.Name, made.Text)
 	return made.Text, err
 }
 
@@ -123,19 +117,6 @@ func curveKey(key string) bool {
 	return slices.ContainsFunc(ways, func(way string) bool { return strings.HasPrefix(key+".", way+".") })
 }
 
-// wayOf returns by which entry a rocker is drawn.
-func wayOf(r piece.Rocker) string {
-	switch {
-	case len(r.Arcs) > 0:
-		return "arcs"
-	case len(r.Rises) > 0:
-		return "rises"
-	case len(r.Points) > 0:
-		return "points"
-	}
-	return "radius"
-}
-
 // redraw draws the rocker of the file's text in another way, by arcs or by one radius: in the place of
 // arcs that are there, else at the end of the section; other lines are kept as comments.
 func (f *File) redraw(d piece.Design) error {
@@ -146,13 +127,15 @@ func (f *File) redraw(d piece.Design) error {
 				pairs = append(pairs, f.Text[e.Start:e.ValueEnd])
 			}
 		}
-		return f.replace(rocker.ValueStart, rocker.ValueEnd, "{"+strings.Join(pairs, ", ")+"}")
+		f.replace(rocker.ValueStart, rocker.ValueEnd, "{"+strings.Join(pairs, ", ")+"}")
+		return nil
 	}
 	lines := curveOf(d, ",\n  ", "[   # from nose to tail\n  ", ",\n]")
 	if e, found := f.find("rocker.arcs"); found {
 		key := f.Text[e.Start:e.ValueStart]
 		prefix := key[:strings.LastIndexByte(key, '.')+1]
-		return f.replace(e.Start, e.ValueEnd, prefix+strings.Join(lines, f.newline()+prefix))
+		f.replace(e.Start, e.ValueEnd, prefix+strings.Join(lines, f.newline()+prefix))
+		return nil
 	}
 	if e, found := f.find("rocker.arcs.1"); found {
 		return f.at(e.Start, "rocker.arcs", errors.New("to be written anew the arcs want to stand as one entry under [rocker]: arcs = [...]"))
@@ -165,15 +148,11 @@ func (f *File) redraw(d piece.Design) error {
 	}
 	for _, line := range lines {
 		name, value, _ := strings.Cut(line, " = ")
-		if err := f.add("rocker", name, value, ""); err != nil {
-			return err
-		}
+		f.add("rocker", name, value, "")
 	}
 	for _, e := range slices.Backward(old) {
 		start := f.lineStart(e.Start)
-		if err := f.replace(start, e.ValueEnd, "# "+strings.ReplaceAll(f.Text[start:e.ValueEnd], "\n", "\n# ")); err != nil {
-			return err
-		}
+		f.replace(start, e.ValueEnd, "# "+strings.ReplaceAll(f.Text[start:e.ValueEnd], "\n", "\n# "))
 	}
 	return nil
 }

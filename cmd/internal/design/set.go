@@ -63,16 +63,11 @@ func (f *File) Set(key, value string) error {
 // fullKeys returns the keys of the design that a name without its section may stand for: of those
 // with that last part the one that the file gives, or all.
 func (f *File) fullKeys(name string) []string {
-	var all, given []string
-	for _, key := range f.Design.Keys() {
-		if !strings.Contains(key, ".") || last(key) != name {
-			continue
-		}
-		all = append(all, key)
-		if _, found := f.find(key); found {
-			given = append(given, key)
-		}
-	}
+	all := slices.DeleteFunc(f.Design.Keys(), func(key string) bool { return sectionOf(key) == "" || last(key) != name })
+	given := slices.DeleteFunc(slices.Clone(all), func(key string) bool {
+		_, found := f.find(key)
+		return !found
+	})
 	if len(given) == 1 {
 		return given
 	}
@@ -165,27 +160,26 @@ func unitMeant(x float64, typed string, units quantity.System) error {
 	if err != nil || x >= least && x <= most {
 		return nil
 	}
-	feet, inches, _ := strings.Cut(typed, ".")
-	tries := []string{feet + " ft " + inches + " in", feet + " ft", typed + " cm", typed + " m"}
-	if units == quantity.Metric {
-		tries = tries[2:]
+	tries := []string{typed + " cm", typed + " m"}
+	if feet, inches, _ := strings.Cut(typed, "."); units == quantity.Inch {
+		tries = slices.Insert(tries, 0, feet+" ft")
+		if n, err := strconv.Atoi(inches); err == nil && n < 12 {
+			tries = slices.Insert(tries, 0, feet+" ft "+inches+" in")
+		}
 	}
 	for _, try := range tries {
-		y, err := quantity.Parse(try, quantity.Length, quantity.Metric)
-		if n, whole := strconv.Atoi(inches); err != nil || y < least || y > most || strings.HasSuffix(try, " in") && (whole != nil || n > 11) {
-			continue
+		if y, err := quantity.Parse(try, quantity.Length, quantity.Metric); err == nil && y >= least && y <= most {
+			return fmt.Errorf("a person of %s %s; did you mean %q?", strconv.FormatFloat(number, 'f', -1, 64), quantity.Unit(quantity.Length, units), try)
 		}
-		return fmt.Errorf("a person of %s %s; did you mean %q?", strconv.FormatFloat(number, 'f', -1, 64), quantity.Unit(quantity.Length, units), try)
 	}
 	return nil
 }
 
 // article puts "the" before a label that has none.
 func article(label string) string {
-	for _, has := range []string{"the ", "how ", "what ", "who ", "which ", "whose ", "a "} {
-		if strings.HasPrefix(label, has) {
-			return label
-		}
+	first, _, _ := strings.Cut(label, " ")
+	if slices.Contains([]string{"the", "how", "what", "who", "which", "whose", "a"}, first) {
+		return label
 	}
 	return "the " + label
 }

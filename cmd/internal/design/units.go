@@ -1,6 +1,7 @@
 package design
 
 import (
+	"errors"
 	"math"
 	"strconv"
 	"strings"
@@ -24,22 +25,13 @@ func (f *File) In(units quantity.System) (string, error) {
 	values := map[string]string{}
 	for _, key := range saved.Design.Keys() {
 		e, found := saved.find(key)
-		if !found {
-			continue
-		}
-		measure, field, err := saved.Design.Measure(key)
-		if err != nil {
-			return "", err
-		}
+		measure, field, lost := saved.Design.Measure(key)
 		was, err := quantity.FromNumber(1, measure.Kind, saved.Design.Units)
-		if err != nil {
+		is, other := quantity.FromNumber(1, measure.Kind, units)
+		if err := errors.Join(lost, err, other); err != nil {
 			return "", err
 		}
-		is, err := quantity.FromNumber(1, measure.Kind, units)
-		if err != nil {
-			return "", err
-		}
-		if was != is && plainNumber(e.Raw) {
+		if found && was != is && plainNumber(e.Raw) {
 			values[short(key)] = inUnits(*field, is, measure.Kind, units)
 		}
 	}
@@ -48,13 +40,10 @@ func (f *File) In(units quantity.System) (string, error) {
 	if said {
 		values["units"] = word
 	}
-	made, err := saved.with(values)
-	if err == nil && !said {
+	made := saved.with(values)
+	if !said {
 		start := made.lineStart(0)
-		err = made.replace(start, start, "units = \""+word+"\"\n")
-	}
-	if err != nil {
-		return "", err
+		made.replace(start, start, "units = \""+word+"\"\n")
 	}
 	_, err = Parse(f.Name, made.Text)
 	return made.Text, err

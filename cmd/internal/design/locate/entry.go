@@ -27,6 +27,8 @@ type Entry struct {
 	ValueEnd   int
 	In         int    // index of the header, inline table or array it stands in; −1 where in none
 	Raw        string // the value as typed; of a header ""
+
+	depth int // parts of its key
 }
 
 // Leaf reports whether the entry holds a value with no entries in it.

@@ -61,9 +61,9 @@ func TestEntries(t *testing.T) {
 		{"sitter.2.place", Position{17, 2}, Position{17, 2}, ""},
 		{"sitter.2.place.x", Position{18, 1}, Position{18, 5}, "1"},
 	}
-	got, err := Entries(sample, numbered)
-	if err != nil {
-		t.Fatal(err)
+	got, bound := Entries(sample, numbered)
+	if bound != nil {
+		t.Fatal(bound)
 	}
 	for i, w := range want {
 		if i >= len(got) {
@@ -77,9 +77,9 @@ func TestEntries(t *testing.T) {
 		t.Errorf("%d entries, want %d", len(got), len(want))
 	}
 	crlf := mark + strings.ReplaceAll(sample, "\n", "\r\n")
-	marked, err := Entries(crlf, numbered)
-	if err != nil || len(marked) != len(got) {
-		t.Fatal(err, len(marked))
+	marked, bound := Entries(crlf, numbered)
+	if bound != nil || len(marked) != len(got) {
+		t.Fatal(bound, len(marked))
 	}
 	for i, e := range marked { // an editor's marks take no column
 		if e.Key != got[i].Key || At(crlf, e.Start) != At(sample, got[i].Start) || At(crlf, e.ValueStart) != At(sample, got[i].ValueStart) {

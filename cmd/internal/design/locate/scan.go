@@ -13,18 +13,16 @@ const (
 	longest = 60 // bytes of one name
 )
 
-// A BoundError is the first place where a text goes beyond what any design needs.
-type BoundError struct {
+// A Bound is the first place where a text goes beyond what any design needs.
+type Bound struct {
 	At     Position
 	Reason string
 }
 
-func (e *BoundError) Error() string { return e.Reason }
-
 // Entries returns the entries of a text in the order of the text: tables, keys, the elements of
 // arrays, whose key, counting from 0, is that of element, and stray lines. In a text that TOML does
-// not accept it finds what it can. The error is a [*BoundError], with which the entries end.
-func Entries(text string, element func(list string, n int) string) ([]Entry, error) {
+// not accept it finds what it can. With a bound, nil where none is passed, the entries end.
+func Entries(text string, element func(list string, n int) string) ([]Entry, *Bound) {
 	s := scan{text: text, element: element, count: map[string]int{}, in: -1}
 	if s.next(mark) {
 		s.pos = len(mark)
@@ -37,7 +35,7 @@ func Entries(text string, element func(list string, n int) string) ([]Entry, err
 		case s.next("["):
 			s.header()
 		case !s.next("#"):
-			s.line()
+			s.pair(s.in)
 		}
 		s.until("\n")
 	}
@@ -49,12 +47,10 @@ type scan struct {
 	text    string
 	pos     int
 	element func(list string, n int) string
-	table   string         // key of the table the walk is in
-	in      int            // its index among the entries, −1 before the first header
-	depth   int            // how many names its header has
+	in      int            // index of the header the walk is under, −1 before the first
 	count   map[string]int // how many tables of an array there were, by key
 	entries []Entry
-	bound   error
+	bound   *Bound
 }
 
 const (
@@ -65,7 +61,7 @@ const (
 // beyond ends the walk where a bound is passed.
 func (s *scan) beyond(offset int, reason string) {
 	if s.bound == nil {
-		s.bound = &BoundError{At(s.text, offset), reason}
+		s.bound = &Bound{At(s.text, offset), reason}
 	}
 	s.pos = len(s.text)
 }
@@ -101,7 +97,7 @@ func (s *scan) header() {
 	array := s.next("[[")
 	s.skip("[")
 	s.skip(blanks)
-	e := Entry{Kind: Header, Start: s.pos, In: -1}
+	e := Entry{Kind: Header, Start: s.pos, ValueStart: s.pos, In: -1}
 	names, end := s.names()
 	for i, name := range names {
 		e.Key = joined(e.Key, name)
@@ -112,39 +108,33 @@ func (s *scan) header() {
 			e.Key = s.element(e.Key, n-1)
 		}
 	}
-	e.ValueStart, e.ValueEnd = e.Start, end
-	s.table, s.in, s.depth = e.Key, len(s.entries), len(names)
+	e.ValueEnd, e.depth, s.in = end, len(names), len(s.entries)
 	s.entries = append(s.entries, e)
 }
 
-// line reads key = value, or a line that is none.
-func (s *scan) line() {
-	e := Entry{Kind: Stray, Start: s.pos, In: s.in}
-	if names, end := s.pair(s.table, s.in, s.depth); end >= 0 {
-		s.pos = end
-		s.until("\n")
-		e.Key = strings.Join(names, ".")
-		e.Raw = strings.TrimRight(s.text[end:s.pos], blanks+"\r")
+// pair reads key = value in a table or an inline table, whose index is in; a line without an equals
+// sign is a stray one.
+func (s *scan) pair(in int) {
+	e := Entry{Start: s.pos, In: in}
+	if in >= 0 {
+		e.Key, e.depth = s.entries[in].Key, s.entries[in].depth
+	}
+	names, end := s.names()
+	switch {
+	case s.next("="):
+		for _, name := range names {
+			e.Key = joined(e.Key, name)
+		}
+		e.depth += len(names)
+		s.pos++
+		s.skip(blanks)
+		s.value(e)
+	case in == s.in:
+		line, _, _ := strings.Cut(s.text[end:], "\n")
+		e.Kind, e.Key, e.Raw = Stray, strings.Join(names, "."), strings.TrimRight(line, blanks+"\r")
 		e.ValueStart, e.ValueEnd = end, end+len(e.Raw)
 		s.entries = append(s.entries, e)
 	}
-}
-
-// pair reads key = value in a table or an inline table, whose index is in. Where no equals sign
-// follows it returns the names of the key and where they end, else −1.
-func (s *scan) pair(table string, in, depth int) (names []string, end int) {
-	e := Entry{Key: table, Start: s.pos, In: in}
-	names, end = s.names()
-	if !s.next("=") {
-		return names, end
-	}
-	for _, name := range names {
-		e.Key = joined(e.Key, name)
-	}
-	s.pos++
-	s.skip(blanks)
-	s.value(e, depth+len(names))
-	return nil, -1
 }
 
 // names reads the names of a dotted key, and returns where they end.
@@ -188,21 +178,20 @@ func nameOf(typed string) string {
 	return name
 }
 
-// value reads the value of an entry, so many names deep, and adds the entry and those inside it.
-func (s *scan) value(e Entry, depth int) {
+// value reads the value of an entry, and adds the entry and those inside it.
+func (s *scan) value(e Entry) {
 	e.ValueStart = s.pos
 	index := len(s.entries)
 	s.entries = append(s.entries, e)
-	switch {
-	case s.tooDeep(depth):
+	switch n := 0; {
+	case s.tooDeep(e.depth):
 	case s.next("["):
-		n := 0
 		s.inside("]", func() {
-			s.value(Entry{Kind: Element, Key: s.element(e.Key, n), Start: s.pos, In: index}, depth+1)
+			s.value(Entry{Kind: Element, Key: s.element(e.Key, n), Start: s.pos, In: index, depth: e.depth + 1})
 			n++
 		})
 	case s.next("{"):
-		s.inside("}", func() { s.pair(e.Key, index, depth) })
+		s.inside("}", func() { s.pair(index) })
 	case s.next(`"`) || s.next("'"):
 		s.quoted()
 	default:
