@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"rockerwright/cmd/internal/design/locate"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
@@ -129,7 +130,7 @@ func TestManyWaysToWriteOneFile(t *testing.T) {
 		t.Fatal(err)
 	}
 	for name, same := range map[string]string{
-		"byte order mark": bom + text,
+		"byte order mark": locate.Mark + text,
 		"CRLF":            strings.ReplaceAll(text, "\n", "\r\n"),
 		"curly inch mark": with(`front  = "16 1/2"`, `front  = "16 1/2”"`),
 		"feet and inches": with(`front  = "16 1/2"`, `front  = "1' 4 1/2"`),
@@ -255,10 +256,10 @@ func TestRead(t *testing.T) {
 		return path
 	}
 	for path, want := range map[string]string{
-		filepath.Join(dir, "none.toml"):                    "there is no such file",
-		dir:                                                "this is a folder",
-		write("empty.toml", nil):                           "the file is empty",
-		write("blank.toml", []byte(bom+" \n\n")):           "the file is empty",
+		filepath.Join(dir, "none.toml"): "there is no such file",
+		dir:                             "this is a folder",
+		write("empty.toml", nil):        "the file is empty",
+		write("blank.toml", []byte(locate.Mark+" \n\n")):   "the file is empty",
 		write("binary.toml", []byte{1, 0, 2}):              "not a text file",
 		write("latin.toml", []byte("title = \"B\xe4nk\"")): "not a text file",
 		write("large.toml", make([]byte, 50<<20)):          "larger than 64 KiB",

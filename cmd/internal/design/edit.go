@@ -31,10 +31,10 @@ func (f *File) lineEnd(offset int) int {
 
 // lineStart returns where the line of an offset begins.
 func (f *File) lineStart(offset int) int {
-	if start := strings.LastIndexByte(f.Text[:offset], '\n') + 1; start > 0 || !strings.HasPrefix(f.Text, bom) {
+	if start := strings.LastIndexByte(f.Text[:offset], '\n') + 1; start > 0 || !strings.HasPrefix(f.Text, locate.Mark) {
 		return start
 	}
-	return len(bom)
+	return len(locate.Mark)
 }
 
 // write puts a value, as it stands in a file, in the place of an entry's, or a new entry in its section.
@@ -126,13 +126,13 @@ func (f *File) lastIn(section string) (found locate.Entry, prefix string, any bo
 // comment returns what stands behind a line that is put in: its blank and its label.
 func (f *File) comment(key string) string {
 	measure, _, err := f.Design.Measure(key)
-	switch {
-	case err != nil:
+	if err != nil {
 		return ""
-	case measure.Blank > 0:
-		return fmt.Sprintf(" # (%d) %s", measure.Blank, measure.Label)
 	}
-	return " # " + measure.Label
+	if measure.Blank == 0 {
+		return " # " + measure.Label
+	}
+	return fmt.Sprintf(" # (%d) %s", measure.Blank, measure.Label)
 }
 
 // bareValue is what needs no quotes.

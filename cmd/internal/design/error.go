@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -62,9 +63,13 @@ func (f *File) Explain(err error) error {
 	if value, changed := f.changed[short(wrong.Key)]; changed {
 		return &Error{File: wrong.Key + "=" + value, Message: exampleIn(f.told(wrong), f.Design.Units)}
 	}
-	for key := wrong.Key; key != ""; key = sectionOf(key) { // the nearest table around it
-		if e, found := f.find(key); found {
-			return f.at(e.Start, wrong.Key, wrong)
+	for key := short(wrong.Key); key != ""; key = sectionOf(key) { // the nearest table around it
+		i, found := f.places[key]
+		if !found { // but there may be keys with dots
+			i = slices.IndexFunc(f.entries, func(e locate.Entry) bool { return strings.HasPrefix(short(e.Key), key+".") })
+		}
+		if i >= 0 {
+			return f.at(f.entries[i].Start, wrong.Key, wrong)
 		}
 	}
 	return f.wrong(locate.Position{}, wrong.Key+": "+f.told(wrong))

@@ -38,7 +38,7 @@ func Parse(name, text string) (*File, error) {
 		return nil, f.wrong(bound.At, bound.Reason)
 	}
 	raw := map[string]any{}
-	if _, err := toml.Decode(strings.TrimPrefix(f.Text, bom), &raw); err != nil {
+	if _, err := toml.Decode(strings.TrimPrefix(f.Text, locate.Mark), &raw); err != nil {
 		return nil, f.refused(err)
 	}
 	if err := f.tooMany(); err != nil {

@@ -8,6 +8,8 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"rockerwright/cmd/internal/design/locate"
 )
 
 // Read reads the design file at path. The error is an [*Error].
@@ -66,9 +68,6 @@ func quoted(path string) string {
 // many entries as are read 40.
 const Largest = 64 << 10
 
-// bom is the mark that some editors put at the start of a text.
-const bom = "\ufeff"
-
 // Marks by which a file that is no plain text begins.
 const (
 	richText          = `{\rtf`
@@ -91,7 +90,7 @@ func plain(text string) (string, error) {
 		return "", errors.New("this file is saved as UTF-16 (Unicode with two bytes a letter). Open it in the editor, choose Save as and the encoding UTF-8")
 	case strings.IndexByte(text, 0) >= 0 || !utf8.ValidString(text):
 		return "", errors.New("this is not a text file; save the design as plain text (UTF-8)")
-	case strings.TrimSpace(strings.TrimPrefix(text, bom)) == "":
+	case strings.TrimSpace(strings.TrimPrefix(text, locate.Mark)) == "":
 		return "", errors.New("the file is empty. To see what a design looks like: rockerwright new chair")
 	}
 	return newlines.Replace(text), nil

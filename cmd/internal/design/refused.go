@@ -23,13 +23,10 @@ func (f *File) refused(err error) error {
 	if !errors.As(err, &parse) {
 		return f.wrong(locate.Position{}, inOurWords(err.Error()))
 	}
-	line, end := max(1, parse.Position.Line), len(f.Text)
-	if lines := strings.SplitAfterN(f.Text, "\n", line+1); len(lines) > line {
-		end -= len(lines[line])
-	}
+	line := max(1, parse.Position.Line)
 	looked, sound := 0, 0 // what stands before sound is accepted
 	for _, e := range f.entries {
-		if e.Start >= end || looked == mostMended {
+		if looked == mostMended || f.place(e.Start).Line > line {
 			break
 		}
 		text := f.Text[f.lineStart(e.Start):f.lineEnd(e.ValueEnd)]
@@ -49,7 +46,7 @@ func (f *File) refused(err error) error {
 		}
 	}
 	message := strings.TrimPrefix(parse.Message, "toml: ")
-	start := len(f.Text) - len(strings.TrimPrefix(f.Text, bom)) + max(0, parse.Position.Start) // the library may say −1
+	start := len(f.Text) - len(strings.TrimPrefix(f.Text, locate.Mark)) + max(0, parse.Position.Start) // the library may say −1
 	at := locate.Position{Line: line, Column: f.place(min(start, len(f.Text))).Column}
 	switch {
 	case strings.Contains(message, "already been defined") || strings.Contains(message, "already created") || strings.Contains(message, "duplicate"):

@@ -83,10 +83,7 @@ func (f *File) put(s slot, value any, typed string) error {
 			word, ok = map[bool]string{true: "yes", false: "no"}[yes], true
 		}
 		if !ok {
-			example := "word"
-			if len(s.choice.Words) > 0 {
-				example = s.choice.Words[0]
-			}
+			example := slices.Concat(s.choice.Words, []string{"word"})[0]
 			return fmt.Errorf("this is a word, in quotes. For example: %s = %q", last(s.key), example)
 		}
 		if err := readable(s.choice, word); err != nil {
@@ -109,8 +106,12 @@ func (f *File) put(s slot, value any, typed string) error {
 	if err == nil {
 		err = allowed(measure, x, typed, d.Units)
 	}
+	var misread *quantity.Error
+	if errors.As(err, &misread) { // of a list, the number alone is the example
+		misread.Example = strings.TrimPrefix(last(measure.Key)+" = "+measure.Example, "N = ")
+	}
 	if err != nil {
-		return withExample(err, measure)
+		return err
 	}
 	*s.field = x
 	if reading, measured := strings.CutPrefix(s.key, "measured."); measured && x == 0 { // it is there, though it is 0
@@ -118,20 +119,6 @@ func (f *File) put(s slot, value any, typed string) error {
 	}
 	measure.Given(d)
 	return nil
-}
-
-// withExample gives an error of package quantity the example of the measure itself.
-func withExample(err error, m piece.Measure) error {
-	var wrong *quantity.Error
-	if !errors.As(err, &wrong) {
-		return err
-	}
-	better := *wrong
-	better.Example = m.Example
-	if name := last(m.Key); name != "N" { // of a list, the number alone
-		better.Example = name + " = " + m.Example
-	}
-	return &better
 }
 
 // allowed returns what is wrong with the sign or the unit of a value.

@@ -167,6 +167,28 @@ func TestSpelledMistakes(t *testing.T) {
 	}
 }
 
+// TestSpelledLacks holds that an entry that is not there is missed where its section stands; lines and
+// columns are counted by hand.
+func TestSpelledLacks(t *testing.T) {
+	for key, want := range map[string]map[string]string{
+		"rocker.depth":             {"plain": "2:2", "spaces": "3:5", "quotes": "2:2", "dots": "2:1", "braces": "2:1", "other order": "13:2"},
+		"sitter.height":            {"plain": "11:3", "spaces": "13:5", "quotes": "11:3", "dots": "12:1", "braces": "3:11", "other order": "11:2"},
+		"sitter.lying_back.height": {"plain": "13:1", "spaces": "15:3", "quotes": "13:1", "dots": "13:1", "braces": "3:26", "other order": "3:2"},
+		"part.shape":               {"plain": "14:3", "spaces": "18:4", "quotes": "15:3", "dots": "9:1", "braces": "6:10", "other order": "17:2"},
+	} {
+		for name, text := range spellings {
+			f, err := Parse("x.toml", text)
+			if err != nil {
+				t.Fatal(err)
+			}
+			err = f.Explain(&piece.KeyError{Key: key, Reason: "it is wanted"})
+			if want := "x.toml:" + want[name] + ": " + key + ": it is wanted"; err.Error() != want {
+				t.Errorf("%s:\n got %v\nwant %s", name, err, want)
+			}
+		}
+	}
+}
+
 // TestSpelledSaves holds that a change of any entry is written where the entry stands, or as a new one
 // in its section, and nowhere else: read again, the text is the changed design.
 func TestSpelledSaves(t *testing.T) {

@@ -18,7 +18,7 @@ func SplitChange(change string) (key string, values []string, ok bool) {
 	if !ok || key == "" || strings.ContainsAny(key, `/\`) {
 		return "", nil, false
 	}
-	if choice, known := choiceOf(key); known && choice.Words == nil {
+	if isText(key) {
 		if typed != key { // key = text
 			text = strings.TrimSpace(text)
 		}
@@ -36,14 +36,11 @@ func SplitChange(change string) (key string, values []string, ok bool) {
 	return key, values, true
 }
 
-// choiceOf returns the choice of a key as typed, of any design.
-func choiceOf(key string) (piece.Choice, bool) {
-	choices := piece.Choices()
-	i := slices.IndexFunc(choices, func(c piece.Choice) bool { return c.Key == key || c.Key == generalKey(key) })
-	if i < 0 {
-		return piece.Choice{}, false
-	}
-	return choices[i], true
+// isText reports whether a key as typed is that of an entry that can be any text, in some design.
+func isText(key string) bool {
+	return slices.ContainsFunc(piece.Choices(), func(c piece.Choice) bool {
+		return c.Words == nil && (c.Key == key || c.Key == generalKey(key))
+	})
 }
 
 // Torn returns how many words of a call a shell made of one change that was typed with spaces in
@@ -90,10 +87,7 @@ func named(word string) bool {
 
 // reads reports whether a text can be the value of an entry in either system of units.
 func reads(key, text string) bool {
-	if choice, known := choiceOf(key); known {
-		return choice.Words == nil
-	}
-	return slices.ContainsFunc(piece.Measures(), func(m piece.Measure) bool {
+	return isText(key) || slices.ContainsFunc(piece.Measures(), func(m piece.Measure) bool {
 		if !means(key, m.Key) {
 			return false
 		}

@@ -42,13 +42,13 @@ func (e Entry) Braced() bool { return e.Kind != Stray && strings.HasPrefix(e.Raw
 // A Position is a place in a text. Both count from 1; Column counts characters.
 type Position struct{ Line, Column int }
 
-// mark is the byte order mark, which editors put in front of a text; it takes no
+// Mark is the byte order mark, which editors put in front of a text; it takes no
 // column.
-const mark = "\ufeff"
+const Mark = "\ufeff"
 
 // At returns the position of a byte offset in a text.
 func At(text string, offset int) Position {
-	before := strings.TrimPrefix(text[:offset], mark)
+	before := strings.TrimPrefix(text[:offset], Mark)
 	line := before[strings.LastIndexByte(before, '\n')+1:]
 	return Position{strings.Count(before, "\n") + 1, utf8.RuneCountInString(line) + 1}
 }

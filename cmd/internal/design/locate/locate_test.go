@@ -76,7 +76,7 @@ func TestEntries(t *testing.T) {
 	if len(got) != len(want) {
 		t.Errorf("%d entries, want %d", len(got), len(want))
 	}
-	crlf := mark + strings.ReplaceAll(sample, "\n", "\r\n")
+	crlf := Mark + strings.ReplaceAll(sample, "\n", "\r\n")
 	marked, bound := Entries(crlf, numbered)
 	if bound != nil || len(marked) != len(got) {
 		t.Fatal(bound, len(marked))

@@ -24,8 +24,8 @@ type Bound struct {
 // not accept it finds what it can. With a bound, nil where none is passed, the entries end.
 func Entries(text string, element func(list string, n int) string) ([]Entry, *Bound) {
 	s := scan{text: text, element: element, count: map[string]int{}, in: -1}
-	if s.next(mark) {
-		s.pos = len(mark)
+	if s.next(Mark) {
+		s.pos = len(Mark)
 	}
 	for s.bound == nil {
 		s.skip(blanks + "\r\n")
