@@ -23,18 +23,22 @@ func (f *File) refused(err error) error {
 	if !errors.As(err, &parse) {
 		return f.wrong(locate.Position{}, inOurWords(err.Error()))
 	}
-	line := max(1, parse.Position.Line)
+	line, end := max(1, parse.Position.Line), len(f.Text)
+	if lines := strings.SplitAfterN(f.Text, "\n", line+1); len(lines) > line {
+		end -= len(lines[line])
+	}
 	looked, sound := 0, 0 // what stands before sound is accepted
 	for _, e := range f.entries {
-		if looked == mostMended || f.place(e.Start).Line > line {
+		if looked == mostMended || e.Start >= end {
 			break
 		}
-		text := f.Text[f.lineStart(e.Start):f.lineEnd(e.ValueEnd)]
-		if inside := e.In >= 0 && f.entries[e.In].Kind != locate.Header; inside {
-			text = "x = " + e.Raw
-			if e.Start < sound || e.Kind == locate.Element || !e.Leaf() {
-				continue
-			}
+		inside := e.In >= 0 && f.entries[e.In].Kind != locate.Header
+		if inside && (e.Start < sound || e.Kind == locate.Element || !e.Leaf()) {
+			continue
+		}
+		text := "x = " + e.Raw
+		if !inside {
+			text = f.Text[f.lineStart(e.Start):f.lineEnd(e.ValueEnd)]
 		}
 		if accepted(text) {
 			sound = e.ValueEnd
