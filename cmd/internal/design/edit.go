@@ -69,9 +69,8 @@ func (f *File) givenAs(key string) string {
 	return key
 }
 
-// add puts a new entry at the end of its section, in the way in which the file writes that: under a
-// header, as dotted keys, in braces, or under a new header at the end. The comment is left out where
-// none can stand.
+// add puts a new entry at the end of its section, in the way in which the file writes that: under a header, as dotted
+// keys, in braces, or under a new header at the end. The comment is left out where none can stand.
 func (f *File) add(section, name, value, comment string) {
 	insert := func(at int, text string) { f.replace(at, at, text) }
 	line, nl := name+" = "+value, f.newline()

@@ -162,8 +162,7 @@ func exampleIn(message string, system quantity.System) string {
 	})
 }
 
-// kindOf returns the kind of the measures that are called so, where a file in millimetres writes it
-// otherwise.
+// kindOf returns the kind of the measures that are called so, where a file in millimetres writes it otherwise.
 func kindOf(name string) (quantity.Kind, bool) {
 	for _, m := range piece.Measures() {
 		switch m.Kind {

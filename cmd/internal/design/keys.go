@@ -60,8 +60,7 @@ func last(key string) string { return key[strings.LastIndexByte(key, '.')+1:] }
 
 func sectionOf(key string) string { return key[:max(0, strings.LastIndexByte(key, '.'))] }
 
-// find returns the entry of the file with the given key; the number of an only sitter
-// or part may be there or not.
+// find returns the entry of the file with the given key; the number of an only sitter or part may be there or not.
 func (f *File) find(key string) (locate.Entry, bool) {
 	i, found := f.places[short(key)]
 	if !found {

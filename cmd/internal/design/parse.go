@@ -41,13 +41,12 @@ func Parse(name, text string) (*File, error) {
 	if _, err := toml.Decode(strings.TrimPrefix(f.Text, locate.Mark), &raw); err != nil {
 		return nil, f.refused(err)
 	}
-	if err := f.tooMany(); err != nil {
-		return nil, err
-	}
 	if f.values, err = decoded(f.entries); err != nil {
 		return nil, f.wrong(locate.Position{}, inOurWords(err.Error()))
 	}
-	f.Design = start(raw)
+	if err := f.start(raw); err != nil {
+		return nil, err
+	}
 	filled := map[*float64]string{}
 	for i, e := range f.entries {
 		if err := f.fill(e, f.values[i], filled); err != nil {
@@ -95,24 +94,10 @@ func decoded(entries []locate.Entry) ([]any, error) {
 	return values, nil
 }
 
-// tooMany returns the error of the first entry of a list that is longer than is read.
-func (f *File) tooMany() error {
-	for _, list := range piece.Lists() {
-		if e, found := f.find(element(list.Name, list.Most)); found {
-			what := list.What
-			if !strings.Contains(list.Name, ".") {
-				what += " under [[" + list.Name + "]]"
-			}
-			return f.wrong(f.place(e.Start), fmt.Sprintf("%s: more than %d %s are not read", list.Name, list.Most, what))
-		}
-	}
-	return nil
-}
-
-// start returns the design before its first line is read: as many entries as the file
-// has, in its units, with the limits that go with its kind.
-func start(raw map[string]any) piece.Design {
-	var d piece.Design
+// start makes the design as it is before its first line is read: with as many entries as the file has,
+// in its units, with the limits that go with its kind. The error is that of a list longer than is read.
+func (f *File) start(raw map[string]any) error {
+	d := &f.Design
 	for _, key := range []string{"kind", "units"} {
 		word, isText := raw[key].(string)
 		_, set, err := d.Choice(key)
@@ -126,20 +111,28 @@ func start(raw map[string]any) piece.Design {
 	d.Limits = piece.DefaultLimits(d.Kind)
 	for _, list := range piece.Lists() {
 		var value any = raw
+		section, _, inside := strings.Cut(list.Name, ".")
 		for _, name := range strings.Split(list.Name, ".") {
 			table, _ := value.(map[string]any)
 			value = table[name]
 		}
+		if e, found := f.find(element(list.Name, list.Most)); found {
+			what := list.What
+			if !inside {
+				what += " under [[" + section + "]]"
+			}
+			return f.wrong(f.place(e.Start), fmt.Sprintf("%s: more than %d %s are not read", list.Name, list.Most, what))
+		}
 		switch v := value.(type) {
 		case map[string]any:
-			list.Make(&d, 1)
+			list.Make(d, 1)
 		case []map[string]any:
-			list.Make(&d, len(v))
+			list.Make(d, len(v))
 		case []any:
-			list.Make(&d, len(v))
+			list.Make(d, len(v))
 		}
 	}
-	return d
+	return nil
 }
 
 // fill sets one entry of the design, and checks that a table or an array is one that a design has.

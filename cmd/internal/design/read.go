@@ -21,8 +21,7 @@ func Read(path string) (*File, error) {
 	return Parse(path, text)
 }
 
-// readText returns what the file at path holds, no more than one byte too many, or a sentence
-// that says why not.
+// readText returns what the file at path holds, no more than one byte too many, or a sentence that says why not.
 func readText(path string) (string, error) {
 	if strings.ContainsFunc(path, unicode.IsControl) {
 		return "", errors.New("the name of this file has a control character in it; give the file another name")

@@ -16,9 +16,8 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// Filled returns the file's text with its changes written in, and the seat, arms and
-// back sized to its owner where a size of the owner was among the changes. Comments stay
-// where they are.
+// Filled returns the file's text with its changes written in, and the seat, arms and back sized to its owner where a
+// size of the owner was among the changes. Comments stay where they are.
 func (f *File) Filled() (string, error) {
 	values := map[string]string{}
 	for changed := range f.changed {
@@ -99,8 +98,7 @@ func AsTyped(x float64, kind quantity.Kind, units quantity.System) string {
 	return quantity.Exact(x, kind)
 }
 
-// Rewritable returns why a rocker of other arcs could not be written into the file; nil where it
-// can.
+// Rewritable returns why a rocker of other arcs could not be written into the file; nil where it can.
 func (f *File) Rewritable() error {
 	d := f.Design.Clone()
 	k := &d.Rocker
@@ -179,10 +177,9 @@ func curveOf(d piece.Design, parted, before, behind string) []string {
 	return []string{"arcs = " + before + strings.Join(arcs, parted) + behind}
 }
 
-// In returns the text of the design, with its changes in it, for plain numbers of another
-// system: each plain number is written anew, to a ten-thousandth of its unit or finer;
-// numbers that bring their unit stay, and so do comments, whatever they say of units. The
-// error is an [*Error].
+// In returns the text of the design, with its changes in it, for plain numbers of another system: each plain number
+// is written anew, to a ten-thousandth of its unit or finer; numbers that bring their unit stay, and so do comments,
+// whatever they say of units. The error is an [*Error].
 func (f *File) In(units quantity.System) (string, error) {
 	text, err := f.Saved(f.Design)
 	if err != nil {

@@ -33,8 +33,7 @@ func (f *File) slot(key string) (slot, error) {
 	return s, err
 }
 
-// Set changes one entry of the design, as typed on the command line. The error is an
-// [*Error].
+// Set changes one entry of the design, as typed on the command line. The error is an [*Error].
 func (f *File) Set(key, value string) error {
 	s, err := f.slot(key)
 	if err == nil {

@@ -283,3 +283,35 @@ func TestSpelledRedrawn(t *testing.T) {
 		}
 	}
 }
+
+// FuzzSpelled holds that a measure that is changed in any design that is read is changed in the text that is
+// written, and nothing else.
+func FuzzSpelled(f *testing.F) {
+	for i, text := range slices.Collect(maps.Values(spellings)) {
+		f.Add(text, 7*i)
+	}
+	f.Add("[body]\ncentre = []\n[[part]]\nat=[1]\n[[part]]\n[rocker]\npoints = [[1], [], [2, 3]]\n", 3)
+	f.Add("body={} # none\nsitter = [{ },{lying_back.ahead = 3,},]\n'seat'.width=3", 5)
+	f.Fuzz(func(t *testing.T, text string, n int) {
+		file, err := Parse("x.toml", text)
+		if err != nil {
+			return
+		}
+		keys := file.Design.Keys()
+		key := keys[(n%len(keys)+len(keys))%len(keys)]
+		measure, _, err := file.Design.Measure(key)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if err := file.Set(key, strings.Trim(measure.Example, `"`)); err != nil {
+			t.Fatal(err)
+		}
+		saved, err := file.Saved(file.Design)
+		if err != nil {
+			t.Fatalf("%q: %s: %v\n%s", text, key, err, saved)
+		}
+		if got := spelled(t, saved); !reflect.DeepEqual(got, file.Design) {
+			t.Errorf("%q: %s:\n got %+v\nwant %+v\n%s", text, key, got, file.Design, saved)
+		}
+	})
+}

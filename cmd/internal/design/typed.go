@@ -74,8 +74,7 @@ func Torn(words []string, isName func(string) bool) (n int, whole string) {
 	return n, key + "=" + value
 }
 
-// means reports whether a word is the key of an entry that all designs know by a general key, or the
-// last part of it.
+// means reports whether a word is the key of an entry that all designs know by a general key, or the last part of it.
 func means(word, general string) bool {
 	return word == general || generalKey(word) == general || word == last(general)
 }

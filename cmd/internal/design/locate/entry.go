@@ -42,8 +42,7 @@ func (e Entry) Braced() bool { return e.Kind != Stray && strings.HasPrefix(e.Raw
 // A Position is a place in a text. Both count from 1; Column counts characters.
 type Position struct{ Line, Column int }
 
-// Mark is the byte order mark, which editors put in front of a text; it takes no
-// column.
+// Mark is the byte order mark, which editors put in front of a text; it takes no column.
 const Mark = "\ufeff"
 
 // At returns the position of a byte offset in a text.
