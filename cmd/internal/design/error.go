@@ -37,20 +37,24 @@ func (e *Error) Error() string {
 	return fmt.Sprintf("%s:%d:%d: %s", file, e.Line, e.Column, message)
 }
 
-// wrong returns the error of a place in the file.
-func (f *File) wrong(at locate.Position, message string) *Error {
-	return &Error{File: f.Name, Line: at.Line, Column: at.Column, Message: exampleIn(message, f.Design.Units)}
-}
+// nowhere is the offset of what has no place in a file.
+const nowhere = -1
 
-// place returns the place of a byte offset.
-func (f *File) place(offset int) locate.Position { return locate.At(f.Text, offset) }
+// wrong returns the error of what stands at a byte offset of the file.
+func (f *File) wrong(offset int, message string) *Error {
+	e := &Error{File: f.Name, Message: exampleIn(message, f.Design.Units)}
+	if offset != nowhere {
+		e.Line, e.Column = locate.At(f.Text, offset)
+	}
+	return e
+}
 
 // at gives an error of an entry its place, nil staying nil.
 func (f *File) at(offset int, key string, err error) error {
 	if err == nil {
 		return nil
 	}
-	return f.wrong(f.place(offset), quantity.Shown(key, shownName)+": "+f.told(err))
+	return f.wrong(offset, quantity.Shown(key, shownName)+": "+f.told(err))
 }
 
 // Explain gives an error of package piece its place: the line of the file, or the
@@ -72,7 +76,7 @@ func (f *File) Explain(err error) error {
 			return f.at(f.entries[i].Start, wrong.Key, wrong)
 		}
 	}
-	return f.wrong(locate.Position{}, wrong.Key+": "+f.told(wrong))
+	return f.wrong(nowhere, wrong.Key+": "+f.told(wrong))
 }
 
 // mends are what would mend a mistake that is no one measure, by what is to be given: sections, lists and words.

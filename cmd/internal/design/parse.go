@@ -35,14 +35,14 @@ func Parse(name, text string) (*File, error) {
 		return nil, &Error{File: name, Message: err.Error()}
 	}
 	if bound := f.scan(); bound != nil {
-		return nil, f.wrong(bound.At, bound.Reason)
+		return nil, f.wrong(bound.Offset, bound.Reason)
 	}
 	raw := map[string]any{}
 	if _, err := toml.Decode(strings.TrimPrefix(f.Text, locate.Mark), &raw); err != nil {
 		return nil, f.refused(err)
 	}
 	if f.values, err = decoded(f.entries); err != nil {
-		return nil, f.wrong(locate.Position{}, inOurWords(err.Error()))
+		return nil, f.wrong(nowhere, inOurWords(err.Error()))
 	}
 	if err := f.start(raw); err != nil {
 		return nil, err
@@ -121,7 +121,7 @@ func (f *File) start(raw map[string]any) error {
 			if !inside {
 				what += " under [[" + section + "]]"
 			}
-			return f.wrong(f.place(e.Start), fmt.Sprintf("%s: more than %d %s are not read", list.Name, list.Most, what))
+			return f.wrong(e.Start, fmt.Sprintf("%s: more than %d %s are not read", list.Name, list.Most, what))
 		}
 		switch v := value.(type) {
 		case map[string]any:

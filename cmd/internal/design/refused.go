@@ -21,15 +21,14 @@ const mostMended = 50
 func (f *File) refused(err error) error {
 	var parse toml.ParseError
 	if !errors.As(err, &parse) {
-		return f.wrong(locate.Position{}, inOurWords(err.Error()))
+		return f.wrong(nowhere, inOurWords(err.Error()))
 	}
-	line, end := max(1, parse.Position.Line), len(f.Text)
-	if lines := strings.SplitAfterN(f.Text, "\n", line+1); len(lines) > line {
-		end -= len(lines[line])
-	}
+	at := len(f.Text) - len(strings.TrimPrefix(f.Text, locate.Mark)) + parse.Position.Start
+	at = min(max(at, 0), len(f.Text)) // the library may say −1
+	end := f.lineEnd(at)
 	looked, sound := 0, 0 // what stands before sound is accepted
 	for _, e := range f.entries {
-		if looked == mostMended || e.Start >= end {
+		if looked == mostMended || e.Start > end {
 			break
 		}
 		inside := e.In >= 0 && f.entries[e.In].Kind != locate.Header
@@ -46,19 +45,17 @@ func (f *File) refused(err error) error {
 		}
 		looked++
 		if offset, message := f.meant(e); message != "" {
-			return f.wrong(f.place(offset), message)
+			return f.wrong(offset, message)
 		}
 	}
 	message := strings.TrimPrefix(parse.Message, "toml: ")
-	start := len(f.Text) - len(strings.TrimPrefix(f.Text, locate.Mark)) + max(0, parse.Position.Start) // the library may say −1
-	at := locate.Position{Line: line, Column: f.place(min(start, len(f.Text))).Column}
 	switch {
 	case strings.Contains(message, "already been defined") || strings.Contains(message, "already created") || strings.Contains(message, "duplicate"):
 		return f.wrong(at, quantity.Shown(parse.LastKey, shownName)+": given twice: keep one")
 	case strings.Contains(message, "EOF"):
 		for _, e := range slices.Backward(f.entries) {
 			if e.Kind != locate.Stray {
-				return f.wrong(f.place(e.ValueStart), "this does not end: a quote, a bracket ] or a brace } is missing")
+				return f.wrong(e.ValueStart, "this does not end: a quote, a bracket ] or a brace } is missing")
 			}
 		}
 	}

@@ -5,6 +5,8 @@ import (
 	"math"
 	"strings"
 	"testing"
+
+	"rockerwright/cmd/internal/design/locate"
 )
 
 // TestBlanksInComments holds that the numbers in the comments of the starting designs are
@@ -22,7 +24,8 @@ func TestBlanksInComments(t *testing.T) {
 			if err != nil {
 				continue
 			}
-			line := lines[f.place(e.ValueStart).Line-1]
+			number, _ := locate.At(text, e.ValueStart)
+			line := lines[number-1]
 			_, comment, _ := strings.Cut(line, "#")
 			numbered := strings.HasPrefix(strings.TrimSpace(comment), "(")
 			want := fmt.Sprintf("(%d)", m.Blank)

@@ -39,15 +39,12 @@ func (e Entry) Leaf() bool {
 // Braced reports whether the value is an inline table.
 func (e Entry) Braced() bool { return e.Kind != Stray && strings.HasPrefix(e.Raw, "{") }
 
-// A Position is a place in a text. Both count from 1; Column counts characters.
-type Position struct{ Line, Column int }
-
 // Mark is the byte order mark, which editors put in front of a text; it takes no column.
 const Mark = "\ufeff"
 
-// At returns the position of a byte offset in a text.
-func At(text string, offset int) Position {
+// At returns the line and the column of a byte offset in a text. Both count from 1; the column counts characters.
+func At(text string, offset int) (line, column int) {
 	before := strings.TrimPrefix(text[:offset], Mark)
-	line := before[strings.LastIndexByte(before, '\n')+1:]
-	return Position{strings.Count(before, "\n") + 1, utf8.RuneCountInString(line) + 1}
+	start := strings.LastIndexByte(before, '\n') + 1
+	return strings.Count(before, "\n") + 1, utf8.RuneCountInString(before[start:]) + 1
 }

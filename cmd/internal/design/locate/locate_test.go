@@ -31,35 +31,43 @@ lying_back = { ahead = 5, above = 8 }
 x = 1
 `
 
+// A place is a line and a column.
+type place [2]int
+
+func at(text string, offset int) place {
+	line, column := At(text, offset)
+	return place{line, column}
+}
+
 // TestEntries holds paths and places; lines and columns are counted by hand.
 func TestEntries(t *testing.T) {
 	want := []struct {
 		name       string
-		key, value Position
+		key, value place
 		raw        string
 	}{
-		{"title", Position{1, 1}, Position{1, 9}, `"a [b] = c # d"`},
-		{"units", Position{2, 1}, Position{2, 9}, `'metric'`},
-		{"rocker.arcs", Position{3, 1}, Position{3, 15}, "[\n  { radius = 42, length = 16 },   # nose\n  { \"flat\" = 3 },\n]"},
-		{"rocker.arcs.1", Position{4, 3}, Position{4, 3}, "{ radius = 42, length = 16 }"},
-		{"rocker.arcs.1.radius", Position{4, 5}, Position{4, 14}, "42"},
-		{"rocker.arcs.1.length", Position{4, 18}, Position{4, 27}, "16"},
-		{"rocker.arcs.2", Position{5, 3}, Position{5, 3}, `{ "flat" = 3 }`},
-		{"rocker.arcs.2.flat", Position{5, 5}, Position{5, 14}, "3"},
-		{"body", Position{7, 2}, Position{7, 2}, ""},
-		{"body.centre", Position{8, 1}, Position{8, 10}, `[ 1.5, "2 in" ]`},
-		{"body.centre.1", Position{8, 12}, Position{8, 12}, "1.5"},
-		{"body.centre.2", Position{8, 17}, Position{8, 17}, `"2 in"`},
-		{"body.long", Position{9, 1}, Position{9, 8}, "\"\"\"\n[no] = \"table\"\n\"\"\""},
-		{"sitter.1", Position{12, 3}, Position{12, 3}, ""},
-		{"sitter.1.weight", Position{13, 1}, Position{13, 10}, "-180"},
-		{"sitter.1.lying_back", Position{14, 1}, Position{14, 14}, "{ ahead = 5, above = 8 }"},
-		{"sitter.1.lying_back.ahead", Position{14, 16}, Position{14, 24}, "5"},
-		{"sitter.1.lying_back.above", Position{14, 27}, Position{14, 35}, "8"},
-		{"sitter.2", Position{15, 3}, Position{15, 3}, ""},
-		{"sitter.2.weight", Position{16, 2}, Position{16, 11}, "2"},
-		{"sitter.2.place", Position{17, 2}, Position{17, 2}, ""},
-		{"sitter.2.place.x", Position{18, 1}, Position{18, 5}, "1"},
+		{"title", place{1, 1}, place{1, 9}, `"a [b] = c # d"`},
+		{"units", place{2, 1}, place{2, 9}, `'metric'`},
+		{"rocker.arcs", place{3, 1}, place{3, 15}, "[\n  { radius = 42, length = 16 },   # nose\n  { \"flat\" = 3 },\n]"},
+		{"rocker.arcs.1", place{4, 3}, place{4, 3}, "{ radius = 42, length = 16 }"},
+		{"rocker.arcs.1.radius", place{4, 5}, place{4, 14}, "42"},
+		{"rocker.arcs.1.length", place{4, 18}, place{4, 27}, "16"},
+		{"rocker.arcs.2", place{5, 3}, place{5, 3}, `{ "flat" = 3 }`},
+		{"rocker.arcs.2.flat", place{5, 5}, place{5, 14}, "3"},
+		{"body", place{7, 2}, place{7, 2}, ""},
+		{"body.centre", place{8, 1}, place{8, 10}, `[ 1.5, "2 in" ]`},
+		{"body.centre.1", place{8, 12}, place{8, 12}, "1.5"},
+		{"body.centre.2", place{8, 17}, place{8, 17}, `"2 in"`},
+		{"body.long", place{9, 1}, place{9, 8}, "\"\"\"\n[no] = \"table\"\n\"\"\""},
+		{"sitter.1", place{12, 3}, place{12, 3}, ""},
+		{"sitter.1.weight", place{13, 1}, place{13, 10}, "-180"},
+		{"sitter.1.lying_back", place{14, 1}, place{14, 14}, "{ ahead = 5, above = 8 }"},
+		{"sitter.1.lying_back.ahead", place{14, 16}, place{14, 24}, "5"},
+		{"sitter.1.lying_back.above", place{14, 27}, place{14, 35}, "8"},
+		{"sitter.2", place{15, 3}, place{15, 3}, ""},
+		{"sitter.2.weight", place{16, 2}, place{16, 11}, "2"},
+		{"sitter.2.place", place{17, 2}, place{17, 2}, ""},
+		{"sitter.2.place.x", place{18, 1}, place{18, 5}, "1"},
 	}
 	got, bound := Entries(sample, numbered)
 	if bound != nil {
@@ -69,8 +77,8 @@ func TestEntries(t *testing.T) {
 		if i >= len(got) {
 			t.Fatalf("%d entries, want %d", len(got), len(want))
 		}
-		if g := got[i]; g.Key != w.name || At(sample, g.Start) != w.key || At(sample, g.ValueStart) != w.value || g.Raw != w.raw || w.raw != "" && sample[g.ValueStart:g.ValueEnd] != w.raw {
-			t.Errorf("entry %d is %+v, at %v and %v\nwant %+v", i, g, At(sample, g.Start), At(sample, g.ValueStart), w)
+		if g := got[i]; g.Key != w.name || at(sample, g.Start) != w.key || at(sample, g.ValueStart) != w.value || g.Raw != w.raw || w.raw != "" && sample[g.ValueStart:g.ValueEnd] != w.raw {
+			t.Errorf("entry %d is %+v, at %v and %v\nwant %+v", i, g, at(sample, g.Start), at(sample, g.ValueStart), w)
 		}
 	}
 	if len(got) != len(want) {
@@ -82,7 +90,7 @@ func TestEntries(t *testing.T) {
 		t.Fatal(bound, len(marked))
 	}
 	for i, e := range marked { // an editor's marks take no column
-		if e.Key != got[i].Key || At(crlf, e.Start) != At(sample, got[i].Start) || At(crlf, e.ValueStart) != At(sample, got[i].ValueStart) {
+		if e.Key != got[i].Key || at(crlf, e.Start) != at(sample, got[i].Start) || at(crlf, e.ValueStart) != at(sample, got[i].ValueStart) {
 			t.Errorf("with a byte order mark and CRLF: %+v, without %+v", e, got[i])
 		}
 	}

@@ -15,7 +15,7 @@ const (
 
 // A Bound is the first place where a text goes beyond what any design needs.
 type Bound struct {
-	At     Position
+	Offset int
 	Reason string
 }
 
@@ -61,7 +61,7 @@ const (
 // beyond ends the walk where a bound is passed.
 func (s *scan) beyond(offset int, reason string) {
 	if s.bound == nil {
-		s.bound = &Bound{At(s.text, offset), reason}
+		s.bound = &Bound{offset, reason}
 	}
 	s.pos = len(s.text)
 }
