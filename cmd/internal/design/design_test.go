@@ -88,6 +88,7 @@ func TestMistakes(t *testing.T) {
 		{"three places", with("[piece]", "[body]\nmass = 9\ncentre = [1, 17, 3]\n[piece]"), "chair.toml:16:18: body.centre.3: a place has two numbers, ahead of the low point and over the floor. For example: [1/2, 17]"},
 		{"no equals sign, before a comment of many words", with("radius = 42", "radius 42  # of the floor edge. a b c d e f g. h i"), "chair.toml:5:7: radius: put an equals sign between the name and the value: radius = 42"},
 		{"a word without quotes", with(`title = "Reading chair"`, "title = Reading chair"), `chair.toml:1:9: title: put quotes round a word: title = "Reading chair"`},
+		{"a dot in quotes", with(`units = "inch"`, `"rocker.radius" = 40`), `chair.toml:3:1: "rocker.radius": there is no such entry; did you mean rocker.radius?`},
 		{"a text without its end", with(`title = "Reading chair"`, `title = "Reading chair`), `chair.toml:1:9: title: the quote at the end is missing: title = "Reading chair"`},
 		{"a text without its end, in the middle", with(`kind  = "chair"`, `kind  = 'chair`), `chair.toml:2:15: this does not end on its line: a quote or a brace } is missing`},
 		{"a text without its end, in a file of CRLF", strings.ReplaceAll(with(`kind  = "chair"`, `kind  = "chair`), "\n", "\r\n"), `chair.toml:2:9: kind: the quote at the end is missing: kind = "chair"`},

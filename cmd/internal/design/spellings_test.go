@@ -196,6 +196,8 @@ func TestSpelledSaves(t *testing.T) {
 	for _, name := range Starts() {
 		texts[name], _ = Start(name)
 	}
+	texts["empty"] = "rocker = {}\nseat={ } # none\n[body]\n[[sitter]]\n[[sitter]]\n[[leg]] # one\n[[part]]\n[[part]]\n"
+	texts["lacking"] = "part = [{at = [1]}, {}, { at = [ ] }]\nbody.centre = [2]\n[rocker]\npoints = [[3], [], [\n]]"
 	for name, text := range texts {
 		plain, err := Parse("x.toml", text)
 		if err != nil {
