@@ -19,6 +19,9 @@ import (
 // Filled returns the file's text with its changes written in, and the seat, arms and back sized to its owner where a
 // size of the owner was among the changes. Comments stay where they are.
 func (f *File) Filled() (string, error) {
+	if err := f.keepsUnits(); err != nil {
+		return "", err
+	}
 	values := map[string]string{}
 	for changed := range f.changed {
 		if !strings.HasPrefix(changed, "sitter.") {
@@ -37,6 +40,20 @@ func (f *File) Filled() (string, error) {
 	}
 	maps.Copy(values, f.changed)
 	return f.with(values).Text, nil
+}
+
+// keepsUnits returns why a changed unit cannot be written into the text, whose plain numbers it would make
+// others; nil where it was not changed.
+func (f *File) keepsUnits() error {
+	said := "inch"
+	if e, found := f.find("units"); found {
+		said = strings.Trim(e.Raw, `"'`)
+	}
+	if word, changed := f.changed["units"]; !changed || word == said {
+		return nil
+	}
+	return f.Explain(&piece.KeyError{Key: "units", Reason: `the plain numbers of this design are written for other units and would be read wrong; ` +
+		`on the page of "rockerwright open" a design is written anew for inches or millimetres`})
 }
 
 // with returns the file with the values of some short keys, as they are typed, written in their
@@ -62,6 +79,9 @@ func (f *File) with(values map[string]string) *File {
 // and kinds of entries as the file's, but its rocker may have other arcs: lines of a rocker
 // that is drawn in another way now are kept as comments. The error is an [*Error].
 func (f *File) Saved(d piece.Design) (string, error) {
+	if err := f.keepsUnits(); err != nil {
+		return "", err
+	}
 	values := map[string]string{}
 	maps.Copy(values, f.changed)
 	was, now := f.Design.Rocker, d.Rocker
