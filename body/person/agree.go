@@ -31,13 +31,16 @@ const (
 // agree returns which of the given sizes does not go with the others. A size may be five
 // standard deviations of the survey from what was expected of the person.
 func (p Person) agree(given, expected Measures) error {
+	wrong := func(size Size, reason string, near float64) error {
+		return &SizeError{Size: size, Value: p.Sizes[size], Reason: reason, Near: near}
+	}
 	stout := p.Sizes[Mass] / (p.Sizes[Stature] * p.Sizes[Stature])
 	most := stoutestAdult
 	if p.Age > 0 {
 		most = stoutestChild
 	}
 	if stout < thinnest || stout > most {
-		return &SizeError{Size: Mass, Value: p.Sizes[Mass], Reason: "this weight does not go with this height", Near: expected[Stature] * expected[Stature] * 22}
+		return wrong(Mass, "this weight does not go with this height", expected[Stature]*expected[Stature]*22)
 	}
 	a := ansur()
 	scale := p.Sizes[Stature] / a.mean(p.Sex, "stature")
@@ -54,14 +57,13 @@ func (p Person) agree(given, expected Measures) error {
 			return &SizeError{Size: Size(i), Value: x, Reason: "this does not go with the height; measure again", Near: expected[i]}
 		}
 	}
-	if share := p.Sizes[SittingHeight] / p.Sizes[Stature]; share < 0.44 || share > 0.70 {
-		return &SizeError{Size: SittingHeight, Value: p.Sizes[SittingHeight], Reason: "sitting height is 44 to 70 % of the height, standing", Near: 0.525 * p.Sizes[Stature]}
-	}
-	if p.Sizes[Shoulder] > 0.85*p.Sizes[SittingHeight] {
-		return &SizeError{Size: Shoulder, Value: p.Sizes[Shoulder], Reason: "the shoulder is too near the top of the head", Near: expected[Shoulder]}
-	}
-	if p.Sizes[Shoulder]-p.Sizes[Elbow] < 0.1*p.Sizes[Stature] {
-		return &SizeError{Size: Elbow, Value: p.Sizes[Elbow], Reason: "the elbow is too near the shoulder", Near: expected[Elbow]}
+	switch share := p.Sizes[SittingHeight] / p.Sizes[Stature]; {
+	case share < 0.44 || share > 0.70:
+		return wrong(SittingHeight, "sitting height is 44 to 70 % of the height, standing", 0.525*p.Sizes[Stature])
+	case p.Sizes[Shoulder] > 0.85*p.Sizes[SittingHeight]:
+		return wrong(Shoulder, "the shoulder is too near the top of the head", expected[Shoulder])
+	case p.Sizes[Shoulder]-p.Sizes[Elbow] < 0.1*p.Sizes[Stature]:
+		return wrong(Elbow, "the elbow is too near the shoulder", expected[Elbow])
 	}
 	return nil
 }
