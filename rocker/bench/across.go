@@ -2,7 +2,6 @@ package bench
 
 import (
 	"math"
-	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 )
@@ -73,12 +72,8 @@ func (b Blank) Nest(outline Path, kerf float64) (shift, width float64, err error
 		return 0, 0, err
 	}
 	list := outline.Turned(-b.Grain, r2.Vec{}).Pieces()
-	for _, x := range turns(list, list) {
-		if heights := upright(list, x); len(heights) > 0 {
-			shift = max(shift, slices.Max(heights)-slices.Min(heights))
-		}
-	}
-	return shift + kerf, shift + kerf + b.Width, nil
+	shift = deepest(list, list) + kerf
+	return shift, shift + b.Width, nil
 }
 
 // Runout returns the angles (rad, 0 to π/2) between the grain and the drawn floor edge at the
