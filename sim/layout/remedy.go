@@ -45,33 +45,30 @@ func (l *Layout) remedies() error {
 	const half = math.Pi / 360
 	rounded := math.Round(now/half) * half
 	for _, step := range falls {
-		r := Remedy{Shows: rounded + step*2*half, Slide: math.NaN()}
-		r.Rear = search(company, d, r.Shows, mostCut, func(d *piece.Design, x float64) { d.Seat.RearCut += x })
-		r.Front = search(company, d, r.Shows, mostCut, func(d *piece.Design, x float64) { d.Seat.FrontCut += x })
+		shows := rounded + step*2*half
+		cure := func(most float64, change func(d *piece.Design, x float64)) float64 { // NaN where it does not rest on the way
+			rests := true
+			off := root.Between(func(x float64) float64 {
+				changed := d.Clone()
+				change(&changed, x)
+				r, err := company.Balance(changed)
+				if rests = rests && err == nil && !math.IsNaN(r.Loads[0].SeatFall); !rests {
+					return math.NaN()
+				}
+				return r.Loads[0].SeatFall - shows
+			}, -most, most, 0)
+			if !rests {
+				return math.NaN()
+			}
+			return 0 - off
+		}
+		r := Remedy{Shows: shows, Slide: math.NaN()}
+		r.Rear = cure(mostCut, func(d *piece.Design, x float64) { d.Seat.RearCut += x })
+		r.Front = cure(mostCut, func(d *piece.Design, x float64) { d.Seat.FrontCut += x })
 		if d.Rocker.Top != piece.Concentric {
-			r.Slide = search(company, d, r.Shows, mostSlide, func(d *piece.Design, x float64) { d.Seat.Slide += x })
+			r.Slide = cure(mostSlide, func(d *piece.Design, x float64) { d.Seat.Slide += x })
 		}
 		l.Remedies = append(l.Remedies, r)
 	}
 	return nil
-}
-
-// search finds by how much a measure is off, up to most either way, in a piece whose seat
-// falls by so much when it is empty, and returns the cure, the opposite; NaN where it does not
-// rest on the way.
-func search(company check.Sitters, d piece.Design, shows, most float64, change func(d *piece.Design, x float64)) float64 {
-	rests := true
-	off := root.Between(func(x float64) float64 {
-		changed := d.Clone()
-		change(&changed, x)
-		r, err := company.Balance(changed)
-		if rests = rests && err == nil && !math.IsNaN(r.Loads[0].SeatFall); !rests {
-			return math.NaN()
-		}
-		return r.Loads[0].SeatFall - shows
-	}, -most, most, 0)
-	if !rests {
-		return math.NaN()
-	}
-	return 0 - off
 }
