@@ -105,10 +105,7 @@ func otherKind(name string, kind Kind) string {
 }
 
 func newError(text string, kind Kind, system System, want string) error {
-	example := scales[kind].example
-	if system == Metric {
-		example = scales[kind].exampleSI
-	}
+	example := scales[kind].example[system]
 	if strings.IndexFunc(example, func(r rune) bool { return r == ' ' || r == '/' }) >= 0 {
 		example = `"` + example + `"`
 	}
@@ -169,7 +166,7 @@ func readUnit(text string) (name, rest string) {
 	text = strings.TrimLeft(text, " ")
 	end := len(text)
 	for i, r := range text {
-		point := r == '.' && len(text) > i+1 && isDigit(text[i+1]) // else it ends a short form: 42 in.
+		point := r == '.' && len(text) > i+1 && unicode.IsDigit(rune(text[i+1])) // else it ends a short form: 42 in.
 		if starts := unicode.IsDigit(r) || point || r == '-' && i > 0; starts && !insideUnit(text[:i]) {
 			end = i
 			break
@@ -179,8 +176,6 @@ func readUnit(text string) (name, rest string) {
 	name = strings.NewReplacer("·", " ", "²", "2", "³", "3", "^", "", "*", " ").Replace(name)
 	return strings.Join(strings.Fields(name), " "), text[end:]
 }
-
-func isDigit(b byte) bool { return b >= '0' && b <= '9' }
 
 // insideUnit reports whether a digit behind this text is the power of a unit, as in
 // m2 and ft3.

@@ -14,13 +14,8 @@ func Exact(x float64, kind Kind) string {
 
 // siName returns the name of a kind's SI unit.
 func siName(kind Kind) string {
-	switch kind {
-	case Force:
-		return "N"
-	case Moment:
-		return "N m"
-	case Damping:
-		return "N m s"
+	if kind == Force || kind == Moment || kind == Damping {
+		return scales[kind].shop[Metric] // its capital letter stands there
 	}
 	return scales[kind].units[0].names[0]
 }
