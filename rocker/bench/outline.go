@@ -116,7 +116,7 @@ func (r Rocker) straightTop(spans []floorSpan) ([]Piece, error) {
 func backwards(list []Piece) []Piece {
 	back := make([]Piece, len(list))
 	for i, s := range list {
-		back[len(list)-1-i] = s.reversed()
+		back[len(list)-1-i] = Piece{s.To, Stroke{s.From, -s.Turn}}
 	}
 	return back
 }

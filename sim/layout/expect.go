@@ -2,6 +2,7 @@ package layout
 
 import (
 	"math"
+	"slices"
 
 	"rockerwright/body/person"
 	"rockerwright/sim"
@@ -20,11 +21,7 @@ type Rest struct {
 }
 
 func (l *Layout) rests() {
-	list := []int{0}
-	if as := l.sitting(); as != 0 {
-		list = append(list, as)
-	}
-	for _, i := range list {
+	for _, i := range slices.Compact([]int{0, l.sitting()}) {
 		load := &l.Report.Loads[i]
 		r := Rest{Load: load.Name, Empty: load.Empty, SeatFalls: load.SeatFall, BackLeans: load.BackRecline, TenRocks: math.NaN()}
 		if load.Upright() {

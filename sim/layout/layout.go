@@ -71,7 +71,9 @@ func Of(d piece.Design, o Options) (Layout, error) {
 func (l *Layout) rocker() error {
 	k := l.Design.Rocker
 	l.Rocker = k.OnBench(l.Report.Edge)
-	l.Rocker.Nose, l.Rocker.Tail = l.end(k.NoseEnd), l.end(k.TailEnd)
+	finishes := map[piece.Finish]bench.Finish{piece.RoundEnd: bench.Round, piece.EasedEnd: bench.Eased}
+	l.Rocker.Nose = bench.End{Finish: finishes[k.NoseEnd], Radius: k.EaseOr()}
+	l.Rocker.Tail = bench.End{Finish: finishes[k.TailEnd], Radius: k.EaseOr()}
 	if l.Made = k.Made; l.Made == piece.NotSaid {
 		l.Made, l.MadeTaken = piece.Laminated, true
 		if k.Top == piece.Straight {
@@ -99,16 +101,6 @@ func (l *Layout) rocker() error {
 	}
 	l.Sweeps, l.Corner, err = l.Rocker.Trammel()
 	return l.explain(err)
-}
-
-func (l *Layout) end(f piece.Finish) bench.End {
-	switch f {
-	case piece.RoundEnd:
-		return bench.End{Finish: bench.Round}
-	case piece.EasedEnd:
-		return bench.End{Finish: bench.Eased, Radius: l.Design.Rocker.EaseOr()}
-	}
-	return bench.End{}
 }
 
 // explain turns an error of the rocker into one of the design.

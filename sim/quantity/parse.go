@@ -1,6 +1,7 @@
 package quantity
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"strings"
@@ -63,20 +64,11 @@ func bounded(text string, x float64, kind Kind, system System) (float64, error) 
 		return 0, newError(text, kind, system, s.what+" is a finite number")
 	}
 	if math.Abs(x) > s.most*(1+1e-12) {
-		return 0, newError(text, kind, system, fmt.Sprintf("%s is at most %s", s.what, largestOf(kind)))
+		largest := strings.TrimSpace(fmt.Sprintf("%g %s", s.most, s.units[0].names[0]))
+		largest = cmp.Or(map[Kind]string{Length: "100 km", Angle: "360 degrees"}[kind], largest)
+		return 0, newError(text, kind, system, s.what+" is at most "+largest)
 	}
 	return x, nil
-}
-
-// largestOf says the largest size that is read.
-func largestOf(kind Kind) string {
-	switch kind {
-	case Length:
-		return "100 km"
-	case Angle:
-		return "360 degrees"
-	}
-	return strings.TrimSpace(fmt.Sprintf("%g %s", scales[kind].most, scales[kind].units[0].names[0]))
 }
 
 // feetAndInches reads two parts, feet and then inches.
