@@ -42,10 +42,7 @@ func (r Rocker) Outline() (Path, error) {
 // with the ends, the top as far as a round one touches it; chair frame, m. The error is an [*OutlineError].
 func (r Rocker) Edges() (floor, wood, top Path, err error) {
 	e, err := r.edges()
-	if err != nil {
-		return Path{}, Path{}, Path{}, err
-	}
-	return pathOf(e.floor, false), pathOf(e.wood, false), pathOf(e.top, false), nil
+	return pathOf(e.floor, false), pathOf(e.wood, false), pathOf(e.top, false), err
 }
 
 // sides are the edges as pieces: floor and wood from the tail, top from the nose.
