@@ -128,8 +128,5 @@ func FormFor(floorEdge, thickness, sole, lost float64) (Form, error) {
 	}
 	middle := (floorEdge - sole - thickness/2) * (1 - lost)
 	f := Form{floorEdge, middle, middle - thickness/2, middle + thickness/2}
-	if err := above("a convex form radius", f.ConvexForm); err != nil {
-		return Form{}, err
-	}
-	return f, nil
+	return f, above("a convex form radius", f.ConvexForm)
 }

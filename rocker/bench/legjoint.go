@@ -63,12 +63,9 @@ func (n NotchJoint) RabbetChoices(turn float64) ([2]RabbetChoice, error) {
 	var choices [2]RabbetChoice
 	for i, rabbet := range []float64{inch / 4, inch / 2} {
 		n.Rabbet = rabbet
-		area, err := n.GlueArea()
-		if err != nil {
-			return choices, err
-		}
-		radius, err := TransitionRadius(rabbet, turn)
-		if err != nil {
+		area, badJoint := n.GlueArea()
+		radius, badCove := TransitionRadius(rabbet, turn)
+		if err := cmp.Or(badJoint, badCove); err != nil {
 			return choices, err
 		}
 		choices[i] = RabbetChoice{rabbet, area, radius}

@@ -37,11 +37,10 @@ type Station struct {
 // or a [*SizeError] for a spacing that is not more than zero, or so small that there would be
 // thousands of stations.
 func (r Rocker) Stations(spacing float64) ([]Station, error) {
-	if err := r.check(); err != nil {
-		return nil, err
-	}
-	h, _, _ := r.Edge.Support(0)
-	return r.stations(spacing, func(q r2.Vec) r2.Vec { return r2.Vec{X: q.X, Y: q.Y + h} })
+	return r.stations(spacing, func(q r2.Vec) r2.Vec {
+		h, _, _ := r.Edge.Support(0)
+		return r2.Vec{X: q.X, Y: q.Y + h}
+	})
 }
 
 // ChordStations returns the same from a straightedge or a string from tip to tip of the floor

@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -24,21 +25,13 @@ func (l *Layout) board() error {
 		return nil
 	}
 	b := Board{Blank: bench.SmallestBlank(l.Outline)}
-	var err error
-	if b.Shift, b.Both, err = b.Nest(l.Outline, l.Shop.Kerf); err != nil {
-		return l.explain(err)
-	}
-	if b.NoseGrain, b.TailGrain, err = l.Rocker.Runout(b.Blank); err != nil {
-		return l.explain(err)
-	}
-	if b.Thinnest, err = l.Rocker.Thinnest(b.Blank); err != nil {
-		return l.explain(err)
-	}
-	if b.Pair, err = l.paired(l.Outline, b.Grain); err != nil {
-		return err
-	}
+	var nest, runout, thinnest, pair error
+	b.Shift, b.Both, nest = b.Nest(l.Outline, l.Shop.Kerf)
+	b.NoseGrain, b.TailGrain, runout = l.Rocker.Runout(b.Blank)
+	b.Thinnest, thinnest = l.Rocker.Thinnest(b.Blank)
+	b.Pair, pair = l.paired(l.Outline, b.Grain)
 	l.Board = &b
-	return nil
+	return cmp.Or(nest, runout, thinnest, pair)
 }
 
 // chordsWithin is how far the chords on which outlines are measured may leave them, m.
@@ -53,7 +46,7 @@ func (l *Layout) paired(outline bench.Path, grain float64) (bench.Pair, error) {
 	for across := least; ; {
 		pair, err := bench.Nested(outline, grain, across)
 		if err != nil {
-			return pair, l.explain(err)
+			return pair, err
 		}
 		short := least - apart(pair.Left.Outline.Flattened(chordsWithin), pair.Right.Outline.Flattened(chordsWithin))
 		if !(short > 0) {

@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"cmp"
 	"errors"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -60,7 +61,7 @@ func Of(d piece.Design, o Options) (Layout, error) {
 	}
 	for _, step := range []func() error{l.rocker, l.bent, l.board, l.legs, l.pairs, l.panels, l.cuts, l.remedies} {
 		if err := step(); err != nil {
-			return Layout{}, err
+			return Layout{}, l.explain(err)
 		}
 	}
 	l.rests()
@@ -86,30 +87,21 @@ func (l *Layout) rocker() error {
 	if track, known := l.Design.Track(); known {
 		l.Rocker.Middle = track / 2
 	}
-	var err error
-	if l.Outline, err = l.Rocker.Outline(); err != nil {
-		if k.Top == piece.Straight {
-			return l.tooShallow(err)
-		}
-		return l.explain(err)
+	var outline, stations, chord, trammel error
+	if l.Outline, outline = l.Rocker.Outline(); outline != nil && k.Top == piece.Straight {
+		return l.tooShallow(outline)
 	}
-	if l.Stations, err = l.Rocker.Stations(l.Shop.Spacing); err != nil {
-		return l.explain(err)
-	}
-	if l.Chord, err = l.Rocker.ChordStations(l.Shop.Spacing); err != nil {
-		return l.explain(err)
-	}
-	l.Sweeps, l.Corner, err = l.Rocker.Trammel()
-	return l.explain(err)
+	l.Stations, stations = l.Rocker.Stations(l.Shop.Spacing)
+	l.Chord, chord = l.Rocker.ChordStations(l.Shop.Spacing)
+	l.Sweeps, l.Corner, trammel = l.Rocker.Trammel()
+	return cmp.Or(outline, stations, chord, trammel)
 }
 
-// explain turns an error of the rocker into one of the design.
+// explain turns an error of the rocker into one of the design; others stay.
 func (l *Layout) explain(err error) error {
 	var size *bench.SizeError
 	var outline *bench.OutlineError
 	switch {
-	case err == nil:
-		return nil
 	case errors.As(err, &size) && size.What == "a spacing of stations":
 		return &piece.KeyError{Key: "shop.spacing", Reason: "stations " + l.fine(size.Got) + " apart are too many to draw", Give: "spacing"}
 	case errors.As(err, &size):
@@ -131,7 +123,7 @@ const depthsTried = 200
 func (l *Layout) tooShallow(err error) error {
 	var outline *bench.OutlineError
 	if !errors.As(err, &outline) {
-		return l.explain(err)
+		return err
 	}
 	wrong := &piece.KeyError{Key: "rocker.depth", Reason: "this rocker cannot be drawn: " + outline.Reason}
 	deeper, units := l.Rocker, l.Design.Units
