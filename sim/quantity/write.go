@@ -126,14 +126,9 @@ func mixedNumber(value float64, parts int64) string {
 	for above > 0 && above%2 == 0 {
 		above, below = above/2, below/2
 	}
-	var text string
-	switch {
-	case above == 0:
-		text = strconv.FormatInt(whole, 10)
-	case whole == 0:
-		text = strconv.FormatInt(above, 10) + "/" + strconv.FormatInt(below, 10)
-	default:
-		text = strconv.FormatInt(whole, 10) + " " + strconv.FormatInt(above, 10) + "/" + strconv.FormatInt(below, 10)
+	text := strconv.FormatInt(whole, 10)
+	if above > 0 {
+		text = strings.TrimPrefix(text+" "+strconv.FormatInt(above, 10)+"/"+strconv.FormatInt(below, 10), "0 ")
 	}
 	if value < 0 && total > 0 {
 		return "-" + text
