@@ -1,22 +1,20 @@
 package person
 
-import "math"
+import (
+	"cmp"
+	"math"
+)
 
 // possible returns what no person can be.
 func (g Given) possible() error {
-	for _, r := range []struct {
-		size      Size
-		low, high float64
-		reason    string
-	}{
-		{Stature, 0.45, 2.4, "people are 1 ft 6 in to 7 ft 10 in (0.45 to 2.4 m) tall"},
-		{Mass, 2, 350, "people weigh 4 to 770 lb (2 to 350 kg)"},
-	} {
-		if x := g.Sizes[r.size]; x != 0 && !(x >= r.low && x <= r.high) {
-			return &SizeError{Size: r.size, Value: x, Reason: r.reason}
+	within := func(size Size, low, high float64, reason string) error {
+		if x := g.Sizes[size]; x != 0 && !(x >= low && x <= high) {
+			return &SizeError{Size: size, Value: x, Reason: reason}
 		}
+		return nil
 	}
-	return nil
+	return cmp.Or(within(Stature, 0.45, 2.4, "people are 1 ft 6 in to 7 ft 10 in (0.45 to 2.4 m) tall"),
+		within(Mass, 2, 350, "people weigh 4 to 770 lb (2 to 350 kg)"))
 }
 
 // The fewest and the most kilograms per square metre of stature, of children and of

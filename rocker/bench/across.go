@@ -159,13 +159,7 @@ func bestAlong(lower, upper Path, size r2.Vec, kerf float64) float64 {
 	low, high := lower.Pieces(), upper.Pieces()
 	for i := range tops {
 		x := size.X * float64(i) / places
-		tops[i], undersides[i] = math.Inf(-1), math.Inf(1)
-		if list := upright(low, x); len(list) > 0 {
-			tops[i] = slices.Max(list)
-		}
-		if list := upright(high, x); len(list) > 0 {
-			undersides[i] = slices.Min(list)
-		}
+		tops[i], undersides[i] = highest(low, x), lowest(high, x)
 	}
 	best, least := 0.0, math.Inf(1)
 	for k := range places + 1 {
@@ -185,13 +179,19 @@ func bestAlong(lower, upper Path, size r2.Vec, kerf float64) float64 {
 // deepest returns how far the upper of two outlines must be raised, over where it is, to lie
 // clear above the lower one everywhere, m.
 func deepest(lower, upper []Piece) float64 {
-	raise := math.Inf(-1)
+	raise := 0.0
 	for _, x := range turns(upper, lower) {
-		over, under := upright(upper, x), upright(lower, x)
-		if len(over) == 0 || len(under) == 0 {
-			continue
-		}
-		raise = max(raise, slices.Max(under)-slices.Min(over))
+		raise = max(raise, highest(lower, x)-lowest(upper, x))
 	}
-	return max(raise, 0)
+	return raise
+}
+
+// highest and lowest return the last and the first height at which an upright line at x meets the pieces, m; where it
+// meets none, minus and plus infinity.
+func highest(list []Piece, x float64) float64 {
+	return slices.Max(append(upright(list, x), math.Inf(-1)))
+}
+
+func lowest(list []Piece, x float64) float64 {
+	return slices.Min(append(upright(list, x), math.Inf(1)))
 }
