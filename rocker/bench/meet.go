@@ -2,6 +2,7 @@ package bench
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 )
@@ -128,14 +129,10 @@ func crossAway(a, b Piece, after, before bool) bool {
 	if after && turnsBack(a, b) || before && turnsBack(b, a) {
 		return true
 	}
-	for _, m := range meet(a, b) {
+	return slices.ContainsFunc(meet(a, b), func(m meeting) bool {
 		q := a.At(m.first)
-		shared := after && closeBy(q, a.To) || before && closeBy(q, a.From)
-		if !shared {
-			return true
-		}
-	}
-	return false
+		return !(after && closeBy(q, a.To) || before && closeBy(q, a.From))
+	})
 }
 
 // jointReach is how far from a joint the rounding of a slanting meeting may put it, m.

@@ -85,13 +85,10 @@ func (r Rocker) stations(spacing float64, put func(r2.Vec) r2.Vec) ([]Station, e
 	ends := func(nose bool, floor, wood, top r2.Vec) {
 		tip := Station{floor.X, Tip, nose, floor, wood, top}
 		rows = append(rows, tip)
-		for _, corner := range []struct {
-			ends Ending
-			at   r2.Vec
-		}{{WoodCorner, wood}, {TopCorner, top}} {
-			if math.Abs(corner.at.X-tip.At) > samePoint {
-				s := row(corner.at.X)
-				s.Ends, s.Nose = corner.ends, nose
+		for i, ends := range []Ending{WoodCorner, TopCorner} {
+			if corner := []r2.Vec{wood, top}[i]; math.Abs(corner.X-tip.At) > samePoint {
+				s := row(corner.X)
+				s.Ends, s.Nose = ends, nose
 				rows = append(rows, s)
 			}
 		}

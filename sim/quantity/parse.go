@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"unicode"
 )
@@ -172,12 +173,9 @@ func readUnit(text string) (name, rest string) {
 // insideUnit reports whether a digit behind this text is the power of a unit, as in
 // m2 and ft3.
 func insideUnit(before string) bool {
-	for _, base := range []string{"m", "in", "ft", "s", "^"} {
-		if strings.HasSuffix(strings.ToLower(before), base) && strings.ContainsAny(before, " /·*^") {
-			return true
-		}
-	}
-	return false
+	return strings.ContainsAny(before, " /·*^") && slices.ContainsFunc([]string{"m", "in", "ft", "s", "^"}, func(base string) bool {
+		return strings.HasSuffix(strings.ToLower(before), base)
+	})
 }
 
 // tidy turns the many signs of typesetting into the few that are read.

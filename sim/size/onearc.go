@@ -169,19 +169,16 @@ func (q *question) flatterTail(one shape) (s shape, ok bool) {
 func zero(f func(x float64) float64, start, low, high float64) (x float64, found bool) {
 	const step = 1.04
 	above := func(x float64) bool { return !(f(x) <= 0) }
-	a, b := start, start
-	if above(start) {
-		for outside := false; !outside; outside = !above(b) {
-			if a, b = b, b*step; a >= high {
-				return 0, false
-			}
+	larger := above(start)
+	for last := start; larger && last < high || !larger && last > low; {
+		next := last / step
+		if larger {
+			next = last * step
 		}
-	} else {
-		for outside := false; !outside; outside = above(a) {
-			if a, b = a/step, a; b <= low {
-				return 0, false
-			}
+		if above(next) != larger {
+			return root.Between(f, min(last, next), max(last, next), 0), true
 		}
+		last = next
 	}
-	return root.Between(f, a, b, 0), true
+	return 0, false
 }
