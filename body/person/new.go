@@ -86,12 +86,9 @@ func (p Person) base(g Given) Measures {
 		whole := a.percentile(g.Sex, percentile)
 		tall, heavy = whole[Stature], whole[Mass]
 	}
-	m[Stature], m[Mass] = tall, heavy
-	if given := g.Sizes[Stature]; given > 0 {
-		m[Stature] = given
-		m[Mass] *= (given / tall) * (given / tall) // as stout as the mean
-	}
-	m[Mass] = cmp.Or(g.Sizes[Mass], m[Mass])
+	m[Stature] = cmp.Or(g.Sizes[Stature], tall)
+	taller := m[Stature] / tall
+	m[Mass] = cmp.Or(g.Sizes[Mass], heavy*(taller*taller)) // as stout as the mean
 	m[SittingHeight] = share * m[Stature]
 	if given := g.Sizes[SittingHeight]; given > 0 {
 		m[SittingHeight] = given

@@ -94,10 +94,7 @@ func (l *Layout) stack(depth, longest, tightest float64) error {
 	}
 	s.Thickest = bench.StripThickness(tightest, s.Strain)
 	s.Common, _ = bench.CommonStrip(tightest)
-	thick := min(s.Thickest, depth)
-	if s.Common > 0 {
-		thick = min(thick, s.Common)
-	}
+	thick := min(s.Thickest, cmp.Or(s.Common, s.Thickest), depth)
 	asked := l.Shop.Strip
 	if asked > 0 {
 		thick = min(asked, depth)

@@ -124,9 +124,11 @@ func (s *scale) factor(name string) (float64, bool) {
 	return 0, false
 }
 
-// bareFactor returns the SI value of one of the unit that a plain number has.
+// bare returns the unit that a plain number has, bareFactor the SI value of one.
+func (s *scale) bare(system System) string { return strings.ToLower(s.shop[system]) }
+
 func (s *scale) bareFactor(system System) float64 {
-	f, _ := s.factor(strings.ToLower(s.shop[system]))
+	f, _ := s.factor(s.bare(system))
 	return f
 }
 

@@ -42,12 +42,9 @@ func Parse(text string, kind Kind, system System) (float64, error) {
 	if len(parts) != 1 {
 		return fail(s.what + " is one number with one unit")
 	}
-	factor := s.bareFactor(system)
-	if name := parts[0].unit; name != "" {
-		known := false
-		if factor, known = s.factor(name); !known {
-			return fail(s.what + " is wanted" + otherKind(name, kind))
-		}
+	factor, known := s.factor(cmp.Or(parts[0].unit, s.bare(system)))
+	if !known {
+		return fail(s.what + " is wanted" + otherKind(parts[0].unit, kind))
 	}
 	return bounded(text, parts[0].number*factor, kind, system)
 }
@@ -76,10 +73,7 @@ func bounded(text string, x float64, kind Kind, system System) (float64, error) 
 func feetAndInches(text string, parts []part, system System) (float64, error) {
 	s := &scales[Length]
 	feet, isFeet := s.factor(parts[0].unit)
-	inches, isInches := In, true
-	if parts[1].unit != "" {
-		inches, isInches = s.factor(parts[1].unit)
-	}
+	inches, isInches := s.factor(cmp.Or(parts[1].unit, "in"))
 	if !isFeet || feet != 12*In || !isInches || inches != In || parts[1].number < 0 {
 		return 0, newError(text, Length, system, "a length is one number with one unit, or feet and then inches")
 	}
