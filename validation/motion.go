@@ -122,7 +122,8 @@ func corners(f Fault) []Case {
 		Source: "derived here: quadrature of the energy of a rod about its foot", Unit: "s", Want: want, Accuracy: 1e-9, Why: whyMotion,
 		Compute: func() (float64, error) {
 			const m = 5.0
-			rig := f.on(sim.Rig{Profile: chain(0), Body: body.Body{Mass: m, Centre: r2.Vec{Y: length / 2}, Inertia: m * length * length / 12}})
+			rod := body.Body{Mass: m, Centre: r2.Vec{Y: length / 2}, Inertia: m * length * length / 12}
+			rig := f.on(sim.Rig{Profile: chain(0), Body: rod})
 			nowhere := sim.Margin{Angle: math.NaN()}
 			t := motion.Run(rig, sim.Balance{Outcome: sim.Rocks, Back: nowhere, Forward: nowhere}, motion.Start{Rate: start}, motion.Options{Duration: 1, Keep: true})
 			return root.Between(func(time float64) float64 { return t.At(time).Tilt - to }, 0, 1, 0), nil

@@ -75,7 +75,8 @@ func ease(a, b Piece, radius float64) (before, arc, behind Piece, err error) {
 	turn := math.Remainder(b.heading(m.second)-a.heading(m.first), 2*math.Pi)
 	if !okA || !okB || corner(a, b) <= 0 || !found || turn <= 0 ||
 		m.first*a.Length() < samePoint || (1-m.second)*b.Length() < samePoint {
-		return Piece{}, Piece{}, Piece{}, &OutlineError{-1, fmt.Sprintf("there is no room for a corner eased to %g m", radius)}
+		err = &OutlineError{-1, fmt.Sprintf("there is no room for a corner eased to %g m", radius)}
+		return Piece{}, Piece{}, Piece{}, err
 	}
 	before, behind = a.Cut(0, m.first), b.Cut(m.second, 1)
 	return before, Piece{before.To, Stroke{behind.From, turn}}, behind, nil

@@ -85,10 +85,10 @@ func (r Rocker) stations(spacing float64, put func(r2.Vec) r2.Vec) ([]Station, e
 	ends := func(nose bool, floor, wood, top r2.Vec) {
 		tip := Station{floor.X, Tip, nose, floor, wood, top}
 		rows = append(rows, tip)
-		for i, ends := range []Ending{WoodCorner, TopCorner} {
+		for i, edge := range []Ending{WoodCorner, TopCorner} {
 			if corner := []r2.Vec{wood, top}[i]; math.Abs(corner.X-tip.At) > samePoint {
 				s := row(corner.X)
-				s.Ends, s.Nose = ends, nose
+				s.Ends, s.Nose = edge, nose
 				rows = append(rows, s)
 			}
 		}

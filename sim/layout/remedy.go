@@ -46,7 +46,9 @@ func (l *Layout) remedies() error {
 	rounded := math.Round(now/half) * half
 	for _, step := range falls {
 		shows := rounded + step*2*half
-		cure := func(most float64, change func(d *piece.Design, x float64)) float64 { // NaN where it does not rest on the way
+		// cure finds by how much a measure is off, up to most either way, in a piece that shows so much, and
+		// returns the opposite; NaN where it does not rest on the way.
+		cure := func(most float64, change func(d *piece.Design, x float64)) float64 {
 			rests := true
 			off := root.Between(func(x float64) float64 {
 				changed := d.Clone()

@@ -167,9 +167,8 @@ func readUnit(text string) (name, rest string) {
 // insideUnit reports whether a digit behind this text is the power of a unit, as in
 // m2 and ft3.
 func insideUnit(before string) bool {
-	return strings.ContainsAny(before, " /·*^") && slices.ContainsFunc([]string{"m", "in", "ft", "s", "^"}, func(base string) bool {
-		return strings.HasSuffix(strings.ToLower(before), base)
-	})
+	ends := func(base string) bool { return strings.HasSuffix(strings.ToLower(before), base) }
+	return strings.ContainsAny(before, " /·*^") && slices.ContainsFunc([]string{"m", "in", "ft", "s", "^"}, ends)
 }
 
 // tidy turns the many signs of typesetting into the few that are read.
