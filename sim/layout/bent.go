@@ -159,11 +159,10 @@ func (l *Layout) form(depth, lost float64) error {
 // lying returns the wood as it lies on the form, end waste and all, as a rocker.
 func (l *Layout) lying(depth, lost float64) (bench.Rocker, error) {
 	nose, _ := l.Rocker.Edge.Reach()
-	drawn := l.Rocker.Edge.Drawn()
 	waste := l.Shop.EndWaste
 	var spans []rocker.Span
 	from, low := 0.0, waste // along the drawn edge from the nose, and along the edge on the form
-	for i, s := range drawn {
+	for _, s := range l.Rocker.Edge.Drawn() {
 		if s.Length == 0 {
 			continue
 		}
@@ -178,15 +177,10 @@ func (l *Layout) lying(depth, lost float64) (bench.Rocker, error) {
 		}
 		low += length * max(0, min(1, (nose-from)/s.Length))
 		from += s.Length
-		more := 0.0
-		if i == 0 {
-			more += waste
-		}
-		if i == len(drawn)-1 {
-			more += waste
-		}
-		spans = append(spans, rocker.Span{Radius: radius, Length: length + more})
+		spans = append(spans, rocker.Span{Radius: radius, Length: length})
 	}
+	spans[0].Length += waste
+	spans[len(spans)-1].Length += waste
 	edge, err := rocker.Chain(low, spans...)
 	return bench.Rocker{Edge: edge, Depth: depth}, err
 }
