@@ -54,9 +54,25 @@ func (f *File) Set(key, value string) error {
 		f.changed = map[string]string{}
 	}
 	f.changed[short(key)] = value
+	if key == "kind" {
+		f.limitsOfKind()
+	}
 	f.Changes = append(f.Changes, fmt.Sprintf("%s = %s", key, shown))
 	f.Typed = append(f.Typed, key+"="+value)
 	return nil
+}
+
+// limitsOfKind gives the design the limits that go with its kind, but for those that were said.
+func (f *File) limitsOfKind() {
+	usual := piece.Design{Limits: piece.DefaultLimits(f.Design.Kind)}
+	for _, key := range f.Design.Keys() {
+		_, said := f.find(key)
+		_, changed := f.changed[short(key)]
+		if _, field, err := f.Design.Measure(key); err == nil && strings.HasPrefix(key, "limits.") && !said && !changed {
+			_, from, _ := usual.Measure(key)
+			*field = *from
+		}
+	}
 }
 
 // fullKeys returns the keys of the design that a name without its section may stand for: of those
