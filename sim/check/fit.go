@@ -90,7 +90,7 @@ func (b *Balanced) seatedRest(name string) (attitude, bool) {
 
 // loadOf returns the name under which the loads of somebody go.
 func loadOf(d piece.Design, one somebody) string {
-	if d.Kind == piece.Settee && one.role == piece.Owner {
+	if d.Traits().ForTwo && one.role == piece.Owner {
 		return "both"
 	}
 	return one.name
@@ -117,7 +117,7 @@ func (b *Balanced) fit() []Fit {
 		size := owner.person.Sizes[c.size]
 		f := Fit{Key: c.key, What: c.what, Size: c.size, Person: size, Given: owner.person.Sources[c.size],
 			Have: c.have(d, at), Low: size + c.low, High: size + c.high}
-		if d.Kind == piece.Settee && c.size == person.Hips {
+		if d.Traits().ForTwo && c.size == person.Hips {
 			f.Low *= 2
 		}
 		f.Change = math.Max(0, f.Low-f.Have) + math.Min(0, f.High-f.Have)

@@ -132,8 +132,8 @@ func (b *Balanced) spread() Spread {
 	return s
 }
 
-// ForAChild reports whether a chair or a settee is made for a child: its owner has an age.
+// ForAChild reports whether seating is made for a child: its owner has an age.
 func (r Report) ForAChild() bool {
-	return (r.Design.Kind == piece.Chair || r.Design.Kind == piece.Settee) &&
+	return r.Design.Traits().Seating &&
 		slices.ContainsFunc(r.Somebody, func(s Somebody) bool { return s.Role == piece.Owner && s.Person.Age > 0 })
 }

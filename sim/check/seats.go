@@ -38,23 +38,21 @@ func seats(d piece.Design, people []somebody, edge rocker.Profile, wanted wanted
 			list = append(list, placed(s, d.Seat.Meet())...)
 			continue
 		}
-		if s.Role == piece.Owner && d.Kind == piece.Settee {
+		if s.Role == piece.Owner && d.Traits().ForTwo {
 			next++
 			continue // two sit together, below
 		}
 		list = posed(d, list, people[next], wanted)
 		next++
 	}
-	if d.Kind == piece.Settee {
+	if d.Traits().ForTwo {
 		list = together(d, list, people[:next], wanted)
 	}
 	for _, one := range people[next:] {
 		list = posed(d, list, one, wanted)
 	}
-	if d.Kind == piece.Cradle && d.Bed.Height > 0 {
-		list = append(list, infants(d)...)
-	}
-	if wanted(piece.Hazard, person.Unsaid) && usualAsked(d, piece.ChildOnTheTail) && d.Seat.SlopeKnown() && (d.Kind == piece.Chair || d.Kind == piece.Settee) && len(people) > 0 {
+	list = append(list, infants(d)...)
+	if wanted(piece.Hazard, person.Unsaid) && d.Checks(piece.ChildOnTheTail) && d.Seat.SlopeKnown() && len(people) > 0 {
 		tail, err := onTheTail(d, edge)
 		if err != nil {
 			return nil, err
@@ -134,7 +132,7 @@ func together(d piece.Design, list []seated, people []somebody, wanted wanted) [
 			list = append(list, seat(d, "both", piece.Owner, posture, first, second))
 		}
 	}
-	if usualAsked(d, piece.OneAtTheEnd) {
+	if d.Checks(piece.OneAtTheEnd) {
 		for _, posture := range []person.Posture{person.Sitting, person.LyingBack} {
 			list = append(list, seat(d, piece.OneAtTheEnd.String(), piece.Owner, posture, first))
 		}
@@ -149,8 +147,7 @@ func onTheTail(d piece.Design, edge rocker.Profile) ([]seated, error) {
 	if err != nil {
 		return nil, err
 	}
-	depth, _ := d.Rocker.Size()
-	feet := r2.Add(edge.Tail(), r2.Vec{Y: depth})
+	feet := r2.Add(edge.Tail(), r2.Vec{Y: d.Rocker.DepthOr()})
 	rigid, joints := child.Standing(feet)
 	one := seated{sitter: piece.ChildOnTheTail.String(), role: piece.Hazard, figures: []person.Joints{joints}, onRocker: true}
 	light, holding := one, one
@@ -168,13 +165,13 @@ func infants(d piece.Design) []seated {
 		who piece.Usual
 		age float64
 	}{{piece.Newborn, 0}, {piece.FiveMonths, 5.0 / 12}} {
-		if !usualAsked(d, u.who) {
+		if !d.Checks(u.who) || !d.Bed.Drawn() {
 			continue
 		}
 		infant := person.NewInfant(person.Either, u.age, 50)
 		room := (d.Bed.Width - 2*infant.Radius) / 2
 		places := [...]string{"in the middle", "at the right side", "at the left side"}
-		if d.Rocks == piece.End {
+		if !d.Ways().Across {
 			room = (d.Bed.Length - infant.Length) / 2
 			places = [...]string{"in the middle", "at the foot", "at the head"}
 		}
@@ -189,7 +186,7 @@ func infants(d piece.Design) []seated {
 // cradle that rocks end to end, across it in one that rocks sideways.
 func lain(d piece.Design, name, sitter string, role piece.Role, infant person.Infant, ahead float64) seated {
 	inertia := infant.Along
-	if d.Rocks == piece.End {
+	if !d.Ways().Across {
 		inertia = infant.Across
 	}
 	at := r2.Vec{X: ahead, Y: d.Bed.Height + infant.Radius}

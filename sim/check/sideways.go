@@ -44,7 +44,7 @@ func (r Report) leaning(sitter string) float64 {
 func (r *Report) Sideways() []Sideway {
 	d := r.Design
 	track, known := d.Track()
-	if !known || d.Kind == piece.Cradle {
+	if !known || d.Traits().Bed {
 		return nil
 	}
 	var list []Sideway
@@ -61,7 +61,7 @@ func (r *Report) Sideways() []Sideway {
 		switch {
 		case l.Empty, l.Posture == person.LyingBack, l.Posture == person.Riding, l.Posture == person.Unsaid:
 			add(l.Name, 0)
-		case l.Posture == person.Sitting && d.Kind == piece.Settee && l.Sitter == piece.OneAtTheEnd.String():
+		case l.Posture == person.Sitting && d.Traits().ForTwo && l.Sitter == piece.OneAtTheEnd.String():
 			add(l.Name, max(0, d.Seat.Width/2-inFromEnd))
 		case l.Posture == person.Sitting:
 			add(l.Name, 0)

@@ -98,7 +98,7 @@ func checkSitter(s piece.Sitter, key string, d piece.Design) error {
 			return &piece.KeyError{Key: key + "." + given, Reason: "this person is placed by numbers, which leave no use for " + given + ": keep one of the two"}
 		}
 		return nil
-	case !seat.Drawn() && d.Kind == piece.Cradle:
+	case !seat.Drawn() && d.Traits().Bed:
 		return &piece.KeyError{Key: key, Reason: "an infant lies in the drawn bed, and none is drawn: draw it, or give weight and centre", Give: "bed"}
 	case !seat.Drawn():
 		return &piece.KeyError{Key: key, Reason: "a person sits on the drawn seat, and none is drawn: draw it, or give weight and centre", Give: "seat"}

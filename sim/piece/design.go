@@ -132,6 +132,16 @@ type Body struct {
 	Inertia float64 // about Centre, kg·m²
 }
 
+// Limits are what the piece must keep. Zero asks nothing. The margins and lifts are
+// asked of the owner lying back, or of the postures the owner is given in.
+type Limits struct {
+	BackMargin    float64 // from the rest to the tip at the back
+	BackLift      float64 // of the weight, on the way there
+	ForwardMargin float64
+	ForwardLift   float64
+	RestTilt      float64 // largest tilt at rest, either way
+}
+
 // A Floor is what the piece stands on.
 type Floor struct {
 	Slope    float64 // rise to the front

@@ -2,12 +2,15 @@ package piece
 
 import (
 	"cmp"
+	"errors"
 	"fmt"
 	"math"
 
 	"gonum.org/v1/gonum/spatial/r2"
+	"gonum.org/v1/gonum/spatial/r3"
 
 	"rockerwright/rocker"
+	"rockerwright/rocker/bench"
 	"rockerwright/sim/quantity"
 )
 
@@ -64,7 +67,7 @@ func (r Rocker) EaseOr() float64 { return cmp.Or(r.Ease, usualEase) }
 // rockers say. taken are the pairs that were not drawn. Without a seat there are none to take.
 func (d Design) LegsOr() (legs []Leg, taken []Which) {
 	legs = append(legs, d.Legs...)
-	if !d.Seat.SlopeKnown() || d.Kind == Cradle {
+	if !d.Seat.SlopeKnown() || d.Traits().Bed {
 		return legs, nil
 	}
 	for _, w := range []Which{Front, Rear} {
@@ -81,7 +84,7 @@ func (d Design) LegsOr() (legs []Leg, taken []Which) {
 	return legs, taken
 }
 
-// leg returns the first leg drawn of a pair.
+// Leg returns the first leg drawn of a pair.
 func (d Design) Leg(which Which) (Leg, bool) {
 	for _, l := range d.Legs {
 		if l.Which == which {
@@ -127,4 +130,35 @@ func (d Design) Track() (float64, bool) {
 		track = d.Seat.Width + 2*d.Seat.Rear*math.Tan(cmp.Or(d.Rocker.Splay, rear.Splay))
 	}
 	return track, track > 0
+}
+
+// A Beyond is a pair of legs that stand beyond an end of the rockers, where nothing carries them.
+type Beyond struct {
+	Which Which
+	Taken bool    // not drawn: it stands where it is taken to
+	Tail  bool    // the end beyond which it stands; else the nose
+	By    float64 // how far its centre line passes the end of the top edge, m
+}
+
+// Beyond returns the pairs that stand beyond the rockers, drawn or taken. A rocker that has no
+// outline has no end to pass either: a layout says so.
+func (d Design) Beyond(edge rocker.Profile) []Beyond {
+	legs, taken := d.LegsOr()
+	if len(legs) == 0 {
+		return nil
+	}
+	r := d.Rocker.OnBench(edge)
+	outline, err := r.Outline()
+	if err != nil {
+		return nil
+	}
+	above := outline.Bounds().Max.Y + 1 // m, over all of the rocker
+	var list []Beyond
+	for i, l := range legs {
+		var miss *bench.MissError
+		if _, err := r.Stand(bench.Leg{Seat: r3.Vec{X: l.At, Y: above}}); errors.As(err, &miss) {
+			list = append(list, Beyond{l.Which, i >= len(legs)-len(taken), l.At < 0, miss.By})
+		}
+	}
+	return list
 }

@@ -268,7 +268,7 @@ func limit(key, label string, field func(d *Design, n int) *float64) Measure {
 
 var choices = [...]Choice{
 	{"title", "what the piece is called", nil, func(d *Design, _ int, word string) { d.Title = word }},
-	{"kind", "kind of piece", kinds[:], func(d *Design, _ int, word string) { d.Kind = pick[Kind](kinds[:], word) }},
+	{"kind", "kind of piece", kindWords(), func(d *Design, _ int, word string) { d.Kind = pick[Kind](kindWords(), word) }},
 	{"units", "units of plain numbers", []string{"inch", "metric"}, func(d *Design, _ int, word string) { d.Units = pick[quantity.System]([]string{"inch", "metric"}, word) }},
 	{"rocks", "how a cradle rocks", directions[:], func(d *Design, _ int, word string) { d.Rocks = pick[Direction](directions[:], word) }},
 	{"rocker.wood", "wood of the rockers", nil, func(d *Design, _ int, word string) { d.Rocker.Wood = word }},

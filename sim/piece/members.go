@@ -58,7 +58,7 @@ func (d Design) members(edge rocker.Profile, c Carry) []Member {
 		if top, known := d.TopOfBack(); known {
 			line("back", meet, top, 0, s.Width, s.Width, backShaped, backShaped, 1)
 		}
-		if arms, _ := d.ArmsOr(); arms.Height > 0 {
+		if arms, _ := d.ArmsOr(); arms.Drawn() {
 			rear := r2.Add(meet, r2.Vec{Y: arms.Height})
 			end := r2.Add(rear, r2.Scale(arms.Length/s.Depth, r2.Sub(front, meet)))
 			line("arm", rear, end, s.Width/2, arms.Width, arms.RearWidth, armThick, armThick, 2)

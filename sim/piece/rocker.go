@@ -17,6 +17,42 @@ const (
 	usualWidth = 0.03175
 )
 
+// A Top is how the top edge of a rocker runs.
+type Top int
+
+const (
+	Concentric Top = iota // as deep everywhere
+	Straight
+	Taper // from Depth at the low point to NoseDepth and TailDepth, by the square of the way
+)
+
+var tops = [...]string{"concentric", "straight", "taper"}
+
+func (t Top) String() string { return tops[t] }
+
+// A Finish is how an end of a rocker is finished.
+type Finish int
+
+const (
+	SquareEnd Finish = iota // sawn square to the floor edge
+	RoundEnd                // a half circle
+	EasedEnd                // square, with its corners rounded off
+)
+
+var ends = [...]string{"square", "round", "eased"}
+
+// A Made is how the rockers are made.
+type Made int
+
+const (
+	NotSaid   Made = iota
+	Sawn           // out of a board
+	Laminated      // glued up from strips over a form
+	Steamed        // bent over a form in one thickness
+)
+
+var mades = [...]string{"", "sawn", "laminated", "steamed"}
+
 // Profile returns the floor edge.
 func (r Rocker) Profile() (rocker.Profile, error) {
 	if len(r.Arcs) == 0 {
@@ -56,13 +92,8 @@ func (r Rocker) Profile() (rocker.Profile, error) {
 
 // single returns the floor edge of one arc.
 func (r Rocker) single() (rocker.Profile, error) {
-	for _, m := range []struct {
-		name string
-		size float64
-	}{{"radius", r.Radius}, {"nose", r.Nose}, {"tail", r.Tail}} {
-		if m.size <= 0 {
-			return rocker.Profile{}, &KeyError{Key: "rocker." + m.name, Reason: "a rocker needs its " + m.name, Give: m.name}
-		}
+	if err := lacking("rocker", "a rocker needs its", need{"radius", r.Radius}, need{"nose", r.Nose}, need{"tail", r.Tail}); err != nil {
+		return rocker.Profile{}, err
 	}
 	p, err := rocker.Chain(r.Nose, rocker.Arc(r.Radius, r.Nose+r.Tail))
 	var span *rocker.SpanError
@@ -72,29 +103,11 @@ func (r Rocker) single() (rocker.Profile, error) {
 	return p, err
 }
 
-// size returns depth and width, the usual ones where they are not drawn.
-func (r Rocker) Size() (depth, width float64) {
-	depth, width = r.Depth, r.Width
-	if depth == 0 {
-		depth = usualDepth
-	}
-	if width == 0 {
-		width = usualWidth
-	}
-	return depth, width
-}
-
 // DepthOr returns the depth of a rocker, the usual one where none is drawn, m.
-func (r Rocker) DepthOr() float64 {
-	depth, _ := r.Size()
-	return depth
-}
+func (r Rocker) DepthOr() float64 { return cmp.Or(r.Depth, usualDepth) }
 
 // WidthOr returns the width of a rocker, the usual one where none is drawn, m.
-func (r Rocker) WidthOr() float64 {
-	_, width := r.Size()
-	return width
-}
+func (r Rocker) WidthOr() float64 { return cmp.Or(r.Width, usualWidth) }
 
 // strip returns the shape of one rocker in the side view.
 func (r Rocker) strip(edge rocker.Profile, depth float64) (rocker.Strip, error) {
@@ -120,9 +133,9 @@ func (r Rocker) OnBench(edge rocker.Profile) bench.Rocker {
 	return b
 }
 
-// depthAt returns the depth so far along the floor edge from a tip, m.
+// DepthAt returns the depth so far along the floor edge from a tip, m.
 func (r Rocker) DepthAt(edge rocker.Profile, tail bool, from float64) float64 {
-	depth, _ := r.Size()
+	depth := r.DepthOr()
 	if r.Top != Taper {
 		return depth
 	}
@@ -143,11 +156,10 @@ func (r Rocker) DepthAt(edge rocker.Profile, tail bool, from float64) float64 {
 // wood returns the pair of rockers cut from wood of the given density (kg/m³), in the
 // rocker frame.
 func (r Rocker) wood(edge rocker.Profile, density float64) (body.Body, error) {
-	depth, width := r.Size()
-	strip, err := r.strip(edge, depth)
+	strip, err := r.strip(edge, r.DepthOr())
 	if err != nil {
 		return body.Body{}, &KeyError{Key: "rocker.depth", Reason: "a rocker this deep has no top edge on this curve", Give: "depth"}
 	}
-	across := 2 * width * density
+	across := 2 * r.WidthOr() * density
 	return body.Body{Mass: across * strip.Area, Centre: strip.Centroid, Inertia: across * strip.Second}, nil
 }

@@ -59,7 +59,7 @@ func joined(b body.Body, mass float64, at r2.Vec) body.Body {
 // memory; rocking chairs are a case of their own there).
 func seating(d piece.Design, r check.Report) []SeatTest {
 	empty := &r.Loads[0]
-	if d.Kind != piece.Chair && d.Kind != piece.Settee || !d.Seat.SlopeKnown() || !d.Back.Drawn() || !empty.Upright() || r.ForAChild() {
+	if !d.Traits().Seating || !d.Seat.SlopeKnown() || !d.Back.Drawn() || !empty.Upright() || r.ForAChild() {
 		return nil
 	}
 	gravity := d.StaticFloor().FreeFall()
@@ -128,7 +128,7 @@ func slowly(rig sim.Rig, b sim.Balance, at r2.Vec, way float64) float64 {
 // slopes stands a horse with riders of 25 and 50 kg on a floor of 10 degrees, either way
 // (EN 71-1, 8.23.1: the loads and the slope, read in the text).
 func slopes(d piece.Design, r check.Report) []SlopeTest {
-	if d.Kind != piece.Horse {
+	if !d.Traits().Ridden {
 		return nil
 	}
 	var rider *check.Load

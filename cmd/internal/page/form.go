@@ -90,7 +90,7 @@ func formOf(f *design.File) form {
 		read := len(d.Measured.Left) + len(d.Measured.Right) + len(d.Rocker.Rises) + len(d.Rocker.Points)
 		arcs := len(d.Rocker.Arcs) > 0 && (general == "rocker.radius" || general == "rocker.tail") ||
 			read > 0 && general == "rocker.radius" // drawn in another way
-		if slices.Contains(never, general) || only && !has || arcs || general == "rocks" && f.Design.Kind != piece.Cradle {
+		if slices.Contains(never, general) || only && !has || arcs || general == "rocks" && !d.Traits().Directed {
 			return
 		}
 		given[section] = given[section] || has

@@ -41,7 +41,7 @@ func pulls(d piece.Design, h plots.Handle) []pull {
 	switch {
 	case len(d.Measured.Left)+len(d.Measured.Right)+len(d.Rocker.Rises)+len(d.Rocker.Points) > 0:
 		return nil // it is as it was read
-	case h.Name == "low" && d.Seat.Depth > 0:
+	case h.Name == "low" && d.Seat.SlopeKnown():
 		return []pull{{"seat.behind_low_point", by}}
 	case h.Name == "low" && arcs > 0:
 		return []pull{{"rocker.nose", -by}}
