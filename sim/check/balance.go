@@ -25,26 +25,27 @@ func SittersOf(d piece.Design) (Sitters, error) {
 
 // ForLimits returns the company in those postures alone that decide most limits of the design: the
 // first person as given and leaning furthest, others leaning furthest. Of who does not lean
-// back, and where a tilt at rest is asked of everyone, nobody is left out. Loads that are left
+// back, and where something is asked in every posture, nobody is left out. Loads that are left
 // out must still be asked once, in the end.
 func (c Sitters) ForLimits(d piece.Design) Sitters {
-	if d.Limits.RestTilt > 0 {
-		return c
+	deciding := []person.Posture{person.LyingBack}
+	for i := range asks {
+		if a := &asks[i]; a.In(&d) > 0 && a.of == nil {
+			return c
+		} else if a.In(&d) > 0 {
+			deciding = append(deciding, a.of...)
+		}
 	}
-	forward := d.Limits.ForwardMargin > 0 || d.Limits.ForwardLift > 0
 	narrow := Sitters{people: slices.Clone(c.people)}
 	for i := range narrow.people {
 		one := &narrow.people[i]
 		if !slices.Contains(one.postures, person.LyingBack) {
 			continue
 		}
-		var kept []person.Posture
-		for _, p := range one.postures {
-			if i == 0 && p == one.postures[0] || p == person.LyingBack || p == person.Perched && forward {
-				kept = append(kept, p)
-			}
-		}
-		one.postures = kept
+		first := one.postures[0]
+		one.postures = slices.DeleteFunc(slices.Clone(one.postures), func(p person.Posture) bool {
+			return !slices.Contains(deciding, p) && (i > 0 || p != first)
+		})
 	}
 	return narrow
 }
@@ -128,7 +129,7 @@ func (b *Balanced) balance(wanted wanted) error {
 	for i := range b.Loads {
 		b.Loads[i].settle(b)
 	}
-	b.Limits, b.Look = limitsOf(b.Design, b.Loads)
+	b.Limits, b.Look = b.limitsOf(b.Loads)
 	return nil
 }
 

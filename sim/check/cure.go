@@ -1,6 +1,7 @@
 package check
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -55,8 +56,6 @@ func moves(d piece.Design, cause Cause) []move {
 		return []move{tail, flatter, forward}
 	case NoseLength:
 		return []move{nose, flatter, back}
-	case RestsTilted:
-		return []move{flatter, forward, back}
 	}
 	return []move{flatter, forward, back}
 }
@@ -139,8 +138,13 @@ func causeOf(limit Limit, loads []Load) Cause {
 		if l.Name != limit.Load || l.Balance.Outcome != sim.Rocks {
 			continue
 		}
-		if i := slices.IndexFunc(asks[:], func(a ask) bool { return a.name == limit.Name }); i >= 0 {
-			return asks[i].cause(l)
+		switch i := slices.IndexFunc(asks, func(a ask) bool { return a.Name() == limit.Name }); {
+		case limit.Side == Back && l.Rig.OverTip(l.Balance.Back):
+			return TailLength
+		case limit.Side == Forward && l.Rig.OverTip(l.Balance.Forward):
+			return NoseLength
+		case i >= 0 && limit.Side == NoSide:
+			return cmp.Or(asks[i].cause, CurveItself)
 		}
 	}
 	return CurveItself

@@ -73,19 +73,19 @@ func furthest(well func(float64) bool, from, to float64) (x float64, all bool) {
 // keepsFor reports whether the limits hold for a person of some sizes, at ease and lying
 // back.
 func (b *Balanced) keepsFor(sizes person.Measures) bool {
-	d := b.Design
 	p, err := person.New(person.Given{Sizes: sizes})
 	if err != nil {
 		return false
 	}
-	carry := b.carry
 	empty := b.Loads[0].Rig.Body
 	loads := make([]Load, 0, 2)
 	for _, posture := range []person.Posture{person.Sitting, person.LyingBack} {
 		rig := b.Loads[0].Rig
-		rig.Body = body.Join(empty, carry.Body(p.Pose(seatOf(d, 0), posture).Body))
-		loads = append(loads, Load{Role: piece.Other, Posture: posture, Rig: rig, Balance: rig.Balance()})
+		rig.Body = body.Join(empty, b.carry.Body(p.Pose(seatOf(b.Design, 0), posture).Body))
+		l := Load{Role: piece.Other, Posture: posture, Rig: rig}
+		l.settle(b)
+		loads = append(loads, l)
 	}
-	limits, _ := limitsOf(d, loads)
+	limits, _ := b.limitsOf(loads)
 	return holds(limits)
 }

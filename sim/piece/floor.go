@@ -55,7 +55,7 @@ func (d Design) OnItsFloor() (Design, bool) {
 			return d, false
 		}
 	}
-	d.Floor.Surface = d.Traits().Floor
+	d.Floor.Surface = d.Traits().Usual.Floor.Surface
 	return d, true
 }
 

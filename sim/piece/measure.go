@@ -43,6 +43,17 @@ func (m Measure) Given(d *Design) {
 	}
 }
 
+// Name returns the last part of the key: "tail".
+func (m Measure) Name() string { return lastOf(m.Key) }
+
+// In returns what a design has of the measure, SI; of one in a list, of its first entry.
+func (m Measure) In(d *Design) float64 { return *m.field(d, 0) }
+
+// LimitOf returns the measure of a limit, "rest_tilt". It panics where the table has none.
+func LimitOf(name string) Measure {
+	return measures[slices.IndexFunc(measures[:], func(m Measure) bool { return m.Key == "limits."+name })]
+}
+
 // read are the measures of the rocker that were read off an edge, not drawn.
 var read = []string{"rocker.rises.N", "rocker.spacing", "rocker.origin", "rocker.points.N.x", "rocker.points.N.y"}
 
