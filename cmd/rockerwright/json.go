@@ -5,6 +5,7 @@ import (
 	"io"
 	"math"
 	"strconv"
+	"strings"
 
 	"rockerwright/cmd/internal/words"
 	"rockerwright/sim"
@@ -239,7 +240,7 @@ func limitsOf(limits []check.Limit) []limitJSON {
 		list[i] = limitJSON{Name: l.Name, Load: l.Load, Holds: l.Holds, Basis: l.Basis}
 		var unit string
 		if list[i].Got, unit = inUnit(l.Got, l.Kind); unit != "1" {
-			list[i].Name += "_" + unit
+			list[i].Name += "_" + strings.ToLower(unit)
 		}
 		if least, _ := inUnit(l.AtLeast, l.Kind); math.IsNaN(l.AtMost) {
 			list[i].AtLeast = &least
