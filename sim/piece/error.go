@@ -42,3 +42,20 @@ func whole(key string, count float64) error {
 	}
 	return nil
 }
+
+// A way is one of several in which a thing may be given.
+type way struct {
+	name string
+	is   bool
+}
+
+// given returns the names of the ways in which a thing is given.
+func given(ways ...way) []string {
+	var names []string
+	for _, w := range ways {
+		if w.is {
+			names = append(names, w.name)
+		}
+	}
+	return names
+}

@@ -74,17 +74,10 @@ func (d Design) Traits() *Traits { return &kinds[d.Kind] }
 // DefaultLimits returns what is asked of a kind of piece where its maker asks nothing else.
 func DefaultLimits(kind Kind) Limits { return kinds[kind].Usual.Limits }
 
-// String returns the word for k that stands in a design file.
-func (k Kind) String() string { return kinds[k].Name }
+// String returns the word for a kind that stands in a design file.
+func (t Traits) String() string { return t.Name }
 
-// kindWords are the names of all kinds.
-func kindWords() []string {
-	var words []string
-	for _, k := range kinds {
-		words = append(words, k.Name)
-	}
-	return words
-}
+func (k Kind) String() string { return kinds[k].Name }
 
 // A Direction is how a cradle rocks.
 type Direction int

@@ -32,22 +32,15 @@ const (
 
 // Source returns the one source of the mass of the piece. The error is a [*KeyError].
 func (d Design) Source() (Source, error) {
-	var given []Source
-	for _, each := range []struct {
-		source Source
-		is     bool
-	}{{ByBody, d.Body.Given()}, {ByParts, len(d.Parts) > 0}, {ByReadings, d.Measured.Weighed()}, {ByWeight, d.Piece.Mass > 0}} {
-		if each.is {
-			given = append(given, each.source)
-		}
-	}
-	switch len(given) {
+	sources := given(way{string(ByBody), d.Body.Given()}, way{string(ByParts), len(d.Parts) > 0},
+		way{string(ByReadings), d.Measured.Weighed()}, way{string(ByWeight), d.Piece.Mass > 0})
+	switch len(sources) {
 	case 0:
 		return "", &KeyError{Key: "piece", Reason: "the weight of the piece is missing: a guess is enough", Give: "piece"}
 	case 1:
-		return given[0], nil
+		return Source(sources[0]), nil
 	}
-	return "", &KeyError{Key: string(given[1]), Reason: fmt.Sprintf("the weight of the piece is given twice, under %s and under %s: keep one", given[0], given[1])}
+	return "", &KeyError{Key: sources[1], Reason: fmt.Sprintf("the weight of the piece is given twice, under %s and under %s: keep one", sources[0], sources[1])}
 }
 
 // Masses returns the mass of the piece as it is drawn. Where it is measured instead, that is for
