@@ -14,7 +14,7 @@ import (
 // A Sitters is who sits in a design: made once, for many designs that differ in wood alone.
 // The people are then posed in each of them anew, which is quick; their sizes are not.
 type Sitters struct {
-	people []somebody
+	people []Somebody
 }
 
 // SittersOf returns who sits in the design. The error is a [*piece.KeyError].
@@ -75,35 +75,20 @@ type Balanced struct {
 	masses       piece.Masses
 	read         *readings.Result // of a piece that was measured, else nil
 	usualInertia bool             // weighed, but no rocks told it
-	people       []somebody
+	people       []Somebody
 }
 
 // Balance returns how a design stands with these people in it: the piece alone and each load of
 // which something is asked, where it rests, how far seat and back lean there, the push for one
 // degree, and the limits. The error is a [*piece.KeyError].
 func (c Sitters) Balance(d piece.Design) (Balanced, error) {
-	b, err := drawn(d)
-	if err != nil {
-		return b, err
-	}
-	b.people = c.people
-	return b, b.balance(asked)
+	return balance(d, asked, func(piece.Design) ([]Somebody, error) { return c.people, nil })
 }
 
 // Balance is [Sitters.Balance] with everybody, hazards too, made anew.
-func Balance(d piece.Design) (Balanced, error) {
-	b, err := drawn(d)
-	if err != nil {
-		return b, err
-	}
-	if b.people, err = everybody(d); err != nil {
-		return b, err
-	}
-	return b, b.balance(everyLoad)
-}
+func Balance(d piece.Design) (Balanced, error) { return balance(d, everyLoad, everybody) }
 
-// drawn returns a design with its edge, and nothing else yet.
-func drawn(d piece.Design) (Balanced, error) {
+func balance(d piece.Design, wanted wanted, people func(d piece.Design) ([]Somebody, error)) (Balanced, error) {
 	b := Balanced{Design: d}
 	var err error
 	if b.Edge, b.Curve, err = d.Profile(); err != nil {
@@ -114,23 +99,20 @@ func drawn(d piece.Design) (Balanced, error) {
 		return b, err
 	}
 	b.carry = d.Carry(b.Edge)
-	return b, nil
-}
-
-// balance fills in the mass of the piece, the loads that are wanted, and the limits.
-func (b *Balanced) balance(wanted wanted) error {
-	err := b.weigh()
-	if err != nil {
-		return err
+	if b.people, err = people(d); err != nil {
+		return b, err
+	}
+	if err := b.weigh(); err != nil {
+		return b, err
 	}
 	if b.Loads, err = b.loads(wanted); err != nil {
-		return err
+		return b, err
 	}
 	for i := range b.Loads {
-		b.Loads[i].settle(b)
+		b.Loads[i].settle(&b)
 	}
 	b.Limits, b.Look = b.limitsOf(b.Loads)
-	return nil
+	return b, nil
 }
 
 // Holds reports whether all limits hold.

@@ -11,21 +11,6 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// Somebody is a person who was posed, with what was given of the sizes.
-type Somebody struct {
-	Name   string
-	Role   piece.Role
-	Person person.Person
-}
-
-func said(people []somebody) []Somebody {
-	list := make([]Somebody, len(people))
-	for i, p := range people {
-		list[i] = Somebody{p.name, p.role, p.person}
-	}
-	return list
-}
-
 // A Fit is one measure of the piece against one of the owner, as the piece stands with
 // the owner at ease in it, m.
 type Fit struct {
@@ -89,18 +74,18 @@ func (b *Balanced) seatedRest(name string) (attitude, bool) {
 }
 
 // loadOf returns the name under which the loads of somebody go.
-func loadOf(d piece.Design, one somebody) string {
-	if d.Traits().ForTwo && one.role == piece.Owner {
+func loadOf(d piece.Design, one Somebody) string {
+	if d.Traits().ForTwo && one.Role == piece.Owner {
 		return "both"
 	}
-	return one.name
+	return one.Name
 }
 
 // fit returns the owner's fit; none where no owner is posed or the piece does not stand.
 // The width of a settee is for two.
 func (b *Balanced) fit() []Fit {
 	d := b.Design
-	if len(b.people) == 0 || b.people[0].role != piece.Owner || !d.Seat.SlopeKnown() {
+	if len(b.people) == 0 || b.people[0].Role != piece.Owner || !d.Seat.SlopeKnown() {
 		return nil
 	}
 	owner := b.people[0]
@@ -114,14 +99,82 @@ func (b *Balanced) fit() []Fit {
 		if err != nil || *drawn == 0 {
 			continue
 		}
-		size := owner.person.Sizes[c.size]
-		f := Fit{Key: c.key, What: c.what, Size: c.size, Person: size, Given: owner.person.Sources[c.size],
+		size := owner.Person.Sizes[c.size]
+		f := Fit{Key: c.key, What: c.what, Size: c.size, Person: size, Given: owner.Person.Sources[c.size],
 			Have: c.have(d, at), Low: size + c.low, High: size + c.high}
 		if d.Traits().ForTwo && c.size == person.Hips {
 			f.Low *= 2
 		}
 		f.Change = math.Max(0, f.Low-f.Have) + math.Min(0, f.High-f.Have)
 		list = append(list, f)
+	}
+	return list
+}
+
+// A Trouble is how a person does not fit a seat.
+type Trouble int
+
+const (
+	FeetHang      Trouble = iota // the front edge stands higher than the knee crease
+	KneesUp                      // the seat is so low that the knees stand far above the hips
+	KneesOverChin                // or even above the chin
+	TooWide                      // the hips are wider than the seat
+	TooDeep                      // the seat is deeper than the thigh is long
+)
+
+// A Misfit is one person whom the piece does not fit.
+type Misfit struct {
+	Name    string
+	Trouble Trouble
+	By      float64 // m
+}
+
+// reach is by how much a front edge may stand over the knee crease before feet are said
+// to hang, m: what a foot makes up for by pointing its toes; our judgement.
+const reach = 0.012
+
+// kneesHigh is how far the knees may stand above the hips before a seat is said to be low,
+// m; our judgement.
+const kneesHigh = 0.13
+
+// misfits returns who, of those who sit, the piece does not fit, at the rest with each
+// of them at ease in it.
+func (b *Balanced) misfits() []Misfit {
+	d := b.Design
+	if !d.Seat.SlopeKnown() {
+		return nil
+	}
+	var list []Misfit
+	for _, one := range b.people {
+		name := loadOf(d, one)
+		for _, l := range b.Loads {
+			if l.Sitter != name || l.Posture != person.Sitting {
+				continue
+			}
+			switch j := l.Figures[0]; {
+			case j.KneesOverChin():
+				list = append(list, Misfit{one.Name, KneesOverChin, j.KneesUp()})
+			case j.KneesUp() > kneesHigh:
+				list = append(list, Misfit{one.Name, KneesUp, j.KneesUp()})
+			}
+		}
+		at, stands := b.seatedRest(name)
+		if !stands || one.Role == piece.Hazard {
+			continue
+		}
+		front := at.height(r2.Add(d.Seat.FrontEdge(), r2.Vec{Y: d.Seat.Cushion}))
+		for _, m := range []struct {
+			trouble  Trouble
+			by, from float64
+		}{
+			{FeetHang, front - one.Person.Sizes[person.KneeCrease], reach},
+			{TooWide, one.Person.Sizes[person.Hips] - d.Seat.Width, 0},
+			{TooDeep, d.Seat.Depth - one.Person.Sizes[person.ThighLength], 0},
+		} {
+			if m.by > m.from && (m.trouble != TooWide || d.Seat.Width > 0) {
+				list = append(list, Misfit{one.Name, m.trouble, m.by})
+			}
+		}
 	}
 	return list
 }

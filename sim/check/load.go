@@ -31,6 +31,9 @@ type Load struct {
 	BackRecline   float64 // of the back at rest, from plumb, rad
 	EffortBack    float64 // at the top of the back to hold it one degree back from its rest, N
 	EffortForward float64 // to hold it one degree forward, N
+
+	people   []Somebody // who are posed on it, side by side
+	onRocker bool       // who is on it stands on the rockers, as they are drawn
 }
 
 // Upright reports whether the load stands at rest, and not upside down.
@@ -50,49 +53,43 @@ type Righting struct {
 // file order, with the rig of each and nothing computed.
 func (b *Balanced) loads(wanted wanted) ([]Load, error) {
 	d := b.Design
-	onSeat := b.carry
-	empty := b.masses.Joined(onSeat)
+	empty := b.masses.Joined(b.carry)
 	floor := d.StaticFloor()
 	rig := func(b0 body.Body) sim.Rig { return sim.Rig{Profile: b.Edge, Body: b0, Floor: floor} }
-	seats, err := seats(d, b.people, b.Edge, wanted)
+	list, err := seats(d, b.people, b.Edge, wanted)
 	if err != nil {
 		return nil, err
 	}
-	list := make([]Load, 1, 1+len(seats))
-	list[0] = Load{Name: "empty", Empty: true, Rig: rig(empty)}
-	for _, s := range seats {
-		if !wanted(s.role, s.posture) {
-			continue
-		}
-		var give *Give
-		if s.leans(d) {
-			g, err := s.lean(d, func(b body.Body) (float64, bool) {
-				balance := rig(body.Join(empty, onSeat.Body(b))).Balance()
-				return balance.Rest.Tilt + onSeat.Turn, balance.Outcome == sim.Rocks
+	list[0].Rig = rig(empty)
+	for i := range list[1:] {
+		l := &list[1+i]
+		if l.leans(d) {
+			give, err := l.lean(d, func(on body.Body) (float64, bool) {
+				balance := rig(body.Join(empty, b.carry.Body(on))).Balance()
+				return balance.Rest.Tilt + b.carry.Turn, balance.Outcome == sim.Rocks
 			})
 			if err != nil {
 				return nil, err
 			}
-			give = &g
+			l.Give = &give
 		}
-		rides := onSeat
-		if s.onRocker {
-			rides = piece.Carry{}
-		}
-		l := Load{
-			Name: s.name, Role: s.role, Sitter: s.sitter, Posture: s.posture,
-			Standing: s.standing, Give: give, Person: rides.Body(s.body),
-		}
-		l.Figures = s.figures
-		if rides != (piece.Carry{}) {
-			for i, figure := range s.figures {
-				l.Figures[i] = figure.Moved(rides.Point)
-			}
+		if !l.onRocker {
+			l.ride(b.carry)
 		}
 		l.Rig = rig(body.Join(empty, l.Person))
-		list = append(list, l)
 	}
 	return list, nil
+}
+
+// ride carries who is on the seat along with it.
+func (l *Load) ride(c piece.Carry) {
+	l.Person = c.Body(l.Person)
+	if c == (piece.Carry{}) {
+		return
+	}
+	for i, figure := range l.Figures {
+		l.Figures[i] = figure.Moved(c.Point)
+	}
 }
 
 // sitterKey returns where the i-th sitter stands in a design.

@@ -9,18 +9,18 @@ import (
 	"rockerwright/sim/piece"
 )
 
-// A somebody is a person who sits, with the postures to be checked.
-type somebody struct {
-	name     string
-	role     piece.Role
-	person   person.Person
-	postures []person.Posture
+// Somebody is a person who is posed, with what was given of the sizes.
+type Somebody struct {
+	Name     string
+	Role     piece.Role
+	Person   person.Person
+	postures []person.Posture // to be checked
 }
 
 // everybody returns who sits in the design by sizes: its own sitters in file order, then
 // the usual others.
-func everybody(d piece.Design) ([]somebody, error) {
-	var list []somebody
+func everybody(d piece.Design) ([]Somebody, error) {
+	var list []Somebody
 	byNumbers := false
 	for i, s := range sitters(d) {
 		key := sitterKey(d, i)
@@ -38,7 +38,7 @@ func everybody(d piece.Design) ([]somebody, error) {
 		if err != nil {
 			return nil, err
 		}
-		one := somebody{s.Name, s.Role, p, posturesOf(d, s.Role, p)}
+		one := Somebody{s.Name, s.Role, p, posturesOf(d, s.Role, p)}
 		if s.Posture != person.Unsaid {
 			one.postures = []person.Posture{s.Posture}
 		}
@@ -52,16 +52,16 @@ func everybody(d piece.Design) ([]somebody, error) {
 }
 
 // others returns the usual people who may sit too.
-func others(d piece.Design, owners []somebody) ([]somebody, error) {
+func others(d piece.Design, owners []Somebody) ([]Somebody, error) {
 	owner := 0.0 // years, of a child
 	if len(owners) > 0 {
-		owner = owners[0].person.Age
+		owner = owners[0].Person.Age
 	}
-	var list []somebody
+	var list []Somebody
 	var err error
 	add := func(name string, role piece.Role, g person.Given) {
 		p, wrong := person.New(g)
-		list, err = append(list, somebody{name, role, p, posturesOf(d, role, p)}), cmp.Or(err, wrong)
+		list, err = append(list, Somebody{name, role, p, posturesOf(d, role, p)}), cmp.Or(err, wrong)
 	}
 	for _, u := range d.Traits().Company {
 		switch seat := d.Seat.SlopeKnown(); {

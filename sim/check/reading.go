@@ -14,7 +14,7 @@ import (
 
 // readingsOf returns what package readings wants. The rider of the ridden rocks is the first
 // of the people, sitting.
-func readingsOf(d piece.Design, edge rocker.Profile, people []somebody) readings.Readings {
+func readingsOf(d piece.Design, edge rocker.Profile, people []Somebody) readings.Readings {
 	m := d.Measured
 	r := readings.Readings{
 		Edge: edge, Floor: sim.Floor{Slope: d.Floor.Slope, Gravity: d.Floor.Gravity},
@@ -25,7 +25,7 @@ func readingsOf(d piece.Design, edge rocker.Profile, people []somebody) readings
 		Zero: m.Zero, ScaleError: m.ScaleStep / 2,
 	}
 	if m.RiddenTenRocks > 0 && len(people) > 0 && d.Seat.Drawn() {
-		r.Rider = people[0].person.Pose(seatOf(d, 0), person.Sitting).Body
+		r.Rider = people[0].Person.Pose(seatOf(d, 0), person.Sitting).Body
 	}
 	return r
 }

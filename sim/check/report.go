@@ -59,7 +59,7 @@ func Check(d piece.Design, options Options) (Report, error) {
 	if err != nil {
 		return Report{}, err
 	}
-	r := Report{Balanced: b, Releases: options.Releases, Somebody: said(b.people), UsualInertia: b.usualInertia}
+	r := Report{Balanced: b, Releases: options.Releases, Somebody: b.people, UsualInertia: b.usualInertia}
 	if r.Releases == nil {
 		r.Releases = DefaultReleases()
 	}

@@ -14,19 +14,19 @@ import (
 )
 
 // placed returns a sitter who is given by balance points, in each posture given.
-func placed(s piece.Sitter, meet r2.Vec) []seated {
+func placed(s piece.Sitter, meet r2.Vec) []Load {
 	inertia := s.Inertia
 	if inertia == 0 && s.Role != piece.Hazard {
 		inertia = s.Mass * piece.Gyration * piece.Gyration
 	}
-	one := func(posture person.Posture, at r2.Vec) seated {
-		return seated{name: loadName(s, posture), sitter: s.Name, role: s.Role, posture: posture,
-			body: body.Body{Mass: s.Mass, Centre: at, Inertia: inertia}}
+	one := func(posture person.Posture, at r2.Vec) Load {
+		return Load{Name: loadName(s, posture), Sitter: s.Name, Role: s.Role, Posture: posture,
+			Person: body.Body{Mass: s.Mass, Centre: at, Inertia: inertia}}
 	}
 	if s.HasCentre() {
-		return []seated{one(s.Posture, s.Centre)}
+		return []Load{one(s.Posture, s.Centre)}
 	}
-	var list []seated
+	var list []Load
 	for _, p := range s.PlacedIn() {
 		list = append(list, one(p.Posture, r2.Add(meet, r2.Vec{X: p.Place.Ahead, Y: p.Place.Above})))
 	}
@@ -68,8 +68,8 @@ func clashes(s piece.Sitter, other piece.Sitter, d piece.Design) bool {
 	case s.Lies(d) || s.BySizes() || other.Lies(d) || other.BySizes():
 		return true
 	}
-	return slices.ContainsFunc(placed(s, r2.Vec{}), func(a seated) bool {
-		return slices.ContainsFunc(placed(other, r2.Vec{}), func(b seated) bool { return a.name == b.name })
+	return slices.ContainsFunc(placed(s, r2.Vec{}), func(a Load) bool {
+		return slices.ContainsFunc(placed(other, r2.Vec{}), func(b Load) bool { return a.Name == b.Name })
 	})
 }
 

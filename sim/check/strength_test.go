@@ -69,7 +69,7 @@ func TestBackGives(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	s := seated{posture: person.LyingBack, people: one[:1]}
+	s := Load{Posture: person.LyingBack, people: one[:1]}
 	s.pose(d, a.Give.Turn)
 	if again := s.give(d, a.Balance.Rest.Tilt, bar); math.Abs(again.Turn-a.Give.Turn) > 1e-9 || math.Abs(again.Force-a.Give.Force) > 1e-6 {
 		t.Errorf("at the rest found the back gives %+v, was said to give %+v", again, *a.Give)
