@@ -83,6 +83,9 @@ func (r Rocker) ways() []string {
 	return given(way{"rises", len(r.Rises) > 0}, way{"points", len(r.Points) > 0}, way{"arcs", len(r.Arcs) > 0}, way{"radius", r.Radius != 0})
 }
 
+// Read reports whether the floor edge is what was read off one, measured or instead of a drawing.
+func (d Design) Read() bool { return d.Measured.curved() || d.Rocker.traced() }
+
 // traced reports whether the floor edge is given by what was read off one.
 func (r Rocker) traced() bool { return len(r.Rises) > 0 || len(r.Points) > 0 }
 

@@ -43,11 +43,10 @@ func (f *File) In(units quantity.System) (string, error) {
 			values[without1(key)] = inUnits(*field, is, measure.Kind, units)
 		}
 	}
-	word := map[quantity.System]string{quantity.Inch: "inch", quantity.Metric: "metric"}[units]
 	if _, found := saved.find("units"); !found {
-		text = "units = \"" + word + "\"\n" + saved.withValues(values)
+		text = "units = \"" + units.String() + "\"\n" + saved.withValues(values)
 	} else {
-		values["units"] = word
+		values["units"] = units.String()
 		text = saved.withValues(values)
 	}
 	_, err = Parse(f.Name, text)

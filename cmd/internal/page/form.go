@@ -2,7 +2,6 @@ package page
 
 import (
 	"encoding/json"
-	"fmt"
 	"hash/fnv"
 	"math"
 	"slices"
@@ -78,7 +77,7 @@ var never = []string{"kind", "units", "sitter.N.mass"}
 func formOf(f *design.File) form {
 	groups := map[string][]field{}
 	given := map[string]bool{}
-	var top []field
+	top := make([][]field, len(first))
 	add := func(general, key string, made field) {
 		_, has := f.Held(key)
 		section, _, sectioned := strings.Cut(general, ".")
@@ -86,22 +85,21 @@ func formOf(f *design.File) form {
 			section = ""
 		}
 		only := slices.ContainsFunc(onlyGiven, func(part string) bool { return strings.Contains(general, part) })
-		d := f.Design
-		read := len(d.Measured.Left) + len(d.Measured.Right) + len(d.Rocker.Rises) + len(d.Rocker.Points)
+		d := &f.Design
 		arcs := len(d.Rocker.Arcs) > 0 && (general == "rocker.radius" || general == "rocker.tail") ||
-			read > 0 && general == "rocker.radius" // drawn in another way
+			d.Read() && general == "rocker.radius" // drawn in another way
 		if slices.Contains(never, general) || only && !has || arcs || general == "rocks" && !d.Traits().Directed {
 			return
 		}
 		given[section] = given[section] || has
 		if place := slices.Index(first, general); place >= 0 && (has || section == "floor" || section == "rocker") {
-			top = append(top, made)
+			top[place] = append(top[place], made)
 			return
 		}
 		groups[section] = append(groups[section], made)
 	}
 	for _, c := range piece.Choices() {
-		for _, key := range keysOf(c.Key, f.Design) {
+		for _, key := range f.Design.KeysOf(c.Key) {
 			add(c.Key, key, field{Key: key, Label: numbered(key, c.Label), Words: c.Words, Text: c.Words == nil})
 		}
 	}
@@ -110,51 +108,13 @@ func formOf(f *design.File) form {
 			add(m.Key, key, measureField(f.Design, key, m, *at))
 		}
 	}
-	rank := func(a field) int { return slices.Index(first, general(a.Key)) }
-	slices.SortStableFunc(top, func(a, b field) int { return rank(a) - rank(b) })
-	made := form{Groups: []formGroup{{Name: "first", Title: "What matters most", Open: true, Fields: top}}}
+	made := form{Groups: []formGroup{{Name: "first", Title: "What matters most", Open: true, Fields: slices.Concat(top...)}}}
 	for _, s := range append([]piece.Section{{Label: "The piece"}}, piece.Sections()...) { // what stands before all sections first
 		if fields := groups[s.Name]; len(fields) > 0 && (given[s.Name] || slices.Contains(always, s.Name)) {
 			made.Groups = append(made.Groups, formGroup{Name: s.Name, Title: s.Label, Fields: fields})
 		}
 	}
 	return made
-}
-
-// general returns a key of a list with N for its number.
-func general(key string) string {
-	words := strings.Split(key, ".")
-	for i, w := range words {
-		if _, err := strconv.Atoi(w); err == nil {
-			words[i] = "N"
-		}
-	}
-	if words[0] == "sitter" && len(words) > 1 && words[1] != "N" {
-		words = slices.Insert(words, 1, "N")
-	}
-	return strings.Join(words, ".")
-}
-
-// keysOf returns the keys of a choice in a design, numbered from 1.
-func keysOf(key string, d piece.Design) []string {
-	section, rest, listed := strings.Cut(key, ".N.")
-	if !listed {
-		return []string{key}
-	}
-	have := 0
-	for _, l := range piece.Lists() {
-		if l.Name == section {
-			have = l.Have(&d)
-		}
-	}
-	if have == 1 {
-		return []string{section + "." + rest}
-	}
-	var keys []string
-	for n := range have {
-		keys = append(keys, fmt.Sprintf("%s.%d.%s", section, n+1, rest))
-	}
-	return keys
 }
 
 // numbered returns a label with the number of its key's list in front.
@@ -191,14 +151,14 @@ func measureField(d piece.Design, key string, m piece.Measure, at float64) field
 	}
 	return field{
 		Key: key, Label: numbered(key, m.Label), Unit: quantity.Unit(m.Kind, d.Units), Low: rounded(low), High: rounded(high), Step: rounded(step),
-		Example: strings.Trim(exampleOf(m, d.Units), `"`),
+		Example: exampleOf(m, d.Units),
 	}
 }
 
 // exampleOf returns what a measure might be, as typed.
 func exampleOf(m piece.Measure, units quantity.System) string {
 	if units == quantity.Inch {
-		return m.Example
+		return strings.Trim(m.Example, `"`)
 	}
 	return metricExamples()[m.Key]
 }

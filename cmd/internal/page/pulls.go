@@ -39,7 +39,7 @@ func pulls(d piece.Design, h plots.Handle) []pull {
 	}
 	turn := func(i int) bool { return d.Rocker.Arcs[i].Turn != 0 }
 	switch {
-	case len(d.Measured.Left)+len(d.Measured.Right)+len(d.Rocker.Rises)+len(d.Rocker.Points) > 0:
+	case d.Read():
 		return nil // it is as it was read
 	case h.Name == "low" && d.Seat.SlopeKnown():
 		return []pull{{"seat.behind_low_point", by}}

@@ -62,7 +62,7 @@ func (s *Site) see(ctx context.Context, a ask) (view, error) {
 		return view{Fault: bad}, nil
 	}
 	report := answer.Report
-	v := view{Title: report.Design.Title, Units: unitsWord(report.Design.Units)}
+	v := view{Title: report.Design.Title, Units: report.Design.Units.String()}
 	w := watchedOf(report, a.Load)
 	w.Narrow = a.Narrow
 	if bad := v.move(&w, a.Motion); bad != nil {
@@ -220,12 +220,4 @@ func markup(blocks []words.Block) string {
 		return "" // a builder does not fail
 	}
 	return b.String()
-}
-
-// unitsWord returns the word for a system that stands in a file.
-func unitsWord(u quantity.System) string {
-	if u == quantity.Metric {
-		return "metric"
-	}
-	return "inch"
 }
