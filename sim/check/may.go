@@ -39,18 +39,16 @@ func (b *Balanced) may() *May {
 		return nil
 	}
 	m := &May{Middle: middle.Sizes}
-	keeps := func(sizes person.Measures) bool { return b.keepsFor(sizes) }
-	mass := func(x float64) bool {
-		return keeps(person.Measures{person.Stature: middle.Sizes[person.Stature], person.Mass: x})
-	}
-	stature := func(x float64) bool { return keeps(person.Measures{person.Stature: x}) }
-	if m.Nobody = !mass(middle.Sizes[person.Mass]); m.Nobody {
+	stature, mass := m.Middle[person.Stature], m.Middle[person.Mass]
+	weighs := func(x float64) bool { return b.keepsFor(person.Measures{person.Stature: stature, person.Mass: x}) }
+	stands := func(x float64) bool { return b.keepsFor(person.Measures{person.Stature: x}) }
+	if m.Nobody = !weighs(mass); m.Nobody {
 		return m
 	}
-	m.Lightest, m.AnyLighter = furthest(mass, middle.Sizes[person.Mass], lowMass)
-	m.Heaviest, m.AnyHeavier = furthest(mass, middle.Sizes[person.Mass], highMass)
-	m.Shortest, m.AnyShorter = furthest(stature, middle.Sizes[person.Stature], lowStature)
-	m.Tallest, m.AnyTaller = furthest(stature, middle.Sizes[person.Stature], highStature)
+	m.Lightest, m.AnyLighter = furthest(weighs, mass, lowMass)
+	m.Heaviest, m.AnyHeavier = furthest(weighs, mass, highMass)
+	m.Shortest, m.AnyShorter = furthest(stands, stature, lowStature)
+	m.Tallest, m.AnyTaller = furthest(stands, stature, highStature)
 	return m
 }
 

@@ -76,12 +76,7 @@ func Check(d piece.Design, options Options) (Report, error) {
 }
 
 func holds(limits []Limit) bool {
-	for _, l := range limits {
-		if !l.Holds {
-			return false
-		}
-	}
-	return true
+	return !slices.ContainsFunc(limits, func(l Limit) bool { return !l.Holds })
 }
 
 // tape measures the drawn edge.

@@ -75,8 +75,8 @@ func findings(r *check.Report) []Finding {
 func limited(r *check.Report) []Finding {
 	var list []Finding
 	add := func(level Level, limit *check.Limit) {
-		i := slices.IndexFunc(r.Loads, func(l check.Load) bool { return l.Name == limit.Load })
-		f := Finding{Level: level, Load: &r.Loads[i], Who: r.Loads[i].Sitter, Side: limit.Side, What: limit.Name, Key: r.LookAt(*limit),
+		l := r.Load(limit.Load)
+		f := Finding{Level: level, Load: l, Who: l.Sitter, Side: limit.Side, What: limit.Name, Key: r.LookAt(*limit),
 			Kind: limit.Kind, Got: limit.Got, Want: limit.AtLeast, Spread: math.NaN(), Limit: limit}
 		if math.IsNaN(f.Want) {
 			f.Want = limit.AtMost

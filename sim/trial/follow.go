@@ -18,7 +18,7 @@ func Follow(r check.Report, options RockOptions) (Rocking, error) {
 	d := r.Design
 	f := Rocking{Report: r}
 	var err error
-	if f.Load, err = check.LoadNamed(r.Loads, options.Load); err != nil {
+	if f.Load, err = r.LoadNamed(options.Load); err != nil {
 		return f, err
 	}
 	if !f.Load.Upright() {

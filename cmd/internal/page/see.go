@@ -1,6 +1,7 @@
 package page
 
 import (
+	"cmp"
 	"context"
 	"math"
 	"strings"
@@ -127,13 +128,7 @@ func checked(w Work, brief bool) (*design.File, trial.Answer, *fault) {
 
 // watchedOf returns the load of a name, or else the first person, and its motion.
 func watchedOf(r check.Report, name string) plots.Watched {
-	w := plots.Watched{Report: r, Load: r.Seated()}
-	for i := range r.Loads {
-		if l := &r.Loads[i]; l.Name == name {
-			w.Load = l
-		}
-	}
-	return w
+	return plots.Watched{Report: r, Load: cmp.Or(r.Load(name), r.Seated())}
 }
 
 // watchedFor is how long a motion is followed, s.
