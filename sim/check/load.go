@@ -1,7 +1,7 @@
 package check
 
 import (
-	"fmt"
+	"cmp"
 	"math"
 
 	"rockerwright/body"
@@ -92,14 +92,6 @@ func (l *Load) ride(c piece.Carry) {
 	}
 }
 
-// sitterKey returns where the i-th sitter stands in a design.
-func sitterKey(d piece.Design, i int) string {
-	if len(d.Sitters) == 1 {
-		return "sitter"
-	}
-	return fmt.Sprintf("sitter.%d", i+1)
-}
-
 // settle fills in where the load rests, how far seat and back lean there, and the push for one degree.
 func (l *Load) settle(b *Balanced) {
 	d := &b.Design
@@ -108,8 +100,7 @@ func (l *Load) settle(b *Balanced) {
 	if l.Balance.Outcome != sim.Rocks {
 		return
 	}
-	carry := b.carry
-	tilt := l.Balance.Rest.Tilt + carry.Turn
+	tilt := l.Balance.Rest.Tilt + b.carry.Turn
 	if d.Seat.Drawn() {
 		l.SeatFall = tilt + d.Seat.Fall()
 	}
@@ -117,7 +108,7 @@ func (l *Load) settle(b *Balanced) {
 		l.BackRecline = tilt + d.Back.Recline
 	}
 	if top, known := d.TopOfBack(); known {
-		l.EffortBack, l.EffortForward = l.Rig.Effort(l.Balance, carry.Point(top))
+		l.EffortBack, l.EffortForward = l.Rig.Effort(l.Balance, b.carry.Point(top))
 	}
 }
 
@@ -170,11 +161,6 @@ func (l *Load) Righting() []Righting {
 	return curve
 }
 
-// Weight returns the weight of the load on its floor, N.
-func (l *Load) Weight() float64 {
-	return l.Rig.Body.Mass * l.Rig.Floor.FreeFall()
-}
-
 // Seated returns the load that stands for the owner at ease: the first with a person, or the
 // piece alone where nobody sits in it.
 func (b *Balanced) Seated() *Load { return &b.Loads[min(1, len(b.Loads)-1)] }
@@ -188,10 +174,7 @@ func (b *Balanced) Leaning() *Load {
 			owner = append(owner, l)
 		}
 	}
-	if l := LeastBack(owner); l != nil {
-		return l
-	}
-	return b.Seated()
+	return cmp.Or(LeastBack(owner), b.Seated())
 }
 
 // LeastBack returns the load that is nearest to going over backwards by its lift, of those

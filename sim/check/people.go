@@ -21,9 +21,9 @@ type Somebody struct {
 // the usual others.
 func everybody(d piece.Design) ([]Somebody, error) {
 	var list []Somebody
-	byNumbers := false
+	byNumbers, keys := false, d.KeysOf("sitter.N")
 	for i, s := range sitters(d) {
-		key := sitterKey(d, i)
+		key := keys[i]
 		if err := checkSitter(s, key, d); err != nil {
 			return nil, err
 		}

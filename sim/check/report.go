@@ -103,10 +103,9 @@ type Spread struct {
 // spread returns the Spread of an estimated weight.
 func (b *Balanced) spread() Spread {
 	s := Spread{Estimated: true}
-	carry := b.carry
 	for part := range len(b.masses.Seat) + len(b.masses.Rockers) {
 		for _, factor := range []float64{0.8, 1.2} {
-			empty := b.masses.Weighted(part, factor, b.Design.Piece.Mass).Joined(carry)
+			empty := b.masses.Weighted(part, factor, b.Design.Piece.Mass).Joined(b.carry)
 			for _, l := range b.Loads {
 				rig := l.Rig
 				rig.Body = body.Join(empty, l.Person)

@@ -64,12 +64,11 @@ func (b *Balanced) bending() ([]Bending, error) {
 			heaviest = l
 		}
 	}
-	end := Bending{Load: heaviest.Name, Force: heaviest.Weight() / 2}
-	ride := b.carry
+	end := Bending{Load: heaviest.Name, Force: heaviest.Rig.Body.Mass * heaviest.Rig.Floor.FreeFall() / 2}
 	nose, tail := end, end
 	tail.Tail = true
-	nose.worst(b.Edge, r, ride.Point(d.Seat.FrontEdge()).X, wood.RuptureModulus)
-	tail.worst(b.Edge, r, ride.Point(d.Seat.Meet()).X, wood.RuptureModulus)
+	nose.worst(b.Edge, r, b.Placed(d.Seat.FrontEdge()).X, wood.RuptureModulus)
+	tail.worst(b.Edge, r, b.Placed(d.Seat.Meet()).X, wood.RuptureModulus)
 	return []Bending{nose, tail}, nil
 }
 

@@ -43,11 +43,7 @@ func (d Design) Profile() (rocker.Profile, *Curve, error) {
 		return rocker.Profile{}, nil, err
 	}
 	spans, nose := curve.Fit.Spans(d.Rocker.Nose, d.Rocker.Tail)
-	edge, err := rocker.Chain(nose, spans...)
-	var span *rocker.SpanError
-	if errors.As(err, &span) {
-		err = &KeyError{Key: key, Reason: "what was read makes no rocker: " + span.Reason}
-	}
+	edge, err := chained(key, "what was read makes no rocker: ", nose, spans...)
 	return edge, curve, err
 }
 

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 	"gonum.org/v1/gonum/spatial/r3"
@@ -74,32 +75,31 @@ func (d Design) LegsOr() (legs []Leg, taken []Which) {
 		if _, drawn := d.Leg(w); drawn {
 			continue
 		}
-		at := d.Seat.FrontEdge().X
-		if w == Rear {
-			at = d.Seat.Meet().X
-		}
-		legs = append(legs, Leg{Name: w.String() + " leg", Which: w, At: at, Splay: d.Rocker.Splay})
+		legs = append(legs, Leg{Name: w.String() + " leg", Which: w, At: d.Seat.over(w).X, Splay: d.Rocker.Splay})
 		taken = append(taken, w)
 	}
 	return legs, taken
 }
 
+// over returns the place of the seat under which a pair that is not drawn is taken to stand.
+func (s Seat) over(which Which) r2.Vec {
+	if which == Rear {
+		return s.Meet()
+	}
+	return s.FrontEdge()
+}
+
 // Leg returns the first leg drawn of a pair.
 func (d Design) Leg(which Which) (Leg, bool) {
-	for _, l := range d.Legs {
-		if l.Which == which {
-			return l, true
-		}
+	if i := slices.IndexFunc(d.Legs, func(l Leg) bool { return l.Which == which }); i >= 0 {
+		return d.Legs[i], true
 	}
 	return Leg{}, false
 }
 
 // foot returns where the legs of a pair stand on the rocker's top edge.
 func (d Design) foot(which Which, edge rocker.Profile) r2.Vec {
-	x := d.Seat.FrontEdge().X
-	if which == Rear {
-		x = d.Seat.Meet().X
-	}
+	x := d.Seat.over(which).X
 	if l, drawn := d.Leg(which); drawn {
 		x = l.At
 	}

@@ -53,10 +53,13 @@ const (
 
 var mades = [...]string{"", "sawn", "laminated", "steamed"}
 
-// Profile returns the floor edge.
+// Profile returns the floor edge as drawn, by radius, nose and tail or by arcs. The error is a [*KeyError].
 func (r Rocker) Profile() (rocker.Profile, error) {
 	if len(r.Arcs) == 0 {
-		return r.single()
+		if err := lacking("rocker", "a rocker needs its", need{"radius", r.Radius}, need{"nose", r.Nose}, need{"tail", r.Tail}); err != nil {
+			return rocker.Profile{}, err
+		}
+		return chained("rocker.radius", "this radius, nose and tail make no rocker: ", r.Nose, rocker.Arc(r.Radius, r.Nose+r.Tail))
 	}
 	if r.Radius != 0 || r.Tail != 0 {
 		return rocker.Profile{}, &KeyError{Key: "rocker.arcs", Reason: "draw the rocker by radius, nose and tail, or by arcs and nose, not both"}
@@ -66,7 +69,6 @@ func (r Rocker) Profile() (rocker.Profile, error) {
 	}
 	spans := make([]rocker.Span, len(r.Arcs))
 	for i, a := range r.Arcs {
-		key := fmt.Sprintf("rocker.arcs.%d", i+1)
 		switch {
 		case a.Flat > 0 && a.Radius == 0 && a.Length == 0 && a.Turn == 0:
 			spans[i] = rocker.Flat(a.Flat)
@@ -75,30 +77,21 @@ func (r Rocker) Profile() (rocker.Profile, error) {
 		case a.Radius != 0 && a.Length > 0 && a.Flat == 0 && a.Turn == 0:
 			spans[i] = rocker.Arc(a.Radius, a.Length)
 		default:
-			return rocker.Profile{}, &KeyError{Key: key, Reason: "each of the arcs is a radius with a length, a flat, or a turn", Give: "arcs"}
+			return rocker.Profile{}, &KeyError{Key: fmt.Sprintf("rocker.arcs.%d", i+1), Reason: "each of the arcs is a radius with a length, a flat, or a turn", Give: "arcs"}
 		}
 	}
-	p, err := rocker.Chain(r.Nose, spans...)
-	var span *rocker.SpanError
-	if errors.As(err, &span) {
-		key := "rocker.arcs"
-		if span.Index < len(spans) {
-			key = fmt.Sprintf("rocker.arcs.%d", span.Index+1)
-		}
-		return p, &KeyError{Key: key, Reason: "these arcs make no rocker: " + span.Reason}
-	}
-	return p, err
+	return chained("rocker.arcs", "these arcs make no rocker: ", r.Nose, spans...)
 }
 
-// single returns the floor edge of one arc.
-func (r Rocker) single() (rocker.Profile, error) {
-	if err := lacking("rocker", "a rocker needs its", need{"radius", r.Radius}, need{"nose", r.Nose}, need{"tail", r.Tail}); err != nil {
-		return rocker.Profile{}, err
-	}
-	p, err := rocker.Chain(r.Nose, rocker.Arc(r.Radius, r.Nose+r.Tail))
-	var span *rocker.SpanError
-	if errors.As(err, &span) {
-		return p, &KeyError{Key: "rocker.radius", Reason: "this radius, nose and tail make no rocker: " + span.Reason}
+// chained returns the floor edge of some spans. key is where they are given, reason begins what is said of spans that
+// make none; of arcs it is said of the one that does not fit.
+func chained(key, reason string, nose float64, spans ...rocker.Span) (rocker.Profile, error) {
+	p, err := rocker.Chain(nose, spans...)
+	if wrong := (*rocker.SpanError)(nil); errors.As(err, &wrong) {
+		if key == "rocker.arcs" && wrong.Index < len(spans) {
+			key = fmt.Sprintf("rocker.arcs.%d", wrong.Index+1)
+		}
+		return p, &KeyError{Key: key, Reason: reason + wrong.Reason}
 	}
 	return p, err
 }

@@ -1,6 +1,7 @@
 package piece
 
 import (
+	"cmp"
 	"strings"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -69,12 +70,8 @@ type Placed struct {
 
 // PlacedIn returns the places given, in the order of Posture.
 func (s Sitter) PlacedIn() []Placed {
-	first := person.Sitting
-	if s.Posture != person.Unsaid {
-		first = s.Posture
-	}
 	var given []Placed
-	for _, p := range []Placed{{first, s.Sitting}, {person.LyingBack, s.LyingBack}, {person.Perched, s.Perched}} {
+	for _, p := range [...]Placed{{cmp.Or(s.Posture, person.Sitting), s.Sitting}, {person.LyingBack, s.LyingBack}, {person.Perched, s.Perched}} {
 		if p.Place != (Place{}) {
 			given = append(given, p)
 		}
@@ -82,17 +79,10 @@ func (s Sitter) PlacedIn() []Placed {
 	return given
 }
 
+// sizeKeys are the sizes that go by another name in a design.
+var sizeKeys = map[person.Size]string{person.Stature: "height", person.Mass: "weight", person.ThighLength: "thigh", person.Lumbar: "lumbar"}
+
 // SizeKey returns the last part of a size's key: "knee_crease".
 func SizeKey(size person.Size) string {
-	switch size {
-	case person.Stature:
-		return "height"
-	case person.Mass:
-		return "weight"
-	case person.ThighLength:
-		return "thigh"
-	case person.Lumbar:
-		return "lumbar"
-	}
-	return strings.ReplaceAll(size.String(), " ", "_")
+	return cmp.Or(sizeKeys[size], strings.ReplaceAll(size.String(), " ", "_"))
 }
