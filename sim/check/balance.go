@@ -71,11 +71,12 @@ type Balanced struct {
 	Limits []Limit // what must hold
 	Look   []Limit // what is worth a look where it does not hold
 
-	carry        piece.Carry
-	masses       piece.Masses
-	read         *readings.Result // of a piece that was measured, else nil
-	usualInertia bool             // weighed, but no rocks told it
-	people       []Somebody
+	UsualInertia bool // the piece was weighed, but no rocks were timed, or they do not tell the inertia
+
+	carry  piece.Carry
+	masses piece.Masses
+	read   *readings.Result // of a piece that was measured, else nil
+	people []Somebody
 }
 
 // Balance returns how a design stands with these people in it: the piece alone and each load of

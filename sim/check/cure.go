@@ -110,17 +110,11 @@ func (b *Balanced) cure() (Cause, *Try) {
 func worstOf(limits []Limit) int {
 	worst, least := -1, math.Inf(1)
 	for i, l := range limits {
-		share := l.Got / l.AtLeast
-		if !math.IsNaN(l.AtMost) {
-			share = 2 - l.Got/l.AtMost
-		}
-		if l.Name == "rest" && l.Holds {
-			continue
-		}
+		share := l.Share()
 		if math.IsNaN(share) || l.Name == "rest" {
 			share = -1 // nothing is worse than no answer
 		}
-		if share < least {
+		if share < least && !(l.Name == "rest" && l.Holds) {
 			worst, least = i, share
 		}
 	}

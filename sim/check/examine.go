@@ -33,6 +33,6 @@ func Examine(d piece.Design) (Findings, error) {
 		return f, err
 	}
 	err = b.weigh()
-	f.Result, f.UsualInertia = b.read, b.usualInertia
+	f.Result, f.UsualInertia = b.read, b.UsualInertia
 	return f, err
 }

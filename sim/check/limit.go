@@ -36,6 +36,14 @@ type Limit struct {
 	Basis   string
 }
 
+// Share returns how much of what is wanted there is, 1 or more where the limit holds; NaN where nothing was measured.
+func (l Limit) Share() float64 {
+	if math.IsNaN(l.AtMost) {
+		return l.Got / l.AtLeast
+	}
+	return 2 - l.Got/l.AtMost
+}
+
 // Where a limit comes from.
 const (
 	OurJudgement = "our judgement"

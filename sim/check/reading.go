@@ -54,7 +54,7 @@ func (b *Balanced) weigh() error {
 		if result.Body.Inertia, err = usualInertia(d, b.Edge, result); err != nil {
 			return err
 		}
-		b.usualInertia = true
+		b.UsualInertia = true
 	}
 	b.masses.Rockers = []body.Body{result.Body}
 	return nil

@@ -30,8 +30,7 @@ type Report struct {
 	Beyond   []piece.Beyond // legs that stand beyond the rockers
 	Bending  []Bending      // of the rockers, where their sizes and wood are given
 
-	Doubts       []readings.Doubt // readings that disagree with others
-	UsualInertia bool             // the piece was weighed, but no rocks were timed, or they do not tell the inertia
+	Doubts []readings.Doubt // readings that disagree with others
 }
 
 // A Tape is what can be tested with a tape on the drawing, m.
@@ -59,7 +58,7 @@ func Check(d piece.Design, options Options) (Report, error) {
 	if err != nil {
 		return Report{}, err
 	}
-	r := Report{Balanced: b, Releases: options.Releases, Somebody: b.people, UsualInertia: b.usualInertia}
+	r := Report{Balanced: b, Releases: options.Releases, Somebody: b.people}
 	if r.Releases == nil {
 		r.Releases = DefaultReleases()
 	}

@@ -64,11 +64,17 @@ type Finding struct {
 
 // findings returns all that is wrong with a design, the gravest first, and of one level the worst.
 func findings(r *check.Report) []Finding {
-	list := append(limited(r), hazards(r)...)
-	list = append(list, unfit(r)...)
-	list = append(list, warnings(r)...)
+	list := slices.Concat(limited(r), at(Hazardous, hazards(r)...), at(Unfit, unfit(r)...), at(Warns, warnings(r)...))
 	slices.SortStableFunc(list, func(a, b Finding) int { return cmp.Compare(a.Level, b.Level) })
 	return list
+}
+
+// at returns findings of a level, of which no spread is known.
+func at(level Level, found ...Finding) []Finding {
+	for i := range found {
+		found[i].Level, found[i].Spread = level, math.NaN()
+	}
+	return found
 }
 
 // limited returns the limits that do not hold: of a load that does not stand only that.
@@ -96,24 +102,14 @@ func limited(r *check.Report) []Finding {
 			add(Fails, limit)
 		}
 	}
-	slices.SortStableFunc(list, func(a, b Finding) int { return cmp.Compare(share(a), share(b)) })
+	// what could not be measured comes first
+	slices.SortStableFunc(list, func(a, b Finding) int { return cmp.Compare(a.Limit.Share(), b.Limit.Share()) })
 	for i := range r.Look {
 		if limit := &r.Look[i]; !limit.Holds && !math.IsNaN(limit.Got) {
 			add(WorthALook, limit)
 		}
 	}
 	return list
-}
-
-// share returns how much of what is wanted there is; below everything where nothing could be measured.
-func share(f Finding) float64 {
-	switch {
-	case math.IsNaN(f.Got):
-		return math.Inf(-1)
-	case !math.IsNaN(f.Limit.AtMost):
-		return 2 - f.Got/f.Want
-	}
-	return f.Got / f.Want
 }
 
 // hazards returns what hazards do to the piece, those that take it over first: Got is the lift that is left, m.
@@ -125,7 +121,7 @@ func hazards(r *check.Report) []Finding {
 			continue
 		}
 		b := l.Balance
-		f := Finding{Level: Hazardous, Load: l, Who: l.Sitter, Kind: quantity.Length, Got: math.NaN(), Want: math.NaN(), Spread: math.NaN()}
+		f := Finding{Load: l, Who: l.Sitter, Kind: quantity.Length, Got: math.NaN(), Want: math.NaN()}
 		if !l.Upright() {
 			f.What = "goes over"
 			if b.Outcome == sim.NoRest {
@@ -164,12 +160,12 @@ func unfit(r *check.Report) []Finding {
 		if f.Change < 0 {
 			want = f.High
 		}
-		list = append(list, Finding{Level: Unfit, Who: r.Somebody[0].Name, What: f.What, Key: f.Key, Kind: quantity.Length, Got: f.Have, Want: want, Spread: math.NaN(), Fit: f})
+		list = append(list, Finding{Who: r.Somebody[0].Name, What: f.What, Key: f.Key, Kind: quantity.Length, Got: f.Have, Want: want, Fit: f})
 	}
 	for i := range r.Misfits {
 		m := &r.Misfits[i]
 		name := troubles[m.Trouble]
-		list = append(list, Finding{Level: Unfit, Who: m.Name, What: name[0], Key: name[1], Kind: quantity.Length, Got: m.By, Want: math.NaN(), Spread: math.NaN(), Misfit: m})
+		list = append(list, Finding{Who: m.Name, What: name[0], Key: name[1], Kind: quantity.Length, Got: m.By, Want: math.NaN(), Misfit: m})
 	}
 	return list
 }
@@ -178,10 +174,7 @@ func unfit(r *check.Report) []Finding {
 // rockers, wood that bends near to its strength.
 func warnings(r *check.Report) []Finding {
 	var list []Finding
-	warn := func(f Finding) {
-		f.Level, f.Spread = Warns, math.NaN()
-		list = append(list, f)
-	}
+	warn := func(f Finding) { list = append(list, f) }
 	for i := range r.Doubts {
 		d := &r.Doubts[i]
 		warn(Finding{What: "doubtful reading", Key: "measured." + d.Reading, Kind: KindOf(d.Reading), Got: d.Read, Want: d.Expected, Doubt: d})
@@ -215,10 +208,7 @@ func Uneven(c *piece.Curve) []Finding {
 		return nil
 	}
 	var list []Finding
-	warn := func(f Finding) {
-		f.Level, f.Kind, f.Spread = Warns, quantity.Length, math.NaN()
-		list = append(list, f)
-	}
+	warn := func(f Finding) { list = append(list, f) }
 	for _, side := range []struct {
 		who, key string
 		fit      *rises.Fit
@@ -226,15 +216,15 @@ func Uneven(c *piece.Curve) []Finding {
 		switch fit := side.fit; {
 		case fit == nil:
 		case fit.Suspect >= 0:
-			warn(Finding{Who: side.who, What: "doubtful rise", Key: side.key, Got: math.NaN(), Want: fit.Without, Rises: fit})
+			warn(Finding{Who: side.who, What: "doubtful rise", Key: side.key, Kind: quantity.Length, Got: math.NaN(), Want: fit.Without, Rises: fit})
 		case !fit.Explains:
-			warn(Finding{Who: side.who, What: "no curve explains the rises", Key: side.key, Got: fit.Spread, Want: math.NaN(), Rises: fit})
+			warn(Finding{Who: side.who, What: "no curve explains the rises", Key: side.key, Kind: quantity.Length, Got: fit.Spread, Want: math.NaN(), Rises: fit})
 		}
 	}
 	if c.Left != nil && c.Right != nil && !c.One {
-		warn(Finding{What: "rockers not alike", Key: "measured.right", Got: math.Abs(c.Apart), Want: 0, Curve: c})
+		warn(Finding{What: "rockers not alike", Key: "measured.right", Kind: quantity.Length, Got: math.Abs(c.Apart), Want: 0, Curve: c})
 	}
-	return list
+	return at(Warns, list...)
 }
 
 // KindOf returns the kind of a reading's number, by its key or those of a pair.
