@@ -56,7 +56,7 @@ func (r *Report) Sideways() []Sideway {
 			add(l.Name, max(0, d.Seat.Width/2-inFromEnd))
 		case l.Posture == person.Sitting:
 			add(l.Name, 0)
-			add(l.Sitter+", leaning over an arm", leanOver*cmp.Or(r.sizesOf(l.Sitter)[person.Stature], meanMan))
+			add(l.Sitter+", leaning over an arm", cmp.Or(leanOver*r.sizesOf(l.Sitter)[person.Stature], leanOver*meanMan))
 		}
 	}
 	return list
