@@ -3,7 +3,6 @@ package piece
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"rockerwright/body"
 	"rockerwright/body/person"
@@ -294,8 +293,9 @@ var choices = [...]Choice{
 	oneOf("floor.surface", "what the floor is made of", surfaces[1:], Hardwood, func(d *Design, _ int) *Surface { return &d.Floor.Surface }),
 	text("back.braces.wood", "wood of the braces", func(d *Design, _ int) *string { return &d.Back.Braces.Wood }),
 	oneOf("back.braces.held", "how the braces are held", helds[:], 0, func(d *Design, _ int) *body.Held { return &d.Back.Braces.Held }),
-	usual(SmallWoman), usual(LargeMan), usual(YoungerChild), usual(OlderChild), usual(OneAtTheEnd), usual(ArmsBehindHead), usual(ChildOnTheTail),
-	usual(Riders), usual(Newborn), usual(FiveMonths),
+	usual("small_woman", SmallWoman), usual("large_man", LargeMan), usual("younger_child", YoungerChild), usual("older_child", OlderChild),
+	usual("one_at_the_end", OneAtTheEnd), usual("arms_behind_head", ArmsBehindHead), usual("child_on_the_tail", ChildOnTheTail),
+	usual("riders", Riders), usual("newborn", Newborn), usual("five_months", FiveMonths),
 }
 
 // text is a choice that may be any text.
@@ -309,8 +309,8 @@ func oneOf[T ~int](key, label string, words []string, first T, field func(d *Des
 }
 
 // usual is the choice whether somebody is checked without being asked.
-func usual(u Usual) Choice {
-	return Choice{"people." + strings.ReplaceAll(u.String(), " ", "_"), "check " + u.String() + " without being asked", []string{"yes", "no"},
+func usual(key string, u Usual) Choice {
+	return Choice{"people." + key, "check " + u.String() + " without being asked", []string{"yes", "no"},
 		func(d *Design, _ int, word string) { d.People.Without[u] = word == "no" }}
 }
 

@@ -38,6 +38,9 @@ type field struct {
 	Words   []string `json:"words,omitempty"`
 	Text    bool     `json:"text,omitempty"`
 	Example string   `json:"example,omitempty"`
+
+	now  value
+	held bool // the file or a change says it
 }
 
 // A value is what an entry has now.
@@ -78,8 +81,7 @@ func formOf(f *design.File) form {
 	groups := map[string][]field{}
 	given := map[string]bool{}
 	top := make([][]field, len(first))
-	add := func(general, key string, made field) {
-		_, has := f.Held(key)
+	add := func(general string, made field) {
 		section, _, sectioned := strings.Cut(general, ".")
 		if !sectioned {
 			section = ""
@@ -88,11 +90,11 @@ func formOf(f *design.File) form {
 		d := &f.Design
 		arcs := len(d.Rocker.Arcs) > 0 && (general == "rocker.radius" || general == "rocker.tail") ||
 			d.Read() && general == "rocker.radius" // drawn in another way
-		if slices.Contains(never, general) || only && !has || arcs || general == "rocks" && !d.Traits().Directed {
+		if slices.Contains(never, general) || only && !made.held || arcs || general == "rocks" && !d.Traits().Directed {
 			return
 		}
-		given[section] = given[section] || has
-		if place := slices.Index(first, general); place >= 0 && (has || section == "floor" || section == "rocker") {
+		given[section] = given[section] || made.held
+		if place := slices.Index(first, general); place >= 0 && (made.held || section == "floor" || section == "rocker") {
 			top[place] = append(top[place], made)
 			return
 		}
@@ -100,12 +102,13 @@ func formOf(f *design.File) form {
 	}
 	for _, c := range piece.Choices() {
 		for _, key := range f.Design.KeysOf(c.Key) {
-			add(c.Key, key, field{Key: key, Label: numbered(key, c.Label), Words: c.Words, Text: c.Words == nil})
+			text, held := f.Held(key)
+			add(c.Key, field{Key: key, Label: numbered(key, c.Label), Words: c.Words, Text: c.Words == nil, now: value{Text: text}, held: held})
 		}
 	}
 	for _, key := range f.Design.Keys() {
 		if m, at, err := f.Design.Measure(key); err == nil {
-			add(m.Key, key, measureField(f.Design, key, m, *at))
+			add(m.Key, measureField(f, key, m, *at))
 		}
 	}
 	made := form{Groups: []formGroup{{Name: "first", Title: "What matters most", Open: true, Fields: slices.Concat(top...)}}}
@@ -128,13 +131,14 @@ func numbered(key, label string) string {
 }
 
 // measureField returns the field of a measure; its range reaches to where it stands.
-func measureField(d piece.Design, key string, m piece.Measure, at float64) field {
-	one, err := quantity.FromNumber(1, m.Kind, d.Units)
+func measureField(f *design.File, key string, m piece.Measure, at float64) field {
+	units := f.Design.Units
+	one, err := quantity.FromNumber(1, m.Kind, units)
 	if err != nil {
 		one = 1
 	}
 	step := m.Step / one
-	if d.Units == quantity.Metric {
+	if units == quantity.Metric {
 		switch m.Kind {
 		case quantity.Length:
 			step = 1
@@ -149,10 +153,17 @@ func measureField(d piece.Design, key string, m piece.Measure, at float64) field
 	if at != 0 {
 		low, high = min(low, math.Floor(at/one/step)*step), max(high, math.Ceil(at/one/step)*step)
 	}
-	return field{
-		Key: key, Label: numbered(key, m.Label), Unit: quantity.Unit(m.Kind, d.Units), Low: rounded(low), High: rounded(high), Step: rounded(step),
-		Example: exampleOf(m, d.Units),
+	made := field{
+		Key: key, Label: numbered(key, m.Label), Unit: quantity.Unit(m.Kind, units), Low: rounded(low), High: rounded(high), Step: rounded(step),
+		Example: exampleOf(m, units),
 	}
+	if made.now.Text, made.held = f.Held(key); made.held || at != 0 {
+		made.now.At = rounded(at / one)
+	}
+	if !made.held && at != 0 { // our own, such as a limit
+		made.now.Text = design.AsTyped(at, m.Kind, units)
+	}
+	return made
 }
 
 // exampleOf returns what a measure might be, as typed.
@@ -177,32 +188,12 @@ var metricExamples = sync.OnceValue(func() map[string]string {
 // rounded returns a number without the dust of its division.
 func rounded(x float64) float64 { return math.Round(x*1e6) / 1e6 }
 
-// valuesOf returns what the entries of a form have now.
-func valuesOf(f *design.File, made form) map[string]value {
+// values returns what the entries of a form have now, by their keys.
+func (f form) values() map[string]value {
 	values := map[string]value{}
-	for _, g := range made.Groups {
+	for _, g := range f.Groups {
 		for _, one := range g.Fields {
-			text, held := f.Held(one.Key)
-			if one.Step == 0 {
-				values[one.Key] = value{Text: text}
-				continue
-			}
-			m, at, err := f.Design.Measure(one.Key)
-			if err != nil {
-				continue
-			}
-			if !held && *at == 0 {
-				values[one.Key] = value{}
-				continue
-			}
-			unit, err := quantity.FromNumber(1, m.Kind, f.Design.Units)
-			if err != nil {
-				continue
-			}
-			if !held { // our own, such as a limit
-				text = design.AsTyped(*at, m.Kind, f.Design.Units)
-			}
-			values[one.Key] = value{Text: text, At: rounded(*at / unit)}
+			values[one.Key] = one.now
 		}
 	}
 	return values

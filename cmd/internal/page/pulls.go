@@ -1,8 +1,6 @@
 package page
 
 import (
-	"strconv"
-
 	"rockerwright/plots"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
@@ -35,7 +33,7 @@ func pulls(d piece.Design, h plots.Handle) []pull {
 		if d.Rocker.Arcs[i].Flat != 0 {
 			name = "flat"
 		}
-		return "rocker.arcs." + strconv.Itoa(i+1) + "." + name
+		return piece.ArcKey(i+1, name)
 	}
 	turn := func(i int) bool { return d.Rocker.Arcs[i].Turn != 0 }
 	switch {

@@ -97,7 +97,7 @@ func (s *Site) see(ctx context.Context, a ask) (view, error) {
 		v.Loads = append(v.Loads, report.Loads[i].Name)
 	}
 	form := formOf(f)
-	v.FormID, v.Values = form.id(), valuesOf(f, form)
+	v.FormID, v.Values = form.id(), form.values()
 	if v.FormID != a.Form {
 		v.Form = &form
 	}
