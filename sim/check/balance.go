@@ -11,17 +11,9 @@ import (
 	"rockerwright/sim/readings"
 )
 
-// A Sitters is who sits in a design: made once, for many designs that differ in wood alone.
+// Sitters are who sits in a design: made once, for many designs that differ in wood alone.
 // The people are then posed in each of them anew, which is quick; their sizes are not.
-type Sitters struct {
-	people []Somebody
-}
-
-// SittersOf returns who sits in the design. The error is a [*piece.KeyError].
-func SittersOf(d piece.Design) (Sitters, error) {
-	people, err := everybody(d)
-	return Sitters{people}, err
-}
+type Sitters []Somebody
 
 // ForLimits returns the company in those postures alone that decide most limits of the design: the
 // first person as given and leaning furthest, others leaning furthest. Of who does not lean
@@ -36,9 +28,9 @@ func (c Sitters) ForLimits(d piece.Design) Sitters {
 			deciding = append(deciding, a.of...)
 		}
 	}
-	narrow := Sitters{people: slices.Clone(c.people)}
-	for i := range narrow.people {
-		one := &narrow.people[i]
+	narrow := slices.Clone(c)
+	for i := range narrow {
+		one := &narrow[i]
 		if !slices.Contains(one.postures, person.LyingBack) {
 			continue
 		}
@@ -53,9 +45,9 @@ func (c Sitters) ForLimits(d piece.Design) Sitters {
 // First returns the company with the first person alone to be posed, as given first; the others
 // are there, but not asked.
 func (c Sitters) First() Sitters {
-	first := Sitters{people: slices.Clone(c.people)}
-	for i := range first.people {
-		one := &first.people[i]
+	first := slices.Clone(c)
+	for i := range first {
+		one := &first[i]
 		one.postures = one.postures[:min(len(one.postures), max(0, 1-i))]
 	}
 	return first
@@ -76,20 +68,20 @@ type Balanced struct {
 	carry  piece.Carry
 	masses piece.Masses
 	read   *readings.Result // of a piece that was measured, else nil
-	people []Somebody
+	people Sitters
 }
 
 // Balance returns how a design stands with these people in it: the piece alone and each load of
 // which something is asked, where it rests, how far seat and back lean there, the push for one
 // degree, and the limits. The error is a [*piece.KeyError].
 func (c Sitters) Balance(d piece.Design) (Balanced, error) {
-	return balance(d, asked, func(piece.Design) ([]Somebody, error) { return c.people, nil })
+	return balance(d, asked, func(piece.Design) (Sitters, error) { return c, nil })
 }
 
 // Balance is [Sitters.Balance] with everybody, hazards too, made anew.
-func Balance(d piece.Design) (Balanced, error) { return balance(d, everyLoad, everybody) }
+func Balance(d piece.Design) (Balanced, error) { return balance(d, everyLoad, SittersOf) }
 
-func balance(d piece.Design, wanted wanted, people func(d piece.Design) ([]Somebody, error)) (Balanced, error) {
+func balance(d piece.Design, wanted wanted, people func(d piece.Design) (Sitters, error)) (Balanced, error) {
 	b := Balanced{Design: d}
 	var err error
 	if b.Edge, b.Curve, err = d.Profile(); err != nil {

@@ -17,10 +17,10 @@ type Somebody struct {
 	postures []person.Posture // to be checked
 }
 
-// everybody returns who sits in the design by sizes: its own sitters in file order, then
-// the usual others.
-func everybody(d piece.Design) ([]Somebody, error) {
-	var list []Somebody
+// SittersOf returns who sits in the design by sizes: its own sitters in file order, then
+// the usual others. The error is a [*piece.KeyError].
+func SittersOf(d piece.Design) (Sitters, error) {
+	var list Sitters
 	byNumbers, keys := false, d.KeysOf("sitter.N")
 	for i, s := range sitters(d) {
 		key := keys[i]

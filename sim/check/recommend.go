@@ -49,12 +49,11 @@ func Recommended(d piece.Design) (sized piece.Design, keys []string, err error) 
 		if b, err = Balance(sized); err != nil {
 			return d, nil, err
 		}
-		at, stands := b.seatedRest(loadOf(sized, owner))
-		if !stands {
+		l := b.atEase(owner)
+		if l == nil || !l.Upright() {
 			break
 		}
-		fall := at.roll + d.Floor.Slope + at.carry.Turn + sized.Seat.Fall()
-		sized.Seat.Behind += (restFall - fall) * steadinessOf(b)
+		sized.Seat.Behind += (restFall - l.SeatFall) * steadinessOf(b)
 		if b, err = Balance(sized); err != nil {
 			return d, nil, err
 		}

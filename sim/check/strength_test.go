@@ -65,7 +65,7 @@ func TestBackGives(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	one, err := everybody(d)
+	one, err := SittersOf(d)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -100,11 +100,5 @@ func (d Design) ArmsOr() (arms Arms, taken bool) {
 
 // Validate returns the first thing that the drawn seat, legs and braces lack, a [*KeyError], or nil.
 func (d Design) Validate() error {
-	if err := d.Seat.check(); err != nil {
-		return err
-	}
-	if err := d.checkLegs(); err != nil {
-		return err
-	}
-	return d.Back.Braces.check()
+	return cmp.Or(d.Seat.check(), d.checkLegs(), d.Back.Braces.check())
 }
