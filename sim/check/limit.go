@@ -88,7 +88,11 @@ func (b *Balanced) limitsOf(loads []Load) (limits, look []Limit) {
 	for i := range loads {
 		l := &loads[i]
 		if l.Empty || l.Asked() {
-			limits = append(limits, restLimit(l))
+			rest := Limit{Name: "rest", Load: l.Name, Kind: quantity.Count, AtLeast: 1, AtMost: math.NaN(), Holds: l.Upright(), Basis: Physics}
+			if rest.Holds {
+				rest.Got = 1
+			}
+			limits = append(limits, rest)
 		}
 		if !l.Asked() {
 			continue
@@ -143,13 +147,4 @@ func (l *Load) Asked() bool {
 // asked is what [Load.Asked] reports of a load to be.
 func asked(role piece.Role, posture person.Posture) bool {
 	return role != piece.Hazard && posture != person.PushingUp
-}
-
-// restLimit asks that a load has a rest, upright.
-func restLimit(l *Load) Limit {
-	limit := Limit{Name: "rest", Load: l.Name, Kind: quantity.Count, AtLeast: 1, AtMost: math.NaN(), Basis: Physics}
-	if l.Upright() {
-		limit.Got, limit.Holds = 1, true
-	}
-	return limit
 }

@@ -53,7 +53,9 @@ func Recommended(d piece.Design) (sized piece.Design, keys []string, err error) 
 		if l == nil || !l.Upright() {
 			break
 		}
-		sized.Seat.Behind += (restFall - l.SeatFall) * steadinessOf(b)
+		if by := l.Balance.Steadiness; !math.IsNaN(by) { // about so far the seat is moved for a radian of rest
+			sized.Seat.Behind += (restFall - l.SeatFall) * by
+		}
 		if b, err = Balance(sized); err != nil {
 			return d, nil, err
 		}
@@ -74,14 +76,3 @@ func Recommended(d piece.Design) (sized piece.Design, keys []string, err error) 
 // rounds is how often sizes and rest are set in turn. Each round leaves a few hundredths
 // of the last error.
 const rounds = 12
-
-// steadinessOf returns by how much the seat must be moved for a radian of rest, m: about
-// the height of the arc centre over the balance point.
-func steadinessOf(b Balanced) float64 {
-	for _, l := range b.Loads {
-		if l.Posture == person.Sitting && l.Upright() && !math.IsNaN(l.Balance.Steadiness) {
-			return l.Balance.Steadiness
-		}
-	}
-	return 0
-}

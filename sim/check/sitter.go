@@ -20,8 +20,11 @@ func placed(s piece.Sitter, meet r2.Vec) []Load {
 		inertia = s.Mass * piece.Gyration * piece.Gyration
 	}
 	one := func(posture person.Posture, at r2.Vec) Load {
-		return Load{Name: loadName(s, posture), Sitter: s.Name, Role: s.Role, Posture: posture,
-			Person: body.Body{Mass: s.Mass, Centre: at, Inertia: inertia}}
+		l := Load{Name: s.Name, Sitter: s.Name, Role: s.Role, Posture: posture, Person: body.Body{Mass: s.Mass, Centre: at, Inertia: inertia}}
+		if posture != person.Unsaid && s.Role != piece.Hazard {
+			l.Name += ", " + posture.String()
+		}
+		return l
 	}
 	if s.HasCentre() {
 		return []Load{one(s.Posture, s.Centre)}
@@ -31,15 +34,6 @@ func placed(s piece.Sitter, meet r2.Vec) []Load {
 		list = append(list, one(p.Posture, r2.Add(meet, r2.Vec{X: p.Place.Ahead, Y: p.Place.Above})))
 	}
 	return list
-}
-
-// loadName returns what a load is called: the sitter, and the posture where it is
-// known.
-func loadName(s piece.Sitter, posture person.Posture) string {
-	if posture == person.Unsaid || s.Role == piece.Hazard && !s.BySizes() {
-		return s.Name
-	}
-	return s.Name + ", " + posture.String()
 }
 
 // sitters returns the design's sitters, each person under a name of its own: of two who are called the
@@ -124,7 +118,9 @@ func givenSize(s piece.Sitter) string {
 
 // personOf returns the person to be posed. key is the sitter's place in the design.
 func personOf(s piece.Sitter, key string, units quantity.System) (person.Person, error) {
-	p, err := person.New(given(s))
+	given := s.Person
+	given.Sizes[person.Mass] = s.Mass
+	p, err := person.New(given)
 	var wrong *person.SizeError
 	if !errors.As(err, &wrong) {
 		return p, err
@@ -138,11 +134,4 @@ func personOf(s piece.Sitter, key string, units quantity.System) (person.Person,
 		reason += fmt.Sprintf(" (about %s was expected)", quantity.With(wrong.Near, kind, units))
 	}
 	return p, &piece.KeyError{Key: key + "." + piece.SizeKey(wrong.Size), Reason: reason}
-}
-
-// given returns what is known of the person.
-func given(s piece.Sitter) person.Given {
-	g := s.Person
-	g.Sizes[person.Mass] = s.Mass
-	return g
 }

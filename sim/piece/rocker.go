@@ -102,17 +102,6 @@ func (r Rocker) DepthOr() float64 { return cmp.Or(r.Depth, usualDepth) }
 // WidthOr returns the width of a rocker, the usual one where none is drawn, m.
 func (r Rocker) WidthOr() float64 { return cmp.Or(r.Width, usualWidth) }
 
-// strip returns the shape of one rocker in the side view.
-func (r Rocker) strip(edge rocker.Profile, depth float64) (rocker.Strip, error) {
-	switch r.Top {
-	case Straight:
-		return edge.Strip(depth, rocker.Straight)
-	case Taper:
-		return edge.Tapered(depth, cmp.Or(r.NoseDepth, depth), cmp.Or(r.TailDepth, depth))
-	}
-	return edge.Strip(depth, rocker.Concentric)
-}
-
 // OnBench returns one rocker as it stands on the bench, of the usual sizes where none are drawn, with square
 // ends. A taper of no other depth at its tips is none.
 func (r Rocker) OnBench(edge rocker.Profile) bench.Rocker {
@@ -149,7 +138,16 @@ func (r Rocker) DepthAt(edge rocker.Profile, tail bool, from float64) float64 {
 // wood returns the pair of rockers cut from wood of the given density (kg/m³), in the
 // rocker frame.
 func (r Rocker) wood(edge rocker.Profile, density float64) (body.Body, error) {
-	strip, err := r.strip(edge, r.DepthOr())
+	var strip rocker.Strip
+	var err error
+	switch depth := r.DepthOr(); r.Top {
+	case Straight:
+		strip, err = edge.Strip(depth, rocker.Straight)
+	case Taper:
+		strip, err = edge.Tapered(depth, cmp.Or(r.NoseDepth, depth), cmp.Or(r.TailDepth, depth))
+	default:
+		strip, err = edge.Strip(depth, rocker.Concentric)
+	}
 	if err != nil {
 		return body.Body{}, &KeyError{Key: "rocker.depth", Reason: "a rocker this deep has no top edge on this curve", Give: "depth"}
 	}
