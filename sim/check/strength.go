@@ -1,7 +1,9 @@
 package check
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -58,12 +60,7 @@ func (b *Balanced) bending() ([]Bending, error) {
 	if err != nil {
 		return nil, err
 	}
-	heaviest := b.Loads[1]
-	for _, l := range b.Loads {
-		if l.Rig.Body.Mass > heaviest.Rig.Body.Mass {
-			heaviest = l
-		}
-	}
+	heaviest := slices.MaxFunc(b.Loads[1:], func(a, b Load) int { return cmp.Compare(a.Rig.Body.Mass, b.Rig.Body.Mass) })
 	end := Bending{Load: heaviest.Name, Force: heaviest.Rig.Body.Mass * heaviest.Rig.Floor.FreeFall() / 2}
 	nose, tail := end, end
 	tail.Tail = true

@@ -2,6 +2,7 @@ package piece
 
 import (
 	"cmp"
+	"slices"
 
 	"rockerwright/sim"
 )
@@ -47,13 +48,8 @@ func GroundOf(s Surface) Ground { return grounds[s] }
 func (d Design) OnItsFloor() (Design, bool) {
 	said := d.Floor
 	said.Slope, said.Gravity = 0, 0
-	if said != (Floor{}) || d.Body.Given() {
+	if said != (Floor{}) || d.Body.Given() || slices.ContainsFunc(d.Sitters, func(s Sitter) bool { return !s.BySizes() && !s.Lies(d) }) {
 		return d, false
-	}
-	for _, s := range d.Sitters {
-		if !s.BySizes() && !s.Lies(d) {
-			return d, false
-		}
 	}
 	d.Floor.Surface = d.Traits().Usual.Floor.Surface
 	return d, true

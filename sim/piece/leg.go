@@ -63,22 +63,20 @@ func (l Leg) SideOr() float64 { return cmp.Or(l.Side, legThick) }
 // EaseOr returns the radius of an eased corner, the usual one where none is drawn, m.
 func (r Rocker) EaseOr() float64 { return cmp.Or(r.Ease, usualEase) }
 
-// LegsOr returns the legs as drawn, and of a pair that is not drawn a plumb one where it is
+// LegsOr returns the legs as drawn, and behind them of a pair that is not drawn a plumb one where it is
 // taken to stand: under where back and seat meet, and under the front edge, splayed as the
-// rockers say. taken are the pairs that were not drawn. Without a seat there are none to take.
-func (d Design) LegsOr() (legs []Leg, taken []Which) {
-	legs = append(legs, d.Legs...)
+// rockers say. Without a seat there are none to take.
+func (d Design) LegsOr() []Leg {
+	legs := slices.Clone(d.Legs)
 	if !d.Seat.SlopeKnown() || d.Traits().Bed {
-		return legs, nil
+		return legs
 	}
 	for _, w := range []Which{Front, Rear} {
-		if _, drawn := d.Leg(w); drawn {
-			continue
+		if _, drawn := d.Leg(w); !drawn {
+			legs = append(legs, Leg{Name: w.String() + " leg", Which: w, At: d.Seat.over(w).X, Splay: d.Rocker.Splay})
 		}
-		legs = append(legs, Leg{Name: w.String() + " leg", Which: w, At: d.Seat.over(w).X, Splay: d.Rocker.Splay})
-		taken = append(taken, w)
 	}
-	return legs, taken
+	return legs
 }
 
 // over returns the place of the seat under which a pair that is not drawn is taken to stand.
@@ -143,7 +141,7 @@ type Beyond struct {
 // Beyond returns the pairs that stand beyond the rockers, drawn or taken. A rocker that has no
 // outline has no end to pass either: a layout says so.
 func (d Design) Beyond(edge rocker.Profile) []Beyond {
-	legs, taken := d.LegsOr()
+	legs := d.LegsOr()
 	if len(legs) == 0 {
 		return nil
 	}
@@ -157,7 +155,7 @@ func (d Design) Beyond(edge rocker.Profile) []Beyond {
 	for i, l := range legs {
 		var miss *bench.MissError
 		if _, err := r.Stand(bench.Leg{Seat: r3.Vec{X: l.At, Y: above}}); errors.As(err, &miss) {
-			list = append(list, Beyond{l.Which, i >= len(legs)-len(taken), l.At < 0, miss.By})
+			list = append(list, Beyond{l.Which, i >= len(d.Legs), l.At < 0, miss.By})
 		}
 	}
 	return list

@@ -64,10 +64,9 @@ func (d Design) members(edge rocker.Profile, c Carry) []Member {
 			line("arm", rear, end, s.Width/2, arms.Width, arms.RearWidth, armThick, armThick, 2)
 			line("arm post", r2.Sub(end, r2.Vec{Y: arms.Height}), end, s.Width/2, 0, 0, 0, 0, 2)
 		}
-		legs, taken := d.LegsOr()
-		for i, leg := range legs {
+		for i, leg := range d.LegsOr() {
 			m := d.legMember(leg, edge, c)
-			m.Taken = i >= len(legs)-len(taken)
+			m.Taken = i >= len(d.Legs)
 			list = append(list, m)
 		}
 	}
