@@ -41,7 +41,7 @@ func seats(d piece.Design, people []Somebody, edge rocker.Profile, wanted wanted
 			list = append(list, lain(d, s.Name, s.Name, s.Role, infantOf(s), s.Sitting.Ahead))
 			continue
 		case !s.BySizes():
-			list = append(list, placed(s, d.Seat.Meet())...)
+			list = placed(list, s, d.Seat.Meet())
 			continue
 		case s.Role == piece.Owner && d.Traits().ForTwo:
 			owners = append(owners, people[next])

@@ -13,25 +13,25 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// placed returns a sitter who is given by balance points, in each posture given.
-func placed(s piece.Sitter, meet r2.Vec) []Load {
+// placed appends a sitter who is given by balance points, in each posture given.
+func placed(list []Load, s piece.Sitter, meet r2.Vec) []Load {
 	inertia := s.Inertia
 	if inertia == 0 && s.Role != piece.Hazard {
 		inertia = s.Mass * piece.Gyration * piece.Gyration
 	}
-	one := func(posture person.Posture, at r2.Vec) Load {
-		l := Load{Name: s.Name, Sitter: s.Name, Role: s.Role, Posture: posture, Person: body.Body{Mass: s.Mass, Centre: at, Inertia: inertia}}
+	add := func(posture person.Posture, at r2.Vec) {
+		name := s.Name
 		if posture != person.Unsaid && s.Role != piece.Hazard {
-			l.Name += ", " + posture.String()
+			name += ", " + posture.String()
 		}
-		return l
+		list = append(list, Load{Name: name, Sitter: s.Name, Role: s.Role, Posture: posture, Person: body.Body{Mass: s.Mass, Centre: at, Inertia: inertia}})
 	}
 	if s.HasCentre() {
-		return []Load{one(s.Posture, s.Centre)}
+		add(s.Posture, s.Centre)
+		return list
 	}
-	var list []Load
 	for _, p := range s.PlacedIn() {
-		list = append(list, one(p.Posture, r2.Add(meet, r2.Vec{X: p.Place.Ahead, Y: p.Place.Above})))
+		add(p.Posture, r2.Add(meet, r2.Vec{X: p.Place.Ahead, Y: p.Place.Above}))
 	}
 	return list
 }
@@ -62,8 +62,8 @@ func clashes(s piece.Sitter, other piece.Sitter, d piece.Design) bool {
 	case s.Lies(d) || s.BySizes() || other.Lies(d) || other.BySizes():
 		return true
 	}
-	return slices.ContainsFunc(placed(s, r2.Vec{}), func(a Load) bool {
-		return slices.ContainsFunc(placed(other, r2.Vec{}), func(b Load) bool { return a.Name == b.Name })
+	return slices.ContainsFunc(placed(nil, s, r2.Vec{}), func(a Load) bool {
+		return slices.ContainsFunc(placed(nil, other, r2.Vec{}), func(b Load) bool { return a.Name == b.Name })
 	})
 }
 
