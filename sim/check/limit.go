@@ -84,7 +84,7 @@ var asks = []ask{
 // what Limits says; of a hazard nothing.
 func (b *Balanced) limitsOf(loads []Load) (limits, look []Limit) {
 	limits = make([]Limit, 0, 2*len(loads)+2)
-	usual := &b.Design.Traits().Usual
+	usual := &b.Design.Traits().Unsaid
 	for i := range loads {
 		l := &loads[i]
 		if l.Empty || l.Asked() {

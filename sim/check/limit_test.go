@@ -2,6 +2,7 @@ package check
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"rockerwright/rocker"
@@ -51,6 +52,19 @@ func TestNoLimitHoldsWithoutARest(t *testing.T) {
 	for _, limit := range limits {
 		if limit.Holds || limit.Name != "rest" && !math.IsNaN(limit.Got) {
 			t.Errorf("%s: got %v, holds %v; want NaN that does not hold", limit.Name, limit.Got, limit.Holds)
+		}
+	}
+}
+
+// TestEveryLimitIsAsked holds that each limit that a maker can set is asked by one row.
+func TestEveryLimitIsAsked(t *testing.T) {
+	rows := map[string]int{}
+	for _, a := range asks {
+		rows[a.Key]++
+	}
+	for _, m := range piece.Measures() {
+		if strings.HasPrefix(m.Key, "limits.") && rows[m.Key] != 1 {
+			t.Errorf("%s is asked by %d rows", m.Key, rows[m.Key])
 		}
 	}
 }

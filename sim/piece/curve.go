@@ -137,27 +137,27 @@ func (m Measured) curve() (*Curve, error) {
 		return nil, err
 	}
 	of := func(rise []float64) rises.Row { return rises.Row{Spacing: both.Spacing, Low: both.Low, Rise: rise} }
-	c := &Curve{One: true}
-	left, right := slices.Clone(m.Left), slices.Clone(m.Right) // misread ones put right
-	for _, side := range []struct {
-		name string
-		rise []float64
-		fit  **rises.Fit
-	}{{"left", left, &c.Left}, {"right", right, &c.Right}} {
-		if len(side.rise) == 0 {
-			continue
+	fit := func(side string, rise []float64) *rises.Fit {
+		if len(rise) == 0 || err != nil {
+			return nil
 		}
-		fit, err := of(side.rise).Fit()
-		if err != nil {
-			return nil, risesError("measured."+side.name, err)
+		fit, wrong := of(rise).Fit()
+		if fit.Suspect >= 0 && wrong == nil {
+			rise[fit.Suspect] = fit.Without // misread
 		}
-		*side.fit = &fit
-		if fit.Suspect >= 0 {
-			side.rise[fit.Suspect] = fit.Without
-		}
-		c.Fit = fit
+		err = risesError("measured."+side, wrong)
+		return &fit
 	}
-	if c.Left == nil || c.Right == nil {
+	left, right := slices.Clone(m.Left), slices.Clone(m.Right)
+	c := &Curve{Left: fit("left", left), Right: fit("right", right), One: true}
+	switch {
+	case err != nil:
+		return nil, err
+	case c.Left == nil:
+		c.Fit = *c.Right
+		return c, nil
+	case c.Right == nil:
+		c.Fit = *c.Left
 		return c, nil
 	}
 	both.Rise, both.Error = mean(left, right), rises.UsualError/math.Sqrt2

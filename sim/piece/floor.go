@@ -51,7 +51,7 @@ func (d Design) OnItsFloor() (Design, bool) {
 	if said != (Floor{}) || d.Body.Given() || slices.ContainsFunc(d.Sitters, func(s Sitter) bool { return !s.BySizes() && !s.Lies(d) }) {
 		return d, false
 	}
-	d.Floor.Surface = d.Traits().Usual.Floor.Surface
+	d.Floor.Surface = d.Traits().Unsaid.Floor.Surface
 	return d, true
 }
 

@@ -20,7 +20,7 @@ type Traits struct {
 	Name     string
 	Ways     [2]Ways // by Direction; both alike where its maker does not say in which it rocks
 	Directed bool    // its maker does
-	Usual    Design  // the floor and the limits where its maker says nothing; our judgement
+	Unsaid   Design  // the floor and the limits where its maker says nothing; our judgement
 
 	Seating bool // who may sit, the seating tests and the trade's radii are of it
 	ForTwo  bool // its owners sit side by side, one given alone with a companion alike
@@ -38,22 +38,22 @@ type Traits struct {
 var kinds = [...]Traits{
 	Chair: {
 		Name: "chair", Ways: [2]Ways{backAndForth, backAndForth}, Seating: true, Postures: seated,
-		Usual:   Design{Floor: Floor{Surface: Hardwood}, Limits: Limits{BackMargin: 15 * quantity.Deg, BackLift: 0.020}},
+		Unsaid:  Design{Floor: Floor{Surface: Hardwood}, Limits: Limits{BackMargin: 15 * quantity.Deg, BackLift: 0.020}},
 		Company: []Usual{SmallWoman, LargeMan, YoungerChild, OlderChild, ArmsBehindHead, ChildOnTheTail},
 	},
 	Settee: {
 		Name: "settee", Ways: [2]Ways{backAndForth, backAndForth}, Seating: true, ForTwo: true, Postures: seated,
-		Usual:   Design{Floor: Floor{Surface: Boards}, Limits: Limits{BackMargin: 15 * quantity.Deg, BackLift: 0.020}},
+		Unsaid:  Design{Floor: Floor{Surface: Boards}, Limits: Limits{BackMargin: 15 * quantity.Deg, BackLift: 0.020}},
 		Company: []Usual{SmallWoman, LargeMan, YoungerChild, OlderChild, OneAtTheEnd, ArmsBehindHead, ChildOnTheTail},
 	},
 	Cradle: {
 		Name: "cradle", Ways: [2]Ways{Side: acrossABed, End: alongABed}, Directed: true, Bed: true, Postures: seated,
-		Usual:   Design{Floor: Floor{Surface: Hardwood}, Limits: Limits{RestTilt: 5 * quantity.Deg}},
+		Unsaid:  Design{Floor: Floor{Surface: Hardwood}, Limits: Limits{RestTilt: 5 * quantity.Deg}},
 		Company: []Usual{ArmsBehindHead, Newborn, FiveMonths},
 	},
 	Horse: {
 		Name: "horse", Ways: [2]Ways{backAndForth, backAndForth}, Ridden: true, Postures: [3][]person.Posture{riding, riding, riding},
-		Usual:   Design{Floor: Floor{Surface: Hardwood}, Limits: Limits{BackMargin: 15 * quantity.Deg, ForwardMargin: 15 * quantity.Deg}},
+		Unsaid:  Design{Floor: Floor{Surface: Hardwood}, Limits: Limits{BackMargin: 15 * quantity.Deg, ForwardMargin: 15 * quantity.Deg}},
 		Company: []Usual{Riders},
 	},
 }
@@ -72,7 +72,7 @@ var riding = []person.Posture{person.Riding, person.RidingForward, person.Riding
 func (d Design) Traits() *Traits { return &kinds[d.Kind] }
 
 // DefaultLimits returns what is asked of a kind of piece where its maker asks nothing else.
-func DefaultLimits(kind Kind) Limits { return kinds[kind].Usual.Limits }
+func DefaultLimits(kind Kind) Limits { return kinds[kind].Unsaid.Limits }
 
 // String returns the word for a kind that stands in a design file.
 func (t Traits) String() string { return t.Name }
