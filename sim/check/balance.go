@@ -75,13 +75,14 @@ type Balanced struct {
 // which something is asked, where it rests, how far seat and back lean there, the push for one
 // degree, and the limits. The error is a [*piece.KeyError].
 func (c Sitters) Balance(d piece.Design) (Balanced, error) {
-	return balance(d, asked, func(piece.Design) (Sitters, error) { return c, nil })
+	return balance(d, false, func(piece.Design) (Sitters, error) { return c, nil })
 }
 
 // Balance is [Sitters.Balance] with everybody, hazards too, made anew.
-func Balance(d piece.Design) (Balanced, error) { return balance(d, everyLoad, SittersOf) }
+func Balance(d piece.Design) (Balanced, error) { return balance(d, true, SittersOf) }
 
-func balance(d piece.Design, wanted wanted, people func(d piece.Design) (Sitters, error)) (Balanced, error) {
+// balance balances a design with all loads, or those alone of which something is asked.
+func balance(d piece.Design, all bool, people func(d piece.Design) (Sitters, error)) (Balanced, error) {
 	b := Balanced{Design: d}
 	var err error
 	if b.Edge, b.Curve, err = d.Profile(); err != nil {
@@ -98,7 +99,7 @@ func balance(d piece.Design, wanted wanted, people func(d piece.Design) (Sitters
 	if err := b.weigh(); err != nil {
 		return b, err
 	}
-	if b.Loads, err = b.loads(wanted); err != nil {
+	if b.Loads, err = b.loads(all); err != nil {
 		return b, err
 	}
 	for i := range b.Loads {

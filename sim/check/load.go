@@ -49,14 +49,13 @@ type Righting struct {
 	Height float64 // of the balance point over the floor, m
 }
 
-// loads returns the piece empty, then with each sitter in each posture that is wanted, in
-// file order, with the rig of each and nothing computed.
-func (b *Balanced) loads(wanted wanted) ([]Load, error) {
+// loads returns the loads of seats as they are carried on the rockers, with the rig of each and nothing computed.
+func (b *Balanced) loads(all bool) ([]Load, error) {
 	d := b.Design
 	empty := b.masses.Joined(b.carry)
 	floor := d.StaticFloor()
 	rig := func(b0 body.Body) sim.Rig { return sim.Rig{Profile: b.Edge, Body: b0, Floor: floor} }
-	list, err := seats(d, b.people, b.Edge, wanted)
+	list, err := seats(d, b.people, b.Edge, all)
 	if err != nil {
 		return nil, err
 	}

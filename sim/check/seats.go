@@ -12,9 +12,10 @@ import (
 	"rockerwright/sim/piece"
 )
 
-// seats returns the piece alone and everything that rides on it and is wanted, load by load, as it is in the seat
-// frame: the design's sitters in file order, then the usual others and the hazards.
-func seats(d piece.Design, people []Somebody, edge rocker.Profile, wanted wanted) ([]Load, error) {
+// seats returns the piece alone and everything that rides on it, load by load, as it is in the seat
+// frame: the design's sitters in file order, then the usual others and the hazards; or only what is asked something.
+func seats(d piece.Design, people []Somebody, edge rocker.Profile, all bool) ([]Load, error) {
+	wanted := func(role piece.Role, posture person.Posture) bool { return all || asked(role, posture) }
 	room := 1 + 3*len(d.Sitters)
 	for i := range people {
 		room += len(people[i].postures)
@@ -60,7 +61,7 @@ func seats(d piece.Design, people []Somebody, edge rocker.Profile, wanted wanted
 		add(people[i].Name, people[i].Role, people[i].postures, people[i:i+1])
 	}
 	list = append(list, infants(d)...)
-	if wanted(piece.Hazard, person.Unsaid) && d.Checks(piece.ChildOnTheTail) && d.Seat.SlopeKnown() && len(people) > 0 {
+	if all && d.Checks(piece.ChildOnTheTail) && d.Seat.SlopeKnown() && len(people) > 0 {
 		tail, err := onTheTail(d, edge)
 		if err != nil {
 			return nil, err
@@ -69,12 +70,6 @@ func seats(d piece.Design, people []Somebody, edge rocker.Profile, wanted wanted
 	}
 	return slices.DeleteFunc(list, func(l Load) bool { return !l.Empty && !wanted(l.Role, l.Posture) }), nil
 }
-
-// wanted says which loads are, by role and posture.
-type wanted func(role piece.Role, posture person.Posture) bool
-
-// everyLoad leaves none out.
-func everyLoad(piece.Role, person.Posture) bool { return true }
 
 // pose places the people, the back having given way by an angle, rad.
 func (l *Load) pose(d piece.Design, give float64) {

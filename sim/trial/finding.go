@@ -174,10 +174,9 @@ func unfit(r *check.Report) []Finding {
 // rockers, wood that bends near to its strength.
 func warnings(r *check.Report) []Finding {
 	var list []Finding
-	warn := func(f Finding) { list = append(list, f) }
 	for i := range r.Doubts {
 		d := &r.Doubts[i]
-		warn(Finding{What: "doubtful reading", Key: "measured." + d.Reading, Kind: KindOf(d.Reading), Got: d.Read, Want: d.Expected, Doubt: d})
+		list = append(list, Finding{What: "doubtful reading", Key: "measured." + d.Reading, Kind: KindOf(d.Reading), Got: d.Read, Want: d.Expected, Doubt: d})
 	}
 	list = append(list, Uneven(r.Curve)...)
 	for i := range r.Beyond {
@@ -185,17 +184,17 @@ func warnings(r *check.Report) []Finding {
 		if b.Tail {
 			key = "rocker.tail"
 		}
-		warn(Finding{What: "legs beyond the rockers", Key: key, Kind: quantity.Length, Got: b.By, Want: 0, Beyond: b})
+		list = append(list, Finding{What: "legs beyond the rockers", Key: key, Kind: quantity.Length, Got: b.By, Want: 0, Beyond: b})
 	}
 	for i := range r.Loads {
 		if l := &r.Loads[i]; l.Give != nil && l.Give.Most > 1 {
-			warn(Finding{Load: l, Who: l.Sitter, What: Braces, Key: "back.braces.thickness", Kind: quantity.Ratio, Got: l.Give.Most, Want: 1})
+			list = append(list, Finding{Load: l, Who: l.Sitter, What: Braces, Key: "back.braces.thickness", Kind: quantity.Ratio, Got: l.Give.Most, Want: 1})
 			break
 		}
 	}
 	for i := range r.Bending {
 		if b := &r.Bending[i]; b.At(r.Design.Rocker.Made).Most > 1 {
-			warn(Finding{Who: b.Load, What: Rockers, Key: "rocker.depth", Kind: quantity.Ratio, Got: b.At(r.Design.Rocker.Made).Most, Want: 1, Bent: b})
+			list = append(list, Finding{Who: b.Load, What: Rockers, Key: "rocker.depth", Kind: quantity.Ratio, Got: b.At(r.Design.Rocker.Made).Most, Want: 1, Bent: b})
 			break
 		}
 	}
@@ -208,7 +207,6 @@ func Uneven(c *piece.Curve) []Finding {
 		return nil
 	}
 	var list []Finding
-	warn := func(f Finding) { list = append(list, f) }
 	for _, side := range []struct {
 		who, key string
 		fit      *rises.Fit
@@ -216,13 +214,13 @@ func Uneven(c *piece.Curve) []Finding {
 		switch fit := side.fit; {
 		case fit == nil:
 		case fit.Suspect >= 0:
-			warn(Finding{Who: side.who, What: "doubtful rise", Key: side.key, Kind: quantity.Length, Got: math.NaN(), Want: fit.Without, Rises: fit})
+			list = append(list, Finding{Who: side.who, What: "doubtful rise", Key: side.key, Kind: quantity.Length, Got: math.NaN(), Want: fit.Without, Rises: fit})
 		case !fit.Explains:
-			warn(Finding{Who: side.who, What: "no curve explains the rises", Key: side.key, Kind: quantity.Length, Got: fit.Spread, Want: math.NaN(), Rises: fit})
+			list = append(list, Finding{Who: side.who, What: "no curve explains the rises", Key: side.key, Kind: quantity.Length, Got: fit.Spread, Want: math.NaN(), Rises: fit})
 		}
 	}
 	if c.Left != nil && c.Right != nil && !c.One {
-		warn(Finding{What: "rockers not alike", Key: "measured.right", Kind: quantity.Length, Got: math.Abs(c.Apart), Want: 0, Curve: c})
+		list = append(list, Finding{What: "rockers not alike", Key: "measured.right", Kind: quantity.Length, Got: math.Abs(c.Apart), Want: 0, Curve: c})
 	}
 	return at(Warns, list...)
 }
