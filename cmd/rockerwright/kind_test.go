@@ -38,7 +38,7 @@ func TestNoSwitchOnKind(t *testing.T) {
 				return false // a row of piece is asked for
 			}
 			if parts(n) {
-				t.Errorf("%v: a kind of piece is told from others; make it a trait in sim/piece or a phrase of words", set.Position(n.Pos()))
+				t.Errorf("%v: a kind is told from others; make it a trait in sim/piece or a phrase of words", set.Position(n.Pos()))
 			}
 			return true
 		})

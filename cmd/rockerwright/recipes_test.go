@@ -24,7 +24,7 @@ func TestRecipes(t *testing.T) {
 	t.Run("measure", func(t *testing.T) {
 		t.Parallel()
 		rw := follow(t, "A measure a maker can change", "measure.txt")
-		rw.says(0, "[arms]\nheight = 8               # (19) above the seat\nthickness = \"1-1/4\" # thickness of an arm\n", "new", "chair", "arms.thickness=1-1/4")
+		rw.says(0, "above the seat\nthickness = \"1-1/4\" # thickness of an arm\n", "new", "chair", "arms.thickness=1-1/4")
 		rw.says(0, "Wrote mine.toml", "new", "chair", "mine.toml", "arms.thickness=1-1/4")
 		rw.says(0, "YOUR OWNER: ", "check", "mine.toml")
 		rw.says(0, "arms.thickness = 7/8 in", "check", "mine.toml", "arms.thickness=7/8")
@@ -42,7 +42,10 @@ func TestRecipes(t *testing.T) {
 			most, said string
 			exit       int
 			holds      bool
-		}{{"30", "ok", 0, true}, {"1/2", "owner, sitting, effort back           at most 1/2 lb    1 1/2  your file  NO", 1, false}} {
+		}{
+			{"30", "ok", 0, true},
+			{"1/2", "owner, sitting, effort back           at most 1/2 lb    1 1/2  your file  NO", 1, false},
+		} {
 			change := "limits.effort_back=" + tt.most
 			rw.says(tt.exit, tt.said, "check", "mine.toml", change, "--all")
 			var answer struct {
@@ -54,7 +57,8 @@ func TestRecipes(t *testing.T) {
 					Basis  string
 				}
 			}
-			if err := json.Unmarshal([]byte(rw.says(tt.exit, "{", "check", "mine.toml", change, "--json")), &answer); err != nil {
+			text := rw.says(tt.exit, "{", "check", "mine.toml", change, "--json")
+			if err := json.Unmarshal([]byte(text), &answer); err != nil {
 				t.Fatal(err)
 			}
 			asked := 0
@@ -62,8 +66,11 @@ func TestRecipes(t *testing.T) {
 				if l.Name != "effort_back_n" {
 					continue
 				}
-				if asked++; l.AtMost == nil || l.Got == nil || !(*l.Got > 0) || l.Holds != (*l.Got <= *l.AtMost) || l.Holds != tt.holds || l.Basis != "your file" {
+				asked++
+				if l.AtMost == nil || l.Got == nil || !(*l.Got > 0) || l.Basis != "your file" {
 					t.Errorf("%s: %+v", change, l)
+				} else if l.Holds != (*l.Got <= *l.AtMost) || l.Holds != tt.holds {
+					t.Errorf("%s: got %v of %v, holds %v", change, *l.Got, *l.AtMost, l.Holds)
 				}
 			}
 			if asked < 5 {
@@ -158,8 +165,8 @@ func (p patched) run(exit int, c *exec.Cmd, wants ...string) string {
 
 func (p patched) write(name, text string) { overwrite(p.t, filepath.Join(p.folder, name), text) }
 
-// filesOf returns the files that a recipe of DEVELOPERS.md names, from the top of the project: by the end of their path,
-// or by a type that they declare.
+// filesOf returns the files that a recipe of DEVELOPERS.md names, from the top of the project: by the end of their
+// path, or by a type that they declare.
 func filesOf(t *testing.T, recipe string) []string {
 	t.Helper()
 	_, text, found := strings.Cut(read(t, filepath.Join(root, "DEVELOPERS.md")), "- **"+recipe+"**")
@@ -177,7 +184,7 @@ func filesOf(t *testing.T, recipe string) []string {
 				return err
 			}
 			file := filepath.ToSlash(strings.TrimPrefix(path, filepath.FromSlash(root)+string(filepath.Separator)))
-			declares := strings.HasSuffix(filepath.Dir(path), string(filepath.Separator)+room) && strings.Contains(read(t, path), "\ntype "+name+" ")
+			declares := filepath.Base(filepath.Dir(path)) == room && strings.Contains(read(t, path), "\ntype "+name+" ")
 			if strings.HasSuffix("/"+file, "/"+word) || name != "go" && declares {
 				files = append(files, file)
 			}

@@ -146,7 +146,8 @@ func (b *Balanced) LookAt(l Limit) string {
 // WorstLimited returns the load of the limit that is nearest to failing and has a rest;
 // nil where nothing is asked of anybody who rests.
 func (b *Balanced) WorstLimited() *Load {
-	limits := slices.DeleteFunc(slices.Clone(b.Limits), func(l Limit) bool { return l.Name == "rest" || math.IsNaN(l.Got) })
+	unmeasured := func(l Limit) bool { return l.Name == "rest" || math.IsNaN(l.Got) }
+	limits := slices.DeleteFunc(slices.Clone(b.Limits), unmeasured)
 	if worst := worstOf(limits); worst >= 0 {
 		if l := b.Load(limits[worst].Load); l != nil && l.Upright() {
 			return l

@@ -32,18 +32,18 @@ type clearance struct {
 	what      string
 	size      person.Size
 	low, high float64 // to add to the person's size, m
-	have      func(b *Balanced, l *Load) float64
+	cushion   bool    // the person has the measure from the cushion on
 }
 
 // Clearances between a seat and its sitter, m; all common practice among chairmakers.
 var clearances = [...]clearance{
-	{"seat.front", "front edge, off the floor", person.KneeCrease, -2 * quantity.In, 0, (*Balanced).frontHeight},
-	{"seat.depth", "seat depth", person.ThighLength, -4 * quantity.In, -1.5 * quantity.In, func(b *Balanced, _ *Load) float64 { return b.Design.Seat.Depth }},
-	{"seat.width", "seat width", person.Hips, 2 * quantity.In, math.Inf(1), func(b *Balanced, _ *Load) float64 { return b.Design.Seat.Width }},
-	{"arms.height", "arms, over the seat", person.Elbow, -2 * quantity.In, quantity.In / 2, func(b *Balanced, _ *Load) float64 { return b.onCushion(b.Design.Arms.Height) }},
-	{"back.height", "back, for the shoulders", person.Shoulder, 0, math.Inf(1), func(b *Balanced, _ *Load) float64 { return b.onCushion(b.Design.Back.Height) }},
-	{"back.height", "back, for the head", person.SittingHeight, -4 * quantity.In, math.Inf(1), func(b *Balanced, _ *Load) float64 { return b.onCushion(b.Design.Back.Height) }},
-	{"back.lumbar", "bulge, over the seat", person.Lumbar, -1 * quantity.In, 1 * quantity.In, func(b *Balanced, _ *Load) float64 { return b.onCushion(b.Design.Back.Lumbar) }},
+	{"seat.front", "front edge, off the floor", person.KneeCrease, -2 * quantity.In, 0, false}, // at the rest
+	{"seat.depth", "seat depth", person.ThighLength, -4 * quantity.In, -1.5 * quantity.In, false},
+	{"seat.width", "seat width", person.Hips, 2 * quantity.In, math.Inf(1), false},
+	{"arms.height", "arms, over the seat", person.Elbow, -2 * quantity.In, quantity.In / 2, true},
+	{"back.height", "back, for the shoulders", person.Shoulder, 0, math.Inf(1), true},
+	{"back.height", "back, for the head", person.SittingHeight, -4 * quantity.In, math.Inf(1), true},
+	{"back.lumbar", "bulge, over the seat", person.Lumbar, -1 * quantity.In, 1 * quantity.In, true},
 }
 
 // frontHeight returns the height of the front edge over the floor as the piece rests with a load, cushion and all, m.
@@ -51,9 +51,6 @@ func (b *Balanced) frontHeight(l *Load) float64 {
 	edge := r2.Add(b.Design.Seat.FrontEdge(), r2.Vec{Y: b.Design.Seat.Cushion})
 	return b.Edge.Height(b.Placed(edge), l.Balance.Rest.Tilt-b.Design.Floor.Slope)
 }
-
-// onCushion returns a height over the seat as who sits on its cushion has it, m.
-func (b *Balanced) onCushion(height float64) float64 { return height - b.Design.Seat.Cushion }
 
 // atEase returns the load of somebody at ease in the piece, of owners who sit side by side that of both; nil of
 // nobody.
@@ -86,9 +83,15 @@ func (b *Balanced) fit() []Fit {
 		if err != nil || *drawn == 0 {
 			continue
 		}
+		have := *drawn
+		if c.cushion {
+			have -= b.Design.Seat.Cushion
+		} else if c.key == "seat.front" {
+			have = b.frontHeight(l)
+		}
 		size := owner.Sizes[c.size]
 		f := Fit{Key: c.key, What: c.what, Size: c.size, Person: size, Given: owner.Sources[c.size],
-			Have: c.have(b, l), Low: size + c.low, High: size + c.high}
+			Have: have, Low: size + c.low, High: size + c.high}
 		if b.Design.Traits().ForTwo && c.size == person.Hips {
 			f.Low *= 2
 		}

@@ -62,7 +62,10 @@ type ask struct {
 	look          float64 // of who is perched where nothing is wanted: below it, it is worth a look
 }
 
-var leaningBack, leaningForward = []person.Posture{person.LyingBack, person.RidingBack}, []person.Posture{person.Perched, person.RidingForward}
+var (
+	leaningBack    = []person.Posture{person.LyingBack, person.RidingBack}
+	leaningForward = []person.Posture{person.Perched, person.RidingForward}
+)
 
 // asks are the rows, in the order in which a load is asked. The look forward is our judgement: feet on
 // the floor carry part of the weight of who is perched, which the load leaves out, so nothing is
@@ -88,9 +91,9 @@ func (b *Balanced) limitsOf(loads []Load) (limits, look []Limit) {
 	for i := range loads {
 		l := &loads[i]
 		if l.Empty || l.Asked() {
-			rest := Limit{Name: "rest", Load: l.Name, Kind: quantity.Count, AtLeast: 1, AtMost: math.NaN(), Holds: l.Upright(), Basis: Physics}
-			if rest.Holds {
-				rest.Got = 1
+			rest := Limit{Name: "rest", Load: l.Name, Kind: quantity.Count, AtLeast: 1, AtMost: math.NaN(), Basis: Physics}
+			if l.Upright() {
+				rest.Got, rest.Holds = 1, true
 			}
 			limits = append(limits, rest)
 		}
@@ -127,7 +130,8 @@ func (a *ask) asks(l *Load, loads []Load) bool {
 
 // limit asks one load. Of one that has no rest there is nothing to measure.
 func (a *ask) limit(b *Balanced, l *Load, want float64, basis string) Limit {
-	limit := Limit{Name: a.Name(), Load: l.Name, Side: a.side, Kind: a.Kind, AtLeast: want, AtMost: math.NaN(), Got: math.NaN(), Basis: basis}
+	limit := Limit{Name: a.Name(), Load: l.Name, Side: a.side, Kind: a.Kind, Basis: basis,
+		AtLeast: want, AtMost: math.NaN(), Got: math.NaN()}
 	if l.Balance.Outcome == sim.Rocks {
 		limit.Got = a.got(b, l)
 	}

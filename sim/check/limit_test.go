@@ -15,7 +15,8 @@ import (
 func TestLimitsAreOfWhatWasFound(t *testing.T) {
 	before := asks
 	defer func() { asks = before }()
-	asks = []ask{{Measure: piece.LimitOf("rest_tilt"), atMost: true, got: func(_ *Balanced, l *Load) float64 { return l.EffortBack }}}
+	push := func(_ *Balanced, l *Load) float64 { return l.EffortBack }
+	asks = []ask{{Measure: piece.LimitOf("rest_tilt"), atMost: true, got: push}}
 	d := sized()
 	d.Limits = piece.Limits{RestTilt: 1e-3}
 	r, err := Check(d, Options{})
@@ -37,7 +38,8 @@ func TestLimitsAreOfWhatWasFound(t *testing.T) {
 
 // TestNoLimitHoldsWithoutARest holds that no limit is measured, nor holds, on a load that has no rest.
 func TestNoLimitHoldsWithoutARest(t *testing.T) {
-	b := Balanced{Design: piece.Design{Limits: piece.Limits{BackMargin: 1, BackLift: 1, ForwardMargin: 1, ForwardLift: 1, RestTilt: 1}}}
+	b := Balanced{}
+	b.Design.Limits = piece.Limits{BackMargin: 1, BackLift: 1, ForwardMargin: 1, ForwardLift: 1, RestTilt: 1}
 	edge, err := rocker.Chain(0.3, rocker.Arc(1, 0.6))
 	if err != nil {
 		t.Fatal(err)

@@ -152,5 +152,6 @@ func infantOf(s piece.Sitter) person.Infant {
 
 // leans reports whether the load bears on a back that gives.
 func (l *Load) leans(d piece.Design) bool {
-	return d.Back.Braces.Drawn() && len(l.people) > 0 && (l.Posture == person.LyingBack || l.Posture == person.ArmsBehindHead)
+	back := l.Posture == person.LyingBack || l.Posture == person.ArmsBehindHead
+	return back && d.Back.Braces.Drawn() && len(l.people) > 0
 }

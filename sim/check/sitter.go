@@ -24,7 +24,8 @@ func placed(list []Load, s piece.Sitter, meet r2.Vec) []Load {
 		if posture != person.Unsaid && s.Role != piece.Hazard {
 			name += ", " + posture.String()
 		}
-		list = append(list, Load{Name: name, Sitter: s.Name, Role: s.Role, Posture: posture, Person: body.Body{Mass: s.Mass, Centre: at, Inertia: inertia}})
+		list = append(list, Load{Name: name, Sitter: s.Name, Role: s.Role, Posture: posture,
+			Person: body.Body{Mass: s.Mass, Centre: at, Inertia: inertia}})
 	}
 	if s.HasCentre() {
 		add(s.Posture, s.Centre)

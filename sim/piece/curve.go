@@ -76,7 +76,8 @@ func (d Design) Fitted() (Design, error) {
 
 // ways returns the keys by which the floor edge is given, of which there should be one.
 func (r Rocker) ways() []string {
-	return given(way{"rises", len(r.Rises) > 0}, way{"points", len(r.Points) > 0}, way{"arcs", len(r.Arcs) > 0}, way{"radius", r.Radius != 0})
+	return given(way{"rises", len(r.Rises) > 0}, way{"points", len(r.Points) > 0},
+		way{"arcs", len(r.Arcs) > 0}, way{"radius", r.Radius != 0})
 }
 
 // Read reports whether the floor edge is what was read off one, measured or instead of a drawing.
@@ -185,8 +186,8 @@ func mean(left, right []float64) []float64 {
 	return both
 }
 
-// rowOf returns rises from a straightedge with their low point, which is given by its number from 1, or the lowest where
-// that is 0. low and section are where number and spacing are given.
+// rowOf returns rises from a straightedge with their low point, which is given by its number from 1, or the lowest
+// where that is 0. low and section are where number and spacing are given.
 func rowOf(section, low string, number, spacing float64, rise []float64) (rises.Row, error) {
 	at := int(number) - 1
 	if number == 0 {
@@ -197,7 +198,8 @@ func rowOf(section, low string, number, spacing float64, rise []float64) (rises.
 		return rises.Row{}, &KeyError{Key: section + "." + low, Give: low,
 			Reason: "say which station is the low point, counted from 1 at the nose, with stations on either side of it"}
 	case spacing <= 0:
-		return rises.Row{}, &KeyError{Key: section + ".spacing", Reason: "rises need the spacing of their stations", Give: "spacing"}
+		return rises.Row{}, &KeyError{Key: section + ".spacing", Give: "spacing",
+			Reason: "rises need the spacing of their stations"}
 	}
 	return rises.Row{Spacing: spacing, Low: at, Rise: rise}, nil
 }

@@ -48,7 +48,8 @@ func GroundOf(s Surface) Ground { return grounds[s] }
 func (d Design) OnItsFloor() (Design, bool) {
 	said := d.Floor
 	said.Slope, said.Gravity = 0, 0
-	if said != (Floor{}) || d.Body.Given() || slices.ContainsFunc(d.Sitters, func(s Sitter) bool { return !s.BySizes() && !s.Lies(d) }) {
+	byNumbers := func(s Sitter) bool { return !s.BySizes() && !s.Lies(d) }
+	if said != (Floor{}) || d.Body.Given() || slices.ContainsFunc(d.Sitters, byNumbers) {
 		return d, false
 	}
 	d.Floor.Surface = d.Traits().Unsaid.Floor.Surface

@@ -52,7 +52,7 @@ var kinds = [...]Traits{
 		Company: []Usual{ArmsBehindHead, Newborn, FiveMonths},
 	},
 	Horse: {
-		Name: "horse", Ways: [2]Ways{backAndForth, backAndForth}, Ridden: true, Postures: [3][]person.Posture{riding, riding, riding},
+		Name: "horse", Ways: [2]Ways{backAndForth, backAndForth}, Ridden: true, Postures: riding,
 		Unsaid:  Design{Floor: Floor{Surface: Hardwood}, Limits: Limits{BackMargin: 15 * quantity.Deg, ForwardMargin: 15 * quantity.Deg}},
 		Company: []Usual{Riders},
 	},
@@ -60,13 +60,16 @@ var kinds = [...]Traits{
 
 // seated are the postures of who sits; some are of grown-ups alone, or need arms.
 var seated = [3][]person.Posture{
-	Owner: {person.Sitting, person.LyingBack, person.Perched, person.Upright, person.FeetFlat, person.FeetUp, person.PushingUp,
-		person.ChildOnLap, person.ArmsBehindHead},
+	Owner: {person.Sitting, person.LyingBack, person.Perched, person.Upright, person.FeetFlat, person.FeetUp,
+		person.PushingUp, person.ChildOnLap, person.ArmsBehindHead},
 	Other:  {person.Sitting, person.LyingBack},
 	Hazard: {person.Sitting},
 }
 
-var riding = []person.Posture{person.Riding, person.RidingForward, person.RidingBack}
+// riding are those of who rides, whoever it is.
+var riding = [3][]person.Posture{Owner: rides, Other: rides, Hazard: rides}
+
+var rides = []person.Posture{person.Riding, person.RidingForward, person.RidingBack}
 
 // Traits returns the row of the design's kind.
 func (d Design) Traits() *Traits { return &kinds[d.Kind] }

@@ -270,7 +270,8 @@ func limit(key, label string, field func(d *Design, n int) *float64) Measure {
 var choices = [...]Choice{
 	text("title", "what the piece is called", func(d *Design, _ int) *string { return &d.Title }),
 	oneOf("kind", "kind of piece", wordsOf(kinds[:]...), Chair, func(d *Design, _ int) *Kind { return &d.Kind }),
-	oneOf("units", "units of plain numbers", wordsOf(quantity.Inch, quantity.Metric), quantity.Inch, func(d *Design, _ int) *quantity.System { return &d.Units }),
+	oneOf("units", "units of plain numbers", wordsOf(quantity.Inch, quantity.Metric), quantity.Inch,
+		func(d *Design, _ int) *quantity.System { return &d.Units }),
 	oneOf("rocks", "how a cradle rocks", directions[:], Side, func(d *Design, _ int) *Direction { return &d.Rocks }),
 	text("rocker.wood", "wood of the rockers", func(d *Design, _ int) *string { return &d.Rocker.Wood }),
 	oneOf("rocker.top", "how the top edge runs", tops[:], Concentric, func(d *Design, _ int) *Top { return &d.Rocker.Top }),
@@ -305,7 +306,9 @@ func text(key, label string, field func(d *Design, n int) *string) Choice {
 
 // oneOf is a choice among words, of which the first stands for first and each other one for one more.
 func oneOf[T ~int](key, label string, words []string, first T, field func(d *Design, n int) *T) Choice {
-	return Choice{key, label, words, func(d *Design, n int, word string) { *field(d, n) = first + T(slices.Index(words, word)) }}
+	return Choice{key, label, words, func(d *Design, n int, word string) {
+		*field(d, n) = first + T(slices.Index(words, word))
+	}}
 }
 
 // usual is the choice whether somebody is checked without being asked.

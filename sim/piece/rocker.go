@@ -56,10 +56,12 @@ var mades = [...]string{"", "sawn", "laminated", "steamed"}
 // Profile returns the floor edge as drawn, by radius, nose and tail or by arcs. The error is a [*KeyError].
 func (r Rocker) Profile() (rocker.Profile, error) {
 	if len(r.Arcs) == 0 {
-		if err := lacking("rocker", "a rocker needs its", need{"radius", r.Radius}, need{"nose", r.Nose}, need{"tail", r.Tail}); err != nil {
+		needs := []need{{"radius", r.Radius}, {"nose", r.Nose}, {"tail", r.Tail}}
+		if err := lacking("rocker", "a rocker needs its", needs...); err != nil {
 			return rocker.Profile{}, err
 		}
-		return chained("rocker.radius", "this radius, nose and tail make no rocker: ", r.Nose, rocker.Arc(r.Radius, r.Nose+r.Tail))
+		arc := rocker.Arc(r.Radius, r.Nose+r.Tail)
+		return chained("rocker.radius", "this radius, nose and tail make no rocker: ", r.Nose, arc)
 	}
 	if r.Radius != 0 || r.Tail != 0 {
 		return rocker.Profile{}, &KeyError{Key: "rocker.arcs", Reason: "draw the rocker by radius, nose and tail, or by arcs and nose, not both"}
@@ -77,7 +79,8 @@ func (r Rocker) Profile() (rocker.Profile, error) {
 		case a.Radius != 0 && a.Length > 0 && a.Flat == 0 && a.Turn == 0:
 			spans[i] = rocker.Arc(a.Radius, a.Length)
 		default:
-			return rocker.Profile{}, &KeyError{Key: fmt.Sprintf("rocker.arcs.%d", i+1), Reason: "each of the arcs is a radius with a length, a flat, or a turn", Give: "arcs"}
+			return rocker.Profile{}, &KeyError{Key: fmt.Sprintf("rocker.arcs.%d", i+1), Give: "arcs",
+				Reason: "each of the arcs is a radius with a length, a flat, or a turn"}
 		}
 	}
 	return chained("rocker.arcs", "these arcs make no rocker: ", r.Nose, spans...)

@@ -59,7 +59,8 @@ func (s Sitter) BySizes() bool { return !s.HasCentre() && len(s.PlacedIn()) == 0
 // Lies reports whether the sitter is an infant that lies in the bed of a cradle, its place
 // given by Sitting.Ahead, from the middle.
 func (s Sitter) Lies(d Design) bool {
-	return d.Traits().Bed && d.Bed.Drawn() && !s.HasCentre() && s.Sitting.Above == 0 && s.LyingBack == (Place{}) && s.Perched == (Place{})
+	bed := d.Traits().Bed && d.Bed.Drawn()
+	return bed && !s.HasCentre() && s.Sitting.Above == 0 && s.LyingBack == (Place{}) && s.Perched == (Place{})
 }
 
 // A Placed is a place with its posture.
@@ -71,7 +72,8 @@ type Placed struct {
 // PlacedIn returns the places given, in the order of Posture.
 func (s Sitter) PlacedIn() []Placed {
 	var given []Placed
-	for _, p := range [...]Placed{{cmp.Or(s.Posture, person.Sitting), s.Sitting}, {person.LyingBack, s.LyingBack}, {person.Perched, s.Perched}} {
+	first := cmp.Or(s.Posture, person.Sitting)
+	for _, p := range [...]Placed{{first, s.Sitting}, {person.LyingBack, s.LyingBack}, {person.Perched, s.Perched}} {
 		if p.Place != (Place{}) {
 			given = append(given, p)
 		}
@@ -80,7 +82,9 @@ func (s Sitter) PlacedIn() []Placed {
 }
 
 // sizeKeys are the sizes that go by another name in a design.
-var sizeKeys = map[person.Size]string{person.Stature: "height", person.Mass: "weight", person.ThighLength: "thigh", person.Lumbar: "lumbar"}
+var sizeKeys = map[person.Size]string{
+	person.Stature: "height", person.Mass: "weight", person.ThighLength: "thigh", person.Lumbar: "lumbar",
+}
 
 // SizeKey returns the last part of a size's key: "knee_crease".
 func SizeKey(size person.Size) string {

@@ -19,7 +19,9 @@ func (d Design) Ways() Ways { return WaysOf(d.Kind, d.Rocks) }
 
 var (
 	backAndForth = Ways{Back: "back", Forward: "forward", Behind: "back", Ahead: "forward", Over: "back"}
-	alongABed    = Ways{Back: "to the head", Forward: "to the foot", Behind: "back", Ahead: "forward", Over: "over", Marks: cradleMarks}
-	acrossABed   = Ways{Back: "to the left", Forward: "to the right", Behind: "left", Ahead: "right", Over: "over", Marks: cradleMarks, Across: true}
-	cradleMarks  = []float64{5 * quantity.Deg, 10 * quantity.Deg}
+	alongABed    = Ways{Back: "to the head", Forward: "to the foot", Behind: "back", Ahead: "forward", Over: "over",
+		Marks: cradleMarks}
+	acrossABed = Ways{Back: "to the left", Forward: "to the right", Behind: "left", Ahead: "right", Over: "over",
+		Marks: cradleMarks, Across: true}
+	cradleMarks = []float64{5 * quantity.Deg, 10 * quantity.Deg}
 )

@@ -102,8 +102,9 @@ func formOf(f *design.File) form {
 	}
 	for _, c := range piece.Choices() {
 		for _, key := range f.Design.KeysOf(c.Key) {
-			text, held := f.Held(key)
-			add(c.Key, field{Key: key, Label: numbered(key, c.Label), Words: c.Words, Text: c.Words == nil, now: value{Text: text}, held: held})
+			made := field{Key: key, Label: numbered(key, c.Label), Words: c.Words, Text: c.Words == nil}
+			made.now.Text, made.held = f.Held(key)
+			add(c.Key, made)
 		}
 	}
 	for _, key := range f.Design.Keys() {
@@ -111,7 +112,7 @@ func formOf(f *design.File) form {
 			add(m.Key, measureField(f, key, m, *at))
 		}
 	}
-	made := form{Groups: []formGroup{{Name: "first", Title: "What matters most", Open: true, Fields: slices.Concat(top...)}}}
+	made := form{[]formGroup{{Name: "first", Title: "What matters most", Open: true, Fields: slices.Concat(top...)}}}
 	for _, s := range append([]piece.Section{{Label: "The piece"}}, piece.Sections()...) { // what stands before all sections first
 		if fields := groups[s.Name]; len(fields) > 0 && (given[s.Name] || slices.Contains(always, s.Name)) {
 			made.Groups = append(made.Groups, formGroup{Name: s.Name, Title: s.Label, Fields: fields})
@@ -154,8 +155,8 @@ func measureField(f *design.File, key string, m piece.Measure, at float64) field
 		low, high = min(low, math.Floor(at/one/step)*step), max(high, math.Ceil(at/one/step)*step)
 	}
 	made := field{
-		Key: key, Label: numbered(key, m.Label), Unit: quantity.Unit(m.Kind, units), Low: rounded(low), High: rounded(high), Step: rounded(step),
-		Example: exampleOf(m, units),
+		Key: key, Label: numbered(key, m.Label), Unit: quantity.Unit(m.Kind, units), Example: exampleOf(m, units),
+		Low: rounded(low), High: rounded(high), Step: rounded(step),
 	}
 	if made.now.Text, made.held = f.Held(key); made.held || at != 0 {
 		made.now.At = rounded(at / one)
