@@ -124,7 +124,7 @@ var falls = [...]float64{3, 2, 1, -1, -2, -3}
 func (l *Layout) remedies() error {
 	d := l.Design
 	now := l.Report.Loads[0].SeatFall
-	if math.IsNaN(now) || d.Body.Mass > 0 {
+	if math.IsNaN(now) || d.Body.Given() {
 		return nil
 	}
 	company, err := check.SittersOf(d)

@@ -34,6 +34,9 @@ const (
 	Metric               // mm, degrees, kg
 )
 
+// String returns the word for a system that stands in a design file.
+func (s System) String() string { return [...]string{"inch", "metric"}[s] }
+
 const (
 	In = 0.0254     // an inch in m, exact (international yard and pound agreement, 1959)
 	Lb = 0.45359237 // a pound in kg, exact (the same)

@@ -60,7 +60,7 @@ func altered(d piece.Design, company check.Sitters, now check.Balanced) []Row {
 			rows = append(rows, row)
 		}
 	}
-	if d.Seat.Front > 0 {
+	if d.Seat.SlopeKnown() {
 		for i, top := range [...]piece.Top{piece.Concentric, piece.Straight} {
 			before := d.Clone()
 			before.Rocker.Top = top

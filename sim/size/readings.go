@@ -36,7 +36,7 @@ func readingsOf(r check.Balanced) Readings {
 		switch {
 		case l.Balance.Outcome != sim.Rocks:
 			return math.NaN()
-		case r.Design.Seat.Front == 0:
+		case !r.Design.Seat.SlopeKnown():
 			return l.Balance.Rest.Tilt
 		}
 		return l.SeatFall

@@ -56,11 +56,11 @@ func made(d piece.Design) []Varied {
 func mayBeZero(d piece.Design, m piece.Measure) bool {
 	switch m.Key {
 	case "seat.behind_low_point":
-		return d.Seat.Rear > 0
+		return d.Seat.Drawn()
 	case "back.recline":
-		return d.Back.Height > 0
+		return d.Back.Drawn()
 	case "body.centre.x":
-		return d.Body.Mass > 0
+		return d.Body.Given()
 	case "part.N.at.x", "part.N.at.y", "part.N.lean":
 		return true
 	}

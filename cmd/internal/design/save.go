@@ -222,15 +222,14 @@ func (f *File) In(units quantity.System) (string, error) {
 			values[short(key)] = inUnits(*field, is, measure.Kind, units)
 		}
 	}
-	word := map[quantity.System]string{quantity.Inch: "inch", quantity.Metric: "metric"}[units]
 	_, said := saved.find("units")
 	if said {
-		values["units"] = word
+		values["units"] = units.String()
 	}
 	made := saved.with(values)
 	if !said {
 		start := made.lineStart(0)
-		made.replace(start, start, "units = \""+word+"\"\n")
+		made.replace(start, start, "units = \""+units.String()+"\"\n")
 	}
 	_, err = Parse(f.Name, made.Text)
 	return made.Text, err

@@ -1,6 +1,7 @@
 package page
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"fmt"
@@ -24,24 +25,27 @@ func (s *Site) begin(_ context.Context, a ask) (any, error) {
 	return Work{Name: a.Kind + ".toml", Text: text, Changes: []string{}}, nil
 }
 
-// file answers with the design file, the changes written into it.
-func (s *Site) file(_ context.Context, a ask) (any, error) {
-	f, err := a.Work.file()
-	if err != nil {
-		return nil, err
+// of makes an answer about the design that is asked of, which it reads.
+func of(answer func(context.Context, ask, *design.File) (any, error)) job {
+	return func(ctx context.Context, a ask) (any, error) {
+		f, err := a.Work.file()
+		if err := cmp.Or(err, ctx.Err()); err != nil {
+			return nil, err
+		}
+		return answer(ctx, a, f)
 	}
+}
+
+// file answers with the design file, the changes written into it.
+func (s *Site) file(_ context.Context, a ask, f *design.File) (any, error) {
 	text, err := f.Saved(f.Design)
 	return Work{Name: a.Name, Text: text, Changes: []string{}}, err
 }
 
 // units answers with the design file for other units.
-func (s *Site) units(_ context.Context, a ask) (any, error) {
-	f, err := a.Work.file()
-	if err != nil {
-		return nil, err
-	}
+func (s *Site) units(_ context.Context, a ask, f *design.File) (any, error) {
 	units := quantity.Inch
-	if a.Units == unitsWord(quantity.Metric) {
+	if a.Units == quantity.Metric.String() {
 		units = quantity.Metric
 	}
 	text, err := f.In(units)
@@ -56,19 +60,12 @@ type likeness struct {
 }
 
 // like answers what to change so that the feel is as before.
-func (s *Site) like(ctx context.Context, a ask) (any, error) {
+func (s *Site) like(ctx context.Context, a ask, f *design.File) (any, error) {
 	if a.Before == nil {
 		return nil, errors.New("keep a design as before first; then change the person or the seat")
 	}
 	old, err := a.Before.file()
-	if err != nil {
-		return nil, err
-	}
-	f, err := a.Work.file()
-	if err != nil {
-		return nil, err
-	}
-	if err := ctx.Err(); err != nil {
+	if err := cmp.Or(err, ctx.Err()); err != nil {
 		return nil, err
 	}
 	l, err := size.Like(old.Design, f.Design)
@@ -116,16 +113,9 @@ type document struct {
 }
 
 // patterns answers with the layout of the piece, all its files in one.
-func (s *Site) patterns(ctx context.Context, a ask) (any, error) {
-	f, err := a.Work.file()
-	if err != nil {
-		return nil, err
-	}
+func (s *Site) patterns(ctx context.Context, _ ask, f *design.File) (any, error) {
 	date, err := report.Today()
-	if err != nil {
-		return nil, err
-	}
-	if err := ctx.Err(); err != nil {
+	if err := cmp.Or(err, ctx.Err()); err != nil {
 		return nil, err
 	}
 	data, err := papers.Zip(f, date)
@@ -133,20 +123,13 @@ func (s *Site) patterns(ctx context.Context, a ask) (any, error) {
 }
 
 // report answers with the report to keep with the piece.
-func (s *Site) report(ctx context.Context, a ask) (any, error) {
-	f, err := a.Work.file()
-	if err != nil {
-		return nil, err
-	}
+func (s *Site) report(ctx context.Context, _ ask, f *design.File) (any, error) {
 	date, err := report.Today()
 	if err != nil {
 		return nil, err
 	}
 	subject, err := report.About(f, words.Making{Source: f.Name, Command: f.CallChanged, Date: date, Version: s.Version})
-	if err != nil {
-		return nil, err
-	}
-	if err := ctx.Err(); err != nil {
+	if err := cmp.Or(err, ctx.Err()); err != nil {
 		return nil, err
 	}
 	var b strings.Builder

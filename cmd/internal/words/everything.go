@@ -149,7 +149,7 @@ func (v voice) assumptions(r check.Report) []Line {
 				brief(l.Load), v.with(l.Got, l.Kind), v.Forward))
 		}
 	}
-	if r.Design.Bed.Height > 0 {
+	if r.Design.Bed.Drawn() {
 		texts = append(texts, string(v.lying))
 	}
 	if slices.ContainsFunc(r.Design.Rocker.Arcs, func(a piece.Arc) bool { return a.Flat != 0 || a.Turn != 0 || a.Radius < 0 }) {

@@ -108,7 +108,7 @@ func (g *grid) rocker() {
 	}
 	g.row(g.nose+" along the curve", g.unit(), func(r *check.Balanced) string { n, _ := r.Edge.Reach(); return g.bare(n) })
 	g.row(g.tail+" along the curve", g.unit(), func(r *check.Balanced) string { _, t := r.Edge.Reach(); return g.bare(t) })
-	if g.columns[0].Report.Design.Seat.Front > 0 {
+	if g.columns[0].Report.Design.Seat.SlopeKnown() {
 		g.row("behind the low point", g.unit(), func(r *check.Balanced) string { return g.bare(r.Design.Seat.Behind) })
 	}
 	g.long("tip to tip", tipToTip)
@@ -137,7 +137,7 @@ func (g *grid) rests() {
 		}
 		return g.towards(l.Balance.Rest.Tilt)
 	}
-	rests := pick(g.columns[0].Report.Design.Seat.Front == 0, "tilts at rest, ", "seat falls, ")
+	rests := pick(g.columns[0].Report.Design.Seat.SlopeKnown(), "seat falls, ", "tilts at rest, ")
 	g.of(func(r *check.Balanced) *check.Load { return &r.Loads[0] }, rests+"empty", "deg", tilt)
 	g.of((*check.Balanced).Seated, rests+g.seated, "deg", tilt)
 }

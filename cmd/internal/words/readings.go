@@ -53,13 +53,13 @@ func (v voice) readingsOf(d piece.Design, loads []*check.Load, remarks remarks) 
 			row("  its weight must lift", v.unit(), func(l *check.Load) string { return v.bare(side(l.Balance).Lift) })
 		}
 	}
-	if d.Seat.Front > 0 {
+	if d.Seat.SlopeKnown() {
 		row("seat falls back", "degrees", func(l *check.Load) string { return v.towards(l.SeatFall) })
 	}
-	if d.Back.Height > 0 {
+	if d.Back.Drawn() {
 		row("back leans from plumb", "degrees", func(l *check.Load) string { return v.towards(l.BackRecline) })
 	}
-	if d.Seat.Front == 0 {
+	if !d.Seat.SlopeKnown() {
 		row("tilts at rest", "degrees", func(l *check.Load) string { return v.towards(l.Balance.Rest.Tilt) })
 	}
 	row("one rock, there+back", "seconds", func(l *check.Load) string { return v.seconds(l.Balance.Period) })

@@ -65,7 +65,7 @@ func (v voice) limitName(name string) string {
 		"back_margin": "tilt, going " + v.Back, "back_lift": "lift, going " + v.Back,
 		"forward_margin": "tilt, going " + v.Forward, "forward_lift": "lift, going " + v.Forward,
 		"rest_tilt": "tilt at rest",
-	}[name], name)
+	}[name], strings.ReplaceAll(name, "_", " "))
 }
 
 // foot is the last line of every first page.

@@ -52,7 +52,7 @@ func WhatIfBlocks(t size.Table) []Block {
 
 // whatIfNow says how it is now, and how often a limit fails as the shop makes it.
 func (v voice) whatIfNow(t size.Table) []Line {
-	falls := pick(t.Report.Design.Seat.Front == 0, "tilts", "seat falls")
+	falls := pick(t.Report.Design.Seat.SlopeKnown(), "seat falls", "tilts")
 	rock := "none"
 	if time := t.Now[size.Time]; !math.IsNaN(time) {
 		rock = timed(time)
