@@ -37,7 +37,7 @@ type Section struct {
 	Least, Most float64 // share of the wood's bending strength, by its spread
 }
 
-// Bending strength at an angle φ to the grain, by Hankinson's formula
+// hankinson is the bending strength at an angle φ to the grain as a part of that along it, by Hankinson's formula
 //
 //	S(φ) = S·q/(sinⁿφ + q·cosⁿφ)
 //
