@@ -30,7 +30,7 @@ const (
 	inFromEnd = 0.25
 )
 
-// sideways returns the margin to the side of every load with a rest of which something is
+// Sideways returns the margin to the side of every load with a rest of which something is
 // asked: as it sits, leaning over an arm, and at the end of a settee.
 func (r *Report) Sideways() []Sideway {
 	d := r.Design
@@ -76,7 +76,7 @@ type Walk struct {
 // our judgement: 1/32 in.
 const Unnoticed = 0.0254 / 32
 
-// walk returns how a load walks when it is rocked ten degrees either way of its rest; nil
+// Walk returns how a load walks when it is rocked ten degrees either way of its rest; nil
 // where the track is not known.
 func (b *Balanced) Walk(l *Load) *Walk {
 	d := b.Design

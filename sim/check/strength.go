@@ -37,9 +37,9 @@ type Section struct {
 	Least, Most float64 // share of the wood's bending strength, by its spread
 }
 
-// Bending strength at an angle φ to the grain, by Hankinson's formula
+// hankinson is the bending strength at an angle φ to the grain as a part of that along it, by Hankinson's formula
 //
-//	S(φ) = S·q/(sinⁿφ + q·cosⁿφ)
+//	S(φ)/S = q/(sinⁿφ + q·cosⁿφ)
 //
 // with n from 1.5 to 2 and q, the strength across the grain as a part of that along it,
 // from 0.04 to 0.10 (Wood Handbook, chapter 5; from memory).
