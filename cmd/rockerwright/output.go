@@ -195,7 +195,12 @@ func writeFolder(folder string, files []papers.File, replace bool) (err error) {
 		return err
 	}
 	drafts, done, err := draftsIn(filepath.Dir(folder))
-	defer func() { err = errors.Join(err, done()) }()
+	stranded := false // what was there is among the drafts and could not be put back
+	defer func() {
+		if !stranded {
+			err = errors.Join(err, done())
+		}
+	}()
 	if err != nil {
 		return fmt.Errorf("%s cannot be made: %w. Nothing was written", named(folder), reason(err))
 	}
@@ -218,7 +223,10 @@ func writeFolder(folder string, files []papers.File, replace bool) (err error) {
 	if err := os.Rename(fresh, folder); err != nil {
 		err = fmt.Errorf("%s could not be put in its place: %w", named(folder), reason(err))
 		if there {
-			err = errors.Join(err, os.Rename(old, folder))
+			if back := os.Rename(old, folder); back != nil {
+				stranded = true
+				err = fmt.Errorf("%w. What was there is in %s now", err, named(old))
+			}
 		}
 		return err
 	}
