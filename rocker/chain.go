@@ -2,6 +2,7 @@ package rocker
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 )
@@ -120,9 +121,7 @@ func cut(nose float64, spans []Span) (before, after []Span) {
 		}
 		done += s.Length
 	}
-	for i, j := 0, len(before)-1; i < j; i, j = i+1, j-1 {
-		before[i], before[j] = before[j], before[i]
-	}
+	slices.Reverse(before)
 	return before, after
 }
 

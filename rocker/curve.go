@@ -3,6 +3,8 @@ package rocker
 import (
 	"fmt"
 	"math"
+
+	"gonum.org/v1/gonum/integrate/quad"
 )
 
 // A Curve is a floor edge given by its radius of curvature ρ(θ) ≥ 0 (m) at each tilt from
@@ -53,12 +55,7 @@ func (c Curve) Arcs(n int) (spans []Span, nose float64, err error) {
 // length returns the length of the curve between two tilts, ∫ρ dθ, by the five-point
 // Gauss-Legendre rule, which is far finer than the arcs.
 func (c Curve) length(from, to float64) float64 {
-	half, middle := (to-from)/2, (to+from)/2
-	sum := 0.5688888888888889 * c.Radius(middle)
-	for _, p := range [...]struct{ at, weight float64 }{{0.5384693101056831, 0.47862867049936647}, {0.906179845938664, 0.23692688505618908}} {
-		sum += p.weight * (c.Radius(middle+p.at*half) + c.Radius(middle-p.at*half))
-	}
-	return sum * half
+	return quad.Fixed(c.Radius, from, to, 5, quad.Legendre{}, 0)
 }
 
 // Ellipse returns the lower part of an ellipse between two tilts: its half axes along the

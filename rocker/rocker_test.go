@@ -337,6 +337,14 @@ func TestRise(t *testing.T) {
 	if p.Rise(2) != p.Nose().Y || p.Rise(-2) != p.Tail().Y {
 		t.Error("beyond the tips the rise is not theirs")
 	}
+	// arcs whose centres do not stand over the origin, a flat and a hollow: at every point of the
+	// outline the rise is that point's
+	p = mustChain(t, 0.5, Arc(1.4, 0.3), Arc(0.9, 0.3), Flat(0.1), Arc(-2, 0.1), Arc(1.1, 0.25))
+	for _, q := range p.Outline(1e-4) {
+		if got := p.Rise(q.X); math.Abs(got-q.Y) > 1e-12 {
+			t.Errorf("rise at %v is %v, the outline has %v", q.X, got, q.Y)
+		}
+	}
 }
 
 // TestStrip: an annular sector and a bar by hand. Of a sector of outer radius R, inner r
@@ -359,16 +367,29 @@ func TestStrip(t *testing.T) {
 	if err != nil || math.Abs(bar.Area-0.045) > 1e-15 || math.Abs(bar.Centroid.X+0.05) > 1e-15 || math.Abs(bar.Second-0.045*(0.81+0.0025)/12) > 1e-15 {
 		t.Errorf("bar %+v, %v", bar, err)
 	}
-	// a straight top over one arc, against thin upright slices between the curve and y = depth
-	top, err := Single(1, 0.2, 0.25).Strip(0.08, Straight)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if concentric, err := Single(1, 0.2, 0.25).Strip(0.08, Concentric); err != nil || !(top.Area < concentric.Area) {
-		t.Errorf("a straight top has area %v, a concentric one %v (%v)", top.Area, concentric.Area, err)
+	// a straight top over one arc: the sector over the edge less the triangle from the centre to the top
+	const nose, tail, q = 0.2, 0.25, 1 - depth // angles, for the radius is 1; the top under the centre
+	straight, err := Single(1, nose, tail).Strip(depth, Straight)
+	area = (nose + tail - q*q*(math.Tan(nose)+math.Tan(tail))) / 2
+	ahead := (math.Cos(tail) - math.Cos(nose) - q*q*q*(math.Pow(math.Tan(nose), 2)-math.Pow(math.Tan(tail), 2))/2) / 3 / area
+	out = (math.Sin(nose) + math.Sin(tail) - q*q*q*(math.Tan(nose)+math.Tan(tail))) / 3 / area
+	if err != nil || math.Abs(straight.Area-area) > 1e-13 || math.Abs(straight.Centroid.X-ahead) > 1e-12 || math.Abs(straight.Centroid.Y-(1-out)) > 1e-12 {
+		t.Errorf("straight top %+v, %v; want area %v, centroid %v, %v", straight, err, area, ahead, 1-out)
 	}
 	if _, err := Single(0.05, 0.02, 0.02).Strip(0.06, Concentric); err == nil {
 		t.Error("a rocker deeper than its radius has a strip")
+	}
+}
+
+// TestTapered: over a flat, lengths n and l of it to the tips, the depth is d + (e − d)(s/n)², so that each
+// side has the area n·d + n(e − d)/3 and the moment n²d/2 + n²(e − d)/4 about the origin.
+func TestTapered(t *testing.T) {
+	const n, l, d, nose, tail = 0.4, 0.5, 0.06, 0.03, 0.08
+	s, err := mustChain(t, n, Flat(n), Flat(l)).Tapered(d, nose, tail)
+	area := n*d + n*(nose-d)/3 + l*d + l*(tail-d)/3
+	ahead := (n*n*d/2 + n*n*(nose-d)/4 - l*l*d/2 - l*l*(tail-d)/4) / area
+	if err != nil || math.Abs(s.Area-area) > 1e-4*area || math.Abs(s.Centroid.X-ahead) > 1e-4*(n+l) { // the accuracy it states
+		t.Errorf("%+v, %v; want area %v, centroid at %v", s, err, area, ahead)
 	}
 }
 

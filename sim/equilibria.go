@@ -190,9 +190,6 @@ func within(angle, middle float64) float64 {
 
 // upright returns the angle brought into (−π, π], rad.
 func upright(angle float64) float64 {
-	if angle > -math.Pi && angle <= math.Pi {
-		return angle
-	}
 	angle = math.Remainder(angle, 2*math.Pi)
 	if angle == -math.Pi {
 		return math.Pi

@@ -7,11 +7,6 @@ import (
 	"math"
 	"strconv"
 	"strings"
-
-	"gonum.org/v1/gonum/spatial/r2"
-
-	"rockerwright/body"
-	"rockerwright/sim"
 )
 
 // engineTable is what a general-purpose rigid-body engine found, printed by node/rock.mjs;
@@ -63,8 +58,7 @@ func engines(f Fault) []Case {
 			Source: version + "; harness in validation/node", Unit: "s", Want: row.Period, Accuracy: 5e-4,
 			Why: "the engine's small steps, and how far its shapes sink in",
 			Compute: func() (float64, error) {
-				rig := f.on(sim.Rig{Profile: f.single(row.Radius, 1, 1), Body: body.Body{Mass: row.Mass, Centre: r2.Vec{Y: row.Height}, Inertia: row.Inertia}})
-				return large(rig, row.Released)
+				return large(f.oneArc(row.Radius, 1, row.Mass, row.Height, row.Inertia), row.Released)
 			},
 		})
 	}

@@ -1,6 +1,9 @@
 package validation
 
 import (
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/body"
 	"rockerwright/rocker"
 	"rockerwright/sim"
 )
@@ -14,12 +17,28 @@ type Fault struct {
 	Level                            bool // the floor's slope left out
 }
 
+// chain joins spans that make a rocker.
+func chain(nose float64, spans ...rocker.Span) rocker.Profile {
+	edge, err := rocker.Chain(nose, spans...)
+	if err != nil {
+		panic(err)
+	}
+	return edge
+}
+
 // single is the rocker of one arc.
 func (f Fault) single(radius, nose, tail float64) rocker.Profile {
 	if f.Swapped {
 		nose, tail = tail, nose
 	}
 	return rocker.Single(radius*(1+f.Radius), nose, tail)
+}
+
+// oneArc returns a body on the rocker of one arc that reaches as far to both sides, m: its mass (kg), how high its
+// centre is (m), and its inertia there (kg·m²).
+func (f Fault) oneArc(radius, reach, mass, height, inertia float64) sim.Rig {
+	about := body.Body{Mass: mass, Centre: r2.Vec{Y: height}, Inertia: inertia}
+	return f.on(sim.Rig{Profile: f.single(radius, reach, reach), Body: about})
 }
 
 // on returns a rig with the fault.

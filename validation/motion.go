@@ -24,10 +24,7 @@ func joints(f Fault) []Case {
 		Group: "joint", Name: "two arcs meeting at the rest", Checks: "Half of each small rock is on either arc.",
 		Source: "derived here: half of 2π√((k² + h²)/(g(R − h))) for each radius", Unit: "s", Want: half(nose) + half(tail), Accuracy: twelveDigits, Why: whyClosed,
 		Compute: func() (float64, error) {
-			edge, err := rocker.Chain(0.4, rocker.Arc(nose*(1+f.Radius), 0.4), rocker.Arc(tail*(1+f.Radius), 0.5))
-			if err != nil {
-				return 0, err
-			}
+			edge := chain(0.4, rocker.Arc(nose*(1+f.Radius), 0.4), rocker.Arc(tail*(1+f.Radius), 0.5))
 			return f.on(sim.Rig{Profile: edge, Body: body.Body{Mass: 70, Centre: r2.Vec{Y: h}, Inertia: 70 * k * k}}).Balance().Period, nil
 		},
 	}}
@@ -37,9 +34,10 @@ func joints(f Fault) []Case {
 const blockHalf, blockUp, blockMass = 0.05, 0.6, 50.0
 
 // block is a rectangular block on its flat foot.
-func block(f Fault) (sim.Rig, error) {
-	edge, err := rocker.Chain(blockHalf, rocker.Flat(2*blockHalf))
-	return f.on(sim.Rig{Profile: edge, Body: body.Body{Mass: blockMass, Centre: r2.Vec{Y: blockUp}, Inertia: blockMass * (blockHalf*blockHalf + blockUp*blockUp) / 3}}), err
+func block(f Fault) sim.Rig {
+	const inertia = blockMass * (blockHalf*blockHalf + blockUp*blockUp) / 3
+	foot := chain(blockHalf, rocker.Flat(2*blockHalf))
+	return f.on(sim.Rig{Profile: foot, Body: body.Body{Mass: blockMass, Centre: r2.Vec{Y: blockUp}, Inertia: inertia}})
 }
 
 // motions are followed through time.
@@ -55,10 +53,7 @@ func motions(f Fault) []Case {
 	}, 0, math.Pi/2, 400, quad.Legendre{}, 0)
 	knock := func(pick func(motion.Event) float64) func() (float64, error) {
 		return func() (float64, error) {
-			rig, err := block(f)
-			if err != nil {
-				return 0, err
-			}
+			rig := block(f)
 			t := motion.Run(rig, rig.Balance(), motion.Start{Tilt: from}, motion.Options{Duration: 2})
 			for _, e := range t.Events {
 				if e.Kind == motion.Knock {
@@ -85,11 +80,6 @@ func motions(f Fault) []Case {
 	inertia := 11 + chairMass*h*h
 	decay := viscous / (2 * inertia)
 	turning := math.Sqrt(chairMass*sim.Gravity*e/inertia - decay*decay)
-	level := func() sim.Rig {
-		rig := chair(f, 0)
-		rig.Body.Centre.X = 0
-		return rig
-	}
 	return append(cases,
 		Case{
 			Group: "losses", Name: "damped small rock", Checks: "A loss that grows with the rate.",
@@ -97,7 +87,7 @@ func motions(f Fault) []Case {
 			Want:     small * math.Exp(-decay*at) * (math.Cos(turning*at) + decay/turning*math.Sin(turning*at)),
 			Accuracy: 1e-6, Why: "the rock of 1e-6 rad is small to first order",
 			Compute: func() (float64, error) {
-				rig := level()
+				rig := centred(f)
 				b := rig.Balance()
 				t := motion.Run(rig, b, motion.Start{Tilt: b.Rest.Tilt + small}, motion.Options{Duration: at, Losses: motion.Losses{Viscous: viscous}})
 				return t.Last.Tilt - b.Rest.Tilt, nil
@@ -107,7 +97,7 @@ func motions(f Fault) []Case {
 			Group: "losses", Name: "rolling resistance", Checks: "From turn to turn the weight falls by the lever times the angle swung.",
 			Source: "derived here: the work of a constant couple b·m·g is b·m·g times the angle, and that of the weight m·g(H₁ − H₂)", Unit: "m/rad", Want: lever, Accuracy: 1e-9, Why: whyMotion,
 			Compute: func() (float64, error) {
-				rig := level()
+				rig := centred(f)
 				b := rig.Balance()
 				t := motion.Run(rig, b, motion.Start{Tilt: b.Rest.Tilt + 0.25}, motion.Options{Duration: 3, Losses: motion.Losses{Rolling: lever}})
 				for _, e := range t.Events {
@@ -131,12 +121,9 @@ func corners(f Fault) []Case {
 		Group: "corner", Name: "a rod falls over its foot", Checks: "A body turns over a corner as over an arc of radius zero.",
 		Source: "derived here: quadrature of the energy of a rod about its foot", Unit: "s", Want: want, Accuracy: 1e-9, Why: whyMotion,
 		Compute: func() (float64, error) {
-			foot, err := rocker.Chain(0)
-			if err != nil {
-				return 0, err
-			}
 			const m = 5.0
-			rig := f.on(sim.Rig{Profile: foot, Body: body.Body{Mass: m, Centre: r2.Vec{Y: length / 2}, Inertia: m * length * length / 12}})
+			rod := body.Body{Mass: m, Centre: r2.Vec{Y: length / 2}, Inertia: m * length * length / 12}
+			rig := f.on(sim.Rig{Profile: chain(0), Body: rod})
 			nowhere := sim.Margin{Angle: math.NaN()}
 			t := motion.Run(rig, sim.Balance{Outcome: sim.Rocks, Back: nowhere, Forward: nowhere}, motion.Start{Rate: start}, motion.Options{Duration: 1, Keep: true})
 			return root.Between(func(time float64) float64 { return t.At(time).Tilt - to }, 0, 1, 0), nil
@@ -154,8 +141,7 @@ func floors(f Fault) []Case {
 		Group: "friction", Name: "at the turn", Checks: "The sideways force over the weight where the rock turns.",
 		Source: "derived here: with no rate, F/N = H|H′|/(k² + H²)", Unit: "", Want: height * ahead / (k2 + height*height), Accuracy: 1e-9, Why: whyMotion,
 		Compute: func() (float64, error) {
-			rig := chair(f, 0)
-			rig.Body.Centre.X = 0
+			rig := centred(f)
 			b := rig.Balance()
 			t := motion.Run(rig, b, motion.Start{Tilt: b.Rest.Tilt + from}, motion.Options{Duration: 0.1, Keep: true})
 			look := t.Look(rig, 0, 0)
@@ -168,8 +154,8 @@ func floors(f Fault) []Case {
 func pulls(f Fault) []Case {
 	pull := func(pick func(sim.Pull) float64) func() (float64, error) {
 		return func() (float64, error) {
-			rig, err := block(f)
-			return pick(rig.Pull(rig.Balance(), r2.Vec{Y: 2 * blockUp})), err
+			rig := block(f)
+			return pick(rig.Pull(rig.Balance(), r2.Vec{Y: 2 * blockUp})), nil
 		}
 	}
 	source := "derived here: moments about the edge, m·g·b/2h; from there on the arm shrinks and the top does not come lower by as much"

@@ -44,10 +44,7 @@ func timber() []Case {
 func reads(f Fault) []Case {
 	scales := func(pick func(body.Body) float64) func() (float64, error) {
 		return func() (float64, error) {
-			edge, err := rocker.Chain(0.5, rocker.Flat(1))
-			if err != nil {
-				return 0, err
-			}
+			edge := chain(0.5, rocker.Flat(1))
 			r := readings.Readings{Edge: edge, Front: 5, Rear: 7, Apart: 0.6, FrontMark: 0.3, Raised: 0.3, FrontRaised: 3, RearRaised: 9}
 			if f.Swapped {
 				r.Front, r.Rear = r.Rear, r.Front

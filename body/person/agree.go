@@ -1,22 +1,20 @@
 package person
 
-import "math"
+import (
+	"cmp"
+	"math"
+)
 
 // possible returns what no person can be.
 func (g Given) possible() error {
-	for _, r := range []struct {
-		size      Size
-		low, high float64
-		reason    string
-	}{
-		{Stature, 0.45, 2.4, "people are 1 ft 6 in to 7 ft 10 in (0.45 to 2.4 m) tall"},
-		{Mass, 2, 350, "people weigh 4 to 770 lb (2 to 350 kg)"},
-	} {
-		if x := g.Sizes[r.size]; x != 0 && !(x >= r.low && x <= r.high) {
-			return &SizeError{Size: r.size, Value: x, Reason: r.reason}
+	within := func(size Size, low, high float64, reason string) error {
+		if x := g.Sizes[size]; x != 0 && !(x >= low && x <= high) {
+			return &SizeError{Size: size, Value: x, Reason: reason}
 		}
+		return nil
 	}
-	return nil
+	return cmp.Or(within(Stature, 0.45, 2.4, "people are 1 ft 6 in to 7 ft 10 in (0.45 to 2.4 m) tall"),
+		within(Mass, 2, 350, "people weigh 4 to 770 lb (2 to 350 kg)"))
 }
 
 // The fewest and the most kilograms per square metre of stature, of children and of
@@ -31,13 +29,16 @@ const (
 // agree returns which of the given sizes does not go with the others. A size may be five
 // standard deviations of the survey from what was expected of the person.
 func (p Person) agree(given, expected Measures) error {
+	wrong := func(size Size, reason string, near float64) error {
+		return &SizeError{Size: size, Value: p.Sizes[size], Reason: reason, Near: near}
+	}
 	stout := p.Sizes[Mass] / (p.Sizes[Stature] * p.Sizes[Stature])
 	most := stoutestAdult
 	if p.Age > 0 {
 		most = stoutestChild
 	}
 	if stout < thinnest || stout > most {
-		return &SizeError{Size: Mass, Value: p.Sizes[Mass], Reason: "this weight does not go with this height", Near: expected[Stature] * expected[Stature] * 22}
+		return wrong(Mass, "this weight does not go with this height", expected[Stature]*expected[Stature]*22)
 	}
 	a := ansur()
 	scale := p.Sizes[Stature] / a.mean(p.Sex, "stature")
@@ -54,14 +55,13 @@ func (p Person) agree(given, expected Measures) error {
 			return &SizeError{Size: Size(i), Value: x, Reason: "this does not go with the height; measure again", Near: expected[i]}
 		}
 	}
-	if share := p.Sizes[SittingHeight] / p.Sizes[Stature]; share < 0.44 || share > 0.70 {
-		return &SizeError{Size: SittingHeight, Value: p.Sizes[SittingHeight], Reason: "sitting height is 44 to 70 % of the height, standing", Near: 0.525 * p.Sizes[Stature]}
-	}
-	if p.Sizes[Shoulder] > 0.85*p.Sizes[SittingHeight] {
-		return &SizeError{Size: Shoulder, Value: p.Sizes[Shoulder], Reason: "the shoulder is too near the top of the head", Near: expected[Shoulder]}
-	}
-	if p.Sizes[Shoulder]-p.Sizes[Elbow] < 0.1*p.Sizes[Stature] {
-		return &SizeError{Size: Elbow, Value: p.Sizes[Elbow], Reason: "the elbow is too near the shoulder", Near: expected[Elbow]}
+	switch share := p.Sizes[SittingHeight] / p.Sizes[Stature]; {
+	case share < 0.44 || share > 0.70:
+		return wrong(SittingHeight, "sitting height is 44 to 70 % of the height, standing", 0.525*p.Sizes[Stature])
+	case p.Sizes[Shoulder] > 0.85*p.Sizes[SittingHeight]:
+		return wrong(Shoulder, "the shoulder is too near the top of the head", expected[Shoulder])
+	case p.Sizes[Shoulder]-p.Sizes[Elbow] < 0.1*p.Sizes[Stature]:
+		return wrong(Elbow, "the elbow is too near the shoulder", expected[Elbow])
 	}
 	return nil
 }

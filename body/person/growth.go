@@ -1,6 +1,7 @@
 package person
 
 import (
+	"fmt"
 	"math"
 	"sync"
 
@@ -122,11 +123,8 @@ var jensen = sync.OnceValue(func() (shares [parts][]knot) {
 			if r["segment"] != c.segment {
 				continue
 			}
-			for _, k := range []struct {
-				age    float64
-				column string
-			}{{6, "pct_6yr"}, {12, "pct_12yr"}, {15, "pct_15yr"}, {18, "pct_18yr"}} {
-				shares[part] = append(shares[part], knot{k.age, r.number(k.column, 0.01) * c.limbs})
+			for _, age := range []float64{6, 12, 15, 18} {
+				shares[part] = append(shares[part], knot{age, r.number(fmt.Sprintf("pct_%gyr", age), 0.01) * c.limbs})
 			}
 		}
 	}

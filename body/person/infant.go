@@ -1,6 +1,7 @@
 package person
 
 import (
+	"cmp"
 	"math"
 
 	"rockerwright/rocker/root"
@@ -22,10 +23,7 @@ const infantDensity = 1000.0
 // NewInfant returns the infant of an age (0 to 2 years) at a percentile of the growth
 // charts, 50 where percentile is 0.
 func NewInfant(sex Sex, age, percentile float64) Infant {
-	if percentile == 0 {
-		percentile = 50
-	}
-	length, mass := child(sex, min(max(age, 0), 2), percentile, true)
+	length, mass := child(sex, min(max(age, 0), 2), cmp.Or(percentile, 50), true)
 	return Capsule(mass, length)
 }
 

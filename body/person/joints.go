@@ -1,6 +1,8 @@
 package person
 
 import (
+	"math"
+
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body"
@@ -14,15 +16,15 @@ func (j Joints) Moved(move func(r2.Vec) r2.Vec) Joints {
 	return j
 }
 
-// Limits returns the parts of the body that reach furthest, each under the name of the limb it ends.
-func (j Joints) Limits() []struct {
+// A Limit is a part of the body that reaches furthest, under the name of the limb it ends.
+type Limit struct {
 	Limb  string
-	Point r2.Vec
-} {
-	return []struct {
-		Limb  string
-		Point r2.Vec
-	}{
+	Point r2.Vec // m
+}
+
+// Limits returns all of them.
+func (j Joints) Limits() []Limit {
+	return []Limit{
 		{"head", j.Vertex}, {"head", j.Chin}, {"shoulders", j.Shoulder}, {"elbows", j.Elbow}, {"hands", j.Wrist}, {"hands", j.Fingertip},
 		{"knees", j.Knee}, {"feet", j.Ankle}, {"feet", j.Heel}, {"feet", j.Toe},
 	}
@@ -48,10 +50,6 @@ const bladesUp = 0.8
 // Blades returns how far along the trunk from the hip joints the back is touched, m.
 func (p *Person) Blades() float64 { return bladesUp * p.shoulder }
 
-// HipAhead returns the distance of the hip joints ahead of a back, square to it, m, and
-// HipUp their height over a hard seat.
-func (p *Person) HipAhead() float64 { return p.hipAhead }
-
 // HipUp returns the height of the hip joints over a hard seat, m.
 func (p *Person) HipUp() float64 { return p.hipUp }
 
@@ -62,4 +60,21 @@ const navelUp = 0.27
 // Navel returns the place of the navel, taken on the line of the trunk.
 func (j Joints) Navel() r2.Vec {
 	return r2.Add(j.Hip, r2.Scale(navelUp, r2.Sub(j.Neck, j.Hip)))
+}
+
+// Lap returns the seat that a child has on the thighs of the posed person: its back
+// against the belly, along the trunk.
+func (p *Person) Lap(j Joints) Seat {
+	a, scale := ansur(), p.Sizes[Stature]
+	stature := a.mean(p.Sex, "stature")
+	belly := a.mean(p.Sex, "abdominal_extension_depth_sitting")/stature*scale - p.hipAhead
+	thick := a.mean(p.Sex, "thigh_clearance")/stature*scale - p.hipUp
+	thigh := r2.Sub(j.Knee, j.Hip)
+	trunk, rise := r2.Sub(j.Neck, j.Hip), unit(thigh)
+	return Seat{
+		Meet:   r2.Add(j.Hip, r2.Add(r2.Scale(belly, rise), r2.Scale(thick, r2.Vec{X: -rise.Y, Y: rise.X}))),
+		Fall:   math.Atan2(thigh.Y, thigh.X), // rise forward of level
+		Backed: true, Recline: math.Atan2(-trunk.X, trunk.Y),
+		Floor: j.Hip.Y - 10, // the child's feet hang
+	}
 }

@@ -64,8 +64,9 @@ func (p *Person) limbs(s Seat, posture Posture) limbs {
 		if posture == PushingUp && s.Arms > 0 {
 			l.reach = pushing
 		}
-		l.shank = -feetUnder
-		p.kneesOverFeet(s, &l)
+		l.shank = -feetUnder // the knees raised or lowered until the feet stand on the floor
+		knee := s.Floor + p.ankle() + p.lengths[Shank]*math.Cos(l.shank)
+		l.thigh = math.Asin(min(1, max(-1, (knee-l.hip.Y)/p.lengths[Thigh])))
 		return l
 	case LyingBack, ArmsBehindHead:
 		l.trunk, l.head = s.Recline, s.Recline+headBack
@@ -119,13 +120,6 @@ func (p *Person) legs(s Seat, l *limbs) {
 		rise := (ankle + shank*math.Cos(mostForward) - l.hip.Y) / thigh
 		l.thigh = math.Asin(min(1, max(-1, rise)))
 	}
-}
-
-// kneesOverFeet raises or lowers the knees until the feet of who is about to rise, drawn
-// back, stand on the floor.
-func (p *Person) kneesOverFeet(s Seat, l *limbs) {
-	knee := s.Floor + p.ankle() + p.lengths[Shank]*math.Cos(l.shank)
-	l.thigh = math.Asin(min(1, max(-1, (knee-l.hip.Y)/p.lengths[Thigh])))
 }
 
 // ankle returns the height of the ankle joint over the floor, shoes on, m.

@@ -1,6 +1,9 @@
 package person
 
-import "math"
+import (
+	"cmp"
+	"math"
+)
 
 // Given is what is known of a person. Zero fields are estimated.
 type Given struct {
@@ -73,10 +76,7 @@ func New(g Given) (Person, error) {
 func (p Person) base(g Given) Measures {
 	var m Measures
 	a := ansur()
-	percentile := g.Percentile
-	if percentile == 0 {
-		percentile = 50
-	}
+	percentile := cmp.Or(g.Percentile, 50)
 	tall, heavy := a.mean(g.Sex, "stature"), a.mean(g.Sex, "weight")
 	share := a.mean(g.Sex, "sitting_height") / tall
 	if p.Age > 0 {
@@ -86,14 +86,9 @@ func (p Person) base(g Given) Measures {
 		whole := a.percentile(g.Sex, percentile)
 		tall, heavy = whole[Stature], whole[Mass]
 	}
-	m[Stature], m[Mass] = tall, heavy
-	if given := g.Sizes[Stature]; given > 0 {
-		m[Stature] = given
-		m[Mass] *= (given / tall) * (given / tall) // as stout as the mean
-	}
-	if given := g.Sizes[Mass]; given > 0 {
-		m[Mass] = given
-	}
+	m[Stature] = cmp.Or(g.Sizes[Stature], tall)
+	taller := m[Stature] / tall
+	m[Mass] = cmp.Or(g.Sizes[Mass], heavy*(taller*taller)) // as stout as the mean
 	m[SittingHeight] = share * m[Stature]
 	if given := g.Sizes[SittingHeight]; given > 0 {
 		m[SittingHeight] = given

@@ -76,7 +76,13 @@ func (p *Person) body(j Joints) body.Body {
 // chain returns each Part between its ends.
 func (p *Person) chain(j Joints) (list [parts]body.Body) {
 	for i, ends := range j.segments() {
-		list[i] = p.part(Part(i), ends[0], ends[1])
+		s, along := p.segments[i], r2.Sub(ends[1], ends[0])
+		mass := s.share * p.Sizes[Mass]
+		list[i] = body.Body{
+			Mass:    mass,
+			Centre:  r2.Add(ends[0], r2.Scale(s.centre, along)),
+			Inertia: mass * s.gyration * s.gyration * r2.Norm2(along),
+		}
 	}
 	return list
 }
@@ -106,24 +112,36 @@ func (p *Person) onTheEdge(s Seat, j Joints) (body.Body, float64) {
 	return body.Body{Mass: share * whole.Mass, Centre: bones}, (1 - share) * whole.Mass
 }
 
-// part returns one segment between its ends.
-func (p *Person) part(part Part, from, to r2.Vec) body.Body {
-	s := p.segments[part]
-	mass := s.share * p.Sizes[Mass]
-	along := r2.Sub(to, from)
-	return body.Body{
-		Mass:    mass,
-		Centre:  r2.Add(from, r2.Scale(s.centre, along)),
-		Inertia: mass * s.gyration * s.gyration * r2.Norm2(along),
-	}
-}
-
 // segments returns the two ends of each Part.
 func (j Joints) segments() [parts][2]r2.Vec {
 	return [parts][2]r2.Vec{
 		Head: {j.Vertex, j.Neck}, Trunk: {j.Neck, j.Hip}, UpperArm: {j.Shoulder, j.Elbow}, Forearm: {j.Elbow, j.Wrist},
 		Hand: {j.Wrist, j.Fingertip}, Thigh: {j.Hip, j.Knee}, Shank: {j.Knee, j.Ankle}, Foot: {j.Heel, j.Toe},
 	}
+}
+
+// Standing returns the person upright with arms at the sides, feet together under the
+// balance point at the given place (m), and the joints. The chain hangs from the top of
+// the head. De Leva's joint to joint lengths stacked up come to more than the stature
+// (the spine is not straight, nor are the legs), so thighs and shanks are shortened alike
+// until the ankles are at their height over the soles.
+func (p *Person) Standing(feet r2.Vec) (body.Body, Joints) {
+	var j Joints
+	j.Vertex = r2.Add(feet, r2.Vec{Y: p.Sizes[Stature]})
+	down := func(from r2.Vec, length float64) r2.Vec { return r2.Add(from, r2.Vec{Y: -length}) }
+	j.Chin = r2.Add(down(j.Vertex, 0.13*p.Sizes[Stature]), r2.Vec{X: 0.05 * p.Sizes[Stature]})
+	j.Neck = down(j.Vertex, p.lengths[Head])
+	j.Hip = down(j.Neck, p.lengths[Trunk])
+	j.Shoulder = r2.Add(j.Hip, r2.Vec{Y: p.shoulder})
+	j.Elbow = down(j.Shoulder, p.lengths[UpperArm])
+	j.Wrist = down(j.Elbow, p.lengths[Forearm])
+	j.Fingertip = down(j.Wrist, p.lengths[Hand])
+	j.Ankle = r2.Add(feet, r2.Vec{Y: ankleUp * p.Sizes[Stature]})
+	share := p.lengths[Thigh] / (p.lengths[Thigh] + p.lengths[Shank])
+	j.Knee = down(j.Hip, share*(j.Hip.Y-j.Ankle.Y))
+	j.Heel = r2.Add(feet, r2.Vec{X: -0.25 * p.lengths[Foot]})
+	j.Toe = r2.Add(feet, r2.Vec{X: 0.75 * p.lengths[Foot]})
+	return p.body(j), j
 }
 
 // up returns the direction that leans back from plumb by an angle.
@@ -137,9 +155,3 @@ func ahead(rise float64) r2.Vec {
 	sin, cos := math.Sincos(rise)
 	return r2.Vec{X: cos, Y: sin}
 }
-
-// angleOf returns how far a direction rises forward of level, leanOf how far it leans
-// back from plumb, rad.
-func angleOf(v r2.Vec) float64 { return math.Atan2(v.Y, v.X) }
-
-func leanOf(v r2.Vec) float64 { return math.Atan2(-v.X, v.Y) }

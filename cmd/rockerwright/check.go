@@ -2,20 +2,19 @@ package main
 
 import (
 	"fmt"
-	"io"
 	"math"
-	"os"
+	"slices"
 	"strconv"
 	"strings"
 
 	"github.com/spf13/cobra"
-	"golang.org/x/term"
 
-	"rockerwright/cmd/internal/design"
 	"rockerwright/cmd/internal/sheet"
+	"rockerwright/cmd/internal/wire"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
 	"rockerwright/sim/check"
+	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/trial"
 )
@@ -23,15 +22,14 @@ import (
 // mostColumns is how many designs fit side by side in 80 columns.
 const mostColumns = 5
 
-// checkFlags are the options of check.
-type checkFlags struct {
-	all, json bool
-	release   string
-	pictures  drawing
+// checking is a call of check.
+type checking struct {
+	telling
+	release string
 }
 
 func checkCommand() *cobra.Command {
-	var flags checkFlags
+	var c checking
 	cmd := &cobra.Command{
 		Use:   "check [FILE…] [section.key=value…]",
 		Short: "say where a design rests, how it rocks, how near to going over",
@@ -47,9 +45,7 @@ decimal sign is a point.`,
   rockerwright check mine.toml "sitter.1.weight=95 kg"
   rockerwright check mine.toml hers.toml
   rockerwright check mine.toml --pictures drawings --format pdf`,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			return answerCheck(cmd.OutOrStdout(), args, flags)
-		},
+		RunE: c.run,
 	}
 	help := cmd.HelpFunc()
 	cmd.SetHelpFunc(func(cmd *cobra.Command, args []string) { // the long list only where it is read
@@ -57,27 +53,15 @@ decimal sign is a point.`,
 		help(cmd, args)
 	})
 	f := cmd.Flags()
-	f.BoolVar(&flags.all, "all", false, "every load and limit, times of a rock, assumptions, cautions")
-	f.BoolVar(&flags.json, "json", false, "the numbers for a program: SI units, degrees")
-	f.StringVar(&flags.release, "release", "", "let go from these `degrees` from rest, - forward, as in 5,15,-10")
-	flags.pictures.flags(cmd, "the pictures")
+	f.BoolVar(&c.all, "all", false, "every load and limit, times of a rock, assumptions, cautions")
+	c.jsonFlag(cmd)
+	f.StringVar(&c.release, "release", "", "let go from these `degrees` from rest, - forward, as in 5,15,-10")
+	c.picturesFlags(cmd, "the pictures")
 	return cmd
 }
 
-// welcome checks the built-in chair and says what to do next.
-func welcome(cmd *cobra.Command) error {
-	out := cmd.OutOrStdout()
-	err := answerCheck(out, nil, checkFlags{})
-	if err != nil {
-		return err
-	}
-	_, err = fmt.Fprintln(out, "That was a built-in example. Make your own: rockerwright new chair mine.toml")
-	return err
-}
-
-// check answers one call of the check command.
-func answerCheck(out io.Writer, args []string, flags checkFlags) error {
-	degrees, err := releases(flags.release)
+func (c *checking) run(cmd *cobra.Command, args []string) error {
+	released, err := releases(c.release)
 	if err != nil {
 		return err
 	}
@@ -85,31 +69,64 @@ func answerCheck(out io.Writer, args []string, flags checkFlags) error {
 	if err != nil {
 		return err
 	}
-	answers, err := answer(variants, degrees)
-	if err != nil {
-		return err
+	options := check.Options{Releases: make([]float64, len(released))}
+	for i, degrees := range released {
+		options.Releases[i] = degrees * math.Pi / 180
 	}
-	if flags.pictures.folder != "" && len(answers) > 1 {
-		return fmt.Errorf("--pictures draws one design at a time; name one file, and one value for each change")
-	}
-	err = flags.pictures.pictures(out, flags.json, files, func() []plots.Picture { return plots.Pictures(answers[0].report.Report) })
-	if err != nil {
-		return err
-	}
-	if flags.json {
-		err = printJSON(out, answers, degrees)
-	} else {
-		err = printSheet(out, answers, flags.all)
-	}
-	if err != nil {
-		return err
-	}
-	for _, a := range answers {
-		if !a.report.Holds() {
-			return errLimit
+	answers := make([]trial.Answer, len(variants))
+	for i, v := range variants {
+		if answers[i], err = trial.Check(v.file.Design, options); err != nil {
+			return v.file.Explain(err)
 		}
 	}
-	return nil
+	switch n := len(answers); {
+	case c.pictures.folder != "" && n > 1:
+		return fmt.Errorf("--pictures draws one design at a time; name one file, and one value for each change")
+	case !c.json && n > mostColumns:
+		return fmt.Errorf("%d designs do not fit side by side; ask for %d at a time", n, mostColumns)
+	}
+	return c.tell(cmd, files, answer{
+		sheet: func() sheet.Sheet { return checkSheet(variants, answers) },
+		json: func() any {
+			made := make([]wire.Object, len(answers))
+			for i, a := range answers {
+				made[i] = wire.Check(a, released, words.Notes(a.Report), words.Findings(a))
+			}
+			if len(made) == 1 {
+				return made[0]
+			}
+			return made
+		},
+		pictures: func() []plots.Picture { return plots.Pictures(answers[0].Report) },
+		fails:    slices.ContainsFunc(answers, func(a trial.Answer) bool { return !a.Holds() }),
+	})
+}
+
+// checkSheet is what a maker reads of one design, or of several side by side.
+func checkSheet(variants []variant, answers []trial.Answer) sheet.Sheet {
+	source := variants[0].file.Name
+	if len(variants) == 1 {
+		return words.Check(answers[0], source, variants[0].file.CallChanged, variants[0].file.Changes)
+	}
+	columns := make([]words.Column, len(variants))
+	for i, v := range variants {
+		columns[i] = v.column
+		columns[i].Report = answers[i].Balanced
+		if v.file.Name != source {
+			source = "" // of several
+		}
+	}
+	return words.Columns("Side by side", source, columns)
+}
+
+// welcome checks the built-in chair and says what to do next.
+func welcome(cmd *cobra.Command, _ []string) error {
+	if err := new(checking).run(cmd, nil); err != nil {
+		return err
+	}
+	const next = "That was a built-in example. Make your own: rockerwright new chair mine.toml"
+	_, err := fmt.Fprintln(cmd.OutOrStdout(), next)
+	return err
 }
 
 // releases reads the tilts to let go from, degrees.
@@ -121,7 +138,8 @@ func releases(text string) ([]float64, error) {
 	for _, one := range strings.Split(text, ",") {
 		rad, err := quantity.Parse(strings.TrimSpace(one), quantity.Angle, quantity.Metric)
 		if err != nil || math.Abs(rad) > math.Pi {
-			return nil, fmt.Errorf("--release takes tilts in degrees, up to 180, parted by commas; %q is none. For example: --release 5,15,-10", one)
+			return nil, fmt.Errorf("--release takes tilts in degrees, up to 180, parted by commas; %q is none. "+
+				"For example: --release 5,15,-10", one)
 		}
 		given, err := strconv.ParseFloat(strings.TrimSpace(one), 64) // a plain number comes back as it was given
 		if err != nil {
@@ -132,93 +150,19 @@ func releases(text string) ([]float64, error) {
 	return degrees, nil
 }
 
-// A variant is a design file with its changes, one column of an answer.
-type variant struct {
-	file   *design.File
-	column words.Column // what sets it apart from the others, without its report
-}
-
-// answered is a variant and what was found out about it.
-type answered struct {
-	variant
-	report trial.Answer
-}
-
-// answer checks each variant.
-func answer(variants []variant, degrees []float64) ([]answered, error) {
-	options := check.Options{Releases: make([]float64, len(degrees))}
-	for i, d := range degrees {
-		options.Releases[i] = d * math.Pi / 180
-	}
-	answers := make([]answered, len(variants))
-	for i, v := range variants {
-		report, err := trial.Check(v.file.Design, options)
-		if err != nil {
-			return nil, v.file.Explain(err)
+// entries lists every entry of a design file, as check's help shows them.
+func entries() string {
+	var b strings.Builder
+	b.WriteString("Entries of a design file. Where a list has several, N counts from 1; with one it\nmay be left out.\n")
+	for _, c := range piece.Choices() {
+		words := strings.Join(c.Words, " | ")
+		if words == "" {
+			words = "a text"
 		}
-		answers[i] = answered{v, report}
+		fmt.Fprintf(&b, "  %-26s %s: %s\n", c.Key, c.Label, words)
 	}
-	return answers, nil
-}
-
-// printSheet prints what a maker reads.
-func printSheet(out io.Writer, answers []answered, all bool) error {
-	var answer sheet.Sheet
-	if len(answers) == 1 {
-		a := answers[0]
-		answer = words.Check(a.report, a.file.Name, commandFor(a.file), a.file.Changes)
-	} else {
-		if len(answers) > mostColumns {
-			return fmt.Errorf("%d designs do not fit side by side; ask for %d at a time", len(answers), mostColumns)
-		}
-		columns := make([]words.Column, len(answers))
-		for i, a := range answers {
-			columns[i] = a.column
-			columns[i].Report = a.report.Balanced
-		}
-		answer = words.Columns("Side by side", sourceOf(answers), columns)
+	for _, m := range piece.Measures() {
+		fmt.Fprintf(&b, "  %-26s %s\n", m.Key, m.Label)
 	}
-	return answer.Text(out, all, isTerminal(out))
-}
-
-// sourceOf returns the file of the answers, where it is one.
-func sourceOf(answers []answered) string {
-	for _, a := range answers {
-		if a.file.Name != answers[0].file.Name {
-			return ""
-		}
-	}
-	return answers[0].file.Name
-}
-
-// commandFor returns the line to type for a design with one more change to it, in place
-// of an earlier one to the same entry.
-func commandFor(f *design.File) words.Command {
-	return func(key, value string) string {
-		if value == "" {
-			return callOf("check", f, key) + " " + key
-		}
-		return callOf("check", f, key) + " " + shellWord(key+"="+value)
-	}
-}
-
-// callOf returns the call of a command for a file and its changes, but those to a key.
-func callOf(command string, f *design.File, key string) string {
-	line := "rockerwright " + command
-	if f.Name != exampleName {
-		line += " " + shellWord(f.Name)
-	}
-	for _, typed := range f.Typed {
-		if !strings.HasPrefix(typed, key+"=") {
-			line += " " + shellWord(typed)
-		}
-	}
-	return line
-}
-
-// isTerminal reports whether bold may be used: out is a terminal, and NO_COLOR is not
-// set.
-func isTerminal(out io.Writer) bool {
-	f, ok := out.(*os.File)
-	return ok && os.Getenv("NO_COLOR") == "" && term.IsTerminal(int(f.Fd()))
+	return strings.TrimRight(b.String(), "\n")
 }

@@ -12,8 +12,11 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// exampleName is what messages call the built-in design.
-const exampleName = "built-in example"
+// A variant is a design file with its changes, one column of an answer.
+type variant struct {
+	file   *design.File
+	column words.Column // what sets it apart from the others, without its report
+}
 
 // readDesigns reads the files and the changes of a call, and returns each combination of
 // a file with one value of each change.
@@ -31,7 +34,7 @@ func readDesigns(args []string) (paths []string, variants []variant, err error) 
 		files = append(files, f)
 	}
 	if len(paths) == 0 {
-		f, err := builtIn()
+		f, err := design.BuiltIn()
 		if err != nil {
 			return nil, nil, err
 		}
@@ -51,12 +54,6 @@ func readDesigns(args []string) (paths []string, variants []variant, err error) 
 		}
 	}
 	return paths, variants, nil
-}
-
-// builtIn returns the design that is taken where none is named.
-func builtIn() (*design.File, error) {
-	text, _ := design.Start("chair")
-	return design.Parse(exampleName, text)
 }
 
 // readOne reads the one design of a call; does says of which command it is the one.
@@ -90,7 +87,8 @@ func parted(args []string, isName func(string) bool) (names []string, changes []
 			continue
 		}
 		if n, whole := design.Torn(args[i:], isName); n > 1 {
-			return nil, nil, fmt.Errorf("%s: a change is one word, so type: %s", quantity.Shown(strings.Join(args[i:i+n], " "), shownWords), shellWord(quantity.Shown(whole, shownWords)))
+			torn, whole := quantity.Shown(strings.Join(args[i:i+n], " "), shownWords), quantity.Shown(whole, shownWords)
+			return nil, nil, fmt.Errorf("%s: a change is one word, so type: %s", torn, design.ShellWord(whole))
 		}
 		if key, values, ok := design.SplitChange(arg); ok {
 			changes = append(changes, change{key, values})

@@ -36,16 +36,18 @@ var mayImport = map[string][]string{
 	"plots":            {"rocker", "body", "body/person", "sim", "sim/motion", "sim/quantity", "sim/piece", "sim/check", "sim/trial", "sim/size", gonum, plot, fpdf},
 	"plots/pattern":    {"rocker/bench", "sim/quantity", gonum, fpdf},
 	"validation":       {"rocker", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/motion", "sim/readings", "sim/quantity", "sim/piece", "sim/check", "sim/trial", "sim/size", gonum},
-	"validation/speed": {"rocker", "body", "body/person", "sim", "sim/motion", "sim/piece", "sim/check", "sim/trial", gonum},
+	"validation/speed": {},
 
 	"cmd/internal/design/locate": {},
 	"cmd/internal/design":        {"cmd/internal/design/locate", "sim/piece", "sim/check", "sim/quantity", "github.com/BurntSushi/toml"},
 	"cmd/internal/sheet":         {},
 	"cmd/internal/words":         {"cmd/internal/sheet", "body", "body/person", "rocker/bench", "sim/layout", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/readings", "sim/motion", "sim/quantity", "sim", "rocker", "rocker/rises"},
 	"cmd/internal/report":        {"cmd/internal/design", "cmd/internal/sheet", "cmd/internal/words", "plots", "sim/piece", "sim/check", "sim/trial", "sim/size"},
-	"cmd/internal/page":          {"cmd/internal/design", "cmd/internal/sheet", "cmd/internal/words", "cmd/internal/report", "plots", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/quantity"},
+	"cmd/internal/papers":        {"cmd/internal/design", "cmd/internal/sheet", "cmd/internal/words", "plots/pattern", "sim/layout", "sim/piece", "sim/quantity"},
+	"cmd/internal/page":          {"cmd/internal/design", "cmd/internal/sheet", "cmd/internal/words", "cmd/internal/report", "cmd/internal/papers", "plots", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/quantity"},
+	"cmd/internal/wire":          {"sim/piece", "sim/check", "sim/trial", "sim/size", "sim/readings", "sim/motion", "sim/quantity", "sim", "body/person", "rocker/rises", "validation"},
 	"cmd/rockerwright": {
-		"cmd/internal/design", "cmd/internal/sheet", "cmd/internal/words", "cmd/internal/report", "cmd/internal/page", "plots", "plots/pattern", "sim/layout", "body/person", "rocker", "rocker/rises", "sim", "sim/readings", "sim/motion", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/quantity", "validation",
+		"cmd/internal/design", "cmd/internal/sheet", "cmd/internal/words", "cmd/internal/wire", "cmd/internal/report", "cmd/internal/papers", "cmd/internal/page", "plots", "sim/layout", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/quantity", "validation",
 		"github.com/spf13/cobra", "golang.org/x/term",
 	},
 }

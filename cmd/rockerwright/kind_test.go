@@ -11,26 +11,9 @@ import (
 	"testing"
 )
 
-// tellsKinds are the files that tell one kind of piece from another beside its rows in sim/piece and its phrases in
-// words, with how often they do it. A new kind is looked for here: the list may only get shorter.
-var tellsKinds = map[string]int{
-	"cmd/internal/page/form.go": 1,
-	"sim/check/fit.go":          2,
-	"sim/check/may.go":          2,
-	"sim/check/people.go":       5,
-	"sim/check/report.go":       2,
-	"sim/check/seats.go":        7,
-	"sim/check/sideways.go":     2,
-	"sim/check/sitter.go":       1,
-	"sim/size/ask.go":           2,
-	"sim/size/rules.go":         2,
-	"sim/trial/seating.go":      3,
-}
-
 // TestNoSwitchOnKind holds that a kind of piece is its row and its phrases: nowhere else is a kind named, compared or
 // switched on.
 func TestNoSwitchOnKind(t *testing.T) {
-	found := map[string]int{}
 	err := filepath.WalkDir(root, func(path string, entry fs.DirEntry, err error) error {
 		if err != nil || entry.IsDir() || !strings.HasSuffix(path, ".go") || strings.HasSuffix(path, "_test.go") {
 			return err
@@ -55,10 +38,7 @@ func TestNoSwitchOnKind(t *testing.T) {
 				return false // a row of piece is asked for
 			}
 			if parts(n) {
-				found[name]++
-				if found[name] > tellsKinds[name] {
-					t.Errorf("%v: a kind of piece is told from others; make it a row of sim/piece or a phrase of words", set.Position(n.Pos()))
-				}
+				t.Errorf("%v: a kind is told from others; make it a trait in sim/piece or a phrase of words", set.Position(n.Pos()))
 			}
 			return true
 		})
@@ -66,11 +46,6 @@ func TestNoSwitchOnKind(t *testing.T) {
 	})
 	if err != nil {
 		t.Fatal(err)
-	}
-	for name, n := range tellsKinds {
-		if found[name] < n {
-			t.Errorf("%s tells kinds %d times, no longer %d: shorten the list", name, found[name], n)
-		}
 	}
 }
 
@@ -89,8 +64,15 @@ func parts(n ast.Node) bool {
 	return false
 }
 
-// kindOfDesign reports whether an expression is the kind of a design: d.Kind, r.Design.Kind, or its String().
+// kindOfDesign reports whether an expression is the kind of a design: d.Kind, r.Design.Kind, its String(), or the
+// Name of its Traits().
 func kindOfDesign(x ast.Expr) bool {
+	if name, is := x.(*ast.SelectorExpr); is && name.Sel.Name == "Name" {
+		if call, is := name.X.(*ast.CallExpr); is {
+			of, is := call.Fun.(*ast.SelectorExpr)
+			return is && of.Sel.Name == "Traits"
+		}
+	}
 	if call, is := x.(*ast.CallExpr); is {
 		if of, is := call.Fun.(*ast.SelectorExpr); is && of.Sel.Name == "String" {
 			x = of.X
@@ -112,8 +94,8 @@ func kindOfDesign(x ast.Expr) bool {
 // TestTold holds what counts as telling kinds apart.
 func TestTold(t *testing.T) {
 	for text, want := range map[string]bool{
-		"piece.Cradle": true, "d.Kind == other.Kind": true, "r.Design.Kind != b.Design.Kind": true, `d.Kind.String() == "horse"`: true, "2 == d.Kind": true, "piece.End": true,
-		"piece.Laminated": false, "m.Kind == quantity.Angle": false, "d.Kind": false, "e.Kind == motion.Turns": false,
+		"piece.Cradle": true, "d.Kind == other.Kind": true, "r.Design.Kind != b.Design.Kind": true, `d.Kind.String() == "horse"`: true, "2 == d.Kind": true, "piece.End": true, `r.Design.Traits().Name == "horse"`: true,
+		"piece.Laminated": false, "d.Traits().ForTwo": false, "m.Kind == quantity.Angle": false, "d.Kind": false, "e.Kind == motion.Turns": false,
 	} {
 		x, err := parser.ParseExpr(text)
 		if err != nil {

@@ -1,31 +1,26 @@
 package main
 
 import (
-	"encoding/json"
 	"fmt"
-	"io"
-	"math"
 
 	"github.com/spf13/cobra"
 
+	"rockerwright/cmd/internal/sheet"
+	"rockerwright/cmd/internal/wire"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
-	"rockerwright/rocker/rises"
 	"rockerwright/sim/check"
-	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
-	"rockerwright/sim/readings"
 )
 
-// measureFlags are the options of measure.
-type measureFlags struct {
-	json   bool
-	units  string
-	sheets drawing
+// measuring is a call of measure.
+type measuring struct {
+	telling
+	units string // of the blank sheets
 }
 
 func measureCommand() *cobra.Command {
-	var flags measureFlags
+	m := measuring{telling: telling{all: true}}
 	cmd := &cobra.Command{
 		Use:   "measure [FILE] [section.key=value…]",
 		Short: "print sheets to measure on, or say what the readings in FILE tell",
@@ -40,23 +35,25 @@ stays as it is; check uses the readings directly.`,
 		Example: `  rockerwright measure
   rockerwright measure --units metric --into sheets
   rockerwright measure mine.toml`,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			return measure(cmd.OutOrStdout(), args, flags)
-		},
+		RunE: m.run,
 	}
 	f := cmd.Flags()
-	f.BoolVar(&flags.json, "json", false, "the numbers for a program: SI units, degrees")
-	f.StringVar(&flags.sheets.folder, "into", ".", "write the blank sheets into this `folder`")
-	f.StringVar(&flags.units, "units", "inch", "of the blank sheets: inch (letter paper) or metric (A4)")
-	f.StringVar(&flags.sheets.format, "format", "pdf", "of the blank sheets: pdf or svg")
-	f.BoolVar(&flags.sheets.replace, "replace", false, replaceFlag)
+	m.jsonFlag(cmd)
+	f.StringVar(&m.pictures.folder, "into", ".", "write the blank sheets into this `folder`")
+	f.StringVar(&m.units, "units", "inch", "of the blank sheets: inch (letter paper) or metric (A4)")
+	f.StringVar(&m.pictures.format, "format", "pdf", "of the blank sheets: pdf or svg")
+	f.BoolVar(&m.pictures.replace, "replace", false, replaceFlag)
 	return cmd
 }
 
-// measure answers one call of the measure command.
-func measure(out io.Writer, args []string, flags measureFlags) error {
+func (m *measuring) run(cmd *cobra.Command, args []string) error {
 	if len(args) == 0 {
-		return blankSheets(out, flags)
+		units, known := map[string]quantity.System{"inch": quantity.Inch, "metric": quantity.Metric}[m.units]
+		if !known {
+			return fmt.Errorf("--units is inch or metric; %q is neither", m.units)
+		}
+		sheets := []plots.Picture{plots.PersonSheet(units), plots.PieceSheet(units)}
+		return m.pictures.draw(cmd.OutOrStdout(), "--into", nil, sheets)
 	}
 	const does = "measure explains one design at a time;"
 	files, f, err := readOne(args, does)
@@ -66,101 +63,12 @@ func measure(out io.Writer, args []string, flags measureFlags) error {
 	if err != nil {
 		return err
 	}
-	findings, err := check.Examine(f.Design)
+	found, err := check.Examine(f.Design)
 	if err != nil {
 		return f.Explain(err)
 	}
-	if flags.json {
-		encoder := json.NewEncoder(out)
-		encoder.SetEscapeHTML(false)
-		return encoder.Encode(findingsOf(f.Design, findings))
-	}
-	return words.Measure(f.Design, findings, f.Name).Text(out, true, isTerminal(out))
-}
-
-// blankSheets writes the two sheets.
-func blankSheets(out io.Writer, flags measureFlags) error {
-	units, known := map[string]quantity.System{"inch": quantity.Inch, "metric": quantity.Metric}[flags.units]
-	if !known {
-		return fmt.Errorf("--units is inch or metric; %q is neither", flags.units)
-	}
-	sheets := []plots.Picture{plots.PersonSheet(units), plots.PieceSheet(units)}
-	return flags.sheets.draw(out, "--into", nil, sheets)
-}
-
-type findingsJSON struct {
-	Design  string       `json:"design"`
-	Values  []valueJSON  `json:"values"`
-	Doubts  []doubtJSON  `json:"doubts"`
-	Rockers []rockerJSON `json:"rockers"`
-	One     *bool        `json:"rockers_one_curve"` // null where only one was read
-	Apart   number       `json:"rockers_apart_m"`
-}
-
-type valueJSON struct {
-	Name      string `json:"name"` // its unit at the end
-	Value     number `json:"value"`
-	Uncertain number `json:"uncertain_95"`
-	Limits    string `json:"limited_by"`
-}
-
-type doubtJSON struct {
-	Reading  string `json:"reading"`
-	Read     number `json:"read"`
-	Expected number `json:"expected"`
-}
-
-type rockerJSON struct {
-	Side     string    `json:"side"`
-	Arcs     []arcJSON `json:"arcs"`
-	Explains bool      `json:"explained"`
-	Suspect  *int      `json:"suspect_station"` // from 1 at the nose; null where none is
-}
-
-type arcJSON struct {
-	Radius    number `json:"radius_m"`
-	Uncertain number `json:"uncertain_95_m"`
-	From      number `json:"from_m"`
-	To        number `json:"to_m"`
-}
-
-func findingsOf(d piece.Design, f check.Findings) findingsJSON {
-	j := findingsJSON{Design: d.Title, Values: []valueJSON{}, Doubts: []doubtJSON{}, Rockers: []rockerJSON{}, Apart: number(math.NaN())}
-	if f.Result != nil {
-		for _, v := range []struct {
-			name  string
-			value readings.Value
-		}{{"mass_kg", f.Result.Mass}, {"ahead_m", f.Result.Ahead}, {"above_m", f.Result.Above}, {"inertia_kgm2", f.Result.Inertia}} {
-			j.Values = append(j.Values, valueJSON{v.name, number(v.value.Value), number(v.value.Uncertain), v.value.Limits()})
-		}
-		for _, d := range f.Result.Doubts {
-			j.Doubts = append(j.Doubts, doubtJSON{d.Reading, number(d.Read), number(d.Expected)})
-		}
-	}
-	if c := f.Curve; c != nil {
-		for _, side := range []struct {
-			name string
-			fit  *rises.Fit
-		}{{"drawn", c.Drawn}, {"left", c.Left}, {"right", c.Right}} {
-			if side.fit != nil {
-				j.Rockers = append(j.Rockers, rockerOf(side.name, side.fit))
-			}
-		}
-		if c.Left != nil && c.Right != nil {
-			j.One, j.Apart = &c.One, number(math.Abs(c.Apart))
-		}
-	}
-	return j
-}
-
-func rockerOf(side string, f *rises.Fit) rockerJSON {
-	j := rockerJSON{Side: side, Explains: f.Explains}
-	for _, a := range f.Arcs {
-		j.Arcs = append(j.Arcs, arcJSON{number(a.Radius), number(a.Uncertain), number(a.From), number(a.To)})
-	}
-	if f.Suspect >= 0 {
-		station := f.Suspect + 1
-		j.Suspect = &station
-	}
-	return j
+	return m.tell(cmd, files, answer{
+		sheet: func() sheet.Sheet { return words.Measure(f.Design, found, f.Name) },
+		json:  func() any { return wire.Measure(f.Design, found) },
+	})
 }

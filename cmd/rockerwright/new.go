@@ -27,15 +27,17 @@ An existing file is never written over.`,
   rockerwright new chair mine.toml     write it
   rockerwright new chair mine.toml "sitter.height=6 ft 1 in" sitter.weight=210
   rockerwright new cradle`,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			return startNew(cmd.OutOrStdout(), args)
-		},
+		RunE: startNew,
 	}
 }
 
+// newExample stands at the end of a message.
+const newExample = "For example: rockerwright new chair mine.toml"
+
 // startNew prints or writes a starting design.
-func startNew(out io.Writer, args []string) error {
+func startNew(cmd *cobra.Command, args []string) error {
 	kind, path := "chair", ""
+	out := cmd.OutOrStdout()
 	names, changes, err := parted(args, func(word string) bool {
 		_, found := design.Start(word)
 		return found
@@ -50,11 +52,12 @@ func startNew(out io.Writer, args []string) error {
 	case 2:
 		kind, path = names[0], names[1]
 	default:
-		return fmt.Errorf("new makes one design; %q is one name too many. For example: rockerwright new chair mine.toml", names[2])
+		return fmt.Errorf("new makes one design; %q is one name too many. "+newExample, names[2])
 	}
 	text, found := design.Start(kind)
 	if !found {
-		return fmt.Errorf("there is no starting design %q; there are %s. For example: rockerwright new chair mine.toml", kind, strings.Join(design.Starts(), ", "))
+		return fmt.Errorf("there is no starting design %q; there are %s. "+newExample, kind,
+			strings.Join(design.Starts(), ", "))
 	}
 	if path != "" {
 		if err := designName(path); err != nil {
@@ -69,11 +72,7 @@ func startNew(out io.Writer, args []string) error {
 		_, err := io.WriteString(out, text)
 		return err
 	}
-	if err := writeNew(path, text); err != nil {
-		return err
-	}
-	_, err = fmt.Fprintf(out, "Wrote %s. Open it in a text editor, change the measures, save, then type:\n  rockerwright check %s\n", path, shellWord(path))
-	return err
+	return writeNew(out, path, text, "Open it in a text editor, change the measures, save")
 }
 
 // filled returns a starting design with changes written in.
@@ -99,11 +98,15 @@ func filled(kind, text string, changes []change) (string, error) {
 	return f.Filled()
 }
 
-// writeNew writes a design, which no option writes over.
-func writeNew(path, text string) error {
+// writeNew writes a design, which no option writes over, and says what to do before it is checked.
+func writeNew(out io.Writer, path, text, first string) error {
 	write := func(w io.Writer) error {
 		_, err := io.WriteString(w, text)
 		return err
 	}
-	return writeOutputs([]output{{path, write}}, nil, false, "Choose another name")
+	if err := writeOutputs([]output{{path, write}}, nil, false, "Choose another name"); err != nil {
+		return err
+	}
+	_, err := fmt.Fprintf(out, "Wrote %s. %s, then type:\n  rockerwright check %s\n", path, first, design.ShellWord(path))
+	return err
 }

@@ -1,9 +1,7 @@
 package main
 
 import (
-	"context"
 	"fmt"
-	"io"
 	"os"
 	"os/exec"
 	"os/signal"
@@ -15,9 +13,14 @@ import (
 	"rockerwright/cmd/internal/page"
 )
 
+// opening is a call of open.
+type opening struct {
+	port  int
+	quiet bool // no browser is opened
+}
+
 func openCommand() *cobra.Command {
-	var port int
-	var quiet bool
+	var o opening
 	cmd := &cobra.Command{
 		Use:   "open [FILE] [section.key=value…]",
 		Short: "move a slider, watch the chair: a page on this machine",
@@ -30,20 +33,18 @@ disk: download the design file from the page. It ends with Ctrl-C.`,
 		Example: `  rockerwright open mine.toml
   rockerwright open mine.toml rocker.tail=20-1/2
   rockerwright open --port 5000 --no-browser`,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			return open(cmd.Context(), cmd.OutOrStdout(), args, port, !quiet)
-		},
+		RunE: o.run,
 	}
 	f := cmd.Flags()
-	f.IntVar(&port, "port", page.Port, "serve on this `port` or the next that is free")
-	f.BoolVar(&quiet, "no-browser", false, "say the address and open nothing")
+	f.IntVar(&o.port, "port", page.Port, "serve on this `port` or the next that is free")
+	f.BoolVar(&o.quiet, "no-browser", false, "say the address and open nothing")
 	return cmd
 }
 
-// open serves the page of one design until ctx is done.
-func open(ctx context.Context, out io.Writer, args []string, port int, show bool) error {
-	if port < 0 || port > 65535 {
-		return fmt.Errorf("--port is a number up to 65535; %d is not. For example: --port 5000", port)
+// run serves the page of one design until it is stopped.
+func (o *opening) run(cmd *cobra.Command, args []string) error {
+	if o.port < 0 || o.port > 65535 {
+		return fmt.Errorf("--port is a number up to 65535; %d is not. For example: --port 5000", o.port)
 	}
 	_, f, err := readOne(args, "open shows one design;")
 	if err != nil {
@@ -51,14 +52,15 @@ func open(ctx context.Context, out io.Writer, args []string, port int, show bool
 	}
 	// from here on: until the file is read, Ctrl-C ends this as it ends any program, though the file be a
 	// pipe that nobody writes to
-	ctx, stop := signal.NotifyContext(ctx, os.Interrupt, syscall.SIGTERM)
+	ctx, stop := signal.NotifyContext(cmd.Context(), os.Interrupt, syscall.SIGTERM)
 	defer stop()
-	door, err := page.Open(port)
+	out := cmd.OutOrStdout()
+	door, err := page.Open(o.port)
 	if err != nil {
 		return err
 	}
-	if port != 0 && door.Port != port {
-		if _, err := fmt.Fprintf(out, "Port %d is taken; this is the next that is free.\n", port); err != nil {
+	if o.port != 0 && door.Port != o.port {
+		if _, err := fmt.Fprintf(out, "Port %d is taken; this is the next that is free.\n", o.port); err != nil {
 			return err
 		}
 	}
@@ -67,11 +69,9 @@ func open(ctx context.Context, out io.Writer, args []string, port int, show bool
 	}
 	site := page.Site{
 		Start:   page.Work{Name: f.Name, Text: f.Text, Changes: append([]string{}, f.Typed...)},
-		Version: version, Today: today,
-		Command:  commandFor,
-		Patterns: zippedLayout,
+		Version: version,
 	}
-	if show {
+	if !o.quiet {
 		if err := browse(door.URL()); err != nil {
 			if _, err := fmt.Fprintln(out, "No browser could be opened; type the address into one."); err != nil {
 				return err

@@ -46,7 +46,10 @@ func TestOpen(t *testing.T) {
 	defer stop()
 	var out shared
 	ended := make(chan error, 1)
-	go func() { ended <- open(ctx, &out, []string{path, "rocker.nose=12"}, port, false) }()
+	root := rootCommand()
+	root.SetArgs([]string{"open", path, "rocker.nose=12", "--no-browser", "--port", fmt.Sprint(port)})
+	root.SetOut(&out)
+	go func() { ended <- root.ExecuteContext(ctx) }()
 	address := regexp.MustCompile(`http://127\.0\.0\.1:\d+/`)
 	for until := time.Now().Add(10 * time.Second); !address.MatchString(out.String()) && time.Now().Before(until); {
 		time.Sleep(time.Millisecond)

@@ -12,6 +12,7 @@ import (
 	"slices"
 	"strings"
 
+	"rockerwright/cmd/internal/papers"
 	"rockerwright/sim/quantity"
 )
 
@@ -30,35 +31,28 @@ const shownPath = 200
 // named writes a path for a message: clipped, without control characters.
 func named(path string) string { return quantity.Shown(path, shownPath) }
 
-// writeOutputs writes all files or none, also when it is stopped. What is there is kept unless replace is
-// said, and then only plain files are written over; never a design. otherwise says what to do about
-// a file that is there.
+// writeOutputs writes all files, which lie in one folder, or none, also when it is stopped. What is there is
+// kept unless replace is said, and then only plain files are written over; never a design. otherwise says
+// what to do about a file that is there.
 func writeOutputs(files []output, designs []string, replace bool, otherwise string) (err error) {
 	for _, f := range files {
 		if err := mayBeWritten(f.path, designs, replace, otherwise); err != nil {
 			return err
 		}
 	}
-	defer finishing()()
-	var drafts []string
-	defer func() {
-		for _, d := range drafts {
-			if removeErr := os.Remove(d); removeErr != nil && !errors.Is(removeErr, fs.ErrNotExist) {
-				err = errors.Join(err, removeErr)
-			}
-		}
-	}()
+	drafts, done, err := draftsIn(filepath.Dir(files[0].path))
+	defer func() { err = errors.Join(err, done()) }()
+	if err != nil {
+		return fmt.Errorf("%s cannot be written: %w", named(files[0].path), reason(err))
+	}
+	draftOf := func(f output) string { return filepath.Join(drafts, filepath.Base(f.path)) }
 	for _, f := range files {
-		draft, err := writeDraft(f.path, f.write)
-		if draft != "" {
-			drafts = append(drafts, draft)
-		}
-		if err != nil {
+		if err := writeDraft(draftOf(f), f.write); err != nil {
 			return fmt.Errorf("%s cannot be written: %w", named(f.path), reason(err))
 		}
 	}
-	for i, f := range files {
-		switch err := place(drafts[i], f.path, replace); {
+	for _, f := range files {
+		switch err := place(draftOf(f), f.path, replace); {
 		case errors.Is(err, fs.ErrExist): // somebody made it meanwhile
 			return alreadyThere(f.path, otherwise)
 		case err != nil:
@@ -68,12 +62,16 @@ func writeOutputs(files []output, designs []string, replace bool, otherwise stri
 	return nil
 }
 
-// finishing lets what is being written be finished, also when it is stopped meanwhile, until the function
-// it returns is called.
-func finishing() (done func()) {
+// draftsIn makes a folder within another, in which something is made before it takes its place. What is
+// being written is finished, also when it is stopped meanwhile, until done, which takes away what is left.
+func draftsIn(folder string) (drafts string, done func() error, err error) {
 	stopped := make(chan os.Signal, 1)
 	signal.Notify(stopped, os.Interrupt)
-	return func() { signal.Stop(stopped) }
+	drafts, err = os.MkdirTemp(folder, ".draft-*")
+	return drafts, func() error {
+		defer signal.Stop(stopped)
+		return os.RemoveAll(drafts)
+	}, err
 }
 
 // mayBeWritten returns why a file may not be written.
@@ -144,13 +142,13 @@ func outputFolder(option, folder string) error {
 	return nil
 }
 
-// writeDraft writes a file beside path and returns its name, "" where there is none.
-func writeDraft(path string, write func(io.Writer) error) (string, error) {
-	f, err := os.CreateTemp(filepath.Dir(path), ".draft-*")
+// writeDraft writes a file that is not there yet.
+func writeDraft(path string, write func(io.Writer) error) error {
+	f, err := os.Create(path)
 	if err != nil {
-		return "", err
+		return err
 	}
-	return f.Name(), cmp.Or(write(f), f.Chmod(0o644), f.Close())
+	return cmp.Or(write(f), f.Chmod(0o644), f.Close())
 }
 
 // place gives a finished draft its name: over another file only if told so.
@@ -186,4 +184,77 @@ func same(a, b string) bool {
 	infoA, errA := os.Stat(a)
 	infoB, errB := os.Stat(b)
 	return errA == nil && errB == nil && os.SameFile(infoA, infoB)
+}
+
+// writeFolder writes files into a folder that is made for them, all or none: into one beside
+// it first, which then takes its place. A folder that is there is kept, or with replace taken
+// away once the new one is whole, if nothing is in it but what a layout writes.
+func writeFolder(folder string, files []papers.File, replace bool) (err error) {
+	there, err := oldLayout(folder, replace)
+	if err != nil {
+		return err
+	}
+	drafts, done, err := draftsIn(filepath.Dir(folder))
+	stranded := false // what was there is among the drafts and could not be put back
+	defer func() {
+		if !stranded {
+			err = errors.Join(err, done())
+		}
+	}()
+	if err != nil {
+		return fmt.Errorf("%s cannot be made: %w. Nothing was written", named(folder), reason(err))
+	}
+	fresh := filepath.Join(drafts, "new")
+	for _, f := range files {
+		path := filepath.Join(fresh, filepath.FromSlash(f.Name))
+		if err := os.MkdirAll(filepath.Dir(path), 0o755); err != nil {
+			return fmt.Errorf("%s could not be written: %w. Nothing was kept", named(folder), reason(err))
+		}
+		if err := os.WriteFile(path, f.Data, 0o644); err != nil {
+			return fmt.Errorf("%s: %s could not be written: %w. Nothing was kept", named(folder), named(f.Name), reason(err))
+		}
+	}
+	old := filepath.Join(drafts, "old")
+	if there {
+		if err := os.Rename(folder, old); err != nil {
+			return fmt.Errorf("%s could not be replaced: %w. It is as it was", named(folder), reason(err))
+		}
+	}
+	if err := os.Rename(fresh, folder); err != nil {
+		err = fmt.Errorf("%s could not be put in its place: %w", named(folder), reason(err))
+		if there {
+			if back := os.Rename(old, folder); back != nil {
+				stranded = true
+				err = fmt.Errorf("%w. What was there is in %s now", err, named(old))
+			}
+		}
+		return err
+	}
+	return nil
+}
+
+// oldLayout reports whether a layout is there that may be replaced.
+func oldLayout(folder string, replace bool) (there bool, err error) {
+	info, err := os.Lstat(folder)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return false, nil
+	case err != nil:
+		return false, fmt.Errorf("%s cannot be looked at: %w", named(folder), reason(err))
+	case !replace:
+		return false, fmt.Errorf("%s is already there and was left as it is. To make it anew, add --replace", named(folder))
+	case !info.IsDir():
+		return false, fmt.Errorf("%s is there and is no folder: it was left as it is", named(folder))
+	}
+	return true, filepath.WalkDir(folder, func(path string, entry fs.DirEntry, err error) error {
+		if err != nil {
+			return fmt.Errorf("%s cannot be read: %w", named(folder), reason(err))
+		}
+		name, err := filepath.Rel(folder, path)
+		if err != nil || name == "." || papers.Ours(filepath.ToSlash(name)) {
+			return err
+		}
+		return fmt.Errorf("%s holds %s, which no layout wrote: take it out, and try again. Nothing was changed",
+			named(folder), named(name))
+	})
 }

@@ -39,8 +39,8 @@ var designFile = says{
 	"title": `title {title}\.`, "radius": `radius #`, "nose": `, nose #`, "tail": `, tail #`, "falls as drawn": `a fall of #`,
 }
 
-// papers is the table.
-var papers = []paper{
+// allPapers is the table.
+var allPapers = []paper{
 	{"check", said("check"), false, firstPage},
 	{"check --all", said("check", "--all"), false, firstPage},
 	{"check, side by side", said("check", "FILE"), false, sideBySide},

@@ -1,24 +1,23 @@
 package main
 
 import (
-	"encoding/json"
-	"errors"
 	"fmt"
-	"io"
 	"math"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
 
 	"rockerwright/cmd/internal/sheet"
+	"rockerwright/cmd/internal/wire"
 	"rockerwright/validation"
 )
 
-// errMiss is returned by proof where a case misses its answer.
-var errMiss = errors.New("a case misses its answer")
+// proving is a call of proof.
+type proving struct{ telling }
 
 func proofCommand() *cobra.Command {
-	var asJSON bool
+	p := proving{telling{all: true}}
 	cmd := &cobra.Command{
 		Use:   "proof [WORD…]",
 		Short: "compute every case with a known answer, here and now",
@@ -30,11 +29,9 @@ group or name.`,
 		Example: `  rockerwright proof
   rockerwright proof pendulum
   rockerwright proof --json`,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			return proof(cmd.OutOrStdout(), args, asJSON)
-		},
+		RunE: p.run,
 	}
-	cmd.Flags().BoolVar(&asJSON, "json", false, "the numbers for a program")
+	cmd.Flags().BoolVar(&p.json, "json", false, "the numbers for a program")
 	return cmd
 }
 
@@ -45,49 +42,37 @@ type proven struct {
 	miss error
 }
 
-// prove computes every case that has one of the words.
+// prove computes every case that has one of the words, without words all.
 func prove(filter []string) []proven {
 	var list []proven
 	for _, c := range validation.Cases() {
-		if !has(c, filter) {
-			continue
+		name := strings.ToLower(c.Group + "/" + c.Name)
+		has := func(word string) bool { return strings.Contains(name, strings.ToLower(word)) }
+		if len(filter) == 0 || slices.ContainsFunc(filter, has) {
+			got, err := c.Check()
+			list = append(list, proven{c, got, err})
 		}
-		got, err := c.Check()
-		list = append(list, proven{c, got, err})
 	}
 	return list
 }
 
-func has(c validation.Case, filter []string) bool {
-	for _, word := range filter {
-		if strings.Contains(strings.ToLower(c.Group+"/"+c.Name), strings.ToLower(word)) {
-			return true
-		}
-	}
-	return len(filter) == 0
-}
-
-// proof answers one call of the proof command.
-func proof(out io.Writer, filter []string, asJSON bool) error {
+func (p *proving) run(cmd *cobra.Command, filter []string) error {
 	list := prove(filter)
 	if len(list) == 0 {
-		return fmt.Errorf("no case has %q in its group or name; rockerwright proof prints them all", strings.Join(filter, " "))
+		return fmt.Errorf("no case has %q in its group or name; rockerwright proof prints them all",
+			strings.Join(filter, " "))
 	}
-	var err error
-	if asJSON {
-		err = printProofJSON(out, list)
-	} else {
-		err = proofSheet(list).Text(out, true, isTerminal(out))
-	}
-	if err != nil {
-		return err
-	}
-	for _, p := range list {
-		if p.miss != nil {
-			return errMiss
-		}
-	}
-	return nil
+	return p.tell(cmd, nil, answer{
+		sheet: func() sheet.Sheet { return proofSheet(list) },
+		json: func() any {
+			rows := make([]wire.Object, len(list))
+			for i, one := range list {
+				rows[i] = wire.Case(one.Case, one.got, one.miss == nil)
+			}
+			return rows
+		},
+		fails: slices.ContainsFunc(list, func(one proven) bool { return one.miss != nil }),
+	})
 }
 
 // proofSheet lays the cases out, group by group.
@@ -106,9 +91,10 @@ func proofSheet(list []proven) sheet.Sheet {
 		case p.Memory:
 			verdict = "not counted"
 		}
+		text := strings.TrimSpace(fmt.Sprintf("%s: want %.13g, got %.13g %s", p.Name, p.Want, p.got, p.Unit)) +
+			fmt.Sprintf(" (%s) %s. %s.", agreed(p), verdict, p.Source)
 		block := &s.Blocks[len(s.Blocks)-1]
-		block.Lines = append(block.Lines, sheet.Line{Bad: p.miss != nil, Text: strings.TrimSpace(fmt.Sprintf("%s: want %.13g, got %.13g %s", p.Name, p.Want, p.got, p.Unit)) +
-			fmt.Sprintf(" (%s) %s. %s.", agreed(p), verdict, p.Source)})
+		block.Lines = append(block.Lines, sheet.Line{Bad: p.miss != nil, Text: text})
 	}
 	last := fmt.Sprintf("%d cases, all as they should be.", len(list))
 	if len(list) == 1 {
@@ -127,32 +113,4 @@ func agreed(p proven) string {
 		return fmt.Sprintf("within %.1g, allowed %.1g", math.Abs(p.got), p.Tolerance)
 	}
 	return fmt.Sprintf("%.0f digits", math.Floor(p.Digits(p.got)))
-}
-
-type proofJSON struct {
-	Group   string `json:"group"`
-	Name    string `json:"name"`
-	Checks  string `json:"checks"`
-	Source  string `json:"source"`
-	Unit    string `json:"unit"`
-	Want    number `json:"want"`
-	Got     number `json:"got"`
-	Allowed number `json:"allowed"`
-	Why     string `json:"why"`
-	Memory  bool   `json:"from_memory"`
-	Holds   bool   `json:"holds"`
-}
-
-func printProofJSON(out io.Writer, list []proven) error {
-	rows := make([]proofJSON, len(list))
-	for i, p := range list {
-		allowed := p.Tolerance
-		if p.Accuracy > 0 {
-			allowed = p.Accuracy * math.Abs(p.Want)
-		}
-		rows[i] = proofJSON{p.Group, p.Name, p.Checks, p.Source, p.Unit, number(p.Want), number(p.got), number(allowed), p.Why, p.Memory, p.miss == nil}
-	}
-	encoder := json.NewEncoder(out)
-	encoder.SetEscapeHTML(false)
-	return encoder.Encode(rows)
 }

@@ -1,28 +1,29 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"io"
-	"os"
 	"path/filepath"
-	"strconv"
+	"slices"
 	"strings"
-	"time"
 
 	"github.com/spf13/cobra"
 
+	"rockerwright/cmd/internal/design"
 	"rockerwright/cmd/internal/report"
 	"rockerwright/cmd/internal/words"
 )
 
-// reportFlags are the options of report.
-type reportFlags struct {
-	output        string
-	replace, text bool
+// reporting is a call of report.
+type reporting struct {
+	telling
+	output  string
+	replace bool
 }
 
 func reportCommand() *cobra.Command {
-	var flags reportFlags
+	r := reporting{telling: telling{all: true}}
 	cmd := &cobra.Command{
 		Use:   "report [FILE [FILE]] [section.key=value…]",
 		Short: "write all of it on pages to keep with the piece",
@@ -41,31 +42,28 @@ you say --replace. The date is today's, or that of SOURCE_DATE_EPOCH.`,
   rockerwright report mine.toml rocker.tail=20-1/2 -o shorter.html
   rockerwright report mine.toml hers.toml
   rockerwright report mine.toml --text`,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			return reportOn(cmd.OutOrStdout(), args, flags)
-		},
+		RunE: r.run,
 	}
 	f := cmd.Flags()
-	f.StringVarP(&flags.output, "output", "o", "", "write to this `file`")
-	f.BoolVar(&flags.replace, "replace", false, "write over a report that is there")
-	f.BoolVar(&flags.text, "text", false, "print a letter to another maker")
+	f.StringVarP(&r.output, "output", "o", "", "write to this `file`")
+	f.BoolVar(&r.replace, "replace", false, "write over a report that is there")
+	f.BoolVar(&r.text, "text", false, "print a letter to another maker")
 	return cmd
 }
 
-// reportOn answers one call of the report command.
-func reportOn(out io.Writer, args []string, flags reportFlags) error {
+func (r *reporting) run(cmd *cobra.Command, args []string) error {
 	files, variants, err := readDesigns(args)
 	if err != nil {
 		return err
 	}
-	if len(variants) > 2 || flags.text && len(variants) > 1 {
+	if len(variants) > 2 || r.text && len(variants) > 1 {
 		return fmt.Errorf("report tells of one design, or sets two side by side; %d were named%s", len(variants),
-			map[bool]string{true: ", and a letter tells of one", false: ""}[flags.text])
+			map[bool]string{true: ", and a letter tells of one", false: ""}[r.text])
 	}
-	if flags.text && (flags.output != "" || flags.replace) {
+	if r.text && (r.output != "" || r.replace) {
 		return fmt.Errorf("--text prints the letter; to keep it, put > and a file behind the command instead of -o")
 	}
-	date, err := today()
+	date, err := report.Today()
 	if err != nil {
 		return err
 	}
@@ -74,45 +72,26 @@ func reportOn(out io.Writer, args []string, flags reportFlags) error {
 	for i, v := range variants {
 		kept := v.file.Clone()
 		kept.Name = filepath.Base(kept.Name) // a page that is kept says nothing of the folders here
-		making := words.Making{Source: kept.Name, Command: commandFor(kept), Date: date, Version: version}
+		making := words.Making{Source: kept.Name, Command: kept.CallChanged, Date: date, Version: version}
 		if subjects[i], err = report.About(v.file, making); err != nil {
 			return err
 		}
 		columns[i] = v.column
 	}
-	if flags.text {
-		err = printLetter(out, subjects[0])
-	} else {
-		err = writeReport(out, files, variants, flags, func(w io.Writer) error {
-			if len(variants) == 2 {
-				return report.Class(w, columns, subjects)
+	return r.tell(cmd, files, answer{
+		fails: slices.ContainsFunc(subjects[:len(variants)], func(s report.Subject) bool { return !s.Answer.Holds() }),
+		printed: func(out io.Writer) error {
+			switch {
+			case r.text:
+				return printLetter(out, subjects[0])
+			case len(variants) == 2:
+				return r.write(out, files, variants, "The first page is the class sheet, the design files follow.",
+					func(w io.Writer) error { return report.Class(w, columns, subjects) })
 			}
-			return report.Write(w, subjects[0])
-		})
-	}
-	if err != nil {
-		return err
-	}
-	for _, s := range subjects[:len(variants)] {
-		if !s.Answer.Holds() {
-			return errLimit
-		}
-	}
-	return nil
-}
-
-// today returns the date of a report: today, or what SOURCE_DATE_EPOCH says, by which the
-// same design gives the same file.
-func today() (time.Time, error) {
-	epoch := os.Getenv("SOURCE_DATE_EPOCH")
-	if epoch == "" {
-		return time.Now(), nil
-	}
-	seconds, err := strconv.ParseInt(epoch, 10, 64)
-	if err != nil {
-		return time.Time{}, fmt.Errorf("SOURCE_DATE_EPOCH is a number of seconds since 1970; %q is none", epoch)
-	}
-	return time.Unix(seconds, 0).UTC(), nil
+			return r.write(out, files, variants, "The last sheet is for the owner.",
+				func(w io.Writer) error { return report.Write(w, subjects[0]) })
+		},
+	})
 }
 
 // printLetter prints a letter, and the design file below it.
@@ -124,28 +103,23 @@ func printLetter(out io.Writer, s report.Subject) error {
 	return err
 }
 
-// writeReport writes a file whole or not at all, never over a design, over another file
-// only if told so, and says what to do next.
-func writeReport(out io.Writer, designs []string, variants []variant, flags reportFlags, write func(io.Writer) error) error {
-	path := flags.output
-	if path == "" {
-		path = reportName(variants)
-	}
+// write writes a file whole or not at all, never over a design, over another file only if told so, and
+// says what to do next.
+func (r *reporting) write(out io.Writer, designs []string, variants []variant, last string,
+	page func(io.Writer) error) error {
+	const what = "to be a report, which is an HTML file to be opened in a browser and printed from there"
+	path := cmp.Or(r.output, reportName(variants))
 	if err := mayBeWritten(path, designs, true, ""); err != nil { // a design before its ending
 		return err
 	}
-	if err := endsIn(path, "to be a report, which is an HTML file to be opened in a browser and printed from there", ".html", ".htm"); err != nil {
+	if err := endsIn(path, what, ".html", ".htm"); err != nil {
 		return err
 	}
-	err := writeOutputs([]output{{path, write}}, designs, flags.replace, "Choose another file with -o, or add --replace")
-	if err != nil {
-		return err
+	err := writeOutputs([]output{{path, page}}, designs, r.replace, "Choose another file with -o, or add --replace")
+	if err == nil {
+		_, err = fmt.Fprintf(out, "Wrote %s. Open it in a browser: it rocks there, and prints on letter or A4.\n%s\n",
+			path, last)
 	}
-	last := "The last sheet is for the owner."
-	if len(variants) == 2 {
-		last = "The first page is the class sheet, the design files follow."
-	}
-	_, err = fmt.Fprintf(out, "Wrote %s. Open it in a browser: it rocks there, and prints on letter or A4.\n%s\n", path, last)
 	return err
 }
 
@@ -154,7 +128,7 @@ func reportName(variants []variant) string {
 	var names []string
 	for _, v := range variants {
 		name := strings.TrimSuffix(filepath.Base(v.file.Name), ".toml")
-		if v.file.Name == exampleName {
+		if v.file.Name == design.BuiltInName {
 			name = "chair"
 		}
 		if len(names) == 0 || names[0] != name {

@@ -194,7 +194,7 @@ func TestReportSameTwice(t *testing.T) {
 	}
 	t.Setenv("SOURCE_DATE_EPOCH", "soon")
 	var out, errs bytes.Buffer
-	if code := run([]string{"report", "-o", filepath.Join(folder, "c.html")}, &out, &errs); code != noAnswer {
+	if code := run([]string{"report", "-o", filepath.Join(folder, "c.html")}, &out, &errs); code != noAnswer || !strings.Contains(errs.String(), "SOURCE_DATE_EPOCH is a number of seconds") {
 		t.Errorf("exit %d with no date, %s", code, &errs)
 	}
 }

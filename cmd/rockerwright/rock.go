@@ -2,32 +2,30 @@ package main
 
 import (
 	"bytes"
-	"encoding/json"
 	"fmt"
 	"io"
 	"math"
-	"strconv"
 
 	"github.com/spf13/cobra"
 
+	"rockerwright/cmd/internal/sheet"
+	"rockerwright/cmd/internal/wire"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/trial"
 )
 
-// rockFlags are the options of rock.
-type rockFlags struct {
-	load, from, push string
-	at, rate         string
-	seconds          float64
-	csv, json        bool
-	every            float64
-	pictures         drawing
+// rocking is a call of rock.
+type rocking struct {
+	telling
+	load, from, push, at, rate string
+	seconds, every             float64
+	csv                        bool
 }
 
 func rockCommand() *cobra.Command {
-	var flags rockFlags
+	r := rocking{telling: telling{all: true}}
 	cmd := &cobra.Command{
 		Use:   "rock [FILE] [section.key=value…]",
 		Short: "rock it, push it, and see whether it goes over",
@@ -45,79 +43,69 @@ floor on the rockers), friction (needed).`,
   rockerwright rock mine.toml floor.surface=boards --load "owner, lying back" --from 20
   rockerwright rock mine.toml --push "40 lb"
   rockerwright rock mine.toml --csv`,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			return rock(cmd.OutOrStdout(), args, flags)
-		},
+		RunE: r.run,
 	}
 	f := cmd.Flags()
-	f.StringVar(&flags.load, "load", "", "the `load` to rock, as check names it; the beginning is enough")
-	f.StringVar(&flags.from, "from", "", "let go from these `degrees` from rest, - forward")
-	f.StringVar(&flags.push, "push", "", "push at the top of the back for 0.3 s with this `force`, + to the rear")
-	f.StringVar(&flags.at, "at", "back", "push at the top of the `back`, or at the seat")
-	f.StringVar(&flags.rate, "rate", "", "start at so many `degrees` a second, + back")
-	f.Float64Var(&flags.seconds, "seconds", 30, "how long to follow it")
-	f.BoolVar(&flags.csv, "csv", false, "the motion for a table: a line each --every seconds")
-	f.Float64Var(&flags.every, "every", 0.02, "`seconds` between two lines of --csv")
-	f.BoolVar(&flags.json, "json", false, "the numbers for a program: SI units, degrees")
-	flags.pictures.flags(cmd, "tilt, energy and floor in time")
+	f.StringVar(&r.load, "load", "", "the `load` to rock, as check names it; the beginning is enough")
+	f.StringVar(&r.from, "from", "", "let go from these `degrees` from rest, - forward")
+	f.StringVar(&r.push, "push", "", "push at the top of the back for 0.3 s with this `force`, + to the rear")
+	f.StringVar(&r.at, "at", "back", "push at the top of the `back`, or at the seat")
+	f.StringVar(&r.rate, "rate", "", "start at so many `degrees` a second, + back")
+	f.Float64Var(&r.seconds, "seconds", 30, "how long to follow it")
+	f.BoolVar(&r.csv, "csv", false, "the motion for a table: a line each --every seconds")
+	f.Float64Var(&r.every, "every", 0.02, "`seconds` between two lines of --csv")
+	r.jsonFlag(cmd)
+	r.picturesFlags(cmd, "tilt, energy and floor in time")
 	return cmd
 }
 
-// rock answers one call of the rock command.
-func rock(out io.Writer, args []string, flags rockFlags) error {
-	if !(flags.seconds > 0 && flags.seconds <= 600) {
-		return fmt.Errorf("--seconds is more than 0 and at most 600; %g is not", flags.seconds)
+func (r *rocking) run(cmd *cobra.Command, args []string) error {
+	if !(r.seconds > 0 && r.seconds <= 600) {
+		return fmt.Errorf("--seconds is more than 0 and at most 600; %g is not", r.seconds)
 	}
-	if !(flags.every > 0) || flags.seconds/flags.every > 1e6 {
-		return fmt.Errorf("--every is more than 0, and so that there are at most a million lines; %g is not", flags.every)
+	if !(r.every > 0) || r.seconds/r.every > 1e6 {
+		return fmt.Errorf("--every is more than 0, and so that there are at most a million lines; %g is not", r.every)
 	}
 	files, f, err := readOne(args, "rock follows one design at a time;")
 	if err != nil {
 		return err
 	}
-	options := trial.RockOptions{Load: flags.load, Duration: flags.seconds}
-	if flags.from != "" {
-		if options.From, err = quantity.Parse(flags.from, quantity.Angle, f.Design.Units); err != nil || math.Abs(options.From) > math.Pi {
-			return fmt.Errorf("--from is a tilt in degrees, up to 180; %q is not. For example: --from 15", flags.from)
+	options := trial.RockOptions{Load: r.load, Duration: r.seconds}
+	if r.from != "" {
+		options.From, err = quantity.Parse(r.from, quantity.Angle, f.Design.Units)
+		if err != nil || math.Abs(options.From) > math.Pi {
+			return fmt.Errorf("--from is a tilt in degrees, up to 180; %q is not. For example: --from 15", r.from)
 		}
 	}
-	if flags.push != "" {
-		if options.Force, err = quantity.Parse(flags.push, quantity.Force, f.Design.Units); err != nil {
+	if r.push != "" {
+		if options.Force, err = quantity.Parse(r.push, quantity.Force, f.Design.Units); err != nil {
 			return fmt.Errorf("--push: %w", err)
 		}
 	}
-	if flags.rate != "" {
-		if options.Rate, err = quantity.Parse(flags.rate, quantity.Angle, f.Design.Units); err != nil {
-			return fmt.Errorf("--rate is degrees a second, up to 360; %q is not. For example: --rate 40", flags.rate)
+	if r.rate != "" {
+		if options.Rate, err = quantity.Parse(r.rate, quantity.Angle, f.Design.Units); err != nil {
+			return fmt.Errorf("--rate is degrees a second, up to 360; %q is not. For example: --rate 40", r.rate)
 		}
 	}
-	if options.OnSeat = flags.at == "seat"; flags.at != "seat" && flags.at != "back" {
-		return fmt.Errorf("--at is back or seat; %q is neither", flags.at)
+	if options.OnSeat = r.at == "seat"; r.at != "seat" && r.at != "back" {
+		return fmt.Errorf("--at is back or seat; %q is neither", r.at)
 	}
 	onFloor, taken := f.Design.OnItsFloor()
-	rocking, err := trial.Rock(onFloor, options)
+	found, err := trial.Rock(onFloor, options)
 	if err != nil {
 		return f.Explain(err)
 	}
-	rocking.FloorTaken = taken
-	err = flags.pictures.pictures(out, flags.json || flags.csv, files, func() []plots.Picture { return plots.Traces(rocking) })
-	if err != nil {
-		return err
+	found.FloorTaken = taken
+	a := answer{
+		sheet:    func() sheet.Sheet { return words.Rock(found, f.Name) },
+		json:     func() any { return wire.Rock(found) },
+		pictures: func() []plots.Picture { return plots.Traces(found) },
+		fails:    !found.Report.Holds(),
 	}
-	switch {
-	case flags.csv:
-		err = printMotion(out, rocking, flags.every)
-	case flags.json:
-		encoder := json.NewEncoder(out)
-		encoder.SetEscapeHTML(false)
-		err = encoder.Encode(rockingOf(rocking))
-	default:
-		err = words.Rock(rocking, f.Name).Text(out, true, isTerminal(out))
+	if r.csv {
+		a.printed = func(out io.Writer) error { return printMotion(out, found, r.every) }
 	}
-	if err == nil && !rocking.Report.Holds() {
-		err = errLimit
-	}
-	return err
+	return r.tell(cmd, files, a)
 }
 
 // printMotion prints the motion as comma-separated values.
@@ -128,14 +116,8 @@ func printMotion(out io.Writer, r trial.Rocking, every float64) error {
 	for i := 0; ; i++ {
 		time := min(float64(i)*every, r.Trace.Duration)
 		l := r.Trace.Look(r.Load.Rig, ground, time)
-		var line []byte
-		for k, x := range []float64{l.Time, l.Tilt, l.Rate, l.Energy, l.Forward, l.Up, math.Abs(l.Forward) / l.Up} {
-			if k > 0 {
-				line = append(line, ',')
-			}
-			line = strconv.AppendFloat(line, x+0, 'g', 12, 64)
-		}
-		fmt.Fprintf(&w, "%s\n", line)
+		fmt.Fprintf(&w, "%.12g,%.12g,%.12g,%.12g,%.12g,%.12g,%.12g\n", l.Time, // x+0 is never -0
+			l.Tilt+0, l.Rate+0, l.Energy+0, l.Forward+0, l.Up+0, math.Abs(l.Forward)/l.Up)
 		if time == r.Trace.Duration {
 			_, err := w.WriteTo(out)
 			return err

@@ -2,9 +2,12 @@ package main
 
 import (
 	"fmt"
+	"runtime"
 	"strings"
 
 	"github.com/spf13/cobra"
+
+	"rockerwright/cmd/internal/design"
 )
 
 const about = `Rockerwright works out how a rocking chair rests, how long a rock takes and how
@@ -42,49 +45,64 @@ func rootCommand() *cobra.Command {
 			}
 			return unknownCommand(args[0])
 		},
-		RunE: func(cmd *cobra.Command, _ []string) error {
-			return welcome(cmd)
-		},
+		RunE:          welcome,
 		Version:       version,
 		SilenceErrors: true,
 		SilenceUsage:  true,
 	}
 	root.SetVersionTemplate(versionLine())
 	root.CompletionOptions.DisableDefaultCmd = true
-	root.SetHelpCommand(&cobra.Command{Use: "help [command]", Short: "explain a command", RunE: helpFor(root)})
+	root.SetHelpCommand(&cobra.Command{
+		Use:   "help [command]",
+		Short: "explain a command",
+		RunE: func(_ *cobra.Command, args []string) error {
+			cmd, rest, err := root.Find(args)
+			if err != nil || len(rest) > 0 {
+				return unknownCommand(strings.Join(args, " "))
+			}
+			return cmd.Help()
+		},
+	})
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
 		return fmt.Errorf("%s: %s. To see what there is: %s --help", cmd.CommandPath(), err, cmd.CommandPath())
 	})
-	root.AddCommand(newCommand(), measureCommand(), checkCommand(), sizeCommand(), whatIfCommand(), rockCommand(), layoutCommand(), reportCommand(), openCommand(), proofCommand(), versionCommand())
+	root.AddCommand(newCommand(), measureCommand(), checkCommand(), sizeCommand(), whatIfCommand(), rockCommand(),
+		layoutCommand(), reportCommand(), openCommand(), proofCommand(), versionCommand())
 	for _, cmd := range root.Commands() {
 		cmd.Flags().SortFlags = cmd.Name() == "proof"
 	}
 	return root
 }
 
-// helpFor returns the action of the help command.
-func helpFor(root *cobra.Command) func(*cobra.Command, []string) error {
-	return func(_ *cobra.Command, args []string) error {
-		cmd, rest, err := root.Find(args)
-		if err != nil || len(rest) > 0 {
-			return unknownCommand(strings.Join(args, " "))
-		}
-		return cmd.Help()
-	}
-}
-
 // unknownCommand says what to type instead of a command that there is not.
 func unknownCommand(typed string) error {
 	if strings.HasSuffix(typed, ".toml") {
-		return fmt.Errorf("to check a design, type: rockerwright check %s", shellWord(typed))
+		return fmt.Errorf("to check a design, type: rockerwright check %s", design.ShellWord(typed))
 	}
-	return fmt.Errorf("there is no command %q; there are new, measure, check, size, whatif, rock, layout, report, open, proof, version and help. For example: rockerwright check mine.toml", typed)
+	return fmt.Errorf("there is no command %q; there are new, measure, check, size, whatif, rock, layout, report, "+
+		"open, proof, version and help. For example: rockerwright check mine.toml", typed)
 }
 
-// shellWord returns a word as it is typed in a terminal, in quotes where it needs them.
-func shellWord(word string) string {
-	if strings.ContainsAny(word, " \t'\"()&;|<>$*?") {
-		return `"` + strings.ReplaceAll(word, `"`, `\"`) + `"`
+// version is that of the whole product; a later one only adds fields to the JSON.
+const version = "0.1.0"
+
+func versionCommand() *cobra.Command {
+	return &cobra.Command{
+		Use:   "version",
+		Short: "print which version this is",
+		Args: func(_ *cobra.Command, args []string) error {
+			if len(args) > 0 {
+				return fmt.Errorf("version takes no words behind it; type: rockerwright version")
+			}
+			return nil
+		},
+		RunE: func(cmd *cobra.Command, _ []string) error {
+			_, err := fmt.Fprint(cmd.OutOrStdout(), versionLine())
+			return err
+		},
 	}
-	return word
+}
+
+func versionLine() string {
+	return fmt.Sprintf("rockerwright %s (%s, %s/%s)\n", version, runtime.Version(), runtime.GOOS, runtime.GOARCH)
 }

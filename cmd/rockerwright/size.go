@@ -10,23 +10,22 @@ import (
 	"github.com/spf13/cobra"
 
 	"rockerwright/cmd/internal/design"
+	"rockerwright/cmd/internal/sheet"
+	"rockerwright/cmd/internal/wire"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/size"
 )
 
-// sizeFlags are the options of size.
-type sizeFlags struct {
-	all, json, text bool
-	like            string
-	keep            string
-	curve           string
-	write           string
-	seed            uint64
+// sizing is a call of size.
+type sizing struct {
+	telling
+	like, keep, curve, write string
+	seed                     uint64
 }
 
 func sizeCommand() *cobra.Command {
-	var flags sizeFlags
+	var s sizing
 	cmd := &cobra.Command{
 		Use:   "size FILE [section.key=value…] [--like OLD]",
 		Short: "find the radius that keeps the feel, or the rocker for a target",
@@ -54,49 +53,46 @@ FILE asks for under [target]:
   rockerwright size child.toml --like mine.toml --text
   rockerwright size mine.toml target.one_rock=2.0 target.seat_falls=6
   rockerwright size mine.toml --like old.toml --keep steadiness --write new.toml`,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			return sizeOf(cmd.OutOrStdout(), args, flags)
-		},
+		RunE: s.run,
 	}
 	f := cmd.Flags()
-	f.StringVar(&flags.like, "like", "", "the `file` of the piece that is liked")
-	f.BoolVar(&flags.all, "all", false, "every load, rules of the trade, assumptions")
-	f.BoolVar(&flags.text, "text", false, "as a letter to another maker")
-	f.BoolVar(&flags.json, "json", false, "the numbers for a program: SI units, degrees")
-	f.StringVar(&flags.keep, "keep", "time", "what --write keeps with --like: time, steadiness, proportion or radius")
-	f.StringVar(&flags.curve, "curve", "", "what --write takes without --like: one, two, three, flatter or even")
-	f.StringVar(&flags.write, "write", "", "save the answer under this new `name`")
-	f.Uint64Var(&flags.seed, "seed", 0, "of the starts of a search")
+	f.StringVar(&s.like, "like", "", "the `file` of the piece that is liked")
+	f.BoolVar(&s.all, "all", false, "every load, rules of the trade, assumptions")
+	f.BoolVar(&s.text, "text", false, "as a letter to another maker")
+	s.jsonFlag(cmd)
+	f.StringVar(&s.keep, "keep", "time", "what --write keeps with --like: time, steadiness, proportion or radius")
+	f.StringVar(&s.curve, "curve", "", "what --write takes without --like: one, two, three, flatter or even")
+	f.StringVar(&s.write, "write", "", "save the answer under this new `name`")
+	f.Uint64Var(&s.seed, "seed", 0, "of the starts of a search")
 	return cmd
 }
 
-// sizeOf answers one call of size.
-func sizeOf(out io.Writer, args []string, flags sizeFlags) error {
+func (s *sizing) run(cmd *cobra.Command, args []string) error {
 	_, file, err := readOne(args, "size takes one design at a time:")
 	if err != nil {
 		return err
 	}
-	if flags.write != "" {
-		if err := designName(flags.write); err != nil {
+	if s.write != "" {
+		if err := designName(s.write); err != nil {
 			return err
 		}
 		if err := file.Rewritable(); err != nil {
 			return err
 		}
 	}
-	if flags.like == "" {
-		return sizeFor(out, file, flags)
+	if s.like == "" {
+		return s.forTarget(cmd, file)
 	}
-	return sizeLike(out, file, flags)
+	return s.forFeel(cmd, file)
 }
 
-// sizeLike answers which radius keeps the feel.
-func sizeLike(out io.Writer, file *design.File, flags sizeFlags) error {
-	way, err := wayNamed(flags.keep)
+// forFeel answers which radius keeps the feel.
+func (s *sizing) forFeel(cmd *cobra.Command, file *design.File) error {
+	way, err := wayNamed(s.keep)
 	if err != nil {
 		return err
 	}
-	old, err := readLiked(flags.like)
+	old, err := readLiked(s.like)
 	if err != nil {
 		return err
 	}
@@ -107,27 +103,54 @@ func sizeLike(out io.Writer, file *design.File, flags sizeFlags) error {
 	if err != nil {
 		return explained(file, err)
 	}
-	if flags.write != "" {
+	if s.write != "" {
 		kept := likeness.Ways[way]
 		if !kept.Found {
 			return fmt.Errorf("no radius gives %s the %s as %s: nothing was written", file.Name, way, old.Name)
 		}
-		return save(out, file, kept.Design, flags.write)
+		return save(cmd.OutOrStdout(), file, kept.Design, s.write)
 	}
-	switch {
-	case flags.json:
-		return printLikeJSON(out, likeness)
-	case flags.text:
-		return words.LikeLetter(likeness, file.Changes).Text(out, true, false)
+	take := file.Call("size", "--like", s.like, "--write", "new.toml")
+	return s.tell(cmd, nil, answer{
+		sheet:  func() sheet.Sheet { return words.Like(likeness, file.Name, file.Changes, take) },
+		letter: func() sheet.Sheet { return words.LikeLetter(likeness, file.Changes) },
+		json:   func() any { return wire.Like(likeness) },
+	})
+}
+
+// forTarget answers which rocker does what a file aims for; it fails where that cannot all be had.
+func (s *sizing) forTarget(cmd *cobra.Command, file *design.File) error {
+	found, err := size.Solve(file.Design, size.Options{Seed: s.seed})
+	if nothing := (*size.NoTargetError)(nil); errors.As(err, &nothing) {
+		return fmt.Errorf(`%s aims for nothing. Say under [target] what you want, or type it, for example:
+  %s target.one_rock=2.0 target.seat_falls=6
+Or name a piece that is liked:
+  %s --like old.toml`, file.Name, file.Call("size"), file.Call("size"))
 	}
-	take := sizeLine(file, "--like", flags.like, "--write", "new.toml")
-	return words.Like(likeness, file.Name, file.Changes, take).Text(out, flags.all, isTerminal(out))
+	if err != nil {
+		return explained(file, err)
+	}
+	others := found.Others()
+	if s.write != "" {
+		p, err := curveNamed(s.curve, found, others)
+		if err != nil {
+			return err
+		}
+		return save(cmd.OutOrStdout(), file, p.Design, s.write)
+	}
+	take := file.Call("size", "--write", "new.toml")
+	return s.tell(cmd, nil, answer{
+		sheet:  func() sheet.Sheet { return words.Sized(file.Design, found, others, file.Name, file.Changes, take) },
+		letter: func() sheet.Sheet { return words.SizedLetter(file.Design, found, others) },
+		json:   func() any { return wire.Sized(file.Design, found, others) },
+		fails:  !found.Take().Met(),
+	})
 }
 
 // readLiked reads the file of the piece that is liked.
 func readLiked(path string) (*design.File, error) {
-	if path == exampleName {
-		return builtIn()
+	if path == design.BuiltInName {
+		return design.BuiltIn()
 	}
 	return design.Read(path)
 }
@@ -149,24 +172,31 @@ func explained(f *design.File, err error) error {
 	return f.Explain(err)
 }
 
-// save writes a design under a new name, and says what to do with it.
+// save writes a file with the measures of a design under a new name.
 func save(out io.Writer, file *design.File, d piece.Design, path string) error {
 	text, err := file.Saved(d)
 	if err != nil {
 		return err
 	}
-	if err := writeNew(path, text); err != nil {
-		return err
-	}
-	_, err = fmt.Fprintf(out, "Wrote %s. Look at it, then type:\n  rockerwright check %s\n", path, shellWord(path))
-	return err
+	return writeNew(out, path, text, "Look at it")
 }
 
-// sizeLine returns the call for a file, its changes, and more words.
-func sizeLine(file *design.File, more ...string) string {
-	line := callOf("size", file, "")
-	for _, word := range more {
-		line += " " + shellWord(word)
+// curveNamed returns the rocker to save by its name on the command line; without one the one
+// to take.
+func curveNamed(name string, found size.Solution, others []size.Proposal) (size.Proposal, error) {
+	if name == "" {
+		return found.Take(), nil
 	}
-	return line
+	curves := map[string]size.Curve{
+		"one": size.OneArc, "two": size.TwoArcs, "three": size.ThreeArcs, "flatter": size.FlatterTail, "even": size.EvenTime,
+	}
+	var there []string
+	for _, p := range slices.Concat(found.Proposals, others) {
+		if curve, known := curves[name]; known && p.Curve == curve && (curve != size.EvenTime || words.Shown(p)) {
+			return p, nil
+		}
+		there = append(there, strings.Fields(p.Curve.String())[0])
+	}
+	return size.Proposal{}, fmt.Errorf("there is no rocker %q among those found; there are %s", name,
+		strings.Join(slices.Compact(there), ", "))
 }

@@ -3,7 +3,6 @@ package main
 import (
 	"context"
 	"fmt"
-	"io"
 	"os"
 	"os/signal"
 	"runtime/debug"
@@ -11,24 +10,25 @@ import (
 	"github.com/spf13/cobra"
 
 	"rockerwright/cmd/internal/design"
+	"rockerwright/cmd/internal/sheet"
+	"rockerwright/cmd/internal/wire"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
 	"rockerwright/sim/size"
 )
 
-// whatIfFlags are the options of whatif.
-type whatIfFlags struct {
-	all, json bool
-	chairs    int
-	seed      uint64
-	pictures  drawing
+// wondering is a call of whatif.
+type wondering struct {
+	telling
+	chairs int
+	seed   uint64
 }
 
 // mostChairs is how many chairs one call makes; a million takes half a minute.
 const mostChairs = 100_000_000
 
 func whatIfCommand() *cobra.Command {
-	var flags whatIfFlags
+	var w wondering
 	cmd := &cobra.Command{
 		Use:   "whatif [FILE] [section.key=value…]",
 		Short: "say what each measure does, and how exactly it must be held",
@@ -44,70 +44,63 @@ hangs on. What your shop holds goes under [shop]: length, radius, angle, weight.
   rockerwright whatif mine.toml shop.length=1/8
   rockerwright whatif mine.toml --chairs 100000
   rockerwright whatif mine.toml --pictures drawings`,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			return whatIf(cmd.OutOrStdout(), cmd.ErrOrStderr(), args, flags)
-		},
+		RunE: w.run,
 	}
 	f := cmd.Flags()
-	f.BoolVar(&flags.all, "all", false, "every measure, every share, how it was found")
-	f.BoolVar(&flags.json, "json", false, "the numbers for a program: SI units, degrees")
-	f.IntVar(&flags.chairs, "chairs", 0, "make so many chairs with a shop's errors")
-	f.Uint64Var(&flags.seed, "seed", 0, "of the errors of --chairs")
-	flags.pictures.flags(cmd, "the bars")
+	f.BoolVar(&w.all, "all", false, "every measure, every share, how it was found")
+	w.jsonFlag(cmd)
+	f.IntVar(&w.chairs, "chairs", 0, "make so many chairs with a shop's errors")
+	f.Uint64Var(&w.seed, "seed", 0, "of the errors of --chairs")
+	w.picturesFlags(cmd, "the bars")
 	return cmd
 }
 
-// whatIf answers one call of whatif.
-func whatIf(out, progress io.Writer, args []string, flags whatIfFlags) error {
+func (w *wondering) run(cmd *cobra.Command, args []string) error {
 	files, file, err := readOne(args, "whatif takes one design at a time:")
 	if err != nil {
 		return err
 	}
-	if flags.chairs < 0 || flags.chairs > mostChairs {
-		return fmt.Errorf("--chairs is a number from 1 to 100,000,000; %d is not", flags.chairs)
+	if w.chairs < 0 || w.chairs > mostChairs {
+		return fmt.Errorf("--chairs is a number from 1 to 100,000,000; %d is not", w.chairs)
 	}
-	if flags.chairs > 0 {
-		return study(out, progress, files, file, flags)
+	if w.chairs > 0 {
+		return w.study(cmd, files, file)
 	}
 	table, err := size.WhatIf(file.Design)
 	if err != nil {
 		return explained(file, err)
 	}
-	err = flags.pictures.pictures(out, flags.json, files, func() []plots.Picture { return []plots.Picture{plots.Effects(table)} })
-	if err != nil {
-		return err
-	}
-	if flags.json {
-		return printWhatIfJSON(out, table)
-	}
-	return words.WhatIf(table, file.Name, file.Changes).Text(out, flags.all, isTerminal(out))
+	return w.tell(cmd, files, answer{
+		sheet:    func() sheet.Sheet { return words.WhatIf(table, file.Name, file.Changes) },
+		json:     func() any { return wire.WhatIf(table) },
+		pictures: func() []plots.Picture { return []plots.Picture{plots.Effects(table)} },
+	})
 }
 
 // study makes many chairs. Ctrl-C ends it with what is done by then.
-func study(out, progress io.Writer, files []string, file *design.File, flags whatIfFlags) error {
+func (w *wondering) study(cmd *cobra.Command, files []string, file *design.File) error {
 	debug.SetMemoryLimit(80 << 20) // however many chairs are made
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
-	options := size.StudyOptions{Seed: flags.seed}
+	options := size.StudyOptions{Seed: w.seed}
+	progress := cmd.ErrOrStderr()
 	shows := isTerminal(progress)
 	if shows {
-		options.Progress = func(done int) { fmt.Fprintf(progress, "\r%d of %d", done, flags.chairs) }
+		options.Progress = func(done int) { fmt.Fprintf(progress, "\r%d of %d", done, w.chairs) }
 	}
-	s, err := size.Chairs(ctx, file.Design, flags.chairs, options)
+	s, err := size.Chairs(ctx, file.Design, w.chairs, options)
 	if shows {
 		fmt.Fprint(progress, "\r                              \r")
 	}
 	if err != nil {
 		return explained(file, err)
 	}
+	a := answer{
+		sheet: func() sheet.Sheet { return words.Study(file.Design, s, file.Name) },
+		json:  func() any { return wire.Study(file.Design, s) },
+	}
 	if s.Chairs > 0 {
-		err := flags.pictures.pictures(out, flags.json, files, func() []plots.Picture { return []plots.Picture{plots.Shares(file.Design, s)} })
-		if err != nil {
-			return err
-		}
+		a.pictures = func() []plots.Picture { return []plots.Picture{plots.Shares(file.Design, s)} }
 	}
-	if flags.json {
-		return printStudyJSON(out, file.Design, s)
-	}
-	return words.Study(file.Design, s, file.Name).Text(out, flags.all, isTerminal(out))
+	return w.tell(cmd, files, a)
 }

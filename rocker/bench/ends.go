@@ -3,20 +3,31 @@ package bench
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 )
 
-// between returns the end from the last piece of one edge to the first of the other.
-func (e End) between(last, next Piece) ([]Piece, error) {
+// between returns the end from the last piece of one edge to the first of the other, and what an eased
+// one leaves of both.
+func (e End) between(before, behind []Piece) (edge, end, other []Piece, err error) {
+	last, next := before[len(before)-1], behind[0]
 	line := Piece{last.To, Stroke{To: next.From}}
-	if r2.Norm(line.chord()) < samePoint {
-		return nil, &OutlineError{-1, "an end has no depth"}
-	}
-	if e.Finish == Round {
+	switch {
+	case r2.Norm(line.chord()) < samePoint:
+		return nil, nil, nil, &OutlineError{-1, "an end has no depth"}
+	case e.Finish == Round:
 		line.Turn = math.Pi + math.Remainder(corner(last, next)-math.Pi, 2*math.Pi)
+	case e.Finish == Eased:
+		last, first, line, err := ease(last, line, e.Radius)
+		if err != nil {
+			return nil, nil, nil, err
+		}
+		line, second, next, err := ease(line, next, e.Radius)
+		edge = append(slices.Clone(before[:len(before)-1]), last)
+		return edge, []Piece{first, line, second}, append([]Piece{next}, behind[1:]...), err
 	}
-	return []Piece{line}, nil
+	return before, []Piece{line}, behind, nil
 }
 
 // rounded returns a top edge, walked from a tip, that begins where a round end touches it: it is cut there, or made
@@ -54,54 +65,27 @@ func rounded(tip, in r2.Vec, top []Piece, side float64) ([]Piece, error) {
 	return nil, &OutlineError{-1, "a round end does not touch both edges"}
 }
 
-// eased rounds off the two corners of an eased end, which lies between the edges before and
-// behind it; other ends stay as they are.
-func (e End) eased(before, end, behind []Piece) (edge, other, eased []Piece, err error) {
-	if e.Finish != Eased {
-		return before, behind, end, nil
-	}
-	a, r, b, err := ease(before[len(before)-1], end[0], e.Radius)
-	if err != nil {
-		return nil, nil, nil, err
-	}
-	b, s, c, err := ease(b, behind[0], e.Radius)
-	if err != nil {
-		return nil, nil, nil, err
-	}
-	edge = append(append([]Piece{}, before[:len(before)-1]...), a)
-	other = append([]Piece{c}, behind[1:]...)
-	return edge, other, []Piece{r, b, s}, nil
-}
-
 // ease rounds off the corner to the left from a to b: the centre of the new arc lies where
 // both, set inwards by its radius (m), cross, and the arc touches each at the same part of
 // its length.
 func ease(a, b Piece, radius float64) (before, arc, behind Piece, err error) {
-	none := &OutlineError{-1, fmt.Sprintf("there is no room for a corner eased to %g m", radius)}
 	setA, okA := a.setLeft(radius)
 	setB, okB := b.setLeft(radius)
-	if !okA || !okB || corner(a, b) <= 0 {
-		return Piece{}, Piece{}, Piece{}, none
-	}
 	_, _, m, found := nearest([]Piece{setA}, []Piece{setB})
-	if !found || m.first*a.Length() < samePoint || (1-m.second)*b.Length() < samePoint {
-		return Piece{}, Piece{}, Piece{}, none
+	turn := math.Remainder(b.heading(m.second)-a.heading(m.first), 2*math.Pi)
+	if !okA || !okB || corner(a, b) <= 0 || !found || turn <= 0 ||
+		m.first*a.Length() < samePoint || (1-m.second)*b.Length() < samePoint {
+		err = &OutlineError{-1, fmt.Sprintf("there is no room for a corner eased to %g m", radius)}
+		return Piece{}, Piece{}, Piece{}, err
 	}
 	before, behind = a.Cut(0, m.first), b.Cut(m.second, 1)
-	turn := math.Remainder(b.heading(m.second)-a.heading(m.first), 2*math.Pi)
-	if turn <= 0 {
-		return Piece{}, Piece{}, Piece{}, none
-	}
 	return before, Piece{before.To, Stroke{behind.From, turn}}, behind, nil
 }
 
 // setLeft returns the piece set to its left by a distance, m, and whether it is less than
 // the radius there.
 func (s Piece) setLeft(distance float64) (Piece, bool) {
-	if !s.straight() && s.Turn > 0 && s.Radius() <= distance {
-		return Piece{}, false
-	}
 	from := r2.Add(s.From, r2.Scale(distance, left(s.heading(0))))
 	to := r2.Add(s.To, r2.Scale(distance, left(s.heading(1))))
-	return Piece{from, Stroke{to, s.Turn}}, true
+	return Piece{from, Stroke{to, s.Turn}}, s.straight() || s.Turn <= 0 || s.Radius() > distance
 }

@@ -2,6 +2,7 @@ package bench
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -21,28 +22,15 @@ func (r Rocker) Outline() (Path, error) {
 	if err != nil {
 		return Path{}, err
 	}
-	noseEnd, err := r.Nose.between(edges.wood[len(edges.wood)-1], edges.top[0])
+	wood, noseEnd, top, err := r.Nose.between(edges.wood, edges.top)
 	if err != nil {
 		return Path{}, err
 	}
-	tailEnd, err := r.Tail.between(edges.top[len(edges.top)-1], edges.wood[0])
+	top, tailEnd, wood, err := r.Tail.between(top, wood)
 	if err != nil {
 		return Path{}, err
 	}
-	wood, top := edges.wood, edges.top
-	wood, top, noseEnd, err = r.Nose.eased(wood, noseEnd, top)
-	if err != nil {
-		return Path{}, err
-	}
-	top, wood, tailEnd, err = r.Tail.eased(top, tailEnd, wood)
-	if err != nil {
-		return Path{}, err
-	}
-	var all []Piece
-	for _, some := range [][]Piece{wood, noseEnd, top, tailEnd} {
-		all = append(all, some...)
-	}
-	outline := pathOf(all, true)
+	outline := pathOf(slices.Concat(wood, noseEnd, top, tailEnd), true)
 	if !outline.Simple() || outline.Area() <= 0 {
 		return Path{}, &OutlineError{-1, "the outline crosses itself"}
 	}
@@ -54,10 +42,7 @@ func (r Rocker) Outline() (Path, error) {
 // with the ends, the top as far as a round one touches it; chair frame, m. The error is an [*OutlineError].
 func (r Rocker) Edges() (floor, wood, top Path, err error) {
 	e, err := r.edges()
-	if err != nil {
-		return Path{}, Path{}, Path{}, err
-	}
-	return pathOf(e.floor, false), pathOf(e.wood, false), pathOf(e.top, false), nil
+	return pathOf(e.floor, false), pathOf(e.wood, false), pathOf(e.top, false), err
 }
 
 // sides are the edges as pieces: floor and wood from the tail, top from the nose.
@@ -108,22 +93,17 @@ func (r Rocker) edges() (sides, error) {
 // straightTop returns the level line at Depth over the origin between the two lines square to
 // the floor edge at its tips.
 func (r Rocker) straightTop(spans []floorSpan) ([]Piece, error) {
-	end := func(tip r2.Vec, tilt float64) (r2.Vec, error) {
-		if !(r.Depth-tip.Y > r.Sole*math.Cos(tilt) && math.Cos(tilt) > 0) {
-			return r2.Vec{}, &OutlineError{-1, "the straight top comes to the floor edge short of a tip"}
-		}
-		return r2.Vec{X: tip.X + math.Tan(tilt)*(r.Depth-tip.Y), Y: r.Depth}, nil
+	end := func(tip r2.Vec, tilt float64) (at r2.Vec, over bool) {
+		over = r.Depth-tip.Y > r.Sole*math.Cos(tilt) && math.Cos(tilt) > 0
+		return r2.Vec{X: tip.X + math.Tan(tilt)*(r.Depth-tip.Y), Y: r.Depth}, over
 	}
 	first, last := spans[0], spans[len(spans)-1]
-	tail, err := end(first.End, first.To)
-	if err != nil {
-		return nil, err
-	}
-	nose, err := end(last.Start, last.From)
-	if err != nil {
-		return nil, err
-	}
-	if nose.X-tail.X < samePoint {
+	tail, overTail := end(first.End, first.To)
+	nose, overNose := end(last.Start, last.From)
+	switch {
+	case !overTail || !overNose:
+		return nil, &OutlineError{-1, "the straight top comes to the floor edge short of a tip"}
+	case nose.X-tail.X < samePoint:
 		return nil, &OutlineError{-1, "the two square ends meet below the straight top"}
 	}
 	return []Piece{{tail, Stroke{To: nose}}}, nil
@@ -133,7 +113,7 @@ func (r Rocker) straightTop(spans []floorSpan) ([]Piece, error) {
 func backwards(list []Piece) []Piece {
 	back := make([]Piece, len(list))
 	for i, s := range list {
-		back[len(list)-1-i] = s.reversed()
+		back[len(list)-1-i] = Piece{s.To, Stroke{s.From, -s.Turn}}
 	}
 	return back
 }

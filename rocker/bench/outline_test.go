@@ -287,7 +287,7 @@ func laysOut(t testing.TB, r Rocker) bool {
 			}
 		}
 	}
-	if r.Top != rocker.Concentric || r.Sole != 0 || r.tapers() || r.Nose.Finish != Square || r.Tail.Finish != Square {
+	if !r.concentric() || r.Sole != 0 || r.Nose.Finish != Square || r.Tail.Finish != Square {
 		return true
 	}
 	strip, err := r.Edge.Strip(r.Depth, r.Top)

@@ -66,9 +66,6 @@ func (s Piece) Cut(from, to float64) Piece {
 	return Piece{s.At(from), Stroke{s.At(to), s.Turn * (to - from)}}
 }
 
-// reversed returns the piece walked the other way.
-func (s Piece) reversed() Piece { return Piece{s.To, Stroke{s.From, -s.Turn}} }
-
 // segment returns the area between arc and chord, m², above zero on the right of the chord.
 func (s Piece) segment() float64 {
 	t := s.Turn

@@ -61,18 +61,19 @@ func (e *OutlineError) Error() string {
 // check returns the first measure that no rocker has.
 func (r Rocker) check() error {
 	bad := func(format string, a ...any) error { return &OutlineError{-1, fmt.Sprintf(format, a...)} }
+	nose, tail := r.depths()
 	switch {
 	case r.Edge.Bearings() == 0 || r.Edge.Length() == 0:
 		return bad("there is no floor edge")
 	case !(r.Depth > 0) || !finite(r.Depth):
 		return bad("a depth of %g m is not more than 0", r.Depth)
-	case !(r.Sole >= 0 && r.Sole < min(r.Depth, r.depthAt(true), r.depthAt(false))):
-		return bad("a sole of %g m leaves no wood of a depth of %g m", r.Sole, min(r.Depth, r.depthAt(true), r.depthAt(false)))
-	case !finite(r.depthAt(true)) || !finite(r.depthAt(false)):
+	case !(r.Sole >= 0 && r.Sole < min(r.Depth, nose, tail)):
+		return bad("a sole of %g m leaves no wood of a depth of %g m", r.Sole, min(r.Depth, nose, tail))
+	case !finite(nose) || !finite(tail):
 		return bad("the depth at a tip is not a number")
 	case r.Top != rocker.Concentric && r.Top != rocker.Straight:
 		return bad("there is no top number %d", int(r.Top))
-	case r.Top == rocker.Straight && r.tapers():
+	case r.Top == rocker.Straight && (nose != r.Depth || tail != r.Depth):
 		return bad("a straight top has the depth at the tips that comes of it")
 	}
 	for _, end := range []End{r.Nose, r.Tail} {
@@ -83,16 +84,13 @@ func (r Rocker) check() error {
 	return nil
 }
 
-// depthAt returns the depth at the nose or the tail of a top that is not straight, m.
-func (r Rocker) depthAt(nose bool) float64 {
-	if nose {
-		return cmp.Or(r.NoseDepth, r.Depth)
-	}
-	return cmp.Or(r.TailDepth, r.Depth)
+// depths returns the depths at the nose and at the tail of a top that is not straight, m.
+func (r Rocker) depths() (nose, tail float64) {
+	return cmp.Or(r.NoseDepth, r.Depth), cmp.Or(r.TailDepth, r.Depth)
 }
 
-// tapers reports whether the depth at a tip is another than Depth.
-func (r Rocker) tapers() bool { return r.depthAt(true) != r.Depth || r.depthAt(false) != r.Depth }
-
 // concentric reports whether the top is everywhere as deep as at the origin.
-func (r Rocker) concentric() bool { return r.Top == rocker.Concentric && !r.tapers() }
+func (r Rocker) concentric() bool {
+	nose, tail := r.depths()
+	return r.Top == rocker.Concentric && nose == r.Depth && tail == r.Depth
+}

@@ -3,6 +3,7 @@ package bench
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -19,15 +20,13 @@ type floorSpan struct {
 // spans returns the floor edge from the tail to the nose, without corners before the first
 // length and behind the last, which no end could follow.
 func (r Rocker) spans() []floorSpan {
-	drawn := r.Edge.Drawn()
 	var list []floorSpan
 	last := 0
-	for i := len(drawn) - 1; i >= 0; i-- {
-		if drawn[i].Length == 0 && len(list) == 0 {
-			continue
+	for i, s := range slices.Backward(r.Edge.Drawn()) {
+		if s.Length > 0 || len(list) > 0 {
+			list = append(list, floorSpan{s, i})
 		}
-		list = append(list, floorSpan{drawn[i], i})
-		if drawn[i].Length > 0 {
+		if s.Length > 0 {
 			last = len(list)
 		}
 	}

@@ -83,9 +83,19 @@ type Standing struct {
 	Radius float64
 }
 
-// up returns the unit vector from the foot to the seat.
-func (l Leg) up() r3.Vec {
-	return r3.Unit(r3.Vec{X: -math.Tan(l.Rake), Y: 1, Z: -math.Tan(l.Splay)})
+// Resultant returns by how much a leg leans from plumb altogether, and Sightline the
+// direction in which it does, from the direction of rake (rad): of a leg raked and splayed
+// by these angles (rad) its foot lies tan(rake) along and tan(splay) aside for each length
+// of height, so
+//
+//	tan resultant = √(tan²rake + tan²splay),  tan sightline = tan splay/tan rake
+func Resultant(rake, splay float64) float64 {
+	return math.Atan(math.Hypot(math.Tan(rake), math.Tan(splay)))
+}
+
+// Sightline returns the angle of [Resultant]'s plane from the direction of rake, rad.
+func Sightline(rake, splay float64) float64 {
+	return math.Atan2(math.Tan(splay), math.Tan(rake))
 }
 
 // Stand returns how a leg comes down on the rocker. The error is an [*OutlineError], a
@@ -120,19 +130,14 @@ func (r Rocker) Stand(l Leg) (Standing, error) {
 	if on.straight() {
 		s.Radius = math.Inf(1)
 	}
-	up := l.up()
-	along, square := s.axes(up)
+	up := r3.Unit(r3.Vec{X: -math.Tan(l.Rake), Y: 1, Z: -math.Tan(l.Splay)}) // to the seat
+	sin, cos := math.Sincos(s.Slope)
+	along, square := up.X*cos+up.Y*sin, up.Y*cos-up.X*sin // the top edge
 	s.Cut = math.Atan2(along, square)
 	s.Angle = math.Pi/2 - s.Cut
 	s.Across = math.Atan2(-up.Z, square)
 	s.Tilt = math.Atan2(math.Hypot(along, up.Z), square)
 	return s, nil
-}
-
-// axes returns the parts of the leg's direction along the top edge, to the nose, and square to it.
-func (s Standing) axes(up r3.Vec) (along, square float64) {
-	sin, cos := math.Sincos(s.Slope)
-	return up.X*cos + up.Y*sin, up.Y*cos - up.X*sin
 }
 
 // comesDown returns where the leg's line in the side view, walked down from the seat, first

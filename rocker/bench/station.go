@@ -37,11 +37,10 @@ type Station struct {
 // or a [*SizeError] for a spacing that is not more than zero, or so small that there would be
 // thousands of stations.
 func (r Rocker) Stations(spacing float64) ([]Station, error) {
-	if err := r.check(); err != nil {
-		return nil, err
-	}
-	h, _, _ := r.Edge.Support(0)
-	return r.stations(spacing, func(q r2.Vec) r2.Vec { return r2.Vec{X: q.X, Y: q.Y + h} })
+	return r.stations(spacing, func(q r2.Vec) r2.Vec {
+		h, _, _ := r.Edge.Support(0)
+		return r2.Vec{X: q.X, Y: q.Y + h}
+	})
 }
 
 // ChordStations returns the same from a straightedge or a string from tip to tip of the floor
@@ -86,13 +85,10 @@ func (r Rocker) stations(spacing float64, put func(r2.Vec) r2.Vec) ([]Station, e
 	ends := func(nose bool, floor, wood, top r2.Vec) {
 		tip := Station{floor.X, Tip, nose, floor, wood, top}
 		rows = append(rows, tip)
-		for _, corner := range []struct {
-			ends Ending
-			at   r2.Vec
-		}{{WoodCorner, wood}, {TopCorner, top}} {
-			if math.Abs(corner.at.X-tip.At) > samePoint {
-				s := row(corner.at.X)
-				s.Ends, s.Nose = corner.ends, nose
+		for i, edge := range []Ending{WoodCorner, TopCorner} {
+			if corner := []r2.Vec{wood, top}[i]; math.Abs(corner.X-tip.At) > samePoint {
+				s := row(corner.X)
+				s.Ends, s.Nose = edge, nose
 				rows = append(rows, s)
 			}
 		}

@@ -16,10 +16,10 @@ const taperTried = 16
 // thickness returns the depth of a tapered rocker (m) a way along the floor edge from the
 // origin, above zero towards the nose, and its slope.
 func (r Rocker) thickness(way float64) (depth, slope float64) {
-	nose, tail := r.Edge.Reach()
-	reach, tip := nose, r.depthAt(true)
+	reach, behind := r.Edge.Reach()
+	tip, tail := r.depths()
 	if way < 0 {
-		reach, tip = tail, r.depthAt(false)
+		reach, tip = behind, tail
 	}
 	if reach == 0 {
 		return r.Depth, 0

@@ -11,40 +11,33 @@ import (
 	"rockerwright/sim/readings"
 )
 
-// A Sitters is who sits in a design: made once, for many designs that differ in wood alone.
+// Sitters are who sits in a design: made once, for many designs that differ in wood alone.
 // The people are then posed in each of them anew, which is quick; their sizes are not.
-type Sitters struct {
-	people []somebody
-}
-
-// SittersOf returns who sits in the design. The error is a [*piece.KeyError].
-func SittersOf(d piece.Design) (Sitters, error) {
-	people, err := everybody(d)
-	return Sitters{people}, err
-}
+type Sitters []Somebody
 
 // ForLimits returns the company in those postures alone that decide most limits of the design: the
 // first person as given and leaning furthest, others leaning furthest. Of who does not lean
-// back, and where a tilt at rest is asked of everyone, nobody is left out. Loads that are left
+// back, and where something is asked in every posture, nobody is left out. Loads that are left
 // out must still be asked once, in the end.
 func (c Sitters) ForLimits(d piece.Design) Sitters {
-	if d.Limits.RestTilt > 0 {
-		return c
+	deciding := []person.Posture{person.LyingBack}
+	for i := range asks {
+		if a := &asks[i]; a.In(&d) > 0 && a.of == nil {
+			return c
+		} else if a.In(&d) > 0 {
+			deciding = append(deciding, a.of...)
+		}
 	}
-	forward := d.Limits.ForwardMargin > 0 || d.Limits.ForwardLift > 0
-	narrow := Sitters{people: slices.Clone(c.people)}
-	for i := range narrow.people {
-		one := &narrow.people[i]
+	narrow := slices.Clone(c)
+	for i := range narrow {
+		one := &narrow[i]
 		if !slices.Contains(one.postures, person.LyingBack) {
 			continue
 		}
-		var kept []person.Posture
-		for _, p := range one.postures {
-			if i == 0 && p == one.postures[0] || p == person.LyingBack || p == person.Perched && forward {
-				kept = append(kept, p)
-			}
-		}
-		one.postures = kept
+		first := one.postures[0]
+		one.postures = slices.DeleteFunc(slices.Clone(one.postures), func(p person.Posture) bool {
+			return !slices.Contains(deciding, p) && (i > 0 || p != first)
+		})
 	}
 	return narrow
 }
@@ -52,9 +45,9 @@ func (c Sitters) ForLimits(d piece.Design) Sitters {
 // First returns the company with the first person alone to be posed, as given first; the others
 // are there, but not asked.
 func (c Sitters) First() Sitters {
-	first := Sitters{people: slices.Clone(c.people)}
-	for i := range first.people {
-		one := &first.people[i]
+	first := slices.Clone(c)
+	for i := range first {
+		one := &first[i]
 		one.postures = one.postures[:min(len(one.postures), max(0, 1-i))]
 	}
 	return first
@@ -70,39 +63,26 @@ type Balanced struct {
 	Limits []Limit // what must hold
 	Look   []Limit // what is worth a look where it does not hold
 
-	carry        piece.Carry
-	masses       piece.Masses
-	read         *readings.Result // of a piece that was measured, else nil
-	usualInertia bool             // weighed, but no rocks told it
-	people       []somebody
+	UsualInertia bool // the piece was weighed, but no rocks were timed, or they do not tell the inertia
+
+	carry  piece.Carry
+	masses piece.Masses
+	read   *readings.Result // of a piece that was measured, else nil
+	people Sitters
 }
 
 // Balance returns how a design stands with these people in it: the piece alone and each load of
 // which something is asked, where it rests, how far seat and back lean there, the push for one
 // degree, and the limits. The error is a [*piece.KeyError].
 func (c Sitters) Balance(d piece.Design) (Balanced, error) {
-	b, err := drawn(d)
-	if err != nil {
-		return b, err
-	}
-	b.people = c.people
-	return b, b.balance(asked)
+	return balance(d, false, func(piece.Design) (Sitters, error) { return c, nil })
 }
 
 // Balance is [Sitters.Balance] with everybody, hazards too, made anew.
-func Balance(d piece.Design) (Balanced, error) {
-	b, err := drawn(d)
-	if err != nil {
-		return b, err
-	}
-	if b.people, err = everybody(d); err != nil {
-		return b, err
-	}
-	return b, b.balance(everyLoad)
-}
+func Balance(d piece.Design) (Balanced, error) { return balance(d, true, SittersOf) }
 
-// drawn returns a design with its edge, and nothing else yet.
-func drawn(d piece.Design) (Balanced, error) {
+// balance balances a design with all loads, or those alone of which something is asked.
+func balance(d piece.Design, all bool, people func(d piece.Design) (Sitters, error)) (Balanced, error) {
 	b := Balanced{Design: d}
 	var err error
 	if b.Edge, b.Curve, err = d.Profile(); err != nil {
@@ -113,23 +93,20 @@ func drawn(d piece.Design) (Balanced, error) {
 		return b, err
 	}
 	b.carry = d.Carry(b.Edge)
-	return b, nil
-}
-
-// balance fills in the mass of the piece, the loads that are wanted, and the limits.
-func (b *Balanced) balance(wanted wanted) error {
-	err := b.weigh()
-	if err != nil {
-		return err
+	if b.people, err = people(d); err != nil {
+		return b, err
 	}
-	if b.Loads, err = b.loads(wanted); err != nil {
-		return err
+	if err := b.weigh(); err != nil {
+		return b, err
+	}
+	if b.Loads, err = b.loads(all); err != nil {
+		return b, err
 	}
 	for i := range b.Loads {
-		b.Loads[i].settle(b)
+		b.Loads[i].settle(&b)
 	}
-	b.Limits, b.Look = limitsOf(b.Design, b.Loads)
-	return nil
+	b.Limits, b.Look = b.limitsOf(b.Loads)
+	return b, nil
 }
 
 // Holds reports whether all limits hold.

@@ -28,8 +28,8 @@ func (r Report) Checked() []Checked {
 		}
 		at := slices.IndexFunc(list, func(c Checked) bool { return c.Name == l.Sitter })
 		if at < 0 {
-			list = append(list, Checked{Name: l.Sitter, Mass: r.massOf(l)})
-			at = len(list) - 1
+			at = len(list)
+			list = append(list, Checked{Name: l.Sitter, Mass: cmp.Or(r.sizesOf(l.Sitter)[person.Mass], l.Person.Mass)})
 		}
 		list[at].Postures++
 	}
@@ -37,14 +37,14 @@ func (r Report) Checked() []Checked {
 	return list
 }
 
-// massOf returns the mass of a load's person: as given or estimated, else what rides.
-func (r Report) massOf(l *Load) float64 {
+// sizesOf returns the sizes of who is posed under a name, given or estimated; zeros where nobody is.
+func (r Report) sizesOf(name string) person.Measures {
 	for _, s := range r.Somebody {
-		if s.Name == l.Sitter {
-			return s.Person.Sizes[person.Mass]
+		if s.Name == name {
+			return s.Person.Sizes
 		}
 	}
-	return l.Person.Mass
+	return person.Measures{}
 }
 
 // TipsAtRest returns how high the two tips of a rocker stand over the floor where a load
@@ -55,22 +55,30 @@ func (b *Balanced) TipsAtRest(l *Load) (nose, tail float64) {
 	return nose, tail
 }
 
-// pickLoad returns the load of a name.
-func LoadNamed(loads []Load, name string) (*Load, error) {
-	if name == "" {
-		return &loads[min(1, len(loads)-1)], nil
-	}
-	for i := range loads { // one name may be the beginning of another
-		if loads[i].Name == name {
-			return &loads[i], nil
+// Load returns the load of a name; nil where there is none.
+func (b *Balanced) Load(name string) *Load {
+	for i := range b.Loads {
+		if b.Loads[i].Name == name {
+			return &b.Loads[i]
 		}
+	}
+	return nil
+}
+
+// LoadNamed returns the load of a name or of the beginning of one, in letters of either case; of "" the first person.
+func (b *Balanced) LoadNamed(name string) (*Load, error) {
+	if name == "" {
+		return b.Seated(), nil
+	}
+	if l := b.Load(name); l != nil { // one name may be the beginning of another
+		return l, nil
 	}
 	var names []string
-	for i := range loads {
-		if strings.HasPrefix(strings.ToLower(loads[i].Name), strings.ToLower(name)) {
-			return &loads[i], nil
+	for i := range b.Loads {
+		if strings.HasPrefix(strings.ToLower(b.Loads[i].Name), strings.ToLower(name)) {
+			return &b.Loads[i], nil
 		}
-		names = append(names, loads[i].Name)
+		names = append(names, b.Loads[i].Name)
 	}
 	return nil, fmt.Errorf("there is no load %q; there are %s", name, strings.Join(names, "; "))
 }

@@ -1,6 +1,7 @@
 package check
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -45,31 +46,28 @@ func moves(d piece.Design, cause Cause) []move {
 	if d.Units == quantity.Metric {
 		half, whole = 0.010, 0.020
 	}
-	tail, nose, radius := move{"rocker.tail", half, 16}, move{"rocker.nose", half, 16}, move{"rocker.radius", whole, 24}
-	if n := len(d.Rocker.Arcs); n > 0 {
-		tail.key, nose.key, radius.key = lastArc(d), "", ""
+	tail, nose, flatter := move{"rocker.tail", half, 16}, move{"rocker.nose", half, 16}, move{"rocker.radius", whole, 24}
+	forward, back := move{"seat.behind_low_point", -half, 8}, move{"seat.behind_low_point", half, 8}
+	if len(d.Rocker.Arcs) > 0 {
+		tail.key, nose.key, flatter.key = lastArc(d), "", ""
 	}
-	flatter, forward, back := radius, move{"seat.behind_low_point", -half, 8}, move{"seat.behind_low_point", half, 8}
+	list := []move{flatter, forward, back}
 	switch cause {
 	case TailLength:
-		return []move{tail, flatter, forward}
+		list = []move{tail, flatter, forward}
 	case NoseLength:
-		return []move{nose, flatter, back}
-	case RestsTilted:
-		return []move{flatter, forward, back}
+		list = []move{nose, flatter, back}
 	}
-	return []move{flatter, forward, back}
+	return slices.DeleteFunc(list, func(m move) bool { return m.key == "" })
 }
 
 // lastArc returns the key of the length of the last arc or flat before the tail tip.
 func lastArc(d piece.Design) string {
-	n := len(d.Rocker.Arcs)
-	for i := n; i > 0; i-- {
-		switch a := d.Rocker.Arcs[i-1]; {
-		case a.Length > 0:
-			return piece.ArcKey(i, "length")
-		case a.Flat > 0:
-			return piece.ArcKey(i, "flat")
+	for i, a := range slices.Backward(d.Rocker.Arcs) {
+		if a.Length > 0 {
+			return piece.ArcKey(i+1, "length")
+		} else if a.Flat > 0 {
+			return piece.ArcKey(i+1, "flat")
 		}
 	}
 	return ""
@@ -83,14 +81,11 @@ func (b *Balanced) cure() (Cause, *Try) {
 		return NoCause, nil
 	}
 	d, limit := b.Design, b.Limits[worst]
-	cause := causeOf(limit, b.Loads)
+	cause := b.causeOf(limit)
 	if limit.Holds {
 		return cause, nil
 	}
 	for _, m := range moves(d, cause) {
-		if m.key == "" {
-			continue
-		}
 		for n := 1; n <= m.most; n++ {
 			changed := d.Clone()
 			measure, field, err := changed.Measure(m.key)
@@ -98,7 +93,7 @@ func (b *Balanced) cure() (Cause, *Try) {
 				break
 			}
 			*field = quantity.Round(*field+m.step*float64(n), measure.Kind, d.Units) // as it will be typed
-			after, err := Sitters{b.people}.Balance(changed)
+			after, err := b.people.Balance(changed)
 			if err != nil {
 				break
 			}
@@ -115,17 +110,11 @@ func (b *Balanced) cure() (Cause, *Try) {
 func worstOf(limits []Limit) int {
 	worst, least := -1, math.Inf(1)
 	for i, l := range limits {
-		share := l.Got / l.AtLeast
-		if !math.IsNaN(l.AtMost) {
-			share = 2 - l.Got/l.AtMost
-		}
-		if l.Name == "rest" && l.Holds {
-			continue
-		}
+		share := l.Share()
 		if math.IsNaN(share) || l.Name == "rest" {
 			share = -1 // nothing is worse than no answer
 		}
-		if share < least {
+		if share < least && !(l.Name == "rest" && l.Holds) {
 			worst, least = i, share
 		}
 	}
@@ -133,24 +122,23 @@ func worstOf(limits []Limit) int {
 }
 
 // causeOf returns what limits one limit of one of the loads.
-func causeOf(limit Limit, loads []Load) Cause {
-	for i := range loads {
-		l := &loads[i]
-		if l.Name != limit.Load || l.Balance.Outcome != sim.Rocks {
-			continue
-		}
-		if i := slices.IndexFunc(asks[:], func(a ask) bool { return a.name == limit.Name }); i >= 0 {
-			return asks[i].cause(l)
-		}
+func (b *Balanced) causeOf(limit Limit) Cause {
+	l, i := b.Load(limit.Load), slices.IndexFunc(asks, func(a ask) bool { return a.Name() == limit.Name })
+	switch {
+	case l == nil || i < 0 || l.Balance.Outcome != sim.Rocks:
+		return CurveItself
+	case limit.Side == Back && l.Rig.OverTip(l.Balance.Back):
+		return TailLength
+	case limit.Side == Forward && l.Rig.OverTip(l.Balance.Forward):
+		return NoseLength
 	}
-	return CurveItself
+	return cmp.Or(asks[i].cause, CurveItself)
 }
 
 // LookAt returns the measure that is the first to look at for a limit that does not hold.
 func (b *Balanced) LookAt(l Limit) string {
-	moves := moves(b.Design, causeOf(l, b.Loads))
-	if i := slices.IndexFunc(moves, func(m move) bool { return m.key != "" }); i >= 0 {
-		return moves[i].key
+	if list := moves(b.Design, b.causeOf(l)); len(list) > 0 {
+		return list[0].key
 	}
 	return ""
 }
@@ -158,15 +146,10 @@ func (b *Balanced) LookAt(l Limit) string {
 // WorstLimited returns the load of the limit that is nearest to failing and has a rest;
 // nil where nothing is asked of anybody who rests.
 func (b *Balanced) WorstLimited() *Load {
-	var limits []Limit
-	for _, l := range b.Limits {
-		if l.Name != "rest" && !math.IsNaN(l.Got) {
-			limits = append(limits, l)
-		}
-	}
-	worst := worstOf(limits)
-	for i := range b.Loads {
-		if l := &b.Loads[i]; worst >= 0 && l.Name == limits[worst].Load && l.Upright() {
+	unmeasured := func(l Limit) bool { return l.Name == "rest" || math.IsNaN(l.Got) }
+	limits := slices.DeleteFunc(slices.Clone(b.Limits), unmeasured)
+	if worst := worstOf(limits); worst >= 0 {
+		if l := b.Load(limits[worst].Load); l != nil && l.Upright() {
 			return l
 		}
 	}

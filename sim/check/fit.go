@@ -6,25 +6,9 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body/person"
-	"rockerwright/rocker"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
-
-// Somebody is a person who was posed, with what was given of the sizes.
-type Somebody struct {
-	Name   string
-	Role   piece.Role
-	Person person.Person
-}
-
-func said(people []somebody) []Somebody {
-	list := make([]Somebody, len(people))
-	for i, p := range people {
-		list[i] = Somebody{p.name, p.role, p.person}
-	}
-	return list
-}
 
 // A Fit is one measure of the piece against one of the owner, as the piece stands with
 // the owner at ease in it, m.
@@ -48,80 +32,135 @@ type clearance struct {
 	what      string
 	size      person.Size
 	low, high float64 // to add to the person's size, m
-	have      func(d piece.Design, at attitude) float64
+	cushion   bool    // the person has the measure from the cushion on
 }
 
 // Clearances between a seat and its sitter, m; all common practice among chairmakers.
 var clearances = [...]clearance{
-	{"seat.front", "front edge, off the floor", person.KneeCrease, -2 * quantity.In, 0, func(d piece.Design, at attitude) float64 {
-		return at.height(r2.Add(d.Seat.FrontEdge(), r2.Vec{Y: d.Seat.Cushion}))
-	}},
-	{"seat.depth", "seat depth", person.ThighLength, -4 * quantity.In, -1.5 * quantity.In, func(d piece.Design, _ attitude) float64 { return d.Seat.Depth }},
-	{"seat.width", "seat width", person.Hips, 2 * quantity.In, math.Inf(1), func(d piece.Design, _ attitude) float64 { return d.Seat.Width }},
-	{"arms.height", "arms, over the seat", person.Elbow, -2 * quantity.In, quantity.In / 2, func(d piece.Design, _ attitude) float64 { return d.Arms.Height - d.Seat.Cushion }},
-	{"back.height", "back, for the shoulders", person.Shoulder, 0, math.Inf(1), func(d piece.Design, _ attitude) float64 { return d.Back.Height - d.Seat.Cushion }},
-	{"back.height", "back, for the head", person.SittingHeight, -4 * quantity.In, math.Inf(1), func(d piece.Design, _ attitude) float64 { return d.Back.Height - d.Seat.Cushion }},
-	{"back.lumbar", "bulge, over the seat", person.Lumbar, -1 * quantity.In, 1 * quantity.In, func(d piece.Design, _ attitude) float64 { return d.Back.Lumbar - d.Seat.Cushion }},
+	{"seat.front", "front edge, off the floor", person.KneeCrease, -2 * quantity.In, 0, false}, // at the rest
+	{"seat.depth", "seat depth", person.ThighLength, -4 * quantity.In, -1.5 * quantity.In, false},
+	{"seat.width", "seat width", person.Hips, 2 * quantity.In, math.Inf(1), false},
+	{"arms.height", "arms, over the seat", person.Elbow, -2 * quantity.In, quantity.In / 2, true},
+	{"back.height", "back, for the shoulders", person.Shoulder, 0, math.Inf(1), true},
+	{"back.height", "back, for the head", person.SittingHeight, -4 * quantity.In, math.Inf(1), true},
+	{"back.lumbar", "bulge, over the seat", person.Lumbar, -1 * quantity.In, 1 * quantity.In, true},
 }
 
-// An attitude is a design as it stands with one load.
-type attitude struct {
-	carry piece.Carry
-	edge  rocker.Profile
-	roll  float64
+// frontHeight returns the height of the front edge over the floor as the piece rests with a load, cushion and all, m.
+func (b *Balanced) frontHeight(l *Load) float64 {
+	edge := r2.Add(b.Design.Seat.FrontEdge(), r2.Vec{Y: b.Design.Seat.Cushion})
+	return b.Edge.Height(b.Placed(edge), l.Balance.Rest.Tilt-b.Design.Floor.Slope)
 }
 
-// height returns the height of a point of the seat frame over the floor, m.
-func (a attitude) height(p r2.Vec) float64 {
-	return a.edge.Height(a.carry.Point(p), a.roll)
-}
-
-// seatedRest returns how the piece stands with somebody at ease in it, and whether it
-// does.
-func (b *Balanced) seatedRest(name string) (attitude, bool) {
+// atEase returns the load of somebody at ease in the piece, of owners who sit side by side that of both; nil of
+// nobody.
+func (b *Balanced) atEase(one Somebody) *Load {
+	if b.Design.Traits().ForTwo && one.Role == piece.Owner {
+		one.Name = "both"
+	}
 	for i := range b.Loads {
-		l := &b.Loads[i]
-		if l.Sitter == name && l.Posture == person.Sitting && l.Upright() {
-			return attitude{b.carry, b.Edge, l.Balance.Rest.Tilt - b.Design.Floor.Slope}, true
+		if l := &b.Loads[i]; l.Sitter == one.Name && l.Posture == person.Sitting {
+			return l
 		}
 	}
-	return attitude{}, false
-}
-
-// loadOf returns the name under which the loads of somebody go.
-func loadOf(d piece.Design, one somebody) string {
-	if d.Kind == piece.Settee && one.role == piece.Owner {
-		return "both"
-	}
-	return one.name
+	return nil
 }
 
 // fit returns the owner's fit; none where no owner is posed or the piece does not stand.
-// The width of a settee is for two.
+// The width of a seat for two is for both.
 func (b *Balanced) fit() []Fit {
-	d := b.Design
-	if len(b.people) == 0 || b.people[0].role != piece.Owner || !d.Seat.SlopeKnown() {
+	if len(b.people) == 0 || b.people[0].Role != piece.Owner || !b.Design.Seat.SlopeKnown() {
 		return nil
 	}
-	owner := b.people[0]
-	at, stands := b.seatedRest(loadOf(d, owner))
-	if !stands {
+	owner := b.people[0].Person
+	l := b.atEase(b.people[0])
+	if l == nil || !l.Upright() {
 		return nil
 	}
 	var list []Fit
 	for _, c := range clearances {
-		_, drawn, err := d.Measure(c.key)
+		_, drawn, err := b.Design.Measure(c.key)
 		if err != nil || *drawn == 0 {
 			continue
 		}
-		size := owner.person.Sizes[c.size]
-		f := Fit{Key: c.key, What: c.what, Size: c.size, Person: size, Given: owner.person.Sources[c.size],
-			Have: c.have(d, at), Low: size + c.low, High: size + c.high}
-		if d.Kind == piece.Settee && c.size == person.Hips {
+		have := *drawn
+		if c.cushion {
+			have -= b.Design.Seat.Cushion
+		} else if c.key == "seat.front" {
+			have = b.frontHeight(l)
+		}
+		size := owner.Sizes[c.size]
+		f := Fit{Key: c.key, What: c.what, Size: c.size, Person: size, Given: owner.Sources[c.size],
+			Have: have, Low: size + c.low, High: size + c.high}
+		if b.Design.Traits().ForTwo && c.size == person.Hips {
 			f.Low *= 2
 		}
 		f.Change = math.Max(0, f.Low-f.Have) + math.Min(0, f.High-f.Have)
 		list = append(list, f)
+	}
+	return list
+}
+
+// A Trouble is how a person does not fit a seat.
+type Trouble int
+
+const (
+	FeetHang      Trouble = iota // the front edge stands higher than the knee crease
+	KneesUp                      // the seat is so low that the knees stand far above the hips
+	KneesOverChin                // or even above the chin
+	TooWide                      // the hips are wider than the seat
+	TooDeep                      // the seat is deeper than the thigh is long
+)
+
+// A Misfit is one person whom the piece does not fit.
+type Misfit struct {
+	Name    string
+	Trouble Trouble
+	By      float64 // m
+}
+
+// reach is by how much a front edge may stand over the knee crease before feet are said
+// to hang, m: what a foot makes up for by pointing its toes; our judgement.
+const reach = 0.012
+
+// kneesHigh is how far the knees may stand above the hips before a seat is said to be low,
+// m; our judgement.
+const kneesHigh = 0.13
+
+// misfits returns who, of those who sit, the piece does not fit, at the rest with each
+// of them at ease in it.
+func (b *Balanced) misfits() []Misfit {
+	d := b.Design
+	if !d.Seat.SlopeKnown() {
+		return nil
+	}
+	var list []Misfit
+	for _, one := range b.people {
+		l := b.atEase(one)
+		if l == nil {
+			continue
+		}
+		switch j := l.Figures[0]; {
+		case j.KneesOverChin():
+			list = append(list, Misfit{one.Name, KneesOverChin, j.KneesUp()})
+		case j.KneesUp() > kneesHigh:
+			list = append(list, Misfit{one.Name, KneesUp, j.KneesUp()})
+		}
+		if !l.Upright() || one.Role == piece.Hazard {
+			continue
+		}
+		for _, m := range []struct {
+			trouble  Trouble
+			by, from float64
+		}{
+			{FeetHang, b.frontHeight(l) - one.Person.Sizes[person.KneeCrease], reach},
+			{TooWide, one.Person.Sizes[person.Hips] - d.Seat.Width, 0},
+			{TooDeep, d.Seat.Depth - one.Person.Sizes[person.ThighLength], 0},
+		} {
+			if m.by > m.from && (m.trouble != TooWide || d.Seat.Width > 0) {
+				list = append(list, Misfit{one.Name, m.trouble, m.by})
+			}
+		}
 	}
 	return list
 }

@@ -28,22 +28,22 @@ const steps = 100
 // lean poses people on a back that gives, and finds how far it gives and where the piece
 // rests, which go together: the further it rests back, the more weight the back carries.
 // rest returns the tilt at which the piece rests with a body on its seat.
-func (s *seated) lean(d piece.Design, rest func(body.Body) (tilt float64, rocks bool)) (Give, error) {
+func (l *Load) lean(d piece.Design, rest func(body.Body) (tilt float64, rocks bool)) (Give, error) {
 	bar, strength, err := d.Back.Braces.Beam()
 	if err != nil {
 		return Give{}, err
 	}
 	var g Give
 	for range steps {
-		s.pose(d, g.Turn)
-		tilt, rocks := rest(s.body)
+		l.pose(d, g.Turn)
+		tilt, rocks := rest(l.Person)
 		if !rocks {
 			break // where it goes over, the back is the lesser care
 		}
 		before := g.Turn
-		g = s.give(d, tilt, bar)
+		g = l.give(d, tilt, bar)
 		if g.Turn > math.Pi/4 {
-			return g, &piece.KeyError{Key: "back.braces.thickness", Reason: fmt.Sprintf("these braces give way by more than 45 degrees under %s", s.sitter), Give: "thickness"}
+			return g, &piece.KeyError{Key: "back.braces.thickness", Reason: fmt.Sprintf("these braces give way by more than 45 degrees under %s", l.Sitter), Give: "thickness"}
 		}
 		if math.Abs(g.Turn-before) < 1e-12 {
 			break
@@ -60,14 +60,14 @@ func (s *seated) lean(d piece.Design, rest func(body.Body) (tilt float64, rocks 
 //	F·lever = m·g·(hip's place less the balance point's, forward)
 //
 // and the forces of all who lean on it bend all braces together.
-func (s *seated) give(d piece.Design, tilt float64, bar body.Beam) Give {
+func (l *Load) give(d piece.Design, tilt float64, bar body.Beam) Give {
 	var g Give
 	var lever, at float64
-	for i, one := range s.people {
-		on, hip := one.person.OnTheBack(s.figures[i]), s.figures[i].Hip
+	for i, one := range l.people {
+		on, hip := one.Person.OnTheBack(l.Figures[i]), l.Figures[i].Hip
 		level := r2.Rotate(r2.Sub(on.Centre, hip), tilt, r2.Vec{})
-		lever = one.person.Blades()
-		at = lever + one.person.HipUp() + d.Seat.Cushion
+		lever = one.Person.Blades()
+		at = lever + one.Person.HipUp() + d.Seat.Cushion
 		g.Force += max(0, -level.X*on.Mass*d.StaticFloor().FreeFall()/lever)
 	}
 	g.Yield, g.Stress = bar.Bend(g.Force, at)

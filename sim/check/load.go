@@ -1,7 +1,7 @@
 package check
 
 import (
-	"fmt"
+	"cmp"
 	"math"
 
 	"rockerwright/body"
@@ -31,6 +31,9 @@ type Load struct {
 	BackRecline   float64 // of the back at rest, from plumb, rad
 	EffortBack    float64 // at the top of the back to hold it one degree back from its rest, N
 	EffortForward float64 // to hold it one degree forward, N
+
+	people   []Somebody // who are posed on it, side by side
+	onRocker bool       // who is on it stands on the rockers, as they are drawn
 }
 
 // Upright reports whether the load stands at rest, and not upside down.
@@ -46,61 +49,46 @@ type Righting struct {
 	Height float64 // of the balance point over the floor, m
 }
 
-// loads returns the piece empty, then with each sitter in each posture that is wanted, in
-// file order, with the rig of each and nothing computed.
-func (b *Balanced) loads(wanted wanted) ([]Load, error) {
+// loads returns the loads of seats as they are carried on the rockers, with the rig of each and nothing computed.
+func (b *Balanced) loads(all bool) ([]Load, error) {
 	d := b.Design
-	onSeat := b.carry
-	empty := b.masses.Joined(onSeat)
+	empty := b.masses.Joined(b.carry)
 	floor := d.StaticFloor()
 	rig := func(b0 body.Body) sim.Rig { return sim.Rig{Profile: b.Edge, Body: b0, Floor: floor} }
-	seats, err := seats(d, b.people, b.Edge, wanted)
+	list, err := seats(d, b.people, b.Edge, all)
 	if err != nil {
 		return nil, err
 	}
-	list := make([]Load, 1, 1+len(seats))
-	list[0] = Load{Name: "empty", Empty: true, Rig: rig(empty)}
-	for _, s := range seats {
-		if !wanted(s.role, s.posture) {
-			continue
-		}
-		var give *Give
-		if s.leans(d) {
-			g, err := s.lean(d, func(b body.Body) (float64, bool) {
-				balance := rig(body.Join(empty, onSeat.Body(b))).Balance()
-				return balance.Rest.Tilt + onSeat.Turn, balance.Outcome == sim.Rocks
+	list[0].Rig = rig(empty)
+	for i := range list[1:] {
+		l := &list[1+i]
+		if l.leans(d) {
+			give, err := l.lean(d, func(on body.Body) (float64, bool) {
+				balance := rig(body.Join(empty, b.carry.Body(on))).Balance()
+				return balance.Rest.Tilt + b.carry.Turn, balance.Outcome == sim.Rocks
 			})
 			if err != nil {
 				return nil, err
 			}
-			give = &g
+			l.Give = &give
 		}
-		rides := onSeat
-		if s.onRocker {
-			rides = piece.Carry{}
-		}
-		l := Load{
-			Name: s.name, Role: s.role, Sitter: s.sitter, Posture: s.posture,
-			Standing: s.standing, Give: give, Person: rides.Body(s.body),
-		}
-		l.Figures = s.figures
-		if rides != (piece.Carry{}) {
-			for i, figure := range s.figures {
-				l.Figures[i] = figure.Moved(rides.Point)
-			}
+		if !l.onRocker {
+			l.ride(b.carry)
 		}
 		l.Rig = rig(body.Join(empty, l.Person))
-		list = append(list, l)
 	}
 	return list, nil
 }
 
-// sitterKey returns where the i-th sitter stands in a design.
-func sitterKey(d piece.Design, i int) string {
-	if len(d.Sitters) == 1 {
-		return "sitter"
+// ride carries who is on the seat along with it.
+func (l *Load) ride(c piece.Carry) {
+	l.Person = c.Body(l.Person)
+	if c == (piece.Carry{}) {
+		return
 	}
-	return fmt.Sprintf("sitter.%d", i+1)
+	for i, figure := range l.Figures {
+		l.Figures[i] = figure.Moved(c.Point)
+	}
 }
 
 // settle fills in where the load rests, how far seat and back lean there, and the push for one degree.
@@ -111,8 +99,7 @@ func (l *Load) settle(b *Balanced) {
 	if l.Balance.Outcome != sim.Rocks {
 		return
 	}
-	carry := b.carry
-	tilt := l.Balance.Rest.Tilt + carry.Turn
+	tilt := l.Balance.Rest.Tilt + b.carry.Turn
 	if d.Seat.Drawn() {
 		l.SeatFall = tilt + d.Seat.Fall()
 	}
@@ -120,7 +107,7 @@ func (l *Load) settle(b *Balanced) {
 		l.BackRecline = tilt + d.Back.Recline
 	}
 	if top, known := d.TopOfBack(); known {
-		l.EffortBack, l.EffortForward = l.Rig.Effort(l.Balance, carry.Point(top))
+		l.EffortBack, l.EffortForward = l.Rig.Effort(l.Balance, b.carry.Point(top))
 	}
 }
 
@@ -173,11 +160,6 @@ func (l *Load) Righting() []Righting {
 	return curve
 }
 
-// Weight returns the weight of the load on its floor, N.
-func (l *Load) Weight() float64 {
-	return l.Rig.Body.Mass * l.Rig.Floor.FreeFall()
-}
-
 // Seated returns the load that stands for the owner at ease: the first with a person, or the
 // piece alone where nobody sits in it.
 func (b *Balanced) Seated() *Load { return &b.Loads[min(1, len(b.Loads)-1)] }
@@ -191,10 +173,7 @@ func (b *Balanced) Leaning() *Load {
 			owner = append(owner, l)
 		}
 	}
-	if l := LeastBack(owner); l != nil {
-		return l
-	}
-	return b.Seated()
+	return cmp.Or(LeastBack(owner), b.Seated())
 }
 
 // LeastBack returns the load that is nearest to going over backwards by its lift, of those

@@ -31,7 +31,7 @@ const (
 // may returns who may sit in a chair for grown-ups; nil where none is drawn.
 func (b *Balanced) may() *May {
 	d := b.Design
-	if !d.Seat.SlopeKnown() || d.Kind != piece.Chair && d.Kind != piece.Settee || len(b.people) == 0 || b.people[0].person.Age > 0 {
+	if !d.Seat.SlopeKnown() || !d.Traits().Seating || len(b.people) == 0 || b.people[0].Person.Age > 0 {
 		return nil
 	}
 	middle, err := person.New(person.Given{})
@@ -39,18 +39,16 @@ func (b *Balanced) may() *May {
 		return nil
 	}
 	m := &May{Middle: middle.Sizes}
-	keeps := func(sizes person.Measures) bool { return b.keepsFor(sizes) }
-	mass := func(x float64) bool {
-		return keeps(person.Measures{person.Stature: middle.Sizes[person.Stature], person.Mass: x})
-	}
-	stature := func(x float64) bool { return keeps(person.Measures{person.Stature: x}) }
-	if m.Nobody = !mass(middle.Sizes[person.Mass]); m.Nobody {
+	stature, mass := m.Middle[person.Stature], m.Middle[person.Mass]
+	weighs := func(x float64) bool { return b.keepsFor(person.Measures{person.Stature: stature, person.Mass: x}) }
+	stands := func(x float64) bool { return b.keepsFor(person.Measures{person.Stature: x}) }
+	if m.Nobody = !weighs(mass); m.Nobody {
 		return m
 	}
-	m.Lightest, m.AnyLighter = furthest(mass, middle.Sizes[person.Mass], lowMass)
-	m.Heaviest, m.AnyHeavier = furthest(mass, middle.Sizes[person.Mass], highMass)
-	m.Shortest, m.AnyShorter = furthest(stature, middle.Sizes[person.Stature], lowStature)
-	m.Tallest, m.AnyTaller = furthest(stature, middle.Sizes[person.Stature], highStature)
+	m.Lightest, m.AnyLighter = furthest(weighs, mass, lowMass)
+	m.Heaviest, m.AnyHeavier = furthest(weighs, mass, highMass)
+	m.Shortest, m.AnyShorter = furthest(stands, stature, lowStature)
+	m.Tallest, m.AnyTaller = furthest(stands, stature, highStature)
 	return m
 }
 
@@ -73,19 +71,19 @@ func furthest(well func(float64) bool, from, to float64) (x float64, all bool) {
 // keepsFor reports whether the limits hold for a person of some sizes, at ease and lying
 // back.
 func (b *Balanced) keepsFor(sizes person.Measures) bool {
-	d := b.Design
 	p, err := person.New(person.Given{Sizes: sizes})
 	if err != nil {
 		return false
 	}
-	carry := b.carry
 	empty := b.Loads[0].Rig.Body
 	loads := make([]Load, 0, 2)
 	for _, posture := range []person.Posture{person.Sitting, person.LyingBack} {
 		rig := b.Loads[0].Rig
-		rig.Body = body.Join(empty, carry.Body(p.Pose(seatOf(d, 0), posture).Body))
-		loads = append(loads, Load{Role: piece.Other, Posture: posture, Rig: rig, Balance: rig.Balance()})
+		rig.Body = body.Join(empty, b.carry.Body(p.Pose(seatOf(b.Design, 0), posture).Body))
+		l := Load{Role: piece.Other, Posture: posture, Rig: rig}
+		l.settle(b)
+		loads = append(loads, l)
 	}
-	limits, _ := limitsOf(d, loads)
+	limits, _ := b.limitsOf(loads)
 	return holds(limits)
 }

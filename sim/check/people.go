@@ -3,39 +3,27 @@ package check
 import (
 	"cmp"
 	"fmt"
+	"slices"
 
 	"rockerwright/body/person"
 	"rockerwright/sim/piece"
 )
 
-// usualAsked reports whether a usual person is to be checked in this design.
-func usualAsked(d piece.Design, u piece.Usual) bool {
-	if d.People.Without[u] {
-		return false
-	}
-	for _, s := range d.Sitters {
-		if s.Name == u.String() {
-			return false
-		}
-	}
-	return true
+// Somebody is a person who is posed, with what was given of the sizes.
+type Somebody struct {
+	Name     string
+	Role     piece.Role
+	Person   person.Person
+	postures []person.Posture // to be checked
 }
 
-// A somebody is a person who sits, with the postures to be checked.
-type somebody struct {
-	name     string
-	role     piece.Role
-	person   person.Person
-	postures []person.Posture
-}
-
-// everybody returns who sits in the design by sizes: its own sitters in file order, then
-// the usual others.
-func everybody(d piece.Design) ([]somebody, error) {
-	var list []somebody
-	byNumbers := false
+// SittersOf returns who sits in the design by sizes: its own sitters in file order, then
+// the usual others. The error is a [*piece.KeyError].
+func SittersOf(d piece.Design) (Sitters, error) {
+	var list Sitters
+	byNumbers, keys := false, d.KeysOf("sitter.N")
 	for i, s := range sitters(d) {
-		key := sitterKey(d, i)
+		key := keys[i]
 		if err := checkSitter(s, key, d); err != nil {
 			return nil, err
 		}
@@ -50,13 +38,13 @@ func everybody(d piece.Design) ([]somebody, error) {
 		if err != nil {
 			return nil, err
 		}
-		one := somebody{s.Name, s.Role, p, posturesOf(d, s.Role, p)}
+		one := Somebody{s.Name, s.Role, p, posturesOf(d, s.Role, p)}
 		if s.Posture != person.Unsaid {
 			one.postures = []person.Posture{s.Posture}
 		}
 		list = append(list, one)
 	}
-	if byNumbers || len(list) == 0 && d.Body.Mass > 0 { // plain numbers in, plain numbers out
+	if byNumbers || len(list) == 0 && d.Body.Given() { // plain numbers in, plain numbers out
 		return list, nil
 	}
 	others, err := others(d, list)
@@ -64,61 +52,47 @@ func everybody(d piece.Design) ([]somebody, error) {
 }
 
 // others returns the usual people who may sit too.
-func others(d piece.Design, owners []somebody) ([]somebody, error) {
-	var list []somebody
-	var err error
-	add := func(u piece.Usual, name string, role piece.Role, g person.Given) {
-		if !usualAsked(d, u) || err != nil {
-			return
-		}
-		var p person.Person
-		if p, err = person.New(g); err == nil {
-			list = append(list, somebody{name, role, p, posturesOf(d, role, p)})
-		}
+func others(d piece.Design, owners []Somebody) ([]Somebody, error) {
+	owner := 0.0 // years, of a child
+	if len(owners) > 0 {
+		owner = owners[0].Person.Age
 	}
-	switch d.Kind {
-	case piece.Horse:
-		if d.Seat.Drawn() {
+	var list []Somebody
+	var err error
+	add := func(name string, role piece.Role, g person.Given) {
+		p, wrong := person.New(g)
+		list, err = append(list, Somebody{name, role, p, posturesOf(d, role, p)}), cmp.Or(err, wrong)
+	}
+	for _, u := range d.Traits().Company {
+		switch seat := d.Seat.SlopeKnown(); {
+		case !d.Checks(u):
+		case u == piece.Riders && d.Seat.Drawn():
 			for _, age := range []float64{cmp.Or(d.People.Youngest, piece.YoungestRider), cmp.Or(d.People.Oldest, piece.OldestRider)} {
-				add(piece.Riders, fmt.Sprintf("child of %g", age), piece.Owner, person.Given{Age: age})
+				add(fmt.Sprintf("child of %g", age), piece.Owner, person.Given{Age: age})
 			}
-		}
-	case piece.Chair, piece.Settee:
-		switch {
-		case !d.Seat.SlopeKnown():
-		case len(owners) > 0 && owners[0].person.Age > 0:
-			age := owners[0].person.Age
-			add(piece.YoungerChild, piece.YoungerChild.String(), piece.Other, person.Given{Age: max(2, age-2), Percentile: 5})
-			add(piece.OlderChild, piece.OlderChild.String(), piece.Other, person.Given{Age: min(12, age+3), Percentile: 95})
-		default:
-			add(piece.SmallWoman, piece.SmallWoman.String(), piece.Other, person.Given{Sex: person.Woman, Percentile: 5})
-			add(piece.LargeMan, piece.LargeMan.String(), piece.Other, person.Given{Sex: person.Man, Percentile: 95})
+		case u == piece.YoungerChild && seat && owner > 0:
+			add(u.String(), piece.Other, person.Given{Age: max(2, owner-2), Percentile: 5})
+		case u == piece.OlderChild && seat && owner > 0:
+			add(u.String(), piece.Other, person.Given{Age: min(12, owner+3), Percentile: 95})
+		case u == piece.SmallWoman && seat && owner == 0:
+			add(u.String(), piece.Other, person.Given{Sex: person.Woman, Percentile: 5})
+		case u == piece.LargeMan && seat && owner == 0:
+			add(u.String(), piece.Other, person.Given{Sex: person.Man, Percentile: 95})
 		}
 	}
 	return list, err
 }
 
-// posturesOf returns the postures in which somebody of a role is checked.
+// posturesOf returns the postures in which somebody of a role is checked; an owner whose seat is not drawn with its
+// slope as who may sit too.
 func posturesOf(d piece.Design, role piece.Role, p person.Person) []person.Posture {
-	switch {
-	case d.Kind == piece.Horse:
-		return []person.Posture{person.Riding, person.RidingForward, person.RidingBack}
-	case role == piece.Hazard:
-		return []person.Posture{person.Sitting}
-	case role == piece.Other || !d.Seat.SlopeKnown():
-		return []person.Posture{person.Sitting, person.LyingBack}
+	if role == piece.Owner && !d.Seat.SlopeKnown() {
+		role = piece.Other
 	}
-	list := []person.Posture{person.Sitting, person.LyingBack, person.Perched, person.Upright, person.FeetFlat, person.FeetUp}
-	if d.Arms.Height > 0 {
-		list = append(list, person.PushingUp)
-	}
-	if p.Age == 0 {
-		list = append(list, person.ChildOnLap)
-	}
-	if usualAsked(d, piece.ArmsBehindHead) {
-		list = append(list, person.ArmsBehindHead)
-	}
-	return list
+	return slices.DeleteFunc(slices.Clone(d.Traits().Postures[role]), func(posture person.Posture) bool {
+		return posture == person.PushingUp && !d.Arms.Drawn() || posture == person.ChildOnLap && p.Age > 0 ||
+			posture == person.ArmsBehindHead && !d.Checks(piece.ArmsBehindHead)
+	})
 }
 
 // seatOf returns the seat as package person wants it; give is by how much the back gives

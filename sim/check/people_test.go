@@ -175,7 +175,7 @@ func TestChildOnTheTail(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	depth, _ := d.Rocker.Size()
+	depth := d.Rocker.DepthOr()
 	tip := r2.Add(r.Edge.Tail(), r2.Vec{Y: depth})
 	mass := (20.68 + 20.24) / 2 // CDC (2000), boys and girls of 6
 	foot, holding := find(t, r, "child on the tail"), find(t, r, "child on the tail, holding the back")

@@ -12,9 +12,40 @@ import (
 	"rockerwright/sim/readings"
 )
 
+// Findings are what readings say of a finished piece.
+type Findings struct {
+	Result       *readings.Result // nil where it was not weighed
+	UsualInertia bool             // no rocks were timed, or they do not tell it (Result.Untold); Result.Body has that of the drawn piece
+	Curve        *piece.Curve     // nil where no rises were read
+	Edge         rocker.Profile
+}
+
+// Examine works out what the readings of a design say, and how surely. The error is a
+// [*piece.KeyError].
+func Examine(d piece.Design) (Findings, error) {
+	var f Findings
+	var err error
+	if f.Edge, f.Curve, err = d.Profile(); err != nil {
+		return f, err
+	}
+	if !d.Measured.Weighed() {
+		if f.Curve == nil {
+			return f, &piece.KeyError{Key: "measured", Reason: "nothing was read of this piece: write the readings of the measuring sheet", Give: "measured"}
+		}
+		return f, nil
+	}
+	b := Balanced{Design: d, Edge: f.Edge}
+	if b.people, err = SittersOf(d); err != nil {
+		return f, err
+	}
+	err = b.weigh()
+	f.Result, f.UsualInertia = b.read, b.UsualInertia
+	return f, err
+}
+
 // readingsOf returns what package readings wants. The rider of the ridden rocks is the first
 // of the people, sitting.
-func readingsOf(d piece.Design, edge rocker.Profile, people []somebody) readings.Readings {
+func readingsOf(d piece.Design, edge rocker.Profile, people []Somebody) readings.Readings {
 	m := d.Measured
 	r := readings.Readings{
 		Edge: edge, Floor: sim.Floor{Slope: d.Floor.Slope, Gravity: d.Floor.Gravity},
@@ -25,7 +56,7 @@ func readingsOf(d piece.Design, edge rocker.Profile, people []somebody) readings
 		Zero: m.Zero, ScaleError: m.ScaleStep / 2,
 	}
 	if m.RiddenTenRocks > 0 && len(people) > 0 && d.Seat.Drawn() {
-		r.Rider = people[0].person.Pose(seatOf(d, 0), person.Sitting).Body
+		r.Rider = people[0].Person.Pose(seatOf(d, 0), person.Sitting).Body
 	}
 	return r
 }
@@ -54,7 +85,7 @@ func (b *Balanced) weigh() error {
 		if result.Body.Inertia, err = usualInertia(d, b.Edge, result); err != nil {
 			return err
 		}
-		b.usualInertia = true
+		b.UsualInertia = true
 	}
 	b.masses.Rockers = []body.Body{result.Body}
 	return nil

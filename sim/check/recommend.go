@@ -24,7 +24,7 @@ const beyond = 2 * quantity.In
 func Recommended(d piece.Design) (sized piece.Design, keys []string, err error) {
 	sized = d.Clone()
 	b, err := Balance(sized)
-	if err != nil || len(b.people) == 0 || b.people[0].role != piece.Owner || !sized.Seat.SlopeKnown() {
+	if err != nil || len(b.people) == 0 || b.people[0].Role != piece.Owner || !sized.Seat.SlopeKnown() {
 		return sized, nil, err
 	}
 	owner := b.people[0]
@@ -49,12 +49,13 @@ func Recommended(d piece.Design) (sized piece.Design, keys []string, err error) 
 		if b, err = Balance(sized); err != nil {
 			return d, nil, err
 		}
-		at, stands := b.seatedRest(loadOf(sized, owner))
-		if !stands {
+		l := b.atEase(owner)
+		if l == nil || !l.Upright() {
 			break
 		}
-		fall := at.roll + d.Floor.Slope + at.carry.Turn + sized.Seat.Fall()
-		sized.Seat.Behind += (restFall - fall) * steadinessOf(b)
+		if by := l.Balance.Steadiness; !math.IsNaN(by) { // about so far the seat is moved for a radian of rest
+			sized.Seat.Behind += (restFall - l.SeatFall) * by
+		}
 		if b, err = Balance(sized); err != nil {
 			return d, nil, err
 		}
@@ -75,14 +76,3 @@ func Recommended(d piece.Design) (sized piece.Design, keys []string, err error) 
 // rounds is how often sizes and rest are set in turn. Each round leaves a few hundredths
 // of the last error.
 const rounds = 12
-
-// steadinessOf returns by how much the seat must be moved for a radian of rest, m: about
-// the height of the arc centre over the balance point.
-func steadinessOf(b Balanced) float64 {
-	for _, l := range b.Loads {
-		if l.Posture == person.Sitting && l.Upright() && !math.IsNaN(l.Balance.Steadiness) {
-			return l.Balance.Steadiness
-		}
-	}
-	return 0
-}

@@ -30,8 +30,7 @@ type Report struct {
 	Beyond   []piece.Beyond // legs that stand beyond the rockers
 	Bending  []Bending      // of the rockers, where their sizes and wood are given
 
-	Doubts       []readings.Doubt // readings that disagree with others
-	UsualInertia bool             // the piece was weighed, but no rocks were timed, or they do not tell the inertia
+	Doubts []readings.Doubt // readings that disagree with others
 }
 
 // A Tape is what can be tested with a tape on the drawing, m.
@@ -59,7 +58,7 @@ func Check(d piece.Design, options Options) (Report, error) {
 	if err != nil {
 		return Report{}, err
 	}
-	r := Report{Balanced: b, Releases: options.Releases, Somebody: said(b.people), UsualInertia: b.usualInertia}
+	r := Report{Balanced: b, Releases: options.Releases, Somebody: b.people}
 	if r.Releases == nil {
 		r.Releases = DefaultReleases()
 	}
@@ -76,12 +75,7 @@ func Check(d piece.Design, options Options) (Report, error) {
 }
 
 func holds(limits []Limit) bool {
-	for _, l := range limits {
-		if !l.Holds {
-			return false
-		}
-	}
-	return true
+	return !slices.ContainsFunc(limits, func(l Limit) bool { return !l.Holds })
 }
 
 // tape measures the drawn edge.
@@ -108,10 +102,9 @@ type Spread struct {
 // spread returns the Spread of an estimated weight.
 func (b *Balanced) spread() Spread {
 	s := Spread{Estimated: true}
-	carry := b.carry
 	for part := range len(b.masses.Seat) + len(b.masses.Rockers) {
 		for _, factor := range []float64{0.8, 1.2} {
-			empty := b.masses.Weighted(part, factor, b.Design.Piece.Mass).Joined(carry)
+			empty := b.masses.Weighted(part, factor, b.Design.Piece.Mass).Joined(b.carry)
 			for _, l := range b.Loads {
 				rig := l.Rig
 				rig.Body = body.Join(empty, l.Person)
@@ -132,8 +125,8 @@ func (b *Balanced) spread() Spread {
 	return s
 }
 
-// ForAChild reports whether a chair or a settee is made for a child: its owner has an age.
+// ForAChild reports whether seating is made for a child: its owner has an age.
 func (r Report) ForAChild() bool {
-	return (r.Design.Kind == piece.Chair || r.Design.Kind == piece.Settee) &&
+	return r.Design.Traits().Seating &&
 		slices.ContainsFunc(r.Somebody, func(s Somebody) bool { return s.Role == piece.Owner && s.Person.Age > 0 })
 }

@@ -2,6 +2,7 @@ package check
 
 import (
 	"cmp"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -11,170 +12,116 @@ import (
 	"rockerwright/sim/piece"
 )
 
-// A seated is one load to be: who is on the piece, and where.
-type seated struct {
-	name     string
-	sitter   string
-	role     piece.Role
-	posture  person.Posture
-	body     body.Body
-	figures  []person.Joints // to draw the person from
-	standing float64         // mass that the floor carries, kg
-	onRocker bool            // body and figures are in the rocker frame, not in the seat frame
-	people   []somebody      // who are posed, side by side
-}
-
-// seats returns everything that rides on the piece and is wanted, load by load: the design's
-// sitters in file order, then the usual others and the hazards.
-func seats(d piece.Design, people []somebody, edge rocker.Profile, wanted wanted) ([]seated, error) {
-	list := make([]seated, 0, 3*len(d.Sitters)+3*len(people))
+// seats returns the piece alone and everything that rides on it, load by load, as it is in the seat
+// frame: the design's sitters in file order, then the usual others and the hazards; or only what is asked something.
+func seats(d piece.Design, people []Somebody, edge rocker.Profile, all bool) ([]Load, error) {
+	wanted := func(role piece.Role, posture person.Posture) bool { return all || asked(role, posture) }
+	room := 1 + 3*len(d.Sitters)
+	for i := range people {
+		room += len(people[i].postures)
+	}
+	list := make([]Load, 1, room)
+	list[0] = Load{Name: "empty", Empty: true}
+	add := func(name string, role piece.Role, postures []person.Posture, people []Somebody) {
+		for _, posture := range postures {
+			l := Load{Name: name + ", " + posture.String(), Sitter: name, Role: role, Posture: posture, people: people}
+			if posture == person.ArmsBehindHead {
+				l.Role = piece.Hazard
+			}
+			if wanted(l.Role, posture) {
+				l.pose(d, 0)
+				list = append(list, l)
+			}
+		}
+	}
+	var owners []Somebody // who sit together
 	next := 0
 	for _, s := range sitters(d) {
-		if s.Lies(d) {
+		switch {
+		case s.Lies(d):
 			list = append(list, lain(d, s.Name, s.Name, s.Role, infantOf(s), s.Sitting.Ahead))
 			continue
-		}
-		if !s.BySizes() {
-			list = append(list, placed(s, d.Seat.Meet())...)
+		case !s.BySizes():
+			list = placed(list, s, d.Seat.Meet())
 			continue
+		case s.Role == piece.Owner && d.Traits().ForTwo:
+			owners = append(owners, people[next])
+		default:
+			add(people[next].Name, people[next].Role, people[next].postures, people[next:next+1])
 		}
-		if s.Role == piece.Owner && d.Kind == piece.Settee {
-			next++
-			continue // two sit together, below
-		}
-		list = posed(d, list, people[next], wanted)
 		next++
 	}
-	if d.Kind == piece.Settee {
-		list = together(d, list, people[:next], wanted)
+	if len(owners) > 0 { // which end makes no difference to the rock
+		add("both", piece.Owner, owners[0].postures, []Somebody{owners[0], owners[min(1, len(owners)-1)]})
+		if d.Checks(piece.OneAtTheEnd) {
+			add(piece.OneAtTheEnd.String(), piece.Owner, []person.Posture{person.Sitting, person.LyingBack}, owners[:1])
+		}
 	}
-	for _, one := range people[next:] {
-		list = posed(d, list, one, wanted)
+	for i := next; i < len(people); i++ {
+		add(people[i].Name, people[i].Role, people[i].postures, people[i:i+1])
 	}
-	if d.Kind == piece.Cradle && d.Bed.Height > 0 {
-		list = append(list, infants(d)...)
-	}
-	if wanted(piece.Hazard, person.Unsaid) && usualAsked(d, piece.ChildOnTheTail) && d.Seat.SlopeKnown() && (d.Kind == piece.Chair || d.Kind == piece.Settee) && len(people) > 0 {
+	list = append(list, infants(d)...)
+	if all && d.Checks(piece.ChildOnTheTail) && d.Seat.SlopeKnown() && len(people) > 0 {
 		tail, err := onTheTail(d, edge)
 		if err != nil {
 			return nil, err
 		}
 		list = append(list, tail...)
 	}
-	return list, nil
-}
-
-// wanted says which loads are, by role and posture.
-type wanted func(role piece.Role, posture person.Posture) bool
-
-// everyLoad leaves none out.
-func everyLoad(piece.Role, person.Posture) bool { return true }
-
-// posed appends somebody in each posture that is wanted.
-func posed(d piece.Design, list []seated, one somebody, wanted wanted) []seated {
-	alone := []somebody{one}
-	for _, posture := range one.postures {
-		if wanted(roleIn(one.role, posture), posture) {
-			list = append(list, seat(d, one.name, one.role, posture, alone...))
-		}
-	}
-	return list
-}
-
-// roleIn returns for whom a load is checked: who puts the arms behind the head is a hazard.
-func roleIn(role piece.Role, posture person.Posture) piece.Role {
-	if posture == person.ArmsBehindHead {
-		return piece.Hazard
-	}
-	return role
-}
-
-// seat returns people side by side in one posture, on a stiff back.
-func seat(d piece.Design, name string, role piece.Role, posture person.Posture, people ...somebody) seated {
-	s := seated{name: name + ", " + posture.String(), sitter: name, role: roleIn(role, posture), posture: posture, people: people}
-	s.pose(d, 0)
-	return s
+	return slices.DeleteFunc(list, func(l Load) bool { return !l.Empty && !wanted(l.Role, l.Posture) }), nil
 }
 
 // pose places the people, the back having given way by an angle, rad.
-func (s *seated) pose(d piece.Design, give float64) {
-	s.body, s.standing, s.figures = body.Body{}, 0, s.figures[:0]
-	for _, one := range s.people {
-		pose := one.person.Pose(seatOf(d, give), s.posture)
-		s.body = body.Join(s.body, pose.Body)
-		s.standing += pose.Standing
-		s.figures = append(s.figures, pose.Joints)
+func (l *Load) pose(d piece.Design, give float64) {
+	l.Person, l.Standing, l.Figures = body.Body{}, 0, l.Figures[:0]
+	for _, one := range l.people {
+		pose := one.Person.Pose(seatOf(d, give), l.Posture)
+		l.Person = body.Join(l.Person, pose.Body)
+		l.Standing += pose.Standing
+		l.Figures = append(l.Figures, pose.Joints)
 	}
-	if s.posture != person.ChildOnLap {
+	if l.Posture != person.ChildOnLap {
 		return
 	}
 	if child, err := person.New(person.Given{Age: cmp.Or(d.People.Lap, piece.OnTheLap)}); err == nil {
-		lap := child.Pose(s.people[0].person.Lap(s.figures[0]), person.LyingBack)
-		s.body = body.Join(s.body, lap.Body)
-		s.figures = append(s.figures, lap.Joints)
+		lap := child.Pose(l.people[0].Person.Lap(l.Figures[0]), person.LyingBack)
+		l.Person = body.Join(l.Person, lap.Body)
+		l.Figures = append(l.Figures, lap.Joints)
 	}
-}
-
-// together appends two owners side by side on a settee, and one of them at its end, as far as
-// is wanted. One sitter given alone has a companion alike. Which end makes no difference to
-// the rock.
-func together(d piece.Design, list []seated, people []somebody, wanted wanted) []seated {
-	var owners []somebody
-	for _, one := range people {
-		if one.role == piece.Owner {
-			owners = append(owners, one)
-		}
-	}
-	if len(owners) == 0 {
-		return list
-	}
-	first, second := owners[0], owners[min(1, len(owners)-1)]
-	for _, posture := range first.postures {
-		if wanted(roleIn(piece.Owner, posture), posture) {
-			list = append(list, seat(d, "both", piece.Owner, posture, first, second))
-		}
-	}
-	if usualAsked(d, piece.OneAtTheEnd) {
-		for _, posture := range []person.Posture{person.Sitting, person.LyingBack} {
-			list = append(list, seat(d, piece.OneAtTheEnd.String(), piece.Owner, posture, first))
-		}
-	}
-	return list
 }
 
 // onTheTail returns a child of 6 standing at the tail tip of the empty piece, read two
 // ways: its weight acts at the feet; it holds on to the back and moves with it.
-func onTheTail(d piece.Design, edge rocker.Profile) ([]seated, error) {
+func onTheTail(d piece.Design, edge rocker.Profile) ([]Load, error) {
 	child, err := person.New(person.Given{Age: piece.OnTheTail})
 	if err != nil {
 		return nil, err
 	}
-	depth, _ := d.Rocker.Size()
-	feet := r2.Add(edge.Tail(), r2.Vec{Y: depth})
+	feet := r2.Add(edge.Tail(), r2.Vec{Y: d.Rocker.DepthOr()})
 	rigid, joints := child.Standing(feet)
-	one := seated{sitter: piece.ChildOnTheTail.String(), role: piece.Hazard, figures: []person.Joints{joints}, onRocker: true}
-	light, holding := one, one
-	light.name, light.body = one.sitter, body.Body{Mass: rigid.Mass, Centre: feet}
-	holding.name, holding.body = one.sitter+", holding the back", rigid
-	return []seated{light, holding}, nil
+	light := Load{Name: piece.ChildOnTheTail.String(), Sitter: piece.ChildOnTheTail.String(), Role: piece.Hazard,
+		Person: body.Body{Mass: rigid.Mass, Centre: feet}, Figures: []person.Joints{joints}, onRocker: true}
+	holding := light
+	holding.Name, holding.Person = light.Sitter+", holding the back", rigid
+	return []Load{light, holding}, nil
 }
 
 // infants returns the infants of a cradle, at birth and at five months: where it rocks
 // end to end at the foot, in the middle and at the head, where it rocks sideways in the
 // middle and rolled to either side (how far up it lies makes no difference then).
-func infants(d piece.Design) []seated {
-	var list []seated
+func infants(d piece.Design) []Load {
+	var list []Load
 	for _, u := range []struct {
 		who piece.Usual
 		age float64
 	}{{piece.Newborn, 0}, {piece.FiveMonths, 5.0 / 12}} {
-		if !usualAsked(d, u.who) {
+		if !d.Checks(u.who) || !d.Bed.Drawn() {
 			continue
 		}
 		infant := person.NewInfant(person.Either, u.age, 50)
 		room := (d.Bed.Width - 2*infant.Radius) / 2
 		places := [...]string{"in the middle", "at the right side", "at the left side"}
-		if d.Rocks == piece.End {
+		if !d.Ways().Across {
 			room = (d.Bed.Length - infant.Length) / 2
 			places = [...]string{"in the middle", "at the foot", "at the head"}
 		}
@@ -187,13 +134,13 @@ func infants(d piece.Design) []seated {
 
 // lain returns an infant on the bed, so far ahead of its middle: along its length in a
 // cradle that rocks end to end, across it in one that rocks sideways.
-func lain(d piece.Design, name, sitter string, role piece.Role, infant person.Infant, ahead float64) seated {
+func lain(d piece.Design, name, sitter string, role piece.Role, infant person.Infant, ahead float64) Load {
 	inertia := infant.Along
-	if d.Rocks == piece.End {
+	if !d.Ways().Across {
 		inertia = infant.Across
 	}
 	at := r2.Vec{X: ahead, Y: d.Bed.Height + infant.Radius}
-	return seated{name: name, sitter: sitter, role: role, body: body.Body{Mass: infant.Mass, Centre: at, Inertia: inertia}}
+	return Load{Name: name, Sitter: sitter, Role: role, Person: body.Body{Mass: infant.Mass, Centre: at, Inertia: inertia}}
 }
 
 // infantOf returns the sitter as an infant: by the growth charts for its age, with the weight
@@ -204,6 +151,7 @@ func infantOf(s piece.Sitter) person.Infant {
 }
 
 // leans reports whether the load bears on a back that gives.
-func (s seated) leans(d piece.Design) bool {
-	return d.Back.Braces.Drawn() && len(s.people) > 0 && (s.posture == person.LyingBack || s.posture == person.ArmsBehindHead)
+func (l *Load) leans(d piece.Design) bool {
+	back := l.Posture == person.LyingBack || l.Posture == person.ArmsBehindHead
+	return back && d.Back.Braces.Drawn() && len(l.people) > 0
 }

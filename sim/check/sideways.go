@@ -1,6 +1,7 @@
 package check
 
 import (
+	"cmp"
 	"math"
 
 	"rockerwright/body/person"
@@ -29,22 +30,12 @@ const (
 	inFromEnd = 0.25
 )
 
-// leaning returns how far the balance point of a person goes to the side over an arm, m.
-func (r Report) leaning(sitter string) float64 {
-	for _, one := range r.Somebody {
-		if one.Name == sitter {
-			return leanOver * one.Person.Sizes[person.Stature]
-		}
-	}
-	return leanOver * meanMan
-}
-
-// sideways returns the margin to the side of every load with a rest of which something is
+// Sideways returns the margin to the side of every load with a rest of which something is
 // asked: as it sits, leaning over an arm, and at the end of a settee.
 func (r *Report) Sideways() []Sideway {
 	d := r.Design
 	track, known := d.Track()
-	if !known || d.Kind == piece.Cradle {
+	if !known || d.Traits().Bed {
 		return nil
 	}
 	var list []Sideway
@@ -61,11 +52,11 @@ func (r *Report) Sideways() []Sideway {
 		switch {
 		case l.Empty, l.Posture == person.LyingBack, l.Posture == person.Riding, l.Posture == person.Unsaid:
 			add(l.Name, 0)
-		case l.Posture == person.Sitting && d.Kind == piece.Settee && l.Sitter == piece.OneAtTheEnd.String():
+		case l.Posture == person.Sitting && d.Traits().ForTwo && l.Sitter == piece.OneAtTheEnd.String():
 			add(l.Name, max(0, d.Seat.Width/2-inFromEnd))
 		case l.Posture == person.Sitting:
 			add(l.Name, 0)
-			add(l.Sitter+", leaning over an arm", r.leaning(l.Sitter))
+			add(l.Sitter+", leaning over an arm", cmp.Or(leanOver*r.sizesOf(l.Sitter)[person.Stature], leanOver*meanMan))
 		}
 	}
 	return list
@@ -85,7 +76,7 @@ type Walk struct {
 // our judgement: 1/32 in.
 const Unnoticed = 0.0254 / 32
 
-// walk returns how a load walks when it is rocked ten degrees either way of its rest; nil
+// Walk returns how a load walks when it is rocked ten degrees either way of its rest; nil
 // where the track is not known.
 func (b *Balanced) Walk(l *Load) *Walk {
 	d := b.Design
@@ -99,10 +90,10 @@ func (b *Balanced) Walk(l *Load) *Walk {
 	switch {
 	case b.Curve != nil && b.Curve.Left != nil && b.Curve.Right != nil:
 		w.FromReads = true
-		l, okL := edgeOf(b.Curve.Left, d.Rocker)
-		rr, okR := edgeOf(b.Curve.Right, d.Rocker)
-		if okL && okR {
-			left, right = l, rr
+		l, fitsLeft := edgeOf(b.Curve.Left, d.Rocker)
+		r, fitsRight := edgeOf(b.Curve.Right, d.Rocker)
+		if fitsLeft && fitsRight {
+			left, right = l, r
 		}
 	case d.Rocker.Unequal != 0:
 		if p, ok := risen(b.Edge, d.Rocker.Unequal); ok {

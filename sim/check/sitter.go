@@ -13,33 +13,28 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// placed returns a sitter who is given by balance points, in each posture given.
-func placed(s piece.Sitter, meet r2.Vec) []seated {
+// placed appends a sitter who is given by balance points, in each posture given.
+func placed(list []Load, s piece.Sitter, meet r2.Vec) []Load {
 	inertia := s.Inertia
 	if inertia == 0 && s.Role != piece.Hazard {
 		inertia = s.Mass * piece.Gyration * piece.Gyration
 	}
-	one := func(posture person.Posture, at r2.Vec) seated {
-		return seated{name: loadName(s, posture), sitter: s.Name, role: s.Role, posture: posture,
-			body: body.Body{Mass: s.Mass, Centre: at, Inertia: inertia}}
+	add := func(posture person.Posture, at r2.Vec) {
+		name := s.Name
+		if posture != person.Unsaid && s.Role != piece.Hazard {
+			name += ", " + posture.String()
+		}
+		list = append(list, Load{Name: name, Sitter: s.Name, Role: s.Role, Posture: posture,
+			Person: body.Body{Mass: s.Mass, Centre: at, Inertia: inertia}})
 	}
 	if s.HasCentre() {
-		return []seated{one(s.Posture, s.Centre)}
+		add(s.Posture, s.Centre)
+		return list
 	}
-	var list []seated
 	for _, p := range s.PlacedIn() {
-		list = append(list, one(p.Posture, r2.Add(meet, r2.Vec{X: p.Place.Ahead, Y: p.Place.Above})))
+		add(p.Posture, r2.Add(meet, r2.Vec{X: p.Place.Ahead, Y: p.Place.Above}))
 	}
 	return list
-}
-
-// loadName returns what a load is called: the sitter, and the posture where it is
-// known.
-func loadName(s piece.Sitter, posture person.Posture) string {
-	if posture == person.Unsaid || s.Role == piece.Hazard && !s.BySizes() {
-		return s.Name
-	}
-	return s.Name + ", " + posture.String()
 }
 
 // sitters returns the design's sitters, each person under a name of its own: of two who are called the
@@ -68,8 +63,8 @@ func clashes(s piece.Sitter, other piece.Sitter, d piece.Design) bool {
 	case s.Lies(d) || s.BySizes() || other.Lies(d) || other.BySizes():
 		return true
 	}
-	return slices.ContainsFunc(placed(s, r2.Vec{}), func(a seated) bool {
-		return slices.ContainsFunc(placed(other, r2.Vec{}), func(b seated) bool { return a.name == b.name })
+	return slices.ContainsFunc(placed(nil, s, r2.Vec{}), func(a Load) bool {
+		return slices.ContainsFunc(placed(nil, other, r2.Vec{}), func(b Load) bool { return a.Name == b.Name })
 	})
 }
 
@@ -98,7 +93,7 @@ func checkSitter(s piece.Sitter, key string, d piece.Design) error {
 			return &piece.KeyError{Key: key + "." + given, Reason: "this person is placed by numbers, which leave no use for " + given + ": keep one of the two"}
 		}
 		return nil
-	case !seat.Drawn() && d.Kind == piece.Cradle:
+	case !seat.Drawn() && d.Traits().Bed:
 		return &piece.KeyError{Key: key, Reason: "an infant lies in the drawn bed, and none is drawn: draw it, or give weight and centre", Give: "bed"}
 	case !seat.Drawn():
 		return &piece.KeyError{Key: key, Reason: "a person sits on the drawn seat, and none is drawn: draw it, or give weight and centre", Give: "seat"}
@@ -124,7 +119,9 @@ func givenSize(s piece.Sitter) string {
 
 // personOf returns the person to be posed. key is the sitter's place in the design.
 func personOf(s piece.Sitter, key string, units quantity.System) (person.Person, error) {
-	p, err := person.New(given(s))
+	given := s.Person
+	given.Sizes[person.Mass] = s.Mass
+	p, err := person.New(given)
 	var wrong *person.SizeError
 	if !errors.As(err, &wrong) {
 		return p, err
@@ -138,11 +135,4 @@ func personOf(s piece.Sitter, key string, units quantity.System) (person.Person,
 		reason += fmt.Sprintf(" (about %s was expected)", quantity.With(wrong.Near, kind, units))
 	}
 	return p, &piece.KeyError{Key: key + "." + piece.SizeKey(wrong.Size), Reason: reason}
-}
-
-// given returns what is known of the person.
-func given(s piece.Sitter) person.Given {
-	g := s.Person
-	g.Sizes[person.Mass] = s.Mass
-	return g
 }

@@ -1,7 +1,9 @@
 package check
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -35,9 +37,9 @@ type Section struct {
 	Least, Most float64 // share of the wood's bending strength, by its spread
 }
 
-// Bending strength at an angle φ to the grain, by Hankinson's formula
+// hankinson is the bending strength at an angle φ to the grain as a part of that along it, by Hankinson's formula
 //
-//	S(φ) = S·q/(sinⁿφ + q·cosⁿφ)
+//	S(φ)/S = q/(sinⁿφ + q·cosⁿφ)
 //
 // with n from 1.5 to 2 and q, the strength across the grain as a part of that along it,
 // from 0.04 to 0.10 (Wood Handbook, chapter 5; from memory).
@@ -58,18 +60,12 @@ func (b *Balanced) bending() ([]Bending, error) {
 	if err != nil {
 		return nil, err
 	}
-	heaviest := b.Loads[1]
-	for _, l := range b.Loads {
-		if l.Rig.Body.Mass > heaviest.Rig.Body.Mass {
-			heaviest = l
-		}
-	}
-	end := Bending{Load: heaviest.Name, Force: heaviest.Weight() / 2}
-	ride := b.carry
+	heaviest := slices.MaxFunc(b.Loads[1:], func(a, b Load) int { return cmp.Compare(a.Rig.Body.Mass, b.Rig.Body.Mass) })
+	end := Bending{Load: heaviest.Name, Force: heaviest.Rig.Body.Mass * heaviest.Rig.Floor.FreeFall() / 2}
 	nose, tail := end, end
 	tail.Tail = true
-	nose.worst(b.Edge, r, ride.Point(d.Seat.FrontEdge()).X, wood.RuptureModulus)
-	tail.worst(b.Edge, r, ride.Point(d.Seat.Meet()).X, wood.RuptureModulus)
+	nose.worst(b.Edge, r, b.Placed(d.Seat.FrontEdge()).X, wood.RuptureModulus)
+	tail.worst(b.Edge, r, b.Placed(d.Seat.Meet()).X, wood.RuptureModulus)
 	return []Bending{nose, tail}, nil
 }
 

@@ -59,7 +59,7 @@ func (l *Layout) bent() error {
 		if errors.As(err, &outline) && outline.Span >= 0 {
 			return &piece.KeyError{Key: "rocker.made", Reason: "neither strips nor steamed wood bend over a corner", Give: "made", Word: "sawn"}
 		}
-		return l.explain(err)
+		return err
 	}
 	depth := l.woodDepth()
 	lost := l.Shop.Springback
@@ -94,17 +94,14 @@ func (l *Layout) stack(depth, longest, tightest float64) error {
 	}
 	s.Thickest = bench.StripThickness(tightest, s.Strain)
 	s.Common, _ = bench.CommonStrip(tightest)
-	thick := min(s.Thickest, depth)
-	if s.Common > 0 {
-		thick = min(thick, s.Common)
-	}
+	thick := min(s.Thickest, cmp.Or(s.Common, s.Thickest), depth)
 	asked := l.Shop.Strip
 	if asked > 0 {
 		thick = min(asked, depth)
 	}
 	stack, err := bench.Lamination{Depth: depth, Thickest: thick, Kerf: l.Shop.Kerf, Planing: l.Shop.Planing, Longest: longest, Waste: l.Shop.EndWaste}.Stack()
 	if err != nil {
-		return l.explain(err)
+		return err
 	}
 	if stack.Strip > s.Thickest*(1+1e-9) {
 		n := math.Ceil(depth / s.Thickest)
@@ -149,29 +146,23 @@ func (l *Layout) form(depth, lost float64) error {
 	if err != nil {
 		return &piece.KeyError{Key: "rocker", Reason: "this curve lies on no form: " + err.Error()}
 	}
-	_, wood, top, err := lying.Edges()
-	if err != nil {
-		return l.explain(err)
-	}
+	_, wood, top, edges := lying.Edges()
 	band := lying // what lies above the wood is the form
 	band.Sole, band.Depth = depth, depth+formDepth
-	if f.Inside, err = band.Outline(); err != nil {
-		return l.explain(err)
-	}
+	f.Inside, err = band.Outline()
 	f.Face = [2]r2.Vec{top.End(), top.Start}
 	f.Out, f.Low = wood.Reversed(), r2.Vec{Y: depth}
 	l.Form = &f
-	return nil
+	return cmp.Or(edges, err)
 }
 
 // lying returns the wood as it lies on the form, end waste and all, as a rocker.
 func (l *Layout) lying(depth, lost float64) (bench.Rocker, error) {
 	nose, _ := l.Rocker.Edge.Reach()
-	drawn := l.Rocker.Edge.Drawn()
 	waste := l.Shop.EndWaste
 	var spans []rocker.Span
 	from, low := 0.0, waste // along the drawn edge from the nose, and along the edge on the form
-	for i, s := range drawn {
+	for _, s := range l.Rocker.Edge.Drawn() {
 		if s.Length == 0 {
 			continue
 		}
@@ -186,15 +177,10 @@ func (l *Layout) lying(depth, lost float64) (bench.Rocker, error) {
 		}
 		low += length * max(0, min(1, (nose-from)/s.Length))
 		from += s.Length
-		more := 0.0
-		if i == 0 {
-			more += waste
-		}
-		if i == len(drawn)-1 {
-			more += waste
-		}
-		spans = append(spans, rocker.Span{Radius: radius, Length: length + more})
+		spans = append(spans, rocker.Span{Radius: radius, Length: length})
 	}
+	spans[0].Length += waste
+	spans[len(spans)-1].Length += waste
 	edge, err := rocker.Chain(low, spans...)
 	return bench.Rocker{Edge: edge, Depth: depth}, err
 }

@@ -42,24 +42,18 @@ func (c Cut) Volume() (cubic, boardFeet float64) {
 func (c Cut) Mass() float64 { return float64(c.Count) * c.Each }
 
 func (l *Layout) cuts() error {
-	if err := l.rockerCuts(); err != nil {
-		return err
-	}
+	rockers := l.rockerCuts()
 	l.legCuts()
 	for _, p := range l.Pairs {
 		if p.Name == "arm" && len(l.Design.Parts) == 0 {
 			l.list(p.Name, 2, p.Size, "", math.NaN())
 		}
 	}
-	if err := l.seatCuts(); err != nil {
-		return err
-	}
+	err := cmp.Or(rockers, l.seatCuts())
 	for i, p := range l.Design.Parts {
-		if err := l.partCut(p, fmt.Sprintf("part.%d", i+1)); err != nil {
-			return err
-		}
+		err = cmp.Or(err, l.partCut(p, fmt.Sprintf("part.%d", i+1)))
 	}
-	return nil
+	return err
 }
 
 // rockerCuts lists strips or rockers, of which the wood inside the outline is what they weigh, and soles.
@@ -80,7 +74,7 @@ func (l *Layout) rockerCuts() error {
 	default:
 		longest, _, err := l.Rocker.Bend()
 		if err != nil {
-			return l.explain(err)
+			return err
 		}
 		l.list("rocker, to be steamed", 2, Size{longest, l.woodDepth(), l.Rocker.Width}, k.Wood, weighs)
 	}

@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"cmp"
 	"errors"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -60,7 +61,7 @@ func Of(d piece.Design, o Options) (Layout, error) {
 	}
 	for _, step := range []func() error{l.rocker, l.bent, l.board, l.legs, l.pairs, l.panels, l.cuts, l.remedies} {
 		if err := step(); err != nil {
-			return Layout{}, err
+			return Layout{}, l.explain(err)
 		}
 	}
 	l.rests()
@@ -71,7 +72,9 @@ func Of(d piece.Design, o Options) (Layout, error) {
 func (l *Layout) rocker() error {
 	k := l.Design.Rocker
 	l.Rocker = k.OnBench(l.Report.Edge)
-	l.Rocker.Nose, l.Rocker.Tail = l.end(k.NoseEnd), l.end(k.TailEnd)
+	finishes := map[piece.Finish]bench.Finish{piece.RoundEnd: bench.Round, piece.EasedEnd: bench.Eased}
+	l.Rocker.Nose = bench.End{Finish: finishes[k.NoseEnd], Radius: k.EaseOr()}
+	l.Rocker.Tail = bench.End{Finish: finishes[k.TailEnd], Radius: k.EaseOr()}
 	if l.Made = k.Made; l.Made == piece.NotSaid {
 		l.Made, l.MadeTaken = piece.Laminated, true
 		if k.Top == piece.Straight {
@@ -84,40 +87,21 @@ func (l *Layout) rocker() error {
 	if track, known := l.Design.Track(); known {
 		l.Rocker.Middle = track / 2
 	}
-	var err error
-	if l.Outline, err = l.Rocker.Outline(); err != nil {
-		if k.Top == piece.Straight {
-			return l.tooShallow(err)
-		}
-		return l.explain(err)
+	var outline, stations, chord, trammel error
+	if l.Outline, outline = l.Rocker.Outline(); outline != nil && k.Top == piece.Straight {
+		return l.tooShallow(outline)
 	}
-	if l.Stations, err = l.Rocker.Stations(l.Shop.Spacing); err != nil {
-		return l.explain(err)
-	}
-	if l.Chord, err = l.Rocker.ChordStations(l.Shop.Spacing); err != nil {
-		return l.explain(err)
-	}
-	l.Sweeps, l.Corner, err = l.Rocker.Trammel()
-	return l.explain(err)
+	l.Stations, stations = l.Rocker.Stations(l.Shop.Spacing)
+	l.Chord, chord = l.Rocker.ChordStations(l.Shop.Spacing)
+	l.Sweeps, l.Corner, trammel = l.Rocker.Trammel()
+	return cmp.Or(outline, stations, chord, trammel)
 }
 
-func (l *Layout) end(f piece.Finish) bench.End {
-	switch f {
-	case piece.RoundEnd:
-		return bench.End{Finish: bench.Round}
-	case piece.EasedEnd:
-		return bench.End{Finish: bench.Eased, Radius: l.Design.Rocker.EaseOr()}
-	}
-	return bench.End{}
-}
-
-// explain turns an error of the rocker into one of the design.
+// explain turns an error of the rocker into one of the design; others stay.
 func (l *Layout) explain(err error) error {
 	var size *bench.SizeError
 	var outline *bench.OutlineError
 	switch {
-	case err == nil:
-		return nil
 	case errors.As(err, &size) && size.What == "a spacing of stations":
 		return &piece.KeyError{Key: "shop.spacing", Reason: "stations " + l.fine(size.Got) + " apart are too many to draw", Give: "spacing"}
 	case errors.As(err, &size):
@@ -130,3 +114,29 @@ func (l *Layout) explain(err error) error {
 
 // with writes a length as the maker reads it.
 func (l *Layout) with(x float64) string { return quantity.With(x, quantity.Length, l.Design.Units) }
+
+// depthsTried is how many depths on the shop's scale are tried over the first that could do: 12 1/2 in, or 200 mm.
+const depthsTried = 200
+
+// tooShallow explains a straight top that cannot be drawn, with the least depth on the shop's scale that can. It is
+// above both tips, and each is drawn to see, for an eased corner wants room and a hollow may be in the way.
+func (l *Layout) tooShallow(err error) error {
+	var outline *bench.OutlineError
+	if !errors.As(err, &outline) {
+		return err
+	}
+	wrong := &piece.KeyError{Key: "rocker.depth", Reason: "this rocker cannot be drawn: " + outline.Reason}
+	deeper, units := l.Rocker, l.Design.Units
+	deeper.Depth = max(deeper.Depth, deeper.Edge.Nose().Y, deeper.Edge.Tail().Y)
+	for range depthsTried {
+		deeper.Depth = quantity.NextLength(deeper.Depth, units)
+		if _, err := deeper.Outline(); err == nil {
+			wrong.Reason += "; with a straight top it is at least " + l.with(deeper.Depth) + " deep"
+			wrong.Give, wrong.Value = "depth", deeper.Depth
+			return wrong
+		}
+	}
+	wrong.Reason += "; no depth lets this edge have a straight top"
+	wrong.Give, wrong.Word = "top", "concentric"
+	return wrong
+}

@@ -97,6 +97,35 @@ func TestFormFace(t *testing.T) {
 	}
 }
 
+// TestFormOfACornerAtTheTip: a turn at the very tip is no length of wood, so the form has the same end waste
+// beyond both ends as without.
+func TestFormOfACornerAtTheTip(t *testing.T) {
+	plain, turned := reading(), reading()
+	turned.Rocker.Radius, turned.Rocker.Tail = 0, 0
+	turned.Rocker.Arcs = []piece.Arc{{Turn: 0.1}, {Radius: 42 * inch, Length: 41 * inch}}
+	a, b := mustLay(t, plain).Form, mustLay(t, turned).Form
+	for i := range a.Face {
+		if got, want := r2.Norm(r2.Sub(b.Face[i], b.Low)), r2.Norm(r2.Sub(a.Face[i], a.Low)); math.Abs(got-want) > 1e-9 {
+			t.Errorf("the face ends %v m from the low point, without the corner %v", got, want)
+		}
+	}
+}
+
+// TestManyStaves: where no number of staves leaves half of the stock, as many as are tried are laid out, and
+// the stave is one of so many.
+func TestManyStaves(t *testing.T) {
+	d := reading()
+	d.Panels = []piece.Panel{{Chord: 20 * inch, Rise: 10 * inch, Length: 20 * inch, Stock: 0.01 * inch}}
+	l, err := Of(d, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	p := l.Panels[0]
+	if want, err := p.Curve.Stave(); err != nil || p.Stave != want {
+		t.Errorf("%d staves are told with %+v, want %+v, %v", p.Curve.Staves, p.Stave, want, err)
+	}
+}
+
 // TestThickStripIsRefused names the thickest that works.
 func TestThickStripIsRefused(t *testing.T) {
 	d := reading()

@@ -28,7 +28,7 @@ type Leg struct {
 }
 
 func (l *Layout) legs() error {
-	legs, _ := l.Design.LegsOr()
+	legs := l.Design.LegsOr()
 	for i, drawn := range legs {
 		leg, err := l.leg(drawn, numbered("leg", i, len(l.Design.Legs)))
 		leg.Taken = i >= len(l.Design.Legs)

@@ -1,6 +1,8 @@
 package layout
 
 import (
+	"cmp"
+	"math"
 	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -8,6 +10,73 @@ import (
 	"rockerwright/rocker/bench"
 	"rockerwright/sim/piece"
 )
+
+// A Board is what a sawn rocker is cut out of.
+type Board struct {
+	bench.Blank
+	Shift, Both          float64 // by how much a second one is shifted, and the width that two take, m
+	NoseGrain, TailGrain float64 // between grain and floor edge at the tips, rad
+	Thinnest             bench.Section
+	Pair                 bench.Pair // left and its mirror image in one board, room for a cutter between them
+}
+
+func (l *Layout) board() error {
+	if l.Made != piece.Sawn {
+		return nil
+	}
+	b := Board{Blank: bench.SmallestBlank(l.Outline)}
+	var nest, runout, thinnest, pair error
+	b.Shift, b.Both, nest = b.Nest(l.Outline, l.Shop.Kerf)
+	b.NoseGrain, b.TailGrain, runout = l.Rocker.Runout(b.Blank)
+	b.Thinnest, thinnest = l.Rocker.Thinnest(b.Blank)
+	b.Pair, pair = l.paired(l.Outline, b.Grain)
+	l.Board = &b
+	return cmp.Or(nest, runout, thinnest, pair)
+}
+
+// chordsWithin is how far the chords on which outlines are measured may leave them, m.
+const chordsWithin = 5e-6
+
+// paired lays an outline and its mirror image in one board, no two points of them nearer to each
+// other than a cutter needs that runs round one of them and leaves the web to the other, or a saw cut where
+// that is less. Outlines that slope are nearer than they are across the grain, so that is
+// widened until they are as far apart as asked, to a tenth of a millimetre.
+func (l *Layout) paired(outline bench.Path, grain float64) (bench.Pair, error) {
+	least := max(l.Shop.Kerf, l.Shop.Cutter+l.Shop.Web) + 2*chordsWithin
+	for across := least; ; {
+		pair, err := bench.Nested(outline, grain, across)
+		if err != nil {
+			return pair, err
+		}
+		short := least - apart(pair.Left.Outline.Flattened(chordsWithin), pair.Right.Outline.Flattened(chordsWithin))
+		if !(short > 0) {
+			return pair, nil
+		}
+		across += short + 1e-5
+	}
+}
+
+// apart returns the least distance of two chains of straight lines that do not cross, m. It is at a
+// corner of one of them.
+func apart(a, b []r2.Vec) float64 {
+	least := math.Inf(1)
+	for _, chains := range [2][2][]r2.Vec{{a, b}, {b, a}} {
+		for _, p := range chains[0] {
+			for i := 1; i < len(chains[1]); i++ {
+				from, to := chains[1][i-1], chains[1][i]
+				if min(from.X, to.X)-p.X > least || p.X-max(from.X, to.X) > least {
+					continue
+				}
+				way, part := r2.Sub(to, from), 0.0
+				if n := r2.Norm2(way); n > 0 {
+					part = min(max(r2.Dot(r2.Sub(p, from), way)/n, 0), 1)
+				}
+				least = min(least, r2.Norm(r2.Sub(p, r2.Add(from, r2.Scale(part, way)))))
+			}
+		}
+	}
+	return least
+}
 
 // A Paired is a part that is made as a left and a right one, mirror images of each other, and how
 // the two are cut from one board.

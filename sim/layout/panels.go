@@ -58,7 +58,8 @@ func (l *Layout) panel(drawn piece.Panel, key string) (Panel, error) {
 	}
 	stave, err := c.Stave()
 	if c.Staves == 0 {
-		for c.Staves = 1; c.Staves < mostStaves; c.Staves++ {
+		for n := 1; n <= mostStaves; n++ {
+			c.Staves = n
 			if stave, err = c.Stave(); err == nil && stave.Thick >= c.Stock/2 {
 				break
 			}

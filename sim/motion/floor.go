@@ -65,16 +65,20 @@ func (m *run) needs(a *arc, t float64) float64 {
 // watch keeps the least margin and the largest share of the lift at a turning point.
 func (m *run) watch() {
 	away := m.roll - m.rest
+	for _, way := range [...]float64{1, -1} {
+		side := m.side(way)
+		if side.Exists() {
+			m.trace.Margin = min(m.trace.Margin, max(0, side.Angle-way*away))
+		}
+	}
 	side := m.side(away)
-	if !side.Exists() {
-		return
-	}
-	m.trace.Margin = min(m.trace.Margin, max(0, side.Angle-math.Abs(away)))
-	if math.Abs(away) >= side.Angle {
+	switch {
+	case !side.Exists():
+	case math.Abs(away) >= side.Angle:
 		m.trace.Lift = max(m.trace.Lift, 1)
-		return
+	default:
+		m.trace.Lift = max(m.trace.Lift, (m.rig.Rise(m.roll+m.rig.Floor.Slope)-m.rig.Rise(m.balance.Rest.Tilt))/side.Lift)
 	}
-	m.trace.Lift = max(m.trace.Lift, (m.rig.Rise(m.roll+m.rig.Floor.Slope)-m.rig.Rise(m.balance.Rest.Tilt))/side.Lift)
 }
 
 // side returns the margin on the side of a way, + back.
@@ -93,8 +97,12 @@ func (m *run) hilltop(way float64) float64 {
 		return way * math.Inf(1)
 	}
 	over := side.Over - m.rig.Floor.Slope
-	if math.Abs(over-m.rest) < side.Angle { // wrapped past half a turn
-		over = m.rest + way*side.Angle
+	next := side.Angle - sim.AtHilltop // it is no nearer than the next hilltop, and less than a turn beyond that
+	for way*(over-m.rest) < next {
+		over += way * 2 * math.Pi
+	}
+	for way*(over-m.rest) >= next+2*math.Pi {
+		over -= way * 2 * math.Pi
 	}
 	return over
 }

@@ -54,6 +54,9 @@ func Run(r sim.Rig, b sim.Balance, start Start, options Options) Trace {
 	m.sin, m.cos = math.Sincos(slope)
 	index, within := r.Profile.Find(m.roll)
 	m.index, m.shift = index, m.roll-within
+	if b, at := m.bearing(); m.rate < 0 && at-b.From < sim.AtJoint || m.rate > 0 && b.To-at < sim.AtJoint {
+		m.pass(math.Copysign(1, m.rate)) // set off on a joint it turns over that end of a flat which lies ahead
+	}
 	m.follow()
 	m.trace.Duration, m.trace.Last = m.time, m.state()
 	return m.trace

@@ -1,10 +1,6 @@
 package piece
 
-import (
-	"math"
-
-	"rockerwright/body"
-)
+import "rockerwright/body"
 
 // The spread of small clear specimens of one wood, as coefficients of variation; the
 // Wood Handbook's, from memory.
@@ -13,7 +9,11 @@ const (
 	ModulusSpread  = 0.22 // of the modulus of elasticity, and so of the yield
 )
 
-// drawn reports whether the back has braces that bend.
+// helds are how the braces of a back are held, in the order of body.Held: resting in seat
+// and crest rail, or fast in the seat and free at the top.
+var helds = [...]string{"both ends", "at the seat"}
+
+// Drawn reports whether the back has braces that bend.
 func (b Braces) Drawn() bool { return b.Thickness > 0 }
 
 // check returns the first thing that drawn braces lack.
@@ -21,21 +21,14 @@ func (b Braces) check() error {
 	if b == (Braces{}) {
 		return nil
 	}
-	for _, m := range []struct {
-		name string
-		size float64
-	}{{"count", b.Count}, {"width", b.Width}, {"thickness", b.Thickness}, {"length", b.Length}} {
-		if m.size <= 0 {
-			return &KeyError{Key: "back.braces." + m.name, Reason: "braces that bend need their " + m.name, Give: m.name}
-		}
+	needs := []need{{"count", b.Count}, {"width", b.Width}, {"thickness", b.Thickness}, {"length", b.Length}}
+	if err := lacking("back.braces", "braces that bend need their", needs...); err != nil {
+		return err
 	}
-	if b.Count != math.Trunc(b.Count) {
-		return &KeyError{Key: "back.braces.count", Reason: "a count is a whole number", Give: "count"}
-	}
-	return nil
+	return whole("back.braces.count", b.Count)
 }
 
-// beam returns the braces as one beam, and their wood's bending strength, Pa.
+// Beam returns the braces as one beam, and their wood's bending strength, Pa.
 func (b Braces) Beam() (body.Beam, float64, error) {
 	wood, err := FindWood(b.Wood, "back.braces")
 	if err != nil {

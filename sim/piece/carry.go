@@ -49,7 +49,7 @@ func (d Design) slid(edge rocker.Profile) Carry {
 	}
 	i, within := edge.Find(0)
 	b := edge.Bearing(i)
-	depth, _ := d.Rocker.Size()
+	depth := d.Rocker.DepthOr()
 	if d.Rocker.Top == Straight || b.Radius <= depth {
 		return Carry{Move: r2.Vec{X: slide}}
 	}
@@ -71,7 +71,7 @@ func (d Design) slid(edge rocker.Profile) Carry {
 // 2a/(1 − D/R) for each length of edge more than the edge turns, and the top is 1 − D/R as
 // long, so the curvature is (1/R + 2a/(1 − D/R))/(1 − D/R).
 func (r Rocker) topBend(edge rocker.Profile, radius float64) float64 {
-	depth, _ := r.Size()
+	depth := r.DepthOr()
 	nose, tail := edge.Reach()
 	bend := 0.0
 	for _, side := range []struct{ tip, reach float64 }{{r.NoseDepth, nose}, {r.TailDepth, tail}} {

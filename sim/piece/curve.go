@@ -43,12 +43,89 @@ func (d Design) Profile() (rocker.Profile, *Curve, error) {
 		return rocker.Profile{}, nil, err
 	}
 	spans, nose := curve.Fit.Spans(d.Rocker.Nose, d.Rocker.Tail)
-	edge, err := rocker.Chain(nose, spans...)
-	var span *rocker.SpanError
-	if errors.As(err, &span) {
-		err = &KeyError{Key: key, Reason: "what was read makes no rocker: " + span.Reason}
-	}
+	edge, err := chained(key, "what was read makes no rocker: ", nose, spans...)
 	return edge, curve, err
+}
+
+// Fitted returns the design with a rocker that is given by rises or points drawn by the arcs
+// that fit them; any other design as it is. The error is a [*KeyError].
+func (d Design) Fitted() (Design, error) {
+	if !d.Rocker.traced() {
+		return d, nil
+	}
+	_, curve, err := d.Profile()
+	if err != nil {
+		return d, err
+	}
+	d = d.Clone()
+	k := &d.Rocker
+	spans, nose := curve.Fit.Spans(k.Nose, k.Tail)
+	k.Rises, k.Spacing, k.Origin, k.Points, k.Nose, k.Tail = nil, 0, 0, nil, nose, 0
+	for _, s := range spans {
+		if s.Radius == 0 {
+			k.Arcs = append(k.Arcs, Arc{Flat: s.Length})
+			continue
+		}
+		k.Arcs = append(k.Arcs, Arc{Radius: s.Radius, Length: s.Length})
+	}
+	if one := k.Arcs[0]; len(k.Arcs) == 1 && one.Radius > 0 {
+		k.Radius, k.Tail, k.Arcs = one.Radius, one.Length-nose, nil
+	}
+	return d, nil
+}
+
+// ways returns the keys by which the floor edge is given, of which there should be one.
+func (r Rocker) ways() []string {
+	return given(way{"rises", len(r.Rises) > 0}, way{"points", len(r.Points) > 0},
+		way{"arcs", len(r.Arcs) > 0}, way{"radius", r.Radius != 0})
+}
+
+// Read reports whether the floor edge is what was read off one, measured or instead of a drawing.
+func (d Design) Read() bool { return d.Measured.curved() || d.Rocker.traced() }
+
+// traced reports whether the floor edge is given by what was read off one.
+func (r Rocker) traced() bool { return len(r.Rises) > 0 || len(r.Points) > 0 }
+
+// curve fits the rises or the points that are given.
+func (r Rocker) curve() (*Curve, error) {
+	ways := r.ways()
+	key := "rocker." + ways[0]
+	if len(ways) > 1 {
+		return nil, &KeyError{Key: "rocker." + ways[1], Reason: fmt.Sprintf("the floor edge is given twice, by %s and by %s: keep one (nose and tail stay)", ways[0], ways[1])}
+	}
+	read, err := r.rises()
+	if err != nil {
+		return nil, err
+	}
+	fit, err := read.Fit()
+	if err != nil {
+		return nil, risesError(key, err)
+	}
+	return &Curve{Drawn: &fit, Fit: fit, One: true}, nil
+}
+
+// rises returns what was read off the edge, from the nose.
+func (r Rocker) rises() (rises.Row, error) {
+	if len(r.Rises) > 0 {
+		return rowOf("rocker", "origin", r.Origin, r.Spacing, r.Rises)
+	}
+	points := slices.Clone(r.Points)
+	turned := len(points) > 1 && points[0].X < points[len(points)-1].X
+	if turned { // from the tail
+		slices.Reverse(points)
+	}
+	var read rises.Row
+	for i, p := range points {
+		if i > 0 && p.X >= points[i-1].X {
+			if turned {
+				i = len(points) - 1 - i
+			}
+			return read, &KeyError{Key: fmt.Sprintf("rocker.points.%d", i+1), Reason: "the points go along the edge from the nose to the tail, each behind the one before: x falls"}
+		}
+		read.Ahead, read.Rise = append(read.Ahead, p.X), append(read.Rise, p.Y)
+	}
+	read.Low = rises.Lowest(read.Rise)
+	return read, nil
 }
 
 // curve fits the rises that were read.
@@ -56,39 +133,35 @@ func (m Measured) curve() (*Curve, error) {
 	if len(m.Left) > 0 && len(m.Right) > 0 && len(m.Left) != len(m.Right) {
 		return nil, &KeyError{Key: "measured.right", Reason: fmt.Sprintf("left has %d rises and right %d: read both at the same stations", len(m.Left), len(m.Right))}
 	}
-	low, err := lowStation("measured.low_point", m.LowPoint, mean(m.Left, m.Right))
+	both, err := rowOf("measured", "low_point", m.LowPoint, m.Spacing, mean(m.Left, m.Right))
 	if err != nil {
 		return nil, err
 	}
-	if m.Spacing <= 0 {
-		return nil, noSpacing("measured.spacing")
+	of := func(rise []float64) rises.Row { return rises.Row{Spacing: both.Spacing, Low: both.Low, Rise: rise} }
+	fit := func(side string, rise []float64) *rises.Fit {
+		if len(rise) == 0 || err != nil {
+			return nil
+		}
+		fit, wrong := of(rise).Fit()
+		if fit.Suspect >= 0 && wrong == nil {
+			rise[fit.Suspect] = fit.Without // misread
+		}
+		err = risesError("measured."+side, wrong)
+		return &fit
 	}
-	of := func(rise []float64) rises.Row { return rises.Row{Spacing: m.Spacing, Low: low, Rise: rise} }
-	c := &Curve{One: true}
-	left, right := slices.Clone(m.Left), slices.Clone(m.Right) // misread ones put right
-	for _, side := range []struct {
-		name string
-		rise []float64
-		fit  **rises.Fit
-	}{{"left", left, &c.Left}, {"right", right, &c.Right}} {
-		if len(side.rise) == 0 {
-			continue
-		}
-		fit, err := of(side.rise).Fit()
-		if err != nil {
-			return nil, risesError("measured."+side.name, err)
-		}
-		*side.fit = &fit
-		if fit.Suspect >= 0 {
-			side.rise[fit.Suspect] = fit.Without
-		}
-		c.Fit = fit
-	}
-	if c.Left == nil || c.Right == nil {
+	left, right := slices.Clone(m.Left), slices.Clone(m.Right)
+	c := &Curve{Left: fit("left", left), Right: fit("right", right), One: true}
+	switch {
+	case err != nil:
+		return nil, err
+	case c.Left == nil:
+		c.Fit = *c.Right
+		return c, nil
+	case c.Right == nil:
+		c.Fit = *c.Left
 		return c, nil
 	}
-	both := of(mean(left, right))
-	both.Error = rises.UsualError / math.Sqrt2
+	both.Rise, both.Error = mean(left, right), rises.UsualError/math.Sqrt2
 	if c.Fit, err = both.Fit(); err != nil {
 		return nil, risesError("measured.left", err)
 	}
@@ -113,21 +186,22 @@ func mean(left, right []float64) []float64 {
 	return both
 }
 
-// lowStation returns the index of the station at the low point, given by its number from 1, or
-// the lowest where that is 0. key is where it is given.
-func lowStation(key string, number float64, rise []float64) (int, error) {
-	low := int(number) - 1
+// rowOf returns rises from a straightedge with their low point, which is given by its number from 1, or the lowest
+// where that is 0. low and section are where number and spacing are given.
+func rowOf(section, low string, number, spacing float64, rise []float64) (rises.Row, error) {
+	at := int(number) - 1
 	if number == 0 {
-		low = rises.Lowest(rise)
+		at = rises.Lowest(rise)
 	}
-	if number != math.Trunc(number) || low < 1 || low > len(rise)-2 {
-		return 0, &KeyError{Key: key, Reason: "say which station is the low point, counted from 1 at the nose, with stations on either side of it", Give: lastOf(key)}
+	switch {
+	case number != math.Trunc(number) || at < 1 || at > len(rise)-2:
+		return rises.Row{}, &KeyError{Key: section + "." + low, Give: low,
+			Reason: "say which station is the low point, counted from 1 at the nose, with stations on either side of it"}
+	case spacing <= 0:
+		return rises.Row{}, &KeyError{Key: section + ".spacing", Give: "spacing",
+			Reason: "rises need the spacing of their stations"}
 	}
-	return low, nil
-}
-
-func noSpacing(key string) error {
-	return &KeyError{Key: key, Reason: "rises need the spacing of their stations", Give: "spacing"}
+	return rises.Row{Spacing: spacing, Low: at, Rise: rise}, nil
 }
 
 // risesError returns an error of package rises with its place in the design, the list of rises.

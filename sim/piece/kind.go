@@ -1,6 +1,11 @@
 package piece
 
-// A Kind is a kind of rocking furniture.
+import (
+	"rockerwright/body/person"
+	"rockerwright/sim/quantity"
+)
+
+// A Kind is a kind of rocking furniture: the place of its row among the kinds.
 type Kind int
 
 const (
@@ -10,10 +15,72 @@ const (
 	Horse
 )
 
-var kinds = [...]string{"chair", "settee", "cradle", "horse"}
+// Traits are what is known of a kind of piece, and all by which one is told from another but its phrases.
+type Traits struct {
+	Name     string
+	Ways     [2]Ways // by Direction; both alike where its maker does not say in which it rocks
+	Directed bool    // its maker does
+	Unsaid   Design  // the floor and the limits where its maker says nothing; our judgement
 
-// String returns the word for k that stands in a design file.
-func (k Kind) String() string { return kinds[k] }
+	Seating bool // who may sit, the seating tests and the trade's radii are of it
+	ForTwo  bool // its owners sit side by side, one given alone with a companion alike
+	Bed     bool // an infant lies in it; it has no legs under a seat, and nobody leans over its side
+	Ridden  bool // its riders are stood on a slope
+
+	Postures [3][]person.Posture // in which somebody of a Role is checked
+	Company  []Usual             // who is checked without being asked
+}
+
+// kinds are the rows. No published limit for rocking chairs was found, so the limits are our judgement: a
+// chair's are what ordinary chairs of custom sizes keep (the study in the tests of package check); a cradle's is
+// the tilt beyond which deaths are on record (Ackerman and Gilbert-Barness, Arch Pediatr Adolesc Med
+// 1997;151:573-575, abstract).
+var kinds = [...]Traits{
+	Chair: {
+		Name: "chair", Ways: [2]Ways{backAndForth, backAndForth}, Seating: true, Postures: seated,
+		Unsaid:  Design{Floor: Floor{Surface: Hardwood}, Limits: Limits{BackMargin: 15 * quantity.Deg, BackLift: 0.020}},
+		Company: []Usual{SmallWoman, LargeMan, YoungerChild, OlderChild, ArmsBehindHead, ChildOnTheTail},
+	},
+	Settee: {
+		Name: "settee", Ways: [2]Ways{backAndForth, backAndForth}, Seating: true, ForTwo: true, Postures: seated,
+		Unsaid:  Design{Floor: Floor{Surface: Boards}, Limits: Limits{BackMargin: 15 * quantity.Deg, BackLift: 0.020}},
+		Company: []Usual{SmallWoman, LargeMan, YoungerChild, OlderChild, OneAtTheEnd, ArmsBehindHead, ChildOnTheTail},
+	},
+	Cradle: {
+		Name: "cradle", Ways: [2]Ways{Side: acrossABed, End: alongABed}, Directed: true, Bed: true, Postures: seated,
+		Unsaid:  Design{Floor: Floor{Surface: Hardwood}, Limits: Limits{RestTilt: 5 * quantity.Deg}},
+		Company: []Usual{ArmsBehindHead, Newborn, FiveMonths},
+	},
+	Horse: {
+		Name: "horse", Ways: [2]Ways{backAndForth, backAndForth}, Ridden: true, Postures: riding,
+		Unsaid:  Design{Floor: Floor{Surface: Hardwood}, Limits: Limits{BackMargin: 15 * quantity.Deg, ForwardMargin: 15 * quantity.Deg}},
+		Company: []Usual{Riders},
+	},
+}
+
+// seated are the postures of who sits; some are of grown-ups alone, or need arms.
+var seated = [3][]person.Posture{
+	Owner: {person.Sitting, person.LyingBack, person.Perched, person.Upright, person.FeetFlat, person.FeetUp,
+		person.PushingUp, person.ChildOnLap, person.ArmsBehindHead},
+	Other:  {person.Sitting, person.LyingBack},
+	Hazard: {person.Sitting},
+}
+
+// riding are those of who rides, whoever it is.
+var riding = [3][]person.Posture{Owner: rides, Other: rides, Hazard: rides}
+
+var rides = []person.Posture{person.Riding, person.RidingForward, person.RidingBack}
+
+// Traits returns the row of the design's kind.
+func (d Design) Traits() *Traits { return &kinds[d.Kind] }
+
+// DefaultLimits returns what is asked of a kind of piece where its maker asks nothing else.
+func DefaultLimits(kind Kind) Limits { return kinds[kind].Unsaid.Limits }
+
+// String returns the word for a kind that stands in a design file.
+func (t Traits) String() string { return t.Name }
+
+func (k Kind) String() string { return kinds[k].Name }
 
 // A Direction is how a cradle rocks.
 type Direction int
@@ -26,71 +93,3 @@ const (
 var directions = [...]string{"side", "end"}
 
 func (d Direction) String() string { return directions[d] }
-
-// A Top is how the top edge of a rocker runs.
-type Top int
-
-const (
-	Concentric Top = iota // as deep everywhere
-	Straight
-	Taper // from Depth at the low point to NoseDepth and TailDepth, by the square of the way
-)
-
-var tops = [...]string{"concentric", "straight", "taper"}
-
-func (t Top) String() string { return tops[t] }
-
-// A Finish is how an end of a rocker is finished.
-type Finish int
-
-const (
-	SquareEnd Finish = iota // sawn square to the floor edge
-	RoundEnd                // a half circle
-	EasedEnd                // square, with its corners rounded off
-)
-
-var ends = [...]string{"square", "round", "eased"}
-
-// A Made is how the rockers are made.
-type Made int
-
-const (
-	NotSaid   Made = iota
-	Sawn           // out of a board
-	Laminated      // glued up from strips over a form
-	Steamed        // bent over a form in one thickness
-)
-
-var mades = [...]string{"", "sawn", "laminated", "steamed"}
-
-// A Role is for whom a load is checked.
-type Role int
-
-const (
-	Owner  Role = iota // for whom the piece is made; the limits are asked of its loads
-	Other              // who may sit too
-	Hazard             // what ought not to happen; no limit is asked
-)
-
-var roles = [...]string{"owner", "other", "hazard"}
-
-func (r Role) String() string { return roles[r] }
-
-// helds are how the braces of a back are held, in the order of body.Held: resting in seat
-// and crest rail, or fast in the seat and free at the top.
-var helds = [...]string{"both ends", "at the seat"}
-
-// A Surface is what the floor is made of.
-type Surface int
-
-const (
-	NoSurface Surface = iota // not said: it holds any force and takes nothing
-	Hardwood
-	Boards
-	Rug
-	Stone
-)
-
-var surfaces = [...]string{"", "hardwood", "boards", "rug", "stone"}
-
-func (s Surface) String() string { return surfaces[s] }

@@ -2,12 +2,16 @@ package piece
 
 import (
 	"cmp"
+	"errors"
 	"fmt"
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
+	"gonum.org/v1/gonum/spatial/r3"
 
 	"rockerwright/rocker"
+	"rockerwright/rocker/bench"
 	"rockerwright/sim/quantity"
 )
 
@@ -59,44 +63,41 @@ func (l Leg) SideOr() float64 { return cmp.Or(l.Side, legThick) }
 // EaseOr returns the radius of an eased corner, the usual one where none is drawn, m.
 func (r Rocker) EaseOr() float64 { return cmp.Or(r.Ease, usualEase) }
 
-// LegsOr returns the legs as drawn, and of a pair that is not drawn a plumb one where it is
+// LegsOr returns the legs as drawn, and behind them of a pair that is not drawn a plumb one where it is
 // taken to stand: under where back and seat meet, and under the front edge, splayed as the
-// rockers say. taken are the pairs that were not drawn. Without a seat there are none to take.
-func (d Design) LegsOr() (legs []Leg, taken []Which) {
-	legs = append(legs, d.Legs...)
-	if !d.Seat.SlopeKnown() || d.Kind == Cradle {
-		return legs, nil
+// rockers say. Without a seat there are none to take.
+func (d Design) LegsOr() []Leg {
+	legs := slices.Clone(d.Legs)
+	if !d.Seat.SlopeKnown() || d.Traits().Bed {
+		return legs
 	}
 	for _, w := range []Which{Front, Rear} {
-		if _, drawn := d.Leg(w); drawn {
-			continue
+		if _, drawn := d.Leg(w); !drawn {
+			legs = append(legs, Leg{Name: w.String() + " leg", Which: w, At: d.Seat.over(w).X, Splay: d.Rocker.Splay})
 		}
-		at := d.Seat.FrontEdge().X
-		if w == Rear {
-			at = d.Seat.Meet().X
-		}
-		legs = append(legs, Leg{Name: w.String() + " leg", Which: w, At: at, Splay: d.Rocker.Splay})
-		taken = append(taken, w)
 	}
-	return legs, taken
+	return legs
 }
 
-// leg returns the first leg drawn of a pair.
+// over returns the place of the seat under which a pair that is not drawn is taken to stand.
+func (s Seat) over(which Which) r2.Vec {
+	if which == Rear {
+		return s.Meet()
+	}
+	return s.FrontEdge()
+}
+
+// Leg returns the first leg drawn of a pair.
 func (d Design) Leg(which Which) (Leg, bool) {
-	for _, l := range d.Legs {
-		if l.Which == which {
-			return l, true
-		}
+	if i := slices.IndexFunc(d.Legs, func(l Leg) bool { return l.Which == which }); i >= 0 {
+		return d.Legs[i], true
 	}
 	return Leg{}, false
 }
 
 // foot returns where the legs of a pair stand on the rocker's top edge.
 func (d Design) foot(which Which, edge rocker.Profile) r2.Vec {
-	x := d.Seat.FrontEdge().X
-	if which == Rear {
-		x = d.Seat.Meet().X
-	}
+	x := d.Seat.over(which).X
 	if l, drawn := d.Leg(which); drawn {
 		x = l.At
 	}
@@ -127,4 +128,35 @@ func (d Design) Track() (float64, bool) {
 		track = d.Seat.Width + 2*d.Seat.Rear*math.Tan(cmp.Or(d.Rocker.Splay, rear.Splay))
 	}
 	return track, track > 0
+}
+
+// A Beyond is a pair of legs that stand beyond an end of the rockers, where nothing carries them.
+type Beyond struct {
+	Which Which
+	Taken bool    // not drawn: it stands where it is taken to
+	Tail  bool    // the end beyond which it stands; else the nose
+	By    float64 // how far its centre line passes the end of the top edge, m
+}
+
+// Beyond returns the pairs that stand beyond the rockers, drawn or taken. A rocker that has no
+// outline has no end to pass either: a layout says so.
+func (d Design) Beyond(edge rocker.Profile) []Beyond {
+	legs := d.LegsOr()
+	if len(legs) == 0 {
+		return nil
+	}
+	r := d.Rocker.OnBench(edge)
+	outline, err := r.Outline()
+	if err != nil {
+		return nil
+	}
+	above := outline.Bounds().Max.Y + 1 // m, over all of the rocker
+	var list []Beyond
+	for i, l := range legs {
+		var miss *bench.MissError
+		if _, err := r.Stand(bench.Leg{Seat: r3.Vec{X: l.At, Y: above}}); errors.As(err, &miss) {
+			list = append(list, Beyond{l.Which, i >= len(d.Legs), l.At < 0, miss.By})
+		}
+	}
+	return list
 }

@@ -43,6 +43,17 @@ func (m Measure) Given(d *Design) {
 	}
 }
 
+// Name returns the last part of the key: "tail".
+func (m Measure) Name() string { return lastOf(m.Key) }
+
+// In returns what a design has of the measure, SI; of one in a list, of its first entry.
+func (m Measure) In(d *Design) float64 { return *m.field(d, 0) }
+
+// LimitOf returns the measure of a limit, "rest_tilt". It panics where the table has none.
+func LimitOf(name string) Measure {
+	return measures[slices.IndexFunc(measures[:], func(m Measure) bool { return m.Key == "limits."+name })]
+}
+
 // read are the measures of the rocker that were read off an edge, not drawn.
 var read = []string{"rocker.rises.N", "rocker.spacing", "rocker.origin", "rocker.points.N.x", "rocker.points.N.y"}
 
@@ -73,12 +84,11 @@ func (d *Design) Measure(key string) (Measure, *float64, error) {
 	if err != nil {
 		return Measure{}, nil, err
 	}
-	for _, m := range measures {
-		if m.Key == general {
-			return m, m.field(d, n), nil
-		}
+	i := slices.IndexFunc(measures[:], func(m Measure) bool { return m.Key == general })
+	if i < 0 {
+		return Measure{}, nil, unknown(key)
 	}
-	return Measure{}, nil, unknown(key)
+	return measures[i], measures[i].field(d, n), nil
 }
 
 // Choice returns the choice of that key, and a function that sets it to one of its
@@ -88,19 +98,18 @@ func (d *Design) Choice(key string) (Choice, func(word string) error, error) {
 	if err != nil {
 		return Choice{}, nil, err
 	}
-	for _, c := range choices {
-		if c.Key != general {
-			continue
-		}
-		return c, func(word string) error {
-			if c.Words != nil && !slices.Contains(c.Words, word) {
-				return &KeyError{Key: key, Reason: fmt.Sprintf("%q is not one of: %s", quantity.Shown(word, 40), strings.Join(c.Words, ", ")), Give: lastOf(key), Word: c.Words[0]}
-			}
-			c.set(d, n, word)
-			return nil
-		}, nil
+	i := slices.IndexFunc(choices[:], func(c Choice) bool { return c.Key == general })
+	if i < 0 {
+		return Choice{}, nil, unknown(key)
 	}
-	return Choice{}, nil, unknown(key)
+	c := choices[i]
+	return c, func(word string) error {
+		if c.Words != nil && !c.Has(word) {
+			return &KeyError{Key: key, Reason: fmt.Sprintf("%q is not one of: %s", quantity.Shown(word, 40), strings.Join(c.Words, ", ")), Give: lastOf(key), Word: c.Words[0]}
+		}
+		c.set(d, n, word)
+		return nil
+	}, nil
 }
 
 func unknown(key string) error {
@@ -117,7 +126,7 @@ func (d *Design) general(key string) (general string, n int, err error) {
 		if !found {
 			continue
 		}
-		have := list.have(d)
+		have := list.Have(d)
 		number, tail, _ := strings.Cut(rest, ".")
 		count, err := strconv.Atoi(number)
 		if err != nil {
@@ -161,26 +170,29 @@ func Keys() []string {
 // Keys returns the key of every measure that the design has a field for, in the order of
 // Measures, lists numbered from 1: "sitter.2.weight", of an only sitter or part "sitter.weight".
 func (d *Design) Keys() []string {
-	have := map[string]int{}
-	for _, l := range lists {
-		have[l.Name] = l.have(d)
-	}
-	var list []string
+	var keys []string
 	for _, m := range measures {
-		section, rest, listed := strings.Cut(m.Key, ".N")
-		if !listed {
-			list = append(list, m.Key)
-			continue
-		}
-		for n := range have[section] {
-			if have[section] == 1 && !strings.Contains(section, ".") {
-				list = append(list, section+rest)
-			} else {
-				list = append(list, fmt.Sprintf("%s.%d%s", section, n+1, rest))
-			}
-		}
+		keys = append(keys, d.KeysOf(m.Key)...)
 	}
-	return list
+	return keys
 }
 
+// KeysOf returns the keys by which a design has a measure or a choice, "sitter.N.weight".
+func (d *Design) KeysOf(general string) []string {
+	section, rest, listed := strings.Cut(general, ".N")
+	if !listed {
+		return []string{general}
+	}
+	have := lists[slices.IndexFunc(lists[:], func(l List) bool { return l.Name == section })].Have(d)
+	if have == 1 && !strings.Contains(section, ".") {
+		return []string{section + rest}
+	}
+	keys := make([]string, have)
+	for n := range keys {
+		keys[n] = fmt.Sprintf("%s.%d%s", section, n+1, rest)
+	}
+	return keys
+}
+
+// ArcKey returns the key of an entry of the n-th arc, from 1.
 func ArcKey(n int, name string) string { return fmt.Sprintf("rocker.arcs.%d.%s", n, name) }

@@ -151,3 +151,26 @@ func TestCloneSharesNothing(t *testing.T) {
 		t.Error("a change to the clone changed the design")
 	}
 }
+
+// TestUsualPeopleByKey holds by which entries of a file each usual person is left out.
+func TestUsualPeopleByKey(t *testing.T) {
+	keys := map[string]Usual{
+		"small_woman": SmallWoman, "large_man": LargeMan, "younger_child": YoungerChild, "older_child": OlderChild, "one_at_the_end": OneAtTheEnd,
+		"arms_behind_head": ArmsBehindHead, "child_on_the_tail": ChildOnTheTail, "riders": Riders, "newborn": Newborn, "five_months": FiveMonths,
+	}
+	if len(keys) != Usuals {
+		t.Errorf("%d keys for %d people", len(keys), Usuals)
+	}
+	for key, u := range keys {
+		var d, without Design
+		without.People.Without[u] = true
+		_, set, err := d.Choice("people." + key)
+		if err != nil {
+			t.Error(err)
+			continue
+		}
+		if err := set("no"); err != nil || d.People != without.People {
+			t.Errorf("people.%s = no leaves out %v: %v", key, d.People.Without, err)
+		}
+	}
+}

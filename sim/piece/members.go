@@ -58,16 +58,15 @@ func (d Design) members(edge rocker.Profile, c Carry) []Member {
 		if top, known := d.TopOfBack(); known {
 			line("back", meet, top, 0, s.Width, s.Width, backShaped, backShaped, 1)
 		}
-		if arms, _ := d.ArmsOr(); arms.Height > 0 {
+		if arms, _ := d.ArmsOr(); arms.Drawn() {
 			rear := r2.Add(meet, r2.Vec{Y: arms.Height})
 			end := r2.Add(rear, r2.Scale(arms.Length/s.Depth, r2.Sub(front, meet)))
 			line("arm", rear, end, s.Width/2, arms.Width, arms.RearWidth, armThick, armThick, 2)
 			line("arm post", r2.Sub(end, r2.Vec{Y: arms.Height}), end, s.Width/2, 0, 0, 0, 0, 2)
 		}
-		legs, taken := d.LegsOr()
-		for i, leg := range legs {
+		for i, leg := range d.LegsOr() {
 			m := d.legMember(leg, edge, c)
-			m.Taken = i >= len(legs)-len(taken)
+			m.Taken = i >= len(d.Legs)
 			list = append(list, m)
 		}
 	}

@@ -1,8 +1,10 @@
 package piece
 
 import (
+	"cmp"
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -44,34 +46,58 @@ type Part struct {
 	Mass        float64 // each, instead of Wood
 }
 
+// A solid is what is known of one shape.
+type solid struct {
+	needs  func(p Part) []need // its sizes
+	body   func(p Part, mass float64) body.Body
+	volume func(p Part) float64  // m³
+	side   func(p Part) []r2.Vec // its corners around its middle, upright, closed
+}
+
+var solids = [...]solid{
+	Box: {
+		func(p Part) []need { return []need{{"length", p.Length}, {"height", p.Height}, {"width", p.Width}} },
+		func(p Part, mass float64) body.Body { return body.Box(mass, p.Length, p.Height) },
+		func(p Part) float64 { return body.BoxVolume(p.Length, p.Height, p.Width) },
+		func(p Part) []r2.Vec { return corners(p.Length/2, p.Length/2, p.Height/2) },
+	},
+	Cylinder: {
+		func(p Part) []need { return []need{{"height", p.Height}, {"diameter", p.Diameter}} },
+		func(p Part, mass float64) body.Body { return body.Cylinder(mass, p.Diameter, p.Height) },
+		func(p Part) float64 { return body.CylinderVolume(p.Diameter, p.Height) },
+		func(p Part) []r2.Vec { return corners(p.Diameter/2, p.Diameter/2, p.Height/2) },
+	},
+	Cone: {
+		func(p Part) []need { return []need{{"height", p.Height}, {"diameter", p.Diameter}} },
+		func(p Part, mass float64) body.Body { return body.Cone(mass, p.Diameter, p.TopDiameter, p.Height) },
+		func(p Part) float64 { return body.ConeVolume(p.Diameter, p.TopDiameter, p.Height) },
+		func(p Part) []r2.Vec { return corners(p.Diameter/2, p.TopDiameter/2, p.Height/2) },
+	},
+	Crosswise: {
+		func(p Part) []need { return []need{{"width", p.Width}, {"diameter", p.Diameter}} },
+		func(p Part, mass float64) body.Body { return body.CrossCylinder(mass, p.Diameter) },
+		func(p Part) float64 { return body.CylinderVolume(p.Diameter, p.Width) },
+		round,
+	},
+	Point: {
+		func(p Part) []need { return []need{{"weight", p.Mass}} },
+		func(_ Part, mass float64) body.Body { return body.Point(mass) },
+		func(Part) float64 { return 0 },
+		round,
+	},
+}
+
 // body returns the mass of the part in the seat frame. key is its place in the
 // design, for errors.
 func (p Part) body(key string) (body.Body, error) {
-	if err := p.sized(key); err != nil {
+	if err := p.check(key); err != nil {
 		return body.Body{}, err
 	}
 	mass, err := p.Each(key)
 	if err != nil {
 		return body.Body{}, err
 	}
-	var solid body.Body
-	switch p.Shape {
-	case Box:
-		solid = body.Box(mass, p.Length, p.Height)
-	case Cylinder:
-		solid = body.Cylinder(mass, p.Diameter, p.Height)
-	case Cone:
-		solid = body.Cone(mass, p.Diameter, p.TopDiameter, p.Height)
-	case Crosswise:
-		solid = body.CrossCylinder(mass, p.Diameter)
-	case Point:
-		solid = body.Point(mass)
-	}
-	count := p.Count
-	if count == 0 {
-		count = 1
-	}
-	return solid.Scaled(count).Turned(p.Lean, r2.Vec{}).Moved(p.At), nil
+	return solids[p.Shape].body(p, mass).Scaled(cmp.Or(p.Count, 1)).Turned(p.Lean, r2.Vec{}).Moved(p.At), nil
 }
 
 // Each returns the mass of one, kg: its Mass, or its volume times the density of its wood. key is
@@ -81,52 +107,19 @@ func (p Part) Each(key string) (float64, error) {
 		return p.Mass, nil
 	}
 	density, err := density(p.Wood, p.Density, p.Moisture, key)
-	return density * p.volume(), err
+	return density * solids[p.Shape].volume(p), err
 }
 
-// volume returns the volume of one, m³.
-func (p Part) volume() float64 {
-	switch p.Shape {
-	case Box:
-		return body.BoxVolume(p.Length, p.Height, p.Width)
-	case Cylinder:
-		return body.CylinderVolume(p.Diameter, p.Height)
-	case Cone:
-		return body.ConeVolume(p.Diameter, p.TopDiameter, p.Height)
-	case Crosswise:
-		return body.CylinderVolume(p.Diameter, p.Width)
+// check reports the first size that the part's shape needs and has not got. Its width matters to its weight alone.
+func (p Part) check(key string) error {
+	needs := solids[p.Shape].needs(p)
+	if p.Mass > 0 {
+		needs = slices.DeleteFunc(needs, func(n need) bool { return n.name == "width" })
 	}
-	return 0
-}
-
-// sized reports the first size that the part's shape needs and has not got.
-func (p Part) sized(key string) error {
-	need := map[string]float64{}
-	switch p.Shape {
-	case Box:
-		need = map[string]float64{"length": p.Length, "height": p.Height}
-		if p.Mass == 0 {
-			need["width"] = p.Width
-		}
-	case Cylinder, Cone:
-		need = map[string]float64{"diameter": p.Diameter, "height": p.Height}
-	case Crosswise:
-		need = map[string]float64{"diameter": p.Diameter}
-		if p.Mass == 0 {
-			need["width"] = p.Width
-		}
-	case Point:
-		need = map[string]float64{"weight": p.Mass}
+	if err := lacking(key, fmt.Sprintf("a %s needs its", p.Shape), needs...); err != nil {
+		return err
 	}
-	for _, name := range []string{"length", "height", "width", "diameter", "weight"} {
-		if size, asked := need[name]; asked && size <= 0 {
-			return &KeyError{Key: key + "." + name, Reason: fmt.Sprintf("a %s needs its %s", p.Shape, name), Give: name}
-		}
-	}
-	if p.Count != math.Trunc(p.Count) {
-		return &KeyError{Key: key + ".count", Reason: "a count is a whole number", Give: "count"}
-	}
-	return nil
+	return whole(key+".count", p.Count)
 }
 
 // density returns the density of a wood by its name, or the one given instead.
@@ -148,7 +141,7 @@ func density(wood string, given, moisture float64, key string) (float64, error) 
 	return d, nil
 }
 
-// findWood returns the wood of a name.
+// FindWood returns the wood of a name. The error is a [*KeyError] of the wood of key.
 func FindWood(name, key string) (body.Wood, error) {
 	if name == "" {
 		return body.Wood{}, &KeyError{Key: key + ".wood", Reason: "name a wood", Give: "wood"}
@@ -162,25 +155,22 @@ func FindWood(name, key string) (body.Wood, error) {
 
 // outline returns the solid from the side, closed, in the seat frame.
 func (p Part) outline() []r2.Vec {
-	var half []r2.Vec // the corners around its middle, upright
-	switch p.Shape {
-	case Box:
-		half = corners(p.Length/2, p.Length/2, p.Height/2)
-	case Cylinder:
-		half = corners(p.Diameter/2, p.Diameter/2, p.Height/2)
-	case Cone:
-		half = corners(p.Diameter/2, p.TopDiameter/2, p.Height/2)
-	default:
-		radius := max(p.Diameter/2, 0.01)
-		for i := range 16 {
-			sin, cos := math.Sincos(float64(i) * math.Pi / 8)
-			half = append(half, r2.Vec{X: radius * cos, Y: radius * sin})
-		}
+	side := solids[p.Shape].side(p)
+	for i := range side {
+		side[i] = r2.Add(p.At, r2.Rotate(side[i], p.Lean, r2.Vec{}))
 	}
-	for i := range half {
-		half[i] = r2.Add(p.At, r2.Rotate(half[i], p.Lean, r2.Vec{}))
+	return side
+}
+
+// round returns a circle around its middle; a point is drawn 2 cm across.
+func round(p Part) []r2.Vec {
+	radius := max(p.Diameter/2, 0.01)
+	circle := make([]r2.Vec, 16)
+	for i := range circle {
+		sin, cos := math.Sincos(float64(i) * math.Pi / 8)
+		circle[i] = r2.Vec{X: radius * cos, Y: radius * sin}
 	}
-	return half
+	return circle
 }
 
 // corners returns a body upright about its middle.

@@ -17,10 +17,51 @@ const (
 	usualWidth = 0.03175
 )
 
-// Profile returns the floor edge.
+// A Top is how the top edge of a rocker runs.
+type Top int
+
+const (
+	Concentric Top = iota // as deep everywhere
+	Straight
+	Taper // from Depth at the low point to NoseDepth and TailDepth, by the square of the way
+)
+
+var tops = [...]string{"concentric", "straight", "taper"}
+
+func (t Top) String() string { return tops[t] }
+
+// A Finish is how an end of a rocker is finished.
+type Finish int
+
+const (
+	SquareEnd Finish = iota // sawn square to the floor edge
+	RoundEnd                // a half circle
+	EasedEnd                // square, with its corners rounded off
+)
+
+var ends = [...]string{"square", "round", "eased"}
+
+// A Made is how the rockers are made.
+type Made int
+
+const (
+	NotSaid   Made = iota
+	Sawn           // out of a board
+	Laminated      // glued up from strips over a form
+	Steamed        // bent over a form in one thickness
+)
+
+var mades = [...]string{"", "sawn", "laminated", "steamed"}
+
+// Profile returns the floor edge as drawn, by radius, nose and tail or by arcs. The error is a [*KeyError].
 func (r Rocker) Profile() (rocker.Profile, error) {
 	if len(r.Arcs) == 0 {
-		return r.single()
+		needs := []need{{"radius", r.Radius}, {"nose", r.Nose}, {"tail", r.Tail}}
+		if err := lacking("rocker", "a rocker needs its", needs...); err != nil {
+			return rocker.Profile{}, err
+		}
+		arc := rocker.Arc(r.Radius, r.Nose+r.Tail)
+		return chained("rocker.radius", "this radius, nose and tail make no rocker: ", r.Nose, arc)
 	}
 	if r.Radius != 0 || r.Tail != 0 {
 		return rocker.Profile{}, &KeyError{Key: "rocker.arcs", Reason: "draw the rocker by radius, nose and tail, or by arcs and nose, not both"}
@@ -30,7 +71,6 @@ func (r Rocker) Profile() (rocker.Profile, error) {
 	}
 	spans := make([]rocker.Span, len(r.Arcs))
 	for i, a := range r.Arcs {
-		key := fmt.Sprintf("rocker.arcs.%d", i+1)
 		switch {
 		case a.Flat > 0 && a.Radius == 0 && a.Length == 0 && a.Turn == 0:
 			spans[i] = rocker.Flat(a.Flat)
@@ -39,73 +79,31 @@ func (r Rocker) Profile() (rocker.Profile, error) {
 		case a.Radius != 0 && a.Length > 0 && a.Flat == 0 && a.Turn == 0:
 			spans[i] = rocker.Arc(a.Radius, a.Length)
 		default:
-			return rocker.Profile{}, &KeyError{Key: key, Reason: "each of the arcs is a radius with a length, a flat, or a turn", Give: "arcs"}
+			return rocker.Profile{}, &KeyError{Key: fmt.Sprintf("rocker.arcs.%d", i+1), Give: "arcs",
+				Reason: "each of the arcs is a radius with a length, a flat, or a turn"}
 		}
 	}
-	p, err := rocker.Chain(r.Nose, spans...)
-	var span *rocker.SpanError
-	if errors.As(err, &span) {
-		key := "rocker.arcs"
-		if span.Index < len(spans) {
-			key = fmt.Sprintf("rocker.arcs.%d", span.Index+1)
-		}
-		return p, &KeyError{Key: key, Reason: "these arcs make no rocker: " + span.Reason}
-	}
-	return p, err
+	return chained("rocker.arcs", "these arcs make no rocker: ", r.Nose, spans...)
 }
 
-// single returns the floor edge of one arc.
-func (r Rocker) single() (rocker.Profile, error) {
-	for _, m := range []struct {
-		name string
-		size float64
-	}{{"radius", r.Radius}, {"nose", r.Nose}, {"tail", r.Tail}} {
-		if m.size <= 0 {
-			return rocker.Profile{}, &KeyError{Key: "rocker." + m.name, Reason: "a rocker needs its " + m.name, Give: m.name}
+// chained returns the floor edge of some spans. key is where they are given, reason begins what is said of spans that
+// make none; of arcs it is said of the one that does not fit.
+func chained(key, reason string, nose float64, spans ...rocker.Span) (rocker.Profile, error) {
+	p, err := rocker.Chain(nose, spans...)
+	if wrong := (*rocker.SpanError)(nil); errors.As(err, &wrong) {
+		if key == "rocker.arcs" && wrong.Index < len(spans) {
+			key = fmt.Sprintf("rocker.arcs.%d", wrong.Index+1)
 		}
-	}
-	p, err := rocker.Chain(r.Nose, rocker.Arc(r.Radius, r.Nose+r.Tail))
-	var span *rocker.SpanError
-	if errors.As(err, &span) {
-		return p, &KeyError{Key: "rocker.radius", Reason: "this radius, nose and tail make no rocker: " + span.Reason}
+		return p, &KeyError{Key: key, Reason: reason + wrong.Reason}
 	}
 	return p, err
-}
-
-// size returns depth and width, the usual ones where they are not drawn.
-func (r Rocker) Size() (depth, width float64) {
-	depth, width = r.Depth, r.Width
-	if depth == 0 {
-		depth = usualDepth
-	}
-	if width == 0 {
-		width = usualWidth
-	}
-	return depth, width
 }
 
 // DepthOr returns the depth of a rocker, the usual one where none is drawn, m.
-func (r Rocker) DepthOr() float64 {
-	depth, _ := r.Size()
-	return depth
-}
+func (r Rocker) DepthOr() float64 { return cmp.Or(r.Depth, usualDepth) }
 
 // WidthOr returns the width of a rocker, the usual one where none is drawn, m.
-func (r Rocker) WidthOr() float64 {
-	_, width := r.Size()
-	return width
-}
-
-// strip returns the shape of one rocker in the side view.
-func (r Rocker) strip(edge rocker.Profile, depth float64) (rocker.Strip, error) {
-	switch r.Top {
-	case Straight:
-		return edge.Strip(depth, rocker.Straight)
-	case Taper:
-		return edge.Tapered(depth, cmp.Or(r.NoseDepth, depth), cmp.Or(r.TailDepth, depth))
-	}
-	return edge.Strip(depth, rocker.Concentric)
-}
+func (r Rocker) WidthOr() float64 { return cmp.Or(r.Width, usualWidth) }
 
 // OnBench returns one rocker as it stands on the bench, of the usual sizes where none are drawn, with square
 // ends. A taper of no other depth at its tips is none.
@@ -120,9 +118,9 @@ func (r Rocker) OnBench(edge rocker.Profile) bench.Rocker {
 	return b
 }
 
-// depthAt returns the depth so far along the floor edge from a tip, m.
+// DepthAt returns the depth so far along the floor edge from a tip, m.
 func (r Rocker) DepthAt(edge rocker.Profile, tail bool, from float64) float64 {
-	depth, _ := r.Size()
+	depth := r.DepthOr()
 	if r.Top != Taper {
 		return depth
 	}
@@ -143,11 +141,19 @@ func (r Rocker) DepthAt(edge rocker.Profile, tail bool, from float64) float64 {
 // wood returns the pair of rockers cut from wood of the given density (kg/m³), in the
 // rocker frame.
 func (r Rocker) wood(edge rocker.Profile, density float64) (body.Body, error) {
-	depth, width := r.Size()
-	strip, err := r.strip(edge, depth)
+	var strip rocker.Strip
+	var err error
+	switch depth := r.DepthOr(); r.Top {
+	case Straight:
+		strip, err = edge.Strip(depth, rocker.Straight)
+	case Taper:
+		strip, err = edge.Tapered(depth, cmp.Or(r.NoseDepth, depth), cmp.Or(r.TailDepth, depth))
+	default:
+		strip, err = edge.Strip(depth, rocker.Concentric)
+	}
 	if err != nil {
 		return body.Body{}, &KeyError{Key: "rocker.depth", Reason: "a rocker this deep has no top edge on this curve", Give: "depth"}
 	}
-	across := 2 * width * density
+	across := 2 * r.WidthOr() * density
 	return body.Body{Mass: across * strip.Area, Centre: strip.Centroid, Inertia: across * strip.Second}, nil
 }

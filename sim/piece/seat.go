@@ -9,7 +9,7 @@ import (
 	"rockerwright/rocker"
 )
 
-// drawn reports whether the design has a seat.
+// Drawn reports whether the design has a seat.
 func (s Seat) Drawn() bool { return s.Rear > 0 }
 
 // Meet returns where the back meets the seat, in the seat frame.
@@ -34,7 +34,7 @@ func (s Seat) Fall() float64 {
 	return math.Asin((s.Front - s.Rear) / s.Depth)
 }
 
-// level reports whether the seat's slope is known.
+// SlopeKnown reports whether the seat's slope is known.
 func (s Seat) SlopeKnown() bool { return s.Front > 0 && s.Depth > 0 }
 
 // check returns the first thing a drawn seat lacks. Front and depth may be left out
@@ -43,13 +43,12 @@ func (s Seat) check() error {
 	if s == (Seat{}) {
 		return nil
 	}
-	for _, m := range []struct {
-		name    string
-		missing bool
-	}{{"rear", s.Rear <= 0}, {"front", s.Front <= 0 && s.Depth > 0}, {"depth", s.Depth <= 0 && s.Front > 0}} {
-		if m.missing {
-			return &KeyError{Key: "seat." + m.name, Reason: "a seat needs its " + m.name, Give: m.name}
-		}
+	needs := []need{{"rear", s.Rear}}
+	if s.Front > 0 || s.Depth > 0 {
+		needs = append(needs, need{"front", s.Front}, need{"depth", s.Depth})
+	}
+	if err := lacking("seat", "a seat needs its", needs...); err != nil {
+		return err
 	}
 	if s.SlopeKnown() && math.Abs(s.Front-s.Rear) >= s.Depth {
 		return &KeyError{Key: "seat.depth", Reason: "front and rear differ by more than the seat is deep", Give: "depth"}
@@ -57,8 +56,17 @@ func (s Seat) check() error {
 	return nil
 }
 
-// drawn reports whether the design has a back.
+// Drawn reports whether the design has a back.
 func (b Back) Drawn() bool { return b.Height > 0 }
+
+// Drawn reports whether the design has arms.
+func (a Arms) Drawn() bool { return a.Height > 0 }
+
+// Drawn reports whether the design has a bed.
+func (b Bed) Drawn() bool { return b.Height > 0 }
+
+// Given reports whether the empty piece is given as plain numbers.
+func (b Body) Given() bool { return b.Mass > 0 }
 
 // TopOfBack returns the middle of the crest rail's top, in the seat frame, and whether
 // seat and back are drawn so that it is known.
@@ -81,7 +89,7 @@ func (d Design) LegLength(edge rocker.Profile) float64 {
 // taken. Height is zero where there are none.
 func (d Design) ArmsOr() (arms Arms, taken bool) {
 	a := d.Arms
-	if a.Height == 0 {
+	if !a.Drawn() {
 		return Arms{}, false
 	}
 	taken = a.Length == 0 || a.Width == 0
@@ -92,11 +100,5 @@ func (d Design) ArmsOr() (arms Arms, taken bool) {
 
 // Validate returns the first thing that the drawn seat, legs and braces lack, a [*KeyError], or nil.
 func (d Design) Validate() error {
-	if err := d.Seat.check(); err != nil {
-		return err
-	}
-	if err := d.checkLegs(); err != nil {
-		return err
-	}
-	return d.Back.Braces.check()
+	return cmp.Or(d.Seat.check(), d.checkLegs(), d.Back.Braces.check())
 }

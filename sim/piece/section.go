@@ -43,8 +43,8 @@ type List struct {
 	What string // "people"
 	Most int    // far more than any piece has: what so many ask of the slowest command takes seconds, not minutes
 
-	have func(d *Design) int
-	make func(d *Design, n int)
+	Have func(d *Design) int    // how many a design has
+	Make func(d *Design, n int) // gives it n of them, none of them drawn
 }
 
 var lists = [...]List{
@@ -67,9 +67,3 @@ func Lists() []List { return slices.Clone(lists[:]) }
 func IsList(section string) bool {
 	return slices.ContainsFunc(lists[:], func(l List) bool { return l.Name == section && !strings.Contains(section, ".") })
 }
-
-// Have returns how many a design has.
-func (l List) Have(d *Design) int { return l.have(d) }
-
-// Make gives a design n of them, none of them drawn.
-func (l List) Make(d *Design, n int) { l.make(d, n) }

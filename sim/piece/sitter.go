@@ -1,6 +1,7 @@
 package piece
 
 import (
+	"cmp"
 	"strings"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -30,38 +31,49 @@ type Sitter struct {
 	Sitting, LyingBack, Perched Place
 }
 
+// A Role is for whom a load is checked.
+type Role int
+
+const (
+	Owner  Role = iota // for whom the piece is made; the limits are asked of its loads
+	Other              // who may sit too
+	Hazard             // what ought not to happen; no limit is asked
+)
+
+var roles = [...]string{"owner", "other", "hazard"}
+
+func (r Role) String() string { return roles[r] }
+
 // A Place is where a person's balance point lies in one posture, in the seat frame
 // from where back and seat meet, m. The zero Place is not given.
 type Place struct {
 	Ahead, Above float64
 }
 
-// hasCentre reports whether the sitter is placed by Centre.
+// HasCentre reports whether the sitter is placed by Centre.
 func (s Sitter) HasCentre() bool { return s.Centre != (r2.Vec{}) }
 
-// bySizes reports whether the sitter is a person to be posed.
+// BySizes reports whether the sitter is a person to be posed.
 func (s Sitter) BySizes() bool { return !s.HasCentre() && len(s.PlacedIn()) == 0 }
 
-// lies reports whether the sitter is an infant that lies in the bed of a cradle, its place
+// Lies reports whether the sitter is an infant that lies in the bed of a cradle, its place
 // given by Sitting.Ahead, from the middle.
 func (s Sitter) Lies(d Design) bool {
-	return d.Kind == Cradle && d.Bed.Height > 0 && !s.HasCentre() && s.Sitting.Above == 0 && s.LyingBack == (Place{}) && s.Perched == (Place{})
+	bed := d.Traits().Bed && d.Bed.Drawn()
+	return bed && !s.HasCentre() && s.Sitting.Above == 0 && s.LyingBack == (Place{}) && s.Perched == (Place{})
 }
 
-// A posed is a place with its posture.
+// A Placed is a place with its posture.
 type Placed struct {
 	Posture person.Posture
 	Place   Place
 }
 
-// places returns the places given, in the order of Posture.
+// PlacedIn returns the places given, in the order of Posture.
 func (s Sitter) PlacedIn() []Placed {
-	first := person.Sitting
-	if s.Posture != person.Unsaid {
-		first = s.Posture
-	}
 	var given []Placed
-	for _, p := range []Placed{{first, s.Sitting}, {person.LyingBack, s.LyingBack}, {person.Perched, s.Perched}} {
+	first := cmp.Or(s.Posture, person.Sitting)
+	for _, p := range [...]Placed{{first, s.Sitting}, {person.LyingBack, s.LyingBack}, {person.Perched, s.Perched}} {
 		if p.Place != (Place{}) {
 			given = append(given, p)
 		}
@@ -69,17 +81,12 @@ func (s Sitter) PlacedIn() []Placed {
 	return given
 }
 
-// sizeKey returns the last part of a size's key: "knee_crease".
+// sizeKeys are the sizes that go by another name in a design.
+var sizeKeys = map[person.Size]string{
+	person.Stature: "height", person.Mass: "weight", person.ThighLength: "thigh", person.Lumbar: "lumbar",
+}
+
+// SizeKey returns the last part of a size's key: "knee_crease".
 func SizeKey(size person.Size) string {
-	switch size {
-	case person.Stature:
-		return "height"
-	case person.Mass:
-		return "weight"
-	case person.ThighLength:
-		return "thigh"
-	case person.Lumbar:
-		return "lumbar"
-	}
-	return strings.ReplaceAll(size.String(), " ", "_")
+	return cmp.Or(sizeKeys[size], strings.ReplaceAll(size.String(), " ", "_"))
 }

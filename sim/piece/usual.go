@@ -1,5 +1,7 @@
 package piece
 
+import "slices"
+
 // A Usual is someone who is checked without being asked, unless the design has a sitter
 // of the same name or says no.
 type Usual int
@@ -25,6 +27,13 @@ var usualNames = [Usuals]string{
 
 // String returns what the person is called.
 func (u Usual) String() string { return usualNames[u] }
+
+// Checks reports whether a usual person is to be checked: of the company of such a piece, not left out, and no
+// sitter has that name.
+func (d Design) Checks(u Usual) bool {
+	return slices.Contains(d.Traits().Company, u) && !d.People.Without[u] &&
+		!slices.ContainsFunc(d.Sitters, func(s Sitter) bool { return s.Name == u.String() })
+}
 
 // People says who else is checked. The zero People leaves nobody out.
 type People struct {

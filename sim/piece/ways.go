@@ -8,19 +8,20 @@ type Ways struct {
 	Behind, Ahead string    // behind an angle: "back", "left"
 	Over          string    // behind "at the edge of going", where it goes Back
 	Marks         []float64 // tilts of which its cautions speak, rad; of a chair none
+	Across        bool      // across its length: its two rockers are alike, and stand at its ends
 }
 
 // WaysOf returns the ways of a kind; the direction matters to a cradle alone.
-func WaysOf(kind Kind, rocks Direction) Ways { return ways[kind][rocks] }
+func WaysOf(kind Kind, rocks Direction) Ways { return kinds[kind].Ways[rocks] }
 
 // Ways returns the ways of this piece.
 func (d Design) Ways() Ways { return WaysOf(d.Kind, d.Rocks) }
 
-var ways = func() [4][2]Ways {
-	chair := Ways{Back: "back", Forward: "forward", Behind: "back", Ahead: "forward", Over: "back"}
-	end := chair
-	end.Back, end.Forward, end.Over, end.Marks = "to the head", "to the foot", "over", []float64{5 * quantity.Deg, 10 * quantity.Deg}
-	side := end
-	side.Back, side.Forward, side.Behind, side.Ahead = "to the left", "to the right", "left", "right"
-	return [...][2]Ways{Chair: {chair, chair}, Settee: {chair, chair}, Cradle: {Side: side, End: end}, Horse: {chair, chair}}
-}()
+var (
+	backAndForth = Ways{Back: "back", Forward: "forward", Behind: "back", Ahead: "forward", Over: "back"}
+	alongABed    = Ways{Back: "to the head", Forward: "to the foot", Behind: "back", Ahead: "forward", Over: "over",
+		Marks: cradleMarks}
+	acrossABed = Ways{Back: "to the left", Forward: "to the right", Behind: "left", Ahead: "right", Over: "over",
+		Marks: cradleMarks, Across: true}
+	cradleMarks = []float64{5 * quantity.Deg, 10 * quantity.Deg}
+)

@@ -1,6 +1,7 @@
 package quantity
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"regexp"
@@ -23,22 +24,14 @@ var (
 
 // readNumber takes a number off the front of a text.
 func readNumber(text string, system System) (x float64, rest string, err error) {
+	parts := fraction.FindStringSubmatch(text)
 	if m := signed.FindStringSubmatch(text); m != nil {
-		whole := m[2]
-		if whole == "" {
-			whole = "0"
-		}
 		above, below, _ := strings.Cut(vulgar[m[3]], "/")
-		x, err = mixed(m[1], whole, above, below)
-		return x, text[len(m[0]):], err
+		parts = append(m[:3], above, below)
 	}
-	if m := fraction.FindStringSubmatch(text); m != nil {
-		whole := m[2]
-		if whole == "" {
-			whole = "0"
-		}
-		x, err = mixed(m[1], whole, m[3], m[4])
-		return x, text[len(m[0]):], err
+	if parts != nil {
+		x, err = mixed(parts[1], cmp.Or(parts[2], "0"), parts[3], parts[4])
+		return x, text[len(parts[0]):], err
 	}
 	if m := comma.FindStringSubmatch(text); m != nil {
 		if system != Metric {
@@ -62,11 +55,7 @@ func readNumber(text string, system System) (x float64, rest string, err error) 
 func mixed(sign, whole, above, below string) (float64, error) {
 	var n [3]float64
 	for i, digits := range []string{whole, above, below} {
-		x, err := strconv.ParseFloat(digits, 64)
-		if err != nil {
-			return 0, err
-		}
-		n[i] = x
+		n[i], _ = strconv.ParseFloat(digits, 64)
 	}
 	switch {
 	case n[2] == 0:

@@ -1,8 +1,10 @@
 package quantity
 
 import (
+	"cmp"
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"unicode"
 )
@@ -40,12 +42,9 @@ func Parse(text string, kind Kind, system System) (float64, error) {
 	if len(parts) != 1 {
 		return fail(s.what + " is one number with one unit")
 	}
-	factor := s.bareFactor(system)
-	if name := parts[0].unit; name != "" {
-		known := false
-		if factor, known = s.factor(name); !known {
-			return fail(s.what + " is wanted" + otherKind(name, kind))
-		}
+	factor, known := s.factor(cmp.Or(parts[0].unit, s.bare(system)))
+	if !known {
+		return fail(s.what + " is wanted" + otherKind(parts[0].unit, kind))
 	}
 	return bounded(text, parts[0].number*factor, kind, system)
 }
@@ -63,30 +62,18 @@ func bounded(text string, x float64, kind Kind, system System) (float64, error) 
 		return 0, newError(text, kind, system, s.what+" is a finite number")
 	}
 	if math.Abs(x) > s.most*(1+1e-12) {
-		return 0, newError(text, kind, system, fmt.Sprintf("%s is at most %s", s.what, largestOf(kind)))
+		largest := strings.TrimSpace(fmt.Sprintf("%g %s", s.most, s.units[0].names[0]))
+		largest = cmp.Or(map[Kind]string{Length: "100 km", Angle: "360 degrees"}[kind], largest)
+		return 0, newError(text, kind, system, s.what+" is at most "+largest)
 	}
 	return x, nil
-}
-
-// largestOf says the largest size that is read.
-func largestOf(kind Kind) string {
-	switch kind {
-	case Length:
-		return "100 km"
-	case Angle:
-		return "360 degrees"
-	}
-	return strings.TrimSpace(fmt.Sprintf("%g %s", scales[kind].most, scales[kind].units[0].names[0]))
 }
 
 // feetAndInches reads two parts, feet and then inches.
 func feetAndInches(text string, parts []part, system System) (float64, error) {
 	s := &scales[Length]
 	feet, isFeet := s.factor(parts[0].unit)
-	inches, isInches := In, true
-	if parts[1].unit != "" {
-		inches, isInches = s.factor(parts[1].unit)
-	}
+	inches, isInches := s.factor(cmp.Or(parts[1].unit, "in"))
 	if !isFeet || feet != 12*In || !isInches || inches != In || parts[1].number < 0 {
 		return 0, newError(text, Length, system, "a length is one number with one unit, or feet and then inches")
 	}
@@ -105,10 +92,7 @@ func otherKind(name string, kind Kind) string {
 }
 
 func newError(text string, kind Kind, system System, want string) error {
-	example := scales[kind].example
-	if system == Metric {
-		example = scales[kind].exampleSI
-	}
+	example := scales[kind].example[system]
 	if strings.IndexFunc(example, func(r rune) bool { return r == ' ' || r == '/' }) >= 0 {
 		example = `"` + example + `"`
 	}
@@ -169,7 +153,7 @@ func readUnit(text string) (name, rest string) {
 	text = strings.TrimLeft(text, " ")
 	end := len(text)
 	for i, r := range text {
-		point := r == '.' && len(text) > i+1 && isDigit(text[i+1]) // else it ends a short form: 42 in.
+		point := r == '.' && len(text) > i+1 && unicode.IsDigit(rune(text[i+1])) // else it ends a short form: 42 in.
 		if starts := unicode.IsDigit(r) || point || r == '-' && i > 0; starts && !insideUnit(text[:i]) {
 			end = i
 			break
@@ -180,17 +164,11 @@ func readUnit(text string) (name, rest string) {
 	return strings.Join(strings.Fields(name), " "), text[end:]
 }
 
-func isDigit(b byte) bool { return b >= '0' && b <= '9' }
-
 // insideUnit reports whether a digit behind this text is the power of a unit, as in
 // m2 and ft3.
 func insideUnit(before string) bool {
-	for _, base := range []string{"m", "in", "ft", "s", "^"} {
-		if strings.HasSuffix(strings.ToLower(before), base) && strings.ContainsAny(before, " /·*^") {
-			return true
-		}
-	}
-	return false
+	ends := func(base string) bool { return strings.HasSuffix(strings.ToLower(before), base) }
+	return strings.ContainsAny(before, " /·*^") && slices.ContainsFunc([]string{"m", "in", "ft", "s", "^"}, ends)
 }
 
 // tidy turns the many signs of typesetting into the few that are read.

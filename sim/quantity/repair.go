@@ -14,9 +14,6 @@ func Repair(raw string, system System) (typed string, ok bool) {
 		text = strings.TrimSpace(text[:i])
 	}
 	for _, try := range candidates(text) {
-		if try == "" {
-			continue
-		}
 		for kind := range scales {
 			if x, err := Parse(try, Kind(kind), system); err == nil {
 				return quotedFor(try, x, Kind(kind), system), true

@@ -14,13 +14,8 @@ func Exact(x float64, kind Kind) string {
 
 // siName returns the name of a kind's SI unit.
 func siName(kind Kind) string {
-	switch kind {
-	case Force:
-		return "N"
-	case Moment:
-		return "N m"
-	case Damping:
-		return "N m s"
+	if kind == Force || kind == Moment || kind == Damping {
+		return scales[kind].shop[Metric] // its capital letter stands there
 	}
 	return scales[kind].units[0].names[0]
 }
@@ -131,14 +126,9 @@ func mixedNumber(value float64, parts int64) string {
 	for above > 0 && above%2 == 0 {
 		above, below = above/2, below/2
 	}
-	var text string
-	switch {
-	case above == 0:
-		text = strconv.FormatInt(whole, 10)
-	case whole == 0:
-		text = strconv.FormatInt(above, 10) + "/" + strconv.FormatInt(below, 10)
-	default:
-		text = strconv.FormatInt(whole, 10) + " " + strconv.FormatInt(above, 10) + "/" + strconv.FormatInt(below, 10)
+	text := strconv.FormatInt(whole, 10)
+	if above > 0 {
+		text = strings.TrimPrefix(text+" "+strconv.FormatInt(above, 10)+"/"+strconv.FormatInt(below, 10), "0 ")
 	}
 	if value < 0 && total > 0 {
 		return "-" + text

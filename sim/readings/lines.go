@@ -31,20 +31,14 @@ func (r Readings) lines(mass float64) ([]line, error) {
 	if r.has("dowel_ahead", r.DowelAhead) {
 		lines = append(lines, line{"dowel_ahead", r2.Vec{X: 1}, r.DowelAhead, usualDowel})
 	}
-	level := scales{"front", "rear", r.Front, r.Rear}
-	raised := scales{"front_raised", "rear_raised", r.FrontRaised, r.RearRaised}
-	if r.stood(level) {
-		l, err := r.moments(mass, level, 0)
-		if err != nil {
-			return nil, err
+	for i, pair := range r.pairs() {
+		switch {
+		case pair.raised == 0 && !r.stood(pair):
+			continue
+		case pair.raised == 0 && i > 0:
+			return nil, wrong("raised", "the scales were read with the front mark raised: say how far it stood above the rear one")
 		}
-		lines = append(lines, l)
-	}
-	switch {
-	case r.Raised == 0 && r.stood(raised):
-		return nil, wrong("raised", "the scales were read with the front mark raised: say how far it stood above the rear one")
-	case r.Raised != 0:
-		l, err := r.moments(mass, raised, r.Raised)
+		l, err := r.moments(mass, pair)
 		if err != nil {
 			return nil, err
 		}
@@ -56,14 +50,14 @@ func (r Readings) lines(mass float64) ([]line, error) {
 	return lines, nil
 }
 
-// moments returns the line that two scales give, the front mark raised by so much.
-func (r Readings) moments(mass float64, s scales, raised float64) (line, error) {
+// moments returns the line that two scales give.
+func (r Readings) moments(mass float64, s scales) (line, error) {
 	rear, along, err := r.marks()
 	if err != nil {
 		return line{}, err
 	}
-	sin := raised / r.Apart
-	if raised != 0 && !(sin > 0.02 && sin < 0.95) {
+	sin := s.raised / r.Apart
+	if s.raised != 0 && !(sin > 0.02 && sin < 0.95) {
 		return line{}, wrong("raised", "raise the front mark by something between a fiftieth of the distance of the marks and nearly all of it")
 	}
 	share, err := r.share(s, mass)
@@ -81,6 +75,15 @@ func (r Readings) moments(mass float64, s scales, raised float64) (line, error) 
 type scales struct {
 	front, rear           string
 	underFront, underRear float64 // kg
+	raised                float64 // the front mark against the rear one, m
+}
+
+// pairs returns the two scales level, and with the front mark raised.
+func (r Readings) pairs() [2]scales {
+	return [2]scales{
+		{"front", "rear", r.Front, r.Rear, 0},
+		{"front_raised", "rear_raised", r.FrontRaised, r.RearRaised, r.Raised},
+	}
 }
 
 // stood reports whether one of a pair was read.

@@ -1,7 +1,9 @@
 package readings
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -108,4 +110,45 @@ func (r Readings) missing(lines []line) error {
 		return wrong("dowel_ahead", "the height of the balance point is read, its place fore and aft is not: balance the piece on a dowel the other way, or stand it on two scales")
 	}
 	return wrong("raised", "the place of the balance point fore and aft is read, its height is not: raise the front mark by a good hand's breadth and read the scales again (raised, front_raised, rear_raised), or balance the piece on a dowel (dowel_above)")
+}
+
+// check returns what no reading can be.
+func (r Readings) check() error {
+	if r.Edge.Length() == 0 {
+		return wrong("edge", "the floor edge of the rockers is needed")
+	}
+	for _, one := range r.read() {
+		switch {
+		case math.IsNaN(*one.value), math.IsInf(*one.value, 0):
+			return wrong(one.name, "this is no number")
+		case *one.value >= 0:
+		case one.name == "ten_rocks", one.name == "ten_rocks_ridden":
+			return wrong(one.name, "ten rocks take more than 0 s")
+		case slices.Contains([]string{"weight", "front", "rear", "front_raised", "rear_raised"}, one.name):
+			return wrong(one.name, "a scale shows 0 or more")
+		}
+	}
+	return nil
+}
+
+// mass returns the mass, as weighed, or the sum of both scales.
+func (r Readings) mass() (float64, []Doubt, error) {
+	mass := cmp.Or(r.Weight, r.Front+r.Rear)
+	if mass == 0 {
+		return 0, nil, wrong("weight", "weigh the piece, or stand it on two scales")
+	}
+	var doubts []Doubt
+	scale := r.scale()
+	for _, s := range r.pairs() {
+		sum := s.underFront + s.underRear
+		off := math.Abs(sum-mass) / (scale * math.Sqrt(3)) // nothing where the mass is this sum
+		if r.has(s.front, s.underFront) && r.has(s.rear, s.underRear) && off > doubtful {
+			doubts = append(doubts, Doubt{Reading: s.front + " and " + s.rear, Read: sum, Expected: mass, Apart: off})
+		}
+	}
+	if len(doubts) == 2 && math.Abs(doubts[0].Read-doubts[1].Read) <= doubtful*2*scale { // both pairs agree against it
+		sum := (doubts[0].Read + doubts[1].Read) / 2
+		doubts = []Doubt{{Reading: "weight", Read: r.Weight, Expected: sum, Apart: math.Abs(r.Weight-sum) / scale}}
+	}
+	return mass, doubts, nil
 }

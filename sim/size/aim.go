@@ -84,7 +84,8 @@ func misses(target piece.Target, r check.Balanced) []Miss {
 		aim(target.StockLength > 0, StockLength, target.StockLength, length, tapeStep)
 	}
 	if target.SmallestRadius > 0 { // the strip at the top edge bends most
-		aim(true, SmallestRadius, target.SmallestRadius, smallest(r.Design.Rocker)-r.Design.Rocker.DepthOr(), -tapeStep)
+		smallest := slices.Min(append(radii(r.Design.Rocker), math.Inf(1)))
+		aim(true, SmallestRadius, target.SmallestRadius, smallest-r.Design.Rocker.DepthOr(), -tapeStep)
 	}
 	if len(r.Design.Rocker.Arcs) > 1 {
 		got := offJoints(r)
@@ -130,15 +131,14 @@ func missOf(l check.Limit) Miss {
 	return m
 }
 
-// smallest returns the smallest radius of a rocker, hollows apart, m.
-func smallest(r piece.Rocker) float64 {
-	least := math.Inf(1)
+// radii returns the radii of a rocker, hollows apart, m.
+func radii(r piece.Rocker) (list []float64) {
 	for _, a := range append(slices.Clip(r.Arcs), piece.Arc{Radius: r.Radius}) {
 		if a.Radius > 0 {
-			least = min(least, a.Radius)
+			list = append(list, a.Radius)
 		}
 	}
-	return least
+	return list
 }
 
 // score adds up the misses: what must hold weighs so much that nothing is traded for it. A

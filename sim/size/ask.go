@@ -50,25 +50,27 @@ func ask(d piece.Design) (question, error) {
 	q.start = shape{radii: []float64{radius}, nose: nose, tail: tail}
 	q.room = roomOf(q.start)
 	weighed := d.Measured.Weight > 0 || d.Measured.Front > 0 || d.Measured.Rear > 0
-	q.alike = d.Kind == piece.Cradle && d.Rocks == piece.Side
+	q.alike = d.Ways().Across
 	_, leans := q.leanOf()
 	q.movable = leans && !weighed && !q.alike // for nothing else
 	return q, nil
 }
 
-// possible returns what of the target the design has no answer to.
+// possible returns what the drawn seat, legs and braces lack, or what of the target the design has no answer to.
 func possible(d piece.Design) error {
-	t := d.Target
+	t, unsound := d.Target, d.Validate()
 	switch {
+	case unsound != nil:
+		return unsound
 	case t.Arcs != math.Trunc(t.Arcs) || t.Arcs > 3:
 		return &piece.KeyError{Key: "target.arcs", Reason: "a rocker is found with one, two or three arcs", Give: "arcs"}
-	case (t.SeatFalls.Asked || t.Empty.Asked) && d.Seat.Front == 0:
+	case (t.SeatFalls.Asked || t.Empty.Asked) && !d.Seat.SlopeKnown():
 		key := "target.seat_falls"
 		if !t.SeatFalls.Asked {
 			key = "target.seat_falls_empty"
 		}
 		return &piece.KeyError{Key: key, Reason: "no seat is drawn that could fall: draw one, with front, rear and depth", Give: "seat"}
-	case t.BackLeans.Asked && d.Back.Height == 0:
+	case t.BackLeans.Asked && !d.Back.Drawn():
 		return &piece.KeyError{Key: "target.back_leans", Reason: "no back is drawn that could lean: draw one", Give: "back"}
 	}
 	return nil

@@ -1,6 +1,7 @@
 package size
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -39,10 +40,7 @@ func (q *question) evenTime(arcs int) (d piece.Design, ok bool) {
 	if !ok || f.floor.Slope != 0 {
 		return d, false
 	}
-	period := q.target.OneRock
-	if period == 0 {
-		period = f.Period
-	}
+	period := cmp.Or(q.target.OneRock, f.Period)
 	d = q.design.Clone()
 	for range 3 { // the rockers' wood moves the balance point a little
 		r, err := q.company.Balance(d)

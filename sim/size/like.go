@@ -3,6 +3,7 @@ package size
 import (
 	"cmp"
 	"math"
+	"slices"
 
 	"rockerwright/body/person"
 	"rockerwright/sim/check"
@@ -171,14 +172,8 @@ func withRadii(d piece.Design, scale float64) piece.Design {
 	return d
 }
 
-// largest returns the largest radius of a rocker, m.
-func largest(r piece.Rocker) float64 {
-	radius := r.Radius
-	for _, a := range r.Arcs {
-		radius = max(radius, a.Radius)
-	}
-	return radius
-}
+// largest returns the largest radius of a rocker, m; zero where it has none.
+func largest(r piece.Rocker) float64 { return slices.Max(append(radii(r), 0)) }
 
 // RadiusStep returns what a radius is rounded to: an eighth of an inch, or 5 mm.
 func RadiusStep(units quantity.System) float64 {

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"rockerwright/rocker/root"
+	"rockerwright/sim"
 	"rockerwright/sim/piece"
 )
 
@@ -128,4 +129,56 @@ func (q *question) lengthened(s shape) shape {
 		*end(&s), _ = root.Edge(func(length float64) bool { return !(failing(length) > 0) }, holds, holds-0.02, 2e-14, 0)
 	}
 	return s
+}
+
+// How a brake is laid: the flatter arc begins so far behind the hindmost rest, and is so much
+// flatter. Our judgement: near enough to be felt on a deep rock, far enough that nobody rests
+// on the joint.
+const (
+	brakeBehind  = 3 * math.Pi / 180
+	brakeFlatter = 1.6
+)
+
+// flatterTail returns the shape of one arc with a flatter one behind, as a brake: the joint
+// lies a little behind the rest of who leans furthest back, and the ends stay as long. ok is
+// false where the tail does not reach so far.
+func (q *question) flatterTail(one shape) (s shape, ok bool) {
+	r, ok := q.answer(one)
+	if !ok {
+		return one, false
+	}
+	furthest := math.Inf(-1)
+	for i := range r.Loads {
+		if b := &r.Loads[i].Balance; b.Outcome == sim.Rocks {
+			furthest = max(furthest, b.Rest.Tilt-q.design.Floor.Slope)
+		}
+	}
+	joint := one.radii[0] * (max(furthest, 0) + brakeBehind)
+	if joint > one.tail-2*leastArc {
+		return one, false
+	}
+	s = one
+	s.radii = []float64{one.radii[0], brakeFlatter * one.radii[0]}
+	s.joints = []float64{joint}
+	return s, true
+}
+
+// zero returns where a function passes from above zero to below between low and high, both
+// more than zero, nearest to start: it looks outwards from there by steps of 4 %. Not a number
+// counts as above zero. found is false where it never passes.
+func zero(f func(x float64) float64, start, low, high float64) (x float64, found bool) {
+	const step = 1.04
+	above := func(x float64) bool { return !(f(x) <= 0) }
+	larger := above(start)
+	for last := start; larger && last < high || !larger && last > low; {
+		next := last / step
+		if larger {
+			next = last * step
+		}
+		if above(next) != larger {
+			return root.Between(f, min(last, next), max(last, next), 0), true
+		}
+		last = next
+	}
+	return 0, false
 }

@@ -6,7 +6,6 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/sim/check"
-	"rockerwright/sim/piece"
 )
 
 // A RuleName names a rule of the trade for the radius; all are common practice.
@@ -37,7 +36,7 @@ func rules(l Likeness) []Rule {
 	add := func(name RuleName, height, radius float64) {
 		list = append(list, Rule{name, height, radius, periodAt(l, radius)})
 	}
-	if d.Seat.Front > 0 {
+	if d.Seat.SlopeKnown() {
 		add(PiSeat, d.Seat.Front, math.Pi*d.Seat.Front)
 		leg := d.LegLength(l.Wanted.Edge)
 		add(PiLeg, leg, math.Pi*leg)
@@ -52,7 +51,7 @@ func rules(l Likeness) []Rule {
 		add(CentreAtChin, chin, chin)
 	}
 	child := len(d.Sitters) > 0 && d.Sitters[0].Person.Age > 0
-	if d.Kind != piece.Chair && d.Kind != piece.Settee || child {
+	if !d.Traits().Seating || child {
 		return list
 	}
 	add(Start36, 0, 36*inch)

@@ -50,21 +50,21 @@ func (s shape) lengths() []float64 {
 // piece is given as plain numbers its balance point goes along.
 func shifted(d piece.Design, forward, up float64) piece.Design {
 	d = d.Clone()
-	if d.Seat.Rear > 0 {
+	if d.Seat.Drawn() {
 		d.Seat.Behind -= forward
 		d.Seat.Rear += up
-		if d.Seat.Front > 0 {
+		if d.Seat.SlopeKnown() {
 			d.Seat.Front += up
 		}
 	}
-	if d.Bed.Height > 0 {
+	if d.Bed.Drawn() {
 		d.Bed.Height += up
 	}
 	by := r2.Vec{X: forward, Y: up}
 	for i := range d.Parts {
 		d.Parts[i].At = r2.Add(d.Parts[i].At, by)
 	}
-	if d.Body.Mass > 0 {
+	if d.Body.Given() {
 		d.Body.Centre = r2.Add(d.Body.Centre, by)
 	}
 	for i := range d.Sitters {

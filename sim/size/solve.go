@@ -43,13 +43,9 @@ func (p Proposal) Met() bool {
 
 // Binds returns what must hold and is only just held: what sets the answer.
 func (p Proposal) Binds() []Miss {
-	var list []Miss
-	for _, m := range p.Misses {
-		if m.must() && m.Steps > -1.5 && m.Limit.Name != "rest" {
-			list = append(list, m)
-		}
-	}
-	return list
+	return slices.DeleteFunc(slices.Clone(p.Misses), func(m Miss) bool {
+		return !m.must() || !(m.Steps > -1.5) || m.Limit.Name == "rest"
+	})
 }
 
 // Options tune [Solve]. The zero value is what a maker is shown.

@@ -5,6 +5,7 @@ import (
 	"math/rand/v2"
 
 	"gonum.org/v1/gonum/mat"
+	"gonum.org/v1/gonum/stat/distmv"
 	"gonum.org/v1/gonum/stat/distuv"
 	"gonum.org/v1/gonum/stat/samplemv"
 
@@ -55,11 +56,11 @@ func made(d piece.Design) []Varied {
 func mayBeZero(d piece.Design, m piece.Measure) bool {
 	switch m.Key {
 	case "seat.behind_low_point":
-		return d.Seat.Rear > 0
+		return d.Seat.Drawn()
 	case "back.recline":
-		return d.Back.Height > 0
+		return d.Back.Drawn()
 	case "body.centre.x":
-		return d.Body.Mass > 0
+		return d.Body.Given()
 	case "part.N.at.x", "part.N.at.y", "part.N.lean":
 		return true
 	}
@@ -82,17 +83,7 @@ func countable(d piece.Design) error {
 // standard deviations, a point a row. Each block of a seed has points of its own.
 func hypercube(n, variables int, seed, block uint64) *mat.Dense {
 	points := mat.NewDense(n, variables, nil)
-	samplemv.LatinHypercube{Q: normals{}, Src: rand.NewPCG(seed, block)}.Sample(points)
+	samplemv.LatinHypercube{Q: distmv.NewUnitUniform(variables, nil), Src: rand.NewPCG(seed, block)}.Sample(points)
+	points.Apply(func(_, _ int, p float64) float64 { return distuv.UnitNormal.Quantile(p) }, points)
 	return points
-}
-
-// normals are independent standard normal variables, for the sampler.
-type normals struct{}
-
-// Quantile fills x with the values below which each variable lies with the probabilities p.
-func (normals) Quantile(x, p []float64) []float64 {
-	for i := range p {
-		x[i] = distuv.UnitNormal.Quantile(p[i])
-	}
-	return x
 }

@@ -106,9 +106,9 @@ func changed(d piece.Design, company check.Sitters, key string) (Row, bool) {
 		return Row{}, false
 	}
 	tolerance := d.Tolerance(m)
-	row := Row{Key: key, Label: m.Label, Kind: m.Kind, Change: 4 * m.Tolerance, Made: m.Made() && tolerance > 0, HoldTo: math.Inf(1), Shop: tolerance}
-	if row.Change == 0 {
-		row.Change = m.Step
+	row := Row{
+		Key: key, Label: m.Label, Kind: m.Kind, Change: cmp.Or(4*m.Tolerance, m.Step),
+		Made: m.Made() && tolerance > 0, HoldTo: math.Inf(1), Shop: tolerance,
 	}
 	*field += row.Change
 	if section == "sitter" { // other people, then

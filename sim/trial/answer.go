@@ -16,7 +16,7 @@ type Answer struct {
 func Check(d piece.Design, options check.Options) (Answer, error) {
 	a, err := Standing(d, options)
 	if worst := a.WorstLimited(); err == nil && worst != nil {
-		survives := survival(d, worst, &a.Loads[0], a.Edge, a.Loads)
+		survives := survival(&a.Report, worst)
 		a.Survives = &survives
 	}
 	return a, err

@@ -48,7 +48,7 @@ func vec(x, y float64) r2.Vec { return r2.Vec{X: x, Y: y} }
 // find returns the load of a name.
 func find(t *testing.T, r check.Report, name string) *check.Load {
 	t.Helper()
-	l, err := check.LoadNamed(r.Loads, name)
+	l, err := r.LoadNamed(name)
 	if err != nil || name == "" {
 		t.Fatal(err)
 	}

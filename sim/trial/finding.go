@@ -64,19 +64,27 @@ type Finding struct {
 
 // findings returns all that is wrong with a design, the gravest first, and of one level the worst.
 func findings(r *check.Report) []Finding {
-	list := append(limited(r), hazards(r)...)
-	list = append(list, unfit(r)...)
-	list = append(list, warnings(r)...)
+	list := slices.Concat(limited(r), hazards(r), unfit(r), warnings(r))
 	slices.SortStableFunc(list, func(a, b Finding) int { return cmp.Compare(a.Level, b.Level) })
 	return list
+}
+
+// found are findings as they are gathered.
+type found []Finding
+
+// add adds a finding, of whose spread nothing is known, and returns it.
+func (list *found) add(level Level, what, key string, kind quantity.Kind, got, want float64) *Finding {
+	f := Finding{Level: level, What: what, Key: key, Kind: kind, Got: got, Want: want, Spread: math.NaN()}
+	*list = append(*list, f)
+	return &(*list)[len(*list)-1]
 }
 
 // limited returns the limits that do not hold: of a load that does not stand only that.
 func limited(r *check.Report) []Finding {
 	var list []Finding
 	add := func(level Level, limit *check.Limit) {
-		i := slices.IndexFunc(r.Loads, func(l check.Load) bool { return l.Name == limit.Load })
-		f := Finding{Level: level, Load: &r.Loads[i], Who: r.Loads[i].Sitter, Side: limit.Side, What: limit.Name, Key: r.LookAt(*limit),
+		l := r.Load(limit.Load)
+		f := Finding{Level: level, Load: l, Who: l.Sitter, Side: limit.Side, What: limit.Name, Key: r.LookAt(*limit),
 			Kind: limit.Kind, Got: limit.Got, Want: limit.AtLeast, Spread: math.NaN(), Limit: limit}
 		if math.IsNaN(f.Want) {
 			f.Want = limit.AtMost
@@ -96,6 +104,7 @@ func limited(r *check.Report) []Finding {
 			add(Fails, limit)
 		}
 	}
+	// what could not be measured comes first
 	slices.SortStableFunc(list, func(a, b Finding) int { return cmp.Compare(a.Limit.Share(), b.Limit.Share()) })
 	for i := range r.Look {
 		if limit := &r.Look[i]; !limit.Holds && !math.IsNaN(limit.Got) {
@@ -114,7 +123,8 @@ func hazards(r *check.Report) []Finding {
 			continue
 		}
 		b := l.Balance
-		f := Finding{Level: Hazardous, Load: l, Who: l.Sitter, Kind: quantity.Length, Got: math.NaN(), Want: math.NaN(), Spread: math.NaN()}
+		f := Finding{Level: Hazardous, Load: l, Who: l.Sitter, Kind: quantity.Length,
+			Got: math.NaN(), Want: math.NaN(), Spread: math.NaN()}
 		if !l.Upright() {
 			f.What = "goes over"
 			if b.Outcome == sim.NoRest {
@@ -143,7 +153,7 @@ var troubles = map[check.Trouble][2]string{
 
 // unfit returns where the seat does not fit its owner, and whom else it does not fit.
 func unfit(r *check.Report) []Finding {
-	var list []Finding
+	var list found
 	for i := range r.Fit {
 		f := &r.Fit[i]
 		if f.Holds() || f.Size == person.SittingHeight {
@@ -153,12 +163,14 @@ func unfit(r *check.Report) []Finding {
 		if f.Change < 0 {
 			want = f.High
 		}
-		list = append(list, Finding{Level: Unfit, Who: r.Somebody[0].Name, What: f.What, Key: f.Key, Kind: quantity.Length, Got: f.Have, Want: want, Spread: math.NaN(), Fit: f})
+		one := list.add(Unfit, f.What, f.Key, quantity.Length, f.Have, want)
+		one.Who, one.Fit = r.Somebody[0].Name, f
 	}
 	for i := range r.Misfits {
 		m := &r.Misfits[i]
 		name := troubles[m.Trouble]
-		list = append(list, Finding{Level: Unfit, Who: m.Name, What: name[0], Key: name[1], Kind: quantity.Length, Got: m.By, Want: math.NaN(), Spread: math.NaN(), Misfit: m})
+		one := list.add(Unfit, name[0], name[1], quantity.Length, m.By, math.NaN())
+		one.Who, one.Misfit = m.Name, m
 	}
 	return list
 }
@@ -166,14 +178,10 @@ func unfit(r *check.Report) []Finding {
 // warnings returns what is wrong with the piece itself: readings that others contradict, legs beyond the
 // rockers, wood that bends near to its strength.
 func warnings(r *check.Report) []Finding {
-	var list []Finding
-	warn := func(f Finding) {
-		f.Level, f.Spread = Warns, math.NaN()
-		list = append(list, f)
-	}
+	var list found
 	for i := range r.Doubts {
 		d := &r.Doubts[i]
-		warn(Finding{What: "doubtful reading", Key: "measured." + d.Reading, Kind: KindOf(d.Reading), Got: d.Read, Want: d.Expected, Doubt: d})
+		list.add(Warns, "doubtful reading", "measured."+d.Reading, KindOf(d.Reading), d.Read, d.Expected).Doubt = d
 	}
 	list = append(list, Uneven(r.Curve)...)
 	for i := range r.Beyond {
@@ -181,17 +189,19 @@ func warnings(r *check.Report) []Finding {
 		if b.Tail {
 			key = "rocker.tail"
 		}
-		warn(Finding{What: "legs beyond the rockers", Key: key, Kind: quantity.Length, Got: b.By, Want: 0, Beyond: b})
+		list.add(Warns, "legs beyond the rockers", key, quantity.Length, b.By, 0).Beyond = b
 	}
 	for i := range r.Loads {
 		if l := &r.Loads[i]; l.Give != nil && l.Give.Most > 1 {
-			warn(Finding{Load: l, Who: l.Sitter, What: Braces, Key: "back.braces.thickness", Kind: quantity.Ratio, Got: l.Give.Most, Want: 1})
+			one := list.add(Warns, Braces, "back.braces.thickness", quantity.Ratio, l.Give.Most, 1)
+			one.Load, one.Who = l, l.Sitter
 			break
 		}
 	}
 	for i := range r.Bending {
 		if b := &r.Bending[i]; b.At(r.Design.Rocker.Made).Most > 1 {
-			warn(Finding{Who: b.Load, What: Rockers, Key: "rocker.depth", Kind: quantity.Ratio, Got: b.At(r.Design.Rocker.Made).Most, Want: 1, Bent: b})
+			one := list.add(Warns, Rockers, "rocker.depth", quantity.Ratio, b.At(r.Design.Rocker.Made).Most, 1)
+			one.Who, one.Bent = b.Load, b
 			break
 		}
 	}
@@ -203,11 +213,7 @@ func Uneven(c *piece.Curve) []Finding {
 	if c == nil {
 		return nil
 	}
-	var list []Finding
-	warn := func(f Finding) {
-		f.Level, f.Kind, f.Spread = Warns, quantity.Length, math.NaN()
-		list = append(list, f)
-	}
+	var list found
 	for _, side := range []struct {
 		who, key string
 		fit      *rises.Fit
@@ -215,13 +221,15 @@ func Uneven(c *piece.Curve) []Finding {
 		switch fit := side.fit; {
 		case fit == nil:
 		case fit.Suspect >= 0:
-			warn(Finding{Who: side.who, What: "doubtful rise", Key: side.key, Got: math.NaN(), Want: fit.Without, Rises: fit})
+			one := list.add(Warns, "doubtful rise", side.key, quantity.Length, math.NaN(), fit.Without)
+			one.Who, one.Rises = side.who, fit
 		case !fit.Explains:
-			warn(Finding{Who: side.who, What: "no curve explains the rises", Key: side.key, Got: fit.Spread, Want: math.NaN(), Rises: fit})
+			one := list.add(Warns, "no curve explains the rises", side.key, quantity.Length, fit.Spread, math.NaN())
+			one.Who, one.Rises = side.who, fit
 		}
 	}
 	if c.Left != nil && c.Right != nil && !c.One {
-		warn(Finding{What: "rockers not alike", Key: "measured.right", Got: math.Abs(c.Apart), Want: 0, Curve: c})
+		list.add(Warns, "rockers not alike", "measured.right", quantity.Length, math.Abs(c.Apart), 0).Curve = c
 	}
 	return list
 }

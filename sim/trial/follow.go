@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -18,7 +19,7 @@ func Follow(r check.Report, options RockOptions) (Rocking, error) {
 	d := r.Design
 	f := Rocking{Report: r}
 	var err error
-	if f.Load, err = check.LoadNamed(r.Loads, options.Load); err != nil {
+	if f.Load, err = r.LoadNamed(options.Load); err != nil {
 		return f, err
 	}
 	if !f.Load.Upright() {
@@ -92,10 +93,8 @@ func (r Rocking) highest() []r2.Vec {
 
 // touches reports whether one of some points of the load is on the floor at a tilt.
 func (r Rocking) touches(points []r2.Vec, tilt float64) bool {
-	for _, p := range points {
-		if _, over := r.Load.Rig.Place(p, tilt); over <= 0 {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(points, func(p r2.Vec) bool {
+		_, over := r.Load.Rig.Place(p, tilt)
+		return over <= 0
+	})
 }

@@ -54,10 +54,14 @@ func Rock(d piece.Design, options RockOptions) (Rocking, error) {
 	if err != nil {
 		return r, err
 	}
-	r.Survivals = survivals(d, report)
-	r.Seating = seating(d, report)
-	r.Slopes = slopes(d, report)
-	r.Room = needed(d, r.Load, report)
+	for i := range report.Loads {
+		if l := &report.Loads[i]; l.Upright() && (l.Empty || l.Asked()) {
+			r.Survivals = append(r.Survivals, survival(&report, l))
+		}
+	}
+	r.Seating = seating(report)
+	r.Slopes = slopes(report)
+	r.Room = needed(r.Load, report)
 	r.Sideways = report.Sideways()
 	r.Walk = report.Walk(r.Load)
 	r.Stops = stops(r.Load)
@@ -76,7 +80,7 @@ func start(d piece.Design, r *Rocking, o RockOptions) (motion.Start, error) {
 		if !known {
 			return s, &piece.KeyError{Key: "back.height", Reason: "a push needs the drawn back or seat that it acts on", Give: "height"}
 		}
-		s.Push = motion.Push{At: d.Carry(r.Report.Edge).Point(top), Force: o.Force, Time: cmp.Or(o.Time, ShoveTime)}
+		s.Push = motion.Push{At: r.Report.Placed(top), Force: o.Force, Time: cmp.Or(o.Time, ShoveTime)}
 	}
 	if o.From == 0 && o.Rate == 0 && o.Force == 0 {
 		most, _ := r.Load.Rig.LargestRelease(r.Load.Balance)
@@ -87,31 +91,18 @@ func start(d piece.Design, r *Rocking, o RockOptions) (motion.Start, error) {
 
 // halvesIn returns in how many rocks, there and back, the tilt from the rest falls to half.
 func halvesIn(t motion.Trace, rest float64) float64 {
-	first := math.NaN()
-	turns := 0.0
+	var turns []float64 // from the rest, to the back
 	for _, e := range t.Events {
-		if e.Kind != motion.Turns || e.Tilt < rest {
-			continue
+		if e.Kind == motion.Turns && e.Tilt >= rest {
+			turns = append(turns, e.Tilt-rest)
 		}
-		turns++
-		if math.IsNaN(first) {
-			first = e.Tilt - rest
-		} else if e.Tilt-rest <= first/2 {
-			return turns - 1
+	}
+	for i, turn := range turns {
+		if i > 0 && turn <= turns[0]/2 {
+			return float64(i)
 		}
 	}
 	return math.NaN()
-}
-
-// survivals tries every load with a rest of which something is asked.
-func survivals(d piece.Design, r check.Report) []Survival {
-	var list []Survival
-	for i := range r.Loads {
-		if l := &r.Loads[i]; l.Upright() && (l.Empty || l.Asked()) {
-			list = append(list, survival(d, l, &r.Loads[0], r.Edge, r.Loads))
-		}
-	}
-	return list
 }
 
 // A Stop is a corner of the floor edge behind or before the low point, over which the piece
@@ -128,10 +119,9 @@ func stops(l *check.Load) []Stop {
 	p := l.Rig.Profile
 	for i := 1; i < p.Bearings()-1; i++ {
 		if b := p.Bearing(i); b.Radius == 0 && b.To > b.From {
-			s := Stop{From: b.From + l.Rig.Floor.Slope, To: b.To + l.Rig.Floor.Slope}
+			s := Stop{From: b.From + l.Rig.Floor.Slope, To: b.To + l.Rig.Floor.Slope, Left: math.NaN()}
 			s.ArmFirst, _ = l.Rig.Righting(s.From)
 			s.ArmLast, _ = l.Rig.Righting(s.To)
-			s.Left = math.NaN()
 			if left := l.Balance.Back.Tip - s.To; s.From > l.Balance.Rest.Tilt && left > 0 {
 				s.Left = left
 			} else if left := s.From - l.Balance.Forward.Tip; s.To < l.Balance.Rest.Tilt && left > 0 {

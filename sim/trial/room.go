@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"rockerwright/sim/check"
-	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -42,7 +41,8 @@ func rock(l *check.Load) (from, to float64) {
 }
 
 // needed sweeps the piece with everybody who is checked, each between the turning points of a rock.
-func needed(d piece.Design, l *check.Load, r check.Report) Needed {
+func needed(l *check.Load, r check.Report) Needed {
+	d := r.Design
 	n := Needed{Behind: math.Inf(-1), Front: math.Inf(-1), Crest: math.NaN()}
 	n.From, n.To = rock(l)
 	rest := l.Balance.Rest.Tilt

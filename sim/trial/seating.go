@@ -3,6 +3,7 @@ package trial
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -46,10 +47,6 @@ const (
 	held     = 5.0   // s
 )
 
-func joined(b body.Body, mass float64, at r2.Vec) body.Body {
-	return body.Join(b, body.Body{Mass: mass, Centre: at})
-}
-
 // seating tries the tests on a chair or settee whose seat and back are drawn; not on a child's, for they load a
 // seat with a grown-up's weight. The forward force acts
 // where the pad touches the seat, not at its edge.
@@ -57,20 +54,19 @@ func joined(b body.Body, mass float64, at r2.Vec) body.Body {
 // Sources as in the project's list of standards: ISO 7174-1:1988, 7.1.1 and 7.1.2 (clause
 // text; part 1 excludes rocking chairs); EN 1022:2018 (forward second-hand, rearward from
 // memory; rocking chairs are a case of their own there).
-func seating(d piece.Design, r check.Report) []SeatTest {
-	empty := &r.Loads[0]
-	if d.Kind != piece.Chair && d.Kind != piece.Settee || !d.Seat.SlopeKnown() || !d.Back.Drawn() || !empty.Upright() || r.ForAChild() {
+func seating(r check.Report) []SeatTest {
+	d, empty := r.Design, &r.Loads[0]
+	if !d.Traits().Seating || !d.Seat.SlopeKnown() || !d.Back.Drawn() || !empty.Upright() || r.ForAChild() {
 		return nil
 	}
 	gravity := d.StaticFloor().FreeFall()
-	ride := d.Carry(r.Edge)
 	along := func(fromBack float64) r2.Vec { // a place on the seat
 		way := r2.Unit(r2.Sub(d.Seat.FrontEdge(), d.Seat.Meet()))
-		return ride.Point(r2.Add(d.Seat.Meet(), r2.Scale(fromBack, way)))
+		return r.Placed(r2.Add(d.Seat.Meet(), r2.Scale(fromBack, way)))
 	}
 	up := min(0.300, d.Back.Height)
 	sin, cos := math.Sincos(d.Back.Recline)
-	onBack := ride.Point(r2.Add(d.Seat.Meet(), r2.Scale(up/cos, r2.Vec{X: -sin, Y: cos})))
+	onBack := r.Placed(r2.Add(d.Seat.Meet(), r2.Scale(up/cos, r2.Vec{X: -sin, Y: cos})))
 	rear := RearForce(r.Edge.Height(along(0.175), 0)) // loaded seat height, as drawn
 	var list []SeatTest
 	for _, t := range []struct {
@@ -127,35 +123,25 @@ func slowly(rig sim.Rig, b sim.Balance, at r2.Vec, way float64) float64 {
 
 // slopes stands a horse with riders of 25 and 50 kg on a floor of 10 degrees, either way
 // (EN 71-1, 8.23.1: the loads and the slope, read in the text).
-func slopes(d piece.Design, r check.Report) []SlopeTest {
-	if d.Kind != piece.Horse {
+func slopes(r check.Report) []SlopeTest {
+	i := slices.IndexFunc(r.Loads, func(l check.Load) bool { return !l.Empty && l.Role == piece.Owner })
+	if i < 0 || !r.Design.Traits().Ridden {
 		return nil
 	}
-	var rider *check.Load
-	for i := range r.Loads {
-		if l := &r.Loads[i]; !l.Empty && l.Role == piece.Owner {
-			rider = l
-			break
-		}
-	}
-	if rider == nil {
-		return nil
-	}
+	rider := r.Loads[i].Person
 	var list []SlopeTest
 	for _, mass := range []float64{25, 50} {
 		for _, slope := range []float64{10 * quantity.Deg, -10 * quantity.Deg} {
-			rig := r.Loads[0].Rig
-			rig.Body = body.Join(rig.Body, rider.Person.Scaled(mass/rider.Person.Mass))
-			rig.Floor.Slope = slope
-			b := rig.Balance()
-			uphill := "nose"
+			l := check.Load{Rig: r.Loads[0].Rig}
+			l.Rig.Body = body.Join(l.Rig.Body, rider.Scaled(mass/rider.Mass))
+			l.Rig.Floor.Slope = slope
+			l.Balance = l.Rig.Balance()
+			t := SlopeTest{Name: fmt.Sprintf("%.0f kg, nose uphill", mass), Slope: slope, Rests: l.Upright()}
 			if slope < 0 {
-				uphill = "tail"
+				t.Name = fmt.Sprintf("%.0f kg, tail uphill", mass)
 			}
-			t := SlopeTest{Name: fmt.Sprintf("%.0f kg, %s uphill", mass, uphill), Slope: slope}
-			if b.Outcome == sim.Rocks && math.Abs(b.Rest.Tilt) < math.Pi/2 {
-				t.Rests = true
-				t.Margin = min(b.Back.Angle, b.Forward.Angle)
+			if t.Rests {
+				t.Margin = min(l.Balance.Back.Angle, l.Balance.Forward.Angle)
 			}
 			list = append(list, t)
 		}
@@ -166,6 +152,6 @@ func slopes(d piece.Design, r check.Report) []SlopeTest {
 // loadedAt returns the piece with a weight fixed at a place on it (chair frame).
 func loadedAt(l *check.Load, mass float64, at r2.Vec) sim.Rig {
 	rig := l.Rig
-	rig.Body = joined(rig.Body, mass, at)
+	rig.Body = body.Join(rig.Body, body.Body{Mass: mass, Centre: at})
 	return rig
 }

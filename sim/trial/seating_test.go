@@ -18,7 +18,7 @@ import (
 func TestSeating(t *testing.T) {
 	d := sized()
 	r, err := check.Check(d, check.Options{})
-	tests := seating(d, r)
+	tests := seating(r)
 	if err != nil || len(tests) != 4 {
 		t.Fatal(err, tests)
 	}
@@ -37,7 +37,7 @@ func TestSlopes(t *testing.T) {
 	d := plain(1.2, 0.9, 0.9, 12, vec(0, 0.4), 1)
 	d.Kind, d.Seat, d.Sitters = piece.Horse, piece.Seat{Rear: 0.55, Behind: 0.12}, []piece.Sitter{{Name: "own", Person: person.Given{Age: 4}}}
 	r, err := check.Check(d, check.Options{})
-	slopes := slopes(d, r)
+	slopes := slopes(r)
 	if err != nil || len(slopes) != 4 {
 		t.Fatal(err, slopes)
 	}
@@ -60,7 +60,7 @@ func TestSeatingActsAtThePad(t *testing.T) {
 	const g = 9.80665
 	edge := r.Edge
 	nose, radius := edge.Nose(), d.Rocker.Radius
-	tests := seating(d, r)
+	tests := seating(r)
 	for i, from := range []float64{0.050, 0.060} {
 		front, meet := d.Seat.FrontEdge(), d.Seat.Meet()
 		pad := r2.Sub(front, r2.Scale(from, r2.Unit(r2.Sub(front, meet))))
@@ -84,7 +84,7 @@ func TestSeatingActsAtThePad(t *testing.T) {
 	}
 	d.Sitters = []piece.Sitter{{Name: "our child", Person: person.Given{Age: 5}}}
 	child, err := check.Check(d, check.Options{})
-	if tried := seating(d, child); err != nil || len(tried) != 0 || !child.ForAChild() {
+	if tried := seating(child); err != nil || len(tried) != 0 || !child.ForAChild() {
 		t.Errorf("a child's chair is tried with a grown-up's 600 N: %v, %+v", err, tried)
 	}
 }

@@ -8,7 +8,6 @@ import (
 
 	"rockerwright/body"
 	"rockerwright/body/person"
-	"rockerwright/rocker"
 	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/motion"
@@ -43,51 +42,43 @@ type Fate struct {
 // watched is how long a trial is followed, s: a few rocks, after which nothing grows.
 const watched = 12.0
 
-// fate follows a trial.
-func fate(d piece.Design, name string, l *check.Load, start motion.Start) Fate {
-	t := motion.Run(l.Rig, l.Balance, start, motion.Options{Duration: watched, Losses: losses(d, l)})
-	return Fate{name, t.Outcome, t.Margin, t.Lift, t.Friction, t.Needs, t.Last.Tilt}
-}
-
-// survival tries a load that has a rest. empty is the piece alone.
-func survival(d piece.Design, l, empty *check.Load, edge rocker.Profile, loads []check.Load) Survival {
+// survival tries a load that has a rest.
+func survival(r *check.Report, l *check.Load) Survival {
+	d, empty := r.Design, &r.Loads[0]
 	s := Survival{Load: l.Name, Shove: math.NaN(), Speed: math.NaN()}
 	s.Back, s.Forward = l.Rig.LargestRelease(l.Balance)
 	rest := l.Balance.Rest.Tilt
 	if top, known := d.TopOfBack(); known && l.Balance.Back.Exists() {
-		at := d.Carry(edge).Point(top)
+		at := r.Placed(top)
 		s.Shove, s.ShoveNone, s.EndedBy = shove(d, l, at)
 		rate, _ := l.Rig.LargestRate(l.Balance)
-		s.Speed = rate * r2.Norm(r2.Sub(at, edge.Contact(rest-d.Floor.Slope)))
+		s.Speed = rate * r2.Norm(r2.Sub(at, r.Edge.Contact(rest-d.Floor.Slope)))
 	}
-	nose, tail := edge.Bearing(0).To+d.Floor.Slope, edge.Bearing(edge.Bearings()-1).From+d.Floor.Slope
-	s.Fates = append(s.Fates,
-		fate(d, "from the nose tip", l, motion.Start{Tilt: nose}),
-		fate(d, "from the tail tip", l, motion.Start{Tilt: tail}))
-	if l.Empty {
-		for i := range loads {
-			if child := &loads[i]; child.Sitter == piece.ChildOnTheTail.String() && child.Upright() {
-				s.Fates = append(s.Fates, changed(d, "a child arrives on the tail", l, child))
-			}
-		}
-		return s
+	try := func(name string, l *check.Load, start motion.Start) {
+		t := motion.Run(l.Rig, l.Balance, start, motion.Options{Duration: watched, Losses: losses(d, l)})
+		s.Fates = append(s.Fates, Fate{name, t.Outcome, t.Margin, t.Lift, t.Friction, t.Needs, t.Last.Tilt})
 	}
-	if !empty.Upright() {
-		return s
+	become := func(name string, from, to *check.Load) { // at rest, at once
+		tilt := from.Balance.Rest.Tilt
+		try(name, to, motion.Start{Tilt: tilt, Rate: motion.Handed(0, from.Rig.Inertia(tilt), to.Rig.Inertia(tilt))})
 	}
-	s.Fates = append(s.Fates, dropped(d, l, empty))
-	if l.Posture == person.LyingBack || l.Posture == person.Sitting {
-		for i := range loads {
-			p := &loads[i]
-			switch {
-			case p.Sitter != l.Sitter || !p.Upright():
-			case p.Posture == person.Perched:
-				s.Fates = append(s.Fates,
-					changed(d, "sits up to rise", l, p),
-					changed(d, "rises, empty then", p, empty))
-			case p.Posture == person.LyingBack && l.Posture == person.Sitting:
-				s.Fates = append(s.Fates, changed(d, "lies back at once", l, p))
-			}
+	try("from the nose tip", l, motion.Start{Tilt: r.Edge.Bearing(0).To + d.Floor.Slope})
+	try("from the tail tip", l, motion.Start{Tilt: r.Edge.Bearing(r.Edge.Bearings()-1).From + d.Floor.Slope})
+	if !l.Empty && empty.Upright() {
+		try("drops in", l, dropped(d, l, empty))
+	}
+	reclined := l.Posture == person.LyingBack || l.Posture == person.Sitting
+	for i := range r.Loads {
+		switch p := &r.Loads[i]; {
+		case !p.Upright():
+		case l.Empty && p.Sitter == piece.ChildOnTheTail.String():
+			become("a child arrives on the tail", l, p)
+		case l.Empty || !empty.Upright() || !reclined || p.Sitter != l.Sitter:
+		case p.Posture == person.Perched:
+			become("sits up to rise", l, p)
+			become("rises, empty then", p, empty)
+		case p.Posture == person.LyingBack && l.Posture == person.Sitting:
+			become("lies back at once", l, p)
 		}
 	}
 	return s
@@ -102,26 +93,21 @@ func shove(d piece.Design, l *check.Load, at r2.Vec) (force float64, none bool, 
 	if height <= 0 || math.IsInf(rate, 1) {
 		return math.NaN(), true, ""
 	}
-	work := l.Balance.Back.Work
-	inertia := 2 * work / (rate * rate)
+	inertia := 2 * l.Balance.Back.Work / (rate * rate)
 	most := 3 * inertia * rate / (ShoveTime * height)
 	options := motion.Options{Duration: ShoveTime + 2*cmp.Or(l.Balance.Period, 2), Losses: losses(d, l)}
 	if math.IsNaN(options.Duration) {
 		options.Duration = watched
 	}
-	pushed := func(force float64) motion.Trace {
+	pushed := func(force float64) (endedBy string) {
 		start := motion.Start{Tilt: l.Balance.Rest.Tilt, Push: motion.Push{At: at, Force: force, Time: ShoveTime}}
-		return motion.Run(l.Rig, l.Balance, start, options)
+		trace := motion.Run(l.Rig, l.Balance, start, options)
+		return trace.EndedBy()
 	}
-	force, none = motion.Hardest(func(force float64) bool {
-		trace := pushed(force)
-		return trace.EndedBy() != ""
-	}, most)
-	if !none {
-		trace := pushed(force)
-		endedBy = trace.EndedBy()
+	if force, none = motion.Hardest(func(force float64) bool { return pushed(force) != "" }, most); none {
+		return force, true, ""
 	}
-	return force, none, endedBy
+	return force, false, pushed(force)
 }
 
 // DropHeight is from how far over the seat somebody drops in, m; our judgement: 4 in.
@@ -129,18 +115,20 @@ const DropHeight = 0.10
 
 // dropped lets the person of a load drop into the resting empty piece: the body changes at
 // once, with the angular momentum that the fall brings about the contact.
-func dropped(d piece.Design, l, empty *check.Load) Fate {
+func dropped(d piece.Design, l, empty *check.Load) motion.Start {
 	tilt := empty.Balance.Rest.Tilt
 	along, over := l.Rig.Place(l.Person.Centre, tilt)
 	touch, _ := l.Rig.Place(l.Rig.Profile.Contact(tilt-d.Floor.Slope), tilt)
 	speed := math.Sqrt(2 * d.StaticFloor().FreeFall() * DropHeight)
 	who := body.Body{Mass: l.Person.Mass, Centre: r2.Vec{X: along, Y: over}}
-	rate := motion.Dropped(who, r2.Vec{X: touch}, speed, l.Rig.Inertia(tilt))
-	return fate(d, "drops in", l, motion.Start{Tilt: tilt, Rate: rate})
+	return motion.Start{Tilt: tilt, Rate: motion.Dropped(who, r2.Vec{X: touch}, speed, l.Rig.Inertia(tilt))}
 }
 
-// changed lets a load at rest become another at once.
-func changed(d piece.Design, name string, from, to *check.Load) Fate {
-	tilt := from.Balance.Rest.Tilt
-	return fate(d, name, to, motion.Start{Tilt: tilt, Rate: motion.Handed(0, from.Rig.Inertia(tilt), to.Rig.Inertia(tilt))})
+// losses returns what a rock of a load loses on the design's floor.
+func losses(d piece.Design, l *check.Load) motion.Losses {
+	losses := motion.Losses{Rolling: cmp.Or(d.Floor.Rolling, piece.GroundOf(d.Floor.Surface).Rolling), Viscous: d.Floor.Viscous}
+	if d.Floor.Halves > 0 && d.Floor.Viscous == 0 {
+		losses.Viscous = motion.HalvesIn(l.Rig, l.Balance, d.Floor.Halves)
+	}
+	return losses
 }

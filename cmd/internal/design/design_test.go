@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"rockerwright/cmd/internal/design/locate"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
@@ -87,6 +88,10 @@ func TestMistakes(t *testing.T) {
 		{"three places", with("[piece]", "[body]\nmass = 9\ncentre = [1, 17, 3]\n[piece]"), "chair.toml:16:18: body.centre.3: a place has two numbers, ahead of the low point and over the floor. For example: [1/2, 17]"},
 		{"no equals sign, before a comment of many words", with("radius = 42", "radius 42  # of the floor edge. a b c d e f g. h i"), "chair.toml:5:7: radius: put an equals sign between the name and the value: radius = 42"},
 		{"a word without quotes", with(`title = "Reading chair"`, "title = Reading chair"), `chair.toml:1:9: title: put quotes round a word: title = "Reading chair"`},
+		{"a dot in quotes", with(`units = "inch"`, `"rocker.radius" = 40`), `chair.toml:3:1: "rocker.radius": there is no such entry; did you mean rocker.radius?`},
+		{"a text without its end", with(`title = "Reading chair"`, `title = "Reading chair`), `chair.toml:1:9: title: the quote at the end is missing: title = "Reading chair"`},
+		{"a text without its end, in the middle", with(`kind  = "chair"`, `kind  = 'chair`), `chair.toml:2:15: this does not end on its line: a quote or a brace } is missing`},
+		{"a text without its end, in a file of CRLF", strings.ReplaceAll(with(`kind  = "chair"`, `kind  = "chair`), "\n", "\r\n"), `chair.toml:2:9: kind: the quote at the end is missing: kind = "chair"`},
 		{"a text in curly quotes", with(`title = "Reading chair"`, "title = “Reading chair”"), `chair.toml:1:9: title: use straight quotes: title = "Reading chair"`},
 	} {
 		if got := problem(tt.text); got != tt.want {
@@ -129,7 +134,7 @@ func TestManyWaysToWriteOneFile(t *testing.T) {
 		t.Fatal(err)
 	}
 	for name, same := range map[string]string{
-		"byte order mark": bom + text,
+		"byte order mark": locate.Mark + text,
 		"CRLF":            strings.ReplaceAll(text, "\n", "\r\n"),
 		"curly inch mark": with(`front  = "16 1/2"`, `front  = "16 1/2”"`),
 		"feet and inches": with(`front  = "16 1/2"`, `front  = "1' 4 1/2"`),
@@ -255,10 +260,10 @@ func TestRead(t *testing.T) {
 		return path
 	}
 	for path, want := range map[string]string{
-		filepath.Join(dir, "none.toml"):                    "there is no such file",
-		dir:                                                "this is a folder",
-		write("empty.toml", nil):                           "the file is empty",
-		write("blank.toml", []byte(bom+" \n\n")):           "the file is empty",
+		filepath.Join(dir, "none.toml"): "there is no such file",
+		dir:                             "this is a folder",
+		write("empty.toml", nil):        "the file is empty",
+		write("blank.toml", []byte(locate.Mark+" \n\n")):   "the file is empty",
 		write("binary.toml", []byte{1, 0, 2}):              "not a text file",
 		write("latin.toml", []byte("title = \"B\xe4nk\"")): "not a text file",
 		write("large.toml", make([]byte, 50<<20)):          "larger than 64 KiB",

@@ -1,28 +1,18 @@
 package design
 
 import (
-	"slices"
+	"fmt"
+	"regexp"
 	"strings"
+	"unicode"
 
 	"rockerwright/cmd/internal/design/locate"
 )
 
-// An edit puts a text in the place of a stretch of the file's, by byte offsets.
-type edit struct {
-	from, to int
-	text     string
-}
-
-// edited returns a text with edits made, of which none overlap; at one place in their order.
-func edited(text string, edits []edit) string {
-	slices.SortStableFunc(edits, func(a, b edit) int { return a.from - b.from })
-	var made strings.Builder
-	done := 0
-	for _, e := range edits {
-		made.WriteString(text[done:e.from] + e.text)
-		done = e.to
-	}
-	return made.String() + text[done:]
+// replace puts another text in the place of a stretch of the file's, and finds the entries anew.
+func (f *File) replace(from, to int, text string) {
+	f.Text = f.Text[:from] + text + f.Text[to:]
+	f.scan() // a bound is found when the text is parsed
 }
 
 // newline returns the line end of the file.
@@ -41,104 +31,132 @@ func (f *File) lineEnd(offset int) int {
 
 // lineStart returns where the line of an offset begins.
 func (f *File) lineStart(offset int) int {
-	if start := strings.LastIndexByte(f.Text[:offset], '\n') + 1; start > 0 || !strings.HasPrefix(f.Text, bom) {
+	if start := strings.LastIndexByte(f.Text[:offset], '\n') + 1; start > 0 || !strings.HasPrefix(f.Text, locate.Mark) {
 		return start
 	}
-	return len(bom)
+	return len(locate.Mark)
 }
 
-// replacing puts another value in the place of an entry's; the comment behind it stays where it
-// was if there is room.
-func (f *File) replacing(e locate.Entry, value string) edit {
+// write puts a value, as it stands in a file, in the place of an entry's, or a new entry in its section.
+func (f *File) write(key, value string) {
+	e, found := f.find(f.givenAs(key))
+	if !found {
+		f.add(sectionOf(key), last(key), value, f.comment(key))
+		return
+	}
 	rest := f.Text[e.ValueEnd:f.lineEnd(e.ValueEnd)]
-	comment := strings.TrimLeft(rest, " ")
-	if !strings.HasPrefix(comment, "#") {
-		return edit{e.ValueStart, e.ValueEnd, value}
+	comment, end := strings.TrimLeft(rest, " "), e.ValueEnd
+	if strings.HasPrefix(comment, "#") { // it stays where it was if there is room
+		blanks := len(rest) - len(comment)
+		end += blanks
+		value += strings.Repeat(" ", max(1, blanks+len([]rune(e.Raw))-len([]rune(value))))
 	}
-	gap := len(rest) - len(comment) + len([]rune(e.Raw)) - len([]rune(value))
-	return edit{e.ValueStart, e.ValueEnd + len(rest) - len(comment), value + strings.Repeat(" ", max(1, gap))}
+	f.replace(e.ValueStart, end, value)
 }
 
-// adding puts a new entry at the end of its section, in the way in which the file writes that:
-// under a header, as dotted keys, in braces, or under a new header at the end. comment is left
-// out where none can stand; made are the new headers so far.
-func (f *File) adding(section, name, value, comment string, made map[string]bool) edit {
-	line := name + " = " + value
-	if section == "" {
-		return f.onTop(line + comment)
+// givenAs returns the key under which the file gives a measure, which may have two.
+func (f *File) givenAs(key string) string {
+	_, field, err := f.Design.Measure(key)
+	if _, found := f.find(key); found || err != nil {
+		return key
 	}
-	if e, found := f.find(section); found {
-		if strings.HasPrefix(e.Raw, "{") {
-			return f.inBraces(e, line)
-		}
-		return f.below(f.endOf(e), line+comment)
-	}
-	if at, prefix, dotted := f.dotted(section); dotted {
-		return f.below(at, prefix+"."+line+comment)
-	}
-	if dot := strings.LastIndexByte(section, '.'); dot > 0 { // within the braces or the entry of a list around it
-		if e, found := f.find(section[:dot]); found && (strings.HasPrefix(e.Raw, "{") || strings.HasSuffix(e.Path, "]")) {
-			return f.adding(section[:dot], section[dot+1:]+"."+name, value, comment, made)
+	for _, other := range f.Design.Keys() {
+		_, found := f.find(other)
+		if _, same, err := f.Design.Measure(other); found && err == nil && same == field {
+			return other
 		}
 	}
-	end, nl := len(strings.TrimRight(f.Text, "\r\n")), f.newline()
-	if !made[section] {
-		made[section] = true
-		line = nl + "[" + section + "]" + nl + line
-	}
-	return edit{end, end, nl + line + comment}
+	return key
 }
 
-// below puts a line below that of an offset.
-func (f *File) below(offset int, line string) edit {
-	end := f.lineEnd(offset)
-	return edit{end, end, f.newline() + line}
-}
-
-// onTop puts a line behind those that stand before the first section.
-func (f *File) onTop(line string) edit {
-	for i := len(f.entries) - 1; i >= 0; i-- {
-		if e := f.entries[i]; e.In < 0 && e.Raw != "" {
-			return f.below(e.ValueEnd, line)
+// add puts a new entry at the end of its section, in the way in which the file writes that: under a header, as dotted
+// keys, in braces, or under a new header at the end. The comment is left out where none can stand.
+func (f *File) add(section, name, value, comment string) {
+	insert := func(at int, text string) { f.replace(at, at, text) }
+	line, nl := name+" = "+value, f.newline()
+	latest, prefix, begun := f.lastIn(section)
+	home, found := f.find(section)
+	around, enclosed := f.find(sectionOf(section))
+	switch {
+	case begun && latest.In >= 0 && f.entries[latest.In].Braced():
+		insert(latest.ValueEnd, ", "+prefix+line)
+	case begun:
+		insert(f.lineEnd(latest.ValueEnd), nl+prefix+line+comment)
+	case section == "":
+		insert(f.lineStart(0), line+comment+nl)
+	case found && home.Kind == locate.Header:
+		insert(f.lineEnd(home.ValueEnd), nl+line+comment)
+	case found && home.Braced():
+		insert(home.ValueStart+1, line)
+	case found: // a place that lacks a number
+		if x, given := f.find(section + ".x"); given {
+			insert(x.ValueEnd, ", "+value)
+		} else if name == "x" {
+			insert(home.ValueStart+1, value)
+		} else {
+			insert(home.ValueStart+1, "0, "+value)
 		}
+	case enclosed && (around.Braced() || isNumber(last(around.Key))):
+		f.add(sectionOf(section), last(section)+"."+name, value, comment)
+	default:
+		insert(len(strings.TrimRight(f.Text, "\r\n")), nl+nl+"["+section+"]"+nl+line+comment)
 	}
-	start := f.lineStart(0)
-	return edit{start, start, line + f.newline()}
 }
 
-// inBraces puts a pair at the end of an inline table.
-func (f *File) inBraces(e locate.Entry, pair string) edit {
-	inside := strings.TrimRight(strings.TrimSuffix(e.Raw, "}"), " \t\r\n,")
-	end := e.ValueStart + len(inside)
-	if inside != "{" {
-		pair = ", " + pair
+// lastIn returns the last entry of a section that stands in it or in a table around it, and what stands
+// there before its name.
+func (f *File) lastIn(section string) (found locate.Entry, prefix string, any bool) {
+	if section != "" {
+		section += "."
 	}
-	return edit{end, end, pair}
-}
-
-// endOf returns where the last entry under a header ends.
-func (f *File) endOf(header locate.Entry) int {
-	end := header.ValueEnd
-	for _, e := range f.entries {
-		if e.In >= 0 && f.entries[e.In] == header {
-			end = max(end, e.ValueEnd)
-		}
-	}
-	return end
-}
-
-// dotted returns where the last of the dotted keys of a section ends, and what stands before the
-// name in it.
-func (f *File) dotted(section string) (end int, prefix string, found bool) {
 	for _, e := range f.entries {
 		around := ""
 		if e.In >= 0 {
-			around = without1(keyOf(f.entries[e.In].Path)) + "."
+			around = short(f.entries[e.In].Key) + "."
 		}
-		inside, within := strings.CutPrefix(section, around)
-		if e.Raw != "" && within && inside != "" && strings.HasPrefix(without1(keyOf(e.Path)), section+".") {
-			end, prefix, found = max(end, e.ValueEnd), inside, true
+		rest, within := strings.CutPrefix(section, around)
+		if e.Kind == locate.Pair && within && strings.HasPrefix(short(e.Key), section) {
+			found, prefix, any = e, rest, true
 		}
 	}
-	return end, prefix, found
+	return found, prefix, any
+}
+
+// comment returns what stands behind a line that is put in: its blank and its label.
+func (f *File) comment(key string) string {
+	measure, _, err := f.Design.Measure(key)
+	if err != nil {
+		return ""
+	}
+	if measure.Blank == 0 {
+		return " # " + measure.Label
+	}
+	return fmt.Sprintf(" # (%d) %s", measure.Blank, measure.Label)
+}
+
+// bareValue is what needs no quotes.
+var bareValue = regexp.MustCompile(`^[+-]?[0-9]+(\.[0-9]+)?$`)
+
+// written returns a value as it stands in a file: a plain number, or any text in quotes.
+func written(value string) string {
+	if bareValue.MatchString(value) {
+		return value
+	}
+	return inQuotes(value)
+}
+
+// inQuotes returns a text in quotes with the escapes of TOML.
+func inQuotes(value string) string {
+	var b strings.Builder
+	for _, r := range strings.ToValidUTF8(value, "\ufffd") {
+		switch {
+		case r == '"' || r == '\\':
+			b.WriteString(`\` + string(r))
+		case unicode.IsControl(r):
+			fmt.Fprintf(&b, `\u%04X`, r)
+		default:
+			b.WriteRune(r)
+		}
+	}
+	return `"` + b.String() + `"`
 }

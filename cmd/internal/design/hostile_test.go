@@ -66,6 +66,14 @@ var hostile = map[string]string{
 	"words":                    filledUp("", "rocker x y\n", ""),
 	"deep lines in a text":     filledUp("a=\"\"\"", "\n"+strings.Repeat("a={", 200), "\"\"\"\nb="),
 	"a deep line in a text":    filledUp("a=\"\"\"\nx=", "{a=", "\n\"\"\"\nb="),
+	"refused at the end":       filledUp("a=[", "1,", "_]"),
+	"tables, the last refused": filledUp("a=[", "{b=1},", "{b=_}]"),
+	"tables, all refused":      filledUp("a=[", "{b=_},", "]"),
+	"pairs, all refused":       filledUp("a={", "b=_,", "}"),
+	"names in braces":          filledUp("a={", "b ", "}"),
+	"names in quotes":          filledUp("", "'a'.\"b\".", "a=1"),
+	"quotes":                   filledUp("", "\"", ""),
+	"strings in braces":        filledUp("a={", "b=\"\"\"\n\"\"\",", "}"),
 	"backslashes":              filledUp("a=\"", `\\`, "\"\nb="),
 }
 

@@ -3,13 +3,13 @@ package design
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/BurntSushi/toml"
 
 	"rockerwright/cmd/internal/design/locate"
 	"rockerwright/sim/piece"
-	"rockerwright/sim/quantity"
 )
 
 // A File is a design file, read.
@@ -21,8 +21,9 @@ type File struct {
 	Typed   []string // the same as they were typed: "rocker.radius=40"
 
 	entries []locate.Entry
-	places  map[string]int    // index of each entry by its key
-	changed map[string]string // key to what was typed for it on the command line
+	places  map[string]int    // index of each entry by its short key
+	values  []any             // of each entry that is a leaf
+	changed map[string]string // short key to what was typed for it on the command line
 }
 
 // Parse reads a design from text; name is what messages call it. The error is an
@@ -33,34 +34,22 @@ func Parse(name, text string) (*File, error) {
 	if f.Text, err = plain(text); err != nil {
 		return nil, &Error{File: name, Message: err.Error()}
 	}
-	var bound *locate.BoundError
-	if f.entries, err = locate.Entries(f.Text); errors.As(err, &bound) {
-		return nil, f.wrong(bound.At, bound.Reason)
+	if bound := f.scan(); bound != nil {
+		return nil, f.wrong(bound.Offset, bound.Reason)
 	}
 	raw := map[string]any{}
-	if _, err := toml.Decode(strings.TrimPrefix(f.Text, bom), &raw); err != nil {
+	if _, err := toml.Decode(strings.TrimPrefix(f.Text, locate.Mark), &raw); err != nil {
 		return nil, f.refused(err)
 	}
-	f.places = make(map[string]int, len(f.entries))
-	for i, e := range f.entries {
-		f.places[keyOf(e.Path)] = i
+	if f.values, err = decoded(f.entries); err != nil {
+		return nil, f.wrong(nowhere, inOurWords(err.Error()))
 	}
-	if err := f.tooMany(); err != nil {
+	if err := f.start(raw); err != nil {
 		return nil, err
 	}
-	f.Design = start(raw)
-	leaves := map[string]any{}
-	flatten("", raw, leaves)
 	filled := map[*float64]string{}
-	for _, e := range f.entries {
-		value, leaf := leaves[e.Path]
-		if !leaf {
-			if err := f.checkTable(e); err != nil {
-				return nil, err
-			}
-			continue
-		}
-		if err := f.fill(e, value, filled); err != nil {
+	for i, e := range f.entries {
+		if err := f.fill(e, f.values[i], filled); err != nil {
 			return nil, err
 		}
 	}
@@ -68,10 +57,47 @@ func Parse(name, text string) (*File, error) {
 	return f, nil
 }
 
-// start returns the design before its first line is read: as many entries as the file
-// has, in its units, with the limits that go with its kind.
-func start(raw map[string]any) piece.Design {
-	var d piece.Design
+// scan finds the entries of the text, up to a bound that it passes.
+func (f *File) scan() (bound *locate.Bound) {
+	f.entries, bound = locate.Entries(f.Text, element)
+	f.places = make(map[string]int, len(f.entries))
+	for i, e := range f.entries {
+		if e.Kind != locate.Stray {
+			f.places[short(e.Key)] = i
+		}
+	}
+	return bound
+}
+
+// decoded returns the value of each entry that is a leaf, nil of the others. It is read from the bytes
+// that were placed, all in one array, so that no value stands at the place of another.
+func decoded(entries []locate.Entry) ([]any, error) {
+	var raw []string
+	for _, e := range entries {
+		if e.Leaf() {
+			raw = append(raw, e.Raw)
+		}
+	}
+	var list struct{ X []any }
+	if _, err := toml.Decode("X = [\n"+strings.Join(raw, ",\n")+"]", &list); err != nil {
+		return nil, err
+	}
+	if len(list.X) != len(raw) {
+		return nil, errors.New("there are other values than places")
+	}
+	values := make([]any, len(entries))
+	for i, e := range entries {
+		if e.Leaf() {
+			values[i], list.X = list.X[0], list.X[1:]
+		}
+	}
+	return values, nil
+}
+
+// start makes the design as it is before its first line is read: with as many entries as the file has,
+// in its units, with the limits that go with its kind. The error is that of a list longer than is read.
+func (f *File) start(raw map[string]any) error {
+	d := &f.Design
 	for _, key := range []string{"kind", "units"} {
 		word, isText := raw[key].(string)
 		_, set, err := d.Choice(key)
@@ -84,111 +110,51 @@ func start(raw map[string]any) piece.Design {
 	}
 	d.Limits = piece.DefaultLimits(d.Kind)
 	for _, list := range piece.Lists() {
-		section, entry, inside := strings.Cut(list.Name, ".")
-		value := raw[section]
-		if table, is := value.(map[string]any); inside && is {
-			value = table[entry]
-		} else if inside {
-			continue
+		var value any = raw
+		section, _, inside := strings.Cut(list.Name, ".")
+		for _, name := range strings.Split(list.Name, ".") {
+			table, _ := value.(map[string]any)
+			value = table[name]
 		}
-		list.Make(&d, count(value))
-	}
-	return d
-}
-
-// count returns how many tables a value holds.
-func count(value any) int {
-	switch v := value.(type) {
-	case map[string]any:
-		return 1
-	case []map[string]any:
-		return len(v)
-	case []any:
-		return len(v)
-	}
-	return 0
-}
-
-// flatten lists the leaves of a decoded file by their path, "sitter[0].weight".
-func flatten(path string, value any, leaves map[string]any) {
-	switch v := value.(type) {
-	case map[string]any:
-		for key, inner := range v {
-			if path != "" {
-				key = path + "." + key
+		if e, found := f.find(element(list.Name, list.Most)); found {
+			what := list.What
+			if !inside {
+				what += " under [[" + section + "]]"
 			}
-			flatten(key, inner, leaves)
+			return f.wrong(e.Start, fmt.Sprintf("%s: more than %d %s are not read", list.Name, list.Most, what))
 		}
-	case []map[string]any:
-		for i, inner := range v {
-			flatten(fmt.Sprintf("%s[%d]", path, i), inner, leaves)
+		switch v := value.(type) {
+		case map[string]any:
+			list.Make(d, 1)
+		case []map[string]any:
+			list.Make(d, len(v))
+		case []any:
+			list.Make(d, len(v))
 		}
-	case []any:
-		for i, inner := range v {
-			flatten(fmt.Sprintf("%s[%d]", path, i), inner, leaves)
-		}
-	default:
-		leaves[path] = value
 	}
+	return nil
 }
 
-// fill sets one entry of the design.
+// fill sets one entry of the design, and checks that a table or an array is one that a design has.
 func (f *File) fill(e locate.Entry, value any, filled map[*float64]string) error {
-	key := keyOf(e.Path)
-	at := func(err error) error { return f.at(e.Value, key, err) }
-	if choice, set, err := f.Design.Choice(key); err == nil {
-		word, ok := value.(string)
-		if yes, is := value.(bool); is && choice.Has("yes") {
-			word, ok = map[bool]string{true: "yes", false: "no"}[yes], true
-		}
-		if !ok {
-			example := "word"
-			if len(choice.Words) > 0 {
-				example = choice.Words[0]
-			}
-			return at(fmt.Errorf("this is a word, in quotes. For example: %s = %q", last(key), example))
-		}
-		if err := readable(choice, word); err != nil {
-			return at(err)
-		}
-		return at(set(word))
-	}
-	measure, field, err := f.Design.Measure(key)
-	if err != nil {
-		return f.at(e.Key, key, f.unknown(key, err))
-	}
-	if before := filled[field]; before != "" {
-		return f.at(e.Key, key, fmt.Errorf("given twice, here and as %s: keep one", before))
-	}
-	filled[field] = last(key)
-	var x float64
-	switch v := value.(type) {
-	case string:
-		x, err = quantity.Parse(v, measure.Kind, f.Design.Units)
-	case float64:
-		x, err = quantity.FromNumber(v, measure.Kind, f.Design.Units)
-	case int64:
-		x, err = quantity.FromNumber(float64(v), measure.Kind, f.Design.Units)
-	default:
-		err = fmt.Errorf("a number is wanted here. For example: %s = %s", last(key), measure.Example)
-	}
-	if err == nil {
-		err = allowed(measure, x, strings.Trim(e.Raw, `"'`), f.Design.Units)
-	}
-	f.put(key, field, x)
-	measure.Given(&f.Design)
-	return at(withExample(err, measure))
-}
-
-// checkTable checks that a table or an array of the file is one that a design has.
-func (f *File) checkTable(e locate.Entry) error {
-	key := generalKey(keyOf(e.Path))
-	for _, known := range piece.Keys() {
-		if known == key || strings.HasPrefix(known, key+".") {
+	if !e.Leaf() {
+		table := generalKey(e.Key) + "."
+		if slices.ContainsFunc(piece.Keys(), func(key string) bool { return strings.HasPrefix(key+".", table) }) {
 			return nil
 		}
+		return f.at(e.Start, e.Key, unknown(e.Key, nil))
 	}
-	return f.at(e.Key, keyOf(e.Path), f.unknown(keyOf(e.Path), nil))
+	s, err := f.slot(e.Key)
+	if err != nil {
+		return f.at(e.Start, e.Key, unknown(e.Key, err))
+	}
+	if s.field != nil {
+		if before := filled[s.field]; before != "" {
+			return f.at(e.Start, e.Key, fmt.Errorf("given twice, here and as %s: keep one", before))
+		}
+		filled[s.field] = last(e.Key)
+	}
+	return f.at(e.ValueStart, e.Key, f.put(s, value, strings.Trim(e.Raw, `"'`)))
 }
 
 // assignRoles gives each sitter without a role one: the first, and entries of the same
@@ -207,16 +173,4 @@ func (f *File) assignRoles() {
 			sitters[i].Role = piece.Other
 		}
 	}
-}
-
-// at gives an error its place, nil staying nil.
-func (f *File) at(p locate.Position, key string, err error) error {
-	if err == nil {
-		return nil
-	}
-	var wrong *piece.KeyError
-	if errors.As(err, &wrong) {
-		return f.wrong(p, wrong.Key+": "+f.told(wrong))
-	}
-	return f.wrong(p, quantity.Shown(key, shownName)+": "+err.Error())
 }

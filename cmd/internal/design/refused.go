@@ -6,59 +6,58 @@ import (
 	"regexp"
 	"slices"
 	"strings"
-	"sync"
-	"unicode/utf8"
 
 	"github.com/BurntSushi/toml"
 
 	"rockerwright/cmd/internal/design/locate"
-	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
 
-// What a line can be; compiled when a file is refused.
-var (
-	assignment = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`^(\s*)([A-Za-z0-9_.-]+)(\s*=\s*)(.*)$`) })
-	unequal    = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`^(\s*)([A-Za-z0-9_.-]+)(\s*:=?\s*|\s+)(\S.*)$`) })
-	bracketed  = sync.OnceValue(func() *regexp.Regexp {
-		return regexp.MustCompile(`^(\s*)([\[({<]*)\s*([A-Za-z_.]+)\s*[\])}>:]*\s*(#.*)?$`)
-	})
-)
-
-// mostMended is how many lines that TOML refuses are looked at for what was meant.
+// mostMended is how many entries that TOML refuses are looked at for what was meant.
 const mostMended = 50
 
 // refused returns the error for a text that TOML does not accept: what was meant by the first
-// line, up to where it was refused, of which that can be told; else what is wrong there.
+// entry, up to the line where it was refused, of which that can be told; else what is wrong there.
 func (f *File) refused(err error) error {
 	var parse toml.ParseError
 	if !errors.As(err, &parse) {
-		return f.wrong(locate.Position{}, inOurWords(err.Error()))
+		return f.wrong(nowhere, inOurWords(err.Error()))
 	}
-	units, looked := f.unitsOf(), 0
-	for i, line := range strings.Split(f.Text, "\n")[:max(1, parse.Position.Line)] {
-		line = strings.TrimSuffix(strings.TrimPrefix(line, bom), "\r")
-		if accepted(line) {
+	at := len(f.Text) - len(strings.TrimPrefix(f.Text, locate.Mark)) + parse.Position.Start
+	at = min(max(at, 0), len(f.Text)) // the library may say −1
+	end := f.lineEnd(at)
+	looked, sound := 0, 0 // what stands before sound is accepted
+	for _, e := range f.entries {
+		if looked == mostMended || e.Start > end {
+			break
+		}
+		inside := e.In >= 0 && f.entries[e.In].Kind != locate.Header
+		if inside && (e.Start < sound || e.Kind == locate.Element || !e.Leaf()) {
 			continue
 		}
-		column, message := mend(line, units)
-		if message != "" {
-			return f.wrong(locate.Position{Line: i + 1, Column: column}, message)
+		text := "x = " + e.Raw
+		if !inside {
+			text = f.Text[f.lineStart(e.Start):f.lineEnd(e.ValueEnd)]
 		}
-		if column > 0 {
-			looked++
+		if accepted(text) {
+			sound = e.ValueEnd
+			continue
 		}
-		if looked == mostMended {
-			break
+		looked++
+		if offset, message := f.meant(e); message != "" {
+			return f.wrong(offset, message)
 		}
 	}
 	message := strings.TrimPrefix(parse.Message, "toml: ")
-	at := locate.Position{Line: max(1, parse.Position.Line), Column: column(f.Text, parse.Position)}
 	switch {
 	case strings.Contains(message, "already been defined") || strings.Contains(message, "already created") || strings.Contains(message, "duplicate"):
 		return f.wrong(at, quantity.Shown(parse.LastKey, shownName)+": given twice: keep one")
-	case strings.Contains(message, "EOF") && len(f.entries) > 0:
-		return f.wrong(f.entries[len(f.entries)-1].Value, "this does not end: a quote, a bracket ] or a brace } is missing")
+	case strings.Contains(message, "EOF"):
+		for _, e := range slices.Backward(f.entries) {
+			if e.Kind != locate.Stray {
+				return f.wrong(e.ValueStart, "this does not end: a quote, a bracket ] or a brace } is missing")
+			}
+		}
 	}
 	return f.wrong(at, inOurWords(message))
 }
@@ -83,31 +82,47 @@ func inOurWords(message string) string {
 	return "this line cannot be read; a line is an entry such as radius = 42, the name of a section such as [rocker], or a comment behind a #"
 }
 
-// mend returns what to type for a line that TOML refuses, and where; "" where that cannot be told.
-func mend(line string, units quantity.System) (column int, message string) {
-	if part := bracketed().FindStringSubmatch(line); part != nil && slices.Contains(sections[firstSection:], strings.Split(part[3], ".")[0]) {
-		header := "[" + part[3] + "]"
-		if piece.IsList(part[3]) && part[2] != "[" {
-			header = "[" + header + "]"
+// meant returns what to type for an entry that TOML refuses, and where; "" where that cannot be told.
+func (f *File) meant(e locate.Entry) (offset int, message string) {
+	units := quantity.Inch
+	if u, found := f.find("units"); found && strings.Trim(u.Raw, `"'`) == "metric" {
+		units = quantity.Metric
+	}
+	end := f.lineEnd(e.ValueEnd)
+	line := strings.TrimLeft(f.Text[f.lineStart(e.Start):end], " \t")
+	if e.Kind == locate.Pair {
+		name, value := strings.TrimRight(f.Text[e.Start:e.ValueStart], "= \t"), f.Text[e.ValueStart:end]
+		unclear := name == "" || strings.Contains(value, "\n")
+		if e.In >= 0 && f.entries[e.In].Braced() {
+			value = e.Raw
+			unclear = strings.Contains(value, "=") || strings.HasPrefix(value, `"`) && !strings.HasSuffix(value, `"`)
 		}
-		return utf8.RuneCountInString(part[1]) + 1, "the name of a section stands in square brackets: " + header
-	}
-	if part := assignment().FindStringSubmatch(line); part != nil {
-		return utf8.RuneCountInString(part[1]+part[2]+part[3]) + 1, meant(part[2], part[4], units)
-	}
-	if part := unequal().FindStringSubmatch(line); part != nil && named(part[2]) {
-		value, _, _ := strings.Cut(part[4], "#")
-		value = strings.TrimSpace(value)
-		if !accepted("x = " + value) {
-			cure, reads := quantity.Repair(value, units)
-			if !reads {
-				cure = written(strings.Trim(bare(value), `"'“”„`))
-			}
-			value = cure
+		if unclear {
+			return 0, ""
 		}
-		return utf8.RuneCountInString(part[1]+part[2]) + 1, shownLine(part[2], "put an equals sign between the name and the value", value)
+		return e.ValueStart, meantValue(name, value, units)
 	}
-	return 0, ""
+	word := strings.Trim(bare(line), "[](){}<>:\"' \t")
+	if section, _, _ := strings.Cut(word, "."); isSection(section) && !strings.ContainsAny(word, " \t=\"'") {
+		header := sectionHeader(word)
+		if strings.HasPrefix(line, "[") && !strings.HasPrefix(line, "[[") {
+			header = "[" + word + "]"
+		}
+		return end - len(line), "the name of a section stands in square brackets: " + header
+	}
+	behind := strings.TrimLeft(e.Raw, " \t")
+	value := strings.TrimLeft(strings.TrimPrefix(strings.TrimPrefix(behind, ":"), "="), " \t")
+	if e.Kind == locate.Header || value == "" || behind == e.Raw && behind == value || !named(e.Key) {
+		return 0, ""
+	}
+	if value = bare(value); !accepted("x = " + value) {
+		cure, reads := quantity.Repair(value, units)
+		if !reads {
+			cure = written(strings.Trim(value, `"'“”„`))
+		}
+		value = cure
+	}
+	return e.ValueStart, shownLine(e.Key, "put an equals sign between the name and the value", value)
 }
 
 // shownLine says what to type for an entry.
@@ -116,24 +131,24 @@ func shownLine(name, what, value string) string {
 	return fmt.Sprintf("%s: %s: %s = %s", name, what, name, quantity.Shown(value, shownName))
 }
 
-// meant says what was meant by a value that TOML refuses.
-func meant(name, value string, units quantity.System) string {
+// meantValue says what was meant by a value that TOML refuses.
+func meantValue(name, value string, units quantity.System) string {
 	if cure, reads := quantity.Repair(value, units); reads {
 		return shownLine(name, "put quotes round it", cure)
 	}
-	text := bare(value)
-	if startsNumber().MatchString(text) && !strings.ContainsAny(text, "[]{}") {
+	text, word := bare(value), strings.TrimSpace(value)
+	if startsNumber.MatchString(text) && !strings.ContainsAny(text, "[]{}") {
 		if _, err := quantity.Parse(text, quantity.Length, units); err != nil {
 			return fmt.Sprintf("%s: %s", quantity.Shown(name, shownName), err)
 		}
 	}
-	if text, curly := straight(value); curly && accepted("x = "+text) {
-		return shownLine(name, "use straight quotes", text)
+	if straight := straightQuotes.Replace(value); straight != value && accepted("x = "+straight) {
+		return shownLine(name, "use straight quotes", straight)
 	}
-	if word := strings.TrimSpace(value); bareWord().MatchString(word) {
+	if bareWord.MatchString(word) {
 		return shownLine(name, "put quotes round a word", written(word))
 	}
-	if inner, opens := strings.CutPrefix(strings.TrimSpace(value), `"`); opens {
+	if inner, opens := strings.CutPrefix(word, `"`); opens {
 		inner, closed := strings.CutSuffix(inner, `"`)
 		switch {
 		case closed && inner != "":
@@ -145,46 +160,25 @@ func meant(name, value string, units quantity.System) string {
 	return ""
 }
 
+// What a value may be that TOML refuses.
+var (
+	startsNumber   = regexp.MustCompile(`^[+-]?[0-9.]`)
+	bareWord       = regexp.MustCompile(`^[A-Za-z][A-Za-z -]*$`)
+	straightQuotes = strings.NewReplacer("“", `"`, "”", `"`, "„", `"`, "‘", "'", "’", "'")
+)
+
 // bare returns a value without a comment behind it.
 func bare(value string) string {
 	value, _, _ = strings.Cut(value, "#")
 	return strings.TrimSpace(value)
 }
 
-// What a value may be that TOML refuses; compiled when a file is refused.
-var (
-	startsNumber = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`^[+-]?[0-9.]`) })
-	bareWord     = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`^[A-Za-z][A-Za-z -]*$`) })
-)
-
-// straight returns a text with curly quotes made straight, and whether it had any.
-func straight(text string) (string, bool) {
-	made := strings.NewReplacer("“", `"`, "”", `"`, "„", `"`, "‘", "'", "’", "'").Replace(text)
-	return made, made != text
-}
-
 // accepted reports whether TOML accepts a text, which is not nested deeply.
 func accepted(text string) bool {
-	if _, err := locate.Entries(text); err != nil {
+	if _, bound := locate.Entries(text, element); bound != nil {
 		return false
 	}
 	var ignored map[string]any
 	_, err := toml.Decode(text, &ignored)
 	return err == nil
-}
-
-// unitsOf reads the units of a text that TOML does not accept as a whole.
-func (f *File) unitsOf() quantity.System {
-	if regexp.MustCompile(`(?m)^\s*units\s*=\s*["']metric["']`).MatchString(f.Text) {
-		return quantity.Metric
-	}
-	return quantity.Inch
-}
-
-// column returns the column of a position, counted in characters from 1.
-func column(text string, p toml.Position) int {
-	text = strings.TrimPrefix(text, bom)
-	start := max(0, min(p.Start, len(text))) // the library may say −1
-	line := text[strings.LastIndexByte(text[:start], '\n')+1 : start]
-	return utf8.RuneCountInString(line) + 1
 }

@@ -116,3 +116,34 @@ func TestSavedArcs(t *testing.T) {
 		t.Errorf("%v %s", err, got)
 	}
 }
+
+// TestChangedKind: a kind that is changed on the command line answers as the text with the new word
+// does, limits and all, and so does what is saved; a limit that the file says stays.
+func TestChangedKind(t *testing.T) {
+	const limit = "\n[limits]\nback_margin = 12\n"
+	for _, start := range Starts() {
+		text, _ := Start(start)
+		for _, kind := range []string{"chair", "settee", "cradle", "horse"} {
+			for _, said := range []string{"", limit} {
+				typed, err := Parse("mine.toml", text+said)
+				if err != nil {
+					t.Fatal(start, err)
+				}
+				if err := typed.Set("kind", kind); err != nil {
+					t.Fatal(start, kind, err)
+				}
+				saved, err := typed.Saved(typed.Design)
+				if err != nil {
+					t.Fatal(start, kind, err)
+				}
+				read, err := Parse("mine.toml", saved)
+				if err != nil {
+					t.Fatal(start, kind, err)
+				}
+				if typed.Design.Limits != read.Design.Limits || said != "" && math.Abs(typed.Design.Limits.BackMargin-12*math.Pi/180) > 1e-12 {
+					t.Errorf("%s as a %s: limits %+v, saved %+v", start, kind, typed.Design.Limits, read.Design.Limits)
+				}
+			}
+		}
+	}
+}

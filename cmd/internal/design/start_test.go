@@ -5,6 +5,8 @@ import (
 	"math"
 	"strings"
 	"testing"
+
+	"rockerwright/cmd/internal/design/locate"
 )
 
 // TestBlanksInComments holds that the numbers in the comments of the starting designs are
@@ -18,11 +20,12 @@ func TestBlanksInComments(t *testing.T) {
 		}
 		lines := strings.Split(text, "\n")
 		for _, e := range f.entries {
-			m, _, err := f.Design.Measure(keyOf(e.Path))
+			m, _, err := f.Design.Measure(e.Key)
 			if err != nil {
 				continue
 			}
-			line := lines[e.Value.Line-1]
+			number, _ := locate.At(text, e.ValueStart)
+			line := lines[number-1]
 			_, comment, _ := strings.Cut(line, "#")
 			numbered := strings.HasPrefix(strings.TrimSpace(comment), "(")
 			want := fmt.Sprintf("(%d)", m.Blank)

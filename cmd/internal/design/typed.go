@@ -2,6 +2,7 @@ package design
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"rockerwright/sim/piece"
@@ -17,7 +18,7 @@ func SplitChange(change string) (key string, values []string, ok bool) {
 	if !ok || key == "" || strings.ContainsAny(key, `/\`) {
 		return "", nil, false
 	}
-	if choice, known := choiceOf(key); known && choice.Words == nil {
+	if isText(key) {
 		if typed != key { // key = text
 			text = strings.TrimSpace(text)
 		}
@@ -35,14 +36,11 @@ func SplitChange(change string) (key string, values []string, ok bool) {
 	return key, values, true
 }
 
-// choiceOf returns the choice of a key as typed, of any design.
-func choiceOf(key string) (piece.Choice, bool) {
-	for _, c := range piece.Choices() {
-		if c.Key == key || c.Key == generalKey(key) {
-			return c, true
-		}
-	}
-	return piece.Choice{}, false
+// isText reports whether a key as typed is that of an entry that can be any text, in some design.
+func isText(key string) bool {
+	return slices.ContainsFunc(piece.Choices(), func(c piece.Choice) bool {
+		return c.Words == nil && (c.Key == key || c.Key == generalKey(key))
+	})
 }
 
 // Torn returns how many words of a call a shell made of one change that was typed with spaces in
@@ -76,29 +74,25 @@ func Torn(words []string, isName func(string) bool) (n int, whole string) {
 	return n, key + "=" + value
 }
 
+// means reports whether a word is the key of an entry that all designs know by a general key, or the last part of it.
+func means(word, general string) bool {
+	return word == general || generalKey(word) == general || word == last(general)
+}
+
 // named reports whether a word is the key of an entry, or the last part of one.
-func named(key string) bool {
-	for _, known := range piece.Keys() {
-		if known == key || known == generalKey(key) || last(known) == key {
-			return true
-		}
-	}
-	return false
+func named(word string) bool {
+	return slices.ContainsFunc(piece.Keys(), func(key string) bool { return means(word, key) })
 }
 
 // reads reports whether a text can be the value of an entry in either system of units.
 func reads(key, text string) bool {
-	if choice, known := choiceOf(key); known {
-		return choice.Words == nil
-	}
-	for _, m := range piece.Measures() {
-		if m.Key == key || m.Key == generalKey(key) || last(m.Key) == key {
-			if _, err := quantity.Parse(text, m.Kind, quantity.Metric); err == nil {
-				return true
-			}
+	return isText(key) || slices.ContainsFunc(piece.Measures(), func(m piece.Measure) bool {
+		if !means(key, m.Key) {
+			return false
 		}
-	}
-	return false
+		_, err := quantity.Parse(text, m.Kind, quantity.Metric)
+		return err == nil
+	})
 }
 
 // Doubtful returns the error for two values that are more likely one with a decimal comma: the

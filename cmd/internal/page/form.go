@@ -2,7 +2,6 @@ package page
 
 import (
 	"encoding/json"
-	"fmt"
 	"hash/fnv"
 	"math"
 	"slices"
@@ -39,6 +38,9 @@ type field struct {
 	Words   []string `json:"words,omitempty"`
 	Text    bool     `json:"text,omitempty"`
 	Example string   `json:"example,omitempty"`
+
+	now  value
+	held bool // the file or a change says it
 }
 
 // A value is what an entry has now.
@@ -78,83 +80,45 @@ var never = []string{"kind", "units", "sitter.N.mass"}
 func formOf(f *design.File) form {
 	groups := map[string][]field{}
 	given := map[string]bool{}
-	var top []field
-	add := func(general, key string, made field) {
-		_, has := f.Held(key)
+	top := make([][]field, len(first))
+	add := func(general string, made field) {
 		section, _, sectioned := strings.Cut(general, ".")
 		if !sectioned {
 			section = ""
 		}
 		only := slices.ContainsFunc(onlyGiven, func(part string) bool { return strings.Contains(general, part) })
-		d := f.Design
-		read := len(d.Measured.Left) + len(d.Measured.Right) + len(d.Rocker.Rises) + len(d.Rocker.Points)
+		d := &f.Design
 		arcs := len(d.Rocker.Arcs) > 0 && (general == "rocker.radius" || general == "rocker.tail") ||
-			read > 0 && general == "rocker.radius" // drawn in another way
-		if slices.Contains(never, general) || only && !has || arcs || general == "rocks" && f.Design.Kind != piece.Cradle {
+			d.Read() && general == "rocker.radius" // drawn in another way
+		if slices.Contains(never, general) || only && !made.held || arcs || general == "rocks" && !d.Traits().Directed {
 			return
 		}
-		given[section] = given[section] || has
-		if place := slices.Index(first, general); place >= 0 && (has || section == "floor" || section == "rocker") {
-			top = append(top, made)
+		given[section] = given[section] || made.held
+		if place := slices.Index(first, general); place >= 0 && (made.held || section == "floor" || section == "rocker") {
+			top[place] = append(top[place], made)
 			return
 		}
 		groups[section] = append(groups[section], made)
 	}
 	for _, c := range piece.Choices() {
-		for _, key := range keysOf(c.Key, f.Design) {
-			add(c.Key, key, field{Key: key, Label: numbered(key, c.Label), Words: c.Words, Text: c.Words == nil})
+		for _, key := range f.Design.KeysOf(c.Key) {
+			made := field{Key: key, Label: numbered(key, c.Label), Words: c.Words, Text: c.Words == nil}
+			made.now.Text, made.held = f.Held(key)
+			add(c.Key, made)
 		}
 	}
 	for _, key := range f.Design.Keys() {
 		if m, at, err := f.Design.Measure(key); err == nil {
-			add(m.Key, key, measureField(f.Design, key, m, *at))
+			add(m.Key, measureField(f, key, m, *at))
 		}
 	}
-	rank := func(a field) int { return slices.Index(first, general(a.Key)) }
-	slices.SortStableFunc(top, func(a, b field) int { return rank(a) - rank(b) })
-	made := form{Groups: []formGroup{{Name: "first", Title: "What matters most", Open: true, Fields: top}}}
+	made := form{[]formGroup{{Name: "first", Title: "What matters most", Open: true, Fields: slices.Concat(top...)}}}
 	for _, s := range append([]piece.Section{{Label: "The piece"}}, piece.Sections()...) { // what stands before all sections first
 		if fields := groups[s.Name]; len(fields) > 0 && (given[s.Name] || slices.Contains(always, s.Name)) {
 			made.Groups = append(made.Groups, formGroup{Name: s.Name, Title: s.Label, Fields: fields})
 		}
 	}
 	return made
-}
-
-// general returns a key of a list with N for its number.
-func general(key string) string {
-	words := strings.Split(key, ".")
-	for i, w := range words {
-		if _, err := strconv.Atoi(w); err == nil {
-			words[i] = "N"
-		}
-	}
-	if words[0] == "sitter" && len(words) > 1 && words[1] != "N" {
-		words = slices.Insert(words, 1, "N")
-	}
-	return strings.Join(words, ".")
-}
-
-// keysOf returns the keys of a choice in a design, numbered from 1.
-func keysOf(key string, d piece.Design) []string {
-	section, rest, listed := strings.Cut(key, ".N.")
-	if !listed {
-		return []string{key}
-	}
-	have := 0
-	for _, l := range piece.Lists() {
-		if l.Name == section {
-			have = l.Have(&d)
-		}
-	}
-	if have == 1 {
-		return []string{section + "." + rest}
-	}
-	var keys []string
-	for n := range have {
-		keys = append(keys, fmt.Sprintf("%s.%d.%s", section, n+1, rest))
-	}
-	return keys
 }
 
 // numbered returns a label with the number of its key's list in front.
@@ -168,13 +132,14 @@ func numbered(key, label string) string {
 }
 
 // measureField returns the field of a measure; its range reaches to where it stands.
-func measureField(d piece.Design, key string, m piece.Measure, at float64) field {
-	one, err := quantity.FromNumber(1, m.Kind, d.Units)
+func measureField(f *design.File, key string, m piece.Measure, at float64) field {
+	units := f.Design.Units
+	one, err := quantity.FromNumber(1, m.Kind, units)
 	if err != nil {
 		one = 1
 	}
 	step := m.Step / one
-	if d.Units == quantity.Metric {
+	if units == quantity.Metric {
 		switch m.Kind {
 		case quantity.Length:
 			step = 1
@@ -189,16 +154,23 @@ func measureField(d piece.Design, key string, m piece.Measure, at float64) field
 	if at != 0 {
 		low, high = min(low, math.Floor(at/one/step)*step), max(high, math.Ceil(at/one/step)*step)
 	}
-	return field{
-		Key: key, Label: numbered(key, m.Label), Unit: quantity.Unit(m.Kind, d.Units), Low: rounded(low), High: rounded(high), Step: rounded(step),
-		Example: strings.Trim(exampleOf(m, d.Units), `"`),
+	made := field{
+		Key: key, Label: numbered(key, m.Label), Unit: quantity.Unit(m.Kind, units), Example: exampleOf(m, units),
+		Low: rounded(low), High: rounded(high), Step: rounded(step),
 	}
+	if made.now.Text, made.held = f.Held(key); made.held || at != 0 {
+		made.now.At = rounded(at / one)
+	}
+	if !made.held && at != 0 { // our own, such as a limit
+		made.now.Text = design.AsTyped(at, m.Kind, units)
+	}
+	return made
 }
 
 // exampleOf returns what a measure might be, as typed.
 func exampleOf(m piece.Measure, units quantity.System) string {
 	if units == quantity.Inch {
-		return m.Example
+		return strings.Trim(m.Example, `"`)
 	}
 	return metricExamples()[m.Key]
 }
@@ -217,32 +189,12 @@ var metricExamples = sync.OnceValue(func() map[string]string {
 // rounded returns a number without the dust of its division.
 func rounded(x float64) float64 { return math.Round(x*1e6) / 1e6 }
 
-// valuesOf returns what the entries of a form have now.
-func valuesOf(f *design.File, made form) map[string]value {
+// values returns what the entries of a form have now, by their keys.
+func (f form) values() map[string]value {
 	values := map[string]value{}
-	for _, g := range made.Groups {
+	for _, g := range f.Groups {
 		for _, one := range g.Fields {
-			text, held := f.Held(one.Key)
-			if one.Step == 0 {
-				values[one.Key] = value{Text: text}
-				continue
-			}
-			m, at, err := f.Design.Measure(one.Key)
-			if err != nil {
-				continue
-			}
-			if !held && *at == 0 {
-				values[one.Key] = value{}
-				continue
-			}
-			unit, err := quantity.FromNumber(1, m.Kind, f.Design.Units)
-			if err != nil {
-				continue
-			}
-			if !held { // our own, such as a limit
-				text = design.AsTyped(*at, m.Kind, f.Design.Units)
-			}
-			values[one.Key] = value{Text: text, At: rounded(*at / unit)}
+			values[one.Key] = one.now
 		}
 	}
 	return values

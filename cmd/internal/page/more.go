@@ -1,12 +1,14 @@
 package page
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"fmt"
 	"strings"
 
 	"rockerwright/cmd/internal/design"
+	"rockerwright/cmd/internal/papers"
 	"rockerwright/cmd/internal/report"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/sim/piece"
@@ -23,24 +25,27 @@ func (s *Site) begin(_ context.Context, a ask) (any, error) {
 	return Work{Name: a.Kind + ".toml", Text: text, Changes: []string{}}, nil
 }
 
-// file answers with the design file, the changes written into it.
-func (s *Site) file(_ context.Context, a ask) (any, error) {
-	f, err := a.Work.file()
-	if err != nil {
-		return nil, err
+// of makes an answer about the design that is asked of, which it reads.
+func of(answer func(context.Context, ask, *design.File) (any, error)) job {
+	return func(ctx context.Context, a ask) (any, error) {
+		f, err := a.Work.file()
+		if err := cmp.Or(err, ctx.Err()); err != nil {
+			return nil, err
+		}
+		return answer(ctx, a, f)
 	}
+}
+
+// file answers with the design file, the changes written into it.
+func (s *Site) file(_ context.Context, a ask, f *design.File) (any, error) {
 	text, err := f.Saved(f.Design)
 	return Work{Name: a.Name, Text: text, Changes: []string{}}, err
 }
 
 // units answers with the design file for other units.
-func (s *Site) units(_ context.Context, a ask) (any, error) {
-	f, err := a.Work.file()
-	if err != nil {
-		return nil, err
-	}
+func (s *Site) units(_ context.Context, a ask, f *design.File) (any, error) {
 	units := quantity.Inch
-	if a.Units == unitsWord(quantity.Metric) {
+	if a.Units == quantity.Metric.String() {
 		units = quantity.Metric
 	}
 	text, err := f.In(units)
@@ -55,19 +60,12 @@ type likeness struct {
 }
 
 // like answers what to change so that the feel is as before.
-func (s *Site) like(ctx context.Context, a ask) (any, error) {
+func (s *Site) like(ctx context.Context, a ask, f *design.File) (any, error) {
 	if a.Before == nil {
 		return nil, errors.New("keep a design as before first; then change the person or the seat")
 	}
 	old, err := a.Before.file()
-	if err != nil {
-		return nil, err
-	}
-	f, err := a.Work.file()
-	if err != nil {
-		return nil, err
-	}
-	if err := ctx.Err(); err != nil {
+	if err := cmp.Or(err, ctx.Err()); err != nil {
 		return nil, err
 	}
 	l, err := size.Like(old.Design, f.Design)
@@ -115,36 +113,23 @@ type document struct {
 }
 
 // patterns answers with the layout of the piece, all its files in one.
-func (s *Site) patterns(ctx context.Context, a ask) (any, error) {
-	f, err := a.Work.file()
-	if err != nil {
+func (s *Site) patterns(ctx context.Context, _ ask, f *design.File) (any, error) {
+	date, err := report.Today()
+	if err := cmp.Or(err, ctx.Err()); err != nil {
 		return nil, err
 	}
-	if s.Patterns == nil {
-		return nil, errors.New("no patterns are drawn here; type: rockerwright layout")
-	}
-	if err := ctx.Err(); err != nil {
-		return nil, err
-	}
-	data, err := s.Patterns(f)
+	data, err := papers.Zip(f, date)
 	return document{Name: strings.TrimSuffix(f.Name, ".toml") + "-layout.zip", Data: data}, err
 }
 
 // report answers with the report to keep with the piece.
-func (s *Site) report(ctx context.Context, a ask) (any, error) {
-	f, err := a.Work.file()
+func (s *Site) report(ctx context.Context, _ ask, f *design.File) (any, error) {
+	date, err := report.Today()
 	if err != nil {
 		return nil, err
 	}
-	date, err := s.Today()
-	if err != nil {
-		return nil, err
-	}
-	subject, err := report.About(f, words.Making{Source: f.Name, Command: s.command(f), Date: date, Version: s.Version})
-	if err != nil {
-		return nil, err
-	}
-	if err := ctx.Err(); err != nil {
+	subject, err := report.About(f, words.Making{Source: f.Name, Command: f.CallChanged, Date: date, Version: s.Version})
+	if err := cmp.Or(err, ctx.Err()); err != nil {
 		return nil, err
 	}
 	var b strings.Builder

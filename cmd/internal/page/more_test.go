@@ -9,6 +9,7 @@ import (
 	"time"
 
 	"rockerwright/cmd/internal/design"
+	"rockerwright/cmd/internal/papers"
 )
 
 // TestLike holds that the changes of a likeness make the time of a rock what it was, to
@@ -60,21 +61,28 @@ func TestReport(t *testing.T) {
 	}
 }
 
-// TestPatterns holds that the patterns come as the site makes them, and that without them the page
-// is told what to type.
+// TestPatterns holds that the patterns come through the page as the archive of the layout of that day, and that
+// the page is told of a day that no archive can say.
 func TestPatterns(t *testing.T) {
-	site := chairSite(t)
-	ours := []byte("PK\x03\x04 with bytes \xff that are no text")
-	site.Patterns = func(f *design.File) ([]byte, error) { return ours, nil }
+	t.Setenv("SOURCE_DATE_EPOCH", "1000000000")
+	site, chair := chairSite(t).handler([]string{ourHost}), work(t, "chair")
 	var made document
-	if err := json.Unmarshal(asked(t, site.handler([]string{ourHost}), "/patterns", ask{Work: work(t, "chair")}).Body.Bytes(), &made); err != nil {
+	if err := json.Unmarshal(asked(t, site, "/patterns", ask{Work: chair}).Body.Bytes(), &made); err != nil {
 		t.Fatal(err)
 	}
-	if made.Name != "chair-layout.zip" || !bytes.Equal(made.Data, ours) {
-		t.Errorf("%s: %q", made.Name, made.Data)
+	f, err := chair.file()
+	if err != nil {
+		t.Fatal(err)
 	}
-	if w := asked(t, chairSite(t).handler([]string{ourHost}), "/patterns", ask{Work: work(t, "chair")}); !strings.Contains(w.Body.String(), "rockerwright layout") {
-		t.Errorf("without patterns: %s", w.Body)
+	want, err := papers.Zip(f, time.Unix(1000000000, 0).UTC())
+	if err != nil || made.Name != "chair-layout.zip" || !bytes.Equal(made.Data, want) {
+		t.Errorf("%s of %d bytes, want %d, %v", made.Name, len(made.Data), len(want), err)
+	}
+	for epoch, says := range map[string]string{"1": "it is 1970", "soon": "SOURCE_DATE_EPOCH is a number of seconds"} {
+		t.Setenv("SOURCE_DATE_EPOCH", epoch)
+		if w := asked(t, site, "/patterns", ask{Work: chair}); !strings.Contains(w.Body.String(), says) {
+			t.Errorf("%s: %s, want %s", epoch, w.Body, says)
+		}
 	}
 }
 

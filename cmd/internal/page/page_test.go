@@ -8,7 +8,6 @@ import (
 	"net/http/httptest"
 	"strings"
 	"testing"
-	"time"
 
 	"rockerwright/cmd/internal/design"
 )
@@ -18,7 +17,7 @@ const ourHost = "127.0.0.1:4600"
 // chairSite is the site of the starting chair.
 func chairSite(t testing.TB) *Site {
 	t.Helper()
-	return &Site{Start: work(t, "chair"), Version: "test", Today: func() (time.Time, error) { return time.Unix(0, 0).UTC(), nil }}
+	return &Site{Start: work(t, "chair"), Version: "test"}
 }
 
 // work returns a starting design with changes.
@@ -231,7 +230,7 @@ func FuzzRequest(f *testing.F) {
 	f.Add("/like", `{"text":"","before":{"text":"","name":"","changes":null},"way":"same time"}`)
 	f.Add("/start", `{"kind":"../../etc/passwd"}`)
 	f.Add("/see", `{"text":"","unknown":1}`)
-	site := &Site{Version: "fuzz", Today: func() (time.Time, error) { return time.Unix(0, 0), nil }}
+	site := &Site{Version: "fuzz"}
 	h := site.handler([]string{ourHost})
 	f.Fuzz(func(t *testing.T, path, body string) {
 		switch path {

@@ -1,8 +1,6 @@
 package page
 
 import (
-	"strconv"
-
 	"rockerwright/plots"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
@@ -35,13 +33,13 @@ func pulls(d piece.Design, h plots.Handle) []pull {
 		if d.Rocker.Arcs[i].Flat != 0 {
 			name = "flat"
 		}
-		return "rocker.arcs." + strconv.Itoa(i+1) + "." + name
+		return piece.ArcKey(i+1, name)
 	}
 	turn := func(i int) bool { return d.Rocker.Arcs[i].Turn != 0 }
 	switch {
-	case len(d.Measured.Left)+len(d.Measured.Right)+len(d.Rocker.Rises)+len(d.Rocker.Points) > 0:
+	case d.Read():
 		return nil // it is as it was read
-	case h.Name == "low" && d.Seat.Depth > 0:
+	case h.Name == "low" && d.Seat.SlopeKnown():
 		return []pull{{"seat.behind_low_point", by}}
 	case h.Name == "low" && arcs > 0:
 		return []pull{{"rocker.nose", -by}}

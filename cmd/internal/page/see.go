@@ -1,6 +1,7 @@
 package page
 
 import (
+	"cmp"
 	"context"
 	"math"
 	"strings"
@@ -63,7 +64,7 @@ func (s *Site) see(ctx context.Context, a ask) (view, error) {
 		return view{Fault: bad}, nil
 	}
 	report := answer.Report
-	v := view{Title: report.Design.Title, Units: unitsWord(report.Design.Units)}
+	v := view{Title: report.Design.Title, Units: report.Design.Units.String()}
 	w := watchedOf(report, a.Load)
 	w.Narrow = a.Narrow
 	if bad := v.move(&w, a.Motion); bad != nil {
@@ -88,7 +89,7 @@ func (s *Site) see(ctx context.Context, a ask) (view, error) {
 	if err := ctx.Err(); err != nil {
 		return v, err
 	}
-	v.sheet(words.Check(answer, f.Name, s.command(f), nil), a.More)
+	v.sheet(words.Check(answer, f.Name, f.CallChanged, nil), a.More)
 	line := words.Held(answer)
 	v.Held = held{!line.Bad, line.Text}
 	v.Load, v.Sides = w.Load.Name, [2]string{report.Design.Ways().Back, report.Design.Ways().Forward}
@@ -97,7 +98,7 @@ func (s *Site) see(ctx context.Context, a ask) (view, error) {
 		v.Loads = append(v.Loads, report.Loads[i].Name)
 	}
 	form := formOf(f)
-	v.FormID, v.Values = form.id(), valuesOf(f, form)
+	v.FormID, v.Values = form.id(), form.values()
 	if v.FormID != a.Form {
 		v.Form = &form
 	}
@@ -128,13 +129,7 @@ func checked(w Work, brief bool) (*design.File, trial.Answer, *fault) {
 
 // watchedOf returns the load of a name, or else the first person, and its motion.
 func watchedOf(r check.Report, name string) plots.Watched {
-	w := plots.Watched{Report: r, Load: r.Seated()}
-	for i := range r.Loads {
-		if l := &r.Loads[i]; l.Name == name {
-			w.Load = l
-		}
-	}
-	return w
+	return plots.Watched{Report: r, Load: cmp.Or(r.Load(name), r.Seated())}
 }
 
 // watchedFor is how long a motion is followed, s.
@@ -214,10 +209,3 @@ func (v *view) sheet(answer sheet.Sheet, more bool) {
 	}
 }
 
-// unitsWord returns the word for a system that stands in a file.
-func unitsWord(u quantity.System) string {
-	if u == quantity.Metric {
-		return "metric"
-	}
-	return "inch"
-}

@@ -70,11 +70,8 @@ func open(port int) (*Door, error) {
 
 // hosts are the names by which the page is asked for.
 func (d *Door) hosts() []string {
-	var list []string
-	for _, name := range []string{"127.0.0.1", "localhost", "[::1]"} {
-		list = append(list, fmt.Sprintf("%s:%d", name, d.Port))
-	}
-	return list
+	port := ":" + strconv.Itoa(d.Port)
+	return []string{"127.0.0.1" + port, "localhost" + port, "[::1]" + port}
 }
 
 // Bounds in time: of a whole request, of an answer to who reads slowly, between two

@@ -8,10 +8,7 @@ import (
 	"io"
 	"net/http"
 	"strings"
-	"time"
 
-	"rockerwright/cmd/internal/design"
-	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
 )
 
@@ -20,21 +17,8 @@ var files embed.FS
 
 // A Site is the live page of one design. Its fields are read alone once it serves.
 type Site struct {
-	Start   Work                             // what it begins with
-	Version string                           // of the program
-	Today   func() (time.Time, error)        // the date of a report
-	Command func(*design.File) words.Command // what to type for a change; nil names the entry alone
-
-	// Patterns makes the layout of a design as a zip archive; nil where none is offered.
-	Patterns func(*design.File) ([]byte, error)
-}
-
-// command returns what to type for a change to a design.
-func (s *Site) command(f *design.File) words.Command {
-	if s.Command == nil {
-		return func(key, value string) string { return key + "=" + value }
-	}
-	return s.Command(f)
+	Start   Work   // what it begins with
+	Version string // of the program
 }
 
 // handler answers for a site whose names are hosts, "127.0.0.1:4600".
@@ -56,11 +40,11 @@ func (s *Site) handler(hosts []string) http.Handler {
 	mux.Handle("GET /start", d.answer(func(context.Context, ask) (any, error) { return s.Start, nil }))
 	mux.Handle("POST /start", d.answer(s.begin))
 	mux.Handle("POST /see", d.answer(func(ctx context.Context, a ask) (any, error) { return s.see(ctx, a) }))
-	mux.Handle("POST /like", d.answer(s.like))
-	mux.Handle("POST /file", d.answer(s.file))
-	mux.Handle("POST /units", d.answer(s.units))
-	mux.Handle("POST /report", d.answer(s.report))
-	mux.Handle("POST /patterns", d.answer(s.patterns))
+	mux.Handle("POST /like", d.answer(of(s.like)))
+	mux.Handle("POST /file", d.answer(of(s.file)))
+	mux.Handle("POST /units", d.answer(of(s.units)))
+	mux.Handle("POST /report", d.answer(of(s.report)))
+	mux.Handle("POST /patterns", d.answer(of(s.patterns)))
 	return guard(hosts, mux)
 }
 
@@ -85,8 +69,11 @@ type desk struct{ slots, line chan struct{} }
 // errBusy is said where too many wait.
 var errBusy = errors.New("too much is asked at once; try again")
 
-// answer answers requests with what work makes of them.
-func (d *desk) answer(work func(context.Context, ask) (any, error)) http.Handler {
+// A job makes an answer of what is asked.
+type job func(context.Context, ask) (any, error)
+
+// answer answers requests with what a job makes of them.
+func (d *desk) answer(make job) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		var a ask
 		if r.Method == http.MethodPost {
@@ -101,7 +88,7 @@ func (d *desk) answer(work func(context.Context, ask) (any, error)) http.Handler
 			}
 		}
 		defer atWork(r)()
-		made, err := d.work(r.Context(), func() (any, error) { return work(r.Context(), a) })
+		made, err := d.work(r.Context(), func() (any, error) { return make(r.Context(), a) })
 		switch {
 		case r.Context().Err() != nil: // nobody reads it
 		case errors.Is(err, errBusy):

@@ -234,7 +234,13 @@ func ranked(limits []check.Limit) []check.Limit {
 	list := slices.DeleteFunc(slices.Clone(limits), func(l check.Limit) bool {
 		return l.Name == "rest" && l.Holds || l.Name != "rest" && math.IsNaN(l.Got)
 	})
-	slices.SortStableFunc(list, func(a, b check.Limit) int { return cmp.Compare(a.Share(), b.Share()) })
+	share := func(l check.Limit) float64 {
+		if l.Name == "rest" {
+			return math.Inf(-1)
+		}
+		return l.Share()
+	}
+	slices.SortStableFunc(list, func(a, b check.Limit) int { return cmp.Compare(share(a), share(b)) })
 	return list
 }
 

@@ -117,7 +117,7 @@ func (v voice) assumptions(r check.Report) []sheet.Line {
 			v.degrees(r.Spread.EmptyRest), v.degrees(r.Spread.Rest), v.degrees(r.Spread.Margin)),
 		when(weighed, "A person given by weight, ahead and above turns about the own balance point like a body with "+
 			"a radius of gyration of %s, from a chain of body segments (derived, not published).", v.length(piece.Gyration))),
-		sheet.Says(looks...), sheet.Says(pick(r.Design.Bed.Height > 0, string(v.lying), ""),
+		sheet.Says(looks...), sheet.Says(pick(r.Design.Bed.Drawn(), string(v.lying), ""),
 			when(knocks, "Flats and corners are taken to lose nothing when the rocker rolls over them; really each is a knock.")))
 }
 

@@ -114,7 +114,7 @@ func (g *grid) rocker() {
 	}
 	g.row(g.nose+" along the curve", g.unit(), func(r *check.Balanced) string { n, _ := r.Edge.Reach(); return g.bare(n) })
 	g.row(g.tail+" along the curve", g.unit(), func(r *check.Balanced) string { _, t := r.Edge.Reach(); return g.bare(t) })
-	if g.columns[0].Report.Design.Seat.Front > 0 {
+	if g.columns[0].Report.Design.Seat.SlopeKnown() {
 		g.row("behind the low point", g.unit(), func(r *check.Balanced) string { return g.bare(r.Design.Seat.Behind) })
 	}
 	g.long("tip to tip", tipToTip)
@@ -143,7 +143,7 @@ func (g *grid) rests() {
 		}
 		return g.towards(l.Balance.Rest.Tilt)
 	}
-	rests := pick(g.columns[0].Report.Design.Seat.Front == 0, "tilts at rest, ", "seat falls, ")
+	rests := pick(g.columns[0].Report.Design.Seat.SlopeKnown(), "seat falls, ", "tilts at rest, ")
 	g.of(func(r *check.Balanced) *check.Load { return &r.Loads[0] }, rests+"empty", "deg", tilt)
 	g.of((*check.Balanced).Seated, rests+g.seated, "deg", tilt)
 }
@@ -253,13 +253,13 @@ func (v voice) readingsOf(d piece.Design, loads []*check.Load, remarks remarks) 
 			row("  its weight must lift", v.unit(), func(l *check.Load) string { return v.bare(side(l.Balance).Lift) })
 		}
 	}
-	if d.Seat.Front > 0 {
+	if d.Seat.SlopeKnown() {
 		row("seat falls back", "degrees", func(l *check.Load) string { return v.towards(l.SeatFall) })
 	}
-	if d.Back.Height > 0 {
+	if d.Back.Drawn() {
 		row("back leans from plumb", "degrees", func(l *check.Load) string { return v.towards(l.BackRecline) })
 	}
-	if d.Seat.Front == 0 {
+	if !d.Seat.SlopeKnown() {
 		row("tilts at rest", "degrees", func(l *check.Load) string { return v.towards(l.Balance.Rest.Tilt) })
 	}
 	row("one rock, there+back", "seconds", func(l *check.Load) string { return v.seconds(l.Balance.Period) })

@@ -1,16 +1,27 @@
 package words
 
 import (
+	"errors"
 	"reflect"
 	"testing"
 
 	"rockerwright/sim/piece"
 )
 
-// ofEveryKind returns a design of each kind, of a cradle two.
+// ofEveryKind returns a design of each kind that a file may name, in each direction.
 func ofEveryKind() []piece.Design {
-	return []piece.Design{{Kind: piece.Chair}, {Kind: piece.Settee}, {Kind: piece.Horse},
-		{Kind: piece.Cradle, Rocks: piece.Side}, {Kind: piece.Cradle, Rocks: piece.End}}
+	var d piece.Design
+	kinds, set, err := d.Choice("kind")
+	var all []piece.Design
+	for _, word := range kinds.Words {
+		for _, d.Rocks = range []piece.Direction{piece.Side, piece.End} {
+			if err = errors.Join(err, set(word)); err != nil {
+				panic(err)
+			}
+			all = append(all, d)
+		}
+	}
+	return all
 }
 
 // TestNoPhraseIsEmpty holds that every kind has all of its phrases. One that a kind may do without is of the type

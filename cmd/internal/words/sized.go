@@ -148,7 +148,7 @@ func (v voice) binds(p size.Proposal) []sheet.Line {
 
 // part returns the part of a rocker that sets a limit.
 func (v voice) part(p size.Proposal, l check.Limit) string {
-	load, _ := check.LoadNamed(p.Report.Loads, l.Load)
+	load, _ := p.Report.LoadNamed(l.Load)
 	switch {
 	case load == nil:
 	case strings.HasPrefix(l.Name, "back") && load.Rig.OverTip(load.Balance.Back):

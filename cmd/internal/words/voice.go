@@ -67,7 +67,7 @@ func (v voice) limitName(name string) string {
 		"back_margin": "tilt, going " + v.Back, "back_lift": "lift, going " + v.Back,
 		"forward_margin": "tilt, going " + v.Forward, "forward_lift": "lift, going " + v.Forward,
 		"rest_tilt": "tilt at rest",
-	}[name], name)
+	}[name], strings.ReplaceAll(name, "_", " "))
 }
 
 // typed returns a value as it is typed on a command line, without spaces and quotes:

@@ -47,7 +47,7 @@ func WhatIfBlocks(t size.Table) []sheet.Block {
 
 // whatIfNow says how it is now, and how often a limit fails as the shop makes it.
 func (v voice) whatIfNow(t size.Table) []sheet.Line {
-	falls, rock := pick(t.Report.Design.Seat.Front == 0, "tilts", "seat falls"), timed(t.Now[size.Time])
+	falls, rock := pick(t.Report.Design.Seat.SlopeKnown(), "seat falls", "tilts"), timed(t.Now[size.Time])
 	if math.IsNaN(t.Now[size.Time]) {
 		rock = "none"
 	}

@@ -149,7 +149,7 @@ func TestNothingWrongIsLeftOut(t *testing.T) {
 			}
 		}
 		for _, l := range r.Limits {
-			on, _ := check.LoadNamed(r.Loads, l.Load)
+			on, _ := r.LoadNamed(l.Load)
 			if found := slices.ContainsFunc(r.Findings, func(f trial.Finding) bool { return f.Limit != nil && f.Limit.Name == l.Name && f.Limit.Load == l.Load }); found != (!l.Holds && (l.Name == "rest" || on.Upright())) {
 				t.Errorf("design %d: %+v, found %v", n, l, found)
 			}

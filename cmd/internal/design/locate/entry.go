@@ -1,3 +1,6 @@
+// Package locate finds where each key and each value stands in a TOML text. It does not
+// judge the text: that is done by a TOML library, whose own positions are kept by the
+// name of a key, so that of several tables of one name it knows only the last.
 package locate
 
 import (
@@ -5,47 +8,43 @@ import (
 	"unicode/utf8"
 )
 
-// A Position is a place in a text. Both count from 1; Column counts characters.
-type Position struct{ Line, Column int }
+// A Kind says what an entry of a text is.
+type Kind int
 
-// An Entry is one key of a text, or one element of an array.
+const (
+	Pair    Kind = iota // a key with its value, on a line or in an inline table
+	Header              // of a table
+	Element             // of an array
+	Stray               // a line that is none of these
+)
+
+// An Entry is a stretch of a text that has a key, or a stray line. Offsets count bytes.
 type Entry struct {
-	Path       string   // "sitter[1].weight", counting from 0; "seat" for a table
-	Key        Position // of its name; of an array's element, the element
-	Value      Position // of its value; of a table, its name
-	KeyStart   int      // byte offsets of the key and of the value, for replacing it in its place
-	ValueStart int
+	Kind       Kind
+	Key        string // "sitter.2.weight", however it is spelled; of a stray line the name that it begins with
+	Start      int    // of its name; of an element, of the element
+	ValueStart int    // of its value; of a header, its name; of a stray line, what stands behind its name
 	ValueEnd   int
 	In         int    // index of the header, inline table or array it stands in; −1 where in none
 	Raw        string // the value as typed; of a header ""
+
+	depth int // parts of its key
 }
 
-// mark is the byte order mark, which editors put in front of a text; it takes no
-// column.
-const mark = "\ufeff"
-
-// A ruler turns byte offsets, rising from one call to the next, into positions.
-type ruler struct {
-	text   string
-	offset int // so far it was measured
-	place  Position
+// Leaf reports whether the entry holds a value with no entries in it.
+func (e Entry) Leaf() bool {
+	return (e.Kind == Pair || e.Kind == Element) && !e.Braced() && !strings.HasPrefix(e.Raw, "[")
 }
 
-func newRuler(text string) ruler {
-	r := ruler{text, 0, Position{1, 1}}
-	if strings.HasPrefix(text, mark) {
-		r.offset = len(mark)
-	}
-	return r
-}
+// Braced reports whether the value is an inline table.
+func (e Entry) Braced() bool { return e.Kind != Stray && strings.HasPrefix(e.Raw, "{") }
 
-func (r *ruler) at(offset int) Position {
-	way := r.text[r.offset:max(offset, r.offset)]
-	if lines := strings.Count(way, "\n"); lines > 0 {
-		r.place = Position{r.place.Line + lines, 1}
-		way = way[strings.LastIndexByte(way, '\n')+1:]
-	}
-	r.place.Column += utf8.RuneCountInString(way)
-	r.offset = max(offset, r.offset)
-	return r.place
+// Mark is the byte order mark, which editors put in front of a text; it takes no column.
+const Mark = "\ufeff"
+
+// At returns the line and the column of a byte offset in a text. Both count from 1; the column counts characters.
+func At(text string, offset int) (line, column int) {
+	before := strings.TrimPrefix(text[:offset], Mark)
+	start := strings.LastIndexByte(before, '\n') + 1
+	return strings.Count(before, "\n") + 1, utf8.RuneCountInString(before[start:]) + 1
 }

@@ -2,6 +2,7 @@ package locate
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 )
 
@@ -12,63 +13,65 @@ const (
 	longest = 60 // bytes of one name
 )
 
-// A BoundError is the first place where a text goes beyond what any design needs.
-type BoundError struct {
-	At     Position
+// A Bound is the first place where a text goes beyond what any design needs.
+type Bound struct {
+	Offset int
 	Reason string
 }
 
-func (e *BoundError) Error() string { return e.Reason }
-
-// Entries returns the entries of a text in the order of the text: tables, keys, and the
-// elements of arrays. In a text that TOML does not accept it finds what it can. The error is a
-// [*BoundError], with which the entries end.
-func Entries(text string) ([]Entry, error) {
-	s := scan{ruler: newRuler(text), count: map[string]int{}, in: -1}
-	s.pos = s.offset
+// Entries returns the entries of a text in the order of the text: tables, keys, the elements of
+// arrays, whose key, counting from 0, is that of element, and stray lines. In a text that TOML does
+// not accept it finds what it can. With a bound, nil where none is passed, the entries end.
+func Entries(text string, element func(list string, n int) string) ([]Entry, *Bound) {
+	s := scan{text: text, element: element, count: map[string]int{}, in: -1}
+	if s.next(Mark) {
+		s.pos = len(Mark)
+	}
 	for s.bound == nil {
-		s.skip(" \t\r\n")
+		s.skip(blanks + "\r\n")
 		switch {
 		case s.pos >= len(s.text):
 			return s.entries, nil
-		case s.text[s.pos] == '#':
-			s.comment()
-		case s.text[s.pos] == '[':
+		case s.next("["):
 			s.header()
-		default:
-			s.pair(s.table, s.in, s.depth)
-			s.restOfLine()
+		case !s.next("#"):
+			s.pair(s.in)
 		}
+		s.until("\n")
 	}
 	return s.entries, s.bound
 }
 
 // A scan is one walk over a text. Every step moves it on; a bound that is passed ends it.
 type scan struct {
-	ruler
+	text    string
 	pos     int
-	table   string         // path of the table the walk is in
-	in      int            // its index among the entries, −1 before the first header
-	depth   int            // how many names its header has
-	count   map[string]int // how many tables of an array there were, by path
+	element func(list string, n int) string
+	in      int            // index of the header the walk is under, −1 before the first
+	count   map[string]int // how many tables of an array there were, by key
 	entries []Entry
-	bound   error
+	bound   *Bound
 }
+
+const (
+	blanks = " \t"
+	letter = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789_-" // of a name without quotes
+)
 
 // beyond ends the walk where a bound is passed.
 func (s *scan) beyond(offset int, reason string) {
 	if s.bound == nil {
-		s.bound = &BoundError{s.at(offset), reason}
+		s.bound = &Bound{offset, reason}
 	}
 	s.pos = len(s.text)
 }
 
-// tooDeep reports whether a path has too many parts, and ends the walk if so.
-func (s *scan) tooDeep(depth, offset int) bool {
+// tooDeep reports whether a key has too many parts, and ends the walk if so.
+func (s *scan) tooDeep(depth int) bool {
 	if depth <= deepest {
 		return false
 	}
-	s.beyond(offset, fmt.Sprintf("this is nested more than %d deep; no entry of a design is", deepest))
+	s.beyond(s.pos, fmt.Sprintf("this is nested more than %d deep; no entry of a design is", deepest))
 	return true
 }
 
@@ -86,9 +89,6 @@ func (s *scan) until(bytes string) {
 	}
 }
 
-func (s *scan) comment()    { s.until("\n") }
-func (s *scan) restOfLine() { s.until("\n") }
-
 // next reports whether the text goes on with these bytes.
 func (s *scan) next(bytes string) bool { return strings.HasPrefix(s.text[s.pos:], bytes) }
 
@@ -96,141 +96,128 @@ func (s *scan) next(bytes string) bool { return strings.HasPrefix(s.text[s.pos:]
 func (s *scan) header() {
 	array := s.next("[[")
 	s.skip("[")
-	s.skip(" \t")
-	start := s.pos
-	at := s.at(start)
-	names := s.keys("]\n")
-	s.restOfLine()
-	if s.bound != nil {
-		return
-	}
-	path := ""
+	s.skip(blanks)
+	e := Entry{Kind: Header, Start: s.pos, ValueStart: s.pos, In: -1}
+	names, end := s.names()
 	for i, name := range names {
-		path = joined(path, name)
-		last := i == len(names)-1
-		if last && array {
-			s.count[path]++
+		e.Key = joined(e.Key, name)
+		if array && i == len(names)-1 {
+			s.count[e.Key]++
 		}
-		if n := s.count[path]; n > 0 {
-			path = fmt.Sprintf("%s[%d]", path, n-1)
+		if n := s.count[e.Key]; n > 0 {
+			e.Key = s.element(e.Key, n-1)
 		}
 	}
-	s.table, s.in, s.depth = path, len(s.entries), len(names)
-	s.entries = append(s.entries, Entry{Path: path, Key: at, Value: at, KeyStart: start, ValueStart: start, ValueEnd: start, In: -1})
+	e.ValueEnd, e.depth, s.in = end, len(names), len(s.entries)
+	s.entries = append(s.entries, e)
 }
 
-// pair reads key = value in a table or an inline table, whose index is in.
-func (s *scan) pair(table string, in, depth int) {
-	start := s.pos
-	at := s.at(start)
-	path := table
-	for _, name := range s.keys("=\n,}]") {
-		path = joined(path, name)
-		depth++
+// pair reads key = value in a table or an inline table, whose index is in; a line without an equals
+// sign is a stray one.
+func (s *scan) pair(in int) {
+	e := Entry{Start: s.pos, In: in}
+	if in >= 0 {
+		e.Key, e.depth = s.entries[in].Key, s.entries[in].depth
 	}
-	if !s.next("=") {
-		if s.pos == start && s.pos < len(s.text) {
-			s.pos++ // nothing that was a key
+	names, end := s.names()
+	switch {
+	case s.next("="):
+		for _, name := range names {
+			e.Key = joined(e.Key, name)
 		}
-		return
+		e.depth += len(names)
+		s.pos++
+		s.skip(blanks)
+		s.value(e)
+	case in == s.in:
+		line, _, _ := strings.Cut(s.text[end:], "\n")
+		e.Kind, e.Key, e.Raw = Stray, strings.Join(names, "."), strings.TrimRight(line, blanks+"\r")
+		e.ValueStart, e.ValueEnd = end, end+len(e.Raw)
+		s.entries = append(s.entries, e)
 	}
-	s.pos++
-	s.skip(" \t")
-	s.value(Entry{Path: path, Key: at, KeyStart: start, In: in}, depth)
 }
 
-// keys reads a dotted key up to one of the ends.
-func (s *scan) keys(ends string) []string {
-	var names []string
-	dots := 0 // words that no dot parts are a mistake, not a depth
-	ends += "#"
-	for s.pos < len(s.text) && strings.IndexByte(ends, s.text[s.pos]) < 0 {
+// names reads the names of a dotted key, and returns where they end.
+func (s *scan) names() (names []string, end int) {
+	for !s.tooDeep(len(names) + 1) {
 		start := s.pos
-		s.skip(" \t.")
-		dots += strings.Count(s.text[start:s.pos], ".")
-		if start = s.pos; s.tooDeep(dots+1, start) {
-			return names
-		}
-		if s.pos < len(s.text) && (s.text[s.pos] == '"' || s.text[s.pos] == '\'') {
+		if s.next(`"`) || s.next("'") {
 			s.quoted()
-			names = append(names, strings.Trim(s.text[start:s.pos], `"'`))
 		} else {
-			s.until(" \t." + ends)
-			if s.pos > start {
-				names = append(names, s.text[start:s.pos])
-			}
+			s.skip(letter)
 		}
-		if s.pos-start > longest {
+		if end = s.pos; end-start > longest {
 			s.beyond(start, fmt.Sprintf("this name has more than %d letters; no entry of a design has", longest))
-			return names
-		}
-		s.skip(" \t")
-		if s.pos == start {
 			break
 		}
+		if end > start {
+			names = append(names, nameOf(s.text[start:end]))
+		}
+		s.skip(blanks)
+		if !s.next(".") {
+			break
+		}
+		s.pos++
+		s.skip(blanks)
 	}
-	return names
+	return names, end
 }
 
-// value reads the value of an entry, so many names deep, and adds the entry and those inside it.
-func (s *scan) value(e Entry, depth int) {
-	e.ValueStart, e.Value = s.pos, s.at(s.pos)
+// nameOf returns a name without its quotes; one that would be taken for another key keeps quotes.
+func nameOf(typed string) string {
+	name := typed
+	switch plain, err := strconv.Unquote(typed); {
+	case typed[0] == '"' && err == nil:
+		name = plain
+	case typed[0] == '"' || typed[0] == '\'':
+		name = strings.Trim(typed, typed[:1])
+	}
+	if name == "" || strings.ContainsAny(name, `."`) {
+		return strconv.Quote(name)
+	}
+	return name
+}
+
+// value reads the value of an entry, and adds the entry and those inside it.
+func (s *scan) value(e Entry) {
+	e.ValueStart = s.pos
 	index := len(s.entries)
 	s.entries = append(s.entries, e)
-	switch {
-	case s.pos >= len(s.text) || s.tooDeep(depth, s.pos):
-	case s.text[s.pos] == '[':
-		s.array(e.Path, index, depth)
-	case s.text[s.pos] == '{':
-		s.inline(e.Path, index, depth)
-	case s.text[s.pos] == '"' || s.text[s.pos] == '\'':
+	switch n := 0; {
+	case s.tooDeep(e.depth):
+	case s.next("["):
+		s.inside("]", func() {
+			s.value(Entry{Kind: Element, Key: s.element(e.Key, n), Start: s.pos, In: index, depth: e.depth + 1})
+			n++
+		})
+	case s.next("{"):
+		s.inside("}", func() { s.pair(index) })
+	case s.next(`"`) || s.next("'"):
 		s.quoted()
 	default:
 		s.until(",]}#\n")
 	}
-	e.Raw = strings.TrimRight(s.text[e.ValueStart:s.pos], " \t\r")
+	e.Raw = strings.TrimRight(s.text[e.ValueStart:s.pos], blanks+"\r")
 	e.ValueEnd = e.ValueStart + len(e.Raw)
 	s.entries[index] = e
 }
 
-// array reads the elements of an array, over as many lines as it has.
-func (s *scan) array(path string, in, depth int) {
-	s.pos++
-	for n := 0; ; {
-		s.skip(" \t\r\n,")
-		switch {
+// inside reads what stands between brackets or braces, over as many lines as it has.
+func (s *scan) inside(end string, read func()) {
+	for s.pos++; ; {
+		s.skip(blanks + "\r\n,")
+		switch before := s.pos; {
 		case s.pos >= len(s.text):
 			return
-		case s.text[s.pos] == ']':
+		case s.next(end):
 			s.pos++
 			return
-		case s.text[s.pos] == '#':
-			s.comment()
+		case s.next("#"):
+			s.until("\n")
 		default:
-			before := s.pos
-			s.value(Entry{Path: fmt.Sprintf("%s[%d]", path, n), Key: s.at(before), KeyStart: before, In: in}, depth+1)
-			if n++; s.pos == before {
+			if read(); s.pos == before {
 				s.pos++
 			}
-		}
-	}
-}
-
-// inline reads the pairs of an inline table.
-func (s *scan) inline(path string, in, depth int) {
-	s.pos++
-	for {
-		s.skip(" \t\r\n,")
-		switch {
-		case s.pos >= len(s.text):
-			return
-		case s.text[s.pos] == '}':
-			s.pos++
-			return
-		case s.text[s.pos] == '#':
-			s.comment()
-		default:
-			s.pair(path, in, depth)
 		}
 	}
 }
@@ -238,37 +225,27 @@ func (s *scan) inline(path string, in, depth int) {
 // quoted passes over a string of one line or of many.
 func (s *scan) quoted() {
 	mark := s.text[s.pos : s.pos+1]
-	if long := strings.Repeat(mark, 3); s.next(long) {
-		s.pos += 3
-		for s.pos < len(s.text) && !s.next(long) {
-			s.escaped(mark)
-		}
-		s.pos = min(s.pos+3, len(s.text))
-		for s.next(mark) { // a string may end in quotes of its own
+	end, long := mark, s.next(strings.Repeat(mark, 3))
+	if long {
+		end = strings.Repeat(mark, 3)
+	}
+	for s.pos += len(end); s.pos < len(s.text) && !s.next(end) && (long || !s.next("\n")); s.pos++ {
+		if mark == `"` && s.next(`\`) {
 			s.pos++
 		}
-		return
 	}
-	s.pos++
-	for s.pos < len(s.text) && s.text[s.pos] != '\n' && !s.next(mark) {
-		s.escaped(mark)
+	s.pos = min(s.pos, len(s.text))
+	if s.next(end) {
+		s.pos += len(end)
 	}
-	if s.next(mark) {
+	for long && s.next(mark) { // a string may end in quotes of its own
 		s.pos++
 	}
 }
 
-// escaped passes over one byte, or two where the first is an escape.
-func (s *scan) escaped(mark string) {
-	if mark == `"` && s.text[s.pos] == '\\' {
-		s.pos++
-	}
-	s.pos = min(s.pos+1, len(s.text))
-}
-
-func joined(path, name string) string {
-	if path == "" {
+func joined(table, name string) string {
+	if table == "" {
 		return name
 	}
-	return path + "." + name
+	return table + "." + name
 }

@@ -1,0 +1,286 @@
+package papers
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"io"
+	"regexp"
+	"slices"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"rockerwright/cmd/internal/sheet"
+	"rockerwright/cmd/internal/words"
+	"rockerwright/plots/pattern"
+	"rockerwright/sim/layout"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// A set makes the files of one layout; behind the first error no more of them.
+type set struct {
+	l      layout.Layout
+	source string
+	title  string
+	paper  pattern.Paper // of the patterns
+	sheet  pattern.Paper // of the cards
+	asked  bool          // the paper was asked for in the call
+	made   []File
+	count  int // of the numbered files
+	err    error
+}
+
+// all makes all files.
+func (s *set) all() {
+	s.card()
+	s.rocker()
+	if len(s.l.Legs) > 0 {
+		s.legs()
+	}
+	if s.l.Form != nil {
+		s.form()
+	}
+	if s.l.Board != nil {
+		s.board()
+	}
+	for _, p := range s.l.Pairs {
+		s.pair(p)
+	}
+	for _, p := range s.l.Panels {
+		s.panel(p)
+	}
+	s.made = append(s.made, File{Name: "cut list.csv", Data: cutList(s.l)})
+}
+
+// failed keeps the first error, and reports whether there is one.
+func (s *set) failed(err error) bool {
+	if s.err == nil {
+		s.err = err
+	}
+	return s.err != nil
+}
+
+// numbered adds a printed file.
+func (s *set) numbered(name string, printed pattern.Print) {
+	s.count++
+	s.made = append(s.made, File{fmt.Sprintf("%d %s.pdf", s.count, name), printed.PDF, printed.Pages})
+}
+
+// cards adds a numbered PDF of cards.
+func (s *set) cards(name string, cards ...pattern.Card) {
+	printed, err := pattern.PrintCards(s.title+", "+name, cards, s.sheet)
+	if !s.failed(err) {
+		s.numbered(name, printed)
+	}
+}
+
+// drawing adds a numbered PDF at full size, and the same for cutting.
+func (s *set) drawing(name string, d pattern.Drawing) {
+	d, err := d.Placed(s.l.Design.Units)
+	if s.failed(s.toobig(name, err)) {
+		return
+	}
+	printed, err := d.Print(s.paper, s.l.Design.Units)
+	if s.failed(s.toobig(name, err)) {
+		return
+	}
+	sheets := fmt.Sprintf("%d sheets %s", printed.Sheets, s.paper.Name)
+	switch {
+	case s.paper.Height == 0:
+		sheets = s.paper.Name
+	case printed.Sheets == 1:
+		sheets = "1 sheet " + s.paper.Name
+	}
+	s.numbered(name+" ("+sheets+")", printed)
+	s.cutting(name, d)
+}
+
+// cutting adds a drawing as DXF and SVG, the unit in the name.
+func (s *set) cutting(name string, d pattern.Drawing) {
+	units, unit := s.l.Design.Units, "inches"
+	if units == quantity.Metric {
+		unit = "millimetres"
+	}
+	d, err := d.Placed(units)
+	if s.failed(s.toobig(name, err)) {
+		return
+	}
+	s.outline(name, " ("+unit+").dxf", d.WriteDXF)
+	s.outline(name, " (millimetres).svg", d.WriteSVG)
+}
+
+// outline adds a file for cutting. No file has its name yet, upper case or lower: where it is taken
+// there is a number in it.
+func (s *set) outline(name, end string, write func(io.Writer, quantity.System) error) {
+	var out bytes.Buffer
+	if s.failed(s.toobig(name, write(&out, s.l.Design.Units))) {
+		return
+	}
+	free := "for cutting/" + name + end
+	for n := 2; slices.ContainsFunc(s.made, func(f File) bool { return strings.EqualFold(f.Name, free) }); n++ {
+		free = fmt.Sprintf("for cutting/%s %d%s", name, n, end)
+	}
+	s.made = append(s.made, File{Name: free, Data: out.Bytes()})
+}
+
+// toobig gives an error of a drawing that does not go on its paper the place of the paper, and says
+// which drawing none is made of for its size.
+func (s *set) toobig(name string, err error) error {
+	var wrong *pattern.Error
+	var far *pattern.ReachError
+	units := s.l.Design.Units
+	switch {
+	case errors.As(err, &far):
+		said := func(x float64) string { return quantity.With(x, quantity.Length, units) }
+		return fmt.Errorf("%s: the pattern %q would reach %s from where it begins, and %s is the most: "+
+			"is a measure of it out of proportion?", s.source, name, said(far.Reach), said(pattern.Furthest))
+	case errors.As(err, &wrong) && s.asked:
+		return fmt.Errorf("--paper: %s", wrong.Reason)
+	case wrong != nil:
+		return &piece.KeyError{Key: "shop.paper", Reason: wrong.Reason, Give: "paper", Word: s.sheet.Name}
+	}
+	return err
+}
+
+// card adds bench card, check sheet, stations and cut list.
+func (s *set) card() {
+	l, source := s.l, s.source
+	s.cards("bench card",
+		cardOf(words.BenchCard(l, source)), cardOf(words.CheckSheet(l, source)),
+		cardOf(words.StationSheet(l, source)), cardOf(words.CutSheet(l, source)))
+}
+
+// rocker adds the rocker's pattern.
+func (s *set) rocker() {
+	l := s.l
+	p := pattern.RockerPattern{Part: "Rocker", Piece: s.title, Rocker: l.Rocker, Stations: l.Stations,
+		Places: words.Places(l), EndWords: pattern.EndWords(words.EndsOf(l)), Notes: words.RockerNotes(l)}
+	if l.Board != nil {
+		p.Grain = l.Board.Grain
+	}
+	for _, leg := range l.Legs {
+		p.Legs = append(p.Legs, pattern.LegMark{Standing: leg.Standing, Side: leg.Side, Label: leg.Name})
+	}
+	d, err := p.Drawing()
+	if !s.failed(err) {
+		s.drawing("rocker", d)
+	}
+}
+
+// legs adds the two views with the numbers of the legs.
+func (s *set) legs() {
+	l := s.l
+	var views []pattern.LegView
+	for i, label := range words.LegLabels(l) {
+		leg := l.Legs[i]
+		view := pattern.LegView{Line: leg.Line, Standing: leg.Standing, Side: leg.Side, LegWords: pattern.LegWords(label)}
+		if leg.Block != nil {
+			view.Short = leg.Block.Shorter
+		}
+		views = append(views, view)
+	}
+	width := s.sheet.Width - 0.03
+	side, err := pattern.SideView(l.Rocker, views, width, 0.105)
+	if s.failed(err) {
+		return
+	}
+	front := pattern.FrontView(l.Rocker, views, width, 0.085)
+	card := cardOf(words.LegSheet(l, s.source))
+	pictures := card
+	pictures.Blocks = []pattern.CardBlock{
+		{Head: "From the side, not at true size", View: &side},
+		{Head: "From the front, not at true size", View: &front},
+		card.Blocks[len(card.Blocks)-1],
+	}
+	card.Title += ", numbers"
+	s.cards("legs", pictures, card)
+}
+
+// form adds the pattern of the form inside the curve, and the one outside it for cutting.
+func (s *set) form() {
+	form := s.l.Form
+	p := pattern.FormPattern{Part: "Form, inside the curve", Piece: s.title,
+		Outline: form.Inside, Face: form.Face, Low: form.Low, Side: 1,
+		EndWords: pattern.EndWords(words.EndsOf(s.l)), Notes: words.FormNotes(s.l)}
+	s.drawing("form inside the curve", p.Drawing())
+	out := form.Out
+	p.Part, p.Outline, p.Side = "Form, outside the curve", pattern.Behind(out), -1
+	p.Face[0], p.Face[1] = out.End(), out.Start
+	p.Low.Y = 0 // of the wood's lower edge
+	s.cutting("form outside the curve", p.Drawing())
+}
+
+// board adds a pair of rockers in one board.
+func (s *set) board() {
+	pair := pattern.PairPattern{Part: "Rockers, a pair", Piece: s.title, Pair: s.l.Board.Pair,
+		PairWords: pattern.PairWords(words.RockerPairWords(s.l))}
+	view := pair.View(s.sheet.Width - 0.04)
+	card := cardOf(words.BoardSheet(s.l, s.source))
+	card.Blocks = slices.Insert(card.Blocks, 0,
+		pattern.CardBlock{Head: "A pair in one board, not at true size. The arrows are the grain, mirrored.", View: &view})
+	s.cards("board", card)
+	s.cutting("rockers left and right", pair.Drawing())
+}
+
+// pair adds a left and a right one in one board.
+func (s *set) pair(p layout.Paired) {
+	name := p.Name + "s, left and right"
+	pair := pattern.PairPattern{Part: strings.ToUpper(name[:1]) + name[1:], Piece: s.title, Pair: p.Pair,
+		PairWords: pattern.PairWords(words.PairWordsOf(s.l, p)), Notes: words.PairNotes(s.l, p)}
+	s.drawing(fileWord(name), pair.Drawing())
+}
+
+// panel adds the section of a coopered panel.
+func (s *set) panel(p layout.Panel) {
+	panel := pattern.PanelPattern{Part: p.Name, Piece: s.title, Panel: p.Curve, Stave: p.Stave,
+		Notes: words.PanelNotes(s.l, p)}
+	s.drawing(fileWord(p.Name), panel.Drawing())
+}
+
+// fileWord returns a name as part of a file's name: letters, digits and spaces of it, at most
+// forty bytes, "panel" where nothing is left.
+func fileWord(name string) string {
+	var b strings.Builder
+	for _, r := range name {
+		if b.Len()+utf8.RuneLen(r) > 40 {
+			break
+		}
+		if r == ' ' || r == '-' || r != unicode.ReplacementChar && unicode.In(r, unicode.L, unicode.M, unicode.Nd) {
+			b.WriteRune(r)
+		}
+	}
+	if word := strings.TrimSpace(b.String()); word != "" {
+		return word
+	}
+	return "panel"
+}
+
+// mixedNumber is a whole number and a fraction, which no line may part, nor from their unit.
+var mixedNumber = regexp.MustCompile(`(\d) (\d+/\d+|in\b|mm\b)`)
+
+// cardOf returns a sheet of words as a card.
+func cardOf(s sheet.Sheet) pattern.Card {
+	card := pattern.Card{Title: s.Title, Source: s.Source}
+	for _, b := range s.Blocks {
+		block := pattern.CardBlock{Head: b.Title, Big: b.Big}
+		for _, line := range b.Lines {
+			text := line.Text
+			if line.Label != "" {
+				text = line.Label + " " + text
+			}
+			block.Lines = append(block.Lines, mixedNumber.ReplaceAllString(text, "$1\u00a0$2"))
+		}
+		if t := b.Table; t != nil {
+			if len(t.Head) > 0 {
+				block.Rows, block.Bold = append(block.Rows, t.Head), true
+			}
+			for _, row := range t.Rows {
+				block.Rows = append(block.Rows, row.Cells)
+			}
+		}
+		card.Blocks = append(card.Blocks, block)
+	}
+	return card
+}

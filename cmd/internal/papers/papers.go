@@ -1,0 +1,103 @@
+// Package papers makes the files of a layout: which drawings and cards there are of a piece, what
+// each is called and on which paper it is printed, what comes first.
+package papers
+
+import (
+	"cmp"
+	"fmt"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"strings"
+
+	"rockerwright/cmd/internal/design"
+	"rockerwright/plots/pattern"
+	"rockerwright/sim/layout"
+	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
+)
+
+// A File is one file of a layout, made but not yet written.
+type File struct {
+	Name  string // within the folder of the layout, with slashes
+	Data  []byte
+	Pages int // zero of what is not printed
+}
+
+// ours is what the files of a layout are called, and the folder in it.
+var ours = regexp.MustCompile(`^(\d+ [^/]*\.pdf|cut list\.csv|for cutting(/[^/]*\.(dxf|svg))?)$`)
+
+// Ours reports whether a name within the folder of a layout, with slashes, is one that a layout writes.
+func Ours(name string) bool { return ours.MatchString(name) }
+
+// Of lays a design out on the paper asked for, "" for that of the design or the sheet that goes with
+// its units, and returns the files, those to be printed first. The error is the design's, explained,
+// or of --paper.
+func Of(f *design.File, asked string, options layout.Options) (layout.Layout, []File, error) {
+	paper, err := paperFor(f, asked)
+	if err != nil {
+		return layout.Layout{}, nil, err
+	}
+	l, err := layout.Of(f.Design, options)
+	if err != nil {
+		return l, nil, f.Explain(err)
+	}
+	s := set{l: l, source: filepath.Base(f.Name), title: l.Design.Title,
+		paper: paper, sheet: sheetFor(l.Design.Units), asked: asked != ""}
+	if len(f.Changes) > 0 {
+		s.source += ", changed"
+	}
+	if s.title == "" {
+		s.title = "Untitled " + l.Design.Kind.String()
+	}
+	if paper.Name == "letter" || paper.Name == "A4" {
+		s.sheet = paper
+	}
+	s.all()
+	if s.err != nil {
+		return l, nil, f.Explain(s.err)
+	}
+	slices.SortStableFunc(s.made, func(a, b File) int { // what is printed, the list, what is cut
+		return cmp.Compare(strings.Count(a.Name, "/"), strings.Count(b.Name, "/"))
+	})
+	return l, s.made, nil
+}
+
+// Sizes names the papers that a layout is printed on.
+func Sizes() []string {
+	var names []string
+	for _, p := range pattern.Papers() {
+		names = append(names, p.Name)
+	}
+	return names
+}
+
+// paperFor returns the paper asked for, by the call, by the design, or by its units.
+func paperFor(f *design.File, asked string) (pattern.Paper, error) {
+	name := cmp.Or(asked, f.Design.Shop.Paper)
+	if name == "" {
+		return sheetFor(f.Design.Units), nil
+	}
+	paper, err := pattern.PaperNamed(name)
+	if err == nil {
+		return paper, nil
+	}
+	reason := strings.TrimPrefix(err.Error(), "pattern: ")
+	if asked != "" {
+		return paper, fmt.Errorf("--paper: %s", reason)
+	}
+	return paper, f.Explain(&piece.KeyError{Key: "shop.paper", Reason: reason, Give: "paper"})
+}
+
+// sheetFor returns the sheet of paper that goes with units.
+func sheetFor(units quantity.System) pattern.Paper {
+	name := "letter"
+	if units == quantity.Metric {
+		name = "A4"
+	}
+	paper, err := pattern.PaperNamed(name)
+	if err != nil {
+		panic(err) // it is in the table
+	}
+	return paper
+}

@@ -1,0 +1,61 @@
+package wire
+
+import (
+	"math"
+
+	"rockerwright/rocker/rises"
+	"rockerwright/sim/check"
+	"rockerwright/sim/piece"
+	shop "rockerwright/sim/readings"
+)
+
+// Measure returns what the readings of a finished piece say.
+func Measure(d piece.Design, f check.Findings) Object {
+	values, doubts, rockers := []Object{}, []Object{}, []Object{}
+	if r := f.Result; r != nil {
+		values = []Object{
+			value("mass_kg", r.Mass), value("ahead_m", r.Ahead), value("above_m", r.Above), value("inertia_kgm2", r.Inertia),
+		}
+		doubts = each(r.Doubts, doubt)
+	}
+	var one any // null where only one was read
+	apart := math.NaN()
+	if c := f.Curve; c != nil {
+		for _, side := range []struct {
+			name string
+			fit  *rises.Fit
+		}{{"drawn", c.Drawn}, {"left", c.Left}, {"right", c.Right}} {
+			if side.fit != nil {
+				rockers = append(rockers, fitted(side.name, side.fit))
+			}
+		}
+		if c.Left != nil && c.Right != nil {
+			one, apart = c.One, math.Abs(c.Apart)
+		}
+	}
+	return Object{
+		{"design", d.Title}, {"values", values},
+		{"doubts", doubts}, {"rockers", rockers},
+		{"rockers_one_curve", one}, {"rockers_apart_m", apart},
+	}
+}
+
+func value(name string, v shop.Value) Object {
+	return Object{{"name", name}, {"value", v.Value}, {"uncertain_95", v.Uncertain}, {"limited_by", v.Limits()}}
+}
+
+func doubt(d shop.Doubt) Object {
+	return Object{{"reading", d.Reading}, {"read", d.Read}, {"expected", d.Expected}}
+}
+
+// fitted is the curve of a side, as its stations say; a suspect counts from 1 at the nose.
+func fitted(side string, f *rises.Fit) Object {
+	var suspect any // null where none is
+	if f.Suspect >= 0 {
+		suspect = f.Suspect + 1
+	}
+	arcs := each(f.Arcs, func(a rises.Arc) Object {
+		return Object{{"radius_m", a.Radius}, {"uncertain_95_m", a.Uncertain}, {"from_m", a.From}, {"to_m", a.To}}
+	})
+	return Object{{"side", side}, {"arcs", arcs}, {"explained", f.Explains}, {"suspect_station", suspect}}
+}

@@ -1,0 +1,72 @@
+package check
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"rockerwright/rocker"
+	"rockerwright/sim"
+	"rockerwright/sim/piece"
+)
+
+// TestLimitsAreOfWhatWasFound holds that a limit on what only a load that has settled has, the push for one degree,
+// is asked of such loads alone: none of the chair keeps 1 mN, of the owner as of whoever may sit.
+func TestLimitsAreOfWhatWasFound(t *testing.T) {
+	before := asks
+	defer func() { asks = before }()
+	push := func(_ *Balanced, l *Load) float64 { return l.EffortBack }
+	asks = []ask{{Measure: piece.LimitOf("rest_tilt"), atMost: true, got: push}}
+	d := sized()
+	d.Limits = piece.Limits{RestTilt: 1e-3}
+	r, err := Check(d, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	asked := 0
+	for _, l := range r.Limits {
+		if l.Name != "rest" && (l.Holds || !(l.Got > 0)) {
+			t.Errorf("%s of %s: got %v, holds %v; want a push above zero that is too much", l.Name, l.Load, l.Got, l.Holds)
+		} else if l.Name != "rest" {
+			asked++
+		}
+	}
+	if asked < 5 || r.May == nil || !r.May.Nobody {
+		t.Errorf("%d loads asked, who may sit %+v; want many and nobody", asked, r.May)
+	}
+}
+
+// TestNoLimitHoldsWithoutARest holds that no limit is measured, nor holds, on a load that has no rest.
+func TestNoLimitHoldsWithoutARest(t *testing.T) {
+	b := Balanced{}
+	b.Design.Limits = piece.Limits{BackMargin: 1, BackLift: 1, ForwardMargin: 1, ForwardLift: 1, RestTilt: 1}
+	edge, err := rocker.Chain(0.3, rocker.Arc(1, 0.6))
+	if err != nil {
+		t.Fatal(err)
+	}
+	l := Load{Name: "owner", Sitter: "owner", Rig: sim.Rig{Profile: edge}}
+	l.Rig.Body.Mass, l.Rig.Body.Centre.Y = 80, 1.2 // above the arc's centre
+	l.settle(&b)
+	limits, _ := b.limitsOf([]Load{l})
+	if len(limits) != 1+len(asks) {
+		t.Errorf("%d limits, want a rest and %d", len(limits), len(asks))
+	}
+	for _, limit := range limits {
+		if limit.Holds || limit.Name != "rest" && !math.IsNaN(limit.Got) {
+			t.Errorf("%s: got %v, holds %v; want NaN that does not hold", limit.Name, limit.Got, limit.Holds)
+		}
+	}
+}
+
+// TestEveryLimitIsAsked holds that each limit that a maker can set is asked by one row.
+func TestEveryLimitIsAsked(t *testing.T) {
+	rows := map[string]int{}
+	for _, a := range asks {
+		rows[a.Key]++
+	}
+	for _, m := range piece.Measures() {
+		if strings.HasPrefix(m.Key, "limits.") && rows[m.Key] != 1 {
+			t.Errorf("%s is asked by %d rows", m.Key, rows[m.Key])
+		}
+	}
+}
