@@ -208,4 +208,3 @@ func (v *view) sheet(answer sheet.Sheet, more bool) {
 		v.More = string(sheet.HTML(rest, 3))
 	}
 }
-
