@@ -2,12 +2,10 @@ package plots
 
 import (
 	"fmt"
-	"image/color"
 	"math"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
-	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/quantity"
 )
@@ -29,10 +27,12 @@ const (
 
 func livePanels(v *liveView) paired {
 	each := (v.width - panelLeft - panelGap - 6) / 2
-	size := r2.Vec{X: each, Y: livePanel}
-	p := paired{view: v}
 	low, high := math.Inf(1), math.Inf(-1)
-	for _, l := range p.loads() {
+	loads := []*check.Load{v.watched.Load}
+	if b := v.watched.Before; b != nil {
+		loads = append(loads, b.Load)
+	}
+	for _, l := range loads {
 		for _, q := range l.Righting() {
 			if q.Tilt >= v.least && q.Tilt <= v.most {
 				low, high = min(low, q.Arm), max(high, q.Arm)
@@ -43,19 +43,10 @@ func livePanels(v *liveView) paired {
 		low, high = -0.01, 0.01
 	}
 	room := 0.04 * (high - low)
-	p.low = low - room
-	p.arm = panel{from: r2.Vec{X: panelLeft, Y: panelFoot}, size: size, least: v.least, most: v.most, rest: v.rest, span: high - low + 2*room}
-	p.time = panel{from: r2.Vec{X: panelLeft + each + panelGap, Y: panelFoot}, size: size, least: v.least, most: v.most, rest: v.rest, span: max(v.span, 1)}
-	return p
-}
-
-// loads returns whose righting arms are drawn.
-func (p *paired) loads() []*check.Load {
-	list := []*check.Load{p.view.watched.Load}
-	if b := p.view.watched.Before; b != nil {
-		list = append(list, b.Load)
-	}
-	return list
+	arm := panel{from: r2.Vec{X: panelLeft, Y: panelFoot}, size: r2.Vec{X: each, Y: livePanel}, least: v.least, most: v.most, rest: v.rest, span: high - low + 2*room}
+	time := arm
+	time.from.X, time.span = panelLeft+each+panelGap, max(v.span, 1)
+	return paired{view: v, arm: arm, low: low - room, time: time}
 }
 
 // groups draws both charts.
@@ -67,34 +58,32 @@ func (p *paired) groups() []group {
 	arm.add(p.tiltMarks()...)
 	arm.add(p.armMarks()...)
 	time.add(p.timeMarks()...)
-	for _, one := range []*panel{&p.arm, &p.time} {
-		arm.add(path(soft, 0.25, one.at(0, v.rest), one.at(one.span, v.rest)).dashed(1.2, 1.2))
-	}
+	arm.add(p.arm.level(restLine, v.rest), p.time.level(restLine, v.rest))
 	if b := v.watched.Before; b != nil {
-		arm.add(p.curve(b.Load, rgb(140, 140, 140), 0.4).dashed(1.6, 1.2))
+		arm.add(p.curve(b.Load, pen{faded, 0.4, []float64{1.6, 1.2}}))
 	}
-	arm.add(p.curve(v.watched.Load, ink, 0.5))
-	arm.add(p.hilltops()...)
+	arm.add(p.curve(v.watched.Load, pen{colour: ink, width: 0.5}))
+	for _, m := range margins(v.watched.Load) { // the tilts at which the load goes over
+		if m.Tip >= v.least && m.Tip <= v.most {
+			arm.add(pen{colour: ink, width: 0.4}.ring(p.arm.at(-p.low, m.Tip), 1.1).filled(white))
+		}
+	}
 	groups := []group{arm, time}
 	if v.tilt == nil {
 		return groups
 	}
-	trace := group{name: "tilt-in-time"}
 	var line []r2.Vec
 	for t := 0.0; t <= v.span; t += sampleEvery {
-		line = append(line, p.within(p.time.at(t, v.tilt(t))))
+		line = append(line, p.within(t, v.tilt(t)))
 	}
-	trace.add(path(ink, 0.5, line...))
-	orange := rgb(213, 94, 0)
-	level := group{name: "level", moves: withTilt}
-	level.add(path(orange, 0.5, p.arm.at(0, v.rest), p.time.at(p.time.span, v.rest)))
-	now := group{name: "now", moves: withTime}
-	now.add(shape{points: []r2.Vec{p.time.at(0, v.rest)}, radius: 1.3, fill: orange, stroke: ink, width: 0.3})
-	return append(groups, trace, level, now)
+	level := path(orange, 0.5, p.arm.at(0, v.rest), p.time.at(p.time.span, v.rest))
+	return append(groups, group{name: "tilt-in-time", shapes: []shape{path(ink, 0.5, line...)}},
+		group{name: "level", moves: withTilt, shapes: []shape{level}}, p.time.now(1.3))
 }
 
-// within returns a place of the charts, not above or below them.
-func (p *paired) within(at r2.Vec) r2.Vec {
+// within returns where a tilt at a time lies, not above or below the charts.
+func (p *paired) within(time, tilt float64) r2.Vec {
+	at := p.time.at(time, tilt)
 	at.Y = min(max(at.Y, p.arm.from.Y), p.arm.from.Y+p.arm.size.Y)
 	return at
 }
@@ -108,7 +97,7 @@ func (p *paired) tiltMarks() []shape {
 		every = 30
 	}
 	for n := int(math.Ceil(inDegrees(v.least)/float64(every))) * every; float64(n) <= inDegrees(v.most); n += every {
-		at := p.arm.at(0, float64(n)*math.Pi/180)
+		at := p.arm.at(0, float64(n)*quantity.Deg)
 		list = append(list, path(ink, 0.3, at, r2.Sub(at, r2.Vec{X: 1.2})), words(r2.Sub(at, r2.Vec{X: 2.2, Y: 1.1}), letter, right, fmt.Sprintf("%d°", n)))
 	}
 	return list
@@ -128,19 +117,18 @@ func (p *paired) armMarks() []shape {
 	var list []shape
 	for n := math.Ceil(p.low / one / every); n*every*one <= p.low+p.arm.span; n++ {
 		x := n * every
-		foot := r2.Vec{X: p.arm.at(x*one-p.low, 0).X, Y: p.arm.from.Y}
 		if n == 0 {
+			foot := r2.Vec{X: p.arm.at(x*one-p.low, 0).X, Y: p.arm.from.Y}
 			list = append(list, path(soft, 0.3, foot, r2.Add(foot, r2.Vec{Y: p.arm.size.Y})))
 		}
-		list = append(list, path(ink, 0.3, foot, r2.Sub(foot, r2.Vec{Y: 1.2})), words(r2.Sub(foot, r2.Vec{Y: 4.8}), letter, middle, fmt.Sprintf("%g", x)))
+		list = append(list, p.arm.tick(x*one-p.low, fmt.Sprintf("%g", x))...)
 	}
-	unit := quantity.Unit(quantity.Length, units)
-	list = append(list, words(r2.Vec{X: p.arm.from.X + p.arm.size.X/2, Y: p.arm.from.Y - 9}, letter, middle, "arm, "+unit))
+	list = append(list, p.arm.below(9, "arm, "+quantity.Unit(quantity.Length, units)))
 	title := "what brings it back (ring: goes over)"
 	if p.view.narrow {
 		title = "what brings it back"
 	}
-	return append(list, words(r2.Vec{X: p.arm.from.X, Y: p.arm.from.Y + p.arm.size.Y + 2}, letter, left, title))
+	return append(list, p.arm.above(2, title)...)
 }
 
 // timeMarks writes the seconds below, and what is drawn above.
@@ -151,39 +139,22 @@ func (p *paired) timeMarks() []shape {
 		every *= 2
 	}
 	for t := 0.0; t <= p.time.span; t += every {
-		foot := r2.Vec{X: p.time.at(t, 0).X, Y: p.time.from.Y}
-		list = append(list, path(ink, 0.3, foot, r2.Sub(foot, r2.Vec{Y: 1.2})), words(r2.Sub(foot, r2.Vec{Y: 4.8}), letter, middle, fmt.Sprintf("%g", t)))
+		list = append(list, p.time.tick(t, fmt.Sprintf("%g", t))...)
 	}
-	list = append(list, words(r2.Vec{X: p.time.from.X + p.time.size.X/2, Y: p.time.from.Y - 9}, letter, middle, "seconds"))
 	text := "tilt in time"
 	if m := p.view.watched.Motion; m != nil && !p.view.narrow {
 		text += ", " + degreeSign(p.time.began(*m))
 	}
-	return append(list, words(r2.Vec{X: p.time.from.X, Y: p.time.from.Y + p.time.size.Y + 2}, letter, left, text))
+	return append(append(list, p.time.below(9, "seconds")), p.time.above(2, text)...)
 }
 
 // curve returns the righting arm of a load.
-func (p *paired) curve(l *check.Load, colour color.RGBA, wide float64) shape {
+func (p *paired) curve(l *check.Load, pen pen) shape {
 	var line []r2.Vec
 	for _, q := range l.Righting() {
 		if q.Tilt >= p.view.least && q.Tilt <= p.view.most && q.Arm >= p.low && q.Arm <= p.low+p.arm.span {
 			line = append(line, p.arm.at(q.Arm-p.low, q.Tilt))
 		}
 	}
-	return path(colour, wide, line...)
-}
-
-// hilltops rings the tilts at which the load goes over.
-func (p *paired) hilltops() []shape {
-	l := p.view.watched.Load
-	if !l.Upright() {
-		return nil
-	}
-	var list []shape
-	for _, m := range []sim.Margin{l.Balance.Back, l.Balance.Forward} {
-		if m.Exists() && m.Tip >= p.view.least && m.Tip <= p.view.most {
-			list = append(list, shape{points: []r2.Vec{p.arm.at(-p.low, m.Tip)}, radius: 1.1, stroke: ink, width: 0.4, fill: rgb(255, 255, 255)})
-		}
-	}
-	return list
+	return pen.line(line...)
 }

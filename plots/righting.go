@@ -25,11 +25,11 @@ func RightingArm(r check.Report) Picture {
 		title: cut(r.Design.Title, 60) + ": what brings it back",
 		x:     "tilt from as drawn, degrees, + " + r.Design.Ways().Back + " (dot: rest; ring: goes over)",
 		y:     "righting arm, " + quantity.Unit(quantity.Length, units),
+		low:   plotter.XY{X: math.Inf(1)}, high: plotter.XY{X: math.Inf(-1)},
 	}
 	for _, tilt := range r.Design.Ways().Marks {
 		c.lines = append(c.lines, inDegrees(tilt))
 	}
-	c.low, c.high = plotter.XY{X: math.Inf(1)}, plotter.XY{X: math.Inf(-1)}
 	var alt []string
 	for i, l := range shown(r) {
 		k := curve{label: cut(l.Name, longestLabel), line: lineOf(i)}
@@ -37,22 +37,20 @@ func RightingArm(r check.Report) Picture {
 			at := plotter.XY{X: float64(p.Degree), Y: p.Arm / one}
 			k.points = append(k.points, at)
 			if l.Empty || l.Role != piece.Hazard { // a hazard's curve may run off the chart
-				c.low.X, c.high.X = min(c.low.X, at.X), max(c.high.X, at.X)
-				c.low.Y, c.high.Y = min(c.low.Y, at.Y), max(c.high.Y, at.Y)
+				c.reach(at)
 			}
 		}
-		if l.Balance.Outcome == sim.Rocks {
-			k.dots = plotter.XYs{{X: inDegrees(l.Balance.Rest.Tilt)}}
-			for _, m := range []sim.Margin{l.Balance.Forward, l.Balance.Back} {
+		said := fmt.Sprintf(": %s", l.Balance.Outcome)
+		if b := l.Balance; b.Outcome == sim.Rocks {
+			k.dots = plotter.XYs{{X: inDegrees(b.Rest.Tilt)}}
+			for _, m := range []sim.Margin{b.Forward, b.Back} {
 				if m.Exists() {
 					k.rings = append(k.rings, plotter.XY{X: inDegrees(m.Tip)})
 				}
 			}
-			alt = append(alt, fmt.Sprintf("%s rests at %s and goes over at %s and %s", cut(l.Name, 60),
-				sided(l.Balance.Rest.Tilt, r.Design), sided(l.Balance.Back.Tip, r.Design), sided(l.Balance.Forward.Tip, r.Design)))
-		} else {
-			alt = append(alt, fmt.Sprintf("%s: %s", cut(l.Name, 60), l.Balance.Outcome))
+			said = fmt.Sprintf(" rests at %s and goes over at %s and %s", sided(b.Rest.Tilt, r.Design), sided(b.Back.Tip, r.Design), sided(b.Forward.Tip, r.Design))
 		}
+		alt = append(alt, cut(l.Name, 60)+said)
 		c.curves = append(c.curves, k)
 	}
 	for i := range c.curves { // within the chart
@@ -60,16 +58,103 @@ func RightingArm(r check.Report) Picture {
 		outside := func(p plotter.XY) bool {
 			return p.X < c.low.X || p.X > c.high.X || p.Y < c.low.Y || p.Y > c.high.Y
 		}
-		seen := slices.DeleteFunc(slices.Clone(k.points), outside)
-		k.anchor = plotter.XY{X: c.high.X, Y: c.high.Y}
-		if len(seen) > 0 {
+		k.anchor = c.high
+		if seen := slices.DeleteFunc(slices.Clone(k.points), outside); len(seen) > 0 {
 			k.anchor = slices.MaxFunc(seen, func(a, b plotter.XY) int { return cmp.Compare(a.Y, b.Y) })
 		}
 		k.dots, k.rings = slices.DeleteFunc(k.dots, outside), slices.DeleteFunc(k.rings, outside)
 	}
-	margin := 0.06 * (c.high.Y - c.low.Y)
-	c.low.Y, c.high.Y = c.low.Y-margin, c.high.Y+margin
+	c.spread()
 	return c.picture("righting arm", "Righting arm against tilt. "+strings.Join(alt, "; ")+".")
+}
+
+// TimeOfARock draws how long one rock takes, there and back, against the tilt from rest
+// at which a load is let go, as far as it comes back.
+func TimeOfARock(r check.Report) Picture {
+	c := chart{
+		title: cut(r.Design.Title, 60) + ": time of one rock",
+		x:     "let go from, degrees from its own rest, + " + r.Design.Ways().Back + " (dot: small rock)",
+		y:     "there and back, seconds",
+		low:   plotter.XY{X: -1}, high: plotter.XY{X: 1, Y: 1},
+	}
+	var alt []string
+	for i, l := range shown(r) {
+		small := l.Balance.Period
+		if l.Balance.Outcome != sim.Rocks || math.IsNaN(small) {
+			alt = append(alt, cut(l.Name, 60)+" has no time of its own")
+			continue
+		}
+		k := curve{label: cut(l.Name, longestLabel), line: lineOf(i), dots: plotter.XYs{{Y: small}}, points: timesOf(l, small)}
+		for _, p := range k.points {
+			c.reach(p)
+		}
+		k.anchor = k.points[len(k.points)-1]
+		alt = append(alt, fmt.Sprintf("%s %.1f s for a small rock", cut(l.Name, 60), small))
+		c.curves = append(c.curves, k)
+	}
+	c.high.Y *= 1.05
+	return c.picture("time of a rock", "Time of one rock against release. "+strings.Join(alt, "; ")+".")
+}
+
+// timesOf returns a load's times at each half degree from which it comes back, up to
+// twice the small rock's.
+func timesOf(l *check.Load, small float64) plotter.XYs {
+	points := plotter.XYs{{X: 0, Y: small}}
+	for _, way := range []float64{-1, 1} {
+		for n := 1.0; n <= 360; n++ {
+			period, _ := l.Rig.Period(l.Balance, way*n/2*math.Pi/180)
+			if !(period <= 2*small) {
+				break
+			}
+			points = append(points, plotter.XY{X: way * n / 2, Y: period})
+		}
+		if way < 0 {
+			slices.Reverse(points)
+		}
+	}
+	return points
+}
+
+// mostShown is how many curves one chart tells apart.
+const mostShown = 8
+
+// shown returns the loads that a chart draws: the piece alone, each owner's first posture
+// and the one nearest to going over backwards, of others who may sit the latter, and of
+// hazards the first of each person.
+func shown(r check.Report) []*check.Load {
+	list := []*check.Load{&r.Loads[0]}
+	add := func(l *check.Load) {
+		if l != nil && len(list) < mostShown && !slices.Contains(list, l) {
+			list = append(list, l)
+		}
+	}
+	for _, role := range []piece.Role{piece.Owner, piece.Other, piece.Hazard} {
+		for _, same := range bySitter(r.Loads, role) {
+			if role != piece.Other {
+				add(same[0])
+			}
+			if role != piece.Hazard {
+				add(check.LeastBack(same))
+			}
+		}
+	}
+	return list
+}
+
+// bySitter parts the loads of a role by their person, in order.
+func bySitter(loads []check.Load, role piece.Role) [][]*check.Load {
+	var groups [][]*check.Load
+	for i := range loads {
+		l, last := &loads[i], len(groups)-1
+		switch {
+		case l.Empty || l.Role != role:
+		case last >= 0 && groups[last][0].Sitter == l.Sitter:
+			groups[last] = append(groups[last], l)
+		default:
+			groups = append(groups, []*check.Load{l})
+		}
+	}
+	return groups
 }
 
 // scaleOf returns how much SI one on a chart's axis is.

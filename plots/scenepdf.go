@@ -3,13 +3,45 @@ package plots
 import (
 	"io"
 	"math"
+	"time"
 
+	"codeberg.org/go-pdf/fpdf"
 	"gonum.org/v1/gonum/spatial/r2"
 	"gonum.org/v1/plot"
+	"gonum.org/v1/plot/font"
 	"gonum.org/v1/plot/text"
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
+	"gonum.org/v1/plot/vg/vgpdf"
 )
+
+// A pdfPage is a page whose texts come out as they were written: the library's fonts
+// have the letters of code page 1252, western Europe's; any other is a point.
+type pdfPage struct {
+	*vgpdf.Canvas
+	encode func(text string) string
+}
+
+// FillString writes a text.
+func (p pdfPage) FillString(face font.Face, at vg.Point, text string) {
+	p.Canvas.FillString(face, at, p.encode(text))
+}
+
+// The plotting library makes its own document and hands none out, so what keeps the time of day out of it
+// is set for the whole process; before anything is drawn, for pages may be drawn at once.
+func init() {
+	none := time.Unix(0, 0).UTC()
+	fpdf.SetDefaultCreationDate(none)
+	fpdf.SetDefaultModificationDate(none)
+	fpdf.SetDefaultCatalogSort(true)
+}
+
+// newPDF returns a page whose bytes do not depend on the time of day.
+func newPDF(width, height vg.Length) pdfPage {
+	canvas := vgpdf.New(width, height)
+	canvas.EmbedFonts(true)
+	return pdfPage{canvas, fpdf.New("", "", "", "").UnicodeTranslatorFromDescriptor("cp1252")}
+}
 
 // writePDF writes a scene as one page of its size.
 func (s scene) writePDF(w io.Writer) error {
@@ -39,18 +71,15 @@ func paint(page draw.Canvas, e shape) {
 		return
 	}
 	var outline vg.Path
-	switch {
-	case e.radius > 0:
-		centre := point(e.points[0])
-		outline.Move(vg.Point{X: centre.X + mm(e.radius), Y: centre.Y})
-		outline.Arc(centre, mm(e.radius), 0, 2*math.Pi)
-	default:
-		for i, p := range e.points {
-			if i == 0 {
-				outline.Move(point(p))
-			} else {
-				outline.Line(point(p))
-			}
+	for i, p := range e.points {
+		switch at := point(p); {
+		case e.radius > 0:
+			outline.Move(vg.Point{X: at.X + mm(e.radius), Y: at.Y})
+			outline.Arc(at, mm(e.radius), 0, 2*math.Pi)
+		case i == 0:
+			outline.Move(at)
+		default:
+			outline.Line(at)
 		}
 	}
 	if e.closed || e.radius > 0 {
@@ -60,8 +89,8 @@ func paint(page draw.Canvas, e shape) {
 		page.SetColor(e.fill)
 		page.Fill(outline)
 	}
-	if e.stroke.A > 0 {
-		page.SetColor(e.stroke)
+	if e.colour.A > 0 {
+		page.SetColor(e.colour)
 		page.SetLineWidth(mm(e.width))
 		var dash []vg.Length
 		for _, d := range e.dash {

@@ -2,28 +2,30 @@ package plots
 
 import (
 	"bytes"
+	"cmp"
 	"encoding/xml"
 	"fmt"
 	"image/color"
 	"io"
-	"strconv"
 	"strings"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/sim/quantity"
 )
 
 // writeSVG writes a scene with one <g> a group, its name as id; as part of a page, where
 // several scenes may stand, as class.
 func (s scene) writeSVG(w io.Writer, f Format) error {
 	var b bytes.Buffer
-	name := "id"
-	if f == inPage {
-		name = "class"
-	}
-	fmt.Fprintf(&b, `<svg xmlns="http://www.w3.org/2000/svg" width="%smm" height="%smm" viewBox="0 0 %s %s" role="img" font-family="%s"`,
-		short(s.width), short(s.height), short(s.width), short(s.height), families)
+	fmt.Fprintf(&b, `<svg xmlns="http://www.w3.org/2000/svg" width="%[1]smm" height="%[2]smm" viewBox="0 0 %[1]s %[2]s" role="img" font-family="%[3]s"`,
+		short(s.width), short(s.height), families)
 	if s.samples != "" {
 		fmt.Fprintf(&b, ` data-samples="%s"`, s.samples)
 	}
+	name := "id"
 	if f == inPage {
+		name = "class"
 		fmt.Fprintf(&b, " aria-label=\"%s\">\n", escaped(s.alt))
 	} else {
 		fmt.Fprintf(&b, ">\n<title>%s</title>\n<desc>%s</desc>\n", escaped(s.title), escaped(s.alt))
@@ -39,7 +41,7 @@ func (s scene) writeSVG(w io.Writer, f Format) error {
 		}
 		b.WriteString(">\n")
 		for _, shape := range g.shapes {
-			s.element(&b, shape)
+			shape.element(&b, s.height)
 		}
 		b.WriteString("</g>\n")
 	}
@@ -48,12 +50,12 @@ func (s scene) writeSVG(w io.Writer, f Format) error {
 	return err
 }
 
-// element writes one shape, turning y down.
-func (s scene) element(b *bytes.Buffer, e shape) {
-	at := func(i int) (x, y string) { return short(e.points[i].X), short(s.height - e.points[i].Y) }
-	style := ""
-	if e.stroke.A > 0 {
-		style = fmt.Sprintf(` stroke="%s" stroke-width="%s" stroke-linecap="round" stroke-linejoin="round"`, hex(e.stroke), short(e.width))
+// element writes the shape, turning y down from the height of the paper.
+func (e shape) element(b *bytes.Buffer, height float64) {
+	at := func(p r2.Vec) (x, y string) { return short(p.X), short(height - p.Y) }
+	fill, style := cmp.Or(hex(e.fill), "none"), ""
+	if e.colour.A > 0 {
+		style = fmt.Sprintf(` stroke="%s" stroke-width="%s" stroke-linecap="round" stroke-linejoin="round"`, hex(e.colour), short(e.width))
 		if len(e.dash) > 0 {
 			var dash []string
 			for _, d := range e.dash {
@@ -62,26 +64,21 @@ func (s scene) element(b *bytes.Buffer, e shape) {
 			style += ` stroke-dasharray="` + strings.Join(dash, " ") + `"`
 		}
 	}
-	fill := "none"
-	if e.fill.A > 0 {
-		fill = hex(e.fill)
-	}
 	switch {
 	case e.text != "":
-		x, y := at(0)
-		if e.halo {
-			style = ` stroke="#fff" stroke-width="0.9" stroke-linejoin="round" paint-order="stroke"`
-		}
+		x, y := at(e.points[0])
 		fmt.Fprintf(b, `<text x="%s" y="%s" font-size="%s" text-anchor="%s" fill="%s"%s>%s</text>`+"\n",
 			x, y, short(e.size), [...]string{"start", "middle", "end"}[e.align], fill, style, escaped(e.text))
 	case e.radius > 0:
-		x, y := at(0)
+		x, y := at(e.points[0])
 		fmt.Fprintf(b, `<circle cx="%s" cy="%s" r="%s" fill="%s"%s/>`+"\n", x, y, short(e.radius), fill, style)
 	default:
 		var d strings.Builder
-		for i := range e.points {
-			x, y := at(i)
-			d.WriteString(map[bool]string{true: "M", false: "L"}[i == 0] + x + " " + y)
+		verb := "M"
+		for _, p := range e.points {
+			x, y := at(p)
+			d.WriteString(verb + x + " " + y)
+			verb = "L"
 		}
 		if e.closed {
 			d.WriteString("Z")
@@ -91,21 +88,19 @@ func (s scene) element(b *bytes.Buffer, e shape) {
 }
 
 // short writes a number of mm to a hundredth.
-func short(x float64) string {
-	text := strings.TrimRight(strings.TrimRight(strconv.FormatFloat(x, 'f', 2, 64), "0"), ".")
-	if text == "-0" {
-		return "0"
-	}
-	return text
-}
+func short(x float64) string { return quantity.Decimal(x, 2) }
 
-func hex(c color.RGBA) string { return fmt.Sprintf("#%02x%02x%02x", c.R, c.G, c.B) }
+// hex returns a colour as SVG has it, "" for one that draws nothing.
+func hex(c color.RGBA) string {
+	if c.A == 0 {
+		return ""
+	}
+	return fmt.Sprintf("#%02x%02x%02x", c.R, c.G, c.B)
+}
 
 // escaped returns a text as it stands inside XML.
 func escaped(text string) string {
-	var b bytes.Buffer
-	if err := xml.EscapeText(&b, []byte(text)); err != nil {
-		return ""
-	}
+	var b strings.Builder
+	_ = xml.EscapeText(&b, []byte(text)) // a Builder takes all
 	return b.String()
 }
