@@ -81,6 +81,11 @@ func polyline(closed bool, points ...r2.Vec) bench.Path {
 	return p
 }
 
+// rectangle returns the outline of one from its lower left corner.
+func rectangle(at, size r2.Vec) bench.Path {
+	return polyline(true, r2.Box{Min: at, Max: r2.Add(at, size)}.Vertices()...)
+}
+
 // along returns the unit vector at an angle.
 func along(angle float64) r2.Vec {
 	s, c := math.Sincos(angle)

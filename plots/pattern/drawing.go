@@ -6,7 +6,6 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
-	"rockerwright/rocker/bench"
 	"rockerwright/sim/quantity"
 )
 
@@ -48,71 +47,6 @@ func (d Drawing) Placed(units quantity.System) (Drawing, error) {
 	return d, err
 }
 
-// An Item is one thing on a drawing: a [Curve], [Line], [Mark], [Text], [Name], [Grain], [Arrow],
-// [Corner], [Dimension] or [Note].
-type Item interface {
-	shapes(r *ruler) []shape
-	points() []r2.Vec // what must be finite and of a size that makes sense
-}
-
-// A Curve is a path on a layer; no layer is the outline.
-type Curve struct {
-	Layer Layer
-	Path  bench.Path
-}
-
-// A Line is straight. Its label is put beside it.
-type Line struct {
-	Layer    Layer // none is MARKS
-	From, To r2.Vec
-	Label    string
-}
-
-// A Mark is a cross at a point, turned by an angle (rad), with its label beside it.
-type Mark struct {
-	At    r2.Vec
-	Angle float64
-	Label string
-}
-
-// A Text stands on its place with its left end, turned by an angle (rad).
-type Text struct {
-	At     r2.Vec
-	Height float64 // of its capitals, m; zero and all that is smaller means 3.5 mm
-	Angle  float64
-	Text   string
-}
-
-// A Name is a text at a place or, where something stands there, beside it.
-type Name struct {
-	At   r2.Vec
-	Text string
-}
-
-// An Arrow has a name beside it, "up".
-type Arrow struct {
-	From, To r2.Vec
-	Label    string
-}
-
-// A Grain is an arrow along the grain. It has one head, so that of a pair the mirrored one is seen
-// to be.
-type Grain struct{ From, To r2.Vec }
-
-// A Corner is a square corner to lay a square against: one leg at an angle (rad), the
-// other a right angle to the left of it.
-type Corner struct {
-	At    r2.Vec
-	Angle float64
-}
-
-// A Dimension is a measure from point to point, its line set off to the left of the way.
-type Dimension struct {
-	From, To r2.Vec
-	Offset   float64 // m
-	Text     string
-}
-
 // largest is the size that a drawing is held to, m: beyond it something is wrong, and the
 // sheets would not end. Furthest is how far from the origin it reaches.
 const (
@@ -127,58 +61,50 @@ func (e *ReachError) Error() string {
 	return fmt.Sprintf("pattern: the drawing reaches %g m from the origin, and %g m is the furthest", e.Reach, Furthest)
 }
 
-// reached returns a [*ReachError] for a point that is out of reach.
-func reached(p r2.Vec) error {
-	if reach := max(math.Abs(p.X), math.Abs(p.Y)); !(reach <= Furthest) {
-		return &ReachError{reach}
-	}
-	return nil
-}
-
 // An Error says what cannot be drawn.
 type Error struct{ Reason string }
 
 func (e *Error) Error() string { return "pattern: " + e.Reason }
 
-// check returns an [*Error] or a [*ReachError] for what cannot be drawn.
-func (d Drawing) check() error {
-	if len(d.Items) == 0 {
-		return &Error{"a drawing has at least one item, and this has none"}
-	}
-	for i, item := range d.Items {
-		for _, p := range item.points() {
-			if err := reached(p); err != nil {
-				return err
-			}
+// reached returns a [*ReachError] for the first of some points that is out of reach.
+func reached(points ...r2.Vec) error {
+	for _, p := range points {
+		if reach := max(math.Abs(p.X), math.Abs(p.Y)); !(reach <= Furthest) {
+			return &ReachError{reach}
 		}
-		if c, ok := item.(Curve); ok {
-			if err := checkPath(i, c.Path); err != nil {
-				return err
-			}
-		}
-	}
-	for _, p := range d.TipToTip {
-		if err := reached(p); err != nil {
-			return err
-		}
-	}
-	if r2.Norm(r2.Sub(d.TipToTip[1], d.TipToTip[0])) < 1e-4 {
-		return &Error{"the check from tip to tip has no length"}
 	}
 	return nil
 }
 
-// checkPath returns an error for strokes that are no arcs.
-func checkPath(item int, p bench.Path) error {
-	for j, s := range p.Strokes {
-		if !(math.Abs(s.Turn) < 2*math.Pi) {
-			return &Error{fmt.Sprintf("item %d, stroke %d turns by %g rad; an arc is less than a full turn: draw a circle as two", item, j, s.Turn)}
+// check returns an [*Error] or a [*ReachError] for a shape that cannot be drawn.
+func (s shape) check() error {
+	ends := []r2.Vec{s.at, s.path.Start}
+	for i, stroke := range s.path.Strokes {
+		if !(math.Abs(stroke.Turn) < 2*math.Pi) {
+			return &Error{fmt.Sprintf("stroke %d of a path turns by %g rad; an arc is less than a full turn: draw a circle as two", i, stroke.Turn)}
 		}
+		ends = append(ends, stroke.To)
 	}
-	for _, a := range arcs(p) {
-		if err := reached(a.At(0.5)); err != nil {
-			return err
-		}
+	if err := reached(ends...); err != nil {
+		return err
+	}
+	var middles []r2.Vec
+	for _, a := range arcs(s.path) {
+		middles = append(middles, a.At(0.5))
+	}
+	return reached(middles...)
+}
+
+// check returns an [*Error] or a [*ReachError] for a drawing that cannot be taped from tip to tip.
+func (d Drawing) check() error {
+	if len(d.Items) == 0 {
+		return &Error{"a drawing has at least one item, and this has none"}
+	}
+	if err := reached(d.TipToTip[:]...); err != nil {
+		return err
+	}
+	if r2.Norm(r2.Sub(d.TipToTip[1], d.TipToTip[0])) < 1e-4 {
+		return &Error{"the check from tip to tip has no length"}
 	}
 	return nil
 }

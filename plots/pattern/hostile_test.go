@@ -110,7 +110,7 @@ func TestErrors(t *testing.T) {
 		"less than a full":   with(Curve{Path: bench.Path{Strokes: []bench.Stroke{{To: r2.Vec{X: 1}, Turn: 7}}}}),
 		"turns by NaN":       with(Curve{Path: bench.Path{Strokes: []bench.Stroke{{To: r2.Vec{X: 1}, Turn: nan}}}}),
 		"10 m is the furth":  with(Curve{Path: bench.Path{Strokes: []bench.Stroke{{To: r2.Vec{X: 1}, Turn: 6.28}}}}),
-		"reaches +Inf m":     with(Mark{Angle: math.Inf(1)}),
+		"reaches NaN m from": with(Mark{Angle: math.Inf(1)}),
 		"has no length":      still,
 		"NaN m from the ori": {Items: sample().Items, TipToTip: [2]r2.Vec{{X: nan}}},
 	} {

@@ -7,38 +7,43 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/rocker/bench"
 	"rockerwright/sim/quantity"
 )
 
-// widest is where a text is cut, m.
-const widest = 0.14
+// An Item is one thing on a drawing: a [Curve], [Line], [Mark], [Text], [Name], [Grain], [Arrow],
+// [Corner], [Dimension] or [Note].
+type Item interface {
+	shapes(r *ruler) []shape // but for what is written beside it where there is room
+}
 
-// lettered returns a text on a layer, its base line's middle at a point. No text is no shape.
-func (r *ruler) lettered(layer Layer, text string, height float64, at r2.Vec, angle float64) []shape {
-	text = r.fit(text, height, widest)
-	if text == "" {
-		return nil
-	}
-	return []shape{{layer: layer, text: text, at: at, height: height, width: r.width(text, height), angle: angle}}
+// A Curve is a path on a layer; no layer is the outline.
+type Curve struct {
+	Layer Layer
+	Path  bench.Path
 }
 
 func (c Curve) shapes(*ruler) []shape {
 	return []shape{{layer: cmp.Or(c.Layer, Outline), path: c.Path}}
 }
 
-func (c Curve) points() []r2.Vec {
-	list := []r2.Vec{c.Path.Start}
-	for _, s := range c.Path.Strokes {
-		list = append(list, s.To)
-	}
-	return list
+// A Line is straight. Its label is put beside it.
+type Line struct {
+	Layer    Layer // none is MARKS
+	From, To r2.Vec
+	Label    string
 }
 
 func (l Line) shapes(*ruler) []shape {
 	return []shape{stroke(cmp.Or(l.Layer, Marks), l.From, l.To)}
 }
 
-func (l Line) points() []r2.Vec { return []r2.Vec{l.From, l.To} }
+// A Mark is a cross at a point, turned by an angle (rad), with its label beside it.
+type Mark struct {
+	At    r2.Vec
+	Angle float64
+	Label string
+}
 
 // arm is half of a cross's line, m.
 const arm = 4e-3
@@ -53,7 +58,13 @@ func (m Mark) shapes(*ruler) []shape {
 	}
 }
 
-func (m Mark) points() []r2.Vec { return []r2.Vec{m.At, {X: m.Angle}} }
+// A Text stands on its place with its left end, turned by an angle (rad).
+type Text struct {
+	At     r2.Vec
+	Height float64 // of its capitals, m; zero and all that is smaller means 3.5 mm
+	Angle  float64
+	Text   string
+}
 
 func (t Text) shapes(r *ruler) []shape {
 	height := lettering
@@ -67,15 +78,31 @@ func (t Text) shapes(r *ruler) []shape {
 	return list
 }
 
-func (t Text) points() []r2.Vec { return []r2.Vec{t.At, {X: t.Angle}} }
+// A Name is a text at a place or, where something stands there, beside it.
+type Name struct {
+	At   r2.Vec
+	Text string
+}
 
 func (Name) shapes(*ruler) []shape { return nil }
 
-func (n Name) points() []r2.Vec { return []r2.Vec{n.At} }
+// A Note is lines of text that stand together wherever the drawing leaves room for them.
+type Note struct{ Lines []string }
 
-func (a Arrow) shapes(r *ruler) []shape { return Grain{a.From, a.To}.shapes(r) }
+func (Note) shapes(*ruler) []shape { return nil }
 
-func (a Arrow) points() []r2.Vec { return []r2.Vec{a.From, a.To} }
+// notes returns texts as notes.
+func notes(texts [][]string) []Item {
+	list := make([]Item, len(texts))
+	for i, lines := range texts {
+		list[i] = Note{lines}
+	}
+	return list
+}
+
+// A Grain is an arrow along the grain. It has one head, so that of a pair the mirrored one is seen
+// to be.
+type Grain struct{ From, To r2.Vec }
 
 func (g Grain) shapes(*ruler) []shape {
 	back := r2.Sub(g.From, g.To)
@@ -86,7 +113,20 @@ func (g Grain) shapes(*ruler) []shape {
 	}
 }
 
-func (g Grain) points() []r2.Vec { return []r2.Vec{g.From, g.To} }
+// An Arrow has a name beside it, "up".
+type Arrow struct {
+	From, To r2.Vec
+	Label    string
+}
+
+func (a Arrow) shapes(r *ruler) []shape { return Grain{a.From, a.To}.shapes(r) }
+
+// A Corner is a square corner to lay a square against: one leg at an angle (rad), the
+// other a right angle to the left of it.
+type Corner struct {
+	At    r2.Vec
+	Angle float64
+}
 
 func (c Corner) shapes(*ruler) []shape {
 	const leg, nick = 25e-3, 5e-3
@@ -99,13 +139,14 @@ func (c Corner) shapes(*ruler) []shape {
 	}
 }
 
-func (c Corner) points() []r2.Vec { return []r2.Vec{c.At, {X: c.Angle}} }
-
-func (d Dimension) shapes(r *ruler) []shape {
-	return d.on(Marks, r)
+// A Dimension is a measure from point to point, its line set off to the left of the way.
+type Dimension struct {
+	From, To r2.Vec
+	Offset   float64 // m
+	Text     string
 }
 
-func (d Dimension) points() []r2.Vec { return []r2.Vec{d.From, d.To, {X: d.Offset}} }
+func (d Dimension) shapes(r *ruler) []shape { return d.on(Marks, r) }
 
 // on draws a dimension on a layer: its line with ticks, the two lines out to it, the text
 // over its middle.

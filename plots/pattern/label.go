@@ -19,27 +19,27 @@ type label struct {
 	of    *r2.Vec // where what it names stands, in or out of the outlines; nil where on their edge
 }
 
-// labels returns what an item wants to have written beside it.
-func labels(item Item) []label {
+// labelOf returns what an item wants to have written beside it, if anything.
+func labelOf(item Item) label {
 	switch it := item.(type) {
 	case Mark:
-		return []label{{text: it.Label, poses: func(w, h float64) []pose { return around(it.At, w, h) }}}
+		return label{text: it.Label, poses: func(w, h float64) []pose { return around(it.At, w, h) }}
 	case Line:
 		middle := r2.Scale(0.5, r2.Add(it.From, it.To))
-		return []label{{it.Label, func(w, h float64) []pose { return append(beside(it.From, it.To, w, h), around(it.To, w, h)...) }, &middle}}
+		return label{it.Label, func(w, h float64) []pose { return append(beside(it.From, it.To, w, h), around(it.To, w, h)...) }, &middle}
 	case Name:
-		return []label{{text: it.Text, poses: func(w, h float64) []pose { return append([]pose{{middle: it.At}}, around(it.At, w, h)...) }}}
+		return label{text: it.Text, poses: func(w, h float64) []pose { return append([]pose{{middle: it.At}}, around(it.At, w, h)...) }}
 	case Arrow:
-		return []label{{text: it.Label, poses: func(w, h float64) []pose { return append(around(it.From, w, h), around(it.To, w, h)...) }}}
+		return label{text: it.Label, poses: func(w, h float64) []pose { return append(around(it.From, w, h), around(it.To, w, h)...) }}
 	case Grain:
-		return []label{{text: "grain", poses: func(w, h float64) []pose { return beside(it.From, it.To, w, h) }}}
+		return label{text: "grain", poses: func(w, h float64) []pose { return beside(it.From, it.To, w, h) }}
 	case Corner:
-		return []label{{"square corner", func(w, h float64) []pose {
+		return label{"square corner", func(w, h float64) []pose {
 			inner := r2.Add(it.At, r2.Scale(0.018*math.Sqrt2, along(it.Angle+math.Pi/4)))
 			return append(around(inner, w, h), around(it.At, w, h)...)
-		}, &it.At}}
+		}, &it.At}
 	}
-	return nil
+	return label{}
 }
 
 // around returns level places about a point: above, below, right and left, and further out.
@@ -75,42 +75,51 @@ func beside(from, to r2.Vec, width, height float64) []pose {
 	return list
 }
 
-// lay puts items on the yard, then what they want to have written beside them.
-func (y *yard) lay(items []Item) {
+// lay puts items on the yard, then what they want to have written beside them. The error is an [*Error] or a
+// [*ReachError] for what cannot be drawn.
+func (y *yard) lay(items []Item) error {
 	for _, item := range items {
-		y.add(item.shapes(y.ruler)...)
-	}
-	for _, item := range items {
-		for _, l := range labels(item) {
-			y.put(l)
+		for _, s := range item.shapes(y.ruler) {
+			if err := s.check(); err != nil {
+				return err
+			}
+			y.add(s)
 		}
 	}
+	for _, item := range items {
+		if err := y.put(labelOf(item)); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 // put writes a label at the first of its places that is clear, of these inside the outline
 // rather than outside, for what is cut off is lost; but what stands outside is named outside.
 // Where none is clear it takes the first.
-func (y *yard) put(l label) {
+func (y *yard) put(l label) error {
 	text := y.ruler.fit(l.text, lettering, widest/2)
 	if text == "" {
-		return
+		return nil
 	}
 	width := y.ruler.width(text, lettering)
 	poses := l.poses(width, lettering*1.35)
-	best := poses[0]
-	found := false
 	within := l.of == nil || y.inside(*l.of)
+	best, found := poses[0], false
 	for _, p := range poses {
 		if !y.clear(rect{p.middle, r2.Vec{X: width / 2, Y: lettering * 0.7}, p.angle}, 1e-3) {
 			continue
 		}
-		if right := y.inside(p.middle) == within; right || !found {
+		right := y.inside(p.middle) == within
+		if right || !found {
 			best, found = p, true
-			if right {
-				break
-			}
+		}
+		if right {
+			break
 		}
 	}
 	base := r2.Sub(best.middle, r2.Scale(0.4*lettering, along(best.angle+math.Pi/2)))
-	y.add(shape{layer: Texts, text: text, at: base, height: lettering, width: width, angle: best.angle, flips: true})
+	written := shape{layer: Texts, text: text, at: base, height: lettering, width: width, angle: best.angle, flips: true}
+	y.add(written)
+	return written.check()
 }

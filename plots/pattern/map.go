@@ -71,18 +71,17 @@ func (s *sheets) instructed(sq square, at r2.Vec, advice []string) {
 func (s *sheets) overview(box r2.Box) {
 	all := r2.Vec{X: float64(s.cols) * s.cell.X, Y: float64(s.rows) * s.cell.Y}
 	size := r2.Add(all, r2.Vec{X: bleed + s.strip, Y: bleed + s.strip})
-	room := r2.Sub(box.Max, box.Min)
-	scale := min(room.X/size.X, room.Y/size.Y)
+	scale := min(box.Size().X/size.X, box.Size().Y/size.Y)
 	middle := r2.Add(s.origin, r2.Vec{X: (all.X + s.strip - bleed) / 2, Y: -(all.Y + s.strip - bleed) / 2})
 	place := func(p r2.Vec) r2.Vec {
-		return r2.Add(r2.Scale(0.5, r2.Add(box.Min, box.Max)), r2.Scale(scale, r2.Sub(p, middle)))
+		return r2.Add(box.Center(), r2.Scale(scale, r2.Sub(p, middle)))
 	}
 	s.each(func(row, col int) { s.cellOf(row, col, place) })
 	y := &yard{ruler: s.ruler}
 	for _, each := range s.shapes {
 		if each.text == "" && each.layer != Check {
 			look := styles[each.layer]
-			look.width, look.dash = 0.12e-3, ""
+			look.width, look.dash = 0.12e-3, nil
 			if each.layer == Outline {
 				look.width = 0.3e-3
 			}
@@ -97,7 +96,7 @@ func (s *sheets) overview(box r2.Box) {
 func (s *sheets) cellName(row, col int, place placing, scale float64, y *yard) {
 	height := min(4e-3, 0.25*scale*s.cell.X)
 	half := r2.Vec{X: s.width(named(row, col), height) / 2 * 1.1, Y: height / 2} // bold is the wider
-	middle := place(r2.Add(s.origin, r2.Vec{X: (float64(col) + 0.5) * s.cell.X, Y: -(float64(row) + 0.5) * s.cell.Y}))
+	middle := place(r2.Scale(0.5, r2.Add(s.corner(row, col), s.corner(row+1, col+1))))
 	out := r2.Sub(r2.Scale(scale/2, s.cell), r2.Add(half, r2.Vec{X: 1e-3, Y: 1e-3}))
 	at := r2.Add(middle, r2.Vec{X: -out.X, Y: out.Y})
 	for _, c := range []r2.Vec{{X: -1, Y: 1}, {X: 1, Y: 1}, {X: -1, Y: -1}, {X: 1, Y: -1}, {}, {Y: 1}, {Y: -1}} {
@@ -112,8 +111,7 @@ func (s *sheets) cellName(row, col int, place placing, scale float64, y *yard) {
 // cellOf draws one sheet of the overview; the outer ones reach to the edge
 // of what they can print.
 func (s *sheets) cellOf(row, col int, place placing) {
-	at := r2.Add(s.origin, r2.Vec{X: float64(col) * s.cell.X, Y: -float64(row) * s.cell.Y})
-	far := r2.Add(at, r2.Vec{X: s.cell.X, Y: -s.cell.Y})
+	at, far := s.corner(row, col), s.corner(row+1, col+1)
 	if row == 0 {
 		at.Y += bleed
 	}

@@ -28,6 +28,9 @@ func stroke(layer Layer, points ...r2.Vec) shape {
 	return shape{layer: layer, path: polyline(false, points...)}
 }
 
+// left returns the left end of a text's base line.
+func (s shape) left() r2.Vec { return r2.Sub(s.at, r2.Scale(s.width/2, along(s.angle))) }
+
 // corners returns the box of a text, from below the base line to above the capitals.
 func (s shape) corners() [4]r2.Vec {
 	x, y := r2.Scale(s.width/2, along(s.angle)), r2.Rotate(r2.Scale(s.height, along(s.angle)), math.Pi/2, r2.Vec{})
@@ -40,8 +43,8 @@ func (s shape) spots(step float64) []r2.Vec {
 	switch {
 	case s.text != "":
 		c := s.corners()
-		middle := [2]r2.Vec{r2.Scale(0.5, r2.Add(c[0], c[3])), r2.Scale(0.5, r2.Add(c[1], c[2]))}
-		return append(sampled(polyline(true, c[:]...), step), sampled(polyline(false, middle[:]...), step)...)
+		left, right := r2.Scale(0.5, r2.Add(c[0], c[3])), r2.Scale(0.5, r2.Add(c[1], c[2]))
+		return append(sampled(polyline(true, c[:]...), step), sampled(polyline(false, left, right), step)...)
 	case s.point:
 		return []r2.Vec{s.at}
 	}
@@ -69,16 +72,22 @@ func turnedBy(shapes []shape, angle float64) []shape {
 
 // bounds returns the box around shapes.
 func bounds(shapes []shape) r2.Box {
-	var box r2.Box
-	first := true
+	var points []r2.Vec
 	for _, s := range shapes {
-		for _, p := range s.spots(2e-3) {
-			if first {
-				box, first = r2.Box{Min: p, Max: p}, false
-			}
-			box.Min = r2.Vec{X: min(box.Min.X, p.X), Y: min(box.Min.Y, p.Y)}
-			box.Max = r2.Vec{X: max(box.Max.X, p.X), Y: max(box.Max.Y, p.Y)}
+		points = append(points, s.spots(2e-3)...)
+	}
+	return boxOf(points)
+}
+
+// boxOf returns the box around points, of none the origin.
+func boxOf(points []r2.Vec) r2.Box {
+	var box r2.Box
+	for i, p := range points {
+		if i == 0 {
+			box = r2.Box{Min: p, Max: p}
 		}
+		box.Min = r2.Vec{X: min(box.Min.X, p.X), Y: min(box.Min.Y, p.Y)}
+		box.Max = r2.Vec{X: max(box.Max.X, p.X), Y: max(box.Max.Y, p.Y)}
 	}
 	return box
 }

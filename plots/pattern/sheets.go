@@ -27,12 +27,12 @@ func named(row, col int) string { return fmt.Sprintf("%d-%d", row+1, col+1) }
 // sheet draws one sheet.
 func (s *sheets) sheet(row, col int) {
 	s.page(s.paper.Width, s.paper.Height)
-	corner := r2.Add(s.origin, r2.Vec{X: float64(col) * s.cell.X, Y: -float64(row) * s.cell.Y}) // of the cell
+	corner := s.corner(row, col)
 	at := r2.Vec{X: margin + bleed, Y: s.paper.Height - margin - bleed}
 	place := func(p r2.Vec) r2.Vec { return r2.Add(at, r2.Sub(p, corner)) }
 	frame := r2.Box{Min: r2.Vec{X: margin, Y: margin + foot}, Max: r2.Vec{X: s.paper.Width - margin, Y: s.paper.Height - margin}}
 	y := &yard{ruler: s.ruler} // of this page, for the notes in its strips
-	s.clip(frame.Min, r2.Sub(frame.Max, frame.Min))
+	s.clip(frame)
 	for _, each := range s.shapes {
 		if meets(each, place, frame) {
 			s.draw(each, styles[each.layer], place)

@@ -38,6 +38,11 @@ type tiling struct {
 	count      int
 }
 
+// corner returns the upper left corner of a cell, of the turned drawing.
+func (t *tiling) corner(row, col int) r2.Vec {
+	return r2.Add(t.origin, r2.Vec{X: float64(col) * t.cell.X, Y: -float64(row) * t.cell.Y})
+}
+
 // at returns the number of a cell, 0 for none.
 func (t *tiling) at(row, col int) int {
 	if row < 0 || col < 0 || row >= t.rows || col >= t.cols {
@@ -66,15 +71,13 @@ func tile(shapes []shape, paper Paper, units quantity.System) *tiling {
 	var best *tiling
 	points := make([]r2.Vec, len(spots))
 	for _, angle := range ways(60) {
-		s, c := math.Sincos(angle)
-		lo, hi := r2.Vec{X: math.Inf(1), Y: math.Inf(1)}, r2.Vec{X: math.Inf(-1), Y: math.Inf(-1)}
+		turn := r2.NewRotation(angle, r2.Vec{})
 		for i, p := range spots {
-			p = r2.Vec{X: c*p.X - s*p.Y, Y: s*p.X + c*p.Y}
-			points[i] = p
-			lo, hi = r2.Vec{X: min(lo.X, p.X), Y: min(lo.Y, p.Y)}, r2.Vec{X: max(hi.X, p.X), Y: max(hi.Y, p.Y)}
+			points[i] = turn.Rotate(p)
 		}
+		box := boxOf(points)
 		for _, p := range held {
-			best = fewest(best, tiling{angle: angle, paper: p, strip: overlap(units)}, points, lo, hi)
+			best = fewest(best, tiling{angle: angle, paper: p, strip: overlap(units)}, points, box)
 		}
 	}
 	return best
@@ -82,7 +85,7 @@ func tile(shapes []shape, paper Paper, units quantity.System) *tiling {
 
 // fewest returns the best so far or a better one: t with the drawing moved about on its
 // sheets.
-func fewest(best *tiling, t tiling, points []r2.Vec, lo, hi r2.Vec) *tiling {
+func fewest(best *tiling, t tiling, points []r2.Vec, box r2.Box) *tiling {
 	const free = 2e-3 // beside the drawing, for the width of a line
 	t.cell = r2.Vec{
 		X: t.paper.Width - 2*margin - bleed - t.strip,
@@ -91,15 +94,16 @@ func fewest(best *tiling, t tiling, points []r2.Vec, lo, hi r2.Vec) *tiling {
 	cells := func(length, cell float64) int {
 		return max(1, int(math.Ceil((length+2*free-bleed-t.strip)/cell)))
 	}
-	t.cols, t.rows = cells(hi.X-lo.X, t.cell.X), cells(hi.Y-lo.Y, t.cell.Y)
+	size := box.Size()
+	t.cols, t.rows = cells(size.X, t.cell.X), cells(size.Y, t.cell.Y)
 	slack := r2.Vec{
-		X: float64(t.cols)*t.cell.X + bleed + t.strip - (hi.X - lo.X) - 2*free,
-		Y: float64(t.rows)*t.cell.Y + bleed + t.strip - (hi.Y - lo.Y) - 2*free,
+		X: float64(t.cols)*t.cell.X + bleed + t.strip - size.X - 2*free,
+		Y: float64(t.rows)*t.cell.Y + bleed + t.strip - size.Y - 2*free,
 	}
 	for _, across := range []float64{0.5, 0, 0.25, 0.75, 1} {
 		for _, down := range []float64{0.5, 0, 0.25, 0.75, 1} {
 			u := t
-			u.origin = r2.Vec{X: lo.X - free - across*slack.X + bleed, Y: hi.Y + free + down*slack.Y - bleed}
+			u.origin = r2.Vec{X: box.Min.X - free - across*slack.X + bleed, Y: box.Max.Y + free + down*slack.Y - bleed}
 			u.fill(points)
 			if best == nil || u.count < best.count && u.joined() {
 				best = &u
