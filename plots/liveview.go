@@ -62,8 +62,7 @@ type Watched struct {
 func LiveView(w Watched) Live {
 	v := newLiveView(w)
 	pivot := v.svg(v.place(v.contact))
-	s := v.scene()
-	return Live{Picture: Picture{Name: "live", Alt: s.alt, draw: s.write}, Handles: v.handles(), Pivot: [2]float64{pivot.X, pivot.Y},
+	return Live{Picture: v.scene().picture("live"), Handles: v.handles(), Pivot: [2]float64{pivot.X, pivot.Y},
 		Rest: inDegrees(v.rest), First: inDegrees(v.least), Step: inDegrees(leanStep), Tilts: v.tilts()}
 }
 
@@ -148,14 +147,14 @@ func (v *liveView) tilts() int {
 // scene lays out the view.
 func (v *liveView) scene() scene {
 	w := v.watched
-	s := scene{width: v.width, height: v.height, title: cut(w.Report.Design.Title, 60), alt: v.alt()}
-	s.add(v.ground(w.Report))
+	s := v.frame.scene(w.Report)
+	s.alt = v.alt()
 	if b := w.Before; b != nil {
 		s.add(v.ghost(b.Report, ghost{name: "before", load: b.Load, tilt: b.rest(), pen: pen{faded, 0.4, []float64{1.6, 1.2}}})...)
 	}
 	s.add(v.ghost(w.Report, v.moving)...)
 	if w.Moving && w.Motion != nil {
-		least, most := v.reached()
+		least, most := between(append(sampled(v.span, v.tilt), instant{tilt: v.rest}))
 		s.add(v.paths(*w.Motion, least, most)[0])
 	}
 	marks := v.marks(w.Report, v.moving)
@@ -164,18 +163,13 @@ func (v *liveView) scene() scene {
 	for _, h := range v.handles() {
 		s.add(v.handle(h))
 	}
-	s.add(v.ruleAt(w.Report, r2.Vec{X: margin, Y: v.height - 4}))
+	s.add(v.rule(w.Report, v.height-4))
 	p := livePanels(v)
 	s.add(p.groups()...)
 	if v.tilt != nil {
 		s.samples = v.written(w.Report, v.rest, v.instants(), p.within)
 	}
 	return s
-}
-
-// reached returns the least and the largest tilt of the motion.
-func (v *liveView) reached() (least, most float64) {
-	return between(append(sampled(v.span, v.tilt), instant{tilt: v.rest}))
 }
 
 // instants returns what the samples are of: see [Live].

@@ -7,6 +7,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/trial"
 )
@@ -128,4 +129,153 @@ func (p panel) began(r trial.Rocking) string {
 		return "let go " + sided(from, r.Report.Design)
 	}
 	return "started at rest"
+}
+
+// paired are the two charts of a live view: the righting arm to the right, the tilt
+// upwards, and beside it the time to the right over the same tilts.
+type paired struct {
+	view *liveView
+	arm  panel   // its time is the arm, m
+	low  float64 // least arm shown, m
+	time panel
+}
+
+// Where the two charts stand, mm.
+const (
+	panelLeft = 15.0
+	panelGap  = 8.0
+)
+
+func livePanels(v *liveView) paired {
+	each := (v.width - panelLeft - panelGap - 6) / 2
+	low, high := math.Inf(1), math.Inf(-1)
+	loads := []*check.Load{v.watched.Load}
+	if b := v.watched.Before; b != nil {
+		loads = append(loads, b.Load)
+	}
+	for _, l := range loads {
+		for _, q := range l.Righting() {
+			if q.Tilt >= v.least && q.Tilt <= v.most {
+				low, high = min(low, q.Arm), max(high, q.Arm)
+			}
+		}
+	}
+	if !(high > low) {
+		low, high = -0.01, 0.01
+	}
+	room := 0.04 * (high - low)
+	arm := panel{from: r2.Vec{X: panelLeft, Y: panelFoot}, size: r2.Vec{X: each, Y: livePanel}, least: v.least, most: v.most, rest: v.rest, span: high - low + 2*room}
+	time := arm
+	time.from.X, time.span = panelLeft+each+panelGap, max(v.span, 1)
+	return paired{view: v, arm: arm, low: low - room, time: time}
+}
+
+// groups draws both charts.
+func (p *paired) groups() []group {
+	v := p.view
+	arm, time := group{name: "arm"}, group{name: "trace"}
+	arm.add(rectangle(pale, 0.25, p.arm.from, p.arm.size))
+	time.add(rectangle(pale, 0.25, p.time.from, p.time.size))
+	arm.add(p.tiltMarks()...)
+	arm.add(p.armMarks()...)
+	time.add(p.timeMarks()...)
+	arm.add(p.arm.level(restLine, v.rest), p.time.level(restLine, v.rest))
+	if b := v.watched.Before; b != nil {
+		arm.add(p.curve(b.Load, pen{faded, 0.4, []float64{1.6, 1.2}}))
+	}
+	arm.add(p.curve(v.watched.Load, pen{colour: ink, width: 0.5}))
+	for _, m := range margins(v.watched.Load) { // the tilts at which the load goes over
+		if m.Tip >= v.least && m.Tip <= v.most {
+			arm.add(pen{colour: ink, width: 0.4}.ring(p.arm.at(-p.low, m.Tip), 1.1).filled(white))
+		}
+	}
+	groups := []group{arm, time}
+	if v.tilt == nil {
+		return groups
+	}
+	var line []r2.Vec
+	for t := 0.0; t <= v.span; t += sampleEvery {
+		line = append(line, p.within(t, v.tilt(t)))
+	}
+	level := path(orange, 0.5, p.arm.at(0, v.rest), p.time.at(p.time.span, v.rest))
+	return append(groups, group{name: "tilt-in-time", shapes: []shape{path(ink, 0.5, line...)}},
+		group{name: "level", moves: withTilt, shapes: []shape{level}}, p.time.now(1.3))
+}
+
+// within returns where a tilt at a time lies, not above or below the charts.
+func (p *paired) within(time, tilt float64) r2.Vec {
+	at := p.time.at(time, tilt)
+	at.Y = min(max(at.Y, p.arm.from.Y), p.arm.from.Y+p.arm.size.Y)
+	return at
+}
+
+// tiltMarks writes the tilts at the left.
+func (p *paired) tiltMarks() []shape {
+	v := p.view
+	var list []shape
+	every := 15
+	if v.most-v.least > 1.9 {
+		every = 30
+	}
+	for n := int(math.Ceil(inDegrees(v.least)/float64(every))) * every; float64(n) <= inDegrees(v.most); n += every {
+		at := p.arm.at(0, float64(n)*quantity.Deg)
+		list = append(list, path(ink, 0.3, at, r2.Sub(at, r2.Vec{X: 1.2})), words(r2.Sub(at, r2.Vec{X: 2.2, Y: 1.1}), letter, right, fmt.Sprintf("%d°", n)))
+	}
+	return list
+}
+
+// armMarks writes the arms below, and what is drawn above.
+func (p *paired) armMarks() []shape {
+	units := p.view.watched.Report.Design.Units
+	one := scaleOf(quantity.Length, units)
+	every := 1.0
+	if units == quantity.Metric {
+		every = 25
+	}
+	for p.arm.span/one/every > 6 {
+		every *= 2
+	}
+	var list []shape
+	for n := math.Ceil(p.low / one / every); n*every*one <= p.low+p.arm.span; n++ {
+		x := n * every
+		if n == 0 {
+			foot := r2.Vec{X: p.arm.at(x*one-p.low, 0).X, Y: p.arm.from.Y}
+			list = append(list, path(soft, 0.3, foot, r2.Add(foot, r2.Vec{Y: p.arm.size.Y})))
+		}
+		list = append(list, p.arm.tick(x*one-p.low, fmt.Sprintf("%g", x))...)
+	}
+	list = append(list, p.arm.below(9, "arm, "+quantity.Unit(quantity.Length, units)))
+	title := "what brings it back (ring: goes over)"
+	if p.view.narrow {
+		title = "what brings it back"
+	}
+	return append(list, p.arm.above(2, title)...)
+}
+
+// timeMarks writes the seconds below, and what is drawn above.
+func (p *paired) timeMarks() []shape {
+	var list []shape
+	every := 1.0
+	for p.time.span/every > 7 || p.view.narrow && p.time.span/every > 4 {
+		every *= 2
+	}
+	for t := 0.0; t <= p.time.span; t += every {
+		list = append(list, p.time.tick(t, fmt.Sprintf("%g", t))...)
+	}
+	text := "tilt in time"
+	if m := p.view.watched.Motion; m != nil && !p.view.narrow {
+		text += ", " + degreeSign(p.time.began(*m))
+	}
+	return append(append(list, p.time.below(9, "seconds")), p.time.above(2, text)...)
+}
+
+// curve returns the righting arm of a load.
+func (p *paired) curve(l *check.Load, pen pen) shape {
+	var line []r2.Vec
+	for _, q := range l.Righting() {
+		if q.Tilt >= p.view.least && q.Tilt <= p.view.most && q.Arm >= p.low && q.Arm <= p.low+p.arm.span {
+			line = append(line, p.arm.at(q.Arm-p.low, q.Tilt))
+		}
+	}
+	return pen.line(line...)
 }

@@ -4,7 +4,6 @@ import (
 	"cmp"
 	_ "embed"
 	"fmt"
-	"io"
 	"math"
 	"slices"
 	"strings"
@@ -47,28 +46,59 @@ const (
 // (degrees, clockwise) from where it is drawn, about the corner of the drawing, where the
 // contact is moved, and where the point of the trace.
 func RockingView(r trial.Rocking) Picture {
-	return rockingView(r, viewWidth, area{width: viewWidth - panelWide, high: rockingHigh, least: rockingLeast, top: rockingTop, low: rockingLow})
+	v := newRockingView(r, area{width: viewWidth - panelWide, high: rockingHigh, least: rockingLeast, top: rockingTop, low: rockingLow})
+	s := v.scene(r, rockingLow-8) // clear of the mark of the contact
+	s.width = viewWidth
+	s.add(v.panel.draw(r, v.list)...)
+	return s.picture("rocking")
 }
 
 // NarrowRockingView draws the same without the trace, for half the width of a page.
 func NarrowRockingView(r trial.Rocking) Picture {
-	return rockingView(r, narrowWide, area{width: narrowWide, high: rockingHigh, top: 31, low: 20, narrow: true})
+	v := newRockingView(r, area{width: narrowWide, high: rockingHigh, top: 31, low: 20, narrow: true})
+	return v.scene(r, 2.2).picture("rocking")
 }
 
-func rockingView(r trial.Rocking, width float64, room area) Picture {
-	ghosts := ghostsOf(r.Report)
-	last := &ghosts[len(ghosts)-1]
-	*last = ghost{name: "seated", who: cut(r.Load.Name, 25), how: last.how, load: r.Load, tilt: r.Load.Balance.Rest.Tilt, pen: pen{colour: ink, width: 0.6}, moves: true}
-	least, most := turns(r)
+// A rockingView is a view being laid out.
+type rockingView struct {
+	frame
+	ghosts      []ghost // the last moves
+	list        []instant
+	least, most float64 // tilts of the motion drawn
+	panel       panel
+}
+
+func newRockingView(r trial.Rocking, room area) rockingView {
+	v := rockingView{ghosts: ghostsOf(r.Report)}
+	moving := &v.ghosts[len(v.ghosts)-1]
+	*moving = ghost{name: "seated", who: cut(r.Load.Name, 25), how: moving.how, load: r.Load, tilt: r.Load.Balance.Rest.Tilt, pen: pen{colour: ink, width: 0.6}, moves: true}
+	var span float64
+	v.list, span = instants(r)
+	v.least, v.most = between(v.list)
+	v.frame = frameOf(r.Report, append([]ghost{{load: r.Load, tilt: v.least}, {load: r.Load, tilt: v.most}}, v.ghosts...), room)
+	v.panel = panel{from: r2.Vec{X: v.width + 8, Y: v.height - rockingTop - 8 - panelHigh}, size: r2.Vec{X: panelWide - 28, Y: panelHigh},
+		least: v.least, most: v.most, rest: moving.tilt, span: span}
+	return v
+}
+
+// scene draws all but the trace, the scale so far up the paper.
+func (v rockingView) scene(r trial.Rocking, up float64) scene {
+	moving := v.ghosts[len(v.ghosts)-1]
 	d := r.Report.Design
-	alt := "Side view to scale. " + cut(r.Load.Name, 60)
-	if from := r.Start.Tilt - last.tilt; from != 0 {
-		alt += fmt.Sprintf(", let go %s from the rest,", sided(from, d))
+	s := v.frame.scene(r.Report, v.ghosts...)
+	s.alt = "Side view to scale. " + cut(r.Load.Name, 60)
+	if from := r.Start.Tilt - moving.tilt; from != 0 {
+		s.alt += fmt.Sprintf(", let go %s from the rest,", sided(from, d))
 	}
-	alt += fmt.Sprintf(" rocks between %s and %s of tilt%s.%s", sided(least, d), sided(most, d), smallRock(r.Load), told(ghosts))
-	return Picture{Name: "rocking", Alt: alt, draw: func(w io.Writer, f Format) error {
-		return rockingScene(r, ghosts, alt, least, most, width, room).write(w, f)
-	}}
+	s.alt += fmt.Sprintf(" rocks between %s and %s of tilt%s.%s", sided(v.least, d), sided(v.most, d), smallRock(r.Load), told(v.ghosts))
+	marks := v.marks(r.Report, moving)
+	marks.moves = withContact
+	s.add(v.paths(r, v.least, v.most)...)
+	s.add(marks)
+	s.add(v.labels(r.Report, v.ghosts)...)
+	s.add(v.rule(r.Report, up))
+	s.samples = v.written(r.Report, moving.tilt, v.list, v.panel.at)
+	return s
 }
 
 // smallRock says how long a small rock of a load takes, if it has a time of its own.
@@ -101,42 +131,10 @@ func sampled(span float64, tilt func(time float64) float64) []instant {
 	return list
 }
 
-// turns returns the least and the largest tilt of the motion drawn.
-func turns(r trial.Rocking) (least, most float64) {
-	list, _ := instants(r)
-	return between(list)
-}
-
 // between returns the least and the largest tilt.
 func between(list []instant) (least, most float64) {
 	byTilt := func(a, b instant) int { return cmp.Compare(a.tilt, b.tilt) }
 	return slices.MinFunc(list, byTilt).tilt, slices.MaxFunc(list, byTilt).tilt
-}
-
-// rockingScene lays out the view.
-func rockingScene(r trial.Rocking, ghosts []ghost, alt string, least, most, width float64, room area) scene {
-	moving := ghosts[len(ghosts)-1]
-	reach := []ghost{moving, moving}
-	reach[0].tilt, reach[1].tilt = least, most
-	view := frameOf(r.Report, append(reach, ghosts...), room)
-	s := scene{width: width, height: view.height, title: cut(r.Report.Design.Title, 60), alt: alt}
-	s.add(view.ground(r.Report))
-	for _, g := range ghosts {
-		s.add(view.ghost(r.Report, g)...)
-	}
-	marks := view.marks(r.Report, moving)
-	marks.moves = withContact
-	s.add(view.paths(r, least, most)...)
-	s.add(marks)
-	s.add(view.labels(r.Report, ghosts)...)
-	s.add(view.rule(r.Report))
-	list, span := instants(r)
-	p := panel{from: r2.Vec{X: view.width + 8, Y: view.height - rockingTop - 8 - panelHigh}, size: r2.Vec{X: panelWide - 28, Y: panelHigh}, least: least, most: most, rest: moving.tilt, span: span}
-	if !room.narrow {
-		s.add(p.draw(r, list)...)
-	}
-	s.samples = view.written(r.Report, moving.tilt, list, p.at)
-	return s
 }
 
 // paths draws the path of the balance point and the stretch of floor that is rolled on, and

@@ -82,6 +82,9 @@ func (s scene) write(w io.Writer, f Format) error {
 	return s.writeSVG(w, f)
 }
 
+// picture returns the scene as a picture.
+func (s scene) picture(name string) Picture { return Picture{Name: name, Alt: s.alt, draw: s.write} }
+
 func (s *scene) add(groups ...group) { s.groups = append(s.groups, groups...) }
 
 func (g *group) add(shapes ...shape) { g.shapes = append(g.shapes, shapes...) }

@@ -55,11 +55,6 @@ func (s *sheet) draw(name string, shapes ...shape) {
 	s.groups[i].add(shapes...)
 }
 
-// picture returns the page as a picture.
-func (s *sheet) picture(name string) Picture {
-	return Picture{Name: name, Alt: s.alt, draw: s.write}
-}
-
 // ring is the number of a blank in a ring.
 func ring(number int, at r2.Vec) []shape {
 	return []shape{

@@ -69,21 +69,15 @@ func rockerPoints(from, to, off float64) []r2.Vec {
 // edgePoint returns the place of the floor edge so far along it, ahead of the low point.
 func edgePoint(along float64) r2.Vec { return rockerPoints(along, along, 0)[0] }
 
-// chairLines returns the drawn chair: rocker, legs, seat, back, arm.
-func chairLines() [][]r2.Vec {
+// laid draws the chair somewhere on the paper: rocker, seat, back, legs, arm.
+func (s *sheet) laid(name string, width float64, place func(r2.Vec) r2.Vec) {
 	rocker := append(rockerPoints(toNose, -toTail, 0), rockerPoints(-toTail, toNose, -0.055)...)
 	meet, front := r2.Vec{X: -0.2, Y: 0.40}, r2.Vec{X: 0.25, Y: 0.42}
-	top := r2.Vec{X: -0.39, Y: 1.08}
-	return [][]r2.Vec{
-		append(rocker, rocker[0]), {meet, front}, {meet, top},
-		{{X: -0.2, Y: 0.40}, {X: -0.2, Y: 0.075}}, {{X: 0.25, Y: 0.42}, {X: 0.25, Y: 0.085}},
+	for _, line := range [][]r2.Vec{
+		append(rocker, rocker[0]), {meet, front}, {meet, {X: -0.39, Y: 1.08}},
+		{meet, {X: -0.2, Y: 0.075}}, {front, {X: 0.25, Y: 0.085}},
 		{{X: -0.26, Y: 0.60}, {X: 0.19, Y: 0.62}, {X: 0.19, Y: 0.42}},
-	}
-}
-
-// laid draws lines of the drawn chair somewhere on the paper.
-func (s *sheet) laid(name string, width float64, place func(r2.Vec) r2.Vec) {
-	for _, line := range chairLines() {
+	} {
 		s.draw(name, path(grey, width, placed(line, place)...))
 	}
 }

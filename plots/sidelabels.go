@@ -71,24 +71,16 @@ func (f frame) head(r check.Report, g ghost) r2.Vec {
 	return f.paper(slices.MaxFunc(placed(woodOf(r), at.place), func(a, b r2.Vec) int { return cmp.Compare(a.Y, b.Y) }))
 }
 
-// rule draws a scale in the maker's units, under the floor and clear of the mark of the contact.
-func (f frame) rule(r check.Report) group {
-	at := r2.Vec{X: margin, Y: min(5, f.low-8)}
-	if f.narrow {
-		at.Y = 2.2
-	}
-	return f.ruleAt(r, at)
-}
-
-// ruleAt is rule at a place of the paper.
-func (f frame) ruleAt(r check.Report, from r2.Vec) group {
+// rule draws a scale in the maker's units, so far up the paper.
+func (f frame) rule(r check.Report, up float64) group {
 	rule := group{name: "scale"}
+	from := r2.Vec{X: margin, Y: up}
 	length, text := 12*quantity.In, "12 in"
 	if r.Design.Units == quantity.Metric {
 		length, text = 0.300, "300 mm"
 	}
-	to, up := r2.Add(from, r2.Vec{X: length * f.scale}), r2.Vec{Y: 1.2}
-	rule.add(path(ink, 0.4, r2.Add(from, up), r2.Sub(from, up), from, to, r2.Add(to, up), r2.Sub(to, up)),
+	to, tick := r2.Add(from, r2.Vec{X: length * f.scale}), r2.Vec{Y: 1.2}
+	rule.add(path(ink, 0.4, r2.Add(from, tick), r2.Sub(from, tick), from, to, r2.Add(to, tick), r2.Sub(to, tick)),
 		words(r2.Add(to, r2.Vec{X: 2, Y: -1.1}), letter, left, text))
 	if l := r.Loads[0]; l.Balance.Outcome != sim.Rocks {
 		rule.add(words(r2.Vec{X: f.width - margin, Y: 4}, letter, right, "empty: "+l.Balance.Outcome.String()))

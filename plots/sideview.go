@@ -1,7 +1,6 @@
 package plots
 
 import (
-	"io"
 	"math"
 	"strings"
 
@@ -36,10 +35,14 @@ type ghost struct {
 // person at rest, and at the edge of going over backwards.
 func SideView(r check.Report) Picture {
 	ghosts := ghostsOf(r)
-	alt := "Side view to scale." + told(ghosts)
-	return Picture{Name: "side view", Alt: alt, draw: func(w io.Writer, f Format) error {
-		return sideScene(r, ghosts, alt).write(w, f)
-	}}
+	view := frameOf(r, ghosts, area{width: viewWidth, high: 170, top: topRoom, low: lowRoom})
+	s := view.scene(r, ghosts...)
+	s.alt = "Side view to scale." + told(ghosts)
+	title := words(r2.Vec{X: margin, Y: view.height - 7}, 4.4, left, s.title)
+	s.add(view.marks(r, ghosts[len(ghosts)-1]), group{name: "title", shapes: []shape{title}})
+	s.add(view.labels(r, ghosts)...)
+	s.add(view.rule(r, 5))
+	return s.picture("side view")
 }
 
 // told says how ghosts stand.
@@ -114,21 +117,6 @@ func sided(x float64, d piece.Design) string {
 	return text + " " + way
 }
 
-// sideScene lays out the side view.
-func sideScene(r check.Report, ghosts []ghost, alt string) scene {
-	view := frameOf(r, ghosts, area{width: viewWidth, high: 170, top: topRoom, low: lowRoom})
-	s := scene{width: viewWidth, height: view.height, title: cut(r.Design.Title, 60), alt: alt}
-	s.add(view.ground(r))
-	for _, g := range ghosts {
-		s.add(view.ghost(r, g)...)
-	}
-	title := words(r2.Vec{X: margin, Y: view.height - 7}, 4.4, left, cut(r.Design.Title, 60))
-	s.add(view.marks(r, ghosts[len(ghosts)-1]), group{name: "title", shapes: []shape{title}})
-	s.add(view.labels(r, ghosts)...)
-	s.add(view.rule(r))
-	return s
-}
-
 // An area is the paper that a side view may have, mm.
 type area struct {
 	width, high float64 // of all, and of the drawing without the rooms over and under it
@@ -160,6 +148,16 @@ func frameOf(r check.Report, ghosts []ghost, paper area) frame {
 	f.from.X, f.to.X = f.from.X-0.08, f.to.X+0.08
 	f.fit()
 	return f
+}
+
+// scene returns a scene of the floor and of ghosts on it.
+func (f frame) scene(r check.Report, ghosts ...ghost) scene {
+	s := scene{width: f.width, height: f.height, title: cut(r.Design.Title, 60)}
+	s.add(f.ground(r))
+	for _, g := range ghosts {
+		s.add(f.ghost(r, g)...)
+	}
+	return s
 }
 
 // include widens what is shown to places of the view.

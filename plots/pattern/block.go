@@ -50,9 +50,9 @@ func (y *yard) titleBlock(d Drawing, units quantity.System) {
 
 // note writes a note outside the outline and near to it, so that it takes no sheet of its own
 // where that can be, and otherwise under everything.
-func (y *yard) note(n Note) {
+func (y *yard) note(lines []string) {
 	var rows []row
-	for _, line := range n.Lines {
+	for _, line := range lines {
 		rows = append(rows, row{y.ruler.fit(line, lettering, 2*widest), lettering})
 	}
 	half := y.blockHalf(rows)

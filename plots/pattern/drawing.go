@@ -30,6 +30,7 @@ type Drawing struct {
 	Part  string // "Rocker"
 	Piece string // the title of the piece it belongs to
 	Items []Item
+	Notes [][]string // texts, each by its lines, that stand wherever there is room for them
 
 	// TipToTip are the two points to be taped after joining, the longest straight measure.
 	TipToTip [2]r2.Vec

@@ -166,7 +166,7 @@ func FuzzDrawing(f *testing.F) {
 		}
 		d := Drawing{Part: text, Piece: text, TipToTip: [2]r2.Vec{{}, {X: length}}, Items: []Item{
 			Curve{Path: bench.Path{Closed: true, Strokes: []bench.Stroke{{To: r2.Vec{X: length}, Turn: turn}, {To: r2.Vec{X: length, Y: depth}}, {To: r2.Vec{Y: depth}, Turn: -turn}}}},
-			Mark{At: r2.Vec{X: length / 2}, Label: text}, Grain{To: r2.Vec{X: length}}, Corner{At: r2.Vec{Y: depth}, Angle: turn},
+			Mark{At: r2.Vec{X: length / 2}, Label: text}, Grain{To: r2.Vec{X: length}}, Corner{At: r2.Vec{Y: depth}},
 		}}
 		p := papers[((paper%len(papers))+len(papers))%len(papers)]
 		var b bytes.Buffer

@@ -12,7 +12,7 @@ import (
 )
 
 // An Item is one thing on a drawing: a [Curve], [Line], [Mark], [Text], [Name], [Grain], [Arrow],
-// [Corner], [Dimension] or [Note].
+// [Corner] or [Dimension].
 type Item interface {
 	shapes(r *ruler) []shape // but for what is written beside it where there is room
 }
@@ -58,22 +58,16 @@ func (m Mark) shapes(*ruler) []shape {
 	}
 }
 
-// A Text stands on its place with its left end, turned by an angle (rad).
+// A Text stands on its place with its left end.
 type Text struct {
-	At     r2.Vec
-	Height float64 // of its capitals, m; zero and all that is smaller means 3.5 mm
-	Angle  float64
-	Text   string
+	At   r2.Vec
+	Text string
 }
 
 func (t Text) shapes(r *ruler) []shape {
-	height := lettering
-	if t.Height > lettering {
-		height = min(t.Height, 0.1)
-	}
-	list := r.lettered(Texts, t.Text, height, t.At, t.Angle)
+	list := r.lettered(Texts, t.Text, lettering, t.At, 0)
 	for i := range list {
-		list[i].at = r2.Add(t.At, r2.Scale(list[i].width/2, along(t.Angle)))
+		list[i].at.X += list[i].width / 2
 	}
 	return list
 }
@@ -85,20 +79,6 @@ type Name struct {
 }
 
 func (Name) shapes(*ruler) []shape { return nil }
-
-// A Note is lines of text that stand together wherever the drawing leaves room for them.
-type Note struct{ Lines []string }
-
-func (Note) shapes(*ruler) []shape { return nil }
-
-// notes returns texts as notes.
-func notes(texts [][]string) []Item {
-	list := make([]Item, len(texts))
-	for i, lines := range texts {
-		list[i] = Note{lines}
-	}
-	return list
-}
 
 // A Grain is an arrow along the grain. It has one head, so that of a pair the mirrored one is seen
 // to be.
@@ -121,18 +101,12 @@ type Arrow struct {
 
 func (a Arrow) shapes(r *ruler) []shape { return Grain{a.From, a.To}.shapes(r) }
 
-// A Corner is a square corner to lay a square against: one leg at an angle (rad), the
-// other a right angle to the left of it.
-type Corner struct {
-	At    r2.Vec
-	Angle float64
-}
+// A Corner is a square corner to lay a square against: one leg level, the other up from it.
+type Corner struct{ At r2.Vec }
 
 func (c Corner) shapes(*ruler) []shape {
 	const leg, nick = 25e-3, 5e-3
-	x := along(c.Angle)
-	y := r2.Vec{X: -x.Y, Y: x.X}
-	at := func(a, b float64) r2.Vec { return r2.Add(c.At, r2.Add(r2.Scale(a, x), r2.Scale(b, y))) }
+	at := func(x, y float64) r2.Vec { return r2.Add(c.At, r2.Vec{X: x, Y: y}) }
 	return []shape{
 		stroke(Marks, at(leg, 0), c.At, at(0, leg)),
 		stroke(Marks, at(nick, 0), at(nick, nick), at(0, nick)),

@@ -23,10 +23,8 @@ func (d Drawing) laid(units quantity.System, squares bool) ([]shape, error) {
 		}
 		y.titleBlock(d, units)
 		y.longCheck(d, units)
-		for _, item := range d.Items {
-			if n, ok := item.(Note); ok {
-				y.note(n)
-			}
+		for _, lines := range d.Notes {
+			y.note(lines)
 		}
 	}
 	if squares {

@@ -94,12 +94,6 @@ func (p *pen) line(s style, from, to r2.Vec) {
 	p.pdf.RawWriteStr(pair(from) + " m " + pair(to) + " l S")
 }
 
-// cross draws a registration mark.
-func (p *pen) cross(at r2.Vec) {
-	p.line(crossLine, r2.Add(at, r2.Vec{X: -arm}), r2.Add(at, r2.Vec{X: arm}))
-	p.line(crossLine, r2.Add(at, r2.Vec{Y: -arm}), r2.Add(at, r2.Vec{Y: arm}))
-}
-
 // draw draws a shape as a style says.
 func (p *pen) draw(s shape, look style, place placing) {
 	switch {

@@ -122,7 +122,10 @@ func (s *sheets) crosses(row, col int, at r2.Vec) {
 			}
 		}
 		if others > 1 {
-			s.cross(r2.Add(at, r2.Vec{X: float64(c[1]) * s.cell.X, Y: -float64(c[0]) * s.cell.Y}))
+			mark := r2.Add(at, r2.Sub(s.corner(c[0], c[1]), s.origin))
+			for _, half := range []r2.Vec{{X: arm}, {Y: arm}} {
+				s.line(crossLine, r2.Sub(mark, half), r2.Add(mark, half))
+			}
 		}
 	}
 }

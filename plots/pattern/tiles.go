@@ -17,14 +17,6 @@ const (
 	bleed  = arm   // drawn beyond a cut line and cut off, as far as a cross reaches
 )
 
-// overlap returns the width of the strip that is glued over, m.
-func overlap(units quantity.System) float64 {
-	if units == quantity.Metric {
-		return 15e-3
-	}
-	return inch / 2
-}
-
 // A tiling says how a drawing is cut into sheets: cells of one size in columns and rows
 // that leave no gap. The upper left cell's corner is at the origin, rows go down.
 type tiling struct {
@@ -67,6 +59,10 @@ func tile(shapes []shape, paper Paper, units quantity.System) *tiling {
 	for _, s := range shapes {
 		spots = append(spots, s.spots(4e-3)...) // what falls between two is less than 2 mm deep in a cell, and on its neighbour
 	}
+	strip := inch / 2 // that is glued over
+	if units == quantity.Metric {
+		strip = 15e-3
+	}
 	held := []Paper{paper, {paper.Name, paper.Height, paper.Width}}
 	var best *tiling
 	points := make([]r2.Vec, len(spots))
@@ -77,7 +73,7 @@ func tile(shapes []shape, paper Paper, units quantity.System) *tiling {
 		}
 		box := boxOf(points)
 		for _, p := range held {
-			best = fewest(best, tiling{angle: angle, paper: p, strip: overlap(units)}, points, box)
+			best = fewest(best, tiling{angle: angle, paper: p, strip: strip}, points, box)
 		}
 	}
 	return best

@@ -91,3 +91,121 @@ func crosses(p, q, half r2.Vec) bool {
 	}
 	return from <= to
 }
+
+// A pose is where a text could stand: the middle of its box and its angle.
+type pose struct {
+	middle r2.Vec
+	angle  float64
+}
+
+// A label is a text that may stand where it is clear, the better places first.
+type label struct {
+	text  string
+	poses func(width, height float64) []pose
+	of    *r2.Vec // where what it names stands, in or out of the outlines; nil where on their edge
+}
+
+// labelOf returns what an item wants to have written beside it, if anything.
+func labelOf(item Item) label {
+	switch it := item.(type) {
+	case Mark:
+		return label{text: it.Label, poses: func(w, h float64) []pose { return around(it.At, w, h) }}
+	case Line:
+		middle := r2.Scale(0.5, r2.Add(it.From, it.To))
+		return label{it.Label, func(w, h float64) []pose { return append(beside(it.From, it.To, w, h), around(it.To, w, h)...) }, &middle}
+	case Name:
+		return label{text: it.Text, poses: func(w, h float64) []pose { return append([]pose{{middle: it.At}}, around(it.At, w, h)...) }}
+	case Arrow:
+		return label{text: it.Label, poses: func(w, h float64) []pose { return append(around(it.From, w, h), around(it.To, w, h)...) }}
+	case Grain:
+		return label{text: "grain", poses: func(w, h float64) []pose { return beside(it.From, it.To, w, h) }}
+	case Corner:
+		return label{"square corner", func(w, h float64) []pose {
+			inner := r2.Add(it.At, r2.Scale(0.018*math.Sqrt2, along(math.Pi/4)))
+			return append(around(inner, w, h), around(it.At, w, h)...)
+		}, &it.At}
+	}
+	return label{}
+}
+
+// around returns level places about a point: above, below, right and left, and further out.
+func around(at r2.Vec, width, height float64) []pose {
+	var list []pose
+	for gap := 6e-3; gap < 40e-3; gap += 4e-3 {
+		for _, x := range []float64{0, 1, -1} {
+			for _, y := range []float64{1, -1, 0} {
+				if x == 0 && y == 0 {
+					continue
+				}
+				list = append(list, pose{middle: r2.Add(at, r2.Vec{X: x * (width/2 + gap), Y: y * (height/2 + gap)})})
+			}
+		}
+	}
+	return list
+}
+
+// beside returns places along a line on both its sides, then across its ends.
+func beside(from, to r2.Vec, width, height float64) []pose {
+	way := r2.Sub(to, from)
+	angle, _ := upright(math.Atan2(way.Y, way.X))
+	up := along(angle + math.Pi/2)
+	var list []pose
+	for gap := 2.5e-3; gap < 12e-3; gap += 3e-3 {
+		for _, share := range []float64{0.5, 0.3, 0.7, 0.15, 0.85} {
+			for _, side := range []float64{1, -1} {
+				middle := r2.Add(from, r2.Scale(share, way))
+				list = append(list, pose{r2.Add(middle, r2.Scale(side*(height/2+gap), up)), angle})
+			}
+		}
+	}
+	return list
+}
+
+// lay puts items on the yard, then what they want to have written beside them. The error is an [*Error] or a
+// [*ReachError] for what cannot be drawn.
+func (y *yard) lay(items []Item) error {
+	for _, item := range items {
+		for _, s := range item.shapes(y.ruler) {
+			if err := s.check(); err != nil {
+				return err
+			}
+			y.add(s)
+		}
+	}
+	for _, item := range items {
+		if err := y.put(labelOf(item)); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// put writes a label at the first of its places that is clear, of these inside the outline
+// rather than outside, for what is cut off is lost; but what stands outside is named outside.
+// Where none is clear it takes the first.
+func (y *yard) put(l label) error {
+	text := y.ruler.fit(l.text, lettering, widest/2)
+	if text == "" {
+		return nil
+	}
+	width := y.ruler.width(text, lettering)
+	poses := l.poses(width, lettering*1.35)
+	within := l.of == nil || y.inside(*l.of)
+	best, found := poses[0], false
+	for _, p := range poses {
+		if !y.clear(rect{p.middle, r2.Vec{X: width / 2, Y: lettering * 0.7}, p.angle}, 1e-3) {
+			continue
+		}
+		right := y.inside(p.middle) == within
+		if right || !found {
+			best, found = p, true
+		}
+		if right {
+			break
+		}
+	}
+	base := r2.Sub(best.middle, r2.Scale(0.4*lettering, along(best.angle+math.Pi/2)))
+	written := shape{layer: Texts, text: text, at: base, height: lettering, width: width, angle: best.angle, flips: true}
+	y.add(written)
+	return written.check()
+}
