@@ -91,8 +91,8 @@ func (c barChart) write(w io.Writer, f Format, alt string) error {
 			return err
 		}
 		bars.Horizontal, bars.Color, bars.LineStyle.Width = true, blue, 0
-		grid := newGrid()
-		grid.Horizontal.Width = 0
+		grid := plotter.NewGrid()
+		grid.Horizontal.Width, grid.Vertical.Color = 0, faint
 		p.Add(grid, bars, overlay(c.values))
 		p.NominalY(labels...)
 	}

@@ -92,7 +92,9 @@ func (c chart) plot() (*plot.Plot, error) {
 	p := newPlot(c.title, c.x, c.y)
 	p.X.Padding, p.Y.Padding = 4, 4
 	p.X.Tick.Marker = plot.TickerFunc(func(low, _ float64) []plot.Tick { return fifths(low, c.high.X) })
-	p.Add(newGrid(), &plotter.Line{XYs: plotter.XYs{{X: c.low.X}, {X: c.high.X}}, LineStyle: draw.LineStyle{Color: ink, Width: 0.8}})
+	grid := plotter.NewGrid()
+	grid.Vertical.Color, grid.Horizontal.Color = faint, faint
+	p.Add(grid, &plotter.Line{XYs: plotter.XYs{{X: c.low.X}, {X: c.high.X}}, LineStyle: draw.LineStyle{Color: ink, Width: 0.8}})
 	for i, tilt := range c.lines {
 		for _, x := range []float64{-tilt, tilt} {
 			p.Add(&plotter.Line{XYs: plotter.XYs{{X: x, Y: c.low.Y}, {X: x, Y: c.high.Y}},
@@ -133,13 +135,6 @@ func newPlot(title, x, y string) *plot.Plot {
 		}
 	}
 	return p
-}
-
-// newGrid returns the lines behind a chart.
-func newGrid() *plotter.Grid {
-	grid := plotter.NewGrid()
-	grid.Vertical.Color, grid.Horizontal.Color = rgb(225, 225, 225), rgb(225, 225, 225)
-	return grid
 }
 
 // room returns how much wider than its curves a chart must be for their labels.

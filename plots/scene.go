@@ -71,6 +71,7 @@ var (
 	blue   = rgb(0, 90, 160)
 	orange = rgb(213, 94, 0)
 	pale   = rgb(200, 200, 200)
+	faint  = rgb(225, 225, 225)
 	white  = rgb(255, 255, 255)
 )
 
