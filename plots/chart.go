@@ -210,21 +210,21 @@ func (c chart) labels(canvas draw.Canvas, p *plot.Plot) {
 	}
 }
 
-// writePlot writes a laid-out plot. alt says what it shows.
+// writePlot writes a laid-out plot with a little room around it. alt says what it shows.
 func writePlot(w io.Writer, f Format, p *plot.Plot, alt string) error {
+	var canvas vg.CanvasWriterTo = vgsvg.New(chartWidth, chartHeight)
 	if f == PDF {
-		canvas := newPDF(chartWidth, chartHeight)
-		p.Draw(paddedPage(canvas))
-		_, err := canvas.WriteTo(w)
+		canvas = newPDF(chartWidth, chartHeight)
+	}
+	p.Draw(draw.Crop(draw.NewCanvas(canvas, chartWidth, chartHeight), 6, -6, 6, -8))
+	var out bytes.Buffer
+	if _, err := canvas.WriteTo(&out); err != nil {
 		return err
 	}
-	canvas := vgsvg.New(chartWidth, chartHeight)
-	p.Draw(paddedPage(canvas))
-	var svg bytes.Buffer
-	if _, err := canvas.WriteTo(&svg); err != nil {
-		return err
+	text := out.Bytes()
+	if f != PDF {
+		text = styles.ReplaceAllFunc(text, attributes)
 	}
-	text := styles.ReplaceAllFunc(svg.Bytes(), attributes)
 	if f == inPage {
 		text = bytes.Replace(text[bytes.Index(text, []byte("<svg")):], []byte("<svg"), []byte("<svg role=\"img\" aria-label=\""+escaped(alt)+"\""), 1)
 	}
@@ -250,11 +250,6 @@ func attributes(style []byte) []byte {
 		list = append(list, fmt.Sprintf(`%s="%s"`, name, value))
 	}
 	return []byte(strings.Join(list, " "))
-}
-
-// paddedPage returns a page with a little room around what is drawn.
-func paddedPage(canvas vg.CanvasSizer) draw.Canvas {
-	return draw.Crop(draw.New(canvas), 6, -6, 6, -8)
 }
 
 // families are the faces an SVG asks for; the first is the one it was measured with.

@@ -240,6 +240,6 @@ func (c *setter) view(v View) {
 	middle := bounds(y.list).Center()
 	at := r2.Vec{X: c.paper.Width / 2, Y: c.y + v.Height/2}
 	for _, s := range y.list {
-		c.draw(s, styles[s.layer], func(p r2.Vec) r2.Vec { return r2.Add(at, r2.Sub(p, middle)) })
+		c.draw(s.placed(func(p r2.Vec) r2.Vec { return r2.Add(at, r2.Sub(p, middle)) }), styles[s.layer])
 	}
 }

@@ -54,8 +54,7 @@ func (s *sheets) advice() [2][]string {
 
 // instructed draws a test square with advice in it.
 func (s *sheets) instructed(sq square, at r2.Vec, advice []string) {
-	outline := sq.shapes(s.ruler, at)[0]
-	s.draw(outline, style{width: 0.25e-3}, func(p r2.Vec) r2.Vec { return p })
+	s.draw(sq.shapes(s.ruler, at)[0], style{width: 0.25e-3})
 	y := at.Y + sq.side - 10e-3
 	s.write("This square is "+sq.text[:len(sq.text)-len(" square")], lettering, r2.Vec{X: at.X + 6e-3, Y: y}, 0, 0, "B")
 	for _, paragraph := range advice {
@@ -85,15 +84,16 @@ func (s *sheets) overview(box r2.Box) {
 			if each.layer == Outline {
 				look.width = 0.3e-3
 			}
-			s.draw(each, look, place)
-			y.add(onPage(each, place))
+			each = each.placed(place)
+			s.draw(each, look)
+			y.add(each)
 		}
 	}
 	s.each(func(row, col int) { s.cellName(row, col, place, scale, y) })
 }
 
 // cellName writes the name of a sheet into a corner of it where it is clear.
-func (s *sheets) cellName(row, col int, place placing, scale float64, y *yard) {
+func (s *sheets) cellName(row, col int, place func(r2.Vec) r2.Vec, scale float64, y *yard) {
 	height := min(4e-3, 0.25*scale*s.cell.X)
 	half := r2.Vec{X: s.width(named(row, col), height) / 2 * 1.1, Y: height / 2} // bold is the wider
 	middle := place(r2.Scale(0.5, r2.Add(s.corner(row, col), s.corner(row+1, col+1))))
@@ -110,7 +110,7 @@ func (s *sheets) cellName(row, col int, place placing, scale float64, y *yard) {
 
 // cellOf draws one sheet of the overview; the outer ones reach to the edge
 // of what they can print.
-func (s *sheets) cellOf(row, col int, place placing) {
+func (s *sheets) cellOf(row, col int, place func(r2.Vec) r2.Vec) {
 	at, far := s.corner(row, col), s.corner(row+1, col+1)
 	if row == 0 {
 		at.Y += bleed
@@ -124,6 +124,6 @@ func (s *sheets) cellOf(row, col int, place placing) {
 	if col == s.cols-1 {
 		far.X += s.strip
 	}
-	s.draw(shape{path: polyline(true, place(at), place(r2.Vec{X: far.X, Y: at.Y}), place(far), place(r2.Vec{X: at.X, Y: far.Y}))},
-		style{width: 0.15e-3, grey: 0.5}, func(p r2.Vec) r2.Vec { return p })
+	outline := shape{path: polyline(true, at, r2.Vec{X: far.X, Y: at.Y}, far, r2.Vec{X: at.X, Y: far.Y})}
+	s.draw(outline.placed(place), style{width: 0.15e-3, grey: 0.5})
 }

@@ -119,8 +119,7 @@ func (p *pen) roll(shapes []shape, paper Paper) error {
 	const sides = 2 * margin
 	length, angle, narrowest := math.Inf(1), 0.0, math.Inf(1)
 	for i, a := range ways(36) {
-		box := bounds(turnedBy(shapes, a))
-		size := r2.Sub(box.Max, box.Min)
+		size := bounds(turnedBy(shapes, a)).Size()
 		narrowest = min(narrowest, size.X+sides)
 		if square := i < 2; size.X+sides <= paper.Width && size.Y < length && (square || math.IsInf(length, 1)) {
 			length, angle = size.Y, a
@@ -134,10 +133,10 @@ func (p *pen) roll(shapes []shape, paper Paper) error {
 	height := max(length+sides+foot, 0.1)
 	p.page(paper.Width, height)
 	place := func(q r2.Vec) r2.Vec {
-		return r2.Vec{X: q.X - box.Min.X + (paper.Width-(box.Max.X-box.Min.X))/2, Y: q.Y - box.Min.Y + margin + foot}
+		return r2.Vec{X: q.X - box.Min.X + (paper.Width-box.Size().X)/2, Y: q.Y - box.Min.Y + margin + foot}
 	}
 	for _, s := range shapes {
-		p.draw(s, styles[s.layer], place)
+		p.draw(s.placed(place), styles[s.layer])
 	}
 	p.write(p.fit("for "+paper.Name+"   print at 100 %, measure the squares first", 3e-3, paper.Width-sides), 3e-3, r2.Vec{X: margin, Y: margin}, 0, 0, "")
 	return nil

@@ -44,9 +44,6 @@ var (
 	crossLine = style{width: 0.2e-3}
 )
 
-// A placing takes a point of the drawing to its place on a page.
-type placing func(r2.Vec) r2.Vec
-
 // newPen returns a pen without pages. Its files do not depend on the time of day.
 func newPen(r *ruler, title string) *pen {
 	pdf := fpdf.New("P", "pt", "", "")
@@ -94,23 +91,23 @@ func (p *pen) line(s style, from, to r2.Vec) {
 	p.pdf.RawWriteStr(pair(from) + " m " + pair(to) + " l S")
 }
 
-// draw draws a shape as a style says.
-func (p *pen) draw(s shape, look style, place placing) {
+// draw draws a shape, placed on its page, as a style says.
+func (p *pen) draw(s shape, look style) {
 	switch {
 	case s.text != "":
-		p.write(s.text, s.height, place(s.left()), s.angle, 0, "")
+		p.write(s.text, s.height, s.left(), s.angle, 0, "")
 	case len(s.path.Strokes) > 0:
 		p.set(look)
 		var b strings.Builder
-		b.WriteString(pair(place(s.path.Start)) + " m")
+		b.WriteString(pair(s.path.Start) + " m")
 		for _, a := range drawn(s.path) {
 			if a.Turn == 0 {
-				b.WriteString(" " + pair(place(a.To)) + " l")
+				b.WriteString(" " + pair(a.To) + " l")
 				continue
 			}
 			for _, c := range cubics(a) {
 				for _, p := range c {
-					b.WriteString(" " + pair(place(p)))
+					b.WriteString(" " + pair(p))
 				}
 				b.WriteString(" c")
 			}

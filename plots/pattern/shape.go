@@ -51,6 +51,12 @@ func (s shape) spots(step float64) []r2.Vec {
 	return sampled(s.path, step)
 }
 
+// placed returns the shape with every point put elsewhere by moving and scaling alike.
+func (s shape) placed(place func(r2.Vec) r2.Vec) shape {
+	s.at, s.path = place(s.at), s.path.Placed(place)
+	return s
+}
+
 // turnedBy returns shapes turned about the origin.
 func turnedBy(shapes []shape, angle float64) []shape {
 	if angle == 0 {

@@ -34,9 +34,9 @@ func (s *sheets) sheet(row, col int) {
 	y := &yard{ruler: s.ruler} // of this page, for the notes in its strips
 	s.clip(frame)
 	for _, each := range s.shapes {
-		if meets(each, place, frame) {
-			s.draw(each, styles[each.layer], place)
-			y.add(onPage(each, place))
+		if each = each.placed(place); meets(each, frame) {
+			s.draw(each, styles[each.layer])
+			y.add(each)
 		}
 	}
 	s.unclip()
@@ -45,18 +45,11 @@ func (s *sheets) sheet(row, col int) {
 	s.foot(row, col)
 }
 
-// onPage returns a shape at its place on a page.
-func onPage(s shape, place placing) shape {
-	s.at, s.path = place(s.at), s.path.Placed(place)
-	return s
-}
-
 // meets reports whether the box around a shape meets a page.
-func meets(s shape, place placing, frame r2.Box) bool {
+func meets(s shape, frame r2.Box) bool {
 	box := bounds([]shape{s})
-	lo, hi := place(box.Min), place(box.Max)
 	const line = 1e-3 // its width, and more
-	return lo.X < frame.Max.X+line && hi.X > frame.Min.X-line && lo.Y < frame.Max.Y+line && hi.Y > frame.Min.Y-line
+	return box.Min.X < frame.Max.X+line && box.Max.X > frame.Min.X-line && box.Min.Y < frame.Max.Y+line && box.Max.Y > frame.Min.Y-line
 }
 
 // seams draws the lines to cut along, left and above, and those to glue up to, right and

@@ -92,16 +92,10 @@ func crosses(p, q, half r2.Vec) bool {
 	return from <= to
 }
 
-// A pose is where a text could stand: the middle of its box and its angle.
-type pose struct {
-	middle r2.Vec
-	angle  float64
-}
-
 // A label is a text that may stand where it is clear, the better places first.
 type label struct {
 	text  string
-	poses func(width, height float64) []pose
+	poses func(half r2.Vec) []rect
 	of    *r2.Vec // where what it names stands, in or out of the outlines; nil where on their edge
 }
 
@@ -109,52 +103,48 @@ type label struct {
 func labelOf(item Item) label {
 	switch it := item.(type) {
 	case Mark:
-		return label{text: it.Label, poses: func(w, h float64) []pose { return around(it.At, w, h) }}
+		return label{text: it.Label, poses: func(half r2.Vec) []rect { return around(half, it.At) }}
 	case Line:
 		middle := r2.Scale(0.5, r2.Add(it.From, it.To))
-		return label{it.Label, func(w, h float64) []pose { return append(beside(it.From, it.To, w, h), around(it.To, w, h)...) }, &middle}
+		return label{it.Label, func(half r2.Vec) []rect { return append(beside(half, it.From, it.To), around(half, it.To)...) }, &middle}
 	case Name:
-		return label{text: it.Text, poses: func(w, h float64) []pose { return append([]pose{{middle: it.At}}, around(it.At, w, h)...) }}
+		return label{text: it.Text, poses: func(half r2.Vec) []rect { return append([]rect{{middle: it.At, half: half}}, around(half, it.At)...) }}
 	case Arrow:
-		return label{text: it.Label, poses: func(w, h float64) []pose { return append(around(it.From, w, h), around(it.To, w, h)...) }}
+		return label{text: it.Label, poses: func(half r2.Vec) []rect { return around(half, it.From, it.To) }}
 	case Grain:
-		return label{text: "grain", poses: func(w, h float64) []pose { return beside(it.From, it.To, w, h) }}
+		return label{text: "grain", poses: func(half r2.Vec) []rect { return beside(half, it.From, it.To) }}
 	case Corner:
-		return label{"square corner", func(w, h float64) []pose {
-			inner := r2.Add(it.At, r2.Scale(0.018*math.Sqrt2, along(math.Pi/4)))
-			return append(around(inner, w, h), around(it.At, w, h)...)
-		}, &it.At}
+		inner := r2.Add(it.At, r2.Vec{X: 0.018, Y: 0.018})
+		return label{"square corner", func(half r2.Vec) []rect { return around(half, inner, it.At) }, &it.At}
 	}
 	return label{}
 }
 
-// around returns level places about a point: above, below, right and left, and further out.
-func around(at r2.Vec, width, height float64) []pose {
-	var list []pose
-	for gap := 6e-3; gap < 40e-3; gap += 4e-3 {
-		for _, x := range []float64{0, 1, -1} {
-			for _, y := range []float64{1, -1, 0} {
-				if x == 0 && y == 0 {
-					continue
-				}
-				list = append(list, pose{middle: r2.Add(at, r2.Vec{X: x * (width/2 + gap), Y: y * (height/2 + gap)})})
+// around returns level places for a box about points: above, below, right and left, and further out.
+func around(half r2.Vec, points ...r2.Vec) []rect {
+	var list []rect
+	for _, at := range points {
+		for gap := 6e-3; gap < 40e-3; gap += 4e-3 {
+			for _, way := range []r2.Vec{{Y: 1}, {Y: -1}, {X: 1, Y: 1}, {X: 1, Y: -1}, {X: 1}, {X: -1, Y: 1}, {X: -1, Y: -1}, {X: -1}} {
+				off := r2.Vec{X: way.X * (half.X + gap), Y: way.Y * (half.Y + gap)}
+				list = append(list, rect{middle: r2.Add(at, off), half: half})
 			}
 		}
 	}
 	return list
 }
 
-// beside returns places along a line on both its sides, then across its ends.
-func beside(from, to r2.Vec, width, height float64) []pose {
+// beside returns places for a box along a line on both its sides, then across its ends.
+func beside(half, from, to r2.Vec) []rect {
 	way := r2.Sub(to, from)
 	angle, _ := upright(math.Atan2(way.Y, way.X))
 	up := along(angle + math.Pi/2)
-	var list []pose
+	var list []rect
 	for gap := 2.5e-3; gap < 12e-3; gap += 3e-3 {
 		for _, share := range []float64{0.5, 0.3, 0.7, 0.15, 0.85} {
 			for _, side := range []float64{1, -1} {
 				middle := r2.Add(from, r2.Scale(share, way))
-				list = append(list, pose{r2.Add(middle, r2.Scale(side*(height/2+gap), up)), angle})
+				list = append(list, rect{r2.Add(middle, r2.Scale(side*(half.Y+gap), up)), half, angle})
 			}
 		}
 	}
@@ -189,11 +179,11 @@ func (y *yard) put(l label) error {
 		return nil
 	}
 	width := y.ruler.width(text, lettering)
-	poses := l.poses(width, lettering*1.35)
+	poses := l.poses(r2.Vec{X: width / 2, Y: lettering * 1.35 / 2})
 	within := l.of == nil || y.inside(*l.of)
 	best, found := poses[0], false
 	for _, p := range poses {
-		if !y.clear(rect{p.middle, r2.Vec{X: width / 2, Y: lettering * 0.7}, p.angle}, 1e-3) {
+		if !y.clear(rect{p.middle, r2.Vec{X: width / 2, Y: lettering * 0.7}, p.angle}, 1e-3) { // with a little more room than it takes
 			continue
 		}
 		right := y.inside(p.middle) == within
