@@ -112,12 +112,7 @@ func path(colour color.RGBA, width float64, points ...r2.Vec) shape {
 	return pen{colour: colour, width: width}.line(points...)
 }
 
-// dashed returns s with a dash, filled with a colour inside, round led back to its first point.
-func (s shape) dashed(dash ...float64) shape {
-	s.dash = dash
-	return s
-}
-
+// filled returns s with a colour inside, round led back to its first point.
 func (s shape) filled(colour color.RGBA) shape {
 	s.fill = colour
 	return s

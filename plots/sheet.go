@@ -78,7 +78,7 @@ func dimension(number int, from, to r2.Vec, leads ...r2.Vec) []shape {
 }
 
 // lead is a thin line from what is measured to the dimension.
-func lead(points ...r2.Vec) shape { return path(soft, fineLine, points...).dashed(1, 0.8) }
+func lead(points ...r2.Vec) shape { return pen{soft, fineLine, []float64{1, 0.8}}.line(points...) }
 
 // blanks returns the measures on the sheets by their numbers, the first of a number.
 func blanks(from, to int) []piece.Measure {

@@ -21,7 +21,7 @@ func (f frame) marks(r check.Report, g ghost) group {
 	i, _ := r.Edge.Find(g.tilt - r.Design.Floor.Slope)
 	centre := f.paper(at.place(r.Edge.Bearing(i).Centre()))
 	high := f.height - f.top + 4
-	marks.add(path(soft, 0.25, contact, r2.Vec{X: contact.X, Y: min(centre.Y, high)}).dashed(3, 1, 0.6, 1),
+	marks.add(pen{soft, 0.25, []float64{3, 1, 0.6, 1}}.line(contact, r2.Vec{X: contact.X, Y: min(centre.Y, high)}),
 		path(ink, 0.4, r2.Add(contact, r2.Vec{X: -1.6, Y: -3}), contact, r2.Add(contact, r2.Vec{X: 1.6, Y: -3})),
 		words(r2.Sub(contact, r2.Vec{Y: 6.6}), letter, middle, "touches here"))
 	if centre.Y <= high {

@@ -4,6 +4,8 @@ import (
 	"fmt"
 
 	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/rocker/bench"
 )
 
 // first draws the page before the sheets: the whole drawing small with its sheets
@@ -124,6 +126,6 @@ func (s *sheets) cellOf(row, col int, place func(r2.Vec) r2.Vec) {
 	if col == s.cols-1 {
 		far.X += s.strip
 	}
-	outline := shape{path: polyline(true, at, r2.Vec{X: far.X, Y: at.Y}, far, r2.Vec{X: at.X, Y: far.Y})}
+	outline := shape{path: bench.Polyline(true, at, r2.Vec{X: far.X, Y: at.Y}, far, r2.Vec{X: at.X, Y: far.Y})}
 	s.draw(outline.placed(place), style{width: 0.15e-3, grey: 0.5})
 }

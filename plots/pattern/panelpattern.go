@@ -35,7 +35,7 @@ func (p PanelPattern) Drawing() Drawing {
 		}
 	}
 	slices.Reverse(over)
-	d.Items = append(d.Items, Curve{Path: polyline(true, append(under, over...)...)})
+	d.Items = append(d.Items, Curve{Path: bench.Polyline(true, append(under, over...)...)})
 	for _, r := range []float64{p.Panel.Radius, p.Panel.Radius + p.Stave.Thick} {
 		d.Items = append(d.Items, Curve{Layer: Centre, Path: bench.Path{Start: on(r, -all), Strokes: []bench.Stroke{{To: on(r, all), Turn: 2 * all}}}})
 	}

@@ -73,13 +73,6 @@ func number(x float64) string { return quantity.Decimal(x*points, 4) }
 
 func pair(v r2.Vec) string { return number(v.X) + " " + number(v.Y) }
 
-// clip begins and ends a box beyond which nothing is drawn.
-func (p *pen) clip(box r2.Box) {
-	p.pdf.RawWriteStr("q " + pair(box.Min) + " " + pair(box.Size()) + " re W n")
-}
-
-func (p *pen) unclip() { p.pdf.RawWriteStr("Q") }
-
 // set takes up a style.
 func (p *pen) set(s style) {
 	p.pdf.RawWriteStr(fmt.Sprintf("%s w %.2f G %v 0 d", number(s.width), s.grey, s.dash))

@@ -111,27 +111,29 @@ func (m LegMark) items(depth float64) []Item {
 	return list
 }
 
+// across returns the two edges of the wood at a part of their lengths.
+func across(wood, top bench.Path, part float64) (low, high r2.Vec) {
+	back := top.Reversed()
+	low, _ = wood.At(wood.Length() * part)
+	high, _ = back.At(back.Length() * part)
+	return low, high
+}
+
 // between returns the middle line of the wood, by points a hundredth of its length apart: it
 // is looked at, not cut along.
 func between(wood, top bench.Path) bench.Path {
-	const n = 100
-	back := top.Reversed()
 	var list []r2.Vec
-	for i := range n + 1 {
-		a, _ := wood.At(wood.Length() * float64(i) / n)
-		b, _ := back.At(back.Length() * float64(i) / n)
-		list = append(list, r2.Scale(0.5, r2.Add(a, b)))
+	for i := range 101 {
+		low, high := across(wood, top, float64(i)/100)
+		list = append(list, r2.Scale(0.5, r2.Add(low, high)))
 	}
-	return polyline(false, list...)
+	return bench.Polyline(false, list...)
 }
 
 // grainIn returns an arrow along the grain in the middle of the wood, between low point and nose.
 func grainIn(wood, top bench.Path, heading float64) Grain {
-	back := top.Reversed()
-	a, _ := wood.At(wood.Length() * 0.74)
-	b, _ := back.At(back.Length() * 0.74)
-	middle := r2.Add(a, r2.Scale(0.3, r2.Sub(b, a)))
-	half := r2.Scale(0.025, along(heading))
+	low, high := across(wood, top, 0.74)
+	middle, half := r2.Add(low, r2.Scale(0.3, r2.Sub(high, low))), r2.Scale(0.025, along(heading))
 	return Grain{From: r2.Sub(middle, half), To: r2.Add(middle, half)}
 }
 

@@ -25,7 +25,7 @@ type shape struct {
 
 // stroke returns a line through points on a layer.
 func stroke(layer Layer, points ...r2.Vec) shape {
-	return shape{layer: layer, path: polyline(false, points...)}
+	return shape{layer: layer, path: bench.Polyline(false, points...)}
 }
 
 // left returns the left end of a text's base line.
@@ -44,7 +44,7 @@ func (s shape) spots(step float64) []r2.Vec {
 	case s.text != "":
 		c := s.corners()
 		left, right := r2.Scale(0.5, r2.Add(c[0], c[3])), r2.Scale(0.5, r2.Add(c[1], c[2]))
-		return append(sampled(polyline(true, c[:]...), step), sampled(polyline(false, left, right), step)...)
+		return append(sampled(bench.Polyline(true, c[:]...), step), sampled(bench.Polyline(false, left, right), step)...)
 	case s.point:
 		return []r2.Vec{s.at}
 	}
@@ -162,18 +162,9 @@ func sampled(p bench.Path, step float64) []r2.Vec {
 	return list
 }
 
-// polyline returns a path of straight strokes.
-func polyline(closed bool, points ...r2.Vec) bench.Path {
-	p := bench.Path{Start: points[0], Closed: closed}
-	for _, q := range points[1:] {
-		p.Strokes = append(p.Strokes, bench.Stroke{To: q})
-	}
-	return p
-}
-
 // rectangle returns the outline of one from its lower left corner.
 func rectangle(at, size r2.Vec) bench.Path {
-	return polyline(true, r2.Box{Min: at, Max: r2.Add(at, size)}.Vertices()...)
+	return bench.Polyline(true, r2.Box{Min: at, Max: r2.Add(at, size)}.Vertices()...)
 }
 
 // along returns the unit vector at an angle.
