@@ -3,7 +3,6 @@ package plots
 import (
 	"cmp"
 	"fmt"
-	"io"
 	"math"
 	"slices"
 	"strings"
@@ -72,12 +71,11 @@ func (c barChart) picture(name, what string) Picture {
 	for _, b := range c.bars {
 		alt = append(alt, b.label+" "+b.said)
 	}
-	said := what + ": " + strings.Join(alt, "; ") + "."
-	return Picture{Name: name, Alt: said, draw: func(w io.Writer, f Format) error { return c.write(w, f, said) }}
+	return pictureOf(name, what+": "+strings.Join(alt, "; ")+".", c.plot)
 }
 
-// write draws the chart; alt says what it shows.
-func (c barChart) write(w io.Writer, f Format, alt string) error {
+// plot lays the chart out.
+func (c barChart) plot() (*plot.Plot, error) {
 	p := newPlot(c.title, c.x, "")
 	p.X.Padding = 4
 	var values plotter.Values
@@ -88,7 +86,7 @@ func (c barChart) write(w io.Writer, f Format, alt string) error {
 	if len(values) > 0 {
 		bars, err := plotter.NewBarChart(values, 11)
 		if err != nil {
-			return err
+			return nil, err
 		}
 		bars.Horizontal, bars.Color, bars.LineStyle.Width = true, blue, 0
 		grid := plotter.NewGrid()
@@ -98,7 +96,7 @@ func (c barChart) write(w io.Writer, f Format, alt string) error {
 	}
 	wide := p.X.Max - p.X.Min
 	p.X.Min, p.X.Max = p.X.Min-0.12*wide, p.X.Max+0.12*wide // room for the values
-	return writePlot(w, f, p, alt)
+	return p, nil
 }
 
 // values writes the value of each bar behind it.

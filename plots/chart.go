@@ -75,17 +75,6 @@ func (c *chart) spread() {
 	c.low.Y, c.high.Y = c.low.Y-room, c.high.Y+room
 }
 
-// picture returns the chart as a picture; alt says what it shows.
-func (c chart) picture(name, alt string) Picture {
-	return Picture{Name: name, Alt: alt, draw: func(w io.Writer, f Format) error {
-		p, err := c.plot()
-		if err != nil {
-			return err
-		}
-		return writePlot(w, f, p, alt)
-	}}
-}
-
 // plot lays the chart out: the curves, and to their right the labels, each led to its
 // own line.
 func (c chart) plot() (*plot.Plot, error) {
@@ -210,7 +199,18 @@ func (c chart) labels(canvas draw.Canvas, p *plot.Plot) {
 	}
 }
 
-// writePlot writes a laid-out plot with a little room around it. alt says what it shows.
+// pictureOf returns a chart as a picture, with a little room around it; alt says what it shows.
+func pictureOf(name, alt string, plot func() (*plot.Plot, error)) Picture {
+	return Picture{Name: name, Alt: alt, draw: func(w io.Writer, f Format) error {
+		p, err := plot()
+		if err != nil {
+			return err
+		}
+		return writePlot(w, f, p, alt)
+	}}
+}
+
+// writePlot writes a laid-out plot.
 func writePlot(w io.Writer, f Format, p *plot.Plot, alt string) error {
 	var canvas vg.CanvasWriterTo = vgsvg.New(chartWidth, chartHeight)
 	if f == PDF {

@@ -65,7 +65,7 @@ func RightingArm(r check.Report) Picture {
 		k.dots, k.rings = slices.DeleteFunc(k.dots, outside), slices.DeleteFunc(k.rings, outside)
 	}
 	c.spread()
-	return c.picture("righting arm", "Righting arm against tilt. "+strings.Join(alt, "; ")+".")
+	return pictureOf("righting arm", "Righting arm against tilt. "+strings.Join(alt, "; ")+".", c.plot)
 }
 
 // TimeOfARock draws how long one rock takes, there and back, against the tilt from rest
@@ -93,7 +93,7 @@ func TimeOfARock(r check.Report) Picture {
 		c.curves = append(c.curves, k)
 	}
 	c.high.Y *= 1.05
-	return c.picture("time of a rock", "Time of one rock against release. "+strings.Join(alt, "; ")+".")
+	return pictureOf("time of a rock", "Time of one rock against release. "+strings.Join(alt, "; ")+".", c.plot)
 }
 
 // timesOf returns a load's times at each half degree from which it comes back, up to

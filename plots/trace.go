@@ -45,7 +45,7 @@ func Traces(r trial.Rocking) []Picture {
 		if i == 0 {
 			c.mark(r)
 		}
-		list = append(list, c.picture(t.name+" in time", t.alt))
+		list = append(list, pictureOf(t.name+" in time", t.alt, c.plot))
 	}
 	return list
 }

@@ -37,15 +37,7 @@ func (d Drawing) titleRows(r *ruler, units quantity.System) [][]row {
 // titleBlock writes the title block inside the outline where it fits, for what is cut off
 // is lost, and otherwise under the part.
 func (y *yard) titleBlock(d Drawing, units quantity.System) {
-	ways := d.titleRows(y.ruler, units)
-	grid := y.inner()
-	for _, rows := range ways {
-		if b, found := y.room(grid, y.blockHalf(rows)); found {
-			y.block(rows, b)
-			return
-		}
-	}
-	y.under(ways[0])
+	y.settle(y.inner(), d.titleRows(y.ruler, units)...)
 }
 
 // note writes a note outside the outline and near to it, so that it takes no sheet of its own
@@ -55,21 +47,21 @@ func (y *yard) note(lines []string) {
 	for _, line := range lines {
 		rows = append(rows, row{y.ruler.fit(line, lettering, 2*widest), lettering})
 	}
-	half := y.blockHalf(rows)
-	if half.Y == 0 {
-		return
-	}
-	if b, found := y.room(y.outer(), half); found {
-		y.block(rows, b)
-		return
-	}
-	y.under(rows)
+	y.settle(y.outer(), rows)
 }
 
-// under writes a block under everything.
-func (y *yard) under(rows []row) {
-	box, half := bounds(y.list), y.blockHalf(rows)
-	y.block(rows, rect{middle: r2.Vec{X: box.Center().X, Y: box.Min.Y - half.Y - 8e-3}, half: half})
+// settle writes a block at one of some places in the first of its shapes for which there is room, and the first
+// under everything where there is none.
+func (y *yard) settle(places []spot, ways ...[]row) {
+	for i, rows := range ways {
+		ways[i] = slices.DeleteFunc(rows, func(r row) bool { return r.text == "" })
+		if b, found := y.room(places, y.blockHalf(ways[i])); found {
+			y.block(ways[i], b)
+			return
+		}
+	}
+	box, half := bounds(y.list), y.blockHalf(ways[0])
+	y.block(ways[0], rect{middle: r2.Vec{X: box.Center().X, Y: box.Min.Y - half.Y - 8e-3}, half: half})
 }
 
 // A spot is a place where something could stand.
@@ -154,10 +146,8 @@ const leading = 2.0
 func (y *yard) blockHalf(rows []row) r2.Vec {
 	var half r2.Vec
 	for _, r := range rows {
-		if r.text != "" {
-			half.X = max(half.X, y.ruler.width(r.text, r.height)/2)
-			half.Y += leading / 2 * r.height
-		}
+		half.X = max(half.X, y.ruler.width(r.text, r.height)/2)
+		half.Y += leading / 2 * r.height
 	}
 	return half
 }
@@ -167,9 +157,6 @@ func (y *yard) block(rows []row, b rect) {
 	right, up := along(b.angle), along(b.angle+math.Pi/2)
 	top := r2.Add(b.middle, r2.Scale(b.half.Y, up))
 	for _, r := range rows {
-		if r.text == "" {
-			continue
-		}
 		width := y.ruler.width(r.text, r.height)
 		base := r2.Sub(top, r2.Scale(leading*0.75*r.height, up))
 		base = r2.Sub(base, r2.Scale(b.half.X-width/2, right))

@@ -180,11 +180,12 @@ func (c *setter) block(b CardBlock) {
 // columns returns the widths of a table's columns and of all of it, of type 1 m high.
 func (c *setter) columns(b CardBlock) (wide []float64, total float64) {
 	for n, row := range b.Rows {
+		_, wider := b.face(n)
 		for i, cell := range row {
 			if i == len(wide) {
 				wide = append(wide, 0)
 			}
-			wide[i] = max(wide[i], c.cell(cell, 1, n == 0 && b.Bold))
+			wide[i] = max(wide[i], c.width(cell, wider))
 		}
 	}
 	total = columnGap * float64(max(0, len(wide)-1))
@@ -194,13 +195,12 @@ func (c *setter) columns(b CardBlock) (wide []float64, total float64) {
 	return wide, max(total, 1)
 }
 
-// cell returns the width of a cell in a type, m.
-func (c *setter) cell(text string, size float64, bold bool) float64 {
-	width := c.width(text, size)
-	if bold {
-		width *= boldWider
+// face returns the face of a row, and how much wider it is.
+func (b CardBlock) face(row int) (bold string, wider float64) {
+	if row == 0 && b.Bold {
+		return "B", boldWider
 	}
-	return width
+	return "", 1
 }
 
 // table sets rows in columns as wide as their longest; where they are too wide for the page
@@ -211,14 +211,11 @@ func (c *setter) table(b CardBlock) {
 	for n, row := range b.Rows {
 		c.step(spacing * size / c.size)
 		x := cardEdge
-		bold := ""
-		if n == 0 && b.Bold {
-			bold = "B"
-		}
+		bold, wider := b.face(n)
 		for i, cell := range row {
 			at := x
 			if i > 0 && i < len(wide)-1 {
-				at += wide[i]*size - c.cell(cell, size, bold != "")
+				at += wide[i]*size - c.width(cell, size*wider)
 			}
 			c.text(cell, size, at, 0, bold)
 			x += (wide[i] + columnGap) * size

@@ -108,13 +108,7 @@ func (s *sheets) note(texts []string, y *yard, from, to r2.Vec, height float64) 
 func (s *sheets) crosses(row, col int, at r2.Vec) {
 	for _, c := range [][2]int{{0, 0}, {0, 1}, {1, 0}, {1, 1}} {
 		r, k := row+c[0], col+c[1] // the corner between rows r−1 and r, columns k−1 and k
-		others := 0
-		for _, n := range []int{s.at(r-1, k-1), s.at(r-1, k), s.at(r, k-1), s.at(r, k)} {
-			if n > 0 {
-				others++
-			}
-		}
-		if others > 1 {
+		if min(1, s.at(r-1, k-1))+min(1, s.at(r-1, k))+min(1, s.at(r, k-1))+min(1, s.at(r, k)) > 1 {
 			mark := r2.Add(at, r2.Sub(s.corner(c[0], c[1]), s.origin))
 			for _, half := range []r2.Vec{{X: arm}, {Y: arm}} {
 				s.line(crossLine, r2.Sub(mark, half), r2.Add(mark, half))

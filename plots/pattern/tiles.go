@@ -87,15 +87,13 @@ func fewest(best *tiling, t tiling, points []r2.Vec, box r2.Box) *tiling {
 		X: t.paper.Width - 2*margin - bleed - t.strip,
 		Y: t.paper.Height - 2*margin - foot - bleed - t.strip,
 	}
-	cells := func(length, cell float64) int {
-		return max(1, int(math.Ceil((length+2*free-bleed-t.strip)/cell)))
+	cells := func(length, cell float64) (n int, slack float64) {
+		n = max(1, int(math.Ceil((length+2*free-bleed-t.strip)/cell)))
+		return n, float64(n)*cell + bleed + t.strip - length - 2*free
 	}
-	size := box.Size()
-	t.cols, t.rows = cells(size.X, t.cell.X), cells(size.Y, t.cell.Y)
-	slack := r2.Vec{
-		X: float64(t.cols)*t.cell.X + bleed + t.strip - size.X - 2*free,
-		Y: float64(t.rows)*t.cell.Y + bleed + t.strip - size.Y - 2*free,
-	}
+	var slack r2.Vec
+	t.cols, slack.X = cells(box.Size().X, t.cell.X)
+	t.rows, slack.Y = cells(box.Size().Y, t.cell.Y)
 	for _, across := range []float64{0.5, 0, 0.25, 0.75, 1} {
 		for _, down := range []float64{0.5, 0, 0.25, 0.75, 1} {
 			u := t
