@@ -31,19 +31,16 @@ func PersonSheet(units quantity.System) Picture {
 		y -= 7.1
 	}
 	y -= 2
-	for _, q := range []struct {
-		label   string
-		answers []string
-	}{
-		{"Name and date", nil},
-		{"Used for", []string{"reading", "resting", "nursing", "porch talk", "sleep"}},
-		{"Stands on", []string{"bare floor", "rug", "porch or deck", "slope"}},
-		{"Cushion", []string{"none", "seat", "seat and back"}},
-		{"How thick, sat on", nil},
-		{"In the house", []string{"small children", "dogs, cats", "someone who needs a hand to rise"}},
-		{"Another who sits", nil},
+	for _, q := range [][]string{
+		{"Name and date"},
+		{"Used for", "reading", "resting", "nursing", "porch talk", "sleep"},
+		{"Stands on", "bare floor", "rug", "porch or deck", "slope"},
+		{"Cushion", "none", "seat", "seat and back"},
+		{"How thick, sat on"},
+		{"In the house", "small children", "dogs, cats", "someone who needs a hand to rise"},
+		{"Another who sits"},
 	} {
-		s.question(q.label, y, q.answers...)
+		s.question(q[0], y, q[1:]...)
 		y -= 6.7
 	}
 	s.foot(numbered)

@@ -14,7 +14,7 @@ import (
 // An Item is one thing on a drawing: a [Curve], [Line], [Mark], [Text], [Name], [Grain], [Arrow],
 // [Corner] or [Dimension].
 type Item interface {
-	shapes(r *ruler) []shape // but for what is written beside it where there is room
+	shapes(r *ruler) ([]shape, label) // the label, if it has a text, is what is written beside it
 }
 
 // A Curve is a path on a layer; no layer is the outline.
@@ -23,8 +23,8 @@ type Curve struct {
 	Path  bench.Path
 }
 
-func (c Curve) shapes(*ruler) []shape {
-	return []shape{{layer: cmp.Or(c.Layer, Outline), path: c.Path}}
+func (c Curve) shapes(*ruler) ([]shape, label) {
+	return []shape{{layer: cmp.Or(c.Layer, Outline), path: c.Path}}, label{}
 }
 
 // A Line is straight. Its label is put beside it.
@@ -34,8 +34,10 @@ type Line struct {
 	Label    string
 }
 
-func (l Line) shapes(*ruler) []shape {
-	return []shape{stroke(cmp.Or(l.Layer, Marks), l.From, l.To)}
+func (l Line) shapes(*ruler) ([]shape, label) {
+	middle := r2.Scale(0.5, r2.Add(l.From, l.To))
+	places := func(half r2.Vec) []rect { return append(beside(half, l.From, l.To), around(half, l.To)...) }
+	return []shape{stroke(cmp.Or(l.Layer, Marks), l.From, l.To)}, label{l.Label, places, &middle}
 }
 
 // A Mark is a cross at a point, turned by an angle (rad), with its label beside it.
@@ -48,14 +50,14 @@ type Mark struct {
 // arm is half of a cross's line, m.
 const arm = 4e-3
 
-func (m Mark) shapes(*ruler) []shape {
+func (m Mark) shapes(*ruler) ([]shape, label) {
 	x := r2.Scale(arm, along(m.Angle))
 	y := r2.Vec{X: -x.Y, Y: x.X}
 	return []shape{
 		stroke(Marks, r2.Sub(m.At, x), r2.Add(m.At, x)),
 		stroke(Marks, r2.Sub(m.At, y), r2.Add(m.At, y)),
 		{layer: Marks, point: true, at: m.At},
-	}
+	}, label{text: m.Label, places: func(half r2.Vec) []rect { return around(half, m.At) }}
 }
 
 // A Text stands on its place with its left end.
@@ -64,12 +66,12 @@ type Text struct {
 	Text string
 }
 
-func (t Text) shapes(r *ruler) []shape {
+func (t Text) shapes(r *ruler) ([]shape, label) {
 	list := r.lettered(Texts, t.Text, lettering, t.At, 0)
 	for i := range list {
 		list[i].at.X += list[i].width / 2
 	}
-	return list
+	return list, label{}
 }
 
 // A Name is a text at a place or, where something stands there, beside it.
@@ -78,19 +80,22 @@ type Name struct {
 	Text string
 }
 
-func (Name) shapes(*ruler) []shape { return nil }
+func (n Name) shapes(*ruler) ([]shape, label) {
+	places := func(half r2.Vec) []rect { return append([]rect{{middle: n.At, half: half}}, around(half, n.At)...) }
+	return nil, label{text: n.Text, places: places}
+}
 
 // A Grain is an arrow along the grain. It has one head, so that of a pair the mirrored one is seen
 // to be.
 type Grain struct{ From, To r2.Vec }
 
-func (g Grain) shapes(*ruler) []shape {
+func (g Grain) shapes(*ruler) ([]shape, label) {
 	back := r2.Sub(g.From, g.To)
 	barb := r2.Scale(6e-3, along(math.Atan2(back.Y, back.X)))
 	return []shape{
 		stroke(Marks, g.From, g.To),
 		stroke(Marks, r2.Add(g.To, r2.Rotate(barb, 0.35, r2.Vec{})), g.To, r2.Add(g.To, r2.Rotate(barb, -0.35, r2.Vec{}))),
-	}
+	}, label{text: "grain", places: func(half r2.Vec) []rect { return beside(half, g.From, g.To) }}
 }
 
 // An Arrow has a name beside it, "up".
@@ -99,18 +104,21 @@ type Arrow struct {
 	Label    string
 }
 
-func (a Arrow) shapes(r *ruler) []shape { return Grain{a.From, a.To}.shapes(r) }
+func (a Arrow) shapes(r *ruler) ([]shape, label) {
+	list, _ := Grain{a.From, a.To}.shapes(r)
+	return list, label{text: a.Label, places: func(half r2.Vec) []rect { return around(half, a.From, a.To) }}
+}
 
 // A Corner is a square corner to lay a square against: one leg level, the other up from it.
 type Corner struct{ At r2.Vec }
 
-func (c Corner) shapes(*ruler) []shape {
+func (c Corner) shapes(*ruler) ([]shape, label) {
 	const leg, nick = 25e-3, 5e-3
 	at := func(x, y float64) r2.Vec { return r2.Add(c.At, r2.Vec{X: x, Y: y}) }
 	return []shape{
 		stroke(Marks, at(leg, 0), c.At, at(0, leg)),
 		stroke(Marks, at(nick, 0), at(nick, nick), at(0, nick)),
-	}
+	}, label{"square corner", func(half r2.Vec) []rect { return around(half, at(0.018, 0.018), c.At) }, &c.At}
 }
 
 // A Dimension is a measure from point to point, its line set off to the left of the way.
@@ -120,7 +128,7 @@ type Dimension struct {
 	Text     string
 }
 
-func (d Dimension) shapes(r *ruler) []shape { return d.on(Marks, r) }
+func (d Dimension) shapes(r *ruler) ([]shape, label) { return d.on(Marks, r), label{} }
 
 // on draws a dimension on a layer: its line with ticks, the two lines out to it, the text
 // over its middle.

@@ -94,30 +94,9 @@ func crosses(p, q, half r2.Vec) bool {
 
 // A label is a text that may stand where it is clear, the better places first.
 type label struct {
-	text  string
-	poses func(half r2.Vec) []rect
-	of    *r2.Vec // where what it names stands, in or out of the outlines; nil where on their edge
-}
-
-// labelOf returns what an item wants to have written beside it, if anything.
-func labelOf(item Item) label {
-	switch it := item.(type) {
-	case Mark:
-		return label{text: it.Label, poses: func(half r2.Vec) []rect { return around(half, it.At) }}
-	case Line:
-		middle := r2.Scale(0.5, r2.Add(it.From, it.To))
-		return label{it.Label, func(half r2.Vec) []rect { return append(beside(half, it.From, it.To), around(half, it.To)...) }, &middle}
-	case Name:
-		return label{text: it.Text, poses: func(half r2.Vec) []rect { return append([]rect{{middle: it.At, half: half}}, around(half, it.At)...) }}
-	case Arrow:
-		return label{text: it.Label, poses: func(half r2.Vec) []rect { return around(half, it.From, it.To) }}
-	case Grain:
-		return label{text: "grain", poses: func(half r2.Vec) []rect { return beside(half, it.From, it.To) }}
-	case Corner:
-		inner := r2.Add(it.At, r2.Vec{X: 0.018, Y: 0.018})
-		return label{"square corner", func(half r2.Vec) []rect { return around(half, inner, it.At) }, &it.At}
-	}
-	return label{}
+	text   string
+	places func(half r2.Vec) []rect
+	of     *r2.Vec // where what it names stands, in or out of the outlines; nil where on their edge
 }
 
 // around returns level places for a box about points: above, below, right and left, and further out.
@@ -154,16 +133,19 @@ func beside(half, from, to r2.Vec) []rect {
 // lay puts items on the yard, then what they want to have written beside them. The error is an [*Error] or a
 // [*ReachError] for what cannot be drawn.
 func (y *yard) lay(items []Item) error {
-	for _, item := range items {
-		for _, s := range item.shapes(y.ruler) {
+	labels := make([]label, len(items))
+	for i, item := range items {
+		var list []shape
+		list, labels[i] = item.shapes(y.ruler)
+		for _, s := range list {
 			if err := s.check(); err != nil {
 				return err
 			}
-			y.add(s)
 		}
+		y.add(list...)
 	}
-	for _, item := range items {
-		if err := y.put(labelOf(item)); err != nil {
+	for _, l := range labels {
+		if err := y.put(l); err != nil {
 			return err
 		}
 	}
@@ -179,10 +161,10 @@ func (y *yard) put(l label) error {
 		return nil
 	}
 	width := y.ruler.width(text, lettering)
-	poses := l.poses(r2.Vec{X: width / 2, Y: lettering * 1.35 / 2})
+	places := l.places(r2.Vec{X: width / 2, Y: lettering * 1.35 / 2})
 	within := l.of == nil || y.inside(*l.of)
-	best, found := poses[0], false
-	for _, p := range poses {
+	best, found := places[0], false
+	for _, p := range places {
 		if !y.clear(rect{p.middle, r2.Vec{X: width / 2, Y: lettering * 0.7}, p.angle}, 1e-3) { // with a little more room than it takes
 			continue
 		}
