@@ -76,6 +76,7 @@ type liveView struct {
 	least, most float64 // tilts shown
 	tilt        func(time float64) float64
 	span        float64
+	arm, time   panel // the small charts under it
 }
 
 func newLiveView(w Watched) liveView {
@@ -92,6 +93,7 @@ func newLiveView(w Watched) liveView {
 	}
 	v.moving = ghost{name: "seated", load: w.Load, tilt: v.rest, pen: pen{colour: ink, width: 0.6}, moves: true}
 	v.frame = v.room()
+	v.setCharts()
 	return v
 }
 
@@ -164,10 +166,9 @@ func (v *liveView) scene() scene {
 		s.add(v.handle(h))
 	}
 	s.add(v.rule(w.Report, v.height-4))
-	p := livePanels(v)
-	s.add(p.groups()...)
+	s.add(v.charts()...)
 	if v.tilt != nil {
-		s.samples = v.written(w.Report, v.rest, v.instants(), p.within)
+		s.samples = v.written(w.Report, v.rest, v.instants(), v.within)
 	}
 	return s
 }

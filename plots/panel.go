@@ -12,17 +12,17 @@ import (
 	"rockerwright/sim/trial"
 )
 
-// A panel is a small chart beside a side view: the tilt in time.
+// A panel is a small chart beside a side view: the tilt in time, or over the righting arm, m, in place of it.
 type panel struct {
 	from, size  r2.Vec  // its lower left corner and its size, mm of paper
 	least, most float64 // tilts, rad
 	rest        float64
-	span        float64 // s
+	low, span   float64 // the first time and how much of it, s
 }
 
 // at returns where a tilt at a time lies, mm.
 func (p panel) at(time, tilt float64) r2.Vec {
-	return r2.Vec{X: p.from.X + p.size.X*time/p.span, Y: p.from.Y + p.size.Y*(tilt-p.least)/(p.most-p.least)}
+	return r2.Vec{X: p.from.X + p.size.X*(time-p.low)/p.span, Y: p.from.Y + p.size.Y*(tilt-p.least)/(p.most-p.least)}
 }
 
 // line returns instants as a line of the chart.
@@ -35,7 +35,9 @@ func (p panel) line(list []instant) []r2.Vec {
 }
 
 // level draws a line across the chart at a tilt.
-func (p panel) level(pen pen, tilt float64) shape { return pen.line(p.at(0, tilt), p.at(p.span, tilt)) }
+func (p panel) level(pen pen, tilt float64) shape {
+	return pen.line(p.at(p.low, tilt), p.at(p.low+p.span, tilt))
+}
 
 // restLine is the pen of the rest in time.
 var restLine = pen{soft, 0.25, []float64{1.2, 1.2}}
@@ -131,151 +133,135 @@ func (p panel) began(r trial.Rocking) string {
 	return "started at rest"
 }
 
-// paired are the two charts of a live view: the righting arm to the right, the tilt
-// upwards, and beside it the time to the right over the same tilts.
-type paired struct {
-	view *liveView
-	arm  panel   // its time is the arm, m
-	low  float64 // least arm shown, m
-	time panel
-}
-
-// Where the two charts stand, mm.
+// Where the two charts of a live view stand, mm.
 const (
 	panelLeft = 15.0
 	panelGap  = 8.0
 )
 
-func livePanels(v *liveView) paired {
+// setCharts lays out the two charts: the righting arm to the right, the tilt upwards, and beside it the time to
+// the right over the same tilts.
+func (v *liveView) setCharts() {
 	each := (v.width - panelLeft - panelGap - 6) / 2
-	low, high := math.Inf(1), math.Inf(-1)
-	loads := []*check.Load{v.watched.Load}
+	arms := v.arms(v.watched.Load)
 	if b := v.watched.Before; b != nil {
-		loads = append(loads, b.Load)
+		arms = append(arms, v.arms(b.Load)...)
 	}
-	for _, l := range loads {
-		for _, q := range l.Righting() {
-			if q.Tilt >= v.least && q.Tilt <= v.most {
-				low, high = min(low, q.Arm), max(high, q.Arm)
-			}
-		}
+	low, high := math.Inf(1), math.Inf(-1)
+	for _, q := range arms {
+		low, high = min(low, q.Arm), max(high, q.Arm)
 	}
 	if !(high > low) {
 		low, high = -0.01, 0.01
 	}
 	room := 0.04 * (high - low)
-	arm := panel{from: r2.Vec{X: panelLeft, Y: panelFoot}, size: r2.Vec{X: each, Y: livePanel}, least: v.least, most: v.most, rest: v.rest, span: high - low + 2*room}
-	time := arm
-	time.from.X, time.span = panelLeft+each+panelGap, max(v.span, 1)
-	return paired{view: v, arm: arm, low: low - room, time: time}
+	v.arm = panel{from: r2.Vec{X: panelLeft, Y: panelFoot}, size: r2.Vec{X: each, Y: livePanel}, least: v.least, most: v.most, rest: v.rest,
+		low: low - room, span: high - low + 2*room}
+	v.time = v.arm
+	v.time.from.X, v.time.low, v.time.span = panelLeft+each+panelGap, 0, max(v.span, 1)
 }
 
-// groups draws both charts.
-func (p *paired) groups() []group {
-	v := p.view
+// arms returns the righting arms of a load at the tilts shown.
+func (v *liveView) arms(l *check.Load) []check.Righting {
+	return slices.DeleteFunc(l.Righting(), func(q check.Righting) bool { return q.Tilt < v.least || q.Tilt > v.most })
+}
+
+// charts draws both charts.
+func (v *liveView) charts() []group {
 	arm, time := group{name: "arm"}, group{name: "trace"}
-	arm.add(rectangle(pale, 0.25, p.arm.from, p.arm.size))
-	time.add(rectangle(pale, 0.25, p.time.from, p.time.size))
-	arm.add(p.tiltMarks()...)
-	arm.add(p.armMarks()...)
-	time.add(p.timeMarks()...)
-	arm.add(p.arm.level(restLine, v.rest), p.time.level(restLine, v.rest))
-	if b := v.watched.Before; b != nil {
-		arm.add(p.curve(b.Load, pen{faded, 0.4, []float64{1.6, 1.2}}))
+	arm.add(rectangle(pale, 0.25, v.arm.from, v.arm.size))
+	time.add(rectangle(pale, 0.25, v.time.from, v.time.size))
+	arm.add(v.tiltMarks()...)
+	arm.add(v.armMarks()...)
+	time.add(v.timeMarks()...)
+	arm.add(v.arm.level(restLine, v.rest), v.time.level(restLine, v.rest))
+	curve := func(l *check.Load, pen pen) {
+		var line []r2.Vec
+		for _, q := range v.arms(l) {
+			line = append(line, v.arm.at(q.Arm, q.Tilt))
+		}
+		arm.add(pen.line(line...))
 	}
-	arm.add(p.curve(v.watched.Load, pen{colour: ink, width: 0.5}))
+	if b := v.watched.Before; b != nil {
+		curve(b.Load, pen{faded, 0.4, []float64{1.6, 1.2}})
+	}
+	curve(v.watched.Load, pen{colour: ink, width: 0.5})
 	for _, m := range margins(v.watched.Load) { // the tilts at which the load goes over
 		if m.Tip >= v.least && m.Tip <= v.most {
-			arm.add(pen{colour: ink, width: 0.4}.ring(p.arm.at(-p.low, m.Tip), 1.1).filled(white))
+			arm.add(pen{colour: ink, width: 0.4}.ring(v.arm.at(0, m.Tip), 1.1).filled(white))
 		}
 	}
-	groups := []group{arm, time}
 	if v.tilt == nil {
-		return groups
+		return []group{arm, time}
 	}
 	var line []r2.Vec
 	for t := 0.0; t <= v.span; t += sampleEvery {
-		line = append(line, p.within(t, v.tilt(t)))
+		line = append(line, v.within(t, v.tilt(t)))
 	}
-	level := path(orange, 0.5, p.arm.at(0, v.rest), p.time.at(p.time.span, v.rest))
-	return append(groups, group{name: "tilt-in-time", shapes: []shape{path(ink, 0.5, line...)}},
-		group{name: "level", moves: withTilt, shapes: []shape{level}}, p.time.now(1.3))
+	level := path(orange, 0.5, v.arm.at(v.arm.low, v.rest), v.time.at(v.time.span, v.rest))
+	return []group{arm, time, {name: "tilt-in-time", shapes: []shape{path(ink, 0.5, line...)}},
+		{name: "level", moves: withTilt, shapes: []shape{level}}, v.time.now(1.3)}
 }
 
 // within returns where a tilt at a time lies, not above or below the charts.
-func (p *paired) within(time, tilt float64) r2.Vec {
-	at := p.time.at(time, tilt)
-	at.Y = min(max(at.Y, p.arm.from.Y), p.arm.from.Y+p.arm.size.Y)
+func (v *liveView) within(time, tilt float64) r2.Vec {
+	at := v.time.at(time, tilt)
+	at.Y = min(max(at.Y, v.arm.from.Y), v.arm.from.Y+v.arm.size.Y)
 	return at
 }
 
 // tiltMarks writes the tilts at the left.
-func (p *paired) tiltMarks() []shape {
-	v := p.view
+func (v *liveView) tiltMarks() []shape {
 	var list []shape
 	every := 15
 	if v.most-v.least > 1.9 {
 		every = 30
 	}
 	for n := int(math.Ceil(inDegrees(v.least)/float64(every))) * every; float64(n) <= inDegrees(v.most); n += every {
-		at := p.arm.at(0, float64(n)*quantity.Deg)
+		at := v.arm.at(v.arm.low, float64(n)*quantity.Deg)
 		list = append(list, path(ink, 0.3, at, r2.Sub(at, r2.Vec{X: 1.2})), words(r2.Sub(at, r2.Vec{X: 2.2, Y: 1.1}), letter, right, fmt.Sprintf("%d°", n)))
 	}
 	return list
 }
 
 // armMarks writes the arms below, and what is drawn above.
-func (p *paired) armMarks() []shape {
-	units := p.view.watched.Report.Design.Units
+func (v *liveView) armMarks() []shape {
+	units := v.watched.Report.Design.Units
 	one := scaleOf(quantity.Length, units)
 	every := 1.0
 	if units == quantity.Metric {
 		every = 25
 	}
-	for p.arm.span/one/every > 6 {
+	for v.arm.span/one/every > 6 {
 		every *= 2
 	}
 	var list []shape
-	for n := math.Ceil(p.low / one / every); n*every*one <= p.low+p.arm.span; n++ {
-		x := n * every
+	for n := math.Ceil(v.arm.low / one / every); n*every*one <= v.arm.low+v.arm.span; n++ {
 		if n == 0 {
-			foot := r2.Vec{X: p.arm.at(x*one-p.low, 0).X, Y: p.arm.from.Y}
-			list = append(list, path(soft, 0.3, foot, r2.Add(foot, r2.Vec{Y: p.arm.size.Y})))
+			list = append(list, path(soft, 0.3, v.arm.at(0, v.least), v.arm.at(0, v.most)))
 		}
-		list = append(list, p.arm.tick(x*one-p.low, fmt.Sprintf("%g", x))...)
+		list = append(list, v.arm.tick(n*every*one, fmt.Sprintf("%g", n*every))...)
 	}
-	list = append(list, p.arm.below(9, "arm, "+quantity.Unit(quantity.Length, units)))
 	title := "what brings it back (ring: goes over)"
-	if p.view.narrow {
+	if v.narrow {
 		title = "what brings it back"
 	}
-	return append(list, p.arm.above(2, title)...)
+	return append(append(list, v.arm.below(9, "arm, "+quantity.Unit(quantity.Length, units))), v.arm.above(2, title)...)
 }
 
 // timeMarks writes the seconds below, and what is drawn above.
-func (p *paired) timeMarks() []shape {
+func (v *liveView) timeMarks() []shape {
 	var list []shape
 	every := 1.0
-	for p.time.span/every > 7 || p.view.narrow && p.time.span/every > 4 {
+	for v.time.span/every > 7 || v.narrow && v.time.span/every > 4 {
 		every *= 2
 	}
-	for t := 0.0; t <= p.time.span; t += every {
-		list = append(list, p.time.tick(t, fmt.Sprintf("%g", t))...)
+	for t := 0.0; t <= v.time.span; t += every {
+		list = append(list, v.time.tick(t, fmt.Sprintf("%g", t))...)
 	}
 	text := "tilt in time"
-	if m := p.view.watched.Motion; m != nil && !p.view.narrow {
-		text += ", " + degreeSign(p.time.began(*m))
+	if m := v.watched.Motion; m != nil && !v.narrow {
+		text += ", " + degreeSign(v.time.began(*m))
 	}
-	return append(append(list, p.time.below(9, "seconds")), p.time.above(2, text)...)
-}
-
-// curve returns the righting arm of a load.
-func (p *paired) curve(l *check.Load, pen pen) shape {
-	var line []r2.Vec
-	for _, q := range l.Righting() {
-		if q.Tilt >= p.view.least && q.Tilt <= p.view.most && q.Arm >= p.low && q.Arm <= p.low+p.arm.span {
-			line = append(line, p.arm.at(q.Arm-p.low, q.Tilt))
-		}
-	}
-	return pen.line(line...)
+	return append(append(list, v.time.below(9, "seconds")), v.time.above(2, text)...)
 }

@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -139,12 +140,8 @@ func (t *tiling) joined() bool {
 		reached[row*t.cols+col] = true
 		return 1 + visit(row-1, col) + visit(row+1, col) + visit(row, col-1) + visit(row, col+1)
 	}
-	for i, n := range t.number {
-		if n == 1 {
-			return visit(i/t.cols, i%t.cols) == t.count
-		}
-	}
-	return false
+	first := slices.Index(t.number, 1)
+	return first >= 0 && visit(first/t.cols, first%t.cols) == t.count
 }
 
 // ways returns angles by which a drawing can be turned, rad: none, a right angle, and then
