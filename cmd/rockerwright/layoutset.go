@@ -95,6 +95,12 @@ func (s *layoutSet) cards(name string, cards ...pattern.Card) error {
 	return nil
 }
 
+// headed returns a drawing with what it is called, and its notes.
+func (s *layoutSet) headed(part string, d pattern.Drawing, notes [][]string) pattern.Drawing {
+	d.Part, d.Piece, d.Notes = part, s.title, notes
+	return d
+}
+
 // drawing adds a numbered PDF at full size, and the same for cutting.
 func (s *layoutSet) drawing(name string, d pattern.Drawing) error {
 	d, err := d.Placed(s.l.Design.Units)
@@ -180,8 +186,7 @@ func (s *layoutSet) card() error {
 // rocker adds the rocker's pattern.
 func (s *layoutSet) rocker() error {
 	l := s.l
-	p := pattern.RockerPattern{Part: "Rocker", Piece: s.title, Rocker: l.Rocker, Stations: l.Stations, Places: words.Places(l),
-		EndWords: pattern.EndWords(words.EndsOf(l)), Notes: words.RockerNotes(l)}
+	p := pattern.RockerPattern{Rocker: l.Rocker, Stations: l.Stations, Places: words.Places(l), EndWords: pattern.EndWords(words.EndsOf(l))}
 	if l.Board != nil {
 		p.Grain = l.Board.Grain
 	}
@@ -192,7 +197,7 @@ func (s *layoutSet) rocker() error {
 	if err != nil {
 		return err
 	}
-	return s.drawing("rocker", d)
+	return s.drawing("rocker", s.headed("Rocker", d, words.RockerNotes(l)))
 }
 
 // legs adds the two views with the numbers of the legs.
@@ -223,43 +228,40 @@ func (s *layoutSet) legs() error {
 
 // form adds the pattern of the form inside the curve, and the one outside it for cutting.
 func (s *layoutSet) form() error {
-	p := pattern.FormPattern{Part: "Form, inside the curve", Piece: s.title, Outline: s.l.Form.Inside, Face: s.l.Form.Face, Low: s.l.Form.Low, Side: 1,
-		EndWords: pattern.EndWords(words.EndsOf(s.l)), Notes: words.FormNotes(s.l)}
-	if err := s.drawing("form inside the curve", p.Drawing()); err != nil {
+	p := pattern.FormPattern{Outline: s.l.Form.Inside, Face: s.l.Form.Face, Low: s.l.Form.Low, Side: 1, EndWords: pattern.EndWords(words.EndsOf(s.l))}
+	notes := words.FormNotes(s.l)
+	if err := s.drawing("form inside the curve", s.headed("Form, inside the curve", p.Drawing(), notes)); err != nil {
 		return err
 	}
 	out := s.l.Form.Out
-	p.Part, p.Outline, p.Side = "Form, outside the curve", pattern.Behind(out), -1
+	p.Outline, p.Side = pattern.Behind(out), -1
 	p.Face[0], p.Face[1] = out.End(), out.Start
 	p.Low.Y = 0 // of the wood's lower edge
-	return s.cutting("form outside the curve", p.Drawing())
+	return s.cutting("form outside the curve", s.headed("Form, outside the curve", p.Drawing(), notes))
 }
 
 // board adds a pair of rockers in one board.
 func (s *layoutSet) board() error {
-	pair := pattern.PairPattern{Part: "Rockers, a pair", Piece: s.title, Pair: s.l.Board.Pair,
-		PairWords: pattern.PairWords(words.RockerPairWords(s.l))}
+	pair := pattern.PairPattern{Pair: s.l.Board.Pair, PairWords: pattern.PairWords(words.RockerPairWords(s.l))}
 	view := pair.View(s.sheet.Width - 0.04)
 	card := cardOf(words.BoardSheet(s.l, s.source))
 	card.Blocks = append([]pattern.CardBlock{{Head: "A pair in one board, not at true size. The arrows are the grain, mirrored.", View: &view}}, card.Blocks...)
 	if err := s.cards("board", card); err != nil {
 		return err
 	}
-	return s.cutting("rockers left and right", pair.Drawing())
+	return s.cutting("rockers left and right", s.headed("Rockers, a pair", pair.Drawing(), nil))
 }
 
 // pair adds a left and a right one in one board.
 func (s *layoutSet) pair(p layout.Paired) error {
 	name := p.Name + "s, left and right"
-	pair := pattern.PairPattern{Part: strings.ToUpper(name[:1]) + name[1:], Piece: s.title, Pair: p.Pair,
-		PairWords: pattern.PairWords(words.PairWordsOf(s.l, p)), Notes: words.PairNotes(s.l, p)}
-	return s.drawing(fileWord(name), pair.Drawing())
+	pair := pattern.PairPattern{Pair: p.Pair, PairWords: pattern.PairWords(words.PairWordsOf(s.l, p))}
+	return s.drawing(fileWord(name), s.headed(strings.ToUpper(name[:1])+name[1:], pair.Drawing(), words.PairNotes(s.l, p)))
 }
 
 // panel adds the section of a coopered panel.
 func (s *layoutSet) panel(p layout.Panel) error {
-	drawing := pattern.PanelPattern{Part: p.Name, Piece: s.title, Panel: p.Curve, Stave: p.Stave, Notes: words.PanelNotes(s.l, p)}
-	return s.drawing(fileWord(p.Name), drawing.Drawing())
+	return s.drawing(fileWord(p.Name), s.headed(p.Name, pattern.PanelPattern(p.Curve, p.Stave), words.PanelNotes(s.l, p)))
 }
 
 // mixedNumber is a whole number and a fraction, which no line may part, nor from their unit.

@@ -9,37 +9,28 @@ import (
 	"rockerwright/rocker/bench"
 )
 
-// A PanelPattern is the section of a coopered panel.
-type PanelPattern struct {
-	Part, Piece string
-	Panel       bench.Coopered
-	Stave       bench.Stave
-	Notes       [][]string // texts, each by its lines
-}
-
-// Drawing returns the section, hollow side up: the staves as sawn in one outline, which can be cut as a
-// template, the joints between them as marks, and the two finished faces.
-func (p PanelPattern) Drawing() Drawing {
-	half := p.Stave.Bevel
+// PanelPattern returns the section of a coopered panel, hollow side up: the staves as sawn in one outline, which
+// can be cut as a template, the joints between them as marks, and the two finished faces.
+func PanelPattern(panel bench.Coopered, stave bench.Stave) Drawing {
+	half := stave.Bevel
 	turn := 2 * half
-	flat := p.Panel.Radius * math.Cos(half)
-	d := Drawing{Part: p.Part, Piece: p.Piece, Notes: p.Notes}
-	all := turn * float64(p.Panel.Staves) / 2
+	flat := panel.Radius * math.Cos(half)
+	all := turn * float64(panel.Staves) / 2
 	on := func(r, angle float64) r2.Vec { return r2.Vec{X: r * math.Sin(angle), Y: -r * math.Cos(angle)} }
+	d := Drawing{TipToTip: [2]r2.Vec{on(panel.Radius, -all), on(panel.Radius, all)}}
 	var under, over []r2.Vec // the corners of the round side, and of the hollow one, from the left
-	for i := range p.Panel.Staves + 1 {
+	for i := range panel.Staves + 1 {
 		at := float64(i)*turn - all
-		under, over = append(under, on((flat+p.Panel.Stock)/math.Cos(half), at)), append(over, on(flat/math.Cos(half), at))
-		if i > 0 && i < p.Panel.Staves {
+		under, over = append(under, on((flat+panel.Stock)/math.Cos(half), at)), append(over, on(flat/math.Cos(half), at))
+		if i > 0 && i < panel.Staves {
 			d.Items = append(d.Items, Line{From: over[i], To: under[i]})
 		}
 	}
 	slices.Reverse(over)
 	d.Items = append(d.Items, Curve{Path: bench.Polyline(true, append(under, over...)...)})
-	for _, r := range []float64{p.Panel.Radius, p.Panel.Radius + p.Stave.Thick} {
+	for _, r := range []float64{panel.Radius, panel.Radius + stave.Thick} {
 		d.Items = append(d.Items, Curve{Layer: Centre, Path: bench.Path{Start: on(r, -all), Strokes: []bench.Stroke{{To: on(r, all), Turn: 2 * all}}}})
 	}
-	d.TipToTip = [2]r2.Vec{on(p.Panel.Radius, -all), on(p.Panel.Radius, all)}
 	return d
 }
 
@@ -49,16 +40,14 @@ type PairWords struct{ Ahead, Behind, Upper, Lower, Left, Right string }
 
 // A PairPattern is a left and a right one in one board.
 type PairPattern struct {
-	Part, Piece string
-	Pair        bench.Pair
+	Pair bench.Pair
 	PairWords
-	Notes [][]string // texts, each by its lines
 }
 
 // Drawing returns the board with both outlines in it, and in each the grain arrow and what is at its ends and edges.
 func (p PairPattern) Drawing() Drawing {
 	size := r2.Vec{X: p.Pair.Length, Y: p.Pair.Width}
-	d := Drawing{Part: p.Part, Piece: p.Piece, Notes: p.Notes, TipToTip: [2]r2.Vec{{}, {X: size.X}}, Items: []Item{
+	d := Drawing{TipToTip: [2]r2.Vec{{}, {X: size.X}}, Items: []Item{
 		Curve{Layer: Stock, Path: rectangle(r2.Vec{}, size)}, Curve{Path: p.Pair.Left.Outline}, Curve{Path: p.Pair.Right.Outline},
 	}}
 	for i, part := range []bench.Part{p.Pair.Left, p.Pair.Right} {

@@ -28,14 +28,12 @@ func (w EndWords) items(outline bench.Path) []Item {
 
 // A RockerPattern is what the pattern of one rocker is made up from.
 type RockerPattern struct {
-	Part, Piece string
-	Rocker      bench.Rocker
-	Stations    []bench.Station
-	Places      []string // what is written at each station; "" for nothing
-	Legs        []LegMark
-	Grain       float64 // heading of the grain, rad
+	Rocker   bench.Rocker
+	Stations []bench.Station
+	Places   []string // what is written at each station; "" for nothing
+	Legs     []LegMark
+	Grain    float64 // heading of the grain, rad
 	EndWords
-	Notes [][]string // texts, each by its lines
 }
 
 // Drawing returns the pattern: outline, centre line, low point, stations, legs, square corner
@@ -74,7 +72,7 @@ func (p RockerPattern) Drawing() (Drawing, error) {
 		items = append(items, Mark{At: r2.Add(corner, s.From), Label: "tangent point"})
 	}
 	items = slices.Concat(items, []Item{grainIn(wood, top, p.Grain)}, p.EndWords.items(outline))
-	return Drawing{Part: p.Part, Piece: p.Piece, TipToTip: tips, Items: items, Notes: p.Notes}, nil
+	return Drawing{TipToTip: tips, Items: items}, nil
 }
 
 // stations returns a tick on either edge at each place; floor is the height of the floor line.
@@ -139,20 +137,18 @@ func grainIn(wood, top bench.Path, heading float64) Grain {
 
 // A FormPattern is the pattern of a form: its face, and a back behind it.
 type FormPattern struct {
-	Part, Piece string
-	Outline     bench.Path
-	Face        [2]r2.Vec // the ends of the face that the wood touches
-	Low         r2.Vec    // the place of the low point on the face
-	Side        float64   // on which side of its face the form lies: +1 above, −1 below
+	Outline bench.Path
+	Face    [2]r2.Vec // the ends of the face that the wood touches
+	Low     r2.Vec    // the place of the low point on the face
+	Side    float64   // on which side of its face the form lies: +1 above, −1 below
 	EndWords
-	Notes [][]string // texts, each by its lines
 }
 
 // Drawing returns the pattern of the form.
 func (p FormPattern) Drawing() Drawing {
 	items := []Item{Curve{Path: p.Outline}, Mark{At: p.Low},
 		Line{Layer: Centre, From: p.Low, To: r2.Add(p.Low, r2.Vec{Y: p.Side * 0.03}), Label: "low point"}}
-	return Drawing{Part: p.Part, Piece: p.Piece, TipToTip: p.Face, Items: append(items, p.EndWords.items(p.Outline)...), Notes: p.Notes}
+	return Drawing{TipToTip: p.Face, Items: append(items, p.EndWords.items(p.Outline)...)}
 }
 
 // behind is how much wood a form outside the curve has under the lowest of its face, m.
