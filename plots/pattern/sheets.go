@@ -31,7 +31,8 @@ func (s *sheets) sheet(row, col int) {
 	at := r2.Vec{X: margin + bleed, Y: s.paper.Height - margin - bleed}
 	place := func(p r2.Vec) r2.Vec { return r2.Add(at, r2.Sub(p, corner)) }
 	frame := r2.Box{Min: r2.Vec{X: margin, Y: margin + foot}, Max: r2.Vec{X: s.paper.Width - margin, Y: s.paper.Height - margin}}
-	y := &yard{ruler: s.ruler}                                                       // of this page, for the notes in its strips
+	y := &yard{ruler: s.ruler} // of this page, for the notes in its strips
+
 	s.pdf.RawWriteStr("q " + pair(frame.Min) + " " + pair(frame.Size()) + " re W n") // clipped to the frame
 	for _, each := range s.shapes {
 		if each = each.placed(place); meets(each, frame) {
