@@ -3,7 +3,6 @@ package plots
 import (
 	"cmp"
 	"fmt"
-	"io"
 	"math"
 	"slices"
 	"strings"
@@ -37,14 +36,13 @@ type barChart struct {
 // Effects draws what each change of a table does to the fall of the seat with the owner at ease,
 // the largest on top.
 func Effects(t size.Table) Picture {
-	c := barChart{title: cut(t.Report.Design.Title, 60) + ": what each change does", x: "degrees the seat falls further back, owner at ease (left: forward)"}
-	units := t.Report.Design.Units
+	d := t.Report.Design
+	c := barChart{title: cut(d.Title, 60) + ": what each change does", x: "degrees the seat falls further back, owner at ease (left: forward)"}
 	for _, r := range t.Rows {
-		by := (r.After[size.FallSitting] - r.Before[size.FallSitting]) * 180 / math.Pi
-		if math.IsNaN(by) {
-			continue
+		if by := inDegrees(r.After[size.FallSitting] - r.Before[size.FallSitting]); !math.IsNaN(by) {
+			label := fmt.Sprintf("%s, %s", cmp.Or(r.Key, r.Label), quantity.With(r.Change, r.Kind, d.Units))
+			c.bars = append(c.bars, bar{label, by, fmt.Sprintf("%+.1f", by)})
 		}
-		c.bars = append(c.bars, bar{fmt.Sprintf("%s, %s", cmp.Or(r.Key, r.Label), quantity.With(r.Change, r.Kind, units)), by, fmt.Sprintf("%+.1f", by)})
 	}
 	return c.picture("what each change does", "Change of the seat's fall")
 }
@@ -58,7 +56,8 @@ func Shares(d piece.Design, s size.Study) Picture {
 		}
 		for k, share := range spread.Shares {
 			v := s.Varied[k]
-			c.bars = append(c.bars, bar{fmt.Sprintf("%s, held to %s", v.Key, quantity.With(v.Tolerance, v.Measure.Kind, d.Units)), 100 * share, fmt.Sprintf("%.0f %%", 100*share)})
+			label := fmt.Sprintf("%s, held to %s", v.Key, quantity.With(v.Tolerance, v.Measure.Kind, d.Units))
+			c.bars = append(c.bars, bar{label, 100 * share, fmt.Sprintf("%.0f %%", 100*share)})
 		}
 	}
 	return c.picture("on what the rest hangs", "Shares of the variance of the seat's fall")
@@ -72,12 +71,11 @@ func (c barChart) picture(name, what string) Picture {
 	for _, b := range c.bars {
 		alt = append(alt, b.label+" "+b.said)
 	}
-	said := what + ": " + strings.Join(alt, "; ") + "."
-	return Picture{Name: name, Alt: said, draw: func(w io.Writer, f Format) error { return c.write(w, f, said) }}
+	return pictureOf(name, what+": "+strings.Join(alt, "; ")+".", c.plot)
 }
 
-// write draws the chart; alt says what it shows.
-func (c barChart) write(w io.Writer, f Format, alt string) error {
+// plot lays the chart out.
+func (c barChart) plot() (*plot.Plot, error) {
 	p := newPlot(c.title, c.x, "")
 	p.X.Padding = 4
 	var values plotter.Values
@@ -88,31 +86,27 @@ func (c barChart) write(w io.Writer, f Format, alt string) error {
 	if len(values) > 0 {
 		bars, err := plotter.NewBarChart(values, 11)
 		if err != nil {
-			return err
+			return nil, err
 		}
-		bars.Horizontal, bars.Color, bars.LineStyle.Width = true, rgb(0, 90, 160), 0
+		bars.Horizontal, bars.Color, bars.LineStyle.Width = true, blue, 0
 		grid := plotter.NewGrid()
-		grid.Horizontal.Width, grid.Vertical.Color = 0, rgb(225, 225, 225)
-		p.Add(grid, bars, saying{c.bars})
+		grid.Horizontal.Width, grid.Vertical.Color = 0, faint
+		p.Add(grid, bars, overlay(c.values))
 		p.NominalY(labels...)
 	}
 	wide := p.X.Max - p.X.Min
 	p.X.Min, p.X.Max = p.X.Min-0.12*wide, p.X.Max+0.12*wide // room for the values
-	return writePlot(w, f, p, alt)
+	return p, nil
 }
 
-// saying writes the value of each bar behind it.
-type saying struct{ bars []bar }
-
-// Plot writes the values.
-func (s saying) Plot(canvas draw.Canvas, p *plot.Plot) {
-	toX, toY := p.Transforms(&canvas)
-	for i, b := range s.bars {
-		style := lettered(ink, 9, draw.YCenter)
-		gap := vg.Length(3)
+// values writes the value of each bar behind it.
+func (c barChart) values(canvas draw.Canvas, p *plot.Plot) {
+	for i, b := range c.bars {
+		style, gap := lettered(ink, 9, draw.YCenter), vg.Length(3)
 		if b.value < 0 {
 			style.XAlign, gap = draw.XRight, -3
 		}
-		canvas.FillText(style, vg.Point{X: toX(b.value) + gap, Y: toY(float64(len(s.bars) - 1 - i))}, b.said)
+		at := placeOn(canvas, p, plotter.XY{X: b.value, Y: float64(len(c.bars) - 1 - i)})
+		canvas.FillText(style, vg.Point{X: at.X + gap, Y: at.Y}, b.said)
 	}
 }

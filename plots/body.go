@@ -1,31 +1,26 @@
 package plots
 
 import (
+	"math"
+
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/body/person"
 	"rockerwright/rocker"
 	"rockerwright/sim/check"
 )
 
-// A part is one line or area of the piece, in the chair frame.
-type part struct {
-	points []r2.Vec
-	closed bool
-	thick  bool
-}
-
-// partsOf returns the piece as it stands on its rockers, from the side: its members as lines, or the
-// solids it is made of.
-func partsOf(r check.Report) []part {
-	var parts []part
-	for _, m := range r.Design.Members(r.Edge) {
-		parts = append(parts, part{points: m.Side(), closed: m.Outline != nil, thick: m.Thick > 0 && m.Outline == nil})
-	}
-	return parts
-}
-
 // rockerOf returns the outline of a rocker.
 func rockerOf(r check.Report) []r2.Vec { return r.Design.RockerOutline(r.Edge, 0.0002) }
+
+// woodOf returns the ends and corners of the piece and the outline of its rocker, from the side, in the chair frame.
+func woodOf(r check.Report) []r2.Vec {
+	var points []r2.Vec
+	for _, m := range r.Design.Members(r.Edge) {
+		points = append(points, m.Side()...)
+	}
+	return append(points, rockerOf(r)...)
+}
 
 // A pose is the piece at one tilt: how points of the chair frame stand on the floor.
 type pose struct {
@@ -48,4 +43,40 @@ func (p pose) place(q r2.Vec) r2.Vec {
 	from := r2.Sub(q, p.contact)
 	flat := r2.Vec{X: r2.Dot(from, p.along) - p.rolled, Y: r2.Dot(from, p.up)}
 	return r2.Rotate(flat, p.slope, r2.Vec{})
+}
+
+// figure draws a person from the joints: limbs as lines, the head as a ring between the
+// top of the head and the chin. place turns a joint into a point of the paper.
+func (p pen) figure(j person.Joints, place func(r2.Vec) r2.Vec) []shape {
+	top, chin := place(j.Vertex), place(j.Chin)
+	return []shape{
+		p.line(placed([]r2.Vec{j.Neck, j.Hip, j.Knee, j.Ankle}, place)...),
+		p.line(placed([]r2.Vec{j.Heel, j.Ankle, j.Toe, j.Heel}, place)...),
+		p.line(placed([]r2.Vec{j.Shoulder, j.Elbow, j.Wrist, j.Fingertip}, place)...),
+		p.ring(r2.Scale(0.5, r2.Add(top, chin)), 0.45*r2.Norm(r2.Sub(top, chin))),
+	}
+}
+
+// sitterOf returns the balance point of a person of numbers alone, from the load's and the empty piece's, and
+// the radius of the ring that stands for the person, m: that of a body of the person's mass, drawn small.
+func sitterOf(l, empty *check.Load) (at r2.Vec, radius float64) {
+	whole, alone := l.Rig.Body, empty.Rig.Body
+	mass := whole.Mass - alone.Mass
+	at = r2.Scale(1/mass, r2.Sub(r2.Scale(whole.Mass, whole.Centre), r2.Scale(alone.Mass, alone.Centre)))
+	return at, 0.11 * math.Cbrt(mass/80)
+}
+
+// balancePoint draws the usual sign of a centre of mass: a disc with two quarters dark.
+func (p pen) balancePoint(at r2.Vec) []shape {
+	const radius = 2.0
+	shapes := []shape{pen{colour: p.colour, width: 0.4}.ring(at, radius).filled(white)}
+	for _, start := range []float64{0, math.Pi} {
+		quarter := []r2.Vec{at}
+		for i := range 9 {
+			sin, cos := math.Sincos(start + float64(i)*math.Pi/16)
+			quarter = append(quarter, r2.Add(at, r2.Vec{X: radius * cos, Y: radius * sin}))
+		}
+		shapes = append(shapes, pen{}.line(quarter...).round().filled(p.colour))
+	}
+	return shapes
 }

@@ -2,6 +2,7 @@ package plots
 
 import (
 	"bytes"
+	"cmp"
 	"fmt"
 	"image/color"
 	"io"
@@ -12,6 +13,7 @@ import (
 	"strings"
 
 	"gonum.org/v1/plot"
+	"gonum.org/v1/plot/font"
 	"gonum.org/v1/plot/plotter"
 	"gonum.org/v1/plot/text"
 	"gonum.org/v1/plot/vg"
@@ -30,30 +32,47 @@ const longestLabel = 36
 
 // A curve is one load's line on a chart.
 type curve struct {
-	label  string
-	line   line
-	points plotter.XYs
-	anchor plotter.XY // the point of the line at which its label stands
-	dots   plotter.XYs
-	rings  plotter.XYs
+	label       string
+	line        draw.LineStyle
+	points      plotter.XYs
+	anchor      plotter.XY  // the point of the line at which its label stands
+	dots, rings plotter.XYs // that mark places of it
+}
+
+// lineOf returns the line of the i-th load; after eight they begin again: hues that the colour-blind tell
+// apart (the palette of Okabe and Ito, 2008), of different lightness, each with a dash of its own.
+func lineOf(i int) draw.LineStyle {
+	lines := [...]draw.LineStyle{
+		{Color: soft, Width: 1.0},
+		{Color: ink, Width: 1.6},
+		{Color: blue, Width: 1.6, Dashes: []vg.Length{7, 3}},
+		{Color: orange, Width: 1.6, Dashes: []vg.Length{2, 2}},
+		{Color: rgb(0, 130, 100), Width: 1.1},
+		{Color: rgb(170, 90, 140), Width: 1.3, Dashes: []vg.Length{7, 2, 2, 2}},
+		{Color: rgb(150, 100, 0), Width: 1.3, Dashes: []vg.Length{1, 2}},
+		{Color: rgb(60, 160, 220), Width: 1.3, Dashes: []vg.Length{4, 2}},
+	}
+	return lines[i%len(lines)]
 }
 
 // A chart is a few curves over one axis.
 type chart struct {
 	title, x, y string
-	alt         string
 	curves      []curve
 	lines       []float64  // tilts to look at, drawn upright, degrees
 	low, high   plotter.XY // the range shown
 }
 
-// write draws the chart.
-func (c chart) write(w io.Writer, f Format) error {
-	p, err := c.plot()
-	if err != nil {
-		return err
-	}
-	return writePlot(w, f, p, c.alt)
+// reach widens the range shown to a point.
+func (c *chart) reach(p plotter.XY) {
+	c.low = plotter.XY{X: min(c.low.X, p.X), Y: min(c.low.Y, p.Y)}
+	c.high = plotter.XY{X: max(c.high.X, p.X), Y: max(c.high.Y, p.Y)}
+}
+
+// spread leaves a little room below and above the curves.
+func (c *chart) spread() {
+	room := 0.06 * max(c.high.Y-c.low.Y, 1e-9)
+	c.low.Y, c.high.Y = c.low.Y-room, c.high.Y+room
 }
 
 // plot lays the chart out: the curves, and to their right the labels, each led to its
@@ -61,34 +80,34 @@ func (c chart) write(w io.Writer, f Format) error {
 func (c chart) plot() (*plot.Plot, error) {
 	p := newPlot(c.title, c.x, c.y)
 	p.X.Padding, p.Y.Padding = 4, 4
-	wide := c.high.X - c.low.X
 	p.X.Tick.Marker = plot.TickerFunc(func(low, _ float64) []plot.Tick { return fifths(low, c.high.X) })
 	grid := plotter.NewGrid()
-	grid.Vertical.Color, grid.Horizontal.Color = rgb(225, 225, 225), rgb(225, 225, 225)
-	zero, err := plotter.NewLine(plotter.XYs{{X: c.low.X, Y: 0}, {X: c.high.X, Y: 0}})
-	if err != nil {
-		return nil, err
-	}
-	zero.Width = 0.8
-	p.Add(grid, zero)
+	grid.Vertical.Color, grid.Horizontal.Color = faint, faint
+	p.Add(grid, &plotter.Line{XYs: plotter.XYs{{X: c.low.X}, {X: c.high.X}}, LineStyle: draw.LineStyle{Color: ink, Width: 0.8}})
 	for i, tilt := range c.lines {
 		for _, x := range []float64{-tilt, tilt} {
-			upright, err := plotter.NewLine(plotter.XYs{{X: x, Y: c.low.Y}, {X: x, Y: c.high.Y}})
-			if err != nil {
-				return nil, err
-			}
-			upright.Color, upright.Dashes = soft, []vg.Length{1.5, 2}
-			p.Add(upright)
+			p.Add(&plotter.Line{XYs: plotter.XYs{{X: x, Y: c.low.Y}, {X: x, Y: c.high.Y}},
+				LineStyle: draw.LineStyle{Color: soft, Width: 1, Dashes: []vg.Length{1.5, 2}}})
 		}
-		p.Add(named{fmt.Sprintf("%g degrees", tilt), plotter.XY{X: tilt, Y: c.low.Y}, vg.Length(12 * i)})
+		p.Add(overlay(func(canvas draw.Canvas, p *plot.Plot) {
+			at := placeOn(canvas, p, plotter.XY{X: tilt, Y: c.low.Y})
+			at = at.Add(vg.Point{X: 2, Y: 2 + vg.Length(12*i)})
+			canvas.FillText(lettered(soft, 9, draw.YBottom), at, fmt.Sprintf("%g degrees", tilt))
+		}))
 	}
 	for _, k := range c.curves {
-		if err := k.addTo(p); err != nil {
+		line, err := plotter.NewLine(k.points)
+		if err != nil {
 			return nil, err
 		}
+		line.LineStyle = k.line
+		mark := draw.GlyphStyle{Color: k.line.Color, Radius: 3.2, Shape: draw.CircleGlyph{}}
+		ring := mark
+		ring.Shape = draw.RingGlyph{}
+		p.Add(line, &plotter.Scatter{XYs: k.dots, GlyphStyle: mark}, &plotter.Scatter{XYs: k.rings, GlyphStyle: ring})
 	}
-	p.Add(labels{slices.Clone(c.curves), c.high.X + 0.05*wide})
-	p.X.Min, p.X.Max = c.low.X, c.high.X+c.room()*wide
+	p.Add(overlay(c.labels))
+	p.X.Min, p.X.Max = c.low.X, c.high.X+c.room()*(c.high.X-c.low.X)
 	p.Y.Min, p.Y.Max = c.low.Y, c.high.Y
 	return p, nil
 }
@@ -117,6 +136,11 @@ func (c chart) room() float64 {
 	return (0.07 + share) / (1 - share)
 }
 
+// typeface is the one face of all pictures; size in points.
+func typeface(size vg.Length) font.Font {
+	return font.Font{Typeface: "Liberation", Variant: "Sans", Size: size}
+}
+
 // labelStyle is that of a curve's label.
 var labelStyle = lettered(ink, 9.5, draw.YCenter)
 
@@ -125,42 +149,16 @@ func lettered(colour color.RGBA, size vg.Length, up text.YAlignment) text.Style 
 	return text.Style{Color: colour, Font: typeface(size), XAlign: draw.XLeft, YAlign: up, Handler: plot.DefaultTextHandler}
 }
 
-// addTo draws one curve, its rest and its tips.
-func (k curve) addTo(p *plot.Plot) error {
-	drawn, err := plotter.NewLine(k.points)
-	if err != nil {
-		return err
-	}
-	drawn.Color, drawn.Width, drawn.Dashes = k.line.colour, k.line.width, k.line.dash
-	p.Add(drawn)
-	for _, marks := range []struct {
-		at    plotter.XYs
-		shape draw.GlyphDrawer
-	}{{k.dots, draw.CircleGlyph{}}, {k.rings, draw.RingGlyph{}}} {
-		if len(marks.at) == 0 {
-			continue
-		}
-		points, err := plotter.NewScatter(marks.at)
-		if err != nil {
-			return err
-		}
-		points.GlyphStyle = draw.GlyphStyle{Color: k.line.colour, Radius: 3.2, Shape: marks.shape}
-		p.Add(points)
-	}
-	return nil
-}
+// An overlay draws itself over a plot.
+type overlay func(canvas draw.Canvas, p *plot.Plot)
 
-// A named place has a text beside it.
-type named struct {
-	text string
-	at   plotter.XY
-	up   vg.Length // above it
-}
+// Plot draws it.
+func (o overlay) Plot(canvas draw.Canvas, p *plot.Plot) { o(canvas, p) }
 
-// Plot writes the text.
-func (n named) Plot(canvas draw.Canvas, p *plot.Plot) {
+// placeOn returns where a point of a plot lies on its page.
+func placeOn(canvas draw.Canvas, p *plot.Plot, at plotter.XY) vg.Point {
 	toX, toY := p.Transforms(&canvas)
-	canvas.FillText(lettered(soft, 9, draw.YBottom), vg.Point{X: toX(n.at.X) + 2, Y: toY(n.at.Y) + 2 + n.up}, n.text)
+	return vg.Point{X: toX(at.X), Y: toY(at.Y)}
 }
 
 // fifths marks each fifth degree between two tilts, and names each fifteenth.
@@ -176,56 +174,57 @@ func fifths(low, high float64) []plot.Tick {
 	return ticks
 }
 
-// labels are the names of curves in a column at the right.
-type labels struct {
-	curves []curve
-	x      float64
-}
-
-// Plot draws the labels, in the order of their anchors' heights so that no two leaders
-// cross, and never nearer to each other than a line of text.
-func (l labels) Plot(canvas draw.Canvas, p *plot.Plot) {
-	toX, toY := p.Transforms(&canvas)
-	slices.SortStableFunc(l.curves, func(a, b curve) int {
-		return int(math.Copysign(1, b.anchor.Y-a.anchor.Y))
-	})
+// labels draws the names of the curves in a column at the right, in the order of their anchors' heights so
+// that no two leaders cross, and never nearer to each other than a line of text.
+func (c chart) labels(canvas draw.Canvas, p *plot.Plot) {
+	curves := slices.Clone(c.curves)
+	slices.SortStableFunc(curves, func(a, b curve) int { return cmp.Compare(b.anchor.Y, a.anchor.Y) })
 	const lineHeight = vg.Length(13)
-	at := make([]vg.Length, len(l.curves))
-	for i, k := range l.curves { // downwards, as near to the anchor as the one above lets it
-		at[i] = toY(k.anchor.Y)
+	places := make([]vg.Point, len(curves)) // of the labels
+	for i, k := range curves {              // downwards, as near to the anchor as the one above lets it
+		places[i] = placeOn(canvas, p, plotter.XY{X: c.high.X + 0.05*(c.high.X-c.low.X), Y: k.anchor.Y})
 		if i > 0 {
-			at[i] = min(at[i], at[i-1]-lineHeight)
+			places[i].Y = min(places[i].Y, places[i-1].Y-lineHeight)
 		}
 	}
-	if low := canvas.Min.Y + lineHeight/2; len(at) > 0 && at[len(at)-1] < low { // and back up from the bottom
-		at[len(at)-1] = low
-		for i := len(at) - 2; i >= 0; i-- {
-			at[i] = max(at[i], at[i+1]+lineHeight)
-		}
+	low := canvas.Min.Y + lineHeight/2
+	for i := len(places) - 1; i >= 0 && places[i].Y < low; i-- { // and back up from the bottom
+		places[i].Y = low
+		low += lineHeight
 	}
-	x := toX(l.x)
-	for i, k := range l.curves {
-		style := draw.LineStyle{Color: k.line.colour, Width: 0.5}
-		canvas.StrokeLine2(style, toX(k.anchor.X), toY(k.anchor.Y), x-3, at[i])
-		canvas.FillText(labelStyle, vg.Point{X: x, Y: at[i]}, k.label)
+	for i, k := range curves {
+		from := placeOn(canvas, p, k.anchor)
+		canvas.StrokeLine2(draw.LineStyle{Color: k.line.Color, Width: 0.5}, from.X, from.Y, places[i].X-3, places[i].Y)
+		canvas.FillText(labelStyle, places[i], k.label)
 	}
 }
 
-// writePlot writes a laid-out plot. alt says what it shows.
+// pictureOf returns a chart as a picture, with a little room around it; alt says what it shows.
+func pictureOf(name, alt string, plot func() (*plot.Plot, error)) Picture {
+	return Picture{Name: name, Alt: alt, draw: func(w io.Writer, f Format) error {
+		p, err := plot()
+		if err != nil {
+			return err
+		}
+		return writePlot(w, f, p, alt)
+	}}
+}
+
+// writePlot writes a laid-out plot.
 func writePlot(w io.Writer, f Format, p *plot.Plot, alt string) error {
+	var canvas vg.CanvasWriterTo = vgsvg.New(chartWidth, chartHeight)
 	if f == PDF {
-		canvas := newPDF(chartWidth, chartHeight)
-		p.Draw(paddedPage(canvas))
-		_, err := canvas.WriteTo(w)
+		canvas = newPDF(chartWidth, chartHeight)
+	}
+	p.Draw(draw.Crop(draw.NewCanvas(canvas, chartWidth, chartHeight), 6, -6, 6, -8))
+	var out bytes.Buffer
+	if _, err := canvas.WriteTo(&out); err != nil {
 		return err
 	}
-	canvas := vgsvg.New(chartWidth, chartHeight)
-	p.Draw(paddedPage(canvas))
-	var svg bytes.Buffer
-	if _, err := canvas.WriteTo(&svg); err != nil {
-		return err
+	text := out.Bytes()
+	if f != PDF {
+		text = styles.ReplaceAllFunc(text, attributes)
 	}
-	text := styles.ReplaceAllFunc(svg.Bytes(), attributes)
 	if f == inPage {
 		text = bytes.Replace(text[bytes.Index(text, []byte("<svg")):], []byte("<svg"), []byte("<svg role=\"img\" aria-label=\""+escaped(alt)+"\""), 1)
 	}
@@ -251,11 +250,6 @@ func attributes(style []byte) []byte {
 		list = append(list, fmt.Sprintf(`%s="%s"`, name, value))
 	}
 	return []byte(strings.Join(list, " "))
-}
-
-// paddedPage returns a page with a little room around what is drawn.
-func paddedPage(canvas vg.CanvasSizer) draw.Canvas {
-	return draw.Crop(draw.New(canvas), 6, -6, 6, -8)
 }
 
 // families are the faces an SVG asks for; the first is the one it was measured with.

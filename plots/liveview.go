@@ -1,15 +1,13 @@
 package plots
 
 import (
-	"fmt"
 	"math"
-
-	"rockerwright/sim/check"
-	"rockerwright/sim/trial"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/sim"
+	"rockerwright/sim/check"
+	"rockerwright/sim/trial"
 )
 
 // A Live is a side view that a page moves, leans and pulls at: the load at rest, and below
@@ -63,34 +61,29 @@ type Watched struct {
 // LiveView draws what is watched.
 func LiveView(w Watched) Live {
 	v := newLiveView(w)
-	live := Live{Handles: v.handles(), Rest: inDegrees(v.rest), First: inDegrees(v.least), Step: inDegrees(leanStep), Tilts: v.tilts()}
-	at := poseAt(w.Report.Edge, v.rest, w.Report.Design.Floor.Slope)
-	pivot := v.svg(at.place(at.contact))
-	live.Pivot = [2]float64{pivot.X, pivot.Y}
-	s := v.scene()
-	live.Picture = Picture{Name: "live", Alt: s.alt, draw: s.write}
-	return live
+	pivot := v.svg(v.place(v.contact))
+	return Live{Picture: v.scene().picture("live"), Handles: v.handles(), Pivot: [2]float64{pivot.X, pivot.Y},
+		Rest: inDegrees(v.rest), First: inDegrees(v.least), Step: inDegrees(leanStep), Tilts: v.tilts()}
 }
 
 // A liveView is a view being laid out.
 type liveView struct {
 	frame
+	pose        // at rest
 	watched     Watched
 	moving      ghost
 	rest        float64
 	least, most float64 // tilts shown
 	tilt        func(time float64) float64
 	span        float64
+	arm, time   panel // the small charts under it
 }
 
 func newLiveView(w Watched) liveView {
-	v := liveView{watched: w, rest: w.Report.Design.Floor.Slope}
-	stands := w.Load.Upright()
-	if stands {
-		v.rest = w.Load.Balance.Rest.Tilt
-	}
+	v := liveView{watched: w, rest: w.rest()}
+	v.pose = poseAt(w.Report.Edge, v.rest, w.Report.Design.Floor.Slope)
 	v.least, v.most = v.rest-math.Pi/12, v.rest+math.Pi/12
-	if arms := w.Load.Righting(); stands && len(arms) > 0 {
+	if arms := w.Load.Righting(); w.Load.Upright() && len(arms) > 0 {
 		v.least, v.most = min(v.least, arms[0].Tilt), max(v.most, arms[len(arms)-1].Tilt)
 	}
 	v.least, v.most = max(v.least, -math.Pi/2), min(v.most, math.Pi/2)
@@ -98,15 +91,25 @@ func newLiveView(w Watched) liveView {
 		v.tilt, v.span = w.Motion.Whole()
 		v.span = min(v.span, mostSampled)
 	}
-	v.moving = ghost{name: "seated", load: w.Load, tilt: v.rest, colour: ink, wide: 0.6, moves: true}
-	v.frame = liveFrame(w, v)
+	v.moving = ghost{name: "seated", load: w.Load, tilt: v.rest, pen: pen{colour: ink, width: 0.6}, moves: true}
+	v.frame = v.room()
+	v.setCharts()
 	return v
 }
 
-// liveFrame returns the frame of the piece at rest, leaned to both sides and, where it
+// rest returns the tilt in which the load is drawn at rest.
+func (w Watched) rest() float64 {
+	if w.Load.Upright() {
+		return w.Load.Balance.Rest.Tilt
+	}
+	return w.Report.Design.Floor.Slope
+}
+
+// room returns the frame of the piece at rest, leaned to both sides and, where it
 // moves, in its motion. It grows in steps of a hand, so that the scale stays while a
 // measure is pulled a little.
-func liveFrame(w Watched, v liveView) frame {
+func (v *liveView) room() frame {
+	w := v.watched
 	room := area{width: liveWide, high: liveHigh, top: liveTop, low: liveLow}
 	if w.Narrow {
 		room.width, room.narrow = liveNarrow, true
@@ -118,39 +121,21 @@ func liveFrame(w Watched, v liveView) frame {
 		}
 		leaned = append(leaned, v.tilt(v.span))
 	}
-	var ghosts []ghost
-	for _, tilt := range leaned {
-		g := v.moving
-		g.tilt = tilt
-		ghosts = append(ghosts, g)
+	ghosts := make([]ghost, len(leaned))
+	for i, tilt := range leaned {
+		ghosts[i] = v.moving
+		ghosts[i].tilt = tilt
 	}
 	f := frameOf(w.Report, ghosts, room)
-	if w.Before != nil {
-		g := v.moving
-		g.load, g.tilt = w.Before.Load, restOf(w.Before.Load, w.Before.Report)
-		other := frameOf(w.Before.Report, []ghost{g}, room)
-		f.from = r2.Vec{X: min(f.from.X, other.from.X), Y: min(f.from.Y, other.from.Y)}
-		f.to = r2.Vec{X: max(f.to.X, other.to.X), Y: max(f.to.Y, other.to.Y)}
+	if b := w.Before; b != nil {
+		other := frameOf(b.Report, []ghost{{load: b.Load, tilt: b.rest()}}, room)
+		f.include(other.from, other.to)
 	}
 	const hand = 0.1
 	f.from.X, f.to.X = math.Floor(f.from.X/hand)*hand, math.Ceil(f.to.X/hand)*hand
 	f.to.Y = math.Ceil(f.to.Y/hand) * hand
-	size := r2.Sub(f.to, f.from)
-	f.scale = min((f.width-2*margin)/size.X, f.high/size.Y)
-	if wide := (f.width - 2*margin) / f.scale; wide > size.X {
-		f.from.X -= (wide - size.X) / 2
-		f.to.X = f.from.X + wide
-	}
-	f.height = size.Y*f.scale + f.top + f.low
+	f.fit()
 	return f
-}
-
-// restOf returns the tilt in which a load is drawn at rest.
-func restOf(l *check.Load, r check.Report) float64 {
-	if l.Upright() {
-		return l.Balance.Rest.Tilt
-	}
-	return r.Design.Floor.Slope
 }
 
 // tilts returns to how many tilts the piece is leaned.
@@ -164,53 +149,38 @@ func (v *liveView) tilts() int {
 // scene lays out the view.
 func (v *liveView) scene() scene {
 	w := v.watched
-	s := scene{width: v.width, height: v.height, title: cut(w.Report.Design.Title, 60), alt: v.alt()}
-	s.groups = append(s.groups, v.ground(w.Report))
-	if w.Before != nil {
-		g := ghost{name: "before", load: w.Before.Load, tilt: restOf(w.Before.Load, w.Before.Report), colour: rgb(140, 140, 140), dash: []float64{1.6, 1.2}, wide: 0.4}
-		s.groups = append(s.groups, v.ghost(w.Before.Report, g)...)
+	s := v.frame.scene(w.Report)
+	s.alt = v.alt()
+	if b := w.Before; b != nil {
+		s.add(v.ghost(b.Report, ghost{name: "before", load: b.Load, tilt: b.rest(), pen: pen{faded, 0.4, []float64{1.6, 1.2}}})...)
 	}
-	s.groups = append(s.groups, v.ghost(w.Report, v.moving)...)
+	s.add(v.ghost(w.Report, v.moving)...)
+	if w.Moving && w.Motion != nil {
+		least, most := between(append(sampled(v.span, v.tilt), instant{tilt: v.rest}))
+		s.add(v.paths(*w.Motion, least, most)[0])
+	}
 	marks := v.marks(w.Report, v.moving)
 	marks.moves = withContact
-	if w.Moving && w.Motion != nil {
-		least, most := v.reached()
-		s.groups = append(s.groups, v.paths(*w.Motion, least, most)[0])
-	}
-	s.groups = append(s.groups, marks)
+	s.add(marks)
 	for _, h := range v.handles() {
-		s.groups = append(s.groups, v.handle(h))
+		s.add(v.handle(h))
 	}
-	s.groups = append(s.groups, v.ruleAt(w.Report, r2.Vec{X: margin, Y: v.height - 4}))
-	p := livePanels(v)
-	s.groups = append(s.groups, p.groups()...)
+	s.add(v.rule(w.Report, v.height-4))
+	s.add(v.charts()...)
 	if v.tilt != nil {
-		s.samples = v.written(w.Report, v.rest, v.instants(), func(time, tilt float64) r2.Vec { return p.within(p.time.at(time, tilt)) })
+		s.samples = v.written(w.Report, v.rest, v.instants(), v.within)
 	}
 	return s
 }
 
-// reached returns the least and the largest tilt of the motion.
-func (v *liveView) reached() (least, most float64) {
-	least, most = v.rest, v.rest
-	for time := 0.0; time <= v.span; time += sampleEvery {
-		least, most = min(least, v.tilt(time)), max(most, v.tilt(time))
-	}
-	return least, most
-}
-
 // instants returns what the samples are of: see [Live].
 func (v *liveView) instants() []instant {
-	var list []instant
-	if !v.watched.Moving {
-		for i := range v.tilts() {
-			list = append(list, instant{0, v.least + float64(i)*leanStep})
-		}
-		return list
+	if v.watched.Moving {
+		return sampled(max(v.span, sampleEvery), v.tilt)
 	}
-	for i := range max(2, int(v.span/sampleEvery+1e-9)+1) {
-		time := float64(i) * sampleEvery
-		list = append(list, instant{time, v.tilt(time)})
+	var list []instant
+	for i := range v.tilts() {
+		list = append(list, instant{0, v.least + float64(i)*leanStep})
 	}
 	return list
 }
@@ -222,14 +192,50 @@ func (v *liveView) alt() string {
 	if !l.Upright() {
 		return text + ", as drawn. It does not stand: " + l.Balance.Outcome.String() + "."
 	}
-	text += " rests at " + sided(v.rest, d)
-	if t := l.Balance.Period; !math.IsNaN(t) {
-		text += fmt.Sprintf(", a small rock in %.1f s", t)
-	}
-	for _, m := range []sim.Margin{l.Balance.Back, l.Balance.Forward} {
-		if m.Exists() {
-			text += ", goes over at " + sided(m.Tip, d)
-		}
+	text += " rests at " + sided(v.rest, d) + smallRock(l)
+	for _, m := range margins(l) {
+		text += ", goes over at " + sided(m.Tip, d)
 	}
 	return text + "."
+}
+
+// margins returns how far a load that stands is from going over, back and forward, where it can.
+func margins(l *check.Load) []sim.Margin {
+	var list []sim.Margin
+	for _, m := range []sim.Margin{l.Balance.Back, l.Balance.Forward} {
+		if l.Upright() && m.Exists() {
+			list = append(list, m)
+		}
+	}
+	return list
+}
+
+// handles returns what can be pulled: both tips and the low point, but of an edge that was
+// measured nothing.
+func (v *liveView) handles() []Handle {
+	r := v.watched.Report
+	edge := r.Edge.Outline(0.0002)
+	if len(edge) < 2 || r.Curve != nil {
+		return nil
+	}
+	handle := func(name string, p, along r2.Vec) Handle {
+		const little = 1e-4 // m
+		at := v.svg(v.place(p))
+		way := r2.Sub(v.svg(v.place(r2.Add(p, r2.Scale(little, along)))), at)
+		length := r2.Norm(way)
+		return Handle{name, [2]float64{at.X, at.Y}, [2]float64{way.X / length, way.Y / length}, little / length}
+	}
+	n := len(edge)
+	return []Handle{
+		handle("nose", edge[0], r2.Unit(r2.Sub(edge[0], edge[1]))),
+		handle("tail", edge[n-1], r2.Unit(r2.Sub(edge[n-1], edge[n-2]))),
+		handle("low", r2.Vec{}, r2.Vec{X: 1}),
+	}
+}
+
+// handle draws a handle: a ring, and around it a larger one that is not seen but felt.
+func (v *liveView) handle(h Handle) group {
+	at := r2.Vec{X: h.At[0], Y: v.height - h.At[1]}
+	return group{name: "handle-" + h.Name, moves: withPiece,
+		shapes: []shape{pen{}.ring(at, 6), pen{colour: blue, width: 0.7}.ring(at, 1.9).filled(white)}}
 }

@@ -3,6 +3,7 @@ package plots
 import (
 	"fmt"
 	"io"
+	"slices"
 
 	"rockerwright/sim/check"
 )
@@ -41,4 +42,15 @@ func (p Picture) InPage(w io.Writer) error { return p.draw(w, inPage) }
 // Pictures returns all pictures of a report.
 func Pictures(r check.Report) []Picture {
 	return []Picture{SideView(r), RightingArm(r), TimeOfARock(r)}
+}
+
+// cut returns a text of at most n characters, without what a page cannot show.
+func cut(text string, n int) string {
+	kept := slices.DeleteFunc([]rune(text), func(r rune) bool {
+		return r < ' ' || r == 0x7f || r >= 0x202a && r <= 0x202e || r >= 0x2066 && r <= 0x2069
+	})
+	if len(kept) > n {
+		kept = append(kept[:n-1], '…')
+	}
+	return string(kept)
 }

@@ -4,16 +4,14 @@ import (
 	"cmp"
 	_ "embed"
 	"fmt"
-	"io"
 	"math"
 	"slices"
-	"strconv"
 	"strings"
+
+	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/sim/check"
 	"rockerwright/sim/trial"
-
-	"gonum.org/v1/gonum/spatial/r2"
 )
 
 // Script moves every [RockingView] of a page that stands in a figure: true speed, pause,
@@ -48,157 +46,146 @@ const (
 // (degrees, clockwise) from where it is drawn, about the corner of the drawing, where the
 // contact is moved, and where the point of the trace.
 func RockingView(r trial.Rocking) Picture {
-	return rockingView(r, viewWidth, area{width: viewWidth - panelWide, high: rockingHigh, least: rockingLeast, top: rockingTop, low: rockingLow})
+	v := newRockingView(r, area{width: viewWidth - panelWide, high: rockingHigh, least: rockingLeast, top: rockingTop, low: rockingLow})
+	s := v.scene(r, rockingLow-8) // clear of the mark of the contact
+	s.width = viewWidth
+	s.add(v.panel.draw(r, v.list)...)
+	return s.picture("rocking")
 }
 
 // NarrowRockingView draws the same without the trace, for half the width of a page.
 func NarrowRockingView(r trial.Rocking) Picture {
-	return rockingView(r, narrowWide, area{width: narrowWide, high: rockingHigh, top: 31, low: 20, narrow: true})
+	v := newRockingView(r, area{width: narrowWide, high: rockingHigh, top: 31, low: 20, narrow: true})
+	return v.scene(r, 2.2).picture("rocking")
 }
 
-func rockingView(r trial.Rocking, width float64, room area) Picture {
-	ghosts := ghostsOf(r.Report)
-	last := &ghosts[len(ghosts)-1]
-	*last = ghost{name: "seated", who: cut(r.Load.Name, 25), how: last.how, load: r.Load, tilt: r.Load.Balance.Rest.Tilt, colour: ink, wide: 0.6, moves: true}
-	least, most := turns(r)
+// A rockingView is a view being laid out.
+type rockingView struct {
+	frame
+	ghosts      []ghost // the last moves
+	list        []instant
+	least, most float64 // tilts of the motion drawn
+	panel       panel
+}
+
+func newRockingView(r trial.Rocking, room area) rockingView {
+	v := rockingView{ghosts: ghostsOf(r.Report)}
+	moving := &v.ghosts[len(v.ghosts)-1]
+	*moving = ghost{name: "seated", who: cut(r.Load.Name, 25), how: moving.how, load: r.Load, tilt: r.Load.Balance.Rest.Tilt, pen: pen{colour: ink, width: 0.6}, moves: true}
+	var span float64
+	v.list, span = instants(r)
+	v.least, v.most = between(v.list)
+	v.frame = frameOf(r.Report, append([]ghost{{load: r.Load, tilt: v.least}, {load: r.Load, tilt: v.most}}, v.ghosts...), room)
+	v.panel = panel{from: r2.Vec{X: v.width + 8, Y: v.height - rockingTop - 8 - panelHigh}, size: r2.Vec{X: panelWide - 28, Y: panelHigh},
+		least: v.least, most: v.most, rest: moving.tilt, span: span}
+	return v
+}
+
+// scene draws all but the trace, the scale so far up the paper.
+func (v rockingView) scene(r trial.Rocking, up float64) scene {
+	moving := v.ghosts[len(v.ghosts)-1]
 	d := r.Report.Design
-	alt := "Side view to scale. " + cut(r.Load.Name, 60)
-	if from := r.Start.Tilt - last.tilt; from != 0 {
-		alt += fmt.Sprintf(", let go %s from the rest,", sided(from, d))
+	s := v.frame.scene(r.Report, v.ghosts...)
+	s.alt = "Side view to scale. " + cut(r.Load.Name, 60)
+	if from := r.Start.Tilt - moving.tilt; from != 0 {
+		s.alt += fmt.Sprintf(", let go %s from the rest,", sided(from, d))
 	}
-	alt += fmt.Sprintf(" rocks between %s and %s of tilt", sided(least, d), sided(most, d))
-	if t := r.Load.Balance.Period; !math.IsNaN(t) {
-		alt += fmt.Sprintf(", a small rock in %.1f s", t)
-	}
-	alt += "."
-	for _, g := range ghosts {
-		alt += " " + g.who + ": " + g.how + "."
-	}
-	return Picture{Name: "rocking", Alt: alt, draw: func(w io.Writer, f Format) error {
-		return rockingScene(r, ghosts, alt, least, most, width, room).write(w, f)
-	}}
-}
-
-// sampled returns how long the motion is drawn, s: some six rocks.
-func sampled(r trial.Rocking) float64 {
-	span := min(r.Trace.Duration, mostSampled)
-	if t := r.Load.Balance.Period; !math.IsNaN(t) {
-		span = min(span, max(4, math.Ceil(6*t)))
-	}
-	return span
-}
-
-// samplesOf returns how many samples follow the first.
-func samplesOf(r trial.Rocking) int { return int(sampled(r)/sampleEvery + 1e-9) }
-
-// turns returns the least and the largest tilt of the motion drawn.
-func turns(r trial.Rocking) (least, most float64) {
-	least, most = math.Inf(1), math.Inf(-1)
-	for i := range samplesOf(r) + 1 {
-		tilt := r.Trace.At(float64(i) * sampleEvery).Tilt
-		least, most = min(least, tilt), max(most, tilt)
-	}
-	return least, most
-}
-
-// rockingScene lays out the view.
-func rockingScene(r trial.Rocking, ghosts []ghost, alt string, least, most, width float64, room area) scene {
-	moving := ghosts[len(ghosts)-1]
-	reach := []ghost{moving, moving}
-	reach[0].tilt, reach[1].tilt = least, most
-	view := frameOf(r.Report, append(reach, ghosts...), room)
-	s := scene{width: width, height: view.height, title: cut(r.Report.Design.Title, 60), alt: alt}
-	s.groups = append(s.groups, view.ground(r.Report))
-	for _, g := range ghosts {
-		s.groups = append(s.groups, view.ghost(r.Report, g)...)
-	}
-	marks := view.marks(r.Report, moving)
+	s.alt += fmt.Sprintf(" rocks between %s and %s of tilt%s.%s", sided(v.least, d), sided(v.most, d), smallRock(r.Load), told(v.ghosts))
+	marks := v.marks(r.Report, moving)
 	marks.moves = withContact
-	s.groups = append(append(s.groups, view.paths(r, least, most)...), marks)
-	s.groups = append(append(s.groups, view.labels(r.Report, ghosts)...), view.rule(r.Report))
-	p := panel{from: r2.Vec{X: view.width + 8, Y: view.height - rockingTop - 8 - panelHigh}, size: r2.Vec{X: panelWide - 28, Y: panelHigh}, least: least, most: most, rest: moving.tilt, span: sampled(r)}
-	if !room.narrow {
-		s.groups = append(s.groups, p.draw(r)...)
-	}
-	s.samples = view.samples(r, p)
+	s.add(v.paths(r, v.least, v.most)...)
+	s.add(marks)
+	s.add(v.labels(r.Report, v.ghosts)...)
+	s.add(v.rule(r.Report, up))
+	s.samples = v.written(r.Report, moving.tilt, v.list, v.panel.at)
 	return s
 }
 
-// paths draws the path of the balance point and the stretch of floor that is rolled on, and
-// names them where the piece does not stand.
-func (f frame) paths(r trial.Rocking, least, most float64) []group {
-	paths := group{name: "paths"}
-	slope := r.Report.Design.Floor.Slope
-	const steps = 60
-	var centre []r2.Vec
-	for i := range steps + 1 {
-		at := poseAt(r.Report.Edge, least+(most-least)*float64(i)/steps, slope)
-		centre = append(centre, f.paper(at.place(r.Load.Rig.Body.Centre)))
+// smallRock says how long a small rock of a load takes, if it has a time of its own.
+func smallRock(l *check.Load) string {
+	if t := l.Balance.Period; !math.IsNaN(t) {
+		return fmt.Sprintf(", a small rock in %.1f s", t)
 	}
-	var rolled []r2.Vec
-	for _, tilt := range []float64{least, most} {
-		at := poseAt(r.Report.Edge, tilt, slope)
-		rolled = append(rolled, f.paper(at.place(at.contact)))
-	}
-	paths.add(path(blue, 0.5, centre...), path(blue, 1.3, rolled...))
-	names := group{name: "path-labels", still: true}
-	byX := func(a, b r2.Vec) int { return cmp.Compare(a.X, b.X) }
-	if f.narrow {
-		place := r2.Vec{X: 2, Y: f.low - 13}
-		names.add(words(place, letter, left, "balance point's path"), path(blue, 0.25, slices.MinFunc(centre, byX), r2.Add(place, r2.Vec{X: 8, Y: 3.4})))
-		place.X = f.width - 2
-		names.add(words(place, letter, right, "rolls on this much"), path(blue, 0.25, slices.MaxFunc(rolled, byX), r2.Add(place, r2.Vec{X: -8, Y: 3.4})))
-		return []group{paths, names}
-	}
-	place := r2.Vec{X: f.width + 8, Y: f.low + 13}
-	names.add(words(place, letter, left, "path of the"), words(r2.Sub(place, r2.Vec{Y: 4.4}), letter, left, "balance point"))
-	names.add(path(blue, 0.25, slices.MaxFunc(centre, byX), r2.Add(place, r2.Vec{X: -1.5, Y: 1})))
-	place = r2.Vec{X: f.width + 8, Y: f.low + 1}
-	names.add(words(place, letter, left, "rolls on this much"), words(r2.Sub(place, r2.Vec{Y: 4.4}), letter, left, "of the floor"))
-	names.add(path(blue, 0.25, slices.MaxFunc(rolled, byX), r2.Add(place, r2.Vec{X: -1.5, Y: 1})))
-	return []group{paths, names}
-}
-
-// samples writes the motion; see [RockingView].
-func (f frame) samples(r trial.Rocking, p panel) string {
-	states := make([]instant, samplesOf(r)+1)
-	for i := range states {
-		time := float64(i) * sampleEvery
-		states[i] = instant{time, r.Trace.At(time).Tilt}
-	}
-	return f.written(r.Report, r.Load.Balance.Rest.Tilt, states, p.at)
+	return ""
 }
 
 // An instant is a tilt at a time.
 type instant struct{ time, tilt float64 }
 
-// written writes instants of a piece that is drawn at rest; point says where each lies on
-// the trace, mm of paper.
-func (f frame) written(report check.Report, rest float64, states []instant, point func(time, tilt float64) r2.Vec) string {
-	edge, slope := report.Edge, report.Design.Floor.Slope
+// instants returns what is drawn of a motion, some six rocks, at even times.
+func instants(r trial.Rocking) (list []instant, span float64) {
+	span = min(r.Trace.Duration, mostSampled)
+	if t := r.Load.Balance.Period; !math.IsNaN(t) {
+		span = min(span, max(4, math.Ceil(6*t)))
+	}
+	return sampled(span, func(time float64) float64 { return r.Trace.At(time).Tilt }), span
+}
+
+// sampled returns a tilt in time as samples of so many seconds.
+func sampled(span float64, tilt func(time float64) float64) []instant {
+	list := make([]instant, int(span/sampleEvery+1e-9)+1)
+	for i := range list {
+		time := float64(i) * sampleEvery
+		list[i] = instant{time, tilt(time)}
+	}
+	return list
+}
+
+// between returns the least and the largest tilt.
+func between(list []instant) (least, most float64) {
+	byTilt := func(a, b instant) int { return cmp.Compare(a.tilt, b.tilt) }
+	return slices.MinFunc(list, byTilt).tilt, slices.MaxFunc(list, byTilt).tilt
+}
+
+// paths draws the path of the balance point and the stretch of floor that is rolled on, and
+// names them where the piece does not stand.
+func (f frame) paths(r trial.Rocking, least, most float64) []group {
+	slope := r.Report.Design.Floor.Slope
+	const steps = 60
+	var centre, rolled []r2.Vec
+	for i := range steps + 1 {
+		at := poseAt(r.Report.Edge, least+(most-least)*float64(i)/steps, slope)
+		centre = append(centre, f.paper(at.place(r.Load.Rig.Body.Centre)))
+	}
+	for _, tilt := range []float64{least, most} {
+		at := poseAt(r.Report.Edge, tilt, slope)
+		rolled = append(rolled, f.paper(at.place(at.contact)))
+	}
+	paths := group{name: "paths", shapes: []shape{path(blue, 0.5, centre...), path(blue, 1.3, rolled...)}}
+	names := group{name: "path-labels", still: true}
+	name := func(place r2.Vec, align align, of, leader r2.Vec, texts ...string) {
+		names.add(lines(place, letter, letterRow, align, texts...)...)
+		names.add(path(blue, 0.25, of, r2.Add(place, leader)))
+	}
+	byX := func(a, b r2.Vec) int { return cmp.Compare(a.X, b.X) }
+	far := slices.MaxFunc(rolled, byX)
+	if f.narrow {
+		name(r2.Vec{X: 2, Y: f.low - 13}, left, slices.MinFunc(centre, byX), r2.Vec{X: 8, Y: 3.4}, "balance point's path")
+		name(r2.Vec{X: f.width - 2, Y: f.low - 13}, right, far, r2.Vec{X: -8, Y: 3.4}, "rolls on this much")
+	} else {
+		leader := r2.Vec{X: -1.5, Y: 1}
+		name(r2.Vec{X: f.width + 8, Y: f.low + 13}, left, slices.MaxFunc(centre, byX), leader, "path of the", "balance point")
+		name(r2.Vec{X: f.width + 8, Y: f.low + 1}, left, far, leader, "rolls on this much", "of the floor")
+	}
+	return []group{paths, names}
+}
+
+// written writes instants of a piece that is drawn at rest as samples, see [RockingView]; point says where each
+// lies on the trace, mm of paper.
+func (f frame) written(report check.Report, rest float64, list []instant, point func(time, tilt float64) r2.Vec) string {
 	at := func(tilt float64) (origin, contact r2.Vec) {
-		q := poseAt(edge, tilt, slope)
+		q := poseAt(report.Edge, tilt, report.Design.Floor.Slope)
 		return f.svg(q.place(r2.Vec{})), f.svg(q.place(q.contact))
 	}
 	origin0, contact0 := at(rest)
 	var b strings.Builder
-	b.WriteString(strconv.FormatFloat(sampleEvery, 'g', -1, 64))
-	for _, s := range states {
+	fmt.Fprint(&b, sampleEvery)
+	for _, s := range list {
 		origin, contact := at(s.tilt)
 		moved := r2.Sub(origin, r2.Rotate(origin0, rest-s.tilt, r2.Vec{})) // y runs down: clockwise is +
 		touched := r2.Sub(contact, contact0)
 		point := r2.Sub(point(s.time, s.tilt), point(0, rest))
-		b.WriteByte(';')
-		for k, x := range []float64{moved.X, moved.Y, inDegrees(rest - s.tilt), touched.X, touched.Y, point.X, -point.Y} {
-			if k > 0 {
-				b.WriteByte(' ')
-			}
-			digits := 2
-			if k == 2 {
-				digits = 3
-			}
-			b.WriteString(strconv.FormatFloat(x, 'f', digits, 64))
-		}
+		fmt.Fprintf(&b, ";%.2f %.2f %.3f %.2f %.2f %.2f %.2f", moved.X, moved.Y, inDegrees(rest-s.tilt), touched.X, touched.Y, point.X, -point.Y)
 	}
 	return b.String()
 }

@@ -58,7 +58,8 @@ func TestSamplesMoveThePiece(t *testing.T) {
 	for name, r := range rockings(t) {
 		ghosts := ghostsOf(r.Report)
 		ghosts[len(ghosts)-1] = ghost{name: "seated", load: r.Load, tilt: r.Load.Balance.Rest.Tilt, moves: true}
-		least, most := turns(r)
+		list, _ := instants(r)
+		least, most := between(list)
 		reach := []ghost{{load: r.Load, tilt: least}, {load: r.Load, tilt: most}}
 		view := frameOf(r.Report, append(reach, ghosts...), area{width: viewWidth - panelWide, high: rockingHigh, least: rockingLeast, top: rockingTop, low: rockingLow})
 		every, rows := samplesIn(t, drawn(t, RockingView(r), SVG))

@@ -36,17 +36,21 @@ const (
 
 // A shape is a line, an area, a ring or a text. Zero colours draw nothing.
 type shape struct {
+	pen
 	points []r2.Vec // of a line or an area; of a ring or a text its place
 	closed bool
-	stroke color.RGBA
 	fill   color.RGBA
-	width  float64   // of the stroke, mm
-	dash   []float64 // mm
-	radius float64   // of a ring, mm
-	halo   bool      // white around a text, that stands over lines
+	radius float64 // of a ring, mm
 	text   string
 	size   float64 // of the text, mm
 	align  align
+}
+
+// A pen is how lines are drawn.
+type pen struct {
+	colour color.RGBA
+	width  float64   // mm
+	dash   []float64 // mm
 }
 
 // An align says which part of a text stands at its place.
@@ -58,6 +62,19 @@ const (
 	right
 )
 
+func rgb(r, g, b uint8) color.RGBA { return color.RGBA{r, g, b, 255} }
+
+var (
+	ink    = rgb(0, 0, 0)
+	soft   = rgb(110, 110, 110)
+	faded  = rgb(140, 140, 140)
+	blue   = rgb(0, 90, 160)
+	orange = rgb(213, 94, 0)
+	pale   = rgb(200, 200, 200)
+	faint  = rgb(225, 225, 225)
+	white  = rgb(255, 255, 255)
+)
+
 // write writes the scene in a format.
 func (s scene) write(w io.Writer, f Format) error {
 	if f == PDF {
@@ -65,6 +82,11 @@ func (s scene) write(w io.Writer, f Format) error {
 	}
 	return s.writeSVG(w, f)
 }
+
+// picture returns the scene as a picture.
+func (s scene) picture(name string) Picture { return Picture{Name: name, Alt: s.alt, draw: s.write} }
+
+func (s *scene) add(groups ...group) { s.groups = append(s.groups, groups...) }
 
 func (g *group) add(shapes ...shape) { g.shapes = append(g.shapes, shapes...) }
 
@@ -77,30 +99,45 @@ func placed(points []r2.Vec, place func(r2.Vec) r2.Vec) []r2.Vec {
 	return list
 }
 
-// path returns a line through points.
-func path(stroke color.RGBA, width float64, points ...r2.Vec) shape {
-	return shape{points: points, stroke: stroke, width: width}
+// line returns a line through points.
+func (p pen) line(points ...r2.Vec) shape { return shape{pen: p, points: points} }
+
+// ring returns a ring about a point.
+func (p pen) ring(at r2.Vec, radius float64) shape {
+	return shape{pen: p, points: []r2.Vec{at}, radius: radius}
 }
 
-// dashed returns s with a dash.
-func (s shape) dashed(dash ...float64) shape {
-	s.dash = dash
+// path returns a line through points without a dash.
+func path(colour color.RGBA, width float64, points ...r2.Vec) shape {
+	return pen{colour: colour, width: width}.line(points...)
+}
+
+// filled returns s with a colour inside, round led back to its first point.
+func (s shape) filled(colour color.RGBA) shape {
+	s.fill = colour
 	return s
 }
 
-// round returns s led back to its first point.
 func (s shape) round() shape {
 	s.closed = true
 	return s
 }
 
 // rectangle returns one of a size from its lower left corner.
-func rectangle(stroke color.RGBA, width float64, at, size r2.Vec) shape {
-	to := r2.Add(at, size)
-	return path(stroke, width, at, r2.Vec{X: to.X, Y: at.Y}, to, r2.Vec{X: at.X, Y: to.Y}).round()
+func rectangle(colour color.RGBA, width float64, at, size r2.Vec) shape {
+	return path(colour, width, r2.Box{Min: at, Max: r2.Add(at, size)}.Vertices()...).round()
 }
 
 // words returns a text.
 func words(at r2.Vec, size float64, align align, text string) shape {
 	return shape{points: []r2.Vec{at}, text: text, size: size, align: align, fill: ink}
+}
+
+// lines returns texts below each other, so far from base line to base line (mm).
+func lines(at r2.Vec, size, down float64, align align, texts ...string) []shape {
+	var list []shape
+	for i, text := range texts {
+		list = append(list, words(r2.Sub(at, r2.Vec{Y: down * float64(i)}), size, align, text))
+	}
+	return list
 }

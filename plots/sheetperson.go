@@ -31,22 +31,19 @@ func PersonSheet(units quantity.System) Picture {
 		y -= 7.1
 	}
 	y -= 2
-	for _, q := range []struct {
-		label   string
-		answers []string
-	}{
-		{"Name and date", nil},
-		{"Used for", []string{"reading", "resting", "nursing", "porch talk", "sleep"}},
-		{"Stands on", []string{"bare floor", "rug", "porch or deck", "slope"}},
-		{"Cushion", []string{"none", "seat", "seat and back"}},
-		{"How thick, sat on", nil},
-		{"In the house", []string{"small children", "dogs, cats", "someone who needs a hand to rise"}},
-		{"Another who sits", nil},
+	for _, q := range [][]string{
+		{"Name and date"},
+		{"Used for", "reading", "resting", "nursing", "porch talk", "sleep"},
+		{"Stands on", "bare floor", "rug", "porch or deck", "slope"},
+		{"Cushion", "none", "seat", "seat and back"},
+		{"How thick, sat on"},
+		{"In the house", "small children", "dogs, cats", "someone who needs a hand to rise"},
+		{"Another who sits"},
 	} {
-		s.question(q.label, y, q.answers...)
+		s.question(q[0], y, q[1:]...)
 		y -= 6.7
 	}
-	s.foot(numbered())
+	s.foot(numbered)
 	return s.picture("measure the person")
 }
 
@@ -68,25 +65,21 @@ func (s *sheet) sitter(p person.Person, at r2.Vec) {
 	hind := p.Sizes[person.ThighLength]
 	elbow, lumbar, shoulder, top := crease+p.Sizes[person.Elbow], crease+p.Sizes[person.Lumbar], crease+p.Sizes[person.Shoulder], j.Vertex.Y
 	fore := j.Fingertip.X + 0.08
-	s.draw("sizes", witness(at2(hind, crease), at2(0.78, crease)))
-	s.draw("sizes", dimension(at2(0.78, 0), at2(0.78, crease), 3)...)
-	s.draw("sizes", witness(at2(hind, crease), at2(hind, crease-0.16)))
-	s.draw("sizes", dimension(at2(0, crease-0.14), at2(hind, crease-0.14), 4)...)
-	s.draw("sizes", witness(at2(j.Elbow.X, elbow), at2(fore, elbow)), witness(at2(0.44, crease), at2(fore, crease)))
-	s.draw("sizes", dimension(at2(fore, crease), at2(fore, elbow), 6)...)
+	s.draw("sizes", dimension(3, at2(0.78, 0), at2(0.78, crease), at2(hind, crease), at2(0.78, crease))...)
+	s.draw("sizes", dimension(4, at2(0, crease-0.14), at2(hind, crease-0.14), at2(hind, crease), at2(hind, crease-0.16))...)
+	s.draw("sizes", dimension(6, at2(fore, crease), at2(fore, elbow), at2(j.Elbow.X, elbow), at2(fore, elbow), at2(0.44, crease), at2(fore, crease))...)
 	for i, h := range []struct {
 		number int
 		y, x   float64
 	}{{9, lumbar, 0}, {7, shoulder, j.Shoulder.X}, {8, top, j.Vertex.X}} {
 		x := -0.10 - 0.13*float64(i)
-		s.draw("sizes", witness(at2(h.x, h.y), at2(x, h.y)))
-		s.draw("sizes", dimension(at2(x, crease), at2(x, h.y), h.number)...)
+		s.draw("sizes", dimension(h.number, at2(x, crease), at2(x, h.y), at2(h.x, h.y), at2(x, h.y))...)
 	}
-	s.draw("sizes", witness(at2(0, crease), at2(-0.36, crease)))
+	s.draw("sizes", lead(at2(0, crease), at2(-0.36, crease)))
 }
 
 // stout is the pen of people on the sheets.
-var stout = pen{colour: rgb(120, 120, 120), width: 1.5}
+var stout = pen{colour: grey, width: 1.5}
 
 // stander draws the person standing, for the height.
 func (s *sheet) stander(p person.Person, at r2.Vec) {
@@ -96,21 +89,18 @@ func (s *sheet) stander(p person.Person, at r2.Vec) {
 	s.draw("standing", stout.figure(j, paper)...)
 	s.draw("standing", path(ink, 0.5, paper(r2.Vec{X: -0.4}), paper(r2.Vec{X: 0.7})))
 	tall := p.Sizes[person.Stature]
-	s.draw("standing", witness(paper(r2.Vec{Y: tall}), paper(r2.Vec{X: 0.5, Y: tall})))
-	s.draw("standing", dimension(paper(r2.Vec{X: 0.5}), paper(r2.Vec{X: 0.5, Y: tall}), 1)...)
+	top := paper(r2.Vec{X: 0.5, Y: tall})
+	s.draw("standing", dimension(1, paper(r2.Vec{X: 0.5}), top, paper(r2.Vec{Y: tall}), top)...)
 	s.draw("standing", words(paper(r2.Vec{X: 0.1, Y: -0.14}), small, middle, "shoes off; 2 is the weight"))
 }
 
 // front draws the person sitting from the front, for the width of the hips.
 func (s *sheet) front(at r2.Vec) {
-	grey := rgb(120, 120, 120)
 	to := func(x, y float64) r2.Vec { return r2.Add(at, r2.Vec{X: x, Y: y}) }
-	body := path(grey, 1.2, to(-8, 10), to(-9, 26), to(9, 26), to(8, 10))
-	s.draw("front", body,
-		shape{points: []r2.Vec{to(0, 31)}, radius: 4, stroke: grey, width: 1.2},
-		shape{points: []r2.Vec{to(-5, 9)}, radius: 5, stroke: grey, width: 1.2}, shape{points: []r2.Vec{to(5, 9)}, radius: 5, stroke: grey, width: 1.2},
+	body := pen{colour: grey, width: 1.2}
+	s.draw("front", body.line(to(-8, 10), to(-9, 26), to(9, 26), to(8, 10)),
+		body.ring(to(0, 31), 4), body.ring(to(-5, 9), 5), body.ring(to(5, 9), 5),
 		path(ink, 0.9, to(-14, 3.6), to(14, 3.6)))
-	s.draw("front", witness(to(-10, 9), to(-10, -1)), witness(to(10, 9), to(10, -1)))
-	s.draw("front", dimension(to(-10, -1), to(10, -1), 5)...)
+	s.draw("front", dimension(5, to(-10, -1), to(10, -1), to(-10, 9), to(-10, -1), to(10, 9), to(10, -1))...)
 	s.draw("front", words(to(0, -8), small, middle, "from the front"))
 }

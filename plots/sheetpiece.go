@@ -29,21 +29,16 @@ func PieceSheet(units quantity.System) Picture {
 		s.blank(m, x, y-7.5*float64(row), column)
 	}
 	y -= 7.5*13 + 2
-	for _, side := range []struct {
-		number int
-		name   string
-	}{{35, "left"}, {36, "right"}} {
-		s.rises(side.number, side.name, y)
-		y -= 10.5
-	}
+	s.rises(35, "left", y)
+	s.rises(36, "right", y-10.5)
 	s.foot("Rises from the nose to the tail; put a ring round the box at the low point.",
-		numbered()+".  Two people lift; keep fingers from under the rockers.")
+		numbered+".  Two people lift; keep fingers from under the rockers.")
 	return s.picture("measure the piece")
 }
 
 // rises draws a row of boxes for the rises of one rocker.
 func (s *sheet) rises(number int, name string, y float64) {
-	s.draw("rises", ring(r2.Vec{X: edgeFree + ringSize, Y: y + 1}, number)...)
+	s.draw("rises", ring(number, r2.Vec{X: edgeFree + ringSize, Y: y + 1})...)
 	s.draw("rises", words(r2.Vec{X: edgeFree + 7, Y: y}, small, left, name))
 	const boxes = 17
 	x := edgeFree + 17
@@ -71,22 +66,19 @@ func rockerPoints(from, to, off float64) []r2.Vec {
 	return points
 }
 
-// chairLines returns the drawn chair: rocker, legs, seat, back, arm.
-func chairLines() [][]r2.Vec {
+// edgePoint returns the place of the floor edge so far along it, ahead of the low point.
+func edgePoint(along float64) r2.Vec { return rockerPoints(along, along, 0)[0] }
+
+// laid draws the chair somewhere on the paper: rocker, seat, back, legs, arm.
+func (s *sheet) laid(name string, width float64, place func(r2.Vec) r2.Vec) {
 	rocker := append(rockerPoints(toNose, -toTail, 0), rockerPoints(-toTail, toNose, -0.055)...)
 	meet, front := r2.Vec{X: -0.2, Y: 0.40}, r2.Vec{X: 0.25, Y: 0.42}
-	top := r2.Vec{X: -0.39, Y: 1.08}
-	return [][]r2.Vec{
-		append(rocker, rocker[0]), {meet, front}, {meet, top},
-		{{X: -0.2, Y: 0.40}, {X: -0.2, Y: 0.075}}, {{X: 0.25, Y: 0.42}, {X: 0.25, Y: 0.085}},
+	for _, line := range [][]r2.Vec{
+		append(rocker, rocker[0]), {meet, front}, {meet, {X: -0.39, Y: 1.08}},
+		{meet, {X: -0.2, Y: 0.075}}, {front, {X: 0.25, Y: 0.085}},
 		{{X: -0.26, Y: 0.60}, {X: 0.19, Y: 0.62}, {X: 0.19, Y: 0.42}},
-	}
-}
-
-// laid draws lines of the drawn chair somewhere on the paper.
-func (s *sheet) laid(name string, width float64, place func(r2.Vec) r2.Vec) {
-	for _, line := range chairLines() {
-		s.draw(name, path(rgb(120, 120, 120), width, placed(line, place)...))
+	} {
+		s.draw(name, path(grey, width, placed(line, place)...))
 	}
 }
 
@@ -97,70 +89,53 @@ func (s *sheet) chair(at r2.Vec) {
 	to := func(x, y float64) r2.Vec { return paper(r2.Vec{X: x, Y: y}) }
 	s.laid("chair", 1.2, paper)
 	s.draw("chair", path(ink, 0.5, to(-0.76, 0), to(0.66, 0)))
-	for _, end := range []struct {
-		number int
-		along  float64
-	}{{10, toNose}, {11, -toTail}} { // along the curve, just under it
-		curve := placed(rockerPoints(0, end.along, 0.05), paper)
-		s.draw("sizes", path(ink, line2, curve...), path(ink, 0.5, curve[0], r2.Add(curve[0], r2.Vec{Y: 3.2})), path(ink, 0.5, curve[24], paper(rockerPoints(end.along, end.along, 0)[0])))
-		s.draw("sizes", ring(curve[13], end.number)...)
+	for i, end := range []float64{toNose, -toTail} { // along the curve, just under it
+		curve := placed(rockerPoints(0, end, 0.05), paper)
+		s.draw("sizes", path(ink, line2, curve...), path(ink, 0.5, curve[0], r2.Add(curve[0], r2.Vec{Y: 3.2})), path(ink, 0.5, curve[24], paper(edgePoint(end))))
+		s.draw("sizes", ring(10+i, curve[13])...)
 	}
-	s.draw("sizes", witness(to(0.25, 0.42), to(0.52, 0.42)))
-	s.draw("sizes", dimension(to(0.50, 0), to(0.50, 0.42), 12)...)
-	s.draw("sizes", witness(to(-0.2, 0.40), to(-0.68, 0.40)))
-	s.draw("sizes", dimension(to(-0.66, 0), to(-0.66, 0.40), 13)...)
-	s.draw("sizes", dimension(to(-0.2, 0.46), to(0.25, 0.48), 14)...)
+	s.draw("sizes", dimension(12, to(0.50, 0), to(0.50, 0.42), to(0.25, 0.42), to(0.52, 0.42))...)
+	s.draw("sizes", dimension(13, to(-0.66, 0), to(-0.66, 0.40), to(-0.2, 0.40), to(-0.68, 0.40))...)
+	s.draw("sizes", dimension(14, to(-0.2, 0.46), to(0.25, 0.48))...)
 	s.draw("sizes", words(to(0.29, 0.465), small, left, "15 is the width"))
-	s.draw("sizes", witness(to(-0.2, 0.40), to(-0.2, 0.22)), witness(to(0, 0), to(0, 0.28)))
-	s.draw("sizes", dimension(to(-0.2, 0.24), to(0, 0.24), 16)...)
-	s.draw("sizes", witness(to(-0.2, 0.40), to(-0.2, 1.0)))
-	sweep := []r2.Vec{}
+	s.draw("sizes", dimension(16, to(-0.2, 0.24), to(0, 0.24), to(-0.2, 0.40), to(-0.2, 0.22), to(0, 0), to(0, 0.28))...)
+	s.draw("sizes", lead(to(-0.2, 0.40), to(-0.2, 1.0)))
+	var sweep []r2.Vec
 	for i := range 9 {
 		sin, cos := math.Sincos(0.272 * float64(i) / 8)
 		sweep = append(sweep, to(-0.2-0.5*sin, 0.40+0.5*cos))
 	}
 	s.draw("sizes", path(ink, line2, sweep...))
-	s.draw("sizes", ring(r2.Add(sweep[3], r2.Vec{Y: 4.5}), 17)...)
-	s.draw("sizes", dimension(to(-0.30, 0.37), to(-0.49, 1.05), 18)...)
-	s.draw("sizes", dimension(to(0.12, 0.415), to(0.12, 0.616), 19)...)
+	s.draw("sizes", ring(17, r2.Add(sweep[3], r2.Vec{Y: 4.5}))...)
+	s.draw("sizes", dimension(18, to(-0.30, 0.37), to(-0.49, 1.05))...)
+	s.draw("sizes", dimension(19, to(0.12, 0.415), to(0.12, 0.616))...)
 	s.draw("sizes", words(to(0.0, -0.14), small, middle, "20 is the weight"))
 }
 
 // onScales draws the chair on two scales, the front mark raised by so much of a metre.
 func (s *sheet) onScales(at r2.Vec, raised float64) {
 	const scale = 24.0
-	front, rear := rockerPoints(0.32, 0.32, 0)[0], rockerPoints(-0.32, -0.32, 0)[0]
+	front, rear := edgePoint(0.32), edgePoint(-0.32)
 	lean := math.Asin(raised / (front.X - rear.X))
 	paper := func(q r2.Vec) r2.Vec { return r2.Add(at, r2.Scale(scale, r2.Rotate(q, lean, rear))) }
-	name := "level"
+	name, number := "level", 21
 	if raised > 0 {
-		name = "raised"
+		name, number = "raised", 26
 	}
 	s.laid(name, 0.7, paper)
-	floor := paper(rear).Y - 4.5
-	for i, mark := range []r2.Vec{front, rear} {
-		p := paper(mark)
-		s.draw(name, path(ink, 0.6, p, r2.Vec{X: p.X, Y: floor + 2}))
-		s.draw(name, rectangle(ink, line2, r2.Vec{X: p.X - 4, Y: floor}, r2.Vec{X: 8, Y: 2}))
-		number, side := 21+i, 8.5
-		if raised > 0 {
-			number = 26 + i
-		}
-		if i == 1 {
-			side = -side
-		}
-		s.draw(name, ring(r2.Vec{X: p.X + side, Y: floor + 1.5}, number)...)
-	}
 	a, b := paper(front), paper(rear)
+	floor := b.Y - 4.5
+	for i, p := range []r2.Vec{a, b} {
+		s.draw(name, path(ink, 0.6, p, r2.Vec{X: p.X, Y: floor + 2}), rectangle(ink, line2, r2.Vec{X: p.X - 4, Y: floor}, r2.Vec{X: 8, Y: 2}))
+		s.draw(name, ring(number+i, r2.Vec{X: p.X + []float64{8.5, -8.5}[i], Y: floor + 1.5})...)
+	}
 	if raised == 0 {
-		s.draw(name, dimension(r2.Vec{X: b.X, Y: floor - 4}, r2.Vec{X: a.X, Y: floor - 4}, 23)...)
-		s.draw(name, words(r2.Add(at, r2.Vec{X: 17, Y: 12}), small, left, "on two scales, marks"), words(r2.Add(at, r2.Vec{X: 17, Y: 8}), small, left, "level (24: low point"), words(r2.Add(at, r2.Vec{X: 17, Y: 4}), small, left, "to the front mark)"))
+		s.draw(name, dimension(23, r2.Vec{X: b.X, Y: floor - 4}, r2.Vec{X: a.X, Y: floor - 4})...)
+		s.draw(name, lines(r2.Add(at, r2.Vec{X: 17, Y: 12}), small, smallRow, left, "on two scales, marks", "level (24: low point", "to the front mark)")...)
 		return
 	}
-	s.draw(name, witness(a, r2.Vec{X: a.X + 7, Y: a.Y}))
-	s.draw(name, witness(b, r2.Vec{X: a.X + 7, Y: b.Y}))
-	s.draw(name, dimension(r2.Vec{X: a.X + 6, Y: b.Y}, r2.Vec{X: a.X + 6, Y: a.Y}, 25)...)
-	s.draw(name, words(r2.Add(at, r2.Vec{X: 19, Y: 12}), small, left, "again with the"), words(r2.Add(at, r2.Vec{X: 19, Y: 8}), small, left, "front mark raised"))
+	s.draw(name, dimension(25, r2.Vec{X: a.X + 6, Y: b.Y}, r2.Vec{X: a.X + 6, Y: a.Y}, a, r2.Vec{X: a.X + 7, Y: a.Y}, b, r2.Vec{X: a.X + 7, Y: b.Y})...)
+	s.draw(name, lines(r2.Add(at, r2.Vec{X: 19, Y: 12}), small, smallRow, left, "again with the", "front mark raised")...)
 }
 
 // straightedge draws a rocker over a straightedge with its stations.
@@ -168,12 +143,13 @@ func (s *sheet) straightedge(at r2.Vec) {
 	const scale = 60.0
 	paper := func(q r2.Vec) r2.Vec { return r2.Add(at, r2.Scale(scale, q)) }
 	points := placed(rockerPoints(toNose, -toTail, 0), paper)
-	s.draw("straightedge", path(rgb(120, 120, 120), 1.0, points...), path(ink, 0.6, paper(r2.Vec{X: -0.6}), paper(r2.Vec{X: 0.45})))
+	s.draw("straightedge", path(grey, 1.0, points...), path(ink, 0.6, paper(r2.Vec{X: -0.6}), paper(r2.Vec{X: 0.45})))
 	for i := -10; i <= 8; i++ {
 		x := 0.05 * float64(i)
 		rise := arcRadius - math.Sqrt(arcRadius*arcRadius-x*x)
 		s.draw("straightedge", path(ink, fineLine, paper(r2.Vec{X: x}), paper(r2.Vec{X: x, Y: rise})))
 	}
-	s.draw("straightedge", dimension(r2.Add(paper(r2.Vec{X: 0.15}), r2.Vec{Y: -4}), r2.Add(paper(r2.Vec{X: 0.20}), r2.Vec{Y: -4}), 34)...)
+	down := r2.Vec{Y: -4}
+	s.draw("straightedge", dimension(34, r2.Add(paper(r2.Vec{X: 0.15}), down), r2.Add(paper(r2.Vec{X: 0.20}), down))...)
 	s.draw("straightedge", words(r2.Add(at, r2.Vec{X: -36, Y: -5}), small, left, "rises from a straightedge"))
 }

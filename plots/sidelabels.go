@@ -2,7 +2,6 @@ package plots
 
 import (
 	"cmp"
-	"math"
 	"slices"
 	"strings"
 
@@ -21,12 +20,14 @@ func (f frame) marks(r check.Report, g ghost) group {
 	contact := f.paper(at.place(at.contact))
 	i, _ := r.Edge.Find(g.tilt - r.Design.Floor.Slope)
 	centre := f.paper(at.place(r.Edge.Bearing(i).Centre()))
-	high := min(centre.Y, f.height-f.top+4)
-	marks.add(path(soft, 0.25, contact, r2.Vec{X: contact.X, Y: high}).dashed(3, 1, 0.6, 1))
-	marks.add(path(ink, 0.4, r2.Add(contact, r2.Vec{X: -1.6, Y: -3}), contact, r2.Add(contact, r2.Vec{X: 1.6, Y: -3})))
-	marks.add(words(r2.Add(contact, r2.Vec{X: 0, Y: -6.6}), letter, middle, "touches here"))
-	if centre.Y <= f.height-f.top+4 {
-		marks.add(path(ink, 0.4, r2.Add(centre, r2.Vec{X: -2}), r2.Add(centre, r2.Vec{X: 2})), path(ink, 0.4, r2.Add(centre, r2.Vec{Y: -2}), r2.Add(centre, r2.Vec{Y: 2})))
+	high := f.height - f.top + 4
+	marks.add(pen{soft, 0.25, []float64{3, 1, 0.6, 1}}.line(contact, r2.Vec{X: contact.X, Y: min(centre.Y, high)}),
+		path(ink, 0.4, r2.Add(contact, r2.Vec{X: -1.6, Y: -3}), contact, r2.Add(contact, r2.Vec{X: 1.6, Y: -3})),
+		words(r2.Sub(contact, r2.Vec{Y: 6.6}), letter, middle, "touches here"))
+	if centre.Y <= high {
+		for _, arm := range []r2.Vec{{X: 2}, {Y: 2}} {
+			marks.add(path(ink, 0.4, r2.Sub(centre, arm), r2.Add(centre, arm)))
+		}
 		marks.add(words(r2.Add(centre, r2.Vec{X: 3, Y: -1}), letter, left, "arc centre"))
 	}
 	return marks
@@ -45,10 +46,9 @@ func (f frame) labels(r check.Report, ghosts []ghost) []group {
 		if f.narrow {
 			place, align, from = r2.Vec{X: 2 + 21*float64(i), Y: f.height - 4 - 9.4*float64(i)}, left, 1.5
 		}
-		labels := group{name: "label-" + g.name, still: g.moves}
-		labels.add(words(place, letter, align, g.who), words(r2.Add(place, r2.Vec{Y: -4.4}), letter, align, degreeSign(g.how)))
-		labels.add(path(g.colour, 0.25, r2.Add(place, r2.Vec{X: from, Y: -6}), r2.Add(f.head(r, g), r2.Vec{Y: 1})))
-		groups = append(groups, labels)
+		leader := path(g.colour, 0.25, r2.Add(place, r2.Vec{X: from, Y: -6}), r2.Add(f.head(r, g), r2.Vec{Y: 1}))
+		groups = append(groups, group{name: "label-" + g.name, still: g.moves,
+			shapes: append(lines(place, letter, letterRow, align, g.who, degreeSign(g.how)), leader)})
 	}
 	return groups
 }
@@ -68,40 +68,20 @@ func (f frame) head(r check.Report, g ghost) r2.Vec {
 	if !g.load.Empty {
 		return f.paper(at.place(g.load.Rig.Body.Centre))
 	}
-	highest := r2.Vec{Y: math.Inf(-1)}
-	for _, part := range append(partsOf(r), part{points: rockerOf(r)}) {
-		for _, p := range part.points {
-			if q := f.paper(at.place(p)); q.Y > highest.Y {
-				highest = q
-			}
-		}
-	}
-	return highest
+	return f.paper(slices.MaxFunc(placed(woodOf(r), at.place), func(a, b r2.Vec) int { return cmp.Compare(a.Y, b.Y) }))
 }
 
-// scaleAt returns the height of the scale on the paper: under the floor, clear of the mark
-// of the contact.
-func (f frame) scaleAt() float64 {
-	if f.narrow {
-		return 2.2
-	}
-	return min(5, f.low-8)
-}
-
-// rule draws a scale in the maker's units.
-func (f frame) rule(r check.Report) group { return f.ruleAt(r, r2.Vec{X: margin, Y: f.scaleAt()}) }
-
-// ruleAt is rule at a place of the paper.
-func (f frame) ruleAt(r check.Report, from r2.Vec) group {
+// rule draws a scale in the maker's units, so far up the paper.
+func (f frame) rule(r check.Report, up float64) group {
 	rule := group{name: "scale"}
-	length, text := 12*0.0254, "12 in"
+	from := r2.Vec{X: margin, Y: up}
+	length, text := 12*quantity.In, "12 in"
 	if r.Design.Units == quantity.Metric {
 		length, text = 0.300, "300 mm"
 	}
-	to := r2.Add(from, r2.Vec{X: length * f.scale})
-	up := r2.Vec{Y: 1.2}
-	rule.add(path(ink, 0.4, r2.Add(from, up), r2.Sub(from, up), from, to, r2.Add(to, up), r2.Sub(to, up)))
-	rule.add(words(r2.Add(to, r2.Vec{X: 2, Y: -1.1}), letter, left, text))
+	to, tick := r2.Add(from, r2.Vec{X: length * f.scale}), r2.Vec{Y: 1.2}
+	rule.add(path(ink, 0.4, r2.Add(from, tick), r2.Sub(from, tick), from, to, r2.Add(to, tick), r2.Sub(to, tick)),
+		words(r2.Add(to, r2.Vec{X: 2, Y: -1.1}), letter, left, text))
 	if l := r.Loads[0]; l.Balance.Outcome != sim.Rocks {
 		rule.add(words(r2.Vec{X: f.width - margin, Y: 4}, letter, right, "empty: "+l.Balance.Outcome.String()))
 	}

@@ -1,8 +1,6 @@
 package plots
 
 import (
-	"image/color"
-	"io"
 	"math"
 	"strings"
 
@@ -17,56 +15,58 @@ const (
 	viewWidth = 178.0
 	margin    = 8.0
 	letter    = 3.3 // size of type, over 9 points
+	letterRow = 4.4 // from base line to base line
 	topRoom   = 32.0
 	lowRoom   = 22.0
 )
 
 // A ghost is the piece in one of the three positions.
 type ghost struct {
-	name   string // of its group
-	who    string
-	how    string // it stands
-	load   *check.Load
-	tilt   float64
-	colour color.RGBA
-	dash   []float64
-	wide   float64 // of its lines, mm
-	moves  bool    // where the view rocks
+	name string // of its group
+	who  string
+	how  string // it stands
+	load *check.Load
+	tilt float64
+	pen
+	moves bool // where the view rocks
 }
 
 // SideView draws the piece to scale in three ghost positions: empty, with the first
 // person at rest, and at the edge of going over backwards.
 func SideView(r check.Report) Picture {
 	ghosts := ghostsOf(r)
-	alt := "Side view to scale."
+	view := frameOf(r, ghosts, area{width: viewWidth, high: 170, top: topRoom, low: lowRoom})
+	s := view.scene(r, ghosts...)
+	s.alt = "Side view to scale." + told(ghosts)
+	title := words(r2.Vec{X: margin, Y: view.height - 7}, 4.4, left, s.title)
+	s.add(view.marks(r, ghosts[len(ghosts)-1]), group{name: "title", shapes: []shape{title}})
+	s.add(view.labels(r, ghosts)...)
+	s.add(view.rule(r, 5))
+	return s.picture("side view")
+}
+
+// told says how ghosts stand.
+func told(ghosts []ghost) string {
+	text := ""
 	for _, g := range ghosts {
-		alt += " " + g.who + ": " + g.how + "."
+		text += " " + g.who + ": " + g.how + "."
 	}
-	return Picture{Name: "side view", Alt: alt, draw: func(w io.Writer, f Format) error {
-		return sideScene(r, ghosts, alt).write(w, f)
-	}}
+	return text
 }
 
 // ghostsOf returns the positions there are; a piece that does not stand is drawn as it
 // was drawn.
 func ghostsOf(r check.Report) []ghost {
-	units := r.Design.Units
-	var ghosts []ghost
 	empty := &r.Loads[0]
 	seated, edge := empty, empty
 	var owner []*check.Load
 	for i := range r.Loads {
-		l := &r.Loads[i]
-		if l.Empty || l.Role != piece.Owner || !l.Upright() {
-			continue
+		if l := &r.Loads[i]; !l.Empty && l.Role == piece.Owner && l.Upright() {
+			owner = append(owner, l)
 		}
-		if seated.Empty {
-			seated = l
-		}
-		owner = append(owner, l)
 	}
 	if len(owner) > 0 {
-		edge = check.LeastBack(owner)
+		seated, edge = owner[0], check.LeastBack(owner)
 	}
 	at := func(l *check.Load) string {
 		if !math.IsNaN(l.SeatFall) {
@@ -74,27 +74,30 @@ func ghostsOf(r check.Report) []ghost {
 		}
 		return "tilts " + sided(l.Balance.Rest.Tilt, r.Design)
 	}
-	if edge.Upright() && edge.Balance.Back.Exists() {
-		tip := edge.Balance.Back.Tip
-		ghosts = append(ghosts, ghost{"edge", "at the edge of going " + r.Design.Ways().Over,
-			cut(told(edge, seated), 20) + ", " + degreesOf(tip, units), edge, tip, rgb(213, 94, 0), []float64{1.6, 1.2}, 0.35, false})
+	var ghosts []ghost
+	add := func(name, who, how string, l *check.Load, tilt float64, p pen) {
+		ghosts = append(ghosts, ghost{name, who, how, l, tilt, p, false})
+	}
+	if tip := edge.Balance.Back.Tip; edge.Upright() && edge.Balance.Back.Exists() {
+		add("edge", "at the edge of going "+r.Design.Ways().Over, cut(besides(edge, seated), 20)+", "+degreesOf(tip, r.Design.Units),
+			edge, tip, pen{orange, 0.35, []float64{1.6, 1.2}})
 	}
 	if empty.Upright() {
-		ghosts = append(ghosts, ghost{"empty", "empty", at(empty), empty, empty.Balance.Rest.Tilt, rgb(140, 140, 140), nil, 0.35, false})
+		add("empty", "empty", at(empty), empty, empty.Balance.Rest.Tilt, pen{faded, 0.35, nil})
 	}
 	switch {
-	case seated.Upright() && !seated.Empty:
-		ghosts = append(ghosts, ghost{"seated", cut(seated.Name, 28), at(seated), seated, seated.Balance.Rest.Tilt, ink, nil, 0.6, false})
+	case len(owner) > 0:
+		add("seated", cut(seated.Name, 28), at(seated), seated, seated.Balance.Rest.Tilt, pen{ink, 0.6, nil})
 	case len(ghosts) == 0:
-		ghosts = append(ghosts, ghost{"as-drawn", "as drawn", "it does not stand", empty, r.Design.Floor.Slope, ink, nil, 0.6, false})
+		add("as-drawn", "as drawn", "it does not stand", empty, r.Design.Floor.Slope, pen{ink, 0.6, nil})
 	}
 	return ghosts
 }
 
-// told names a load beside another one: of the same person what sets it apart, else the
+// besides names a load beside another one: of the same person what sets it apart, else the
 // person.
-func told(l, beside *check.Load) string {
-	if rest, found := strings.CutPrefix(l.Name, l.Sitter+", "); found && l.Sitter == beside.Sitter {
+func besides(l, other *check.Load) string {
+	if rest, found := strings.CutPrefix(l.Name, l.Sitter+", "); found && l.Sitter == other.Sitter {
 		return rest
 	} else if found {
 		return l.Sitter
@@ -112,21 +115,6 @@ func sided(x float64, d piece.Design) string {
 		way = d.Ways().Ahead
 	}
 	return text + " " + way
-}
-
-// sideScene lays out the side view.
-func sideScene(r check.Report, ghosts []ghost, alt string) scene {
-	view := frameOf(r, ghosts, area{width: viewWidth, high: 170, top: topRoom, low: lowRoom})
-	s := scene{width: viewWidth, height: view.height, title: cut(r.Design.Title, 60), alt: alt}
-	s.groups = append(s.groups, view.ground(r))
-	for _, g := range ghosts {
-		s.groups = append(s.groups, view.ghost(r, g)...)
-	}
-	title := group{name: "title"}
-	title.add(words(r2.Vec{X: margin, Y: view.height - 7}, 4.4, left, cut(r.Design.Title, 60)))
-	s.groups = append(s.groups, view.marks(r, ghosts[len(ghosts)-1]), title)
-	s.groups = append(append(s.groups, view.labels(r, ghosts)...), view.rule(r))
-	return s
 }
 
 // An area is the paper that a side view may have, mm.
@@ -148,32 +136,47 @@ type frame struct {
 // frameOf returns the frame in which all ghosts, their marks and the floor fit.
 func frameOf(r check.Report, ghosts []ghost, paper area) frame {
 	f := frame{area: paper, from: r2.Vec{X: math.Inf(1), Y: 0}, to: r2.Vec{X: math.Inf(-1), Y: 0.3}}
-	include := func(p r2.Vec) {
-		f.from = r2.Vec{X: min(f.from.X, p.X), Y: min(f.from.Y, p.Y)}
-		f.to = r2.Vec{X: max(f.to.X, p.X), Y: max(f.to.Y, p.Y)}
-	}
+	wood := woodOf(r)
 	for _, g := range ghosts {
 		at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
-		for _, part := range append(partsOf(r), part{points: rockerOf(r)}) {
-			for _, p := range part.points {
-				include(at.place(p))
-			}
-		}
-		include(at.place(g.load.Rig.Body.Centre))
-		for _, figure := range g.load.Figures {
-			for _, p := range []r2.Vec{figure.Vertex, figure.Elbow, figure.Knee, figure.Toe} {
-				include(at.place(p))
-			}
+		f.include(placed(wood, at.place)...)
+		f.include(at.place(g.load.Rig.Body.Centre))
+		for _, j := range g.load.Figures {
+			f.include(at.place(j.Vertex), at.place(j.Elbow), at.place(j.Knee), at.place(j.Toe))
 		}
 	}
 	f.from.X, f.to.X = f.from.X-0.08, f.to.X+0.08
+	f.fit()
+	return f
+}
+
+// scene returns a scene of the floor and of ghosts on it.
+func (f frame) scene(r check.Report, ghosts ...ghost) scene {
+	s := scene{width: f.width, height: f.height, title: cut(r.Design.Title, 60)}
+	s.add(f.ground(r))
+	for _, g := range ghosts {
+		s.add(f.ghost(r, g)...)
+	}
+	return s
+}
+
+// include widens what is shown to places of the view.
+func (f *frame) include(places ...r2.Vec) {
+	for _, p := range places {
+		f.from = r2.Vec{X: min(f.from.X, p.X), Y: min(f.from.Y, p.Y)}
+		f.to = r2.Vec{X: max(f.to.X, p.X), Y: max(f.to.Y, p.Y)}
+	}
+}
+
+// fit gives what is shown as large a scale as the paper lets it have, in the middle of it.
+func (f *frame) fit() {
 	size := r2.Sub(f.to, f.from)
 	f.scale = min((f.width-2*margin)/size.X, f.high/size.Y)
-	wide := (f.width - 2*margin) / f.scale // centred
-	f.from.X -= (wide - size.X) / 2
-	f.to.X = f.from.X + wide
+	if wide := (f.width - 2*margin) / f.scale; wide > size.X {
+		f.from.X -= (wide - size.X) / 2
+		f.to.X = f.from.X + wide
+	}
 	f.height = max(size.Y*f.scale, f.least) + f.top + f.low
-	return f
 }
 
 // paper returns where a place of the view lies on the paper, mm.
@@ -183,72 +186,41 @@ func (f frame) paper(p r2.Vec) r2.Vec {
 
 // ground draws the floor.
 func (f frame) ground(r check.Report) group {
-	floor := group{name: "floor"}
 	rise := math.Tan(r.Design.Floor.Slope)
-	floor.add(path(ink, 0.5, f.paper(r2.Vec{X: f.from.X, Y: f.from.X * rise}), f.paper(r2.Vec{X: f.to.X, Y: f.to.X * rise})))
-	return floor
+	from, to := r2.Vec{X: f.from.X, Y: f.from.X * rise}, r2.Vec{X: f.to.X, Y: f.to.X * rise}
+	return group{name: "floor", shapes: []shape{path(ink, 0.5, f.paper(from), f.paper(to))}}
 }
 
 // ghost draws the piece and its person at one tilt, as groups of their own.
 func (f frame) ghost(r check.Report, g ghost) []group {
 	at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
 	place := func(p r2.Vec) r2.Vec { return f.paper(at.place(p)) }
-	of := func(name string) group {
-		one := group{name: name + "-" + g.name}
+	of := func(name string, shapes ...shape) group {
+		one := group{name: name + "-" + g.name, shapes: shapes}
 		if g.moves {
 			one.moves = withPiece
 		}
 		return one
 	}
-	rocker := of("rocker")
-	rocker.add(path(g.colour, g.wide, placed(rockerOf(r), place)...).dashed(g.dash...).round())
-	body := of("piece")
-	for _, part := range partsOf(r) {
-		width := g.wide
-		if part.thick {
-			width *= 2.2
+	var wood, person []shape
+	for _, m := range r.Design.Members(r.Edge) {
+		bar := g.pen
+		if m.Thick > 0 && m.Outline == nil {
+			bar.width *= 2.2
 		}
-		line := path(g.colour, width, placed(part.points, place)...).dashed(g.dash...)
-		line.closed = part.closed
-		body.add(line)
+		line := bar.line(placed(m.Side(), place)...)
+		line.closed = m.Outline != nil
+		wood = append(wood, line)
 	}
-	person := of("person")
+	thin := g.pen
+	thin.width *= 0.7
 	for _, figure := range g.load.Figures {
-		person.add(pen{g.colour, g.wide * 0.7, g.dash}.figure(figure, place)...)
+		person = append(person, thin.figure(figure, place)...)
 	}
 	if !g.load.Empty && len(g.load.Figures) == 0 {
-		alone := place(sitterOf(g.load, &r.Loads[0]))
-		person.add(shape{points: []r2.Vec{alone}, radius: girth(g.load, &r.Loads[0]) * f.scale, stroke: g.colour, width: g.wide * 0.7, dash: g.dash})
+		alone, radius := sitterOf(g.load, &r.Loads[0])
+		person = append(person, thin.ring(place(alone), radius*f.scale))
 	}
-	centre := of("centre")
-	centre.add(balancePoint(place(g.load.Rig.Body.Centre), g.colour)...)
-	return []group{rocker, body, person, centre}
-}
-
-// sitterOf returns where the person's own balance point is, from the load's and the
-// empty piece's.
-func sitterOf(l, empty *check.Load) r2.Vec {
-	whole, alone := l.Rig.Body, empty.Rig.Body
-	return r2.Scale(1/(whole.Mass-alone.Mass), r2.Sub(r2.Scale(whole.Mass, whole.Centre), r2.Scale(alone.Mass, alone.Centre)))
-}
-
-// girth returns the radius of the ring that stands for a person, m: that of a body of the
-// person's mass, drawn small.
-func girth(l, empty *check.Load) float64 {
-	return 0.11 * math.Cbrt((l.Rig.Body.Mass-empty.Rig.Body.Mass)/80)
-}
-
-// balancePoint draws the usual sign of a centre of mass: a disc with two quarters dark.
-func balancePoint(at r2.Vec, colour color.RGBA) []shape {
-	const radius = 2.0
-	shapes := []shape{{points: []r2.Vec{at}, radius: radius, stroke: colour, fill: rgb(255, 255, 255), width: 0.4}}
-	for _, start := range []float64{0, math.Pi} {
-		quarter := []r2.Vec{at}
-		for i := 0; i <= 8; i++ {
-			sin, cos := math.Sincos(start + float64(i)*math.Pi/16)
-			quarter = append(quarter, r2.Add(at, r2.Vec{X: radius * cos, Y: radius * sin}))
-		}
-		shapes = append(shapes, shape{points: quarter, closed: true, fill: colour})
-	}
-	return shapes
+	return []group{of("rocker", g.line(placed(rockerOf(r), place)...).round()), of("piece", wood...), of("person", person...),
+		of("centre", g.balancePoint(place(g.load.Rig.Body.Centre))...)}
 }

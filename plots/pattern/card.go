@@ -1,5 +1,11 @@
 package pattern
 
+import (
+	"fmt"
+
+	"gonum.org/v1/gonum/spatial/r2"
+)
+
 // A Card is a page to read at the bench, in type as large as one page takes.
 type Card struct {
 	Title  string
@@ -23,14 +29,21 @@ type View struct {
 	Height float64 // m
 }
 
-// The largest and smallest type of a card, by the height of its capitals, m: 18 and 8 1/2 points.
+// The measures of a card: the largest and smallest type by the height of its capitals, 18 and 8 1/2 points, and
+// the edge that is free on all sides, for any printer and a thumb, m; then in heights of capitals from base line
+// to base line, and between two columns of a table; and how much wider bold type is.
 const (
 	largestType  = 4.6e-3
 	smallestType = 2.15e-3
+	cardEdge     = 13e-3
+	spacing      = 1.66
+	columnGap    = 1.6
+	boldWider    = 1.08
 )
 
 // PrintCards returns cards as PDF, each on one page of the paper where it fits in a type that
-// is read at a bench, otherwise on more. The error is an [*Error] for paper that is too small or a roll.
+// is read at a bench, otherwise on more. The error is an [*Error] for paper that is too small or a roll, and of a
+// view as of [Drawing.Print].
 func PrintCards(title string, cards []Card, paper Paper) (Print, error) {
 	if err := paper.check(); err != nil {
 		return Print{}, err
@@ -41,13 +54,189 @@ func PrintCards(title string, cards []Card, paper Paper) (Print, error) {
 	p := newPen(newRuler(), title)
 	printed := Print{}
 	for _, card := range cards {
-		c := setter{pen: p, paper: paper}
-		for c.size = c.largest(card); c.size > smallestType && c.pages(card, false) > 1; c.size *= 0.97 {
+		c := setter{pen: p, paper: paper, card: card, wide: paper.Width - 2*cardEdge, size: largestType}
+		for _, b := range card.Blocks {
+			if len(b.Rows) > 0 { // its table fits across the page
+				_, total := c.columns(b)
+				c.size = max(min(c.size, c.wide/total), smallestType)
+			}
 		}
-		printed.Pages += c.pages(card, true)
+		for c.size > smallestType && c.pages(false) > 1 {
+			c.size *= 0.97
+		}
+		printed.Pages += c.pages(true)
+		if c.err != nil {
+			return Print{}, c.err
+		}
 	}
 	printed.Sheets = printed.Pages
 	var err error
 	printed.PDF, err = p.file()
 	return printed, err
+}
+
+// A setter sets one card.
+type setter struct {
+	*pen
+	paper Paper
+	card  Card
+	wide  float64 // between the edges, m
+	size  float64 // of the capitals, m
+	y     float64 // the base line, from the lower edge
+	page  int
+	draws bool
+	err   error // of a view
+}
+
+// pages sets the card, and draws it if asked, and returns how many pages it takes.
+func (c *setter) pages(draw bool) int {
+	c.page, c.draws = 0, draw
+	c.turn()
+	for _, b := range c.card.Blocks {
+		if need := c.tall(b); c.y-need < cardEdge && need < c.paper.Height/2 { // one that fits on a page is not broken
+			c.turn()
+		}
+		c.block(b)
+	}
+	return c.page
+}
+
+// turn begins a page.
+func (c *setter) turn() {
+	c.page++
+	if c.draws {
+		c.pen.page(c.paper.Width, c.paper.Height)
+	}
+	c.y = c.paper.Height - cardEdge - heading
+	title, source := c.card.Title, c.card.Source
+	if c.page > 1 {
+		title += fmt.Sprintf(" (%d)", c.page)
+	}
+	used := c.width(source, 2.4e-3)
+	if source != "" {
+		c.text(source, 2.4e-3, cardEdge+c.wide-used, 0.3, "")
+	}
+	c.text(c.fit(title, heading, (c.wide-used-5e-3)/boldWider), heading, cardEdge, 0, "B")
+	c.y -= 2.6e-3
+	if c.draws {
+		c.line(style{width: 0.4e-3}, r2.Vec{X: cardEdge, Y: c.y}, r2.Vec{X: cardEdge + c.wide, Y: c.y})
+	}
+}
+
+// text writes at the base line.
+func (c *setter) text(text string, height, x, grey float64, bold string) {
+	if c.draws && text != "" {
+		c.write(text, height, r2.Vec{X: x, Y: c.y}, 0, grey, bold)
+	}
+}
+
+// step goes down by some lines, and to the next page where there is no room for them.
+func (c *setter) step(lines float64) {
+	c.y -= lines * c.size
+	if c.y < cardEdge {
+		c.turn()
+		c.y -= 2 * c.size
+	}
+}
+
+// tall returns how high a block is, m.
+func (c *setter) tall(b CardBlock) float64 {
+	const roof = 1e3 // m: no page ends below it
+	dry := *c
+	dry.draws, dry.y = false, roof
+	dry.block(b)
+	return roof - dry.y
+}
+
+// block sets one block.
+func (c *setter) block(b CardBlock) {
+	c.step(0.9)
+	if b.Head != "" {
+		for _, line := range c.wrapped(b.Head, c.size*boldWider, c.wide) {
+			c.step(spacing)
+			c.text(c.fit(line, c.size*boldWider, c.wide), c.size, cardEdge, 0, "B")
+		}
+	}
+	for _, paragraph := range b.Lines {
+		if b.Big {
+			size := min(2*c.size, c.wide/c.width(paragraph, boldWider))
+			c.step(spacing * size / c.size)
+			c.text(paragraph, size, cardEdge, 0, "B")
+			continue
+		}
+		indent := 0.0
+		for _, line := range c.wrapped(paragraph, c.size, c.wide-2*c.size) {
+			c.step(spacing)
+			c.text(c.fit(line, c.size, c.wide-indent), c.size, cardEdge+indent, 0, "")
+			indent = 1.5 * c.size
+		}
+	}
+	c.table(b)
+	if b.View != nil {
+		c.view(*b.View)
+	}
+}
+
+// columns returns the widths of a table's columns and of all of it, of type 1 m high.
+func (c *setter) columns(b CardBlock) (wide []float64, total float64) {
+	for n, row := range b.Rows {
+		_, wider := b.face(n)
+		for i, cell := range row {
+			if i == len(wide) {
+				wide = append(wide, 0)
+			}
+			wide[i] = max(wide[i], c.width(cell, wider))
+		}
+	}
+	total = columnGap * float64(max(0, len(wide)-1))
+	for _, w := range wide {
+		total += w
+	}
+	return wide, max(total, 1)
+}
+
+// face returns the face of a row, and how much wider it is.
+func (b CardBlock) face(row int) (bold string, wider float64) {
+	if row == 0 && b.Bold {
+		return "B", boldWider
+	}
+	return "", 1
+}
+
+// table sets rows in columns as wide as their longest; where they are too wide for the page
+// the type of the table is smaller.
+func (c *setter) table(b CardBlock) {
+	wide, total := c.columns(b)
+	size := min(c.size, c.wide/total)
+	for n, row := range b.Rows {
+		c.step(spacing * size / c.size)
+		x := cardEdge
+		bold, wider := b.face(n)
+		for i, cell := range row {
+			at := x
+			if i > 0 && i < len(wide)-1 {
+				at += wide[i]*size - c.width(cell, size*wider)
+			}
+			c.text(cell, size, at, 0, bold)
+			x += (wide[i] + columnGap) * size
+		}
+	}
+}
+
+// view draws items with their labels under what is written.
+func (c *setter) view(v View) {
+	c.y -= v.Height + c.size
+	if !c.draws {
+		return
+	}
+	y := &yard{ruler: c.ruler}
+	if err := y.lay(v.Items); err != nil {
+		c.err = err
+		return
+	}
+	middle := bounds(y.list).Center()
+	at := r2.Vec{X: c.paper.Width / 2, Y: c.y + v.Height/2}
+	for _, s := range y.list {
+		c.draw(s.placed(func(p r2.Vec) r2.Vec { return r2.Add(at, r2.Sub(p, middle)) }), styles[s.layer])
+	}
 }

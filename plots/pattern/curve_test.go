@@ -40,7 +40,7 @@ func TestCubics(t *testing.T) {
 // TestArcsOfAPath: a closed path goes home, whether its last stroke does so or not.
 func TestArcsOfAPath(t *testing.T) {
 	corners := []r2.Vec{{}, {X: 1}, {X: 1, Y: 1}}
-	open, home := polyline(true, corners...), polyline(true, append(corners, r2.Vec{})...)
+	open, home := bench.Polyline(true, corners...), bench.Polyline(true, append(corners, r2.Vec{})...)
 	if a, b := arcs(open), arcs(home); len(a) != 3 || len(b) != 3 || a[2] != b[2] {
 		t.Errorf("%v and %v", a, b)
 	}

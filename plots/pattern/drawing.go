@@ -3,10 +3,10 @@ package pattern
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
-	"rockerwright/rocker/bench"
 	"rockerwright/sim/quantity"
 )
 
@@ -31,6 +31,7 @@ type Drawing struct {
 	Part  string // "Rocker"
 	Piece string // the title of the piece it belongs to
 	Items []Item
+	Notes [][]string // texts, each by its lines, that stand wherever there is room for them
 
 	// TipToTip are the two points to be taped after joining, the longest straight measure.
 	TipToTip [2]r2.Vec
@@ -48,71 +49,6 @@ func (d Drawing) Placed(units quantity.System) (Drawing, error) {
 	return d, err
 }
 
-// An Item is one thing on a drawing: a [Curve], [Line], [Mark], [Text], [Name], [Grain], [Arrow],
-// [Corner], [Dimension] or [Note].
-type Item interface {
-	shapes(r *ruler) []shape
-	points() []r2.Vec // what must be finite and of a size that makes sense
-}
-
-// A Curve is a path on a layer; no layer is the outline.
-type Curve struct {
-	Layer Layer
-	Path  bench.Path
-}
-
-// A Line is straight. Its label is put beside it.
-type Line struct {
-	Layer    Layer // none is MARKS
-	From, To r2.Vec
-	Label    string
-}
-
-// A Mark is a cross at a point, turned by an angle (rad), with its label beside it.
-type Mark struct {
-	At    r2.Vec
-	Angle float64
-	Label string
-}
-
-// A Text stands on its place with its left end, turned by an angle (rad).
-type Text struct {
-	At     r2.Vec
-	Height float64 // of its capitals, m; zero and all that is smaller means 3.5 mm
-	Angle  float64
-	Text   string
-}
-
-// A Name is a text at a place or, where something stands there, beside it.
-type Name struct {
-	At   r2.Vec
-	Text string
-}
-
-// An Arrow has a name beside it, "up".
-type Arrow struct {
-	From, To r2.Vec
-	Label    string
-}
-
-// A Grain is an arrow along the grain. It has one head, so that of a pair the mirrored one is seen
-// to be.
-type Grain struct{ From, To r2.Vec }
-
-// A Corner is a square corner to lay a square against: one leg at an angle (rad), the
-// other a right angle to the left of it.
-type Corner struct {
-	At    r2.Vec
-	Angle float64
-}
-
-// A Dimension is a measure from point to point, its line set off to the left of the way.
-type Dimension struct {
-	From, To r2.Vec
-	Offset   float64 // m
-	Text     string
-}
-
 // largest is the size that a drawing is held to, m: beyond it something is wrong, and the
 // sheets would not end. Furthest is how far from the origin it reaches.
 const (
@@ -127,40 +63,47 @@ func (e *ReachError) Error() string {
 	return fmt.Sprintf("pattern: the drawing reaches %g m from the origin, and %g m is the furthest", e.Reach, Furthest)
 }
 
-// reached returns a [*ReachError] for a point that is out of reach.
-func reached(p r2.Vec) error {
-	if reach := max(math.Abs(p.X), math.Abs(p.Y)); !(reach <= Furthest) {
-		return &ReachError{reach}
-	}
-	return nil
-}
-
 // An Error says what cannot be drawn.
 type Error struct{ Reason string }
 
 func (e *Error) Error() string { return "pattern: " + e.Reason }
 
-// check returns an [*Error] or a [*ReachError] for what cannot be drawn.
+// reached returns a [*ReachError] for the first of some points that is out of reach.
+func reached(points ...r2.Vec) error {
+	for _, p := range points {
+		if reach := max(math.Abs(p.X), math.Abs(p.Y)); !(reach <= Furthest) {
+			return &ReachError{reach}
+		}
+	}
+	return nil
+}
+
+// check returns an [*Error] or a [*ReachError] for a shape that cannot be drawn.
+func (s shape) check() error {
+	ends := []r2.Vec{s.at, s.path.Start}
+	for i, stroke := range s.path.Strokes {
+		if !(math.Abs(stroke.Turn) < 2*math.Pi) {
+			return &Error{fmt.Sprintf("stroke %d of a path turns by %g rad; an arc is less than a full turn: draw a circle as two", i, stroke.Turn)}
+		}
+		ends = append(ends, stroke.To)
+	}
+	if err := reached(ends...); err != nil {
+		return err
+	}
+	var middles []r2.Vec
+	for _, a := range arcs(s.path) {
+		middles = append(middles, a.At(0.5))
+	}
+	return reached(middles...)
+}
+
+// check returns an [*Error] or a [*ReachError] for a drawing that cannot be taped from tip to tip.
 func (d Drawing) check() error {
 	if len(d.Items) == 0 {
 		return &Error{"a drawing has at least one item, and this has none"}
 	}
-	for i, item := range d.Items {
-		for _, p := range item.points() {
-			if err := reached(p); err != nil {
-				return err
-			}
-		}
-		if c, ok := item.(Curve); ok {
-			if err := checkPath(i, c.Path); err != nil {
-				return err
-			}
-		}
-	}
-	for _, p := range d.TipToTip {
-		if err := reached(p); err != nil {
-			return err
-		}
+	if err := reached(d.TipToTip[:]...); err != nil {
+		return err
 	}
 	if r2.Norm(r2.Sub(d.TipToTip[1], d.TipToTip[0])) < 1e-4 {
 		return &Error{"the check from tip to tip has no length"}
@@ -168,17 +111,79 @@ func (d Drawing) check() error {
 	return nil
 }
 
-// checkPath returns an error for strokes that are no arcs.
-func checkPath(item int, p bench.Path) error {
-	for j, s := range p.Strokes {
-		if !(math.Abs(s.Turn) < 2*math.Pi) {
-			return &Error{fmt.Sprintf("item %d, stroke %d turns by %g rad; an arc is less than a full turn: draw a circle as two", item, j, s.Turn)}
+// laid returns all shapes of a drawing at their places, with what every drawing carries;
+// the test squares where asked for.
+func (d Drawing) laid(units quantity.System, squares bool) ([]shape, error) {
+	if err := d.check(); err != nil {
+		return nil, err
+	}
+	y := &yard{ruler: newRuler(), list: slices.Clone(d.placed)}
+	if d.placed == nil || d.placedFor != units {
+		y.list = nil
+		if err := y.lay(d.Items); err != nil {
+			return nil, err
+		}
+		y.titleBlock(d, units)
+		y.longCheck(d, units)
+		for _, lines := range d.Notes {
+			y.note(lines)
 		}
 	}
-	for _, a := range arcs(p) {
-		if err := reached(a.At(0.5)); err != nil {
-			return err
+	if squares {
+		y.squares()
+	}
+	return y.list, nil
+}
+
+// longCheck draws the measure from tip to tip as near to the part as it stands clear,
+// above rather than below.
+func (y *yard) longCheck(d Drawing, units quantity.System) {
+	from, to := d.TipToTip[0], d.TipToTip[1]
+	if from.X > to.X {
+		from, to = to, from
+	}
+	way := r2.Sub(to, from)
+	text := "tip to tip " + both(r2.Norm(way), units) + "   tape says __________"
+	angle := math.Atan2(way.Y, way.X)
+	off, middle := along(angle+math.Pi/2), r2.Scale(0.5, r2.Add(from, to))
+	half := r2.Vec{X: max(r2.Norm(way), y.ruler.width(text, lettering))/2 + 3e-3, Y: 5e-3}
+	offset := 0.0
+	for step := 10e-3; offset == 0 && step < 4*largest; step += max(2e-3, step/50) {
+		for _, o := range []float64{step, -step} {
+			if offset == 0 && y.clear(rect{r2.Add(middle, r2.Scale(o+2e-3, off)), half, angle}, 2e-3) {
+				offset = o
+			}
 		}
 	}
-	return nil
+	y.add(Dimension{From: from, To: to, Offset: offset, Text: text}.on(Check, y.ruler)...)
+}
+
+// A square is a test square and what it says.
+type square struct {
+	side float64
+	text string
+}
+
+var testSquares = []square{{4 * inch, "4 in square"}, {0.1, "100 mm square"}}
+
+// squares draws the two test squares side by side under everything.
+func (y *yard) squares() {
+	box := bounds(y.list)
+	const gap = 10e-3
+	at := r2.Vec{X: box.Min.X, Y: box.Min.Y - gap - testSquares[0].side}
+	for _, s := range testSquares {
+		y.add(s.shapes(y.ruler, at)...)
+		at.X += s.side + gap
+	}
+}
+
+// shapes draws a test square from its lower left corner, with what to do.
+func (s square) shapes(r *ruler, at r2.Vec) []shape {
+	size := r2.Vec{X: s.side, Y: s.side}
+	list := []shape{{layer: Check, path: rectangle(at, size)}}
+	middle := r2.Add(at, r2.Scale(0.5, size))
+	for i, line := range []string{s.text, "measure both ways", "before you cut"} {
+		list = append(list, r.lettered(Check, line, lettering, r2.Add(middle, r2.Vec{Y: 6e-3 - 8e-3*float64(i)}), 0)...)
+	}
+	return list
 }

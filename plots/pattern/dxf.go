@@ -94,7 +94,7 @@ func (f *dxf) entity(s shape) {
 	switch {
 	case s.text != "":
 		f.put(0, "TEXT", 8, layer)
-		f.point(10, r2.Sub(s.at, r2.Scale(s.width/2, along(s.angle))))
+		f.point(10, s.left())
 		f.put(40, s.height/f.unit, 1, f.words(s.text), 50, s.angle*180/math.Pi, 7, "STANDARD", 72, 1)
 		f.point(11, s.at)
 	case s.point:

@@ -110,7 +110,7 @@ func TestErrors(t *testing.T) {
 		"less than a full":   with(Curve{Path: bench.Path{Strokes: []bench.Stroke{{To: r2.Vec{X: 1}, Turn: 7}}}}),
 		"turns by NaN":       with(Curve{Path: bench.Path{Strokes: []bench.Stroke{{To: r2.Vec{X: 1}, Turn: nan}}}}),
 		"10 m is the furth":  with(Curve{Path: bench.Path{Strokes: []bench.Stroke{{To: r2.Vec{X: 1}, Turn: 6.28}}}}),
-		"reaches +Inf m":     with(Mark{Angle: math.Inf(1)}),
+		"reaches NaN m from": with(Mark{Angle: math.Inf(1)}),
 		"has no length":      still,
 		"NaN m from the ori": {Items: sample().Items, TipToTip: [2]r2.Vec{{X: nan}}},
 	} {
@@ -166,7 +166,7 @@ func FuzzDrawing(f *testing.F) {
 		}
 		d := Drawing{Part: text, Piece: text, TipToTip: [2]r2.Vec{{}, {X: length}}, Items: []Item{
 			Curve{Path: bench.Path{Closed: true, Strokes: []bench.Stroke{{To: r2.Vec{X: length}, Turn: turn}, {To: r2.Vec{X: length, Y: depth}}, {To: r2.Vec{Y: depth}, Turn: -turn}}}},
-			Mark{At: r2.Vec{X: length / 2}, Label: text}, Grain{To: r2.Vec{X: length}}, Corner{At: r2.Vec{Y: depth}, Angle: turn},
+			Mark{At: r2.Vec{X: length / 2}, Label: text}, Grain{To: r2.Vec{X: length}}, Corner{At: r2.Vec{Y: depth}},
 		}}
 		p := papers[((paper%len(papers))+len(papers))%len(papers)]
 		var b bytes.Buffer

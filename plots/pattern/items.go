@@ -7,105 +7,128 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/rocker/bench"
 	"rockerwright/sim/quantity"
 )
 
-// widest is where a text is cut, m.
-const widest = 0.14
-
-// lettered returns a text on a layer, its base line's middle at a point. No text is no shape.
-func (r *ruler) lettered(layer Layer, text string, height float64, at r2.Vec, angle float64) []shape {
-	text = r.fit(text, height, widest)
-	if text == "" {
-		return nil
-	}
-	return []shape{{layer: layer, text: text, at: at, height: height, width: r.width(text, height), angle: angle}}
+// An Item is one thing on a drawing: a [Curve], [Line], [Mark], [Text], [Name], [Grain], [Arrow],
+// [Corner] or [Dimension].
+type Item interface {
+	shapes(r *ruler) ([]shape, label) // the label, if it has a text, is what is written beside it
 }
 
-func (c Curve) shapes(*ruler) []shape {
-	return []shape{{layer: cmp.Or(c.Layer, Outline), path: c.Path}}
+// A Curve is a path on a layer; no layer is the outline.
+type Curve struct {
+	Layer Layer
+	Path  bench.Path
 }
 
-func (c Curve) points() []r2.Vec {
-	list := []r2.Vec{c.Path.Start}
-	for _, s := range c.Path.Strokes {
-		list = append(list, s.To)
-	}
-	return list
+func (c Curve) shapes(*ruler) ([]shape, label) {
+	return []shape{{layer: cmp.Or(c.Layer, Outline), path: c.Path}}, label{}
 }
 
-func (l Line) shapes(*ruler) []shape {
-	return []shape{stroke(cmp.Or(l.Layer, Marks), l.From, l.To)}
+// A Line is straight. Its label is put beside it.
+type Line struct {
+	Layer    Layer // none is MARKS
+	From, To r2.Vec
+	Label    string
 }
 
-func (l Line) points() []r2.Vec { return []r2.Vec{l.From, l.To} }
+func (l Line) shapes(*ruler) ([]shape, label) {
+	middle := r2.Scale(0.5, r2.Add(l.From, l.To))
+	places := func(half r2.Vec) []rect { return append(beside(half, l.From, l.To), around(half, l.To)...) }
+	return []shape{stroke(cmp.Or(l.Layer, Marks), l.From, l.To)}, label{l.Label, places, &middle}
+}
+
+// A Mark is a cross at a point, turned by an angle (rad), with its label beside it.
+type Mark struct {
+	At    r2.Vec
+	Angle float64
+	Label string
+}
 
 // arm is half of a cross's line, m.
 const arm = 4e-3
 
-func (m Mark) shapes(*ruler) []shape {
+func (m Mark) shapes(*ruler) ([]shape, label) {
 	x := r2.Scale(arm, along(m.Angle))
 	y := r2.Vec{X: -x.Y, Y: x.X}
 	return []shape{
 		stroke(Marks, r2.Sub(m.At, x), r2.Add(m.At, x)),
 		stroke(Marks, r2.Sub(m.At, y), r2.Add(m.At, y)),
 		{layer: Marks, point: true, at: m.At},
-	}
+	}, label{text: m.Label, places: func(half r2.Vec) []rect { return around(half, m.At) }}
 }
 
-func (m Mark) points() []r2.Vec { return []r2.Vec{m.At, {X: m.Angle}} }
+// A Text stands on its place with its left end.
+type Text struct {
+	At   r2.Vec
+	Text string
+}
 
-func (t Text) shapes(r *ruler) []shape {
-	height := lettering
-	if t.Height > lettering {
-		height = min(t.Height, 0.1)
-	}
-	list := r.lettered(Texts, t.Text, height, t.At, t.Angle)
+func (t Text) shapes(r *ruler) ([]shape, label) {
+	list := r.lettered(Texts, t.Text, lettering, t.At, 0)
 	for i := range list {
-		list[i].at = r2.Add(t.At, r2.Scale(list[i].width/2, along(t.Angle)))
+		list[i].at.X += list[i].width / 2
 	}
-	return list
+	return list, label{}
 }
 
-func (t Text) points() []r2.Vec { return []r2.Vec{t.At, {X: t.Angle}} }
+// A Name is a text at a place or, where something stands there, beside it.
+type Name struct {
+	At   r2.Vec
+	Text string
+}
 
-func (Name) shapes(*ruler) []shape { return nil }
+func (n Name) shapes(*ruler) ([]shape, label) {
+	places := func(half r2.Vec) []rect { return append([]rect{{middle: n.At, half: half}}, around(half, n.At)...) }
+	return nil, label{text: n.Text, places: places}
+}
 
-func (n Name) points() []r2.Vec { return []r2.Vec{n.At} }
+// A Grain is an arrow along the grain. It has one head, so that of a pair the mirrored one is seen
+// to be.
+type Grain struct{ From, To r2.Vec }
 
-func (a Arrow) shapes(r *ruler) []shape { return Grain{a.From, a.To}.shapes(r) }
-
-func (a Arrow) points() []r2.Vec { return []r2.Vec{a.From, a.To} }
-
-func (g Grain) shapes(*ruler) []shape {
+func (g Grain) shapes(*ruler) ([]shape, label) {
 	back := r2.Sub(g.From, g.To)
 	barb := r2.Scale(6e-3, along(math.Atan2(back.Y, back.X)))
 	return []shape{
 		stroke(Marks, g.From, g.To),
 		stroke(Marks, r2.Add(g.To, r2.Rotate(barb, 0.35, r2.Vec{})), g.To, r2.Add(g.To, r2.Rotate(barb, -0.35, r2.Vec{}))),
-	}
+	}, label{text: "grain", places: func(half r2.Vec) []rect { return beside(half, g.From, g.To) }}
 }
 
-func (g Grain) points() []r2.Vec { return []r2.Vec{g.From, g.To} }
+// An Arrow has a name beside it, "up".
+type Arrow struct {
+	From, To r2.Vec
+	Label    string
+}
 
-func (c Corner) shapes(*ruler) []shape {
+func (a Arrow) shapes(r *ruler) ([]shape, label) {
+	list, _ := Grain{a.From, a.To}.shapes(r)
+	return list, label{text: a.Label, places: func(half r2.Vec) []rect { return around(half, a.From, a.To) }}
+}
+
+// A Corner is a square corner to lay a square against: one leg level, the other up from it.
+type Corner struct{ At r2.Vec }
+
+func (c Corner) shapes(*ruler) ([]shape, label) {
 	const leg, nick = 25e-3, 5e-3
-	x := along(c.Angle)
-	y := r2.Vec{X: -x.Y, Y: x.X}
-	at := func(a, b float64) r2.Vec { return r2.Add(c.At, r2.Add(r2.Scale(a, x), r2.Scale(b, y))) }
+	at := func(x, y float64) r2.Vec { return r2.Add(c.At, r2.Vec{X: x, Y: y}) }
 	return []shape{
 		stroke(Marks, at(leg, 0), c.At, at(0, leg)),
 		stroke(Marks, at(nick, 0), at(nick, nick), at(0, nick)),
-	}
+	}, label{"square corner", func(half r2.Vec) []rect { return around(half, at(0.018, 0.018), c.At) }, &c.At}
 }
 
-func (c Corner) points() []r2.Vec { return []r2.Vec{c.At, {X: c.Angle}} }
-
-func (d Dimension) shapes(r *ruler) []shape {
-	return d.on(Marks, r)
+// A Dimension is a measure from point to point, its line set off to the left of the way.
+type Dimension struct {
+	From, To r2.Vec
+	Offset   float64 // m
+	Text     string
 }
 
-func (d Dimension) points() []r2.Vec { return []r2.Vec{d.From, d.To, {X: d.Offset}} }
+func (d Dimension) shapes(r *ruler) ([]shape, label) { return d.on(Marks, r), label{} }
 
 // on draws a dimension on a layer: its line with ticks, the two lines out to it, the text
 // over its middle.

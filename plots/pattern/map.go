@@ -4,6 +4,8 @@ import (
 	"fmt"
 
 	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/rocker/bench"
 )
 
 // first draws the page before the sheets: the whole drawing small with its sheets
@@ -54,8 +56,7 @@ func (s *sheets) advice() [2][]string {
 
 // instructed draws a test square with advice in it.
 func (s *sheets) instructed(sq square, at r2.Vec, advice []string) {
-	outline := sq.shapes(s.ruler, at)[0]
-	s.draw(outline, style{width: 0.25e-3}, func(p r2.Vec) r2.Vec { return p })
+	s.draw(sq.shapes(s.ruler, at)[0], style{width: 0.25e-3})
 	y := at.Y + sq.side - 10e-3
 	s.write("This square is "+sq.text[:len(sq.text)-len(" square")], lettering, r2.Vec{X: at.X + 6e-3, Y: y}, 0, 0, "B")
 	for _, paragraph := range advice {
@@ -71,33 +72,33 @@ func (s *sheets) instructed(sq square, at r2.Vec, advice []string) {
 func (s *sheets) overview(box r2.Box) {
 	all := r2.Vec{X: float64(s.cols) * s.cell.X, Y: float64(s.rows) * s.cell.Y}
 	size := r2.Add(all, r2.Vec{X: bleed + s.strip, Y: bleed + s.strip})
-	room := r2.Sub(box.Max, box.Min)
-	scale := min(room.X/size.X, room.Y/size.Y)
+	scale := min(box.Size().X/size.X, box.Size().Y/size.Y)
 	middle := r2.Add(s.origin, r2.Vec{X: (all.X + s.strip - bleed) / 2, Y: -(all.Y + s.strip - bleed) / 2})
 	place := func(p r2.Vec) r2.Vec {
-		return r2.Add(r2.Scale(0.5, r2.Add(box.Min, box.Max)), r2.Scale(scale, r2.Sub(p, middle)))
+		return r2.Add(box.Center(), r2.Scale(scale, r2.Sub(p, middle)))
 	}
 	s.each(func(row, col int) { s.cellOf(row, col, place) })
 	y := &yard{ruler: s.ruler}
 	for _, each := range s.shapes {
 		if each.text == "" && each.layer != Check {
 			look := styles[each.layer]
-			look.width, look.dash = 0.12e-3, ""
+			look.width, look.dash = 0.12e-3, nil
 			if each.layer == Outline {
 				look.width = 0.3e-3
 			}
-			s.draw(each, look, place)
-			y.add(onPage(each, place))
+			each = each.placed(place)
+			s.draw(each, look)
+			y.add(each)
 		}
 	}
 	s.each(func(row, col int) { s.cellName(row, col, place, scale, y) })
 }
 
 // cellName writes the name of a sheet into a corner of it where it is clear.
-func (s *sheets) cellName(row, col int, place placing, scale float64, y *yard) {
+func (s *sheets) cellName(row, col int, place func(r2.Vec) r2.Vec, scale float64, y *yard) {
 	height := min(4e-3, 0.25*scale*s.cell.X)
 	half := r2.Vec{X: s.width(named(row, col), height) / 2 * 1.1, Y: height / 2} // bold is the wider
-	middle := place(r2.Add(s.origin, r2.Vec{X: (float64(col) + 0.5) * s.cell.X, Y: -(float64(row) + 0.5) * s.cell.Y}))
+	middle := place(r2.Scale(0.5, r2.Add(s.corner(row, col), s.corner(row+1, col+1))))
 	out := r2.Sub(r2.Scale(scale/2, s.cell), r2.Add(half, r2.Vec{X: 1e-3, Y: 1e-3}))
 	at := r2.Add(middle, r2.Vec{X: -out.X, Y: out.Y})
 	for _, c := range []r2.Vec{{X: -1, Y: 1}, {X: 1, Y: 1}, {X: -1, Y: -1}, {X: 1, Y: -1}, {}, {Y: 1}, {Y: -1}} {
@@ -111,9 +112,8 @@ func (s *sheets) cellName(row, col int, place placing, scale float64, y *yard) {
 
 // cellOf draws one sheet of the overview; the outer ones reach to the edge
 // of what they can print.
-func (s *sheets) cellOf(row, col int, place placing) {
-	at := r2.Add(s.origin, r2.Vec{X: float64(col) * s.cell.X, Y: -float64(row) * s.cell.Y})
-	far := r2.Add(at, r2.Vec{X: s.cell.X, Y: -s.cell.Y})
+func (s *sheets) cellOf(row, col int, place func(r2.Vec) r2.Vec) {
+	at, far := s.corner(row, col), s.corner(row+1, col+1)
 	if row == 0 {
 		at.Y += bleed
 	}
@@ -126,6 +126,6 @@ func (s *sheets) cellOf(row, col int, place placing) {
 	if col == s.cols-1 {
 		far.X += s.strip
 	}
-	s.draw(shape{path: polyline(true, place(at), place(r2.Vec{X: far.X, Y: at.Y}), place(far), place(r2.Vec{X: at.X, Y: far.Y}))},
-		style{width: 0.15e-3, grey: 0.5}, func(p r2.Vec) r2.Vec { return p })
+	outline := shape{path: bench.Polyline(true, at, r2.Vec{X: far.X, Y: at.Y}, far, r2.Vec{X: at.X, Y: far.Y})}
+	s.draw(outline.placed(place), style{width: 0.15e-3, grey: 0.5})
 }

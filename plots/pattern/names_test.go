@@ -41,7 +41,7 @@ func TestEndsAreNamed(t *testing.T) {
 		outline bench.Path
 	}{{drawingOf(t, p), outline}, {form.Drawing(), form.Outline}} {
 		y := &yard{ruler: newRuler()}
-		y.add(Curve{Path: tt.outline}.shapes(y.ruler)...)
+		y.add(shape{layer: Outline, path: tt.outline})
 		names := namesOf(tt.d)
 		tail, nose := p.Rocker.Edge.Tail(), p.Rocker.Edge.Nose()
 		for name, ends := range map[string][2]r2.Vec{"nose": {nose, tail}, "tail": {tail, nose}} {

@@ -9,38 +9,28 @@ import (
 	"rockerwright/rocker/bench"
 )
 
-// A PanelPattern is the section of a coopered panel.
-type PanelPattern struct {
-	Part, Piece string
-	Panel       bench.Coopered
-	Stave       bench.Stave
-	Notes       [][]string // texts, each by its lines
-}
-
-// Drawing returns the section, hollow side up: the staves as sawn in one outline, which can be cut as a
-// template, the joints between them as marks, and the two finished faces.
-func (p PanelPattern) Drawing() Drawing {
-	half := p.Stave.Bevel
+// PanelPattern returns the section of a coopered panel, hollow side up: the staves as sawn in one outline, which
+// can be cut as a template, the joints between them as marks, and the two finished faces.
+func PanelPattern(panel bench.Coopered, stave bench.Stave) Drawing {
+	half := stave.Bevel
 	turn := 2 * half
-	flat := p.Panel.Radius * math.Cos(half)
-	d := Drawing{Part: p.Part, Piece: p.Piece}
-	all := turn * float64(p.Panel.Staves) / 2
+	flat := panel.Radius * math.Cos(half)
+	all := turn * float64(panel.Staves) / 2
 	on := func(r, angle float64) r2.Vec { return r2.Vec{X: r * math.Sin(angle), Y: -r * math.Cos(angle)} }
+	d := Drawing{TipToTip: [2]r2.Vec{on(panel.Radius, -all), on(panel.Radius, all)}}
 	var under, over []r2.Vec // the corners of the round side, and of the hollow one, from the left
-	for i := range p.Panel.Staves + 1 {
+	for i := range panel.Staves + 1 {
 		at := float64(i)*turn - all
-		under, over = append(under, on((flat+p.Panel.Stock)/math.Cos(half), at)), append(over, on(flat/math.Cos(half), at))
-		if i > 0 && i < p.Panel.Staves {
+		under, over = append(under, on((flat+panel.Stock)/math.Cos(half), at)), append(over, on(flat/math.Cos(half), at))
+		if i > 0 && i < panel.Staves {
 			d.Items = append(d.Items, Line{From: over[i], To: under[i]})
 		}
 	}
 	slices.Reverse(over)
-	d.Items = append(d.Items, Curve{Path: polyline(true, append(under, over...)...)})
-	for _, r := range []float64{p.Panel.Radius, p.Panel.Radius + p.Stave.Thick} {
+	d.Items = append(d.Items, Curve{Path: bench.Polyline(true, append(under, over...)...)})
+	for _, r := range []float64{panel.Radius, panel.Radius + stave.Thick} {
 		d.Items = append(d.Items, Curve{Layer: Centre, Path: bench.Path{Start: on(r, -all), Strokes: []bench.Stroke{{To: on(r, all), Turn: 2 * all}}}})
 	}
-	d.TipToTip = [2]r2.Vec{on(p.Panel.Radius, -all), on(p.Panel.Radius, all)}
-	d.Items = append(d.Items, notes(p.Notes)...)
 	return d
 }
 
@@ -50,42 +40,28 @@ type PairWords struct{ Ahead, Behind, Upper, Lower, Left, Right string }
 
 // A PairPattern is a left and a right one in one board.
 type PairPattern struct {
-	Part, Piece string
-	Pair        bench.Pair
+	Pair bench.Pair
 	PairWords
-	Notes [][]string // texts, each by its lines
 }
 
-// Drawing returns the board with both outlines in it and the grain arrow in each.
+// Drawing returns the board with both outlines in it, and in each the grain arrow and what is at its ends and edges.
 func (p PairPattern) Drawing() Drawing {
 	size := r2.Vec{X: p.Pair.Length, Y: p.Pair.Width}
-	d := Drawing{Part: p.Part, Piece: p.Piece, TipToTip: [2]r2.Vec{{}, {X: size.X}}, Items: []Item{
-		Curve{Layer: Stock, Path: polyline(true, r2.Vec{}, r2.Vec{X: size.X}, size, r2.Vec{Y: size.Y})},
+	d := Drawing{TipToTip: [2]r2.Vec{{}, {X: size.X}}, Items: []Item{
+		Curve{Layer: Stock, Path: rectangle(r2.Vec{}, size)}, Curve{Path: p.Pair.Left.Outline}, Curve{Path: p.Pair.Right.Outline},
 	}}
-	for _, part := range []bench.Part{p.Pair.Left, p.Pair.Right} {
-		d.Items = append(d.Items, Curve{Path: part.Outline})
-	}
 	for i, part := range []bench.Part{p.Pair.Left, p.Pair.Right} {
-		middle := inWood(part.Outline, 0.5, 0.5)
-		half := r2.Scale(0.03, part.Grain)
+		in := func(along, up float64) r2.Vec { return inWood(part.Outline, along, up) }
+		middle, half := in(0.5, 0.5), r2.Scale(0.03, part.Grain)
+		ahead, behind := 0.95, 0.05
+		if part.Grain.X < 0 {
+			ahead, behind = behind, ahead
+		}
 		d.Items = append(d.Items, Grain{From: r2.Sub(middle, half), To: r2.Add(middle, half)},
-			Text{At: r2.Add(middle, r2.Vec{X: 0.036, Y: -1.7e-3}), Text: [2]string{p.Left, p.Right}[i]})
-		d.Items = append(d.Items, p.names(part)...)
+			Text{At: r2.Add(middle, r2.Vec{X: 0.036, Y: -1.7e-3}), Text: [2]string{p.Left, p.Right}[i]},
+			Name{in(ahead, 0.5), p.Ahead}, Name{in(behind, 0.5), p.Behind}, Name{in(0.3, 0.85), p.Upper}, Name{in(0.3, 0.15), p.Lower})
 	}
-	d.Items = append(d.Items, notes(p.Notes)...)
 	return d
-}
-
-// names returns what is written at the ends and the edges of a part.
-func (p PairPattern) names(part bench.Part) []Item {
-	ahead, behind := 0.95, 0.05
-	if part.Grain.X < 0 {
-		ahead, behind = behind, ahead
-	}
-	return []Item{
-		Name{inWood(part.Outline, ahead, 0.5), p.Ahead}, Name{inWood(part.Outline, behind, 0.5), p.Behind},
-		Name{inWood(part.Outline, 0.3, 0.85), p.Upper}, Name{inWood(part.Outline, 0.3, 0.15), p.Lower},
-	}
 }
 
 // inWood returns a point in the wood at a share of an outline's length, from the left, and at a share of

@@ -3,12 +3,64 @@ package pattern
 import (
 	"fmt"
 	"math"
+	"strings"
 	"time"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/sim/quantity"
 )
+
+// A Paper is what a PDF is printed on. A roll has no height: it is as long as it must be.
+type Paper struct {
+	Name          string
+	Width, Height float64 // m
+}
+
+// papers are those with names. ISO 216 for the A sizes; ANSI/ASME Y14.1 sizes A and B for
+// letter and tabloid; rolls as they are sold (common practice).
+var papers = []Paper{
+	{"letter", 8.5 * inch, 11 * inch},
+	{"A4", 0.210, 0.297},
+	{"tabloid", 11 * inch, 17 * inch},
+	{"A3", 0.297, 0.420},
+	{"roll 24 in", 24 * inch, 0},
+	{"roll 36 in", 36 * inch, 0},
+	{"roll 610 mm", 0.610, 0},
+	{"roll 914 mm", 0.914, 0},
+}
+
+const inch = 0.0254 // m, exact
+
+// Papers returns the papers with names.
+func Papers() []Paper { return append([]Paper(nil), papers...) }
+
+// PaperNamed returns the paper of a name, capital letters or not. The error lists the names.
+func PaperNamed(name string) (Paper, error) {
+	var names []string
+	for _, p := range papers {
+		if strings.EqualFold(strings.Join(strings.Fields(name), " "), p.Name) {
+			return p, nil
+		}
+		names = append(names, p.Name)
+	}
+	if len(name) > 40 {
+		name = name[:40] + "…"
+	}
+	return Paper{}, &Error{fmt.Sprintf("no paper is called %q; there are %s", strings.ToValidUTF8(name, "?"), strings.Join(names, ", "))}
+}
+
+// isRoll reports whether the paper is as long as it must be.
+func (p Paper) isRoll() bool { return p.Height == 0 }
+
+// check returns an error for paper too small to print a pattern on.
+func (p Paper) check() error {
+	const least = 0.14 // m: the test squares and their margins
+	if !(p.Width >= least && p.Width <= largest) || !p.isRoll() && !(p.Height >= 0.2 && p.Height <= largest) {
+		return &Error{fmt.Sprintf("paper %q is %g by %g m; a sheet is at least 0.14 by 0.2 m, a roll at least 0.14 m wide", p.Name, p.Width, p.Height)}
+	}
+	return nil
+}
 
 // epoch is the date in every file: none.
 var epoch = time.Unix(0, 0).UTC()
@@ -67,8 +119,7 @@ func (p *pen) roll(shapes []shape, paper Paper) error {
 	const sides = 2 * margin
 	length, angle, narrowest := math.Inf(1), 0.0, math.Inf(1)
 	for i, a := range ways(36) {
-		box := bounds(turnedBy(shapes, a))
-		size := r2.Sub(box.Max, box.Min)
+		size := bounds(turnedBy(shapes, a)).Size()
 		narrowest = min(narrowest, size.X+sides)
 		if square := i < 2; size.X+sides <= paper.Width && size.Y < length && (square || math.IsInf(length, 1)) {
 			length, angle = size.Y, a
@@ -82,10 +133,10 @@ func (p *pen) roll(shapes []shape, paper Paper) error {
 	height := max(length+sides+foot, 0.1)
 	p.page(paper.Width, height)
 	place := func(q r2.Vec) r2.Vec {
-		return r2.Vec{X: q.X - box.Min.X + (paper.Width-(box.Max.X-box.Min.X))/2, Y: q.Y - box.Min.Y + margin + foot}
+		return r2.Vec{X: q.X - box.Min.X + (paper.Width-box.Size().X)/2, Y: q.Y - box.Min.Y + margin + foot}
 	}
 	for _, s := range shapes {
-		p.draw(s, styles[s.layer], place)
+		p.draw(s.placed(place), styles[s.layer])
 	}
 	p.write(p.fit("for "+paper.Name+"   print at 100 %, measure the squares first", 3e-3, paper.Width-sides), 3e-3, r2.Vec{X: margin, Y: margin}, 0, 0, "")
 	return nil

@@ -142,7 +142,7 @@ func edge(marks []r2.Vec, across, far bool) []r2.Vec {
 // strip is a straight piece.
 func strip(length, width float64) Drawing {
 	return Drawing{Part: "Strip", Piece: "Test", TipToTip: [2]r2.Vec{{}, {X: length}}, Items: []Item{
-		Curve{Path: polyline(true, r2.Vec{}, r2.Vec{X: length}, r2.Vec{X: length, Y: width}, r2.Vec{Y: width})},
+		Curve{Path: bench.Polyline(true, r2.Vec{}, r2.Vec{X: length}, r2.Vec{X: length, Y: width}, r2.Vec{Y: width})},
 	}}
 }
 

@@ -4,11 +4,12 @@ import (
 	"bytes"
 	"fmt"
 	"math"
-	"strconv"
 	"strings"
 
 	"codeberg.org/go-pdf/fpdf"
 	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/sim/quantity"
 )
 
 // A pen writes on the pages of a PDF. Its places are metres from the lower left corner of
@@ -24,27 +25,24 @@ const points = 72 / inch
 
 // A style is how a line looks.
 type style struct {
-	width float64 // m
-	grey  float64 // 0 is black
-	dash  string  // in points, as PDF writes it
+	width float64   // m
+	grey  float64   // 0 is black
+	dash  []float64 // points
 }
 
 var (
 	styles = map[Layer]style{
 		Outline: {width: 0.35e-3},
-		Stock:   {width: 0.18e-3, dash: "8 4"},
-		Centre:  {width: 0.18e-3, dash: "14 3 2 3"},
+		Stock:   {width: 0.18e-3, dash: []float64{8, 4}},
+		Centre:  {width: 0.18e-3, dash: []float64{14, 3, 2, 3}},
 		Marks:   {width: 0.25e-3},
 		Texts:   {width: 0.18e-3},
 		Check:   {width: 0.18e-3},
 	}
-	cutLine   = style{width: 0.15e-3, grey: 0.35, dash: "4 3"}
-	glueLine  = style{width: 0.15e-3, grey: 0.35, dash: "1 2"}
+	cutLine   = style{width: 0.15e-3, grey: 0.35, dash: []float64{4, 3}}
+	glueLine  = style{width: 0.15e-3, grey: 0.35, dash: []float64{1, 2}}
 	crossLine = style{width: 0.2e-3}
 )
-
-// A placing takes a point of the drawing to its place on a page.
-type placing func(r2.Vec) r2.Vec
 
 // newPen returns a pen without pages. Its files do not depend on the time of day.
 func newPen(r *ruler, title string) *pen {
@@ -71,29 +69,13 @@ func (p *pen) page(width, height float64) {
 }
 
 // number writes a length of m in points.
-func number(x float64) string { return short(x * points) }
-
-// short writes a number to a ten-thousandth.
-func short(x float64) string {
-	text := strings.TrimRight(strings.TrimRight(strconv.FormatFloat(x, 'f', 4, 64), "0"), ".")
-	if text == "-0" {
-		return "0"
-	}
-	return text
-}
+func number(x float64) string { return quantity.Decimal(x*points, 4) }
 
 func pair(v r2.Vec) string { return number(v.X) + " " + number(v.Y) }
 
-// clip begins and ends a box beyond which nothing is drawn.
-func (p *pen) clip(at, size r2.Vec) {
-	p.pdf.RawWriteStr("q " + pair(at) + " " + pair(size) + " re W n")
-}
-
-func (p *pen) unclip() { p.pdf.RawWriteStr("Q") }
-
 // set takes up a style.
 func (p *pen) set(s style) {
-	p.pdf.RawWriteStr(fmt.Sprintf("%s w %.2f G [%s] 0 d", number(s.width), s.grey, s.dash))
+	p.pdf.RawWriteStr(fmt.Sprintf("%s w %.2f G %v 0 d", number(s.width), s.grey, s.dash))
 }
 
 // line draws a straight line.
@@ -102,28 +84,25 @@ func (p *pen) line(s style, from, to r2.Vec) {
 	p.pdf.RawWriteStr(pair(from) + " m " + pair(to) + " l S")
 }
 
-// cross draws a registration mark.
-func (p *pen) cross(at r2.Vec) {
-	p.line(crossLine, r2.Add(at, r2.Vec{X: -arm}), r2.Add(at, r2.Vec{X: arm}))
-	p.line(crossLine, r2.Add(at, r2.Vec{Y: -arm}), r2.Add(at, r2.Vec{Y: arm}))
-}
-
-// draw draws a shape as a style says.
-func (p *pen) draw(s shape, look style, place placing) {
+// draw draws a shape, placed on its page, as a style says.
+func (p *pen) draw(s shape, look style) {
 	switch {
 	case s.text != "":
-		p.write(s.text, s.height, place(r2.Sub(s.at, r2.Scale(s.width/2, along(s.angle)))), s.angle, 0, "")
+		p.write(s.text, s.height, s.left(), s.angle, 0, "")
 	case len(s.path.Strokes) > 0:
 		p.set(look)
 		var b strings.Builder
-		b.WriteString(pair(place(s.path.Start)) + " m")
+		b.WriteString(pair(s.path.Start) + " m")
 		for _, a := range drawn(s.path) {
 			if a.Turn == 0 {
-				b.WriteString(" " + pair(place(a.To)) + " l")
+				b.WriteString(" " + pair(a.To) + " l")
 				continue
 			}
 			for _, c := range cubics(a) {
-				b.WriteString(" " + pair(place(c[0])) + " " + pair(place(c[1])) + " " + pair(place(c[2])) + " c")
+				for _, p := range c {
+					b.WriteString(" " + pair(p))
+				}
+				b.WriteString(" c")
 			}
 		}
 		if s.path.Closed {

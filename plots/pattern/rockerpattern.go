@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -27,14 +28,12 @@ func (w EndWords) items(outline bench.Path) []Item {
 
 // A RockerPattern is what the pattern of one rocker is made up from.
 type RockerPattern struct {
-	Part, Piece string
-	Rocker      bench.Rocker
-	Stations    []bench.Station
-	Places      []string // what is written at each station; "" for nothing
-	Legs        []LegMark
-	Grain       float64 // heading of the grain, rad
+	Rocker   bench.Rocker
+	Stations []bench.Station
+	Places   []string // what is written at each station; "" for nothing
+	Legs     []LegMark
+	Grain    float64 // heading of the grain, rad
 	EndWords
-	Notes [][]string // texts, each by its lines
 }
 
 // Drawing returns the pattern: outline, centre line, low point, stations, legs, square corner
@@ -52,58 +51,44 @@ func (p RockerPattern) Drawing() (Drawing, error) {
 	if err != nil {
 		return Drawing{}, err
 	}
-	d := Drawing{Part: p.Part, Piece: p.Piece, TipToTip: [2]r2.Vec{p.Rocker.Edge.Tail(), p.Rocker.Edge.Nose()}}
+	tips := [2]r2.Vec{p.Rocker.Edge.Tail(), p.Rocker.Edge.Nose()}
 	low := p.Rocker.Edge.Contact(0)
-	d.Items = append(d.Items, Curve{Path: outline}, Curve{Layer: Centre, Path: between(wood, top)})
+	items := []Item{Curve{Path: outline}, Curve{Layer: Centre, Path: between(wood, top)}}
 	if p.Rocker.Sole > 0 {
-		d.Items = append(d.Items, Curve{Layer: Marks, Path: floor})
+		items = append(items, Curve{Layer: Marks, Path: floor})
 	}
-	d.Items = append(d.Items, Mark{At: low, Label: "low point"}, Corner{At: corner},
+	items = append(items, Mark{At: low, Label: "low point"}, Corner{At: corner},
 		Line{Layer: Centre, From: corner, To: r2.Vec{X: low.X, Y: corner.Y}, Label: "floor line"})
-	d.Items = append(d.Items, p.tips(d.TipToTip)...)
-	d.Items = append(d.Items, p.stations(corner.Y)...)
-	for _, leg := range p.Legs {
-		d.Items = append(d.Items, leg.items(p.Rocker.Depth)...)
-	}
-	for i, s := range sweeps {
-		if i > 0 {
-			d.Items = append(d.Items, Mark{At: r2.Add(corner, s.From), Label: "tangent point"})
-		}
-	}
-	d.Items = append(d.Items, grainIn(wood, top, p.Grain))
-	d.Items = append(d.Items, p.EndWords.items(outline)...)
-	d.Items = append(d.Items, notes(p.Notes)...)
-	return d, nil
-}
-
-// tips marks the tips of ends that are not square, where the wood does not show where to tape
-// from: tail and nose.
-func (p RockerPattern) tips(at [2]r2.Vec) []Item {
-	var list []Item
 	for i, end := range []bench.End{p.Rocker.Tail, p.Rocker.Nose} {
-		if end.Finish != bench.Square {
-			list = append(list, Mark{At: at[i], Label: "tip"})
+		if end.Finish != bench.Square { // the wood does not show where to tape from
+			items = append(items, Mark{At: tips[i], Label: "tip"})
 		}
 	}
-	return list
+	items = append(items, p.stations(corner.Y)...)
+	for _, leg := range p.Legs {
+		items = append(items, leg.items(p.Rocker.Depth)...)
+	}
+	for _, s := range sweeps[min(1, len(sweeps)):] {
+		items = append(items, Mark{At: r2.Add(corner, s.From), Label: "tangent point"})
+	}
+	items = slices.Concat(items, []Item{grainIn(wood, top, p.Grain)}, p.EndWords.items(outline))
+	return Drawing{TipToTip: tips, Items: items}, nil
 }
 
 // stations returns a tick on either edge at each place; floor is the height of the floor line.
 func (p RockerPattern) stations(floor float64) []Item {
 	const tick, same = 5e-3, 1e-9
-	up := r2.Vec{Y: tick}
 	var list []Item
+	add := func(station float64, edge r2.Vec, up float64, label string) {
+		if math.Abs(edge.X-station) < same { // else this edge ends before the station
+			from := r2.Add(edge, r2.Vec{Y: floor})
+			list = append(list, Line{From: from, To: r2.Add(from, r2.Vec{Y: up}), Label: label})
+		}
+	}
 	for i, s := range p.Stations {
-		if i >= len(p.Places) || p.Places[i] == "" {
-			continue
-		}
-		if math.Abs(s.Wood.X-s.At) < same { // else this edge ends before the station
-			from := r2.Vec{X: s.Wood.X, Y: s.Wood.Y + floor}
-			list = append(list, Line{From: from, To: r2.Add(from, up), Label: p.Places[i]})
-		}
-		if math.Abs(s.Top.X-s.At) < same {
-			to := r2.Vec{X: s.Top.X, Y: s.Top.Y + floor}
-			list = append(list, Line{From: to, To: r2.Sub(to, up)})
+		if i < len(p.Places) && p.Places[i] != "" {
+			add(s.At, s.Wood, tick, p.Places[i])
+			add(s.At, s.Top, -tick, "")
 		}
 	}
 	return list
@@ -124,26 +109,56 @@ func (m LegMark) items(depth float64) []Item {
 	return list
 }
 
+// across returns the two edges of the wood at a part of their lengths.
+func across(wood, top bench.Path, part float64) (low, high r2.Vec) {
+	back := top.Reversed()
+	low, _ = wood.At(wood.Length() * part)
+	high, _ = back.At(back.Length() * part)
+	return low, high
+}
+
 // between returns the middle line of the wood, by points a hundredth of its length apart: it
 // is looked at, not cut along.
 func between(wood, top bench.Path) bench.Path {
-	const n = 100
-	back := top.Reversed()
 	var list []r2.Vec
-	for i := range n + 1 {
-		a, _ := wood.At(wood.Length() * float64(i) / n)
-		b, _ := back.At(back.Length() * float64(i) / n)
-		list = append(list, r2.Scale(0.5, r2.Add(a, b)))
+	for i := range 101 {
+		low, high := across(wood, top, float64(i)/100)
+		list = append(list, r2.Scale(0.5, r2.Add(low, high)))
 	}
-	return polyline(false, list...)
+	return bench.Polyline(false, list...)
 }
 
 // grainIn returns an arrow along the grain in the middle of the wood, between low point and nose.
 func grainIn(wood, top bench.Path, heading float64) Grain {
-	back := top.Reversed()
-	a, _ := wood.At(wood.Length() * 0.74)
-	b, _ := back.At(back.Length() * 0.74)
-	middle := r2.Add(a, r2.Scale(0.3, r2.Sub(b, a)))
-	half := r2.Scale(0.025, along(heading))
+	low, high := across(wood, top, 0.74)
+	middle, half := r2.Add(low, r2.Scale(0.3, r2.Sub(high, low))), r2.Scale(0.025, along(heading))
 	return Grain{From: r2.Sub(middle, half), To: r2.Add(middle, half)}
+}
+
+// A FormPattern is the pattern of a form: its face, and a back behind it.
+type FormPattern struct {
+	Outline bench.Path
+	Face    [2]r2.Vec // the ends of the face that the wood touches
+	Low     r2.Vec    // the place of the low point on the face
+	Side    float64   // on which side of its face the form lies: +1 above, −1 below
+	EndWords
+}
+
+// Drawing returns the pattern of the form.
+func (p FormPattern) Drawing() Drawing {
+	items := []Item{Curve{Path: p.Outline}, Mark{At: p.Low},
+		Line{Layer: Centre, From: p.Low, To: r2.Add(p.Low, r2.Vec{Y: p.Side * 0.03}), Label: "low point"}}
+	return Drawing{TipToTip: p.Face, Items: append(items, p.EndWords.items(p.Outline)...)}
+}
+
+// behind is how much wood a form outside the curve has under the lowest of its face, m.
+const behind = 0.1016
+
+// Behind returns the outline of a form with a face, from the nose to the tail, that hangs
+// through below its ends, on a level back.
+func Behind(face bench.Path) bench.Path {
+	back := face.Bounds().Min.Y - behind
+	outline := bench.Path{Start: face.Start, Closed: true, Strokes: append([]bench.Stroke{}, face.Strokes...)}
+	outline.Strokes = append(outline.Strokes, bench.Stroke{To: r2.Vec{X: face.End().X, Y: back}}, bench.Stroke{To: r2.Vec{X: face.Start.X, Y: back}})
+	return outline
 }

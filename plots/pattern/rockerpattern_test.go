@@ -30,8 +30,7 @@ func twoArcs(t testing.TB) RockerPattern {
 	if err != nil {
 		t.Fatal(err)
 	}
-	p := RockerPattern{Part: "Rocker", Piece: "Two arcs", Rocker: r, Stations: stations, Legs: []LegMark{{leg, 0.04, "rear leg"}},
-		Notes: [][]string{{"TRAMMEL, from the square corner:", "pivot 22 11/16 in forward, 42 in up"}}}
+	p := RockerPattern{Rocker: r, Stations: stations, Legs: []LegMark{{leg, 0.04, "rear leg"}}}
 	for i := range stations {
 		place := ""
 		if stations[i].Ends == bench.Passing && stations[i].At != 0 {
@@ -69,6 +68,8 @@ func drawingOf(t testing.TB, p RockerPattern) Drawing {
 	if err != nil {
 		t.Fatal(err)
 	}
+	d.Part, d.Piece = "Rocker", "Two arcs"
+	d.Notes = [][]string{{"TRAMMEL, from the square corner:", "pivot 22 11/16 in forward, 42 in up"}}
 	return d
 }
 
@@ -206,7 +207,7 @@ func TestPanelSection(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	d := PanelPattern{Part: "headrest", Panel: c, Stave: s}.Drawing()
+	d := PanelPattern(c, s)
 	outlines, joints := 0, 0
 	const fine = 1e-12
 	for _, item := range d.Items {

@@ -27,36 +27,30 @@ func named(row, col int) string { return fmt.Sprintf("%d-%d", row+1, col+1) }
 // sheet draws one sheet.
 func (s *sheets) sheet(row, col int) {
 	s.page(s.paper.Width, s.paper.Height)
-	corner := r2.Add(s.origin, r2.Vec{X: float64(col) * s.cell.X, Y: -float64(row) * s.cell.Y}) // of the cell
+	corner := s.corner(row, col)
 	at := r2.Vec{X: margin + bleed, Y: s.paper.Height - margin - bleed}
 	place := func(p r2.Vec) r2.Vec { return r2.Add(at, r2.Sub(p, corner)) }
 	frame := r2.Box{Min: r2.Vec{X: margin, Y: margin + foot}, Max: r2.Vec{X: s.paper.Width - margin, Y: s.paper.Height - margin}}
 	y := &yard{ruler: s.ruler} // of this page, for the notes in its strips
-	s.clip(frame.Min, r2.Sub(frame.Max, frame.Min))
+
+	s.pdf.RawWriteStr("q " + pair(frame.Min) + " " + pair(frame.Size()) + " re W n") // clipped to the frame
 	for _, each := range s.shapes {
-		if meets(each, place, frame) {
-			s.draw(each, styles[each.layer], place)
-			y.add(onPage(each, place))
+		if each = each.placed(place); meets(each, frame) {
+			s.draw(each, styles[each.layer])
+			y.add(each)
 		}
 	}
-	s.unclip()
+	s.pdf.RawWriteStr("Q")
 	s.seams(row, col, at, frame, y)
 	s.crosses(row, col, at)
 	s.foot(row, col)
 }
 
-// onPage returns a shape at its place on a page.
-func onPage(s shape, place placing) shape {
-	s.at, s.path = place(s.at), s.path.Placed(place)
-	return s
-}
-
 // meets reports whether the box around a shape meets a page.
-func meets(s shape, place placing, frame r2.Box) bool {
+func meets(s shape, frame r2.Box) bool {
 	box := bounds([]shape{s})
-	lo, hi := place(box.Min), place(box.Max)
 	const line = 1e-3 // its width, and more
-	return lo.X < frame.Max.X+line && hi.X > frame.Min.X-line && lo.Y < frame.Max.Y+line && hi.Y > frame.Min.Y-line
+	return box.Min.X < frame.Max.X+line && box.Max.X > frame.Min.X-line && box.Min.Y < frame.Max.Y+line && box.Max.Y > frame.Min.Y-line
 }
 
 // seams draws the lines to cut along, left and above, and those to glue up to, right and
@@ -115,14 +109,11 @@ func (s *sheets) note(texts []string, y *yard, from, to r2.Vec, height float64) 
 func (s *sheets) crosses(row, col int, at r2.Vec) {
 	for _, c := range [][2]int{{0, 0}, {0, 1}, {1, 0}, {1, 1}} {
 		r, k := row+c[0], col+c[1] // the corner between rows r−1 and r, columns k−1 and k
-		others := 0
-		for _, n := range []int{s.at(r-1, k-1), s.at(r-1, k), s.at(r, k-1), s.at(r, k)} {
-			if n > 0 {
-				others++
+		if min(1, s.at(r-1, k-1))+min(1, s.at(r-1, k))+min(1, s.at(r, k-1))+min(1, s.at(r, k)) > 1 {
+			mark := r2.Add(at, r2.Sub(s.corner(c[0], c[1]), s.origin))
+			for _, half := range []r2.Vec{{X: arm}, {Y: arm}} {
+				s.line(crossLine, r2.Sub(mark, half), r2.Add(mark, half))
 			}
-		}
-		if others > 1 {
-			s.cross(r2.Add(at, r2.Vec{X: float64(c[1]) * s.cell.X, Y: -float64(c[0]) * s.cell.Y}))
 		}
 	}
 }

@@ -24,7 +24,7 @@ func (d Drawing) WriteSVG(w io.Writer, units quantity.System) error {
 	}
 	box := bounds(shapes)
 	origin := r2.Vec{X: box.Min.X - margin, Y: box.Max.Y + margin}
-	size := r2.Add(r2.Sub(box.Max, box.Min), r2.Vec{X: 2 * margin, Y: 2 * margin})
+	size := r2.Add(box.Size(), r2.Vec{X: 2 * margin, Y: 2 * margin})
 	s := svg{place: func(p r2.Vec) (x, y string) { return milli(p.X - origin.X), milli(origin.Y - p.Y) }}
 	fmt.Fprintf(&s.out, `<svg xmlns="http://www.w3.org/2000/svg" width="%[1]smm" height="%[2]smm" viewBox="0 0 %[1]s %[2]s" font-family="Helvetica, Arial, sans-serif">`+"\n",
 		milli(size.X), milli(size.Y))
@@ -47,11 +47,10 @@ type svg struct {
 func (s *svg) group(layer Layer, shapes []shape) {
 	look := styles[layer]
 	dash := ""
-	if look.dash != "" {
+	if look.dash != nil {
 		var mm []string
-		for _, points := range strings.Fields(look.dash) {
-			x, _ := strconv.ParseFloat(points, 64) // our own table
-			mm = append(mm, milli(x*inch/72))
+		for _, x := range look.dash {
+			mm = append(mm, milli(x/points))
 		}
 		dash = ` stroke-dasharray="` + strings.Join(mm, " ") + `"`
 	}
@@ -99,7 +98,7 @@ func (s *svg) path(p bench.Path) string {
 
 // text writes a line of text.
 func (s *svg) text(t shape) {
-	x, y := s.place(r2.Sub(t.at, r2.Scale(t.width/2, along(t.angle))))
+	x, y := s.place(t.left())
 	turn := ""
 	if t.angle != 0 {
 		turn = fmt.Sprintf(` transform="rotate(%s %s %s)"`, strconv.FormatFloat(-t.angle*180/math.Pi, 'f', 4, 64), x, y)
@@ -109,4 +108,4 @@ func (s *svg) text(t shape) {
 }
 
 // milli writes a length of m in millimetres.
-func milli(x float64) string { return short(x * 1e3) }
+func milli(x float64) string { return quantity.Decimal(x*1e3, 4) }

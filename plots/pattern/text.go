@@ -5,6 +5,7 @@ import (
 	"unicode"
 
 	"codeberg.org/go-pdf/fpdf"
+	"gonum.org/v1/gonum/spatial/r2"
 )
 
 // capital is the height of Helvetica's capitals, in sizes of the font (Adobe's font metrics
@@ -16,6 +17,9 @@ const (
 	lettering = 3.5e-3 // the smallest that is read at a bench
 	heading   = 5e-3
 )
+
+// widest is where a text is cut, m.
+const widest = 0.14
 
 // A ruler measures text as it is set in Helvetica.
 type ruler struct {
@@ -91,4 +95,13 @@ func (r *ruler) wrapped(text string, height, width float64) []string {
 		line = longer
 	}
 	return append(lines, line)
+}
+
+// lettered returns a text on a layer, its base line's middle at a point. No text is no shape.
+func (r *ruler) lettered(layer Layer, text string, height float64, at r2.Vec, angle float64) []shape {
+	text = r.fit(text, height, widest)
+	if text == "" {
+		return nil
+	}
+	return []shape{{layer: layer, text: text, at: at, height: height, width: r.width(text, height), angle: angle}}
 }

@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -17,14 +18,6 @@ const (
 	bleed  = arm   // drawn beyond a cut line and cut off, as far as a cross reaches
 )
 
-// overlap returns the width of the strip that is glued over, m.
-func overlap(units quantity.System) float64 {
-	if units == quantity.Metric {
-		return 15e-3
-	}
-	return inch / 2
-}
-
 // A tiling says how a drawing is cut into sheets: cells of one size in columns and rows
 // that leave no gap. The upper left cell's corner is at the origin, rows go down.
 type tiling struct {
@@ -36,6 +29,11 @@ type tiling struct {
 	cols, rows int
 	number     []int // of each cell, row by row, from 1; 0 where nothing falls
 	count      int
+}
+
+// corner returns the upper left corner of a cell, of the turned drawing.
+func (t *tiling) corner(row, col int) r2.Vec {
+	return r2.Add(t.origin, r2.Vec{X: float64(col) * t.cell.X, Y: -float64(row) * t.cell.Y})
 }
 
 // at returns the number of a cell, 0 for none.
@@ -62,19 +60,21 @@ func tile(shapes []shape, paper Paper, units quantity.System) *tiling {
 	for _, s := range shapes {
 		spots = append(spots, s.spots(4e-3)...) // what falls between two is less than 2 mm deep in a cell, and on its neighbour
 	}
+	strip := inch / 2 // that is glued over
+	if units == quantity.Metric {
+		strip = 15e-3
+	}
 	held := []Paper{paper, {paper.Name, paper.Height, paper.Width}}
 	var best *tiling
 	points := make([]r2.Vec, len(spots))
 	for _, angle := range ways(60) {
-		s, c := math.Sincos(angle)
-		lo, hi := r2.Vec{X: math.Inf(1), Y: math.Inf(1)}, r2.Vec{X: math.Inf(-1), Y: math.Inf(-1)}
+		turn := r2.NewRotation(angle, r2.Vec{})
 		for i, p := range spots {
-			p = r2.Vec{X: c*p.X - s*p.Y, Y: s*p.X + c*p.Y}
-			points[i] = p
-			lo, hi = r2.Vec{X: min(lo.X, p.X), Y: min(lo.Y, p.Y)}, r2.Vec{X: max(hi.X, p.X), Y: max(hi.Y, p.Y)}
+			points[i] = turn.Rotate(p)
 		}
+		box := boxOf(points)
 		for _, p := range held {
-			best = fewest(best, tiling{angle: angle, paper: p, strip: overlap(units)}, points, lo, hi)
+			best = fewest(best, tiling{angle: angle, paper: p, strip: strip}, points, box)
 		}
 	}
 	return best
@@ -82,24 +82,23 @@ func tile(shapes []shape, paper Paper, units quantity.System) *tiling {
 
 // fewest returns the best so far or a better one: t with the drawing moved about on its
 // sheets.
-func fewest(best *tiling, t tiling, points []r2.Vec, lo, hi r2.Vec) *tiling {
+func fewest(best *tiling, t tiling, points []r2.Vec, box r2.Box) *tiling {
 	const free = 2e-3 // beside the drawing, for the width of a line
 	t.cell = r2.Vec{
 		X: t.paper.Width - 2*margin - bleed - t.strip,
 		Y: t.paper.Height - 2*margin - foot - bleed - t.strip,
 	}
-	cells := func(length, cell float64) int {
-		return max(1, int(math.Ceil((length+2*free-bleed-t.strip)/cell)))
+	cells := func(length, cell float64) (n int, slack float64) {
+		n = max(1, int(math.Ceil((length+2*free-bleed-t.strip)/cell)))
+		return n, float64(n)*cell + bleed + t.strip - length - 2*free
 	}
-	t.cols, t.rows = cells(hi.X-lo.X, t.cell.X), cells(hi.Y-lo.Y, t.cell.Y)
-	slack := r2.Vec{
-		X: float64(t.cols)*t.cell.X + bleed + t.strip - (hi.X - lo.X) - 2*free,
-		Y: float64(t.rows)*t.cell.Y + bleed + t.strip - (hi.Y - lo.Y) - 2*free,
-	}
+	var slack r2.Vec
+	t.cols, slack.X = cells(box.Size().X, t.cell.X)
+	t.rows, slack.Y = cells(box.Size().Y, t.cell.Y)
 	for _, across := range []float64{0.5, 0, 0.25, 0.75, 1} {
 		for _, down := range []float64{0.5, 0, 0.25, 0.75, 1} {
 			u := t
-			u.origin = r2.Vec{X: lo.X - free - across*slack.X + bleed, Y: hi.Y + free + down*slack.Y - bleed}
+			u.origin = r2.Vec{X: box.Min.X - free - across*slack.X + bleed, Y: box.Max.Y + free + down*slack.Y - bleed}
 			u.fill(points)
 			if best == nil || u.count < best.count && u.joined() {
 				best = &u
@@ -141,12 +140,8 @@ func (t *tiling) joined() bool {
 		reached[row*t.cols+col] = true
 		return 1 + visit(row-1, col) + visit(row+1, col) + visit(row, col-1) + visit(row, col+1)
 	}
-	for i, n := range t.number {
-		if n == 1 {
-			return visit(i/t.cols, i%t.cols) == t.count
-		}
-	}
-	return false
+	first := slices.Index(t.number, 1)
+	return first >= 0 && visit(first/t.cols, first%t.cols) == t.count
 }
 
 // ways returns angles by which a drawing can be turned, rad: none, a right angle, and then

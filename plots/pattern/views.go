@@ -80,16 +80,12 @@ func FrontView(rocker bench.Rocker, legs []LegView, width, height float64) View 
 			return r2.Add(at, r2.Scale(scale, r2.Vec{X: -side * p.Z, Y: p.Y - low}))
 		}
 		half, down := r2.Vec{X: scale * rocker.Width / 2}, r2.Vec{Y: -scale * rocker.Depth}
-		for _, side := range []struct {
-			sign  float64
-			name  string
-			label string
-		}{{1, "right", leg.Front}, {-1, "left", ""}} {
-			seat, foot := to(leg.Line.Seat, side.sign), to(leg.Standing.Foot, side.sign)
+		for k, name := range []string{"right", "left"} {
+			seat, foot := to(leg.Line.Seat, float64(1-2*k)), to(leg.Standing.Foot, float64(1-2*k))
 			v.Items = append(v.Items, leg.bar(seat, foot, scale*leg.Side)...)
-			v.Items = append(v.Items, Line{Layer: Centre, From: foot, To: seat, Label: side.label},
-				Curve{Path: polyline(true, r2.Sub(foot, half), r2.Add(foot, half), r2.Add(r2.Add(foot, half), down), r2.Add(r2.Sub(foot, half), down))},
-				Text{At: r2.Add(r2.Add(foot, down), r2.Vec{X: -5e-3, Y: -20e-3}), Text: side.name})
+			v.Items = append(v.Items, Line{Layer: Centre, From: foot, To: seat, Label: [2]string{leg.Front}[k]},
+				Curve{Path: bench.Polyline(true, r2.Sub(foot, half), r2.Add(foot, half), r2.Add(r2.Add(foot, half), down), r2.Add(r2.Sub(foot, half), down))},
+				Text{At: r2.Add(r2.Add(foot, down), r2.Vec{X: -5e-3, Y: -20e-3}), Text: name})
 		}
 		v.Items = append(v.Items, Dimension{From: r2.Add(to(leg.Standing.Foot, 1), down), To: r2.Add(to(leg.Standing.Foot, -1), down), Offset: -12e-3, Text: leg.Track})
 	}
@@ -101,13 +97,10 @@ func (leg LegView) bar(from, to r2.Vec, side float64) []Item {
 	to = r2.Add(to, r2.Scale(leg.Short/leg.Standing.Length, r2.Sub(from, to)))
 	way := r2.Unit(r2.Sub(to, from))
 	half := r2.Scale(side/2, r2.Vec{X: -way.Y, Y: way.X})
-	list := []Item{
-		Line{From: r2.Add(from, half), To: r2.Add(to, half)},
-		Line{From: r2.Sub(from, half), To: r2.Sub(to, half)},
-		Line{From: r2.Sub(from, half), To: r2.Add(from, half)},
-	}
+	line := func(a, b r2.Vec) Item { return Line{From: a, To: b} }
+	list := []Item{line(r2.Add(from, half), r2.Add(to, half)), line(r2.Sub(from, half), r2.Sub(to, half)), line(r2.Sub(from, half), r2.Add(from, half))}
 	if leg.Short > 0 {
-		list = append(list, Line{From: r2.Sub(to, half), To: r2.Add(to, half)})
+		list = append(list, line(r2.Sub(to, half), r2.Add(to, half)))
 	}
 	return list
 }
@@ -117,7 +110,7 @@ func (leg LegView) bar(from, to r2.Vec, side float64) []Item {
 func (p PairPattern) View(width float64) View {
 	scale := width / p.Pair.Length
 	size := r2.Scale(scale, r2.Vec{X: p.Pair.Length, Y: p.Pair.Width})
-	v := View{Height: size.Y, Items: []Item{Curve{Layer: Stock, Path: polyline(true, r2.Vec{}, r2.Vec{X: size.X}, size, r2.Vec{Y: size.Y})}}}
+	v := View{Height: size.Y, Items: []Item{Curve{Layer: Stock, Path: rectangle(r2.Vec{}, size)}}}
 	for _, part := range []bench.Part{p.Pair.Left, p.Pair.Right} {
 		middle := r2.Scale(scale, inWood(part.Outline, 0.5, 0.5))
 		at, half := r2.Add(middle, r2.Vec{X: -14e-3}), r2.Scale(0.012, part.Grain) // the arrow beside the name

@@ -91,3 +91,93 @@ func crosses(p, q, half r2.Vec) bool {
 	}
 	return from <= to
 }
+
+// A label is a text that may stand where it is clear, the better places first.
+type label struct {
+	text   string
+	places func(half r2.Vec) []rect
+	of     *r2.Vec // where what it names stands, in or out of the outlines; nil where on their edge
+}
+
+// around returns level places for a box about points: above, below, right and left, and further out.
+func around(half r2.Vec, points ...r2.Vec) []rect {
+	var list []rect
+	for _, at := range points {
+		for gap := 6e-3; gap < 40e-3; gap += 4e-3 {
+			for _, way := range []r2.Vec{{Y: 1}, {Y: -1}, {X: 1, Y: 1}, {X: 1, Y: -1}, {X: 1}, {X: -1, Y: 1}, {X: -1, Y: -1}, {X: -1}} {
+				off := r2.Vec{X: way.X * (half.X + gap), Y: way.Y * (half.Y + gap)}
+				list = append(list, rect{middle: r2.Add(at, off), half: half})
+			}
+		}
+	}
+	return list
+}
+
+// beside returns places for a box along a line on both its sides, then across its ends.
+func beside(half, from, to r2.Vec) []rect {
+	way := r2.Sub(to, from)
+	angle, _ := upright(math.Atan2(way.Y, way.X))
+	up := along(angle + math.Pi/2)
+	var list []rect
+	for gap := 2.5e-3; gap < 12e-3; gap += 3e-3 {
+		for _, share := range []float64{0.5, 0.3, 0.7, 0.15, 0.85} {
+			for _, side := range []float64{1, -1} {
+				middle := r2.Add(from, r2.Scale(share, way))
+				list = append(list, rect{r2.Add(middle, r2.Scale(side*(half.Y+gap), up)), half, angle})
+			}
+		}
+	}
+	return list
+}
+
+// lay puts items on the yard, then what they want to have written beside them. The error is an [*Error] or a
+// [*ReachError] for what cannot be drawn.
+func (y *yard) lay(items []Item) error {
+	labels := make([]label, len(items))
+	for i, item := range items {
+		var list []shape
+		list, labels[i] = item.shapes(y.ruler)
+		for _, s := range list {
+			if err := s.check(); err != nil {
+				return err
+			}
+		}
+		y.add(list...)
+	}
+	for _, l := range labels {
+		if err := y.put(l); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// put writes a label at the first of its places that is clear, of these inside the outline
+// rather than outside, for what is cut off is lost; but what stands outside is named outside.
+// Where none is clear it takes the first.
+func (y *yard) put(l label) error {
+	text := y.ruler.fit(l.text, lettering, widest/2)
+	if text == "" {
+		return nil
+	}
+	width := y.ruler.width(text, lettering)
+	places := l.places(r2.Vec{X: width / 2, Y: lettering * 1.35 / 2})
+	within := l.of == nil || y.inside(*l.of)
+	best, found := places[0], false
+	for _, p := range places {
+		if !y.clear(rect{p.middle, r2.Vec{X: width / 2, Y: lettering * 0.7}, p.angle}, 1e-3) { // with a little more room than it takes
+			continue
+		}
+		right := y.inside(p.middle) == within
+		if right || !found {
+			best, found = p, true
+		}
+		if right {
+			break
+		}
+	}
+	base := r2.Sub(best.middle, r2.Scale(0.4*lettering, along(best.angle+math.Pi/2)))
+	written := shape{layer: Texts, text: text, at: base, height: lettering, width: width, angle: best.angle, flips: true}
+	y.add(written)
+	return written.check()
+}

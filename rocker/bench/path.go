@@ -51,6 +51,15 @@ func pathOf(list []Piece, closed bool) Path {
 	return p
 }
 
+// Polyline returns a path of straight strokes through points, of which there is at least one.
+func Polyline(closed bool, points ...r2.Vec) Path {
+	p := Path{Start: points[0], Closed: closed}
+	for _, q := range points[1:] {
+		p.Strokes = append(p.Strokes, Stroke{To: q})
+	}
+	return p
+}
+
 // End returns where the path ends, m: Start where it is closed.
 func (p Path) End() r2.Vec {
 	if p.Closed || len(p.Strokes) == 0 {

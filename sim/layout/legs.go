@@ -6,9 +6,6 @@ import (
 	"fmt"
 	"math"
 
-	"gonum.org/v1/gonum/spatial/r2"
-	"gonum.org/v1/gonum/spatial/r3"
-
 	"rockerwright/rocker/bench"
 	"rockerwright/sim/piece"
 )
@@ -55,34 +52,23 @@ func numbered(name string, i, n int) string {
 	return name
 }
 
-// leg stands a leg on the rocker, carried with the seat by slide and cuts.
+// leg reads a leg as the member that it is, by which the pictures draw it too.
 func (l *Layout) leg(drawn piece.Leg, key string) (Leg, error) {
-	r := l.Rocker
-	probe, err := r.Stand(bench.Leg{Seat: r3.Vec{X: drawn.At, Y: l.Outline.Bounds().Max.Y + 1, Z: r.Middle}})
+	if drawn.Top == 0 && !l.Design.Seat.SlopeKnown() {
+		return Leg{}, &piece.KeyError{Key: key + ".top", Reason: "without a drawn seat a leg needs its height", Give: "top"}
+	}
+	m, err := l.Design.StandLeg(drawn, l.Rocker, l.Design.Carry(l.Report.Edge))
 	if err != nil {
-		return Leg{}, l.missed(err, key, "at")
+		return Leg{}, l.missed(err, key)
 	}
-	foot := probe.Foot
-	height, err := l.seatHeight(drawn, foot, key)
-	if err != nil {
-		return Leg{}, err
-	}
-	enters := r2.Vec{X: foot.X - math.Tan(drawn.Rake)*(height-foot.Y), Y: height}
-	if carry := l.Design.Carry(l.Report.Edge); carry != (piece.Carry{}) { // slid, or cut at its foot
-		enters = carry.Point(enters)
-		stands, err := r.Stand(bench.Leg{Seat: r3.Vec{X: enters.X, Y: enters.Y, Z: r.Middle}, Rake: drawn.Rake + carry.Turn})
-		if err != nil {
-			return Leg{}, l.missed(err, key, "at")
-		}
-		foot = stands.Foot
-	}
-	line, err := bench.LegBetween(r3.Vec{X: enters.X, Y: enters.Y, Z: foot.Z - math.Tan(drawn.Splay)*(enters.Y-foot.Y)}, foot)
+	foot := m.Axis[0]
+	line, err := bench.LegBetween(m.Enters, foot)
 	if err != nil {
 		return Leg{}, &piece.KeyError{Key: key + ".top", Reason: "the leg ends under the top edge of its rocker, which is " + l.with(foot.Y) + " over the floor there", Give: "top"}
 	}
-	standing, err := r.Stand(line)
+	standing, err := l.Rocker.Stand(line)
 	if err != nil {
-		return Leg{}, l.missed(err, key, "rake")
+		return Leg{}, l.missed(err, key)
 	}
 	leg := Leg{Leg: drawn, Line: line, Standing: standing, Side: drawn.SideOr()}
 	if drawn.Block > 0 {
@@ -113,31 +99,11 @@ func (leg *Leg) finish(seat float64) {
 	leg.Finished = Size{length + (math.Abs(leg.Cut)+math.Abs(leg.Across))/2, leg.Side, leg.Side}
 }
 
-// seatHeight returns how high over the floor the leg's centre line enters the seat: as drawn,
-// or where it meets the seat's underside, a plane parallel to the drawn top through both edges
-// of the seat, by so much as the seat is thick below it. With the underside y = u + m·x and
-// the leg x = foot.x − (y − foot.y)·tan rake,
-//
-//	y = (u + m·(foot.x + foot.y·tan rake))/(1 + m·tan rake).
-func (l *Layout) seatHeight(drawn piece.Leg, foot r3.Vec, key string) (float64, error) {
-	if drawn.Top > 0 {
-		return drawn.Top, nil
-	}
-	seat := l.Design.Seat
-	fall := seat.Fall()
-	if math.IsNaN(fall) {
-		return 0, &piece.KeyError{Key: key + ".top", Reason: "without a drawn seat a leg needs its height", Give: "top"}
-	}
-	slope, rake := math.Tan(fall), math.Tan(drawn.Rake)
-	under := seat.Rear + slope*seat.Behind - seat.ThickOr()/math.Cos(fall)
-	return (under + slope*(foot.X+foot.Y*rake)) / (1 + slope*rake), nil
-}
-
 // missed explains a leg that does not come down on its rocker.
-func (l *Layout) missed(err error, key, name string) error {
+func (l *Layout) missed(err error, key string) error {
 	var miss *bench.MissError
 	if errors.As(err, &miss) {
-		return &piece.KeyError{Key: key + "." + name, Reason: fmt.Sprintf("the leg misses the rocker by %s, %s", l.with(miss.By), miss.Where), Give: name}
+		return &piece.KeyError{Key: key + ".at", Reason: fmt.Sprintf("the leg misses the rocker by %s, %s", l.with(miss.By), miss.Where), Give: "at"}
 	}
 	return l.explain(err)
 }

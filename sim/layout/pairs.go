@@ -92,11 +92,7 @@ type Paired struct {
 // front. Of a left one the outer face has the nose above when the foot lies to the left, the inner face below.
 func (l *Layout) pairs() error {
 	add := func(name, face string, size Size, corners ...r2.Vec) error {
-		outline := bench.Path{Start: corners[0], Closed: true}
-		for _, c := range append(corners[1:len(corners):len(corners)], corners[0]) {
-			outline.Strokes = append(outline.Strokes, bench.Stroke{To: c})
-		}
-		pair, err := l.paired(outline, 0)
+		pair, err := l.paired(bench.Polyline(true, append(corners, corners[0])...), 0)
 		if err != nil {
 			return err
 		}

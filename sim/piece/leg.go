@@ -101,7 +101,8 @@ func (d Design) foot(which Which, edge rocker.Profile) r2.Vec {
 	if l, drawn := d.Leg(which); drawn {
 		x = l.At
 	}
-	return d.comesDown(edge, r2.Vec{X: x, Y: d.Seat.Rear}, 0)
+	at, _ := comesDown(d.Rocker.OnBench(edge), r2.Vec{X: x, Y: d.Seat.Rear}, 0)
+	return at
 }
 
 // checkLegs returns the first thing that is wrong with the legs as drawn.

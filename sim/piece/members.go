@@ -1,6 +1,7 @@
 package piece
 
 import (
+	"cmp"
 	"math"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -21,6 +22,7 @@ type Member struct {
 	Shaped  float64    // the mean of that after shaping, by which a weight is spread, m; zero: of no known wood
 	Count   int        // one, or two of a pair
 	Leg     *Leg       // as drawn or taken; nil of what is no leg
+	Enters  r3.Vec     // where the axis of a leg enters the seat: as drawn, or its underside
 	Taken   bool       // a leg that was not drawn
 	Outline []r2.Vec   // of a solid of the design, from the side, closed, m; nil of a bar or a slab about its axis
 }
@@ -64,8 +66,9 @@ func (d Design) members(edge rocker.Profile, c Carry) []Member {
 			line("arm", rear, end, s.Width/2, arms.Width, arms.RearWidth, armThick, armThick, 2)
 			line("arm post", r2.Sub(end, r2.Vec{Y: arms.Height}), end, s.Width/2, 0, 0, 0, 0, 2)
 		}
+		on := d.Rocker.OnBench(edge)
 		for i, leg := range d.LegsOr() {
-			m := d.legMember(leg, edge, c)
+			m, _ := d.StandLeg(leg, on, c)
 			m.Taken = i >= len(d.Legs)
 			list = append(list, m)
 		}
@@ -81,31 +84,48 @@ func (d Design) members(edge rocker.Profile, c Carry) []Member {
 	return list
 }
 
-// legMember stands a leg: on its line as it is drawn in the seat frame, from the top of the seat down to the
-// top edge of its rocker. The line x = foot.x − (y − foot.y)·tan rake meets the seat's top
-// y = rear + (x + behind)·tan fall.
-func (d Design) legMember(leg Leg, edge rocker.Profile, c Carry) Member {
-	foot := d.comesDown(edge, r2.Vec{X: leg.At, Y: d.Seat.Rear}, 0)
-	fall, rake := math.Tan(d.Seat.Fall()), math.Tan(leg.Rake)
-	y := (d.Seat.Rear + fall*(d.Seat.Behind+foot.X+foot.Y*rake)) / (1 + fall*rake)
-	top := c.Point(r2.Vec{X: foot.X - (y-foot.Y)*rake, Y: y})
+// StandLeg returns the right one of a pair of legs as a carry lays it on a rocker: on its line as it is drawn in
+// the seat frame, from the top of the seat, or where none is drawn from where it enters it, down to the top edge.
+// The line x = foot.x − (y − foot.y)·tan rake meets a plane so deep under the seat's top at
+//
+//	y = rear − deep/cos fall + (x + behind)·tan fall
+//
+// The error is of [bench.Rocker.Stand]; its foot is then at the depth of the rocker over the floor edge.
+func (d Design) StandLeg(leg Leg, on bench.Rocker, c Carry) (Member, error) {
+	s := d.Seat
+	foot, missed := comesDown(on, r2.Vec{X: leg.At, Y: cmp.Or(s.Rear, leg.Top)}, 0)
+	fall, rake := math.Tan(s.Fall()), math.Tan(leg.Rake)
+	at := func(y float64) r2.Vec { return c.Point(r2.Vec{X: foot.X - (y-foot.Y)*rake, Y: y}) }
+	under := func(deep float64) r2.Vec {
+		return at((s.Rear - deep/math.Cos(s.Fall()) + fall*(s.Behind+foot.X+foot.Y*rake)) / (1 + fall*rake))
+	}
+	top, enters := under(0), under(s.ThickOr())
+	if leg.Top > 0 {
+		enters = at(leg.Top)
+	}
+	if !s.SlopeKnown() {
+		top = enters
+	}
 	if c != (Carry{}) {
-		foot = d.comesDown(edge, top, leg.Rake+c.Turn)
+		var err error
+		foot, err = comesDown(on, top, leg.Rake+c.Turn)
+		missed = cmp.Or(missed, err)
 	}
 	track, _ := d.Track()
 	side, out := leg.SideOr(), track/2
-	return Member{Name: leg.Name, Axis: [2]r3.Vec{{X: foot.X, Y: foot.Y, Z: out}, {X: top.X, Y: top.Y, Z: out - math.Tan(leg.Splay)*(top.Y-foot.Y)}},
-		Wide: [2]float64{side, side}, Thick: side, Shaped: side, Count: 2, Leg: &leg}
+	inSpace := func(p r2.Vec) r3.Vec { return r3.Vec{X: p.X, Y: p.Y, Z: out - math.Tan(leg.Splay)*(p.Y-foot.Y)} }
+	return Member{Name: leg.Name, Axis: [2]r3.Vec{inSpace(foot), inSpace(top)}, Enters: inSpace(enters),
+		Wide: [2]float64{side, side}, Thick: side, Shaped: side, Count: 2, Leg: &leg}, missed
 }
 
-// comesDown returns where a line from a place over the rocker, so far raked, meets its top edge; where it
-// does not, or there is no top edge, the place at the usual depth over the floor edge.
-func (d Design) comesDown(edge rocker.Profile, from r2.Vec, rake float64) r2.Vec {
-	stands, err := d.Rocker.OnBench(edge).Stand(bench.Leg{Seat: r3.Vec{X: from.X, Y: from.Y}, Rake: rake})
+// comesDown returns where a line from a place over a rocker, so far raked, meets its top edge; where it
+// does not, or there is no top edge, the place at its depth over the floor edge.
+func comesDown(on bench.Rocker, from r2.Vec, rake float64) (r2.Vec, error) {
+	stands, err := on.Stand(bench.Leg{Seat: r3.Vec{X: from.X, Y: from.Y, Z: on.Middle}, Rake: rake})
 	if err != nil {
-		return r2.Vec{X: from.X, Y: min(from.Y, edge.Rise(from.X)+d.Rocker.DepthOr())}
+		return r2.Vec{X: from.X, Y: min(from.Y, on.Edge.Rise(from.X)+on.Depth)}, err
 	}
-	return r2.Vec{X: stands.Foot.X, Y: stands.Foot.Y}
+	return r2.Vec{X: stands.Foot.X, Y: stands.Foot.Y}, nil
 }
 
 // Side returns the member from the side, chair frame, m: the outline of a solid, the axis of all else.

@@ -82,7 +82,8 @@ func (d Design) TopOfBack() (top r2.Vec, known bool) {
 // the top of the seat's front edge, m.
 func (d Design) LegLength(edge rocker.Profile) float64 {
 	front := d.Seat.FrontEdge()
-	return front.Y - d.comesDown(edge, front, 0).Y
+	foot, _ := comesDown(d.Rocker.OnBench(edge), front, 0)
+	return front.Y - foot.Y
 }
 
 // ArmsOr returns the arms with their usual sizes where those are not drawn, and whether any was

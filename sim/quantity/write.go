@@ -35,29 +35,29 @@ func Shop(x float64, kind Kind, system System) string {
 	case kind == Angle && system == Inch:
 		return mixedNumber(value, 2)
 	case kind == Angle:
-		return fixed(math.Round(value*2)/2, 1)
+		return Decimal(math.Round(value*2)/2, 1)
 	case kind == Mass && system == Inch && math.Abs(value) >= 10:
-		return fixed(value, 0)
+		return Decimal(value, 0)
 	case (kind == Mass || kind == Force) && system == Inch:
 		return mixedNumber(value, 4)
 	case kind == Length, kind == Density:
-		return fixed(value, 0)
+		return Decimal(value, 0)
 	case kind == Count:
-		return fixed(value, 2)
+		return Decimal(value, 2)
 	case kind == Force && math.Abs(value) >= 10:
-		return fixed(value, 0)
+		return Decimal(value, 0)
 	case kind == Time:
 		return strconv.FormatFloat(math.Abs(math.Round(value*10)/10), 'f', 1, 64)
 	case kind == Ratio, kind == Gravity, kind == Inertia:
-		return fixed(value, 2)
+		return Decimal(value, 2)
 	}
-	return fixed(value, 1)
+	return Decimal(value, 1)
 }
 
 // Fine writes a quantity without its unit to a hundredth, for where the shop's step
 // would hide a difference.
 func Fine(x float64, kind Kind, system System) string {
-	return fixed(x/scales[kind].bareFactor(system), 3)
+	return Decimal(x/scales[kind].bareFactor(system), 3)
 }
 
 // Down writes the largest reading that is not above a quantity on a scale finer than the shop's:
@@ -68,11 +68,11 @@ func Down(x float64, kind Kind, system System) string {
 	case kind == Length && system == Inch:
 		return mixedNumber(math.Floor(value*32)/32, 32)
 	case kind == Length:
-		return fixed(math.Floor(value*2)/2, 1)
+		return Decimal(math.Floor(value*2)/2, 1)
 	case kind == Angle:
 		return mixedNumber(math.Floor(value*4)/4, 4)
 	}
-	return fixed(math.Floor(value*10)/10, 1)
+	return Decimal(math.Floor(value*10)/10, 1)
 }
 
 // Compared writes a length as two rockers are compared, to a thirty-second of an inch or a tenth of a
@@ -81,7 +81,7 @@ func Compared(x float64, system System) string {
 	if system == Inch {
 		return mixedNumber(x/In, 32)
 	}
-	return fixed(x*1e3, 1)
+	return Decimal(x*1e3, 1)
 }
 
 // NextLength returns the least length above x that is on the shop's scale, sixteenths of an inch or whole
@@ -136,8 +136,8 @@ func mixedNumber(value float64, parts int64) string {
 	return text
 }
 
-// fixed writes a value with at most so many decimals, and never "-0".
-func fixed(value float64, decimals int) string {
+// Decimal writes a value with at most so many decimals, and never "-0".
+func Decimal(value float64, decimals int) string {
 	text := strconv.FormatFloat(value, 'f', decimals, 64)
 	if strings.Contains(text, ".") {
 		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")

@@ -76,6 +76,12 @@ func (s *set) cards(name string, cards ...pattern.Card) {
 	}
 }
 
+// headed returns a drawing with what it is called, and its notes.
+func (s *set) headed(part string, d pattern.Drawing, notes [][]string) pattern.Drawing {
+	d.Part, d.Piece, d.Notes = part, s.title, notes
+	return d
+}
+
 // drawing adds a numbered PDF at full size, and the same for cutting.
 func (s *set) drawing(name string, d pattern.Drawing) {
 	d, err := d.Placed(s.l.Design.Units)
@@ -155,8 +161,7 @@ func (s *set) card() {
 // rocker adds the rocker's pattern.
 func (s *set) rocker() {
 	l := s.l
-	p := pattern.RockerPattern{Part: "Rocker", Piece: s.title, Rocker: l.Rocker, Stations: l.Stations,
-		Places: words.Places(l), EndWords: pattern.EndWords(words.EndsOf(l)), Notes: words.RockerNotes(l)}
+	p := pattern.RockerPattern{Rocker: l.Rocker, Stations: l.Stations, Places: words.Places(l), EndWords: pattern.EndWords(words.EndsOf(l))}
 	if l.Board != nil {
 		p.Grain = l.Board.Grain
 	}
@@ -165,7 +170,7 @@ func (s *set) rocker() {
 	}
 	d, err := p.Drawing()
 	if !s.failed(err) {
-		s.drawing("rocker", d)
+		s.drawing("rocker", s.headed("Rocker", d, words.RockerNotes(l)))
 	}
 }
 
@@ -201,42 +206,37 @@ func (s *set) legs() {
 // form adds the pattern of the form inside the curve, and the one outside it for cutting.
 func (s *set) form() {
 	form := s.l.Form
-	p := pattern.FormPattern{Part: "Form, inside the curve", Piece: s.title,
-		Outline: form.Inside, Face: form.Face, Low: form.Low, Side: 1,
-		EndWords: pattern.EndWords(words.EndsOf(s.l)), Notes: words.FormNotes(s.l)}
-	s.drawing("form inside the curve", p.Drawing())
+	p := pattern.FormPattern{Outline: form.Inside, Face: form.Face, Low: form.Low, Side: 1, EndWords: pattern.EndWords(words.EndsOf(s.l))}
+	notes := words.FormNotes(s.l)
+	s.drawing("form inside the curve", s.headed("Form, inside the curve", p.Drawing(), notes))
 	out := form.Out
-	p.Part, p.Outline, p.Side = "Form, outside the curve", pattern.Behind(out), -1
+	p.Outline, p.Side = pattern.Behind(out), -1
 	p.Face[0], p.Face[1] = out.End(), out.Start
 	p.Low.Y = 0 // of the wood's lower edge
-	s.cutting("form outside the curve", p.Drawing())
+	s.cutting("form outside the curve", s.headed("Form, outside the curve", p.Drawing(), notes))
 }
 
 // board adds a pair of rockers in one board.
 func (s *set) board() {
-	pair := pattern.PairPattern{Part: "Rockers, a pair", Piece: s.title, Pair: s.l.Board.Pair,
-		PairWords: pattern.PairWords(words.RockerPairWords(s.l))}
+	pair := pattern.PairPattern{Pair: s.l.Board.Pair, PairWords: pattern.PairWords(words.RockerPairWords(s.l))}
 	view := pair.View(s.sheet.Width - 0.04)
 	card := cardOf(words.BoardSheet(s.l, s.source))
 	card.Blocks = slices.Insert(card.Blocks, 0,
 		pattern.CardBlock{Head: "A pair in one board, not at true size. The arrows are the grain, mirrored.", View: &view})
 	s.cards("board", card)
-	s.cutting("rockers left and right", pair.Drawing())
+	s.cutting("rockers left and right", s.headed("Rockers, a pair", pair.Drawing(), nil))
 }
 
 // pair adds a left and a right one in one board.
 func (s *set) pair(p layout.Paired) {
 	name := p.Name + "s, left and right"
-	pair := pattern.PairPattern{Part: strings.ToUpper(name[:1]) + name[1:], Piece: s.title, Pair: p.Pair,
-		PairWords: pattern.PairWords(words.PairWordsOf(s.l, p)), Notes: words.PairNotes(s.l, p)}
-	s.drawing(fileWord(name), pair.Drawing())
+	pair := pattern.PairPattern{Pair: p.Pair, PairWords: pattern.PairWords(words.PairWordsOf(s.l, p))}
+	s.drawing(fileWord(name), s.headed(strings.ToUpper(name[:1])+name[1:], pair.Drawing(), words.PairNotes(s.l, p)))
 }
 
 // panel adds the section of a coopered panel.
 func (s *set) panel(p layout.Panel) {
-	panel := pattern.PanelPattern{Part: p.Name, Piece: s.title, Panel: p.Curve, Stave: p.Stave,
-		Notes: words.PanelNotes(s.l, p)}
-	s.drawing(fileWord(p.Name), panel.Drawing())
+	s.drawing(fileWord(p.Name), s.headed(p.Name, pattern.PanelPattern(p.Curve, p.Stave), words.PanelNotes(s.l, p)))
 }
 
 // fileWord returns a name as part of a file's name: letters, digits and spaces of it, at most
