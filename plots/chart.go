@@ -83,7 +83,8 @@ func (c chart) plot() (*plot.Plot, error) {
 	p.X.Tick.Marker = plot.TickerFunc(func(low, _ float64) []plot.Tick { return fifths(low, c.high.X) })
 	grid := plotter.NewGrid()
 	grid.Vertical.Color, grid.Horizontal.Color = faint, faint
-	p.Add(grid, &plotter.Line{XYs: plotter.XYs{{X: c.low.X}, {X: c.high.X}}, LineStyle: draw.LineStyle{Color: ink, Width: 0.8}})
+	p.Add(grid, &plotter.Line{XYs: plotter.XYs{{X: c.low.X}, {X: c.high.X}},
+		LineStyle: draw.LineStyle{Color: ink, Width: 0.8}})
 	for i, tilt := range c.lines {
 		for _, x := range []float64{-tilt, tilt} {
 			p.Add(&plotter.Line{XYs: plotter.XYs{{X: x, Y: c.low.Y}, {X: x, Y: c.high.Y}},

@@ -50,7 +50,8 @@ func RightingArm(r check.Report) Picture {
 					k.rings = append(k.rings, plotter.XY{X: inDegrees(m.Tip)})
 				}
 			}
-			said = fmt.Sprintf(" rests at %s and goes over at %s and %s", sided(b.Rest.Tilt, r.Design), sided(b.Back.Tip, r.Design), sided(b.Forward.Tip, r.Design))
+			said = fmt.Sprintf(" rests at %s and goes over at %s and %s",
+				sided(b.Rest.Tilt, r.Design), sided(b.Back.Tip, r.Design), sided(b.Forward.Tip, r.Design))
 		}
 		alt = append(alt, cut(l.Name, 60)+said)
 		c.curves = append(c.curves, k)

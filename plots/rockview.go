@@ -71,13 +71,14 @@ type rockingView struct {
 func newRockingView(r trial.Rocking, room area) rockingView {
 	v := rockingView{ghosts: ghostsOf(r.Report)}
 	moving := &v.ghosts[len(v.ghosts)-1]
-	*moving = ghost{name: "seated", who: cut(r.Load.Name, 25), how: moving.how, load: r.Load, tilt: r.Load.Balance.Rest.Tilt, pen: pen{colour: ink, width: 0.6}, moves: true}
+	*moving = ghost{name: "seated", who: cut(r.Load.Name, 25), how: moving.how, load: r.Load,
+		tilt: r.Load.Balance.Rest.Tilt, pen: pen{colour: ink, width: 0.6}, moves: true}
 	var span float64
 	v.list, span = instants(r)
 	v.least, v.most = between(v.list)
 	v.frame = frameOf(r.Report, append([]ghost{{load: r.Load, tilt: v.least}, {load: r.Load, tilt: v.most}}, v.ghosts...), room)
-	v.panel = panel{from: r2.Vec{X: v.width + 8, Y: v.height - rockingTop - 8 - panelHigh}, size: r2.Vec{X: panelWide - 28, Y: panelHigh},
-		least: v.least, most: v.most, rest: moving.tilt, span: span}
+	v.panel = panel{from: r2.Vec{X: v.width + 8, Y: v.height - rockingTop - 8 - panelHigh},
+		size: r2.Vec{X: panelWide - 28, Y: panelHigh}, least: v.least, most: v.most, rest: moving.tilt, span: span}
 	return v
 }
 

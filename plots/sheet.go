@@ -114,7 +114,8 @@ func (s *sheet) question(label string, y float64, answers ...string) {
 	s.draw("questions", words(r2.Vec{X: edgeFree, Y: y}, small, left, label))
 	x := edgeFree + 30
 	for _, a := range answers {
-		s.draw("questions", rectangle(ink, line2, r2.Vec{X: x, Y: y - 0.5}, r2.Vec{X: side, Y: side}), words(r2.Vec{X: x + side + 1.4, Y: y}, small, left, a))
+		s.draw("questions", rectangle(ink, line2, r2.Vec{X: x, Y: y - 0.5}, r2.Vec{X: side, Y: side}),
+			words(r2.Vec{X: x + side + 1.4, Y: y}, small, left, a))
 		x += 10 + 1.6*float64(len(a))
 	}
 	if len(answers) == 0 {

@@ -67,7 +67,8 @@ func (s *sheet) sitter(p person.Person, at r2.Vec) {
 	fore := j.Fingertip.X + 0.08
 	s.draw("sizes", dimension(3, at2(0.78, 0), at2(0.78, crease), at2(hind, crease), at2(0.78, crease))...)
 	s.draw("sizes", dimension(4, at2(0, crease-0.14), at2(hind, crease-0.14), at2(hind, crease), at2(hind, crease-0.16))...)
-	s.draw("sizes", dimension(6, at2(fore, crease), at2(fore, elbow), at2(j.Elbow.X, elbow), at2(fore, elbow), at2(0.44, crease), at2(fore, crease))...)
+	s.draw("sizes", dimension(6, at2(fore, crease), at2(fore, elbow),
+		at2(j.Elbow.X, elbow), at2(fore, elbow), at2(0.44, crease), at2(fore, crease))...)
 	for i, h := range []struct {
 		number int
 		y, x   float64

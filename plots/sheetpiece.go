@@ -91,7 +91,8 @@ func (s *sheet) chair(at r2.Vec) {
 	s.draw("chair", path(ink, 0.5, to(-0.76, 0), to(0.66, 0)))
 	for i, end := range []float64{toNose, -toTail} { // along the curve, just under it
 		curve := placed(rockerPoints(0, end, 0.05), paper)
-		s.draw("sizes", path(ink, line2, curve...), path(ink, 0.5, curve[0], r2.Add(curve[0], r2.Vec{Y: 3.2})), path(ink, 0.5, curve[24], paper(edgePoint(end))))
+		s.draw("sizes", path(ink, line2, curve...), path(ink, 0.5, curve[0], r2.Add(curve[0], r2.Vec{Y: 3.2})),
+			path(ink, 0.5, curve[24], paper(edgePoint(end))))
 		s.draw("sizes", ring(10+i, curve[13])...)
 	}
 	s.draw("sizes", dimension(12, to(0.50, 0), to(0.50, 0.42), to(0.25, 0.42), to(0.52, 0.42))...)
@@ -131,10 +132,12 @@ func (s *sheet) onScales(at r2.Vec, raised float64) {
 	}
 	if raised == 0 {
 		s.draw(name, dimension(23, r2.Vec{X: b.X, Y: floor - 4}, r2.Vec{X: a.X, Y: floor - 4})...)
-		s.draw(name, lines(r2.Add(at, r2.Vec{X: 17, Y: 12}), small, smallRow, left, "on two scales, marks", "level (24: low point", "to the front mark)")...)
+		s.draw(name, lines(r2.Add(at, r2.Vec{X: 17, Y: 12}), small, smallRow, left,
+			"on two scales, marks", "level (24: low point", "to the front mark)")...)
 		return
 	}
-	s.draw(name, dimension(25, r2.Vec{X: a.X + 6, Y: b.Y}, r2.Vec{X: a.X + 6, Y: a.Y}, a, r2.Vec{X: a.X + 7, Y: a.Y}, b, r2.Vec{X: a.X + 7, Y: b.Y})...)
+	s.draw(name, dimension(25, r2.Vec{X: a.X + 6, Y: b.Y}, r2.Vec{X: a.X + 6, Y: a.Y},
+		a, r2.Vec{X: a.X + 7, Y: a.Y}, b, r2.Vec{X: a.X + 7, Y: b.Y})...)
 	s.draw(name, lines(r2.Add(at, r2.Vec{X: 19, Y: 12}), small, smallRow, left, "again with the", "front mark raised")...)
 }
 

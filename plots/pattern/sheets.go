@@ -50,7 +50,8 @@ func (s *sheets) sheet(row, col int) {
 func meets(s shape, frame r2.Box) bool {
 	box := bounds([]shape{s})
 	const line = 1e-3 // its width, and more
-	return box.Min.X < frame.Max.X+line && box.Max.X > frame.Min.X-line && box.Min.Y < frame.Max.Y+line && box.Max.Y > frame.Min.Y-line
+	return box.Min.X < frame.Max.X+line && box.Max.X > frame.Min.X-line &&
+		box.Min.Y < frame.Max.Y+line && box.Max.Y > frame.Min.Y-line
 }
 
 // seams draws the lines to cut along, left and above, and those to glue up to, right and

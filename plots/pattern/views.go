@@ -98,7 +98,8 @@ func (leg LegView) bar(from, to r2.Vec, side float64) []Item {
 	way := r2.Unit(r2.Sub(to, from))
 	half := r2.Scale(side/2, r2.Vec{X: -way.Y, Y: way.X})
 	line := func(a, b r2.Vec) Item { return Line{From: a, To: b} }
-	list := []Item{line(r2.Add(from, half), r2.Add(to, half)), line(r2.Sub(from, half), r2.Sub(to, half)), line(r2.Sub(from, half), r2.Add(from, half))}
+	list := []Item{line(r2.Add(from, half), r2.Add(to, half)), line(r2.Sub(from, half), r2.Sub(to, half)),
+		line(r2.Sub(from, half), r2.Add(from, half))}
 	if leg.Short > 0 {
 		list = append(list, line(r2.Sub(to, half), r2.Add(to, half)))
 	}

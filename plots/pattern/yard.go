@@ -165,7 +165,7 @@ func (y *yard) put(l label) error {
 	within := l.of == nil || y.inside(*l.of)
 	best, found := places[0], false
 	for _, p := range places {
-		if !y.clear(rect{p.middle, r2.Vec{X: width / 2, Y: lettering * 0.7}, p.angle}, 1e-3) { // with a little more room than it takes
+		if !y.clear(rect{p.middle, r2.Vec{X: width / 2, Y: lettering * 0.7}, p.angle}, 1e-3) {
 			continue
 		}
 		right := y.inside(p.middle) == within

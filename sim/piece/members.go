@@ -88,7 +88,7 @@ func (d Design) members(edge rocker.Profile, c Carry) []Member {
 // the seat frame, from the top of the seat, or where none is drawn from where it enters it, down to the top edge.
 // The line x = foot.x − (y − foot.y)·tan rake meets a plane so deep under the seat's top at
 //
-//	y = rear − deep/cos fall + (x + behind)·tan fall
+//	y = rear + (x + behind)·tan fall − deep/cos fall
 //
 // The error is of [bench.Rocker.Stand]; its foot is then at the depth of the rocker over the floor edge.
 func (d Design) StandLeg(leg Leg, on bench.Rocker, c Carry) (Member, error) {
@@ -97,7 +97,7 @@ func (d Design) StandLeg(leg Leg, on bench.Rocker, c Carry) (Member, error) {
 	fall, rake := math.Tan(s.Fall()), math.Tan(leg.Rake)
 	at := func(y float64) r2.Vec { return c.Point(r2.Vec{X: foot.X - (y-foot.Y)*rake, Y: y}) }
 	under := func(deep float64) r2.Vec {
-		return at((s.Rear - deep/math.Cos(s.Fall()) + fall*(s.Behind+foot.X+foot.Y*rake)) / (1 + fall*rake))
+		return at((s.Rear + fall*(s.Behind+foot.X+foot.Y*rake) - deep/math.Cos(s.Fall())) / (1 + fall*rake))
 	}
 	top, enters := under(0), under(s.ThickOr())
 	if leg.Top > 0 {
