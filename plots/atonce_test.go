@@ -11,7 +11,7 @@ import (
 // TestDrawnAtOnce: pictures that are drawn at once, as a server does, are those drawn alone, to the
 // byte; the race detector sees whether they share anything.
 func TestDrawnAtOnce(t *testing.T) {
-	r, err := check.Check(designs()["chair"], check.Options{})
+	r, err := check.Check(designs()["chair"])
 	if err != nil {
 		t.Fatal(err)
 	}

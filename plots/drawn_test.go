@@ -30,7 +30,7 @@ func TestDrawnIsSaid(t *testing.T) {
 	} {
 		d := designs()["chair"]
 		change(&d)
-		r, err := check.Check(d, check.Options{})
+		r, err := check.Check(d)
 		if err != nil {
 			t.Fatalf("%s: %v", name, err)
 		}

@@ -62,7 +62,7 @@ func drawn(t *testing.T, p Picture, f Format) string {
 // page cannot show.
 func TestPictures(t *testing.T) {
 	for name, d := range designs() {
-		r, err := check.Check(d, check.Options{})
+		r, err := check.Check(d)
 		if err != nil {
 			t.Fatalf("%s: %v", name, err)
 		}
@@ -108,7 +108,7 @@ func (f readerFunc) Read(p []byte) (int, error) { return f(p) }
 
 // TestFormats: there are two.
 func TestFormats(t *testing.T) {
-	r, err := check.Check(designs()["bare"], check.Options{})
+	r, err := check.Check(designs()["bare"])
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -119,7 +119,7 @@ func TestFormats(t *testing.T) {
 
 // TestSideViewGroups: the groups by which a page moves the piece, for each ghost.
 func TestSideViewGroups(t *testing.T) {
-	r, err := check.Check(designs()["chair"], check.Options{})
+	r, err := check.Check(designs()["chair"])
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -140,7 +140,7 @@ func TestSideViewGroups(t *testing.T) {
 // it says, and keeps lengths.
 func TestSideViewIsTrue(t *testing.T) {
 	for name, d := range designs() {
-		r, err := check.Check(d, check.Options{})
+		r, err := check.Check(d)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -168,7 +168,7 @@ var number = regexp.MustCompile(`(?:x|cx)="(-?[0-9.]+)"`)
 // TestLabelsAreOnThePage: every text and ring of the side view begins on the paper.
 func TestLabelsAreOnThePage(t *testing.T) {
 	for name, d := range designs() {
-		r, err := check.Check(d, check.Options{})
+		r, err := check.Check(d)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -181,7 +181,7 @@ func TestLabelsAreOnThePage(t *testing.T) {
 }
 
 func BenchmarkPictures(b *testing.B) {
-	r, err := check.Check(designs()["chair"], check.Options{})
+	r, err := check.Check(designs()["chair"])
 	if err != nil {
 		b.Fatal(err)
 	}

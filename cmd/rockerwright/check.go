@@ -13,7 +13,6 @@ import (
 	"rockerwright/cmd/internal/wire"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
-	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/trial"
@@ -69,15 +68,16 @@ func (c *checking) run(cmd *cobra.Command, args []string) error {
 	if err != nil {
 		return err
 	}
-	options := check.Options{Releases: make([]float64, len(released))}
+	tilts := make([]float64, len(released))
 	for i, degrees := range released {
-		options.Releases[i] = degrees * math.Pi / 180
+		tilts[i] = degrees * math.Pi / 180
 	}
 	answers := make([]trial.Answer, len(variants))
 	for i, v := range variants {
-		if answers[i], err = trial.Check(v.file.Design, options); err != nil {
+		if answers[i], err = trial.Check(v.file.Design); err != nil {
 			return v.file.Explain(err)
 		}
+		answers[i].Releases = tilts
 	}
 	switch n := len(answers); {
 	case c.pictures.folder != "" && n > 1:

@@ -42,7 +42,7 @@ func TestReadme(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	report, err := check.Check(f.Design, check.Options{})
+	report, err := check.Check(f.Design)
 	if err != nil {
 		t.Fatal(err)
 	}

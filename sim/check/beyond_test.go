@@ -26,7 +26,7 @@ func TestBeyond(t *testing.T) {
 		{6 * quantity.In, -end(d.Rocker.Tail) - 0.002, []piece.Beyond{{Which: piece.Rear, Tail: true, By: 0.002}}},
 	} {
 		d.Legs = []piece.Leg{{Which: piece.Front, At: tt.front}, {Which: piece.Rear, At: tt.rear}}
-		r, err := Check(d, Options{})
+		r, err := Check(d)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -42,7 +42,7 @@ func TestBeyond(t *testing.T) {
 	}
 	d.Legs = nil
 	d.Rocker.Nose = 5.875 * quantity.In
-	r, err := Check(d, Options{})
+	r, err := Check(d)
 	if err != nil || len(r.Beyond) != 1 || !r.Beyond[0].Taken || r.Beyond[0].Which != piece.Front {
 		t.Errorf("legs taken under a seat that reaches over the nose: %+v, %v", r.Beyond, err)
 	}

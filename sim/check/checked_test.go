@@ -22,7 +22,7 @@ func TestChecked(t *testing.T) {
 			{Name: "hazard", Role: piece.Hazard, Mass: 20, Centre: r2.Vec{X: -0.3, Y: 0.2}},
 		},
 	}
-	r, err := Check(d, Options{})
+	r, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -33,7 +33,7 @@ func TestChecked(t *testing.T) {
 	d.Body, d.Seat = piece.Body{}, piece.Seat{Front: 0.42, Rear: 0.4, Depth: 0.45, Width: 0.5, Behind: 0.2}
 	d.Back, d.Piece = piece.Back{Recline: 0.26, Height: 0.7}, piece.Piece{Mass: 12}
 	d.Sitters = []piece.Sitter{{Name: "one", Mass: 70, Person: person.Given{}}}
-	if r, err = Check(d, Options{}); err != nil {
+	if r, err = Check(d); err != nil {
 		t.Fatal(err)
 	}
 	for _, c := range r.Checked() {

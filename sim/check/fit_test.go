@@ -13,7 +13,7 @@ import (
 // owner, by the rigid turn about the rest's contact, not as drawn.
 func TestFitAtTheRest(t *testing.T) {
 	d := sized()
-	r, err := Check(d, Options{})
+	r, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -30,7 +30,7 @@ func TestFitAtTheRest(t *testing.T) {
 func TestChangeByMendsTheFit(t *testing.T) {
 	d := sized()
 	d.Seat.Depth, d.Seat.Width, d.Arms.Height, d.Back.Height = 0.60, 0.30, 0.40, 0.30
-	r, err := Check(d, Options{})
+	r, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -46,7 +46,7 @@ func TestChangeByMendsTheFit(t *testing.T) {
 			t.Fatal(err)
 		}
 		*field += f.Change
-		again, err := Check(changed, Options{})
+		again, err := Check(changed)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -77,7 +77,7 @@ func TestMisfits(t *testing.T) {
 	} {
 		d := sized()
 		tt.change(&d)
-		r, err := Check(d, Options{})
+		r, err := Check(d)
 		if err != nil {
 			t.Fatalf("%s: %v", tt.name, err)
 		}
@@ -89,7 +89,7 @@ func TestMisfits(t *testing.T) {
 			t.Errorf("%s: %s is not said to have trouble %d: %+v", tt.name, tt.who, tt.trouble, r.Misfits)
 		}
 	}
-	if r, err := Check(sized(), Options{}); err != nil || len(r.Misfits) > 0 && r.Misfits[0].Name == "owner" {
+	if r, err := Check(sized()); err != nil || len(r.Misfits) > 0 && r.Misfits[0].Name == "owner" {
 		t.Errorf("the owner does not fit the own chair: %+v, %v", r.Misfits, err)
 	}
 }
@@ -108,7 +108,7 @@ func TestRecommended(t *testing.T) {
 				if err != nil || len(keys) == 0 {
 					t.Fatal(err, keys)
 				}
-				r, err := Check(made, Options{})
+				r, err := Check(made)
 				if err != nil {
 					t.Fatal(err)
 				}
@@ -134,7 +134,7 @@ func TestMay(t *testing.T) {
 	var m May
 	for lift := 0.2; ; lift -= 0.001 { // the first that the middle person keeps, with little to spare
 		d.Limits = piece.Limits{BackLift: lift}
-		r, err := Check(d, Options{})
+		r, err := Check(d)
 		if err != nil || r.May == nil || lift < 0.01 {
 			t.Fatalf("%v, %+v", err, r.May)
 		}

@@ -27,12 +27,12 @@ func heavySeat(top piece.Top) piece.Design {
 // overhangs change.
 func TestSlideOnConcentricTop(t *testing.T) {
 	d := heavySeat(piece.Concentric)
-	before, err := Check(d, Options{})
+	before, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}
 	d.Seat.Slide = 0.5 * quantity.In
-	after, err := Check(d, Options{})
+	after, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -54,7 +54,7 @@ func TestSlideOnConcentricTop(t *testing.T) {
 func TestSlideOnStraightTop(t *testing.T) {
 	d := heavySeat(piece.Straight)
 	d.Seat.Slide = 0.5 * quantity.In
-	r, err := Check(d, Options{})
+	r, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -68,9 +68,9 @@ func TestSlideOnStraightTop(t *testing.T) {
 func TestPeopleAreCarried(t *testing.T) {
 	d := heavySeat(piece.Straight)
 	d.Sitters = []piece.Sitter{{Name: "owner", Mass: 80, Sitting: piece.Place{Ahead: 0.2, Above: 0.25}}}
-	still, _ := Check(d, Options{})
+	still, _ := Check(d)
 	d.Seat.Slide = 0.02
-	slid, err := Check(d, Options{})
+	slid, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -85,7 +85,7 @@ func TestPartsAndRockers(t *testing.T) {
 	d := heavySeat(piece.Concentric)
 	d.Parts = []piece.Part{{Shape: piece.Box, Length: 0.4, Height: 0.05, Width: 0.5, Density: 500, Count: 2, At: r2.Vec{X: 0.1, Y: 0.4}}}
 	d.Rocker = piece.Rocker{Radius: 1, Nose: 0.4, Tail: 0.4, Depth: 0.05, Width: 0.03, Density: 700}
-	r, err := Check(d, Options{})
+	r, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -19,7 +19,7 @@ func TestLimitsAreOfWhatWasFound(t *testing.T) {
 	asks = []ask{{Measure: piece.LimitOf("rest_tilt"), atMost: true, got: push}}
 	d := sized()
 	d.Limits = piece.Limits{RestTilt: 1e-3}
-	r, err := Check(d, Options{})
+	r, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -24,7 +24,7 @@ func sized() piece.Design {
 
 func names(t *testing.T, d piece.Design) []string {
 	t.Helper()
-	r, err := Check(d, Options{})
+	r, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -86,12 +86,12 @@ func TestInfantGivenAPlace(t *testing.T) {
 	d := plain(0.8, 0.3, 0.3, 12, r2.Vec{Y: 0.2}, 1)
 	d.Kind, d.Bed = piece.Cradle, piece.Bed{Height: 0.12, Length: 0.85, Width: 0.42}
 	d.Sitters = []piece.Sitter{{Name: "our own", Mass: 5, Person: person.Given{Sizes: person.Measures{person.Stature: 0.6}}, Sitting: piece.Place{Ahead: -0.05}}}
-	side, err := Check(d, Options{})
+	side, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}
 	d.Rocks = piece.End
-	end, err := Check(d, Options{})
+	end, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -111,7 +111,7 @@ func TestInfantGivenAPlace(t *testing.T) {
 func TestTwoWeighTwo(t *testing.T) {
 	d := sized()
 	d.Kind = piece.Settee
-	r, err := Check(d, Options{})
+	r, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -139,7 +139,7 @@ func TestSwitchedOffAndReplaced(t *testing.T) {
 	}
 	d := sized()
 	d.Sitters = append(d.Sitters, piece.Sitter{Name: "large man", Role: piece.Other, Mass: 140})
-	r, err := Check(d, Options{})
+	r, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -171,7 +171,7 @@ func TestNumbersStayAlone(t *testing.T) {
 // and the whole child upright over it.
 func TestChildOnTheTail(t *testing.T) {
 	d := sized()
-	r, err := Check(d, Options{})
+	r, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -193,13 +193,13 @@ func TestChildOnTheTail(t *testing.T) {
 // TestPeopleRideOnASlidSeat holds that who is posed by sizes is carried with the seat.
 func TestPeopleRideOnASlidSeat(t *testing.T) {
 	d := sized()
-	before, err := Check(d, Options{})
+	before, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}
 	d.Seat.Slide = 0.5 * quantity.In
 	d.Rocker.Top = piece.Straight
-	after, err := Check(d, Options{})
+	after, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}

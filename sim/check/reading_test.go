@@ -44,7 +44,7 @@ func must2[T any](x T, err error) T {
 // the readings, and finds what they were made from.
 func TestReadingsAreUsed(t *testing.T) {
 	d := finished()
-	r, err := Check(d, Options{})
+	r, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -63,11 +63,11 @@ func TestReadingsAreUsed(t *testing.T) {
 		t.Errorf("%v, %+v", err, f)
 	}
 	d.Measured.TenRocks, d.Measured.LetGo = 0, 0
-	if r, err = Check(d, Options{}); err != nil || !r.UsualInertia || r.Loads[0].Rig.Body.Inertia <= 0 {
+	if r, err = Check(d); err != nil || !r.UsualInertia || r.Loads[0].Rig.Body.Inertia <= 0 {
 		t.Errorf("without timed rocks: %v, usual %v, %+v", err, r.UsualInertia, r.Loads[0].Rig.Body)
 	}
 	d.Measured.Right = nil
-	if r, err = Check(d, Options{}); err != nil || r.Curve.Right != nil || !r.Curve.One {
+	if r, err = Check(d); err != nil || r.Curve.Right != nil || !r.Curve.One {
 		t.Errorf("one rocker read: %v, %+v", err, r.Curve)
 	}
 }
@@ -77,24 +77,24 @@ func TestReadingsAreUsed(t *testing.T) {
 // ones are doubtful.
 func TestRiddenRocks(t *testing.T) {
 	d := finished()
-	empty, err := Check(d, Options{})
+	empty, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}
 	l := find(t, empty, "owner, sitting")
 	d.Measured.RiddenLetGo = 4 * quantity.Deg
 	d.Measured.RiddenTenRocks = 10 * l.Rig.Swing(l.Balance, 4*quantity.Deg).Period
-	r, err := Check(d, Options{})
+	r, err := Check(d)
 	if err != nil || len(r.Doubts) > 0 || !(math.Abs(r.Loads[0].Rig.Body.Inertia-1.6) < 1e-5) {
 		t.Errorf("both: %v, doubts %+v, inertia %v", err, r.Doubts, r.Loads[0].Rig.Body.Inertia)
 	}
 	off := d
 	off.Measured.RiddenTenRocks *= 3
-	if r, err = Check(off, Options{}); err != nil || len(r.Doubts) != 1 || r.Doubts[0].Reading != "ten_rocks_ridden" {
+	if r, err = Check(off); err != nil || len(r.Doubts) != 1 || r.Doubts[0].Reading != "ten_rocks_ridden" {
 		t.Errorf("three times off: %v, doubts %+v", err, r.Doubts)
 	}
 	d.Measured.TenRocks, d.Measured.LetGo = 0, 0
-	if r, err = Check(d, Options{}); err != nil || !r.UsualInertia || !(r.Loads[0].Rig.Body.Inertia > 0) {
+	if r, err = Check(d); err != nil || !r.UsualInertia || !(r.Loads[0].Rig.Body.Inertia > 0) {
 		t.Errorf("%v, usual %v, inertia %v", err, r.UsualInertia, r.Loads[0].Rig.Body.Inertia)
 	}
 	f, err := Examine(d)
@@ -110,7 +110,7 @@ func TestUnequalReadings(t *testing.T) {
 	for i := range d.Measured.Right {
 		d.Measured.Right[i] *= 1.04
 	}
-	r, err := Check(d, Options{})
+	r, err := Check(d)
 	if err != nil || r.Curve.One {
 		t.Fatalf("%v, %+v", err, r.Curve)
 	}
@@ -119,7 +119,7 @@ func TestUnequalReadings(t *testing.T) {
 	}
 	d = finished()
 	d.Measured.Left[4] += quantity.In
-	c, err := Check(d, Options{})
+	c, err := Check(d)
 	if err != nil || c.Curve.Left.Suspect != 4 || !c.Curve.One {
 		t.Errorf("%v, %+v", err, c.Curve)
 	}
@@ -153,7 +153,7 @@ func TestReadingErrors(t *testing.T) {
 	} {
 		d := finished()
 		tt.change(&d)
-		_, err := Check(d, Options{})
+		_, err := Check(d)
 		var wrong *piece.KeyError
 		if !errors.As(err, &wrong) || wrong.Key != tt.key {
 			t.Errorf("%s: %v, want an error of %s", tt.name, err, tt.key)
@@ -217,7 +217,7 @@ func TestMoreErrors(t *testing.T) {
 	} {
 		d := sized()
 		tt.change(&d)
-		_, err := Check(d, Options{})
+		_, err := Check(d)
 		var wrong *piece.KeyError
 		if !errors.As(err, &wrong) || wrong.Key != tt.key {
 			t.Errorf("%s: %v, want an error of %s", tt.name, err, tt.key)
@@ -230,7 +230,7 @@ func TestCureOfArcs(t *testing.T) {
 	short := sized()
 	short.Rocker = piece.Rocker{Nose: 17 * quantity.In, Arcs: []piece.Arc{{Radius: 42 * quantity.In, Length: 26 * quantity.In}}}
 	short.Limits = piece.Limits{BackLift: 0.02}
-	c, err := Check(short, Options{})
+	c, err := Check(short)
 	if err != nil || c.Holds() || c.Try == nil || c.Try.Key != "rocker.arcs.1.length" {
 		t.Errorf("%v, holds %v, %+v", err, c.Holds(), c.Try)
 	}

@@ -17,7 +17,7 @@ import (
 // A Report is all that was found out about a design that stands still.
 type Report struct {
 	Balanced
-	Releases []float64 // tilts from rest at which each load is let go, rad, + back
+	Releases []float64 // tilts from rest at which each load is to be let go, rad, + back; the usual ones
 
 	Spread Spread
 	Cause  Cause // what limits the worst of the limits
@@ -40,27 +40,17 @@ type Tape struct {
 	Edge             float64 // along the floor edge
 }
 
-// Options tune [Check]. The zero value is what a maker is shown.
-type Options struct {
-	Releases []float64 // tilts from rest at which each load is let go, rad, + back; nil means DefaultReleases
-}
-
-// DefaultReleases are the releases of a Report, rad.
-func DefaultReleases() []float64 {
-	return []float64{1 * quantity.Deg, 2 * quantity.Deg, 5 * quantity.Deg, 10 * quantity.Deg, 15 * quantity.Deg, 20 * quantity.Deg, 25 * quantity.Deg}
-}
-
 // Check computes everything that is asked of a design. The error is a [*piece.KeyError]: a
 // measure that is missing, given twice, or makes no piece. A piece that does not stand
 // is an answer, not an error.
-func Check(d piece.Design, options Options) (Report, error) {
+func Check(d piece.Design) (Report, error) {
 	b, err := Balance(d)
 	if err != nil {
 		return Report{}, err
 	}
-	r := Report{Balanced: b, Releases: options.Releases, Somebody: b.people}
-	if r.Releases == nil {
-		r.Releases = DefaultReleases()
+	r := Report{Balanced: b, Somebody: b.people}
+	for _, degrees := range []float64{1, 2, 5, 10, 15, 20, 25} {
+		r.Releases = append(r.Releases, degrees*quantity.Deg)
 	}
 	if b.read != nil {
 		r.Doubts = b.read.Doubts

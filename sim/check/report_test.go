@@ -22,7 +22,7 @@ func TestCheckClosedForm(t *testing.T) {
 	d := plain(radius, 0.4, 0.5, mass, r2.Vec{Y: h}, mass*k*k)
 	d.Seat = piece.Seat{Rear: 0.4, Front: 0.42, Depth: 0.45, Behind: 0.2}
 	d.Back = piece.Back{Height: 0.7, Recline: 0.2}
-	r, err := Check(d, Options{})
+	r, err := Check(d)
 	if err != nil || len(r.Loads) != 1 {
 		t.Fatalf("Check: %v, %d loads", err, len(r.Loads))
 	}
@@ -58,8 +58,8 @@ func TestCheckClosedForm(t *testing.T) {
 
 // TestMassDropsOut checks that at a fixed gyration a heavier body rocks the same.
 func TestMassDropsOut(t *testing.T) {
-	light, _ := Check(plain(1, 0.4, 0.5, 10, r2.Vec{X: 0.02, Y: 0.6}, 1), Options{})
-	heavy, _ := Check(plain(1, 0.4, 0.5, 70, r2.Vec{X: 0.02, Y: 0.6}, 7), Options{})
+	light, _ := Check(plain(1, 0.4, 0.5, 10, r2.Vec{X: 0.02, Y: 0.6}, 1))
+	heavy, _ := Check(plain(1, 0.4, 0.5, 70, r2.Vec{X: 0.02, Y: 0.6}, 7))
 	for _, release := range light.Releases {
 		s, other := light.Loads[0].Swing(release), heavy.Loads[0].Swing(release)
 		if !near(s.Period, other.Period, 1e-12*s.Period) || !near(s.Friction, other.Friction, 1e-12) {
@@ -71,11 +71,11 @@ func TestMassDropsOut(t *testing.T) {
 // TestExampleHoldsAndShortTailDoesNot holds what the built-in chair is there to show.
 func TestExampleHoldsAndShortTailDoesNot(t *testing.T) {
 	d := readingChair()
-	if r, err := Check(d, Options{}); err != nil || !r.Holds() {
+	if r, err := Check(d); err != nil || !r.Holds() {
 		t.Errorf("the reading chair: %v, limits %+v", err, r.Limits)
 	}
 	d.Rocker.Tail = 12 * quantity.In
-	r, err := Check(d, Options{})
+	r, err := Check(d)
 	if err != nil || r.Holds() {
 		t.Fatalf("with a 12 in tail: %v, holds %v", err, r.Holds())
 	}
@@ -88,7 +88,7 @@ func TestExampleHoldsAndShortTailDoesNot(t *testing.T) {
 		t.Fatalf("cause %v, try %+v; want a longer tail", r.Cause, r.Try)
 	}
 	d.Rocker.Tail = r.Try.Value
-	if after, err := Check(d, Options{}); err != nil || !after.Holds() {
+	if after, err := Check(d); err != nil || !after.Holds() {
 		t.Errorf("after the change it suggests: %v, %+v", err, after.Limits)
 	}
 }
@@ -102,7 +102,7 @@ func TestTryDoesWhatItSays(t *testing.T) {
 		d := readingChair()
 		d.Units = quantity.System(rng.IntN(2))
 		d.Rocker = piece.Rocker{Radius: (20 + 24*rng.Float64()) * quantity.In, Nose: 15 * quantity.In, Tail: (7 + 8*rng.Float64()) * quantity.In}
-		r, err := Check(d, Options{Releases: []float64{}})
+		r, err := Check(d)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -123,7 +123,7 @@ func TestTryDoesWhatItSays(t *testing.T) {
 			t.Fatal(err)
 		}
 		*field = typed
-		after, err := Check(d, Options{Releases: []float64{}})
+		after, err := Check(d)
 		if err != nil || !after.Holds() || after.Tape != r.Try.Tape {
 			t.Errorf("%s = %v: %v, %+v", r.Try.Key, typed, err, after.Limits)
 		}
@@ -146,7 +146,7 @@ func TestOrdinaryChairs(t *testing.T) {
 			for length := 31.0; length <= 40; length++ {
 				d := readingChair()
 				d.Rocker = piece.Rocker{Radius: radius * quantity.In, Nose: (1 - tailShare) * length * quantity.In, Tail: tailShare * length * quantity.In}
-				r, err := Check(d, Options{Releases: []float64{}})
+				r, err := Check(d)
 				if err != nil {
 					t.Fatal(err)
 				}
@@ -207,7 +207,7 @@ func TestErrors(t *testing.T) {
 	} {
 		d := readingChair()
 		tt.change(&d)
-		_, err := Check(d, Options{})
+		_, err := Check(d)
 		var wrong *piece.KeyError
 		if !errors.As(err, &wrong) || wrong.Key != tt.key || !strings.Contains(err.Error(), tt.says) {
 			t.Errorf("%s: error %v; want one of %s that says %q", tt.name, err, tt.key, tt.says)
@@ -226,7 +226,7 @@ func TestRestlessPiecesAreAnswers(t *testing.T) {
 		{"above the arc centre", plain(0.5, 0.3, 0.3, 10, r2.Vec{Y: 0.6}, 1), sim.NoRest},
 		{"beyond the tail", plain(0.5, 0.3, 0.3, 10, r2.Vec{X: -0.4, Y: 0.3}, 1), sim.NoRest},
 	} {
-		r, err := Check(tt.design, Options{})
+		r, err := Check(tt.design)
 		if err != nil {
 			t.Errorf("%s: %v", tt.name, err)
 			continue
@@ -246,7 +246,7 @@ func TestRestlessPiecesAreAnswers(t *testing.T) {
 // TestSpreadIsSmallBesideAPerson holds that the guess of how the weight is spread
 // matters most for the empty chair.
 func TestSpreadIsSmallBesideAPerson(t *testing.T) {
-	r, err := Check(readingChair(), Options{})
+	r, err := Check(readingChair())
 	if err != nil || !r.Spread.Estimated || r.Spread.EmptyRest <= r.Spread.Rest || r.Spread.Rest <= 0 {
 		t.Errorf("spread %+v, %v", r.Spread, err)
 	}
@@ -258,7 +258,7 @@ func BenchmarkCheck(b *testing.B) {
 	d.Sitters = append(d.Sitters, piece.Sitter{Name: "child on the tail", Role: piece.Hazard, Mass: 46 * quantity.Lb, Sitting: piece.Place{Ahead: -16 * quantity.In, Above: -9 * quantity.In}})
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := Check(d, Options{}); err != nil {
+		if _, err := Check(d); err != nil {
 			b.Fatal(err)
 		}
 	}

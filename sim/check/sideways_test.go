@@ -23,7 +23,7 @@ func TestUnequalOnEveryCurve(t *testing.T) {
 		d := readingChair()
 		draw.Unequal = 0.004
 		d.Rocker = draw
-		r, err := Check(d, Options{})
+		r, err := Check(d)
 		if err != nil {
 			t.Fatalf("%s: %v", name, err)
 		}
@@ -51,7 +51,7 @@ func TestLeaningScales(t *testing.T) {
 		d := readingChair()
 		d.Sitters = []piece.Sitter{{Name: "owner", Mass: 24 * stature * stature}}
 		d.Sitters[0].Person.Sizes[person.Stature] = stature
-		r, err := Check(d, Options{})
+		r, err := Check(d)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -111,7 +111,7 @@ func TestFloorIsTaken(t *testing.T) {
 // tips does, and that the difference said to be enough scrubs as much as is unnoticed.
 func TestWalkIsKept(t *testing.T) {
 	d := sized()
-	r, err := Check(d, Options{})
+	r, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -32,20 +32,20 @@ func find(t *testing.T, r Report, name string) *Load {
 // of the leaning trunk at the rest found, the yield that of the beam under it, and the
 // trunk leans by that much more. A back twice as thick yields about an eighth.
 func TestBackGives(t *testing.T) {
-	if _, err := Check(braced(0), Options{}); err == nil {
+	if _, err := Check(braced(0)); err == nil {
 		t.Error("braces without a thickness are taken")
 	}
-	thin, err := Check(braced(0.008), Options{})
+	thin, err := Check(braced(0.008))
 	if err != nil {
 		t.Fatal(err)
 	}
-	thick, err := Check(braced(0.016), Options{})
+	thick, err := Check(braced(0.016))
 	if err != nil {
 		t.Fatal(err)
 	}
 	noBraces := braced(0.01)
 	noBraces.Back.Braces = piece.Braces{}
-	stiff, err := Check(noBraces, Options{})
+	stiff, err := Check(noBraces)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -85,7 +85,7 @@ func TestRockerBends(t *testing.T) {
 	d := braced(0.01)
 	d.Rocker = piece.Rocker{Radius: 50, Nose: 0.45, Tail: 0.60, Depth: 0.06, Width: 0.03, Wood: "black walnut"}
 	d.Limits = piece.Limits{}
-	r, err := Check(d, Options{})
+	r, err := Check(d)
 	if err != nil || len(r.Bending) != 2 {
 		t.Fatal(err, r.Bending)
 	}

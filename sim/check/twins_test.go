@@ -19,7 +19,7 @@ func TestTwoOfOneName(t *testing.T) {
 		t.Helper()
 		d := readingChair()
 		d.Sitters = sitters
-		r, err := Check(d, Options{})
+		r, err := Check(d)
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -55,7 +55,7 @@ func TestOneArcTargets(t *testing.T) {
 		}
 		if all := q.misses(s); metAll(all) {
 			met++
-			fresh, err := check.Check(s.with(d), check.Options{})
+			fresh, err := check.Check(s.with(d))
 			if err != nil {
 				t.Fatal(err)
 			}

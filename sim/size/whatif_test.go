@@ -43,7 +43,7 @@ func TestWhatIfIsExact(t *testing.T) {
 			t.Fatal(err)
 		}
 		*field += r.Change
-		report, err := check.Check(other, check.Options{})
+		report, err := check.Check(other)
 		if err != nil {
 			t.Fatal(err)
 		}

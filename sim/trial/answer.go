@@ -13,8 +13,8 @@ type Answer struct {
 }
 
 // Check returns all that is asked of a design. The error is that of [check.Check].
-func Check(d piece.Design, options check.Options) (Answer, error) {
-	a, err := Standing(d, options)
+func Check(d piece.Design) (Answer, error) {
+	a, err := Standing(d)
 	if worst := a.WorstLimited(); err == nil && worst != nil {
 		survives := survival(&a.Report, worst)
 		a.Survives = &survives
@@ -23,8 +23,8 @@ func Check(d piece.Design, options check.Options) (Answer, error) {
 }
 
 // Standing is [Check] without what it comes back from, which takes as long as all the rest.
-func Standing(d piece.Design, options check.Options) (Answer, error) {
-	report, err := check.Check(d, options)
+func Standing(d piece.Design) (Answer, error) {
+	report, err := check.Check(d)
 	a := Answer{Report: report}
 	if err == nil {
 		a.Findings = findings(&a.Report)

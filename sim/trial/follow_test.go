@@ -13,7 +13,7 @@ import (
 // energy stays what it was, and that it ends far over, before anything has sunk into the
 // floor.
 func TestWhole(t *testing.T) {
-	report, err := check.Check(sized(), check.Options{})
+	report, err := check.Check(sized())
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -46,7 +46,7 @@ type Rocking struct {
 // Rock works out the motion of a design. The error is a [*piece.KeyError], or one that says that
 // there is no such load or that it has no rest.
 func Rock(d piece.Design, options RockOptions) (Rocking, error) {
-	report, err := check.Check(d, check.Options{})
+	report, err := check.Check(d)
 	if err != nil {
 		return Rocking{}, err
 	}

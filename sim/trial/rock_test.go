@@ -103,7 +103,7 @@ func TestSurfaces(t *testing.T) {
 
 func BenchmarkShove(b *testing.B) {
 	d := sized()
-	r, err := check.Check(d, check.Options{})
+	r, err := check.Check(d)
 	if err != nil {
 		b.Fatal(err)
 	}

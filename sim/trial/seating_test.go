@@ -17,7 +17,7 @@ import (
 // the piece has a rest, pushed a little more for five seconds it goes over.
 func TestSeating(t *testing.T) {
 	d := sized()
-	r, err := check.Check(d, check.Options{})
+	r, err := check.Check(d)
 	tests := seating(r)
 	if err != nil || len(tests) != 4 {
 		t.Fatal(err, tests)
@@ -36,7 +36,7 @@ func TestSeating(t *testing.T) {
 func TestSlopes(t *testing.T) {
 	d := plain(1.2, 0.9, 0.9, 12, vec(0, 0.4), 1)
 	d.Kind, d.Seat, d.Sitters = piece.Horse, piece.Seat{Rear: 0.55, Behind: 0.12}, []piece.Sitter{{Name: "own", Person: person.Given{Age: 4}}}
-	r, err := check.Check(d, check.Options{})
+	r, err := check.Check(d)
 	slopes := slopes(r)
 	if err != nil || len(slopes) != 4 {
 		t.Fatal(err, slopes)
@@ -53,7 +53,7 @@ func TestSlopes(t *testing.T) {
 // chair is put under a grown-up's weight.
 func TestSeatingActsAtThePad(t *testing.T) {
 	d := sized()
-	r, err := check.Check(d, check.Options{})
+	r, err := check.Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -83,7 +83,7 @@ func TestSeatingActsAtThePad(t *testing.T) {
 		}
 	}
 	d.Sitters = []piece.Sitter{{Name: "our child", Person: person.Given{Age: 5}}}
-	child, err := check.Check(d, check.Options{})
+	child, err := check.Check(d)
 	if tried := seating(child); err != nil || len(tried) != 0 || !child.ForAChild() {
 		t.Errorf("a child's chair is tried with a grown-up's 600 N: %v, %+v", err, tried)
 	}

@@ -71,7 +71,7 @@ func statics() []work {
 // a search for the hardest shove: 30 trials of 2 s.
 func report(t *testing.T) work {
 	d := drawn()
-	r, err := check.Check(d, check.Options{})
+	r, err := check.Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -92,7 +92,7 @@ func report(t *testing.T) work {
 			return rocks(math.Abs(sum) + math.Abs(angle))
 		},
 		ours: func() error {
-			r, err := check.Check(d, check.Options{})
+			r, err := check.Check(d)
 			if err != nil {
 				return err
 			}

@@ -47,7 +47,7 @@ func with(line, by string) string { return strings.Replace(text, line+"\n", by+"
 func problem(text string) string {
 	f, err := Parse("chair.toml", text)
 	if err == nil {
-		_, err = check.Check(f.Design, check.Options{})
+		_, err = check.Check(f.Design)
 		err = f.Explain(err)
 	}
 	if err == nil {
@@ -220,7 +220,7 @@ func TestSet(t *testing.T) {
 	if err := changed.Set("rocker.depth", "30 ft"); err != nil {
 		t.Fatal(err)
 	}
-	_, err = check.Check(changed.Design, check.Options{})
+	_, err = check.Check(changed.Design)
 	if got := changed.Explain(err).Error(); !strings.HasPrefix(got, "rocker.depth=30 ft: a rocker this deep") {
 		t.Errorf("a change that makes no piece: %s", got)
 	}
@@ -292,7 +292,7 @@ func TestStartsAreSound(t *testing.T) {
 			t.Errorf("%s: %v", name, err)
 			continue
 		}
-		r, err := check.Check(f.Design, check.Options{})
+		r, err := check.Check(f.Design)
 		if err != nil || !r.Holds() {
 			t.Errorf("%s: %v, limits %+v", name, err, r.Limits)
 		}
@@ -318,7 +318,7 @@ func FuzzParse(f *testing.F) {
 	f.Fuzz(func(t *testing.T, text string) {
 		file, err := Parse("fuzz.toml", text)
 		if err == nil {
-			_, err = check.Check(file.Design, check.Options{Releases: []float64{0.1}})
+			_, err = check.Check(file.Design)
 			err = file.Explain(err)
 		}
 		if err != nil && !strings.Contains(err.Error(), "fuzz.toml") {

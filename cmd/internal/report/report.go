@@ -30,7 +30,7 @@ type Subject struct {
 
 // About gathers what a report says of a design. The error is the design's, explained.
 func About(f *design.File, m words.Making) (Subject, error) {
-	checked, err := trial.Check(f.Design, check.Options{})
+	checked, err := trial.Check(f.Design)
 	if err != nil {
 		return Subject{}, f.Explain(err)
 	}

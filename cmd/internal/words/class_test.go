@@ -14,7 +14,7 @@ func TestDifferences(t *testing.T) {
 	column := func(head string, change func(d *piece.Design)) Column {
 		d := chair()
 		change(&d)
-		r, err := check.Check(d, check.Options{})
+		r, err := check.Check(d)
 		if err != nil {
 			t.Fatal(err)
 		}

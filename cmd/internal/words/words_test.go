@@ -45,7 +45,7 @@ func chair() piece.Design {
 // said returns the first page about a design, or all of it.
 func said(t *testing.T, d piece.Design, all bool) string {
 	t.Helper()
-	r, err := trial.Check(d, check.Options{})
+	r, err := trial.Check(d)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -119,7 +119,7 @@ func TestNothingWrongIsLeftOut(t *testing.T) {
 	pages, longer := 0, 0
 	for n := range 400 {
 		d := anyDesign(rng)
-		r, err := trial.Standing(d, check.Options{})
+		r, err := trial.Standing(d)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -193,7 +193,7 @@ func TestWeakWood(t *testing.T) {
 	for made, warned := range map[piece.Made]bool{piece.Sawn: true, piece.Laminated: false, piece.Steamed: false, 0: false} {
 		d := chair()
 		d.Rocker.Wood, d.Rocker.Depth, d.Rocker.Width, d.Rocker.Made = "black walnut", 1.75*inch, 1.25*inch, made
-		r, err := trial.Standing(d, check.Options{})
+		r, err := trial.Standing(d)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -273,7 +273,7 @@ func TestColumnsHold(t *testing.T) {
 	for _, radius := range []float64{36, 39, 42, 48, 20} {
 		d := chair()
 		d.Rocker.Radius = radius * inch
-		r, err := check.Check(d, check.Options{})
+		r, err := check.Check(d)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -295,7 +295,7 @@ func TestColumnsHold(t *testing.T) {
 
 // TestBoldIsNotTheOnlyCarrier holds that without bold the same words are there.
 func TestBoldIsNotTheOnlyCarrier(t *testing.T) {
-	r, err := trial.Check(chair(), check.Options{})
+	r, err := trial.Check(chair())
 	if err != nil {
 		t.Fatal(err)
 	}
