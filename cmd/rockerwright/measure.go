@@ -68,7 +68,7 @@ func (m *measuring) run(cmd *cobra.Command, args []string) error {
 		return f.Explain(err)
 	}
 	return m.tell(cmd, files, answer{
-		sheet: func() sheet.Sheet { return words.Measure(f.Design, found, f.Name) },
-		json:  func() any { return wire.Measure(f.Design, found) },
+		sheet: func() sheet.Sheet { return words.Measure(found, f.Name) },
+		json:  func() any { return wire.Measure(found) },
 	})
 }

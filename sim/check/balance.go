@@ -57,17 +57,19 @@ func (c Sitters) First() Sitters {
 type Balanced struct {
 	Design piece.Design
 	Edge   rocker.Profile
-	Curve  *piece.Curve // of measured rockers
+	Curve  *piece.Curve     // of rockers that were read, else nil
+	Read   *readings.Result // of a piece that was weighed, else nil
 	Tape   Tape
 	Loads  []Load  // the first is the piece alone
 	Limits []Limit // what must hold
 	Look   []Limit // what is worth a look where it does not hold
 
-	UsualInertia bool // the piece was weighed, but no rocks were timed, or they do not tell the inertia
+	// UsualInertia says that the piece was weighed, but no rocks were timed, or they do not tell the inertia
+	// (Read.Untold): Read.Body has that of the drawn piece.
+	UsualInertia bool
 
 	carry  piece.Carry
 	masses piece.Masses
-	read   *readings.Result // of a piece that was measured, else nil
 	people Sitters
 }
 

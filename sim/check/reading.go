@@ -12,35 +12,25 @@ import (
 	"rockerwright/sim/readings"
 )
 
-// Findings are what readings say of a finished piece.
-type Findings struct {
-	Result       *readings.Result // nil where it was not weighed
-	UsualInertia bool             // no rocks were timed, or they do not tell it (Result.Untold); Result.Body has that of the drawn piece
-	Curve        *piece.Curve     // nil where no rises were read
-	Edge         rocker.Profile
-}
-
-// Examine works out what the readings of a design say, and how surely. The error is a
-// [*piece.KeyError].
-func Examine(d piece.Design) (Findings, error) {
-	var f Findings
+// Examine works out what the readings of a design say, and how surely: there are no loads, for nobody asks how it
+// stands. The error is a [*piece.KeyError].
+func Examine(d piece.Design) (Balanced, error) {
+	b := Balanced{Design: d}
 	var err error
-	if f.Edge, f.Curve, err = d.Profile(); err != nil {
-		return f, err
+	if b.Edge, b.Curve, err = d.Profile(); err != nil {
+		return b, err
 	}
 	if !d.Measured.Weighed() {
-		if f.Curve == nil {
-			return f, &piece.KeyError{Key: "measured", Reason: "nothing was read of this piece: write the readings of the measuring sheet", Give: "measured"}
+		if b.Curve == nil {
+			return b, &piece.KeyError{Key: "measured", Reason: "nothing was read of this piece: write the readings of the measuring sheet", Give: "measured"}
 		}
-		return f, nil
+		return b, nil
 	}
-	b := Balanced{Design: d, Edge: f.Edge}
 	if b.people, err = SittersOf(d); err != nil {
-		return f, err
+		return b, err
 	}
 	err = b.weigh()
-	f.Result, f.UsualInertia = b.read, b.UsualInertia
-	return f, err
+	return b, err
 }
 
 // readingsOf returns what package readings wants. The rider of the ridden rocks is the first
@@ -81,7 +71,7 @@ func (b *Balanced) weigh() error {
 	if err != nil {
 		return misread(err)
 	}
-	if b.read = &result; math.IsNaN(result.Body.Inertia) {
+	if b.Read = &result; math.IsNaN(result.Body.Inertia) {
 		if result.Body.Inertia, err = usualInertia(d, b.Edge, result); err != nil {
 			return err
 		}

@@ -59,7 +59,7 @@ func TestReadingsAreUsed(t *testing.T) {
 		t.Errorf("the edge is %v long", r.Tape.Edge)
 	}
 	f, err := Examine(d)
-	if err != nil || f.Result == nil || f.UsualInertia || f.Result.Mass.Limits() != "weight" {
+	if err != nil || f.Read == nil || f.UsualInertia || f.Read.Mass.Limits() != "weight" {
 		t.Errorf("%v, %+v", err, f)
 	}
 	d.Measured.TenRocks, d.Measured.LetGo = 0, 0
@@ -85,21 +85,21 @@ func TestRiddenRocks(t *testing.T) {
 	d.Measured.RiddenLetGo = 4 * quantity.Deg
 	d.Measured.RiddenTenRocks = 10 * l.Rig.Swing(l.Balance, 4*quantity.Deg).Period
 	r, err := Check(d)
-	if err != nil || len(r.Doubts) > 0 || !(math.Abs(r.Loads[0].Rig.Body.Inertia-1.6) < 1e-5) {
-		t.Errorf("both: %v, doubts %+v, inertia %v", err, r.Doubts, r.Loads[0].Rig.Body.Inertia)
+	if err != nil || len(r.Read.Doubts) > 0 || !(math.Abs(r.Loads[0].Rig.Body.Inertia-1.6) < 1e-5) {
+		t.Errorf("both: %v, doubts %+v, inertia %v", err, r.Read.Doubts, r.Loads[0].Rig.Body.Inertia)
 	}
 	off := d
 	off.Measured.RiddenTenRocks *= 3
-	if r, err = Check(off); err != nil || len(r.Doubts) != 1 || r.Doubts[0].Reading != "ten_rocks_ridden" {
-		t.Errorf("three times off: %v, doubts %+v", err, r.Doubts)
+	if r, err = Check(off); err != nil || len(r.Read.Doubts) != 1 || r.Read.Doubts[0].Reading != "ten_rocks_ridden" {
+		t.Errorf("three times off: %v, doubts %+v", err, r.Read.Doubts)
 	}
 	d.Measured.TenRocks, d.Measured.LetGo = 0, 0
 	if r, err = Check(d); err != nil || !r.UsualInertia || !(r.Loads[0].Rig.Body.Inertia > 0) {
 		t.Errorf("%v, usual %v, inertia %v", err, r.UsualInertia, r.Loads[0].Rig.Body.Inertia)
 	}
 	f, err := Examine(d)
-	if err != nil || f.Result.Untold != "ten_rocks_ridden" || f.Result.Body != r.Loads[0].Rig.Body {
-		t.Errorf("%v, %+v", err, f.Result)
+	if err != nil || f.Read.Untold != "ten_rocks_ridden" || f.Read.Body != r.Loads[0].Rig.Body {
+		t.Errorf("%v, %+v", err, f.Read)
 	}
 }
 
@@ -171,7 +171,7 @@ func TestReadingErrors(t *testing.T) {
 	d = finished()
 	d.Measured.Weight, d.Measured.DowelAhead, d.Measured.DowelAbove, d.Measured.TenRocks = 0, 0, 0, 0
 	d.Piece.Mass = 12
-	if f, err := Examine(d); err != nil || f.Result != nil || f.Curve == nil {
+	if f, err := Examine(d); err != nil || f.Read != nil || f.Curve == nil {
 		t.Errorf("only a curve: %v, %+v", err, f)
 	}
 }

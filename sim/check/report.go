@@ -11,7 +11,6 @@ import (
 	"rockerwright/sim"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
-	"rockerwright/sim/readings"
 )
 
 // A Report is all that was found out about a design that stands still.
@@ -29,8 +28,6 @@ type Report struct {
 	May      *May           // who may sit; nil where nobody is posed
 	Beyond   []piece.Beyond // legs that stand beyond the rockers
 	Bending  []Bending      // of the rockers, where their sizes and wood are given
-
-	Doubts []readings.Doubt // readings that disagree with others
 }
 
 // A Tape is what can be tested with a tape on the drawing, m.
@@ -51,9 +48,6 @@ func Check(d piece.Design) (Report, error) {
 	r := Report{Balanced: b, Somebody: b.people}
 	for _, degrees := range []float64{1, 2, 5, 10, 15, 20, 25} {
 		r.Releases = append(r.Releases, degrees*quantity.Deg)
-	}
-	if b.read != nil {
-		r.Doubts = b.read.Doubts
 	}
 	if b.masses.Estimated {
 		r.Spread = b.spread()

@@ -179,8 +179,12 @@ func unfit(r *check.Report) []Finding {
 // rockers, wood that bends near to its strength.
 func warnings(r *check.Report) []Finding {
 	var list found
-	for i := range r.Doubts {
-		d := &r.Doubts[i]
+	var doubts []readings.Doubt
+	if r.Read != nil {
+		doubts = r.Read.Doubts
+	}
+	for i := range doubts {
+		d := &doubts[i]
 		list.add(Warns, "doubtful reading", "measured."+d.Reading, KindOf(d.Reading), d.Read, d.Expected).Doubt = d
 	}
 	list = append(list, Uneven(r.Curve)...)

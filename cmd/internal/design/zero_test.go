@@ -34,8 +34,8 @@ func TestReadingOfZero(t *testing.T) {
 			t.Fatalf("%s: %v", name, err)
 		}
 		found, err := check.Examine(f.Design)
-		if err != nil || found.Result.Ahead.Value != 0 || math.Abs(found.Result.Above.Value-17*0.0254) > 1e-12 {
-			t.Errorf("%s: %v, %+v", name, err, found.Result)
+		if err != nil || found.Read.Ahead.Value != 0 || math.Abs(found.Read.Above.Value-17*0.0254) > 1e-12 {
+			t.Errorf("%s: %v, %+v", name, err, found.Read)
 		}
 	}
 	f, err := Parse("chair.toml", strings.Replace(measured, "dowel_ahead = 0\n", "", 1))

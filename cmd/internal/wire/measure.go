@@ -5,14 +5,13 @@ import (
 
 	"rockerwright/rocker/rises"
 	"rockerwright/sim/check"
-	"rockerwright/sim/piece"
 	shop "rockerwright/sim/readings"
 )
 
 // Measure returns what the readings of a finished piece say.
-func Measure(d piece.Design, f check.Findings) Object {
+func Measure(f check.Balanced) Object {
 	values, doubts, rockers := []Object{}, []Object{}, []Object{}
-	if r := f.Result; r != nil {
+	if r := f.Read; r != nil {
 		values = []Object{
 			value("mass_kg", r.Mass), value("ahead_m", r.Ahead), value("above_m", r.Above), value("inertia_kgm2", r.Inertia),
 		}
@@ -34,7 +33,7 @@ func Measure(d piece.Design, f check.Findings) Object {
 		}
 	}
 	return Object{
-		{"design", d.Title}, {"values", values},
+		{"design", f.Design.Title}, {"values", values},
 		{"doubts", doubts}, {"rockers", rockers},
 		{"rockers_one_curve", one}, {"rockers_apart_m", apart},
 	}

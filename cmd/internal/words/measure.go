@@ -17,13 +17,13 @@ import (
 )
 
 // Measure returns the sheet of what the readings of a finished piece say.
-func Measure(d piece.Design, f check.Findings, source string) sheet.Sheet {
-	v := voiceOf(d)
+func Measure(f check.Balanced, source string) sheet.Sheet {
+	v := voiceOf(f.Design)
 	var blocks []sheet.Block
 	var last []sheet.Line
-	if f.Result != nil {
-		blocks = append(blocks, sheet.Block{Table: v.values(f)}, sheet.Block{Lines: sheet.Says(untold(f.Result), better(f))})
-		for _, d := range f.Result.Doubts {
+	if f.Read != nil {
+		blocks = append(blocks, sheet.Block{Table: v.values(f)}, sheet.Block{Lines: sheet.Says(untold(f.Read), better(f))})
+		for _, d := range f.Read.Doubts {
 			last = append(last, v.doubtful(d, trial.KindOf(d.Reading)))
 		}
 	}
@@ -34,14 +34,14 @@ func Measure(d piece.Design, f check.Findings, source string) sheet.Sheet {
 		sheet.Line{Text: "Uncertain by so much 95 times in 100, if the readings err as usual: a scale by its step, " +
 			"a tape by 1/16 in (1.5 mm), a watch by 0.3 s, a tilt by 2 degrees, a rise by 1/32 in (0.8 mm)."},
 		sheet.Line{Text: "check uses these readings as they stand in the file:", Type: "rockerwright check " + sheet.Plain(source)})
-	return sheet.Sheet{Title: v.name(d) + " · as measured", Source: source, Blocks: append(blocks, sheet.Block{Lines: last})}
+	return sheet.Sheet{Title: v.name(f.Design) + " · as measured", Source: source, Blocks: append(blocks, sheet.Block{Lines: last})}
 }
 
 // values returns each value with its uncertainty and the reading that limits it; an inertia that no rocks tell is
 // estimated.
-func (v voice) values(f check.Findings) *sheet.Table {
+func (v voice) values(f check.Balanced) *sheet.Table {
 	t := &sheet.Table{Head: []string{"What the readings say", "value", "uncertain by", "limited by"}}
-	r := f.Result
+	r := f.Read
 	for _, row := range []struct {
 		label, text string
 		kind        quantity.Kind
@@ -109,11 +109,11 @@ var betters = map[string]string{
 }
 
 // better says how to better what limits each value, each advice once.
-func better(f check.Findings) string {
+func better(f check.Balanced) string {
 	var said []string
-	for _, value := range []readings.Value{f.Result.Above, f.Result.Ahead, f.Result.Inertia, f.Result.Mass} {
+	for _, value := range []readings.Value{f.Read.Above, f.Read.Ahead, f.Read.Inertia, f.Read.Mass} {
 		advice := betters[value.Limits()]
-		if math.IsNaN(value.Value) && f.Result.Untold != "ten_rocks" {
+		if math.IsNaN(value.Value) && f.Read.Untold != "ten_rocks" {
 			advice = "time ten rocks of the empty piece (ten_rocks, let_go)"
 		}
 		if advice != "" && !slices.ContainsFunc(said, func(one string) bool { return strings.HasPrefix(one, advice) }) {
