@@ -4,7 +4,6 @@ import (
 	"errors"
 	"math"
 
-	"rockerwright/body"
 	"rockerwright/body/person"
 	"rockerwright/rocker"
 	"rockerwright/sim"
@@ -77,7 +76,7 @@ func (b *Balanced) weigh() error {
 		}
 		b.UsualInertia = true
 	}
-	b.masses.Rockers = []body.Body{result.Body}
+	b.masses.Rockers = result.Body
 	return nil
 }
 

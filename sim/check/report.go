@@ -86,7 +86,7 @@ type Spread struct {
 // spread returns the Spread of an estimated weight.
 func (b *Balanced) spread() Spread {
 	s := Spread{Estimated: true}
-	for part := range len(b.masses.Seat) + len(b.masses.Rockers) {
+	for part := range len(b.masses.Seat) + 1 {
 		for _, factor := range []float64{0.8, 1.2} {
 			empty := b.masses.Weighted(part, factor, b.Design.Piece.Mass).Joined(b.carry)
 			for _, l := range b.Loads {

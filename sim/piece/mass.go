@@ -11,13 +11,14 @@ import (
 // Masses are the mass of the empty piece: what rides in the seat frame, and what is part of the
 // rockers.
 type Masses struct {
-	Seat, Rockers []body.Body
-	Estimated     bool // spread from one weight
+	Seat      []body.Body
+	Rockers   body.Body
+	Estimated bool // spread from one weight
 }
 
 // Joined returns the whole, in the chair frame.
 func (m Masses) Joined(c Carry) body.Body {
-	return body.Join(c.Body(body.Join(m.Seat...)), body.Join(m.Rockers...))
+	return body.Join(c.Body(body.Join(m.Seat...)), m.Rockers)
 }
 
 // A Source is where a design says what the piece weighs, by the name of its section.
@@ -58,7 +59,7 @@ func (d Design) Masses(edge rocker.Profile) (Masses, error) {
 		return Masses{}, &KeyError{Key: "seat.slide", Reason: "the plain numbers of the body do not say what belongs to the rockers, so the seat cannot be slid on them: give the weight of the piece, or its parts"}
 	case source == ByBody:
 		b := d.Body
-		return Masses{Rockers: []body.Body{{Mass: b.Mass, Centre: b.Centre, Inertia: b.Inertia}}}, nil
+		return Masses{Rockers: body.Body{Mass: b.Mass, Centre: b.Centre, Inertia: b.Inertia}}, nil
 	}
 	return Masses{}, nil
 }
@@ -79,11 +80,8 @@ func (d Design) parts(edge rocker.Profile) (Masses, error) {
 		if err != nil {
 			return Masses{}, err
 		}
-		b, err := d.Rocker.wood(edge, density)
-		if err != nil {
-			return Masses{}, err
-		}
-		m.Rockers = append(m.Rockers, b)
+		m.Rockers, err = d.Rocker.wood(edge, density)
+		return m, err
 	}
 	return m, nil
 }
@@ -109,34 +107,32 @@ func (d Design) Estimate(edge rocker.Profile) (Masses, error) {
 		}
 	}
 	m.Seat = append(m.Seat, legs)
-	rockers, err := d.Rocker.wood(edge, usualTimber)
-	if err != nil {
+	var err error
+	if m.Rockers, err = d.Rocker.wood(edge, usualTimber); err != nil {
 		return Masses{}, err
 	}
-	m.Rockers = []body.Body{rockers}
 	m.scale(d.Piece.Mass)
 	return m, nil
 }
 
 // scale makes them weigh mass altogether, in the same proportions.
 func (m *Masses) scale(mass float64) {
-	total := body.Join(m.Seat...).Mass + body.Join(m.Rockers...).Mass
-	for _, bodies := range [][]body.Body{m.Seat, m.Rockers} {
-		for i, b := range bodies {
-			bodies[i] = b.Scaled(mass / total)
-		}
+	factor := mass / (body.Join(m.Seat...).Mass + m.Rockers.Mass)
+	for i, b := range m.Seat {
+		m.Seat[i] = b.Scaled(factor)
 	}
+	m.Rockers = m.Rockers.Scaled(factor)
 }
 
-// Weighted returns a copy in which the i-th body, those of the seat first, weighs factor times as
-// much, and all together mass (kg) again.
+// Weighted returns a copy in which the i-th body, those of the seat and behind them the rockers, weighs factor times
+// as much, and all together mass (kg) again.
 func (m Masses) Weighted(i int, factor, mass float64) Masses {
-	c := Masses{Estimated: true, Seat: slices.Clone(m.Seat), Rockers: slices.Clone(m.Rockers)}
-	if i < len(c.Seat) {
-		c.Seat[i] = c.Seat[i].Scaled(factor)
+	m.Seat = slices.Clone(m.Seat)
+	if i < len(m.Seat) {
+		m.Seat[i] = m.Seat[i].Scaled(factor)
 	} else {
-		c.Rockers[i-len(c.Seat)] = c.Rockers[i-len(c.Seat)].Scaled(factor)
+		m.Rockers = m.Rockers.Scaled(factor)
 	}
-	c.scale(mass)
-	return c
+	m.scale(mass)
+	return m
 }

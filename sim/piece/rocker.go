@@ -102,13 +102,10 @@ func chained(key, reason string, nose float64, spans ...rocker.Span) (rocker.Pro
 // DepthOr returns the depth of a rocker, the usual one where none is drawn, m.
 func (r Rocker) DepthOr() float64 { return cmp.Or(r.Depth, usualDepth) }
 
-// WidthOr returns the width of a rocker, the usual one where none is drawn, m.
-func (r Rocker) WidthOr() float64 { return cmp.Or(r.Width, usualWidth) }
-
 // OnBench returns one rocker as it stands on the bench, of the usual sizes where none are drawn, with square
 // ends. A taper of no other depth at its tips is none.
 func (r Rocker) OnBench(edge rocker.Profile) bench.Rocker {
-	b := bench.Rocker{Edge: edge, Depth: r.DepthOr(), Width: r.WidthOr(), Sole: r.Sole}
+	b := bench.Rocker{Edge: edge, Depth: r.DepthOr(), Width: cmp.Or(r.Width, usualWidth), Sole: r.Sole}
 	switch r.Top {
 	case Straight:
 		b.Top = rocker.Straight
@@ -141,19 +138,14 @@ func (r Rocker) DepthAt(edge rocker.Profile, tail bool, from float64) float64 {
 // wood returns the pair of rockers cut from wood of the given density (kg/m³), in the
 // rocker frame.
 func (r Rocker) wood(edge rocker.Profile, density float64) (body.Body, error) {
-	var strip rocker.Strip
-	var err error
-	switch depth := r.DepthOr(); r.Top {
-	case Straight:
-		strip, err = edge.Strip(depth, rocker.Straight)
-	case Taper:
-		strip, err = edge.Tapered(depth, cmp.Or(r.NoseDepth, depth), cmp.Or(r.TailDepth, depth))
-	default:
-		strip, err = edge.Strip(depth, rocker.Concentric)
+	on := r.OnBench(edge)
+	strip, err := edge.Strip(on.Depth, on.Top)
+	if r.Top == Taper {
+		strip, err = edge.Tapered(on.Depth, cmp.Or(r.NoseDepth, on.Depth), cmp.Or(r.TailDepth, on.Depth))
 	}
 	if err != nil {
 		return body.Body{}, &KeyError{Key: "rocker.depth", Reason: "a rocker this deep has no top edge on this curve", Give: "depth"}
 	}
-	across := 2 * r.WidthOr() * density
+	across := 2 * on.Width * density
 	return body.Body{Mass: across * strip.Area, Centre: strip.Centroid, Inertia: across * strip.Second}, nil
 }
