@@ -8,7 +8,6 @@ import (
 	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
-	"gonum.org/v1/gonum/spatial/r3"
 
 	"rockerwright/rocker"
 	"rockerwright/rocker/bench"
@@ -155,7 +154,7 @@ func (d Design) Beyond(edge rocker.Profile) []Beyond {
 	var list []Beyond
 	for i, l := range legs {
 		var miss *bench.MissError
-		if _, err := r.Stand(bench.Leg{Seat: r3.Vec{X: l.At, Y: above}}); errors.As(err, &miss) {
+		if _, err := comesDown(r, r2.Vec{X: l.At, Y: above}, 0); errors.As(err, &miss) {
 			list = append(list, Beyond{l.Which, i >= len(d.Legs), l.At < 0, miss.By})
 		}
 	}

@@ -77,9 +77,11 @@ func (d Design) members(edge rocker.Profile, c Carry) []Member {
 		p := &d.Parts[i]
 		up := r2.Rotate(r2.Vec{Y: p.Height / 2}, p.Lean, r2.Vec{})
 		line(p.Name, r2.Sub(p.At, up), r2.Add(p.At, up), 0, p.Width, p.Width, p.Length, 0, max(1, int(p.Count)))
-		for _, q := range p.outline() {
-			list[len(list)-1].Outline = append(list[len(list)-1].Outline, c.Point(q))
+		side := solids[p.Shape].side(*p)
+		for i, q := range side {
+			side[i] = c.Point(r2.Add(p.At, r2.Rotate(q, p.Lean, r2.Vec{})))
 		}
+		list[len(list)-1].Outline = side
 	}
 	return list
 }

@@ -153,15 +153,6 @@ func FindWood(name, key string) (body.Wood, error) {
 	return w, nil
 }
 
-// outline returns the solid from the side, closed, in the seat frame.
-func (p Part) outline() []r2.Vec {
-	side := solids[p.Shape].side(p)
-	for i := range side {
-		side[i] = r2.Add(p.At, r2.Rotate(side[i], p.Lean, r2.Vec{}))
-	}
-	return side
-}
-
 // round returns a circle around its middle; a point is drawn 2 cm across.
 func round(p Part) []r2.Vec {
 	radius := max(p.Diameter/2, 0.01)

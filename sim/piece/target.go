@@ -27,9 +27,6 @@ type Wish struct {
 	Value float64
 }
 
-// Want returns the wish for a value.
-func Want(value float64) Wish { return Wish{Asked: true, Value: value} }
-
 // Asks reports whether anything is aimed for.
 func (t Target) Asks() bool { return t != (Target{}) }
 

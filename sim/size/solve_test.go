@@ -18,7 +18,7 @@ var everything = flag.Bool("everything", false, "ask every grid and every questi
 func wishFor(rng *rand.Rand, d *piece.Design) {
 	between := func(low, high float64) float64 { return low + (high-low)*rng.Float64() }
 	d.Target.OneRock = between(1.5, 2.9)
-	d.Target.SeatFalls = piece.Want(between(-2*degree, 12*degree))
+	d.Target.SeatFalls = piece.Wish{Asked: true, Value: between(-2*degree, 12*degree)}
 	switch rng.IntN(4) {
 	case 0:
 		d.Target.BackMargin = between(15*degree, 32*degree)
@@ -136,7 +136,7 @@ func TestCompoundBeatsChance(t *testing.T) {
 	for n := range questions {
 		d := plainChair(rng)
 		wishFor(rng, &d)
-		d.Target.Empty = piece.Want((rng.Float64()*8 - 2) * degree)
+		d.Target.Empty = piece.Wish{Asked: true, Value: (rng.Float64()*8 - 2) * degree}
 		arcs := 2 + n%2
 		q, err := ask(d)
 		if err != nil {
@@ -187,7 +187,7 @@ func randomShape(q *question, arcs int, rng *rand.Rand) shape {
 
 func BenchmarkThreeArcs(b *testing.B) {
 	d := readingChair()
-	d.Target = piece.Target{OneRock: 2.2, SeatFalls: piece.Want(6 * degree), Empty: piece.Want(2 * degree), Arcs: 3}
+	d.Target = piece.Target{OneRock: 2.2, SeatFalls: piece.Wish{Asked: true, Value: 6 * degree}, Empty: piece.Wish{Asked: true, Value: 2 * degree}, Arcs: 3}
 	for b.Loop() {
 		if _, err := Solve(d, Options{}); err != nil {
 			b.Fatal(err)

@@ -64,7 +64,7 @@ func phrasesOf(d piece.Design) *phrases {
 const judged = "A calculation for your judgement, no certificate. "
 
 var chairs = phrases{
-	Ways:  piece.WaysOf(piece.Chair, 0),
+	Ways:  piece.Design{Kind: piece.Chair}.Ways(),
 	piece: "chair",
 
 	shortForward: "forward", shortBack: "back", overForward: "forwards", overBack: "backwards", angleForward: " fwd",
@@ -127,7 +127,7 @@ var horses = chairs.but(func(p *phrases) {
 })
 
 var endwise = chairs.but(func(p *phrases) {
-	p.turned(piece.WaysOf(piece.Cradle, piece.End))
+	p.turned(piece.Design{Kind: piece.Cradle, Rocks: piece.End}.Ways())
 	p.shortForward, p.shortBack, p.reachAhead, p.reachBehind = "foot", "head", "at the foot", "at the head"
 	p.piece, p.owners, p.rider, p.seated = "cradle", "INFANTS", "the first infant", "laden"
 	p.fails, p.falls = "tilted further at rest than we like", "tilts"
@@ -157,7 +157,7 @@ var endwise = chairs.but(func(p *phrases) {
 
 var sideways = endwise.but(func(p *phrases) {
 	p.nose, p.tail, p.noseEnd, p.tailEnd = "right", "left", "right end", "left end"
-	p.turned(piece.WaysOf(piece.Cradle, piece.Side))
+	p.turned(piece.Design{Kind: piece.Cradle}.Ways())
 	p.shortForward, p.shortBack, p.reachAhead, p.reachBehind = "right", "left", "to the right", "to the left"
 	p.angleForward, p.angleBack = " right", " left"
 	p.noseLength, p.tailLength = "the length of the rocker on the right", "the length of the rocker on the left"
