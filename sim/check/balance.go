@@ -55,14 +55,15 @@ func (c Sitters) First() Sitters {
 
 // A Balanced is a design that was balanced: what a search asks again and again.
 type Balanced struct {
-	Design piece.Design
-	Edge   rocker.Profile
-	Curve  *piece.Curve     // of rockers that were read, else nil
-	Read   *readings.Result // of a piece that was weighed, else nil
-	Tape   Tape
-	Loads  []Load  // the first is the piece alone
-	Limits []Limit // what must hold
-	Look   []Limit // what is worth a look where it does not hold
+	Design   piece.Design
+	Edge     rocker.Profile
+	Curve    *piece.Curve     // of rockers that were read, else nil
+	Read     *readings.Result // of a piece that was weighed, else nil
+	Tape     Tape
+	Loads    []Load  // the first is the piece alone
+	Somebody Sitters // who is posed by sizes, and what of them was given
+	Limits   []Limit // what must hold
+	Look     []Limit // what is worth a look where it does not hold
 
 	// UsualInertia says that the piece was weighed, but no rocks were timed, or they do not tell the inertia
 	// (Read.Untold): Read.Body has that of the drawn piece.
@@ -70,7 +71,6 @@ type Balanced struct {
 
 	carry  piece.Carry
 	masses piece.Masses
-	people Sitters
 }
 
 // Balance returns how a design stands with these people in it: the piece alone and each load of
@@ -95,7 +95,7 @@ func balance(d piece.Design, all bool, people func(d piece.Design) (Sitters, err
 		return b, err
 	}
 	b.carry = d.Carry(b.Edge)
-	if b.people, err = people(d); err != nil {
+	if b.Somebody, err = people(d); err != nil {
 		return b, err
 	}
 	if err := b.weigh(); err != nil {

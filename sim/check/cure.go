@@ -93,7 +93,7 @@ func (b *Balanced) cure() (Cause, *Try) {
 				break
 			}
 			*field = quantity.Round(*field+m.step*float64(n), measure.Kind, d.Units) // as it will be typed
-			after, err := b.people.Balance(changed)
+			after, err := b.Somebody.Balance(changed)
 			if err != nil {
 				break
 			}

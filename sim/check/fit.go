@@ -69,11 +69,11 @@ func (b *Balanced) atEase(one Somebody) *Load {
 // fit returns the owner's fit; none where no owner is posed or the piece does not stand.
 // The width of a seat for two is for both.
 func (b *Balanced) fit() []Fit {
-	if len(b.people) == 0 || b.people[0].Role != piece.Owner || !b.Design.Seat.SlopeKnown() {
+	if len(b.Somebody) == 0 || b.Somebody[0].Role != piece.Owner || !b.Design.Seat.SlopeKnown() {
 		return nil
 	}
-	owner := b.people[0].Person
-	l := b.atEase(b.people[0])
+	owner := b.Somebody[0].Person
+	l := b.atEase(b.Somebody[0])
 	if l == nil || !l.Upright() {
 		return nil
 	}
@@ -135,7 +135,7 @@ func (b *Balanced) misfits() []Misfit {
 		return nil
 	}
 	var list []Misfit
-	for _, one := range b.people {
+	for _, one := range b.Somebody {
 		l := b.atEase(one)
 		if l == nil {
 			continue

@@ -2,7 +2,9 @@ package check
 
 import (
 	"cmp"
+	"fmt"
 	"math"
+	"strings"
 
 	"rockerwright/body"
 	"rockerwright/body/person"
@@ -55,7 +57,7 @@ func (b *Balanced) loads(all bool) ([]Load, error) {
 	empty := b.masses.Joined(b.carry)
 	floor := d.StaticFloor()
 	rig := func(b0 body.Body) sim.Rig { return sim.Rig{Profile: b.Edge, Body: b0, Floor: floor} }
-	list, err := seats(d, b.people, b.Edge, all)
+	list, err := seats(d, b.Somebody, b.Edge, all)
 	if err != nil {
 		return nil, err
 	}
@@ -190,4 +192,40 @@ func LeastBack(loads []*Load) *Load {
 		}
 	}
 	return least
+}
+
+// TipsAtRest returns how high the two tips of a rocker stand over the floor where a load
+// rests, m; NaN where it does not.
+func (b *Balanced) TipsAtRest(l *Load) (nose, tail float64) {
+	_, nose = l.Rig.Place(b.Edge.Nose(), l.Balance.Rest.Tilt)
+	_, tail = l.Rig.Place(b.Edge.Tail(), l.Balance.Rest.Tilt)
+	return nose, tail
+}
+
+// Load returns the load of a name; nil where there is none.
+func (b *Balanced) Load(name string) *Load {
+	for i := range b.Loads {
+		if b.Loads[i].Name == name {
+			return &b.Loads[i]
+		}
+	}
+	return nil
+}
+
+// LoadNamed returns the load of a name or of the beginning of one, in letters of either case; of "" the first person.
+func (b *Balanced) LoadNamed(name string) (*Load, error) {
+	if name == "" {
+		return b.Seated(), nil
+	}
+	if l := b.Load(name); l != nil { // one name may be the beginning of another
+		return l, nil
+	}
+	var names []string
+	for i := range b.Loads {
+		if strings.HasPrefix(strings.ToLower(b.Loads[i].Name), strings.ToLower(name)) {
+			return &b.Loads[i], nil
+		}
+		names = append(names, b.Loads[i].Name)
+	}
+	return nil, fmt.Errorf("there is no load %q; there are %s", name, strings.Join(names, "; "))
 }

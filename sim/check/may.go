@@ -31,7 +31,7 @@ const (
 // may returns who may sit in a chair for grown-ups; nil where none is drawn.
 func (b *Balanced) may() *May {
 	d := b.Design
-	if !d.Seat.SlopeKnown() || !d.Traits().Seating || len(b.people) == 0 || b.people[0].Person.Age > 0 {
+	if !d.Seat.SlopeKnown() || !d.Traits().Seating || len(b.Somebody) == 0 || b.Somebody[0].Person.Age > 0 {
 		return nil
 	}
 	middle, err := person.New(person.Given{})

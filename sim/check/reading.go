@@ -25,7 +25,7 @@ func Examine(d piece.Design) (Balanced, error) {
 		}
 		return b, nil
 	}
-	if b.people, err = SittersOf(d); err != nil {
+	if b.Somebody, err = SittersOf(d); err != nil {
 		return b, err
 	}
 	err = b.weigh()
@@ -63,10 +63,10 @@ func (b *Balanced) weigh() error {
 		return err
 	case d.Seat.Slide != 0:
 		return &piece.KeyError{Key: "seat.slide", Reason: "readings of the whole piece do not say what belongs to the rockers, so the seat cannot be slid on them"}
-	case d.Measured.RiddenTenRocks > 0 && d.Measured.TenRocks == 0 && (len(b.people) == 0 || !d.Seat.Drawn()):
+	case d.Measured.RiddenTenRocks > 0 && d.Measured.TenRocks == 0 && (len(b.Somebody) == 0 || !d.Seat.Drawn()):
 		return &piece.KeyError{Key: "measured.ten_rocks_ridden", Reason: "rocks with a rider need the rider: add who sat in it, with height and weight, and the drawn seat", Give: "sitter"}
 	}
-	result, err := readingsOf(d, b.Edge, b.people).Read()
+	result, err := readingsOf(d, b.Edge, b.Somebody).Read()
 	if err != nil {
 		return misread(err)
 	}

@@ -24,10 +24,10 @@ const beyond = 2 * quantity.In
 func Recommended(d piece.Design) (sized piece.Design, keys []string, err error) {
 	sized = d.Clone()
 	b, err := Balance(sized)
-	if err != nil || len(b.people) == 0 || b.people[0].Role != piece.Owner || !sized.Seat.SlopeKnown() {
+	if err != nil || len(b.Somebody) == 0 || b.Somebody[0].Role != piece.Owner || !sized.Seat.SlopeKnown() {
 		return sized, nil, err
 	}
-	owner := b.people[0]
+	owner := b.Somebody[0]
 	for range rounds {
 		for _, f := range b.fit() {
 			if f.Size == person.SittingHeight {

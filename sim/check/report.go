@@ -1,12 +1,14 @@
 package check
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body"
+	"rockerwright/body/person"
 	"rockerwright/rocker"
 	"rockerwright/sim"
 	"rockerwright/sim/piece"
@@ -22,12 +24,11 @@ type Report struct {
 	Cause  Cause // what limits the worst of the limits
 	Try    *Try  // one change after which all limits hold; nil where none is needed or found
 
-	Somebody []Somebody     // who was posed by sizes, and what of them was given
-	Fit      []Fit          // the owner against the seat, at the seated rest
-	Misfits  []Misfit       // who does not fit, and how
-	May      *May           // who may sit; nil where nobody is posed
-	Beyond   []piece.Beyond // legs that stand beyond the rockers
-	Bending  []Bending      // of the rockers, where their sizes and wood are given
+	Fit     []Fit          // the owner against the seat, at the seated rest
+	Misfits []Misfit       // who does not fit, and how
+	May     *May           // who may sit; nil where nobody is posed
+	Beyond  []piece.Beyond // legs that stand beyond the rockers
+	Bending []Bending      // of the rockers, where their sizes and wood are given
 }
 
 // A Tape is what can be tested with a tape on the drawing, m.
@@ -45,7 +46,7 @@ func Check(d piece.Design) (Report, error) {
 	if err != nil {
 		return Report{}, err
 	}
-	r := Report{Balanced: b, Somebody: b.people}
+	r := Report{Balanced: b}
 	for _, degrees := range []float64{1, 2, 5, 10, 15, 20, 25} {
 		r.Releases = append(r.Releases, degrees*quantity.Deg)
 	}
@@ -113,4 +114,41 @@ func (b *Balanced) spread() Spread {
 func (r Report) ForAChild() bool {
 	return r.Design.Traits().Seating &&
 		slices.ContainsFunc(r.Somebody, func(s Somebody) bool { return s.Role == piece.Owner && s.Person.Age > 0 })
+}
+
+// A Checked is somebody with whom the piece was checked.
+type Checked struct {
+	Name     string
+	Mass     float64 // of the person alone, kg
+	Postures int     // in how many it was checked
+}
+
+// Checked returns who was checked, the lightest first; no hazards, of which nothing is
+// asked.
+func (r Report) Checked() []Checked {
+	var list []Checked
+	for i := range r.Loads {
+		l := &r.Loads[i]
+		if l.Empty || l.Role == piece.Hazard {
+			continue
+		}
+		at := slices.IndexFunc(list, func(c Checked) bool { return c.Name == l.Sitter })
+		if at < 0 {
+			at = len(list)
+			list = append(list, Checked{Name: l.Sitter, Mass: cmp.Or(r.sizesOf(l.Sitter)[person.Mass], l.Person.Mass)})
+		}
+		list[at].Postures++
+	}
+	slices.SortStableFunc(list, func(a, b Checked) int { return cmp.Compare(a.Mass, b.Mass) })
+	return list
+}
+
+// sizesOf returns the sizes of who is posed under a name, given or estimated; zeros where nobody is.
+func (r Report) sizesOf(name string) person.Measures {
+	for _, s := range r.Somebody {
+		if s.Name == name {
+			return s.Person.Sizes
+		}
+	}
+	return person.Measures{}
 }
