@@ -67,30 +67,33 @@ func seating(r check.Report) []SeatTest {
 	up := min(0.300, d.Back.Height)
 	sin, cos := math.Sincos(d.Back.Recline)
 	onBack := r.Placed(r2.Add(d.Seat.Meet(), r2.Scale(up/cos, r2.Vec{X: -sin, Y: cos})))
-	rear := RearForce(r.Edge.Height(along(0.175), 0)) // loaded seat height, as drawn
+	rear := RearForce(r.Edge.Height(along(0.175), 0))                    // loaded seat height, as drawn
+	near, nearer := along(d.Seat.Depth-0.060), along(d.Seat.Depth-0.050) // the front edge
 	var list []SeatTest
 	for _, t := range []struct {
-		name, source, confidence string
-		load                     r2.Vec
-		at                       r2.Vec
-		force                    float64
-		way                      float64
+		SeatTest
+		load, at r2.Vec
+		way      float64
 	}{
-		{"forward, 600 N at 50 mm from the front edge", "ISO 7174-1:1988, 7.1.1 (leaves rocking chairs out)", ReadInText, along(d.Seat.Depth - 0.050), along(d.Seat.Depth - 0.050), math.NaN(), -1},
-		{"forward, 600 N at 60 mm from the front edge, 20 N outward", "EN 1022", SecondHand, along(d.Seat.Depth - 0.060), along(d.Seat.Depth - 0.060), -20, -1},
-		{"rearward, 600 N at 175 mm from the back, force at 300 mm over the seat", "ISO 7174-1:1988, 7.1.2 (leaves rocking chairs out)", ReadInText, along(0.175), onBack, math.NaN(), 1},
-		{fmt.Sprintf("rearward, 600 N on the seat and %.0f N at the back", rear), "EN 1022, fixed back (rocking chairs are a case of their own)", FromMemory, along(0.175), onBack, rear, 1},
+		{SeatTest{Name: "forward, 600 N at 50 mm from the front edge",
+			Source: "ISO 7174-1:1988, 7.1.1 (leaves rocking chairs out)", Confidence: ReadInText, Force: math.NaN()}, nearer, nearer, -1},
+		{SeatTest{Name: "forward, 600 N at 60 mm from the front edge, 20 N outward",
+			Source: "EN 1022", Confidence: SecondHand, Force: -20}, near, near, -1},
+		{SeatTest{Name: "rearward, 600 N at 175 mm from the back, force at 300 mm over the seat",
+			Source: "ISO 7174-1:1988, 7.1.2 (leaves rocking chairs out)", Confidence: ReadInText, Force: math.NaN()}, along(0.175), onBack, 1},
+		{SeatTest{Name: fmt.Sprintf("rearward, 600 N on the seat and %.0f N at the back", rear),
+			Source: "EN 1022, fixed back (rocking chairs are a case of their own)", Confidence: FromMemory, Force: rear}, along(0.175), onBack, 1},
 	} {
-		rig := loadedAt(empty, seatLoad/gravity, t.load)
+		rig := empty.Rig
+		rig.Body = body.Join(rig.Body, body.Body{Mass: seatLoad / gravity, Centre: t.load})
 		b := rig.Balance()
-		test := SeatTest{Name: t.name, Source: t.source, Confidence: t.confidence, Force: t.force, Outcome: b.Outcome}
-		if b.Outcome == sim.Rocks {
-			test.Tips = slowly(rig, b, t.at, t.way)
-			if !math.IsNaN(t.force) {
-				test.Outcome = motion.Run(rig, b, motion.Start{Tilt: b.Rest.Tilt, Push: motion.Push{At: t.at, Force: t.force, Time: held}}, motion.Options{Duration: held}).Outcome
+		if t.Outcome = b.Outcome; b.Outcome == sim.Rocks {
+			t.Tips = slowly(rig, b, t.at, t.way)
+			if push := (motion.Push{At: t.at, Force: t.Force, Time: held}); !math.IsNaN(t.Force) {
+				t.Outcome = motion.Run(rig, b, motion.Start{Tilt: b.Rest.Tilt, Push: push}, motion.Options{Duration: held}).Outcome
 			}
 		}
-		list = append(list, test)
+		list = append(list, t.SeatTest)
 	}
 	return list
 }
@@ -147,11 +150,4 @@ func slopes(r check.Report) []SlopeTest {
 		}
 	}
 	return list
-}
-
-// loadedAt returns the piece with a weight fixed at a place on it (chair frame).
-func loadedAt(l *check.Load, mass float64, at r2.Vec) sim.Rig {
-	rig := l.Rig
-	rig.Body = body.Join(rig.Body, body.Body{Mass: mass, Centre: at})
-	return rig
 }

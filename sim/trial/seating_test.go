@@ -6,6 +6,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/body"
 	"rockerwright/body/person"
 	"rockerwright/sim"
 	"rockerwright/sim/check"
@@ -64,7 +65,8 @@ func TestSeatingActsAtThePad(t *testing.T) {
 	for i, from := range []float64{0.050, 0.060} {
 		front, meet := d.Seat.FrontEdge(), d.Seat.Meet()
 		pad := r2.Sub(front, r2.Scale(from, r2.Unit(r2.Sub(front, meet))))
-		rig := loadedAt(&r.Loads[0], 600/g, pad)
+		rig := r.Loads[0].Rig
+		rig.Body = body.Join(rig.Body, body.Body{Mass: 600 / g, Centre: pad})
 		b := rig.Balance()
 		most := 0.0
 		for turn := 0.0; turn < b.Forward.Angle; turn += 0.01 * quantity.Deg {

@@ -30,13 +30,12 @@ const ShoveTime = 0.3
 
 // A Fate is what becomes of a piece in one trial.
 type Fate struct {
-	Name     string
-	Outcome  sim.Outcome
-	Margin   float64 // least angle left to a hilltop, rad
-	Lift     float64 // largest share of the lift that was used
-	Friction float64 // the largest |F|/N
-	Needs    float64 // |F|/N where the floor let go
-	Tilt     float64 // at the end, rad
+	Name    string
+	Outcome sim.Outcome
+	Margin  float64 // least angle left to a hilltop, rad
+	Lift    float64 // largest share of the lift that was used
+	Needs   float64 // |F|/N where the floor let go
+	Tilt    float64 // at the end, rad
 }
 
 // watched is how long a trial is followed, s: a few rocks, after which nothing grows.
@@ -56,7 +55,7 @@ func survival(r *check.Report, l *check.Load) Survival {
 	}
 	try := func(name string, l *check.Load, start motion.Start) {
 		t := motion.Run(l.Rig, l.Balance, start, motion.Options{Duration: watched, Losses: losses(d, l)})
-		s.Fates = append(s.Fates, Fate{name, t.Outcome, t.Margin, t.Lift, t.Friction, t.Needs, t.Last.Tilt})
+		s.Fates = append(s.Fates, Fate{name, t.Outcome, t.Margin, t.Lift, t.Needs, t.Last.Tilt})
 	}
 	become := func(name string, from, to *check.Load) { // at rest, at once
 		tilt := from.Balance.Rest.Tilt
