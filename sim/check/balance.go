@@ -76,16 +76,15 @@ type Balanced struct {
 // Balance returns how a design stands with these people in it: the piece alone and each load of
 // which something is asked, where it rests, how far seat and back lean there, the push for one
 // degree, and the limits. The error is a [*piece.KeyError].
-func (c Sitters) Balance(d piece.Design) (Balanced, error) {
-	return balance(d, false, func(piece.Design) (Sitters, error) { return c, nil })
-}
+func (c Sitters) Balance(d piece.Design) (Balanced, error) { return balance(d, c, false) }
 
 // Balance is [Sitters.Balance] with everybody, hazards too, made anew.
-func Balance(d piece.Design) (Balanced, error) { return balance(d, true, SittersOf) }
+func Balance(d piece.Design) (Balanced, error) { return balance(d, nil, true) }
 
-// balance balances a design with all loads, or those alone of which something is asked.
-func balance(d piece.Design, all bool, people func(d piece.Design) (Sitters, error)) (Balanced, error) {
-	b := Balanced{Design: d}
+// balance balances a design with all that is ever in it, or with these people and the loads alone of which something
+// is asked.
+func balance(d piece.Design, people Sitters, all bool) (Balanced, error) {
+	b := Balanced{Design: d, Somebody: people}
 	var err error
 	if b.Edge, b.Curve, err = d.Profile(); err != nil {
 		return b, err
@@ -95,8 +94,10 @@ func balance(d piece.Design, all bool, people func(d piece.Design) (Sitters, err
 		return b, err
 	}
 	b.carry = d.Carry(b.Edge)
-	if b.Somebody, err = people(d); err != nil {
-		return b, err
+	if all {
+		if b.Somebody, err = SittersOf(d); err != nil {
+			return b, err
+		}
 	}
 	if err := b.weigh(); err != nil {
 		return b, err

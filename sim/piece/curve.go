@@ -23,22 +23,18 @@ type Curve struct {
 // Profile returns the floor edge, as drawn or as measured, and of one that was read off an edge
 // what was found.
 func (d Design) Profile() (rocker.Profile, *Curve, error) {
-	ways := d.Rocker.ways()
-	var curve *Curve
-	var err error
-	key := "measured"
-	switch {
-	case d.Measured.curved() && len(ways) > 0:
-		err = &KeyError{Key: "rocker", Reason: "the rockers' curve is given twice, drawn here and measured by rises: keep one (nose and tail stay)"}
-	case d.Measured.curved():
-		curve, err = d.Measured.curve()
-	case d.Rocker.traced():
-		key = "rocker." + ways[0]
-		curve, err = d.Rocker.curve()
-	default:
+	key, read, ways := "measured", d.Measured.curve, d.Rocker.ways()
+	switch measured := d.Measured.curved(); {
+	case measured && len(ways) > 0:
+		return rocker.Profile{}, nil, &KeyError{Key: "rocker",
+			Reason: "the rockers' curve is given twice, drawn here and measured by rises: keep one (nose and tail stay)"}
+	case !measured && !d.Rocker.traced():
 		edge, err := d.Rocker.Profile()
 		return edge, nil, err
+	case !measured:
+		key, read = "rocker."+ways[0], d.Rocker.curve
 	}
+	curve, err := read()
 	if err != nil {
 		return rocker.Profile{}, nil, err
 	}

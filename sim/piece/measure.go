@@ -145,12 +145,9 @@ func (d *Design) general(key string) (general string, n int, err error) {
 
 // Clone returns a copy that shares nothing with d.
 func (d Design) Clone() Design {
-	d.Rocker.Arcs = slices.Clone(d.Rocker.Arcs)
-	d.Rocker.Rises, d.Rocker.Points = slices.Clone(d.Rocker.Rises), slices.Clone(d.Rocker.Points)
-	d.Parts = slices.Clone(d.Parts)
-	d.Legs, d.Panels = slices.Clone(d.Legs), slices.Clone(d.Panels)
-	d.Sitters = slices.Clone(d.Sitters)
-	d.Measured.Left, d.Measured.Right = slices.Clone(d.Measured.Left), slices.Clone(d.Measured.Right)
+	for i := range lists {
+		lists[i].clone(&d)
+	}
 	d.Measured.Zero = slices.Clone(d.Measured.Zero)
 	return d
 }

@@ -33,6 +33,23 @@ func length(key, label string, low, high float64, example string, field func(d *
 	}
 }
 
+// Measures of which there are several alike, but for [Measure.of].
+var (
+	weight = Measure{Kind: quantity.Mass, Low: 1 * quantity.Lb, High: 300 * quantity.Lb, Step: quantity.Lb,
+		Tolerance: weightTolerance, Example: "26"}
+	bevel = Measure{Kind: quantity.Angle, Sign: AnySign, Low: -25 * quantity.Deg, High: 25 * quantity.Deg,
+		Step: quantity.Deg / 2, Tolerance: angleTolerance, Example: "8"}
+	limit   = Measure{Kind: quantity.Angle, Sign: AtLeastZero, High: 45 * quantity.Deg, Step: quantity.Deg, Example: "15"}
+	timber  = Measure{Kind: quantity.Density, Low: 300, High: 1100, Step: 10, Tolerance: 50, Example: `"650 kg/m3"`}
+	inertia = Measure{Kind: quantity.Inertia, Sign: AtLeastZero, High: 20, Step: 0.1, Example: `"2.1 kg m2"`}
+)
+
+// of returns m of an entry.
+func (m Measure) of(key, label string, field func(d *Design, n int) *float64) Measure {
+	m.Key, m.Label, m.field = key, label, field
+	return m
+}
+
 // as returns m with another sign.
 func (m Measure) as(sign Sign) Measure {
 	m.Sign = sign
@@ -86,7 +103,7 @@ var measures = [...]Measure{
 	{Key: "rocker.splay", Label: "splay of the legs, outwards from plumb", Kind: quantity.Angle, Sign: AnySign, Low: 0, High: 10 * quantity.Deg, Step: quantity.Deg / 2, Tolerance: angleTolerance, Example: "5", field: func(d *Design, _ int) *float64 { return &d.Rocker.Splay }},
 	{Key: "rocker.toe_in", Label: "each rocker turned in, closer together in front", Kind: quantity.Angle, Sign: AnySign, Low: -2 * quantity.Deg, High: 2 * quantity.Deg, Step: quantity.Deg / 4, Tolerance: quantity.Deg / 4, Example: "0.5", field: func(d *Design, _ int) *float64 { return &d.Rocker.ToeIn }},
 	length("rocker.unequal", "left tail tip higher than the right one", -0.5, 0.5, `"1/8"`, func(d *Design, _ int) *float64 { return &d.Rocker.Unequal }).as(AnySign).fitted(),
-	timber("rocker.density", func(d *Design, _ int) *float64 { return &d.Rocker.Density }),
+	timber.of("rocker.density", "density of the wood", func(d *Design, _ int) *float64 { return &d.Rocker.Density }),
 
 	length("seat.front", "floor to the top of the seat's front edge", 8, 20, `"16-1/2"`, func(d *Design, _ int) *float64 { return &d.Seat.Front }).onSheet(12),
 	length("seat.rear", "floor to the lowest of the seat, near the back", 8, 20, `"15-7/8"`, func(d *Design, _ int) *float64 { return &d.Seat.Rear }).onSheet(13),
@@ -116,11 +133,11 @@ var measures = [...]Measure{
 	length("arms.width", "width of an arm in front", 1.5, 8, "3", func(d *Design, _ int) *float64 { return &d.Arms.Width }),
 	length("arms.rear_width", "width of an arm at the back", 1, 8, "2", func(d *Design, _ int) *float64 { return &d.Arms.RearWidth }),
 
-	weight("piece.weight", "weight of the whole piece", func(d *Design, _ int) *float64 { return &d.Piece.Mass }).onSheet(20),
-	weight("body.mass", "weight of the whole piece", func(d *Design, _ int) *float64 { return &d.Body.Mass }),
+	weight.of("piece.weight", "weight of the whole piece", func(d *Design, _ int) *float64 { return &d.Piece.Mass }).onSheet(20),
+	weight.of("body.mass", "weight of the whole piece", func(d *Design, _ int) *float64 { return &d.Body.Mass }),
 	length("body.centre.x", "balance point ahead of the low point", -6, 6, `"1/2"`, func(d *Design, _ int) *float64 { return &d.Body.Centre.X }).as(AnySign),
 	length("body.centre.y", "balance point over the floor", 10, 30, "17", func(d *Design, _ int) *float64 { return &d.Body.Centre.Y }).as(AnySign),
-	inertia("body.inertia", "inertia of the whole piece about its balance point", func(d *Design, _ int) *float64 { return &d.Body.Inertia }),
+	inertia.of("body.inertia", "inertia of the whole piece about its balance point", func(d *Design, _ int) *float64 { return &d.Body.Inertia }),
 
 	length("part.N.at.x", "middle of the part, ahead of the low point", -24, 24, "-8", func(d *Design, n int) *float64 { return &d.Parts[n].At.X }).as(AnySign),
 	length("part.N.at.y", "middle of the part, over the floor", 0, 48, "16", func(d *Design, n int) *float64 { return &d.Parts[n].At.Y }).as(AnySign),
@@ -131,13 +148,13 @@ var measures = [...]Measure{
 	length("part.N.diameter", "diameter of the part", 0.25, 6, `"1-1/2"`, func(d *Design, n int) *float64 { return &d.Parts[n].Diameter }),
 	length("part.N.top_diameter", "diameter at the top of a tapered part", 0, 6, "1", func(d *Design, n int) *float64 { return &d.Parts[n].TopDiameter }).as(AtLeastZero),
 	{Key: "part.N.count", Label: "how many of them", Kind: quantity.Count, Low: 1, High: 12, Step: 1, Example: "4", field: func(d *Design, n int) *float64 { return &d.Parts[n].Count }},
-	weight("part.N.weight", "weight of each", func(d *Design, n int) *float64 { return &d.Parts[n].Mass }),
-	timber("part.N.density", func(d *Design, n int) *float64 { return &d.Parts[n].Density }),
+	weight.of("part.N.weight", "weight of each", func(d *Design, n int) *float64 { return &d.Parts[n].Mass }),
+	timber.of("part.N.density", "density of the wood", func(d *Design, n int) *float64 { return &d.Parts[n].Density }),
 	{Key: "part.N.moisture", Label: "moisture of its wood, by weight", Kind: quantity.Ratio, Low: 0.04, High: 0.2, Step: 0.01, Tolerance: 0.02, Example: `"8 %"`, field: func(d *Design, n int) *float64 { return &d.Parts[n].Moisture }},
 
 	length("leg.N.at", "where the leg's centre line meets the rocker's top edge, ahead of the low point", -24, 24, "-8", func(d *Design, n int) *float64 { return &d.Legs[n].At }).as(AnySign),
-	bevel("leg.N.rake", "rake of the leg, from plumb in the side view, + foot ahead", func(d *Design, n int) *float64 { return &d.Legs[n].Rake }),
-	bevel("leg.N.splay", "splay of the leg, from plumb in the front view, + foot further out", func(d *Design, n int) *float64 { return &d.Legs[n].Splay }),
+	bevel.of("leg.N.rake", "rake of the leg, from plumb in the side view, + foot ahead", func(d *Design, n int) *float64 { return &d.Legs[n].Rake }),
+	bevel.of("leg.N.splay", "splay of the leg, from plumb in the front view, + foot further out", func(d *Design, n int) *float64 { return &d.Legs[n].Splay }),
 	length("leg.N.top", "where the leg's centre line enters the seat, over the floor", 6, 20, `"14-1/8"`, func(d *Design, n int) *float64 { return &d.Legs[n].Top }),
 	length("leg.N.size", "side of the leg's square section", 0.75, 4, `"1-5/8"`, func(d *Design, n int) *float64 { return &d.Legs[n].Side }),
 	length("leg.N.block", "least height of a block between leg and rocker", 0.25, 3, `"3/4"`, func(d *Design, n int) *float64 { return &d.Legs[n].Block }),
@@ -149,8 +166,8 @@ var measures = [...]Measure{
 	length("panel.N.stock", "thickness of the panel's staves before shaping", 0.25, 4, `"1-3/4"`, func(d *Design, n int) *float64 { return &d.Panels[n].Stock }),
 	length("panel.N.length", "length of the panel's staves", 1, 60, "5", func(d *Design, n int) *float64 { return &d.Panels[n].Length }),
 
-	weight("sitter.N.weight", "weight of the person", func(d *Design, n int) *float64 { return &d.Sitters[n].Mass }).like("180").onSheet(2),
-	weight("sitter.N.mass", "weight of the person", func(d *Design, n int) *float64 { return &d.Sitters[n].Mass }).like("180"),
+	weight.of("sitter.N.weight", "weight of the person", func(d *Design, n int) *float64 { return &d.Sitters[n].Mass }).like("180").onSheet(2),
+	weight.of("sitter.N.mass", "weight of the person", func(d *Design, n int) *float64 { return &d.Sitters[n].Mass }).like("180"),
 	size(person.Stature, "height of the person, standing, shoes off", 36, 80, `"5 ft 10 in"`).onSheet(1),
 	size(person.KneeCrease, "floor to the crease behind the knee, shoes on", 8, 22, "17").onSheet(3),
 	size(person.ThighLength, "back of the buttocks to the crease behind the knee", 9, 24, `"19-1/2"`).onSheet(4),
@@ -169,21 +186,21 @@ var measures = [...]Measure{
 	length("sitter.N.perched.above", "perched to rise: balance point above where back and seat meet", 2, 16, "11", func(d *Design, n int) *float64 { return &d.Sitters[n].Perched.Above }).as(AnySign).held(quantity.In / 2),
 	length("sitter.N.centre.x", "the person's balance point ahead of the low point", -16, 16, "0", func(d *Design, n int) *float64 { return &d.Sitters[n].Centre.X }).as(AnySign).held(quantity.In / 2),
 	length("sitter.N.centre.y", "the person's balance point over the floor", 10, 40, "25", func(d *Design, n int) *float64 { return &d.Sitters[n].Centre.Y }).as(AnySign).held(quantity.In / 2),
-	inertia("sitter.N.inertia", "the person's inertia about the own balance point", func(d *Design, n int) *float64 { return &d.Sitters[n].Inertia }),
+	inertia.of("sitter.N.inertia", "the person's inertia about the own balance point", func(d *Design, n int) *float64 { return &d.Sitters[n].Inertia }),
 
 	number("people.youngest", "age of the youngest rider, years", 1, 12, 1, "3", func(d *Design, _ int) *float64 { return &d.People.Youngest }),
 	number("people.oldest", "age of the oldest rider, years", 1, 12, 1, "8", func(d *Design, _ int) *float64 { return &d.People.Oldest }),
 	number("people.lap", "age of the child on the lap, years", 1, 6, 1, "3", func(d *Design, _ int) *float64 { return &d.People.Lap }),
 
-	weight("measured.weight", "weight of the finished piece", func(d *Design, _ int) *float64 { return &d.Measured.Weight }).onSheet(20),
-	weight("measured.scale_step", "smallest step that the scales show", func(d *Design, _ int) *float64 { return &d.Measured.ScaleStep }).like(`"1/2"`),
-	weight("measured.front", "scale under the front mark, marks level", func(d *Design, _ int) *float64 { return &d.Measured.Front }).as(AtLeastZero).onSheet(21),
-	weight("measured.rear", "scale under the rear mark, marks level", func(d *Design, _ int) *float64 { return &d.Measured.Rear }).as(AtLeastZero).onSheet(22),
+	weight.of("measured.weight", "weight of the finished piece", func(d *Design, _ int) *float64 { return &d.Measured.Weight }).onSheet(20),
+	weight.of("measured.scale_step", "smallest step that the scales show", func(d *Design, _ int) *float64 { return &d.Measured.ScaleStep }).like(`"1/2"`),
+	weight.of("measured.front", "scale under the front mark, marks level", func(d *Design, _ int) *float64 { return &d.Measured.Front }).as(AtLeastZero).onSheet(21),
+	weight.of("measured.rear", "scale under the rear mark, marks level", func(d *Design, _ int) *float64 { return &d.Measured.Rear }).as(AtLeastZero).onSheet(22),
 	length("measured.apart", "between the two marks, straight", 6, 48, "24", func(d *Design, _ int) *float64 { return &d.Measured.Apart }).onSheet(23),
 	length("measured.front_mark", "low point to the front mark, along the curve", 0, 30, "12", func(d *Design, _ int) *float64 { return &d.Measured.FrontMark }).as(AnySign).onSheet(24),
 	length("measured.raised", "front mark raised against the rear one", 1, 24, "8", func(d *Design, _ int) *float64 { return &d.Measured.Raised }).onSheet(25),
-	weight("measured.front_raised", "scale under the front mark, raised", func(d *Design, _ int) *float64 { return &d.Measured.FrontRaised }).as(AtLeastZero).onSheet(26),
-	weight("measured.rear_raised", "scale under the rear mark, front raised", func(d *Design, _ int) *float64 { return &d.Measured.RearRaised }).as(AtLeastZero).onSheet(27),
+	weight.of("measured.front_raised", "scale under the front mark, raised", func(d *Design, _ int) *float64 { return &d.Measured.FrontRaised }).as(AtLeastZero).onSheet(26),
+	weight.of("measured.rear_raised", "scale under the rear mark, front raised", func(d *Design, _ int) *float64 { return &d.Measured.RearRaised }).as(AtLeastZero).onSheet(27),
 	length("measured.dowel_ahead", "balances on a dowel, ahead of the low point", -12, 12, `"1/2"`, func(d *Design, _ int) *float64 { return &d.Measured.DowelAhead }).as(AnySign).onSheet(28),
 	length("measured.dowel_above", "balances on a dowel, over the floor line", 4, 30, "17", func(d *Design, _ int) *float64 { return &d.Measured.DowelAbove }).onSheet(29),
 	{Key: "measured.ten_rocks", Label: "time of ten rocks there and back, empty", Kind: quantity.Time, Low: 5, High: 60, Step: 0.1, Blank: 30, Example: "14.2", field: func(d *Design, _ int) *float64 { return &d.Measured.TenRocks }},
@@ -202,29 +219,29 @@ var measures = [...]Measure{
 	number("floor.halves", "in how many rocks a small rock halves", 1, 50, 1, "7", func(d *Design, _ int) *float64 { return &d.Floor.Halves }),
 	{Key: "floor.gravity", Label: "acceleration of free fall", Kind: quantity.Gravity, Low: 9.78, High: 9.84, Step: 0.01, Example: "9.80665", field: func(d *Design, _ int) *float64 { return &d.Floor.Gravity }},
 
-	limit("limits.back_margin", "degrees to keep before going back", func(d *Design, _ int) *float64 { return &d.Limits.BackMargin }),
+	limit.of("limits.back_margin", "degrees to keep before going back", func(d *Design, _ int) *float64 { return &d.Limits.BackMargin }),
 	length("limits.back_lift", "lift of the weight to keep before going back", 0, 4, `"13/16"`, func(d *Design, _ int) *float64 { return &d.Limits.BackLift }).as(AtLeastZero),
-	limit("limits.forward_margin", "degrees to keep before going forward", func(d *Design, _ int) *float64 { return &d.Limits.ForwardMargin }),
+	limit.of("limits.forward_margin", "degrees to keep before going forward", func(d *Design, _ int) *float64 { return &d.Limits.ForwardMargin }),
 	length("limits.forward_lift", "lift of the weight to keep before going forward", 0, 4, `"7/16"`, func(d *Design, _ int) *float64 { return &d.Limits.ForwardLift }).as(AtLeastZero),
-	limit("limits.rest_tilt", "largest tilt at rest", func(d *Design, _ int) *float64 { return &d.Limits.RestTilt }),
+	limit.of("limits.rest_tilt", "largest tilt at rest", func(d *Design, _ int) *float64 { return &d.Limits.RestTilt }),
 
 	{Key: "target.one_rock", Label: "time of one rock there and back, sitting", Kind: quantity.Time, Low: 1, High: 4, Step: 0.1, Example: "2.0", field: func(d *Design, _ int) *float64 { return &d.Target.OneRock }},
 	wish("target.seat_falls", "the seat falls back, sitting", "5", func(d *Design) *Wish { return &d.Target.SeatFalls }),
 	wish("target.back_leans", "the back leans from plumb, sitting", "20", func(d *Design) *Wish { return &d.Target.BackLeans }),
 	wish("target.seat_falls_empty", "the seat falls back, empty", "2", func(d *Design) *Wish { return &d.Target.Empty }),
-	limit("target.back_margin", "degrees to keep before going back", func(d *Design, _ int) *float64 { return &d.Target.BackMargin }),
+	limit.of("target.back_margin", "degrees to keep before going back", func(d *Design, _ int) *float64 { return &d.Target.BackMargin }),
 	length("target.back_lift", "lift of the weight to keep before going back", 0, 4, `"13/16"`, func(d *Design, _ int) *float64 { return &d.Target.BackLift }).as(AtLeastZero),
 	length("target.longest", "longest rocker, tip to tip", 20, 60, "40", func(d *Design, _ int) *float64 { return &d.Target.Longest }),
 	length("target.stock_width", "width of the board a rocker is sawn from", 3, 16, "8", func(d *Design, _ int) *float64 { return &d.Target.StockWidth }),
 	length("target.stock_length", "length of the board a rocker is sawn from", 20, 96, "48", func(d *Design, _ int) *float64 { return &d.Target.StockLength }),
 	length("target.smallest_radius", "smallest radius to which the strips bend", 10, 80, "36", func(d *Design, _ int) *float64 { return &d.Target.SmallestRadius }),
-	limit("target.largest_tilt", "tilt at which a cradle stands on its tips", func(d *Design, _ int) *float64 { return &d.Target.LargestTilt }),
+	limit.of("target.largest_tilt", "tilt at which a cradle stands on its tips", func(d *Design, _ int) *float64 { return &d.Target.LargestTilt }),
 	number("target.arcs", "how many arcs the rocker may have", 1, 3, 1, "1", func(d *Design, _ int) *float64 { return &d.Target.Arcs }),
 
 	length("shop.length", "lengths are held to, 95 times in 100", 0.015625, 0.5, `"1/16"`, func(d *Design, _ int) *float64 { return &d.Shop.Length }),
 	length("shop.radius", "radii are held to, 95 times in 100", 0.03125, 2, `"1/4"`, func(d *Design, _ int) *float64 { return &d.Shop.Radius }),
 	{Key: "shop.angle", Label: "angles are held to, 95 times in 100", Kind: quantity.Angle, Low: 0.1 * quantity.Deg, High: 3 * quantity.Deg, Step: 0.1 * quantity.Deg, Example: `"1/2"`, field: func(d *Design, _ int) *float64 { return &d.Shop.Angle }},
-	weight("shop.weight", "the weight of the piece is known to, 95 times in 100", func(d *Design, _ int) *float64 { return &d.Shop.Weight }).like("2"),
+	weight.of("shop.weight", "the weight of the piece is known to, 95 times in 100", func(d *Design, _ int) *float64 { return &d.Shop.Weight }).like("2"),
 	length("shop.spacing", "stations of the rocker pattern, apart", 0.5, 6, "2", func(d *Design, _ int) *float64 { return &d.Shop.Spacing }),
 	length("shop.cutter", "diameter of the router bit on trammel or machine", 0.125, 2, `"1/2"`, func(d *Design, _ int) *float64 { return &d.Shop.Cutter }),
 	length("shop.web", "wood between a cutter's path and the next outline", 0.03125, 2, `"1/8"`, func(d *Design, _ int) *float64 { return &d.Shop.Web }),
@@ -244,27 +261,6 @@ func wish(key, label, example string, field func(d *Design) *Wish) Measure {
 		field: func(d *Design, _ int) *float64 { return &field(d).Value },
 		asked: func(d *Design) *bool { return &field(d).Asked },
 	}
-}
-
-// bevel is an angle that is set on a bevel gauge.
-func bevel(key, label string, field func(d *Design, n int) *float64) Measure {
-	return Measure{Key: key, Label: label, Kind: quantity.Angle, Sign: AnySign, Low: -25 * quantity.Deg, High: 25 * quantity.Deg, Step: quantity.Deg / 2, Tolerance: angleTolerance, Example: "8", field: field}
-}
-
-func weight(key, label string, field func(d *Design, n int) *float64) Measure {
-	return Measure{Key: key, Label: label, Kind: quantity.Mass, Low: 1 * quantity.Lb, High: 300 * quantity.Lb, Step: quantity.Lb, Tolerance: weightTolerance, Example: "26", field: field}
-}
-
-func timber(key string, field func(d *Design, n int) *float64) Measure {
-	return Measure{Key: key, Label: "density of the wood", Kind: quantity.Density, Low: 300, High: 1100, Step: 10, Tolerance: 50, Example: `"650 kg/m3"`, field: field}
-}
-
-func inertia(key, label string, field func(d *Design, n int) *float64) Measure {
-	return Measure{Key: key, Label: label, Kind: quantity.Inertia, Sign: AtLeastZero, Low: 0, High: 20, Step: 0.1, Example: `"2.1 kg m2"`, field: field}
-}
-
-func limit(key, label string, field func(d *Design, n int) *float64) Measure {
-	return Measure{Key: key, Label: label, Kind: quantity.Angle, Sign: AtLeastZero, Low: 0, High: 45 * quantity.Deg, Step: quantity.Deg, Example: "15", field: field}
 }
 
 var choices = [...]Choice{

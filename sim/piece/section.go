@@ -45,19 +45,25 @@ type List struct {
 
 	Have func(d *Design) int    // how many a design has
 	Make func(d *Design, n int) // gives it n of them, none of them drawn
+
+	clone func(d *Design)
 }
 
 var lists = [...]List{
-	{"sitter", "people", 20, func(d *Design) int { return len(d.Sitters) }, func(d *Design, n int) { d.Sitters = make([]Sitter, n) }},
-	{"part", "parts", 200, func(d *Design) int { return len(d.Parts) }, func(d *Design, n int) { d.Parts = make([]Part, n) }},
-	{"leg", "pairs of legs", 20, func(d *Design) int { return len(d.Legs) }, func(d *Design, n int) { d.Legs = make([]Leg, n) }},
-	{"panel", "panels", 20, func(d *Design) int { return len(d.Panels) }, func(d *Design, n int) { d.Panels = make([]Panel, n) }},
-	{"rocker.arcs", "arcs of a rocker", 300, func(d *Design) int { return len(d.Rocker.Arcs) }, func(d *Design, n int) { d.Rocker.Arcs = make([]Arc, n) }},
-	{"rocker.rises", "rises of a rocker", 60, func(d *Design) int { return len(d.Rocker.Rises) }, func(d *Design, n int) { d.Rocker.Rises = make([]float64, n) }},
-	{"rocker.points", "points of a rocker", 60, func(d *Design) int { return len(d.Rocker.Points) },
-		func(d *Design, n int) { d.Rocker.Points = make([]r2.Vec, n) }},
-	{"measured.left", "rises of a rocker", 60, func(d *Design) int { return len(d.Measured.Left) }, func(d *Design, n int) { d.Measured.Left = make([]float64, n) }},
-	{"measured.right", "rises of a rocker", 60, func(d *Design) int { return len(d.Measured.Right) }, func(d *Design, n int) { d.Measured.Right = make([]float64, n) }},
+	listOf("sitter", "people", 20, func(d *Design) *[]Sitter { return &d.Sitters }),
+	listOf("part", "parts", 200, func(d *Design) *[]Part { return &d.Parts }),
+	listOf("leg", "pairs of legs", 20, func(d *Design) *[]Leg { return &d.Legs }),
+	listOf("panel", "panels", 20, func(d *Design) *[]Panel { return &d.Panels }),
+	listOf("rocker.arcs", "arcs of a rocker", 300, func(d *Design) *[]Arc { return &d.Rocker.Arcs }),
+	listOf("rocker.rises", "rises of a rocker", 60, func(d *Design) *[]float64 { return &d.Rocker.Rises }),
+	listOf("rocker.points", "points of a rocker", 60, func(d *Design) *[]r2.Vec { return &d.Rocker.Points }),
+	listOf("measured.left", "rises of a rocker", 60, func(d *Design) *[]float64 { return &d.Measured.Left }),
+	listOf("measured.right", "rises of a rocker", 60, func(d *Design) *[]float64 { return &d.Measured.Right }),
+}
+
+func listOf[T any](name, what string, most int, of func(d *Design) *[]T) List {
+	return List{name, what, most, func(d *Design) int { return len(*of(d)) }, func(d *Design, n int) { *of(d) = make([]T, n) },
+		func(d *Design) { *of(d) = slices.Clone(*of(d)) }}
 }
 
 // Lists returns the table of lists.
