@@ -16,8 +16,6 @@ type Fit struct {
 	Key       string // the measure that changes it
 	What      string // "front edge, off the floor"
 	Size      person.Size
-	Person    float64 // the person's size
-	Given     person.Source
 	Have      float64
 	Low, High float64 // what custom asks; ±Inf where it asks nothing
 	Change    float64 // to add to the measure; zero where it is within custom
@@ -90,8 +88,7 @@ func (b *Balanced) fit() []Fit {
 			have = b.frontHeight(l)
 		}
 		size := owner.Sizes[c.size]
-		f := Fit{Key: c.key, What: c.what, Size: c.size, Person: size, Given: owner.Sources[c.size],
-			Have: have, Low: size + c.low, High: size + c.high}
+		f := Fit{Key: c.key, What: c.what, Size: c.size, Have: have, Low: size + c.low, High: size + c.high}
 		if b.Design.Traits().ForTwo && c.size == person.Hips {
 			f.Low *= 2
 		}

@@ -142,7 +142,7 @@ func TestMay(t *testing.T) {
 			break
 		}
 	}
-	if m.AnyLighter && m.AnyHeavier && m.AnyShorter && m.AnyTaller {
+	if m.Lightest == lowMass && m.Heaviest == highMass && m.Shortest == lowStature && m.Tallest == highStature {
 		t.Fatalf("these limits keep nobody out: %+v", m)
 	}
 	b, err := Balance(d)
@@ -154,10 +154,10 @@ func TestMay(t *testing.T) {
 		any     bool
 		in, out person.Measures
 	}{
-		{"heaviest", m.AnyHeavier, person.Measures{person.Stature: m.Middle[person.Stature], person.Mass: m.Heaviest}, person.Measures{person.Stature: m.Middle[person.Stature], person.Mass: m.Heaviest * 1.01}},
-		{"lightest", m.AnyLighter, person.Measures{person.Stature: m.Middle[person.Stature], person.Mass: m.Lightest}, person.Measures{person.Stature: m.Middle[person.Stature], person.Mass: m.Lightest * 0.99}},
-		{"tallest", m.AnyTaller, person.Measures{person.Stature: m.Tallest}, person.Measures{person.Stature: m.Tallest * 1.002}},
-		{"shortest", m.AnyShorter, person.Measures{person.Stature: m.Shortest}, person.Measures{person.Stature: m.Shortest * 0.998}},
+		{"heaviest", m.Heaviest == highMass, person.Measures{person.Stature: m.Middle[person.Stature], person.Mass: m.Heaviest}, person.Measures{person.Stature: m.Middle[person.Stature], person.Mass: m.Heaviest * 1.01}},
+		{"lightest", m.Lightest == lowMass, person.Measures{person.Stature: m.Middle[person.Stature], person.Mass: m.Lightest}, person.Measures{person.Stature: m.Middle[person.Stature], person.Mass: m.Lightest * 0.99}},
+		{"tallest", m.Tallest == highStature, person.Measures{person.Stature: m.Tallest}, person.Measures{person.Stature: m.Tallest * 1.002}},
+		{"shortest", m.Shortest == lowStature, person.Measures{person.Stature: m.Shortest}, person.Measures{person.Stature: m.Shortest * 0.998}},
 	} {
 		if !b.keepsFor(tt.in) {
 			t.Errorf("%s: the limits do not hold", tt.name)

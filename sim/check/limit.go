@@ -25,23 +25,23 @@ func (s Side) String() string { return sides[s] }
 
 // A Limit is one thing that is asked of one load.
 type Limit struct {
-	Name    string // "rest", "back_margin", "back_lift", …
-	Load    string
-	Side    Side
-	Kind    quantity.Kind // of the numbers; Count for "rest"
-	AtLeast float64       // NaN where it is an upper limit
-	AtMost  float64       // NaN where it is a lower limit
-	Got     float64       // NaN where there is nothing to measure
-	Holds   bool
-	Basis   string
+	Name   string // "rest", "back_margin", "back_lift", …
+	Load   string
+	Side   Side
+	Kind   quantity.Kind // of the numbers; Count for "rest"
+	Want   float64
+	AtMost bool    // Want is the most that there may be; else the least
+	Got    float64 // NaN where there is nothing to measure
+	Holds  bool
+	Basis  string
 }
 
 // Share returns how much of what is wanted there is, 1 or more where the limit holds; NaN where nothing was measured.
 func (l Limit) Share() float64 {
-	if math.IsNaN(l.AtMost) {
-		return l.Got / l.AtLeast
+	if l.AtMost {
+		return 2 - l.Got/l.Want
 	}
-	return 2 - l.Got/l.AtMost
+	return l.Got / l.Want
 }
 
 // Where a limit comes from.
@@ -91,7 +91,7 @@ func (b *Balanced) limitsOf(loads []Load) (limits, look []Limit) {
 	for i := range loads {
 		l := &loads[i]
 		if l.Empty || l.Asked() {
-			rest := Limit{Name: "rest", Load: l.Name, Kind: quantity.Count, AtLeast: 1, AtMost: math.NaN(), Basis: Physics}
+			rest := Limit{Name: "rest", Load: l.Name, Kind: quantity.Count, Want: 1, Basis: Physics}
 			if l.Upright() {
 				rest.Got, rest.Holds = 1, true
 			}
@@ -131,14 +131,11 @@ func (a *ask) asks(l *Load, loads []Load) bool {
 // limit asks one load. Of one that has no rest there is nothing to measure.
 func (a *ask) limit(b *Balanced, l *Load, want float64, basis string) Limit {
 	limit := Limit{Name: a.Name(), Load: l.Name, Side: a.side, Kind: a.Kind, Basis: basis,
-		AtLeast: want, AtMost: math.NaN(), Got: math.NaN()}
+		Want: want, AtMost: a.atMost, Got: math.NaN()}
 	if l.Balance.Outcome == sim.Rocks {
 		limit.Got = a.got(b, l)
 	}
-	limit.Holds = limit.Got >= want
-	if a.atMost {
-		limit.AtLeast, limit.AtMost, limit.Holds = math.NaN(), want, limit.Got <= want
-	}
+	limit.Holds = !a.atMost && limit.Got >= want || a.atMost && limit.Got <= want
 	return limit
 }
 

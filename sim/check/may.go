@@ -13,12 +13,10 @@ import (
 // a person at ease and lying back. Weights are those of a person of the middle height,
 // heights those of a person as stout as the mean. It looks from 40 to 180 kg and from 1.45 to 2.05 m.
 type May struct {
-	Nobody                 bool // not even the middle person
-	Lightest, Heaviest     float64
-	Shortest, Tallest      float64
-	AnyLighter, AnyHeavier bool // the limits hold as far as was looked
-	AnyShorter, AnyTaller  bool
-	Middle                 person.Measures // the middle person's height and weight
+	Nobody             bool // not even the middle person
+	Lightest, Heaviest float64
+	Shortest, Tallest  float64
+	Middle             person.Measures // the middle person's height and weight
 }
 
 // How far [May] looks, m and kg; our judgement of who sits in a grown-up's chair.
@@ -45,16 +43,16 @@ func (b *Balanced) may() *May {
 	if m.Nobody = !weighs(mass); m.Nobody {
 		return m
 	}
-	m.Lightest, m.AnyLighter = furthest(weighs, mass, lowMass)
-	m.Heaviest, m.AnyHeavier = furthest(weighs, mass, highMass)
-	m.Shortest, m.AnyShorter = furthest(stands, stature, lowStature)
-	m.Tallest, m.AnyTaller = furthest(stands, stature, highStature)
+	m.Lightest = furthest(weighs, mass, lowMass)
+	m.Heaviest = furthest(weighs, mass, highMass)
+	m.Shortest = furthest(stands, stature, lowStature)
+	m.Tallest = furthest(stands, stature, highStature)
 	return m
 }
 
 // furthest returns how far from one value towards another all is well: the first cell of
 // a grid in which it is not is halved, for it need not be well again beyond.
-func furthest(well func(float64) bool, from, to float64) (x float64, all bool) {
+func furthest(well func(float64) bool, from, to float64) float64 {
 	good := from
 	for i := 1; i <= cells; i++ {
 		next := from + (to-from)*float64(i)/cells
@@ -63,9 +61,9 @@ func furthest(well func(float64) bool, from, to float64) (x float64, all bool) {
 			continue
 		}
 		good, _ = root.Edge(well, good, next, math.Abs(next-good)/1000, 0)
-		return good, false
+		return good
 	}
-	return to, true
+	return to
 }
 
 // keepsFor reports whether the limits hold for a person of some sizes, at ease and lying

@@ -114,7 +114,7 @@ func TestUnequalReadings(t *testing.T) {
 	if err != nil || r.Curve.One {
 		t.Fatalf("%v, %+v", err, r.Curve)
 	}
-	if w := r.Walk(&r.Loads[0]); w == nil || !w.FromReads || w.Heading == 0 {
+	if w := r.Walk(&r.Loads[0]); w == nil || w.OneCurve || w.Heading == 0 {
 		t.Errorf("%+v", w)
 	}
 	d = finished()

@@ -65,11 +65,9 @@ func (r *Report) Sideways() []Sideway {
 // A Walk is what unequal or toed-in rockers make a load do.
 type Walk struct {
 	sim.Walk
-	From, To  float64 // the tilts between which it rocks, rad
-	Unequal   float64 // rise of the left tail tip over the right one that was taken, m
-	Enough    float64 // difference at the tail tip that scrubs by Unnoticed in a rock, m; NaN where it is not known
-	OneCurve  bool    // the rockers were taken to be alike
-	FromReads bool    // they were measured
+	From, To float64 // the tilts between which it rocks, rad
+	Enough   float64 // difference at the tail tip that scrubs by Unnoticed in a rock, m; NaN where it is not known
+	OneCurve bool    // the rockers were taken to be alike
 }
 
 // Unnoticed is the scrub of each rocker in one rock that is taken to matter to nobody, m;
@@ -85,11 +83,10 @@ func (b *Balanced) Walk(l *Load) *Walk {
 		return nil
 	}
 	rest := l.Balance.Rest.Tilt - d.Floor.Slope
-	w := Walk{From: rest - 10*quantity.Deg, To: rest + 10*quantity.Deg, Unequal: d.Rocker.Unequal, Enough: math.NaN()}
+	w := Walk{From: rest - 10*quantity.Deg, To: rest + 10*quantity.Deg, Enough: math.NaN()}
 	left, right := b.Edge, b.Edge
 	switch {
 	case b.Curve != nil && b.Curve.Left != nil && b.Curve.Right != nil:
-		w.FromReads = true
 		l, fitsLeft := edgeOf(b.Curve.Left, d.Rocker)
 		r, fitsRight := edgeOf(b.Curve.Right, d.Rocker)
 		if fitsLeft && fitsRight {

@@ -23,7 +23,6 @@ type Member struct {
 	Count   int        // one, or two of a pair
 	Leg     *Leg       // as drawn or taken; nil of what is no leg
 	Enters  r3.Vec     // where the axis of a leg enters the seat: as drawn, or its underside
-	Taken   bool       // a leg that was not drawn
 	Outline []r2.Vec   // of a solid of the design, from the side, closed, m; nil of a bar or a slab about its axis
 }
 
@@ -67,9 +66,8 @@ func (d Design) members(edge rocker.Profile, c Carry) []Member {
 			line("arm post", r2.Sub(end, r2.Vec{Y: arms.Height}), end, s.Width/2, 0, 0, 0, 0, 2)
 		}
 		on := d.Rocker.OnBench(edge)
-		for i, leg := range d.LegsOr() {
+		for _, leg := range d.LegsOr() {
 			m, _ := d.StandLeg(leg, on, c)
-			m.Taken = i >= len(d.Legs)
 			list = append(list, m)
 		}
 	}

@@ -121,12 +121,12 @@ func missOf(l check.Limit) Miss {
 	if l.Kind == quantity.Length {
 		step = tapeStep
 	}
-	m := Miss{Aim: KeepsLimit, Limit: l, Want: l.AtLeast, Got: l.Got, Steps: (l.AtLeast - l.Got) / step}
+	m := Miss{Aim: KeepsLimit, Limit: l, Want: l.Want, Got: l.Got, Steps: (l.Want - l.Got) / step}
 	switch {
 	case math.IsNaN(l.Got), l.Name == "rest" && !l.Holds:
 		m.Steps = noAnswer
-	case !math.IsNaN(l.AtMost):
-		m.Want, m.Steps = l.AtMost, (l.Got-l.AtMost)/step
+	case l.AtMost:
+		m.Steps = (l.Got - l.Want) / step
 	}
 	return m
 }

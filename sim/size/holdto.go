@@ -23,10 +23,10 @@ func slackOf(r check.Balanced) slack {
 		switch {
 		case l.Name == "rest":
 			s[i] = l.Got - 0.5
-		case math.IsNaN(l.AtLeast):
-			s[i] = l.AtMost - l.Got
+		case l.AtMost:
+			s[i] = l.Want - l.Got
 		default:
-			s[i] = l.Got - l.AtLeast
+			s[i] = l.Got - l.Want
 		}
 	}
 	return s

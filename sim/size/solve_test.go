@@ -65,7 +65,7 @@ func TestOneArcTargets(t *testing.T) {
 				t.Errorf("said to be met: %v s, %v rad, %v m for %+v", l.Balance.Period, l.SeatFall, fresh.Tape.TipToTip, d.Target)
 			}
 			for _, limit := range fresh.Limits { // 1e-6 rad or m is a hundredth of what a level or tape shows
-				if limit.Name == "back_margin" && limit.Got < d.Target.BackMargin-1e-6 || limit.Kind != 0 && !limit.Holds && limit.Got < limit.AtLeast-1e-6 {
+				if limit.Name == "back_margin" && limit.Got < d.Target.BackMargin-1e-6 || limit.Kind != 0 && !limit.Holds && !limit.AtMost && limit.Got < limit.Want-1e-6 {
 					t.Errorf("said to be met: %+v for %+v", limit, d.Target)
 				}
 			}

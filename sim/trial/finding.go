@@ -81,23 +81,19 @@ func (list *found) add(level Level, what, key string, kind quantity.Kind, got, w
 
 // limited returns the limits that do not hold: of a load that does not stand only that.
 func limited(r *check.Report) []Finding {
-	var list []Finding
+	var list found
 	add := func(level Level, limit *check.Limit) {
 		l := r.Load(limit.Load)
-		f := Finding{Level: level, Load: l, Who: l.Sitter, Side: limit.Side, What: limit.Name, Key: r.LookAt(*limit),
-			Kind: limit.Kind, Got: limit.Got, Want: limit.AtLeast, Spread: math.NaN(), Limit: limit}
-		if math.IsNaN(f.Want) {
-			f.Want = limit.AtMost
+		if limit.Name == "rest" {
+			level = Falls
+		} else if !l.Upright() {
+			return
 		}
+		f := list.add(level, limit.Name, r.LookAt(*limit), limit.Kind, limit.Got, limit.Want)
+		f.Load, f.Who, f.Side, f.Limit = l, l.Sitter, limit.Side, limit
 		if r.Spread.Estimated && limit.Name == "back_margin" {
 			f.Spread = r.Spread.Margin
 		}
-		if limit.Name == "rest" {
-			f.Level = Falls
-		} else if !f.Load.Upright() {
-			return
-		}
-		list = append(list, f)
 	}
 	for i := range r.Limits {
 		if limit := &r.Limits[i]; !limit.Holds {

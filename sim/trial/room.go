@@ -60,8 +60,7 @@ func needed(l *check.Load, r check.Report) Needed {
 	}
 	n.NoseLow = l.Rig.Sweep(n.From, n.To, r.Edge.Nose()).Lowest
 	n.TailLow = l.Rig.Sweep(n.From, n.To, r.Edge.Tail()).Lowest
-	_, n.NoseAtRest = l.Rig.Place(r.Edge.Nose(), rest)
-	_, n.TailAtRest = l.Rig.Place(r.Edge.Tail(), rest)
+	n.NoseAtRest, n.TailAtRest = r.TipsAtRest(l)
 	length := r.Edge.Length()
 	nose, _ := r.Edge.Reach()
 	const steps = 200

@@ -13,9 +13,9 @@ import (
 // TestLimitsAndAims: each is in the unit that its name ends in, a limit says which way it holds, and what there is not
 // is null. Half a turn is 180 degrees.
 func TestLimitsAndAims(t *testing.T) {
-	most := check.Limit{Name: "rest_tilt", Load: "empty", Kind: quantity.Angle, AtLeast: math.NaN(), AtMost: math.Pi, Got: math.Pi / 2,
+	most := check.Limit{Name: "rest_tilt", Load: "empty", Kind: quantity.Angle, Want: math.Pi, AtMost: true, Got: math.Pi / 2,
 		Holds: true, Basis: check.OurJudgement}
-	least := check.Limit{Name: "pull", Load: "owner", Kind: quantity.Force, AtLeast: 20, AtMost: math.NaN(), Got: math.NaN(), Basis: check.YourFile}
+	least := check.Limit{Name: "pull", Load: "owner", Kind: quantity.Force, Want: 20, Got: math.NaN(), Basis: check.YourFile}
 	for _, tt := range []struct {
 		made Object
 		want string

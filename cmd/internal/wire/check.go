@@ -120,13 +120,13 @@ func righting(p check.Righting) Object {
 }
 
 func limit(l check.Limit) Object {
-	bound, asked := "at_least", l.AtLeast
-	if !math.IsNaN(l.AtMost) {
-		bound, asked = "at_most", l.AtMost
+	bound := "at_least"
+	if l.AtMost {
+		bound = "at_most"
 	}
 	return Object{
 		{"name", named{l.Name, l.Kind}.String()}, {"load", l.Load},
-		{bound, amount(asked, l.Kind)},
+		{bound, amount(l.Want, l.Kind)},
 		{"got", amount(l.Got, l.Kind)},
 		{"holds", l.Holds}, {"basis", l.Basis},
 	}

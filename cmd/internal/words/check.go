@@ -263,13 +263,9 @@ func (v voice) limit(l check.Limit) []string {
 	if l.Name == "rest" {
 		return []string{name + " stands", "a rest", "none", basis}
 	}
-	want, most := l.AtLeast, ""
-	if !math.IsNaN(l.AtMost) {
-		want, most = l.AtMost, "at most "
-	}
 	got := v.shop(l.Got, l.Kind)
-	if !l.Holds && got == v.shop(want, l.Kind) {
+	if !l.Holds && got == v.shop(l.Want, l.Kind) {
 		got = quantity.Fine(l.Got, l.Kind, v.units)
 	}
-	return []string{name + ", " + v.limitName(l.Name), most + v.with(want, l.Kind), got, basis}
+	return []string{name + ", " + v.limitName(l.Name), pick(l.AtMost, "at most ", "") + v.with(l.Want, l.Kind), got, basis}
 }
