@@ -67,8 +67,10 @@ func (b *Balanced) weigh() error {
 		return &piece.KeyError{Key: "measured.ten_rocks_ridden", Reason: "rocks with a rider need the rider: add who sat in it, with height and weight, and the drawn seat", Give: "sitter"}
 	}
 	result, err := readingsOf(d, b.Edge, b.Somebody).Read()
-	if err != nil {
-		return misread(err)
+	if wrong := (*readings.ReadingError)(nil); errors.As(err, &wrong) {
+		return &piece.KeyError{Key: "measured." + wrong.Reading, Reason: wrong.Reason}
+	} else if err != nil {
+		return err
 	}
 	if b.Read = &result; math.IsNaN(result.Body.Inertia) {
 		if result.Body.Inertia, err = usualInertia(d, b.Edge, result); err != nil {
@@ -94,13 +96,4 @@ func usualInertia(d piece.Design, edge rocker.Profile, read readings.Result) (fl
 		return 0, err
 	}
 	return m.Joined(piece.Carry{}).Inertia, nil
-}
-
-// misread returns an error of package readings with its place in the design.
-func misread(err error) error {
-	var wrong *readings.ReadingError
-	if errors.As(err, &wrong) {
-		return &piece.KeyError{Key: "measured." + wrong.Reading, Reason: wrong.Reason}
-	}
-	return err
 }

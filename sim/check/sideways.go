@@ -109,16 +109,6 @@ func (b *Balanced) Walk(l *Load) *Walk {
 	return &w
 }
 
-// EqualEnough returns by how much the tail tips of the two rockers may differ in height, so
-// that each is dragged by no more than Unnoticed while the load rocks ten degrees either way,
-// m; NaN where that is not known.
-func (b *Balanced) EqualEnough(l *Load) float64 {
-	if w := b.Walk(l); w != nil {
-		return w.Enough
-	}
-	return math.NaN()
-}
-
 // risen returns the floor edge with its radii made smaller by one factor, lengths kept, until its tail tip
 // stands so much higher as drawn, m; ok is false where no factor from a half to four does that.
 func risen(edge rocker.Profile, by float64) (rocker.Profile, bool) {

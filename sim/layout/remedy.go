@@ -86,7 +86,10 @@ func (l *Layout) rises() {
 	if floor := math.Floor(best/step) * step; floor > 0 {
 		best = floor
 	}
-	l.Rises.Spacing, l.Rises.Allowed = best, l.Report.EqualEnough(&l.Report.Loads[l.sitting()])
+	l.Rises.Spacing, l.Rises.Allowed = best, math.NaN()
+	if walk := l.Report.Walk(&l.Report.Loads[l.sitting()]); walk != nil {
+		l.Rises.Allowed = walk.Enough
+	}
 	for k := range l.Rises.Rows {
 		row := &l.Rises.Rows[k]
 		row.At = best * float64(l.Rises.Low-1-k)

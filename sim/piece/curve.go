@@ -1,6 +1,7 @@
 package piece
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"math"
@@ -150,11 +151,8 @@ func (m Measured) curve() (*Curve, error) {
 	switch {
 	case err != nil:
 		return nil, err
-	case c.Left == nil:
-		c.Fit = *c.Right
-		return c, nil
-	case c.Right == nil:
-		c.Fit = *c.Left
+	case c.Left == nil || c.Right == nil:
+		c.Fit = *cmp.Or(c.Left, c.Right)
 		return c, nil
 	}
 	both.Rise, both.Error = mean(left, right), rises.UsualError/math.Sqrt2

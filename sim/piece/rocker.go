@@ -28,8 +28,6 @@ const (
 
 var tops = [...]string{"concentric", "straight", "taper"}
 
-func (t Top) String() string { return tops[t] }
-
 // A Finish is how an end of a rocker is finished.
 type Finish int
 

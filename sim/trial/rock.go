@@ -11,7 +11,6 @@ import (
 	"rockerwright/sim/check"
 	"rockerwright/sim/motion"
 	"rockerwright/sim/piece"
-	"rockerwright/sim/quantity"
 )
 
 // RockOptions say what is rocked, and how. The zero value lets the first person go from 15
@@ -20,9 +19,8 @@ type RockOptions struct {
 	Load     string  // its name, or the beginning of it; empty means the first person, else the piece alone
 	From     float64 // tilt from the rest at which it is let go, rad, + back; zero and no Rate and no Force mean the usual
 	Rate     float64 // with which it starts, rad/s
-	Force    float64 // of a push at the top of the back, N, + back
+	Force    float64 // of a push at the top of the back for ShoveTime, N, + back
 	OnSeat   bool    // push at the seat instead, where back and seat meet
-	Time     float64 // how long the push lasts, s; zero means ShoveTime
 	Duration float64 // s; zero means 30
 }
 
@@ -84,11 +82,10 @@ func start(d piece.Design, r *Rocking, o RockOptions) (motion.Start, error) {
 		if !known {
 			return s, &piece.KeyError{Key: "back.height", Reason: "a push needs the drawn back or seat that it acts on", Give: "height"}
 		}
-		s.Push = motion.Push{At: r.Report.Placed(top), Force: o.Force, Time: cmp.Or(o.Time, ShoveTime)}
+		s.Push = motion.Push{At: r.Report.Placed(top), Force: o.Force, Time: ShoveTime}
 	}
 	if o.From == 0 && o.Rate == 0 && o.Force == 0 {
-		most, _ := r.Load.Rig.LargestRelease(r.Load.Balance)
-		s.Tilt = rest + min(15*quantity.Deg, 0.9*most)
+		_, s.Tilt = rock(r.Load)
 	}
 	return s, nil
 }

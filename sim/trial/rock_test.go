@@ -129,7 +129,7 @@ func TestRockErrors(t *testing.T) {
 	if _, err := Rock(backless, RockOptions{Force: 10}); err == nil || !strings.Contains(err.Error(), "push needs") {
 		t.Errorf("a push at no back: %v", err)
 	}
-	if r, err := Rock(sized(), RockOptions{Force: 100, OnSeat: true, Time: 0.2, Rate: 0.1}); err != nil || r.Start.Push.At != sized().Seat.Meet() {
+	if r, err := Rock(sized(), RockOptions{Force: 100, OnSeat: true, Rate: 0.1}); err != nil || r.Start.Push.At != sized().Seat.Meet() {
 		t.Errorf("a push at the seat: %v, %+v", err, r.Start)
 	}
 }

@@ -17,7 +17,7 @@ func TestShoveSaysWhatEndsIt(t *testing.T) {
 				t.Errorf("%s: none %v, ended by %q", s.Load, s.ShoveNone, s.EndedBy)
 				continue
 			}
-			again, err := Rock(d, RockOptions{Load: s.Load, Force: s.Shove, Time: ShoveTime, Duration: 10})
+			again, err := Rock(d, RockOptions{Load: s.Load, Force: s.Shove, Duration: 10})
 			if err != nil {
 				t.Fatal(err)
 			}
