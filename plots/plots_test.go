@@ -13,6 +13,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/body"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
@@ -38,7 +39,7 @@ func designs() map[string]piece.Design {
 		Parts:   []piece.Part{{Shape: piece.Box, Length: 0.45, Height: 0.3, Mass: 6, At: r2.Vec{Y: 0.2}}, {Shape: piece.Cone, Diameter: 0.03, TopDiameter: 0.05, Height: 0.2, Mass: 1, At: r2.Vec{Y: 0.1}}, {Shape: piece.Point, Mass: 1, At: r2.Vec{X: 0.1, Y: 0.1}}},
 		Sitters: []piece.Sitter{{Name: "newborn", Mass: 3.5, Inertia: 0.01, Centre: r2.Vec{Y: 0.17}}},
 	}
-	bare := piece.Design{Rocker: piece.Rocker{Radius: 1, Nose: 0.4, Tail: 0.4}, Body: piece.Body{Mass: 10, Centre: r2.Vec{Y: 0.5}, Inertia: 1}}
+	bare := piece.Design{Rocker: piece.Rocker{Radius: 1, Nose: 0.4, Tail: 0.4}, Body: body.Body{Mass: 10, Centre: r2.Vec{Y: 0.5}, Inertia: 1}}
 	neutral, fallen, flat, hostile, slope := bare, bare, bare, chair, chair
 	neutral.Body.Centre.Y = 1
 	fallen.Body.Centre.Y = 1.4

@@ -20,7 +20,7 @@ func sizings(f Fault) []Case {
 		b := f.on(sim.Rig{Body: body.Body{Mass: 90, Centre: r2.Vec{Y: height * inch}, Inertia: 90 * k * k * inch * inch}}).Body
 		return piece.Design{
 			Rocker: piece.Rocker{Radius: radius * inch * (1 + f.Radius), Nose: 17 * inch, Tail: 20 * inch},
-			Body:   piece.Body{Mass: b.Mass, Centre: b.Centre, Inertia: b.Inertia},
+			Body:   b,
 		}
 	}
 	solved := func(way size.Way) func() (float64, error) {

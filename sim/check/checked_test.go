@@ -6,6 +6,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/body"
 	"rockerwright/body/person"
 	"rockerwright/rocker"
 	"rockerwright/sim/piece"
@@ -15,7 +16,7 @@ import (
 func TestChecked(t *testing.T) {
 	d := piece.Design{
 		Rocker: piece.Rocker{Radius: 1, Nose: 0.4, Tail: 0.5},
-		Body:   piece.Body{Mass: 10, Centre: r2.Vec{Y: 0.5}, Inertia: 1},
+		Body:   body.Body{Mass: 10, Centre: r2.Vec{Y: 0.5}, Inertia: 1},
 		Sitters: []piece.Sitter{
 			{Name: "heavy", Mass: 90, Centre: r2.Vec{Y: 0.6}, Inertia: 8},
 			{Name: "light", Role: piece.Other, Mass: 50, Centre: r2.Vec{Y: 0.6}, Inertia: 4},
@@ -30,7 +31,7 @@ func TestChecked(t *testing.T) {
 	if len(got) != 2 || got[0] != (Checked{"light", 50, 1}) || got[1] != (Checked{"heavy", 90, 1}) {
 		t.Errorf("Checked = %v", got)
 	}
-	d.Body, d.Seat = piece.Body{}, piece.Seat{Front: 0.42, Rear: 0.4, Depth: 0.45, Width: 0.5, Behind: 0.2}
+	d.Body, d.Seat = body.Body{}, piece.Seat{Front: 0.42, Rear: 0.4, Depth: 0.45, Width: 0.5, Behind: 0.2}
 	d.Back, d.Piece = piece.Back{Recline: 0.26, Height: 0.7}, piece.Piece{Mass: 12}
 	d.Sitters = []piece.Sitter{{Name: "one", Mass: 70, Person: person.Given{}}}
 	if r, err = Check(d); err != nil {

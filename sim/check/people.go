@@ -49,7 +49,7 @@ func SittersOf(d piece.Design) (Sitters, error) {
 		}
 		list = append(list, one)
 	}
-	if byNumbers || len(list) == 0 && d.Body.Given() { // plain numbers in, plain numbers out
+	if byNumbers || len(list) == 0 && d.Body.Mass > 0 { // plain numbers in, plain numbers out
 		return list, nil
 	}
 	others, err := others(d, list)

@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"rockerwright/body"
 	"rockerwright/body/person"
 	"rockerwright/sim"
 	"rockerwright/sim/piece"
@@ -191,7 +192,7 @@ func TestMoreErrors(t *testing.T) {
 			d.Kind, d.Bed, d.Sitters[0].Person = piece.Cradle, piece.Bed{Height: 0.1, Length: 0.8, Width: 0.4}, person.Given{Age: 3}
 		}, "sitter.age"},
 		{"infant without a bed", func(d *piece.Design) {
-			d.Kind, d.Seat, d.Piece, d.Body = piece.Cradle, piece.Seat{}, piece.Piece{}, piece.Body{Mass: 10, Centre: vec(0, 0.2), Inertia: 1}
+			d.Kind, d.Seat, d.Piece, d.Body = piece.Cradle, piece.Seat{}, piece.Piece{}, body.Body{Mass: 10, Centre: vec(0, 0.2), Inertia: 1}
 		}, "sitter"},
 		{"placed without a weight", func(d *piece.Design) { d.Sitters[0] = piece.Sitter{Centre: vec(0, 0.5)} }, "sitter.weight"},
 		{"placed, with a percentile", func(d *piece.Design) {

@@ -9,6 +9,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/body"
 	"rockerwright/body/person"
 	"rockerwright/sim"
 	"rockerwright/sim/piece"
@@ -192,7 +193,7 @@ func TestErrors(t *testing.T) {
 		{"no width to spread over", func(d *piece.Design) { d.Seat.Width = 0 }, "seat.width", "width is needed"},
 		{"person without weight", func(d *piece.Design) { d.Sitters[0].Mass = 0 }, "sitter.weight", "has a weight"},
 		{"person nowhere", func(d *piece.Design) {
-			d.Sitters[0], d.Seat, d.Piece, d.Body = piece.Sitter{Mass: 80}, piece.Seat{}, piece.Piece{}, piece.Body{Mass: 12, Centre: r2.Vec{Y: 0.4}, Inertia: 1}
+			d.Sitters[0], d.Seat, d.Piece, d.Body = piece.Sitter{Mass: 80}, piece.Seat{}, piece.Piece{}, body.Body{Mass: 12, Centre: r2.Vec{Y: 0.4}, Inertia: 1}
 		}, "sitter", "none is drawn"},
 		{"person of 4 m", func(d *piece.Design) {
 			d.Sitters[0] = piece.Sitter{Mass: 80, Person: person.Given{Sizes: person.Measures{person.Stature: 4}}}

@@ -72,9 +72,8 @@ func Of(d piece.Design, o Options) (Layout, error) {
 func (l *Layout) rocker() error {
 	k := l.Design.Rocker
 	l.Rocker = k.OnBench(l.Report.Edge)
-	finishes := map[piece.Finish]bench.Finish{piece.RoundEnd: bench.Round, piece.EasedEnd: bench.Eased}
-	l.Rocker.Nose = bench.End{Finish: finishes[k.NoseEnd], Radius: k.EaseOr()}
-	l.Rocker.Tail = bench.End{Finish: finishes[k.TailEnd], Radius: k.EaseOr()}
+	l.Rocker.Nose = bench.End{Finish: k.NoseEnd, Radius: k.EaseOr()}
+	l.Rocker.Tail = bench.End{Finish: k.TailEnd, Radius: k.EaseOr()}
 	if l.Made = k.Made; l.Made == piece.NotSaid {
 		l.Made, l.MadeTaken = piece.Laminated, true
 		if k.Top == piece.Straight {

@@ -384,7 +384,7 @@ func TestAnyProfile(t *testing.T) {
 	for range 150 {
 		d := reading()
 		d.Rocker = piece.Rocker{Nose: 0.2 + 0.3*rng.Float64(), Made: piece.Made(rng.IntN(4)), Sole: 0.004 * float64(rng.IntN(2)),
-			NoseEnd: piece.Finish(rng.IntN(3)), TailEnd: piece.Finish(rng.IntN(3))}
+			NoseEnd: bench.Finish(rng.IntN(3)), TailEnd: bench.Finish(rng.IntN(3))}
 		for range 1 + rng.IntN(3) {
 			switch rng.IntN(8) {
 			case 0:

@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"rockerwright/body"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -100,7 +101,7 @@ func TestParts(t *testing.T) {
 
 // TestWoodUnknown: a wood that there is not is refused in words that name no package.
 func TestWoodUnknown(t *testing.T) {
-	d := piece.Design{Rocker: piece.Rocker{Radius: 42 * inch, Nose: 17 * inch, Tail: 20 * inch, Wood: "plywoood"}, Body: piece.Body{Mass: 20, Inertia: 2}}
+	d := piece.Design{Rocker: piece.Rocker{Radius: 42 * inch, Nose: 17 * inch, Tail: 20 * inch, Wood: "plywoood"}, Body: body.Body{Mass: 20, Inertia: 2}}
 	d.Body.Centre.Y = 20 * inch
 	var wrong *piece.KeyError
 	if _, err := Of(d, Options{}); !errors.As(err, &wrong) || wrong.Key != "rocker.wood" || !strings.HasPrefix(wrong.Reason, `no wood is named "plywoood"`) {
@@ -224,7 +225,7 @@ func TestRefused(t *testing.T) {
 		{func(d *piece.Design) {
 			d.Seat.Front, d.Seat.Depth = 0, 0
 			d.Legs = []piece.Leg{{Which: piece.Rear, At: -8 * inch}}
-			d.Piece, d.Body = piece.Piece{}, piece.Body{Mass: 12, Inertia: 2}
+			d.Piece, d.Body = piece.Piece{}, body.Body{Mass: 12, Inertia: 2}
 			d.Body.Centre.Y = 0.4
 			d.Sitters = []piece.Sitter{{Name: "owner", Mass: 80, Sitting: piece.Place{Ahead: 0.2, Above: 0.2}}}
 		}, "leg.top", "needs its height"},

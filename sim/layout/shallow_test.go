@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"rockerwright/rocker/bench"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
@@ -41,7 +42,7 @@ func TestTooShallowIsMended(t *testing.T) {
 			k.Arcs = []piece.Arc{{Radius: 0.8 + rng.Float64(), Length: k.Nose}, {Radius: 0.8 + rng.Float64(), Length: k.Tail}}
 			k.Radius, k.Tail = 0, 0
 		}
-		k.NoseEnd, k.TailEnd = piece.Finish(rng.IntN(3)), piece.Finish(rng.IntN(3))
+		k.NoseEnd, k.TailEnd = bench.Finish(rng.IntN(3)), bench.Finish(rng.IntN(3))
 		k.Sole, k.Depth = 0.01*float64(rng.IntN(2)), 0.03+0.2*rng.Float64()
 		given := k.Depth
 		l := Layout{}

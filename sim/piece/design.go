@@ -4,6 +4,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body"
+	"rockerwright/rocker/bench"
 	"rockerwright/sim/quantity"
 )
 
@@ -22,9 +23,9 @@ type Design struct {
 	Arms     Arms
 	Piece    Piece // the mass of the piece: one of these four
 	Parts    []Part
-	Body     Body
-	Legs     []Leg   // each stands for the two of a pair
-	Panels   []Panel // coopered
+	Body     body.Body // the empty piece as plain numbers, rockers and all, in the chair frame as drawn
+	Legs     []Leg     // each stands for the two of a pair
+	Panels   []Panel   // coopered
 	Measured Measured
 	Sitters  []Sitter
 	People   People
@@ -56,7 +57,7 @@ type Rocker struct {
 	Made    Made
 
 	NoseDepth, TailDepth float64 // at the tips, of a taper; zero: Depth
-	NoseEnd, TailEnd     Finish
+	NoseEnd, TailEnd     bench.Finish
 	Ease                 float64 // radius of the corners of an eased end; zero: the usual one
 
 	Track   float64 // between the middles of the two floor edges; zero: the width of the seat
@@ -123,13 +124,6 @@ type Arms struct {
 // A Piece is a guess at the whole weight, spread by [Design.Estimate].
 type Piece struct {
 	Mass float64
-}
-
-// A Body is the empty piece as plain numbers, rockers and all.
-type Body struct {
-	Mass    float64
-	Centre  r2.Vec  // chair frame, as drawn
-	Inertia float64 // about Centre, kg·m²
 }
 
 // Limits are what the piece must keep. Zero asks nothing. The margins and lifts are

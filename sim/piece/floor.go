@@ -49,7 +49,7 @@ func (d Design) OnItsFloor() (Design, bool) {
 	said := d.Floor
 	said.Slope, said.Gravity = 0, 0
 	byNumbers := func(s Sitter) bool { return !s.BySizes() && !s.Lies(d) }
-	if said != (Floor{}) || d.Body.Given() || slices.ContainsFunc(d.Sitters, byNumbers) {
+	if said != (Floor{}) || d.Body.Mass > 0 || slices.ContainsFunc(d.Sitters, byNumbers) {
 		return d, false
 	}
 	d.Floor.Surface = d.Traits().Unsaid.Floor.Surface

@@ -33,7 +33,7 @@ const (
 
 // Source returns the one source of the mass of the piece. The error is a [*KeyError].
 func (d Design) Source() (Source, error) {
-	sources := given(way{string(ByBody), d.Body.Given()}, way{string(ByParts), len(d.Parts) > 0},
+	sources := given(way{string(ByBody), d.Body.Mass > 0}, way{string(ByParts), len(d.Parts) > 0},
 		way{string(ByReadings), d.Measured.Weighed()}, way{string(ByWeight), d.Piece.Mass > 0})
 	switch len(sources) {
 	case 0:
@@ -58,8 +58,7 @@ func (d Design) Masses(edge rocker.Profile) (Masses, error) {
 	case source == ByBody && d.Seat.Slide != 0:
 		return Masses{}, &KeyError{Key: "seat.slide", Reason: "the plain numbers of the body do not say what belongs to the rockers, so the seat cannot be slid on them: give the weight of the piece, or its parts"}
 	case source == ByBody:
-		b := d.Body
-		return Masses{Rockers: body.Body{Mass: b.Mass, Centre: b.Centre, Inertia: b.Inertia}}, nil
+		return Masses{Rockers: d.Body}, nil
 	}
 	return Masses{}, nil
 }

@@ -6,6 +6,7 @@ import (
 
 	"rockerwright/body"
 	"rockerwright/body/person"
+	"rockerwright/rocker/bench"
 	"rockerwright/sim/quantity"
 )
 
@@ -271,8 +272,8 @@ var choices = [...]Choice{
 	oneOf("rocks", "how a cradle rocks", directions[:], Side, func(d *Design, _ int) *Direction { return &d.Rocks }),
 	text("rocker.wood", "wood of the rockers", func(d *Design, _ int) *string { return &d.Rocker.Wood }),
 	oneOf("rocker.top", "how the top edge runs", tops[:], Concentric, func(d *Design, _ int) *Top { return &d.Rocker.Top }),
-	oneOf("rocker.nose_end", "how the nose is finished", ends[:], SquareEnd, func(d *Design, _ int) *Finish { return &d.Rocker.NoseEnd }),
-	oneOf("rocker.tail_end", "how the tail is finished", ends[:], SquareEnd, func(d *Design, _ int) *Finish { return &d.Rocker.TailEnd }),
+	oneOf("rocker.nose_end", "how the nose is finished", ends[:], bench.Square, func(d *Design, _ int) *bench.Finish { return &d.Rocker.NoseEnd }),
+	oneOf("rocker.tail_end", "how the tail is finished", ends[:], bench.Square, func(d *Design, _ int) *bench.Finish { return &d.Rocker.TailEnd }),
 	oneOf("rocker.made", "how the rockers are made", mades[1:], Sawn, func(d *Design, _ int) *Made { return &d.Rocker.Made }),
 	text("leg.N.name", "name of the leg", func(d *Design, n int) *string { return &d.Legs[n].Name }),
 	oneOf("leg.N.kind", "which pair of legs", whiches[:], Front, func(d *Design, n int) *Which { return &d.Legs[n].Which }),

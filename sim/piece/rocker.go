@@ -28,15 +28,7 @@ const (
 
 var tops = [...]string{"concentric", "straight", "taper"}
 
-// A Finish is how an end of a rocker is finished.
-type Finish int
-
-const (
-	SquareEnd Finish = iota // sawn square to the floor edge
-	RoundEnd                // a half circle
-	EasedEnd                // square, with its corners rounded off
-)
-
+// ends are how an end of a rocker is finished, in the order of bench.Finish.
 var ends = [...]string{"square", "round", "eased"}
 
 // A Made is how the rockers are made.

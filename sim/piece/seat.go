@@ -66,9 +66,6 @@ func (a Arms) Drawn() bool { return a.Height > 0 }
 // Drawn reports whether the design has a bed.
 func (b Bed) Drawn() bool { return b.Height > 0 }
 
-// Given reports whether the empty piece is given as plain numbers.
-func (b Body) Given() bool { return b.Mass > 0 }
-
 // TopOfBack returns the middle of the crest rail's top, in the seat frame, and whether
 // seat and back are drawn so that it is known.
 func (d Design) TopOfBack() (top r2.Vec, known bool) {

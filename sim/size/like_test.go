@@ -7,6 +7,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/body"
 	"rockerwright/body/person"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
@@ -38,7 +39,7 @@ func plainChair(rng *rand.Rand) piece.Design {
 	between := func(low, high float64) float64 { return low + (high-low)*rng.Float64() }
 	d := piece.Design{
 		Rocker: piece.Rocker{Radius: between(0.95, 1.3), Nose: between(0.38, 0.45), Tail: between(0.5, 0.7)},
-		Body:   piece.Body{Mass: between(8, 18), Centre: r2.Vec{X: between(-0.03, 0.03), Y: between(0.38, 0.48)}, Inertia: between(1, 2)},
+		Body:   body.Body{Mass: between(8, 18), Centre: r2.Vec{X: between(-0.03, 0.03), Y: between(0.38, 0.48)}, Inertia: between(1, 2)},
 		Seat:   piece.Seat{Front: between(0.39, 0.44), Rear: between(0.37, 0.40), Depth: 0.45, Behind: between(0.2, 0.25)},
 		Back:   piece.Back{Recline: between(0.2, 0.32), Height: 0.7},
 		Limits: piece.DefaultLimits(piece.Chair),
@@ -87,7 +88,7 @@ func TestInversion(t *testing.T) {
 func TestClosedForm(t *testing.T) {
 	const h, k, period = 0.6, 0.35, 2.0
 	want := h + (k*k+h*h)*(2*math.Pi/period)*(2*math.Pi/period)/9.80665
-	d := piece.Design{Rocker: piece.Rocker{Radius: want, Nose: 0.4, Tail: 0.5}, Body: piece.Body{Mass: 80, Centre: r2.Vec{Y: h}, Inertia: 80 * k * k}}
+	d := piece.Design{Rocker: piece.Rocker{Radius: want, Nose: 0.4, Tail: 0.5}, Body: body.Body{Mass: 80, Centre: r2.Vec{Y: h}, Inertia: 80 * k * k}}
 	r, err := check.Balance(d)
 	if err != nil {
 		t.Fatal(err)
@@ -127,7 +128,7 @@ func TestScaledPiece(t *testing.T) {
 		grown.Rocker.Radius *= s * (0.9 + 0.2*rng.Float64()) // drawn with another
 		grown.Seat.Front, grown.Seat.Rear, grown.Seat.Depth, grown.Seat.Behind = s*old.Seat.Front, s*old.Seat.Rear, s*old.Seat.Depth, s*old.Seat.Behind
 		cube := s * s * s
-		grown.Body = piece.Body{Mass: cube * old.Body.Mass, Centre: r2.Scale(s, old.Body.Centre), Inertia: cube * s * s * old.Body.Inertia}
+		grown.Body = body.Body{Mass: cube * old.Body.Mass, Centre: r2.Scale(s, old.Body.Centre), Inertia: cube * s * s * old.Body.Inertia}
 		o := &grown.Sitters[0]
 		o.Mass, o.Inertia = cube*o.Mass, cube*s*s*old.Sitters[0].Mass*piece.Gyration*piece.Gyration
 		for _, p := range []*piece.Place{&o.Sitting, &o.LyingBack, &o.Perched} {

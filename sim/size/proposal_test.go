@@ -8,6 +8,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/body"
 	"rockerwright/body/person"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
@@ -196,7 +197,7 @@ func TestLowPointMoves(t *testing.T) {
 func plainBody() piece.Design {
 	return piece.Design{
 		Rocker:  piece.Rocker{Radius: 1.1, Nose: 0.4, Tail: 0.6},
-		Body:    piece.Body{Mass: 12, Centre: r2.Vec{X: 0.01, Y: 0.45}, Inertia: 1.5},
+		Body:    body.Body{Mass: 12, Centre: r2.Vec{X: 0.01, Y: 0.45}, Inertia: 1.5},
 		Sitters: []piece.Sitter{{Name: "one", Mass: 70, Centre: r2.Vec{X: -0.01, Y: 0.66}}},
 	}
 }

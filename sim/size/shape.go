@@ -64,7 +64,7 @@ func shifted(d piece.Design, forward, up float64) piece.Design {
 	for i := range d.Parts {
 		d.Parts[i].At = r2.Add(d.Parts[i].At, by)
 	}
-	if d.Body.Given() {
+	if d.Body.Mass > 0 {
 		d.Body.Centre = r2.Add(d.Body.Centre, by)
 	}
 	for i := range d.Sitters {

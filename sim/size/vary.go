@@ -60,7 +60,7 @@ func mayBeZero(d piece.Design, m piece.Measure) bool {
 	case "back.recline":
 		return d.Back.Drawn()
 	case "body.centre.x":
-		return d.Body.Given()
+		return d.Body.Mass > 0
 	case "part.N.at.x", "part.N.at.y", "part.N.lean":
 		return true
 	}

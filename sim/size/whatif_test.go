@@ -8,6 +8,7 @@ import (
 	"strings"
 	"testing"
 
+	"rockerwright/body"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
@@ -101,7 +102,7 @@ func TestAlterations(t *testing.T) {
 // TestWornArc holds the worn edge against the chord formula by hand, "42 becomes 59 in": the
 // rise of a 12 in chord at R 42 in is 42 − √(42² − 6²), less 1/8, and its circle s/2 + c²/8s.
 func TestWornArc(t *testing.T) {
-	d := piece.Design{Rocker: piece.Rocker{Radius: 42 * inch, Nose: 17 * inch, Tail: 20 * inch}, Body: piece.Body{Mass: 20, Inertia: 2}}
+	d := piece.Design{Rocker: piece.Rocker{Radius: 42 * inch, Nose: 17 * inch, Tail: 20 * inch}, Body: body.Body{Mass: 20, Inertia: 2}}
 	d.Body.Centre.Y = 20 * inch
 	r, err := check.Balance(d)
 	if err != nil {

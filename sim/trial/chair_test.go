@@ -5,6 +5,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/body"
 	"rockerwright/body/person"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
@@ -32,7 +33,7 @@ func readingChair() piece.Design {
 
 // plain is one body on one arc, for closed forms: all m, kg.
 func plain(radius, nose, tail, mass float64, centre r2.Vec, inertia float64) piece.Design {
-	return piece.Design{Rocker: piece.Rocker{Radius: radius, Nose: nose, Tail: tail}, Body: piece.Body{Mass: mass, Centre: centre, Inertia: inertia}}
+	return piece.Design{Rocker: piece.Rocker{Radius: radius, Nose: nose, Tail: tail}, Body: body.Body{Mass: mass, Centre: centre, Inertia: inertia}}
 }
 
 // sized is the reading chair with its owner by size.

@@ -11,6 +11,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/body"
 	"rockerwright/body/person"
 	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim"
@@ -231,7 +232,7 @@ func TestVerdicts(t *testing.T) {
 		{"nobody", func(d *piece.Design) { d.Sitters = nil }, []string{"nobody is given", "add [sitter]", "OTHERS: all keep"}},
 		{"the piece alone", func(d *piece.Design) {
 			d.Sitters = nil
-			d.Seat, d.Piece, d.Body = piece.Seat{}, piece.Piece{}, piece.Body{Mass: 12, Centre: r2.Vec{Y: 0.43}, Inertia: 1.6}
+			d.Seat, d.Piece, d.Body = piece.Seat{}, piece.Piece{}, body.Body{Mass: 12, Centre: r2.Vec{Y: 0.43}, Inertia: 1.6}
 		}, []string{"THE PIECE ALONE", "add [sitter]"}},
 		{"a person by height", func(d *piece.Design) { d.Sitters = []piece.Sitter{{Name: "owner", Mass: 80}} }, []string{"Fits the owner?"}},
 		{"a flat", func(d *piece.Design) {
@@ -316,7 +317,7 @@ func TestBoldIsNotTheOnlyCarrier(t *testing.T) {
 // TestPointOfOneMass keeps the helper designs honest: a piece of one point mass reads
 // as far over as its place says.
 func TestPointOfOneMass(t *testing.T) {
-	d := piece.Design{Rocker: piece.Rocker{Radius: 1, Nose: 0.5, Tail: 0.5}, Body: piece.Body{Mass: 10, Centre: r2.Vec{X: -0.5 * math.Tan(5*math.Pi/180), Y: 0.5}, Inertia: 1}}
+	d := piece.Design{Rocker: piece.Rocker{Radius: 1, Nose: 0.5, Tail: 0.5}, Body: body.Body{Mass: 10, Centre: r2.Vec{X: -0.5 * math.Tan(5*math.Pi/180), Y: 0.5}, Inertia: 1}}
 	if text := said(t, d, false); !strings.Contains(strings.Join(strings.Fields(text), " "), "tilts at rest 5 degrees") {
 		t.Errorf("a point %v m behind 0.5 m under the centre should tilt 5 degrees:\n%s", 0.5*math.Tan(5*math.Pi/180), text)
 	}
