@@ -93,24 +93,3 @@ const (
 var directions = [...]string{"side", "end"}
 
 func (d Direction) String() string { return directions[d] }
-
-// Ways are the two ways in which a piece rocks, as they are called, and the tilts that are looked at.
-type Ways struct {
-	Back, Forward string    // behind "going"; a tilt above zero is Back
-	Behind, Ahead string    // behind an angle: "back", "left"
-	Over          string    // behind "at the edge of going", where it goes Back
-	Marks         []float64 // tilts of which its cautions speak, rad; of a chair none
-	Across        bool      // across its length: its two rockers are alike, and stand at its ends
-}
-
-// Ways returns the ways of this piece; its direction matters to a cradle alone.
-func (d Design) Ways() Ways { return d.Traits().Ways[d.Rocks] }
-
-var (
-	backAndForth = Ways{Back: "back", Forward: "forward", Behind: "back", Ahead: "forward", Over: "back"}
-	alongABed    = Ways{Back: "to the head", Forward: "to the foot", Behind: "back", Ahead: "forward", Over: "over",
-		Marks: cradleMarks}
-	acrossABed = Ways{Back: "to the left", Forward: "to the right", Behind: "left", Ahead: "right", Over: "over",
-		Marks: cradleMarks, Across: true}
-	cradleMarks = []float64{5 * quantity.Deg, 10 * quantity.Deg}
-)
