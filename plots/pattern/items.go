@@ -67,7 +67,7 @@ type Text struct {
 }
 
 func (t Text) shapes(r *ruler) ([]shape, label) {
-	list := r.lettered(Texts, t.Text, lettering, t.At, 0)
+	list := r.lettered(Texts, t.Text, t.At, 0)
 	for i := range list {
 		list[i].at.X += list[i].width / 2
 	}
@@ -154,7 +154,7 @@ func (d Dimension) on(layer Layer, r *ruler) []shape {
 		}
 	}
 	angle, lift := upright(math.Atan2(way.Y, way.X))
-	text := r.lettered(layer, d.Text, lettering, r2.Scale(0.5, r2.Add(from, to)), angle)
+	text := r.lettered(layer, d.Text, r2.Scale(0.5, r2.Add(from, to)), angle)
 	for i := range text {
 		rise := gap
 		if text[i].width > length-4*gap {

@@ -9,6 +9,7 @@ import (
 	"codeberg.org/go-pdf/fpdf"
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/rocker/bench"
 	"rockerwright/sim/quantity"
 )
 
@@ -73,15 +74,9 @@ func number(x float64) string { return quantity.Decimal(x*points, 4) }
 
 func pair(v r2.Vec) string { return number(v.X) + " " + number(v.Y) }
 
-// set takes up a style.
-func (p *pen) set(s style) {
-	p.pdf.RawWriteStr(fmt.Sprintf("%s w %.2f G %v 0 d", number(s.width), s.grey, s.dash))
-}
-
 // line draws a straight line.
-func (p *pen) line(s style, from, to r2.Vec) {
-	p.set(s)
-	p.pdf.RawWriteStr(pair(from) + " m " + pair(to) + " l S")
+func (p *pen) line(look style, from, to r2.Vec) {
+	p.draw(shape{path: bench.Polyline(false, from, to)}, look)
 }
 
 // draw draws a shape, placed on its page, as a style says.
@@ -90,7 +85,7 @@ func (p *pen) draw(s shape, look style) {
 	case s.text != "":
 		p.write(s.text, s.height, s.left(), s.angle, 0, "")
 	case len(s.path.Strokes) > 0:
-		p.set(look)
+		p.pdf.RawWriteStr(fmt.Sprintf("%s w %.2f G %v 0 d", number(look.width), look.grey, look.dash))
 		var b strings.Builder
 		b.WriteString(pair(s.path.Start) + " m")
 		for _, a := range drawn(s.path) {

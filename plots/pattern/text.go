@@ -98,10 +98,10 @@ func (r *ruler) wrapped(text string, height, width float64) []string {
 }
 
 // lettered returns a text on a layer, its base line's middle at a point. No text is no shape.
-func (r *ruler) lettered(layer Layer, text string, height float64, at r2.Vec, angle float64) []shape {
-	text = r.fit(text, height, widest)
+func (r *ruler) lettered(layer Layer, text string, at r2.Vec, angle float64) []shape {
+	text = r.fit(text, lettering, widest)
 	if text == "" {
 		return nil
 	}
-	return []shape{{layer: layer, text: text, at: at, height: height, width: r.width(text, height), angle: angle}}
+	return []shape{{layer: layer, text: text, at: at, height: lettering, width: r.width(text, lettering), angle: angle}}
 }
