@@ -126,16 +126,15 @@ var (
 	white  = rgb(255, 255, 255)
 )
 
-// write writes the scene in a format.
-func (s scene) write(w io.Writer, f Format) error {
-	if f == PDF {
-		return s.writePDF(w)
-	}
-	return s.writeSVG(w, f)
-}
-
 // picture returns the scene as a picture.
-func (s scene) picture(name string) Picture { return Picture{Name: name, Alt: s.alt, draw: s.write} }
+func (s scene) picture(name string) Picture {
+	return Picture{Name: name, Alt: s.alt, draw: func(w io.Writer, f Format) error {
+		if f == PDF {
+			return s.writePDF(w)
+		}
+		return s.writeSVG(w, f)
+	}}
+}
 
 func (s *scene) add(groups ...group) { s.groups = append(s.groups, groups...) }
 

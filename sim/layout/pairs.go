@@ -3,7 +3,6 @@ package layout
 import (
 	"cmp"
 	"math"
-	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -120,10 +119,10 @@ func (l *Layout) pairs() error {
 }
 
 func (l *Layout) member(name string) (piece.Member, bool) {
-	list := l.Design.Members(l.Report.Edge)
-	i := slices.IndexFunc(list, func(m piece.Member) bool { return m.Name == name && m.Outline == nil })
-	if i < 0 {
-		return piece.Member{}, false
+	for _, m := range l.Design.Members(l.Report.Edge) {
+		if m.Name == name && m.Outline == nil {
+			return m, true
+		}
 	}
-	return list[i], true
+	return piece.Member{}, false
 }

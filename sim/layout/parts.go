@@ -133,24 +133,23 @@ func (l *Layout) panels() error {
 // panel lays out one. Where the staves are not counted it takes the fewest that leave half of
 // the stock, which is our judgement.
 func (l *Layout) panel(drawn piece.Panel, key string) (Panel, error) {
-	for _, m := range []struct {
-		name string
-		size float64
-	}{{"chord", drawn.Chord}, {"stock", drawn.Stock}} {
-		if m.size <= 0 {
-			return Panel{}, &piece.KeyError{Key: key + "." + m.name, Reason: "a coopered panel needs its " + m.name, Give: m.name}
-		}
+	wrong := func(name, reason, give string) (Panel, error) {
+		return Panel{}, &piece.KeyError{Key: key + "." + name, Reason: reason, Give: give}
 	}
 	c := bench.Coopered{Chord: drawn.Chord, Radius: drawn.Radius, Staves: int(drawn.Staves), Stock: drawn.Stock}
 	switch {
+	case drawn.Chord <= 0:
+		return wrong("chord", "a coopered panel needs its chord", "chord")
+	case drawn.Stock <= 0:
+		return wrong("stock", "a coopered panel needs its stock", "stock")
 	case (drawn.Radius > 0) == (drawn.Rise > 0):
-		return Panel{}, &piece.KeyError{Key: key + ".rise", Reason: "give how deep the panel is hollow, or its radius: one of the two", Give: "rise"}
+		return wrong("rise", "give how deep the panel is hollow, or its radius: one of the two", "rise")
 	case drawn.Rise > drawn.Chord/2:
-		return Panel{}, &piece.KeyError{Key: key + ".rise", Reason: "a panel is at most half a circle: it is no deeper than half its width", Give: "rise"}
+		return wrong("rise", "a panel is at most half a circle: it is no deeper than half its width", "rise")
 	case drawn.Rise > 0:
 		radius, err := bench.SagittaRadius(drawn.Chord, drawn.Rise)
 		if err != nil {
-			return Panel{}, &piece.KeyError{Key: key + ".rise", Reason: err.Error()}
+			return wrong("rise", err.Error(), "")
 		}
 		c.Radius = radius
 	}
@@ -165,11 +164,13 @@ func (l *Layout) panel(drawn piece.Panel, key string) (Panel, error) {
 	}
 	var size *bench.SizeError
 	if errors.As(err, &size) && size.What == "a stock" {
-		half := math.Asin(c.Chord/2/c.Radius) / float64(c.Staves)
-		return Panel{}, &piece.KeyError{Key: key + ".stock", Reason: fmt.Sprintf("%d staves of %s are hollowed through: the hollow is %s deep in each", c.Staves, l.with(c.Stock), l.with(c.Radius*(1-math.Cos(half)))), Give: "staves"}
+		hollow := c.Radius * (1 - math.Cos(math.Asin(c.Chord/2/c.Radius)/float64(c.Staves)))
+		return wrong("stock", fmt.Sprintf("%d staves of %s are hollowed through: the hollow is %s deep in each",
+			c.Staves, l.with(c.Stock), l.with(hollow)), "staves")
 	}
 	if err != nil {
-		return Panel{}, &piece.KeyError{Key: key + ".chord", Reason: "a panel of " + l.with(c.Chord) + " over a radius of " + l.with(c.Radius) + " is more than half a circle", Give: "radius"}
+		return wrong("chord",
+			"a panel of "+l.with(c.Chord)+" over a radius of "+l.with(c.Radius)+" is more than half a circle", "radius")
 	}
 	return Panel{drawn, c, stave}, nil
 }
