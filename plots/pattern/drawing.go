@@ -151,7 +151,8 @@ func (y *yard) longCheck(d Drawing, units quantity.System) {
 			}
 		}
 	}
-	y.add(Dimension{From: from, To: to, Offset: offset, Text: text}.on(Check, y.ruler)...)
+	list, _ := Dimension{Check, from, to, offset, text}.shapes(y.ruler)
+	y.add(list...)
 }
 
 // A square is a test square and what it says.

@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -39,16 +40,10 @@ type RockerPattern struct {
 // Drawing returns the pattern: outline, centre line, low point, stations, legs, square corner
 // with the floor line it stands on, and grain. The error is an [*bench.OutlineError].
 func (p RockerPattern) Drawing() (Drawing, error) {
-	outline, err := p.Rocker.Outline()
-	if err != nil {
-		return Drawing{}, err
-	}
-	floor, wood, top, err := p.Rocker.Edges()
-	if err != nil {
-		return Drawing{}, err
-	}
-	sweeps, corner, err := p.Rocker.Trammel()
-	if err != nil {
+	outline, whole := p.Rocker.Outline()
+	floor, wood, top, edges := p.Rocker.Edges()
+	sweeps, corner, trammel := p.Rocker.Trammel()
+	if err := cmp.Or(whole, edges, trammel); err != nil {
 		return Drawing{}, err
 	}
 	tips := [2]r2.Vec{p.Rocker.Edge.Tail(), p.Rocker.Edge.Nose()}
@@ -151,12 +146,10 @@ func (p FormPattern) Drawing() Drawing {
 	return Drawing{TipToTip: p.Face, Items: append(items, p.EndWords.items(p.Outline)...)}
 }
 
-// behind is how much wood a form outside the curve has under the lowest of its face, m.
-const behind = 0.1016
-
 // Behind returns the outline of a form with a face, from the nose to the tail, that hangs
 // through below its ends, on a level back.
 func Behind(face bench.Path) bench.Path {
+	const behind = 0.1016 // m: the wood under the lowest of the face
 	back := face.Bounds().Min.Y - behind
 	outline := bench.Path{Start: face.Start, Closed: true, Strokes: append([]bench.Stroke{}, face.Strokes...)}
 	outline.Strokes = append(outline.Strokes, bench.Stroke{To: r2.Vec{X: face.End().X, Y: back}}, bench.Stroke{To: r2.Vec{X: face.Start.X, Y: back}})

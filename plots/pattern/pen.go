@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"strings"
+	"time"
 	"unicode"
 
 	"codeberg.org/go-pdf/fpdf"
@@ -148,8 +149,9 @@ var (
 func newPen(r *ruler, title string) *pen {
 	pdf := fpdf.New("P", "pt", "", "")
 	pdf.SetCatalogSort(true)
-	pdf.SetCreationDate(epoch)
-	pdf.SetModificationDate(epoch)
+	none := time.Unix(0, 0).UTC()
+	pdf.SetCreationDate(none)
+	pdf.SetModificationDate(none)
 	pdf.SetAutoPageBreak(false, 0)
 	pdf.SetTitle(title, true)
 	return &pen{r, pdf}

@@ -156,9 +156,6 @@ func (s *sheets) first() {
 	s.overview(r2.Box{Min: r2.Vec{X: margin, Y: low}, Max: r2.Vec{X: paper.Width - margin, Y: top - 3*heading}})
 }
 
-// told is the height of the capitals of advice, m.
-const told = 2.9e-3
-
 // advice is what stands in the test squares, by lines.
 func (s *sheets) advice() [2][]string {
 	together := []string{"One sheet: there is nothing to glue."}
@@ -181,6 +178,7 @@ func (s *sheets) advice() [2][]string {
 // instructed draws a test square with advice in it.
 func (s *sheets) instructed(sq square, at r2.Vec, advice []string) {
 	s.draw(sq.shapes(s.ruler, at)[0], style{width: 0.25e-3})
+	const told = 2.9e-3 // height of the capitals of advice, m
 	y := at.Y + sq.side - 10e-3
 	s.write("This square is "+sq.text[:len(sq.text)-len(" square")], lettering, r2.Vec{X: at.X + 6e-3, Y: y}, 0, 0, "B")
 	for _, paragraph := range advice {

@@ -115,9 +115,6 @@ type Panel struct {
 	Stave bench.Stave
 }
 
-// mostStaves is how many staves are tried.
-const mostStaves = 40
-
 func (l *Layout) panels() error {
 	for i, drawn := range l.Design.Panels {
 		p, err := l.panel(drawn, numbered("panel", i, len(l.Design.Panels)))
@@ -155,7 +152,8 @@ func (l *Layout) panel(drawn piece.Panel, key string) (Panel, error) {
 	}
 	stave, err := c.Stave()
 	if c.Staves == 0 {
-		for n := 1; n <= mostStaves; n++ {
+		const most = 40 // staves that are tried
+		for n := 1; n <= most; n++ {
 			c.Staves = n
 			if stave, err = c.Stave(); err == nil && stave.Thick >= c.Stock/2 {
 				break
