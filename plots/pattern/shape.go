@@ -62,10 +62,10 @@ func turnedBy(shapes []shape, angle float64) []shape {
 	if angle == 0 {
 		return shapes
 	}
+	turn := r2.NewRotation(angle, r2.Vec{})
 	list := make([]shape, len(shapes))
 	for i, s := range shapes {
-		s.path = s.path.Turned(angle, r2.Vec{})
-		s.at = r2.Rotate(s.at, angle, r2.Vec{})
+		s = s.placed(turn.Rotate)
 		s.angle += angle
 		if s.flips && math.Cos(s.angle) < -0.1 { // beyond upright, and a little leaning over is let be
 			s.at = r2.Add(s.at, r2.Scale(0.8*s.height, along(s.angle+math.Pi/2)))

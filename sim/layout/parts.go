@@ -71,32 +71,23 @@ func (l *Layout) leg(drawn piece.Leg, key string) (Leg, error) {
 		return Leg{}, l.missed(err, key)
 	}
 	leg := Leg{Leg: drawn, Line: line, Standing: standing, Side: drawn.SideOr()}
+	length := standing.Length + l.Design.Seat.ThickOr() // of the centre line, from the foot to the top of the seat
 	if drawn.Block > 0 {
 		block, err := standing.Block(leg.Side, leg.Side, drawn.Block)
 		if err != nil {
 			return Leg{}, &piece.KeyError{Key: key + ".size", Reason: "no block fits under this leg: " + err.Error()}
 		}
-		leg.Block = &block
+		leg.Block, length = &block, length-block.Shorter // sawn square
+	} else {
+		leg.Cut, leg.Across = leg.Side*math.Tan(standing.Cut), leg.Side*math.Tan(standing.Across)
 	}
-	leg.finish(l.Design.Seat.ThickOr())
+	// the longest edge is longer by half of what the foot is out of square, along the rocker and across it
+	leg.Finished = Size{length + (math.Abs(leg.Cut)+math.Abs(leg.Across))/2, leg.Side, leg.Side}
 	joint, err := bench.NotchJoint{Leg: leg.Side, Seat: l.Design.Seat.ThickOr(), Depth: leg.Side / 2}.RabbetChoices(math.Pi / 2)
 	if err == nil {
 		leg.Joint = &joint
 	}
 	return leg, nil
-}
-
-// finish sets the size of a leg from its foot to the top of a seat of a thickness, m, its length that of
-// its longest edge: the centre line, and half of what the foot is out of square along the rocker and
-// across it. On a block it is sawn square, and the block taken off.
-func (leg *Leg) finish(seat float64) {
-	length := leg.Standing.Length + seat
-	if leg.Block != nil {
-		length -= leg.Block.Shorter
-	} else {
-		leg.Cut, leg.Across = leg.Side*math.Tan(leg.Standing.Cut), leg.Side*math.Tan(leg.Standing.Across)
-	}
-	leg.Finished = Size{length + (math.Abs(leg.Cut)+math.Abs(leg.Across))/2, leg.Side, leg.Side}
 }
 
 // missed explains a leg that does not come down on its rocker.
