@@ -51,15 +51,14 @@ func (l *Layout) bent() error {
 		return nil
 	}
 	longest, tightest, err := l.Rocker.Bend()
-	if err != nil {
-		if l.MadeTaken {
-			l.Made = piece.Sawn // no strip bends over a corner
-			return nil
-		}
-		var outline *bench.OutlineError
-		if errors.As(err, &outline) && outline.Span >= 0 {
-			return &piece.KeyError{Key: "rocker.made", Reason: "neither strips nor steamed wood bend over a corner", Give: "made", Word: "sawn"}
-		}
+	var outline *bench.OutlineError
+	switch {
+	case err != nil && l.MadeTaken:
+		l.Made = piece.Sawn // no strip bends over a corner
+		return nil
+	case errors.As(err, &outline) && outline.Span >= 0:
+		return &piece.KeyError{Key: "rocker.made", Reason: "neither strips nor steamed wood bend over a corner", Give: "made", Word: "sawn"}
+	case err != nil:
 		return err
 	}
 	depth := l.woodDepth()
