@@ -212,14 +212,13 @@ func (f *File) In(units quantity.System) (string, error) {
 	values := map[string]string{}
 	for _, key := range saved.Design.Keys() {
 		e, found := saved.find(key)
-		measure, field, lost := saved.Design.Measure(key)
-		was, err := quantity.FromNumber(1, measure.Kind, saved.Design.Units)
-		is, other := quantity.FromNumber(1, measure.Kind, units)
-		if err := errors.Join(lost, err, other); err != nil {
+		measure, field, err := saved.Design.Measure(key)
+		if err != nil {
 			return "", err
 		}
-		if found && was != is && plainNumber(e.Raw) {
-			values[short(key)] = inUnits(*field, is, measure.Kind, units)
+		kind := measure.Kind
+		if found && quantity.One(kind, saved.Design.Units) != quantity.One(kind, units) && plainNumber(e.Raw) {
+			values[short(key)] = inUnits(*field, kind, units)
 		}
 	}
 	_, said := saved.find("units")
@@ -242,11 +241,11 @@ func plainNumber(raw string) bool {
 	})
 }
 
-// inUnits returns a value in units of one, as a maker types it where that says it.
-func inUnits(x, one float64, kind quantity.Kind, units quantity.System) string {
+// inUnits returns a value as a plain number, as a maker types it where that says it.
+func inUnits(x float64, kind quantity.Kind, units quantity.System) string {
 	if math.Abs(quantity.Round(x, kind, units)-x) < 1e-9 {
 		return quantity.Shop(x, kind, units)
 	}
-	text := strconv.FormatFloat(x/one, 'f', 4, 64)
+	text := strconv.FormatFloat(x/quantity.One(kind, units), 'f', 4, 64)
 	return strings.TrimRight(strings.TrimRight(text, "0"), ".")
 }
