@@ -21,8 +21,8 @@ const triedPorts = 20
 
 // A Door is where a site is served, on loopback alone.
 type Door struct {
-	Asked, Port int // the port that was asked for, and the one that was free
-	listeners   []net.Listener
+	Port      int // the one that was free
+	listeners []net.Listener
 }
 
 // URL returns the address of the page.
@@ -35,7 +35,6 @@ func Open(port int) (*Door, error) {
 	for p := port; p <= 65535 && p < port+triedPorts; p++ {
 		var d *Door
 		if d, err = open(p); err == nil {
-			d.Asked = port
 			return d, nil
 		}
 		if !taken(err) {
