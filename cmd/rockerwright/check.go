@@ -80,8 +80,8 @@ func (c *checking) run(cmd *cobra.Command, args []string) error {
 		}
 	}
 	switch n := len(answers); {
-	case c.pictures.folder != "" && n > 1:
-		return fmt.Errorf("--pictures draws one design at a time; name one file, and one value for each change")
+	case c.folder != "" && n > 1:
+		return notOne("--pictures draws one design at a time;")
 	case !c.json && n > mostColumns:
 		return fmt.Errorf("%d designs do not fit side by side; ask for %d at a time", n, mostColumns)
 	}

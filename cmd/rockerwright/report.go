@@ -18,8 +18,7 @@ import (
 // reporting is a call of report.
 type reporting struct {
 	telling
-	output  string
-	replace bool
+	output string
 }
 
 func reportCommand() *cobra.Command {
