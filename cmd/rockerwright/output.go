@@ -168,12 +168,10 @@ func place(temporary, path string, replace bool) error {
 
 // reason returns what the system says, without the name of the draft.
 func reason(err error) error {
-	var onPath *fs.PathError
-	var onLink *os.LinkError
-	switch {
-	case errors.As(err, &onPath):
+	if onPath, is := errors.AsType[*fs.PathError](err); is {
 		return onPath.Err
-	case errors.As(err, &onLink):
+	}
+	if onLink, is := errors.AsType[*os.LinkError](err); is {
 		return onLink.Err
 	}
 	return err

@@ -100,7 +100,7 @@ func (s *sizing) forFeel(cmd *cobra.Command, file *design.File) error {
 		return err
 	}
 	likeness, err := size.Like(old.Design, file.Design)
-	if wrong := (*size.OldError)(nil); errors.As(err, &wrong) {
+	if wrong, is := errors.AsType[*size.OldError](err); is {
 		return explained(old, wrong.Err)
 	}
 	if err != nil {
@@ -124,7 +124,7 @@ func (s *sizing) forFeel(cmd *cobra.Command, file *design.File) error {
 // forTarget answers which rocker does what a file aims for; it fails where that cannot all be had.
 func (s *sizing) forTarget(cmd *cobra.Command, file *design.File) error {
 	found, err := size.Solve(file.Design, size.Options{Seed: s.seed})
-	if nothing := (*size.NoTargetError)(nil); errors.As(err, &nothing) {
+	if _, is := errors.AsType[*size.NoTargetError](err); is {
 		return fmt.Errorf(`%s aims for nothing. Say under [target] what you want, or type it, for example:
   %s target.one_rock=2.0 target.seat_falls=6
 Or name a piece that is liked:
@@ -152,7 +152,7 @@ Or name a piece that is liked:
 
 // explained gives an error of sizing its file, and its place where it has one.
 func explained(f *design.File, err error) error {
-	if unsuited := (*size.UnsuitedError)(nil); errors.As(err, &unsuited) {
+	if unsuited, is := errors.AsType[*size.UnsuitedError](err); is {
 		return fmt.Errorf("%s: %s", f.Name, unsuited.Reason)
 	}
 	return f.Explain(err)
