@@ -85,14 +85,16 @@ const (
 
 // Serve serves the site until ctx is done, and then closes within half a second.
 func (d *Door) Serve(ctx context.Context, s *Site) error {
+	var connections few
 	server := &http.Server{
-		Handler: s.handler(d.hosts()), ConnContext: known, ReadHeaderTimeout: headTime, ReadTimeout: readTime, WriteTimeout: writeTime,
-		IdleTimeout: idleTime, MaxHeaderBytes: 16 << 10, ErrorLog: log.New(io.Discard, "", 0),
+		Handler: s.handler(d.hosts()), ConnContext: connections.begun, ConnState: connections.ended,
+		ReadHeaderTimeout: headTime, ReadTimeout: readTime, WriteTimeout: writeTime, IdleTimeout: idleTime,
+		MaxHeaderBytes: 16 << 10, ErrorLog: log.New(io.Discard, "", 0),
 		BaseContext: func(net.Listener) context.Context { return ctx },
 	}
 	ended := make(chan error, len(d.listeners))
 	for _, l := range d.listeners {
-		go func() { ended <- server.Serve(&few{Listener: l}) }()
+		go func() { ended <- server.Serve(l) }()
 	}
 	select {
 	case err := <-ended:
