@@ -84,29 +84,47 @@ func (f *File) Saved(d piece.Design) (string, error) {
 	}
 	values := map[string]string{}
 	maps.Copy(values, f.changed)
-	was, now := f.Design.Rocker, d.Rocker
-	anew := len(was.Arcs) != len(now.Arcs) || len(was.Rises) != len(now.Rises) || len(was.Points) != len(now.Points)
-	for _, key := range f.Design.Keys() {
-		if anew && curveKey(key) {
-			continue
-		}
-		measure, before, lost := f.Design.Measure(key)
-		_, after, err := d.Measure(key)
-		if err := errors.Join(lost, err); err != nil {
-			return "", err
-		}
-		if *before != *after {
-			values[short(key)] = AsTyped(*after, measure.Kind, d.Units)
-		}
+	changes, err := Changes(f.Design, d)
+	if err != nil {
+		return "", err
+	}
+	for _, change := range changes {
+		key, value, _ := strings.Cut(change, "=")
+		values[short(key)] = value
 	}
 	made := f.with(values)
-	if anew {
+	if anew(f.Design.Rocker, d.Rocker) {
 		if err := made.redraw(d); err != nil {
 			return "", err
 		}
 	}
-	_, err := Parse(f.Name, made.Text)
+	_, err = Parse(f.Name, made.Text)
 	return made.Text, err
+}
+
+// anew reports whether a rocker is drawn in another way than it was.
+func anew(was, is piece.Rocker) bool {
+	return len(was.Arcs) != len(is.Arcs) || len(was.Rises) != len(is.Rises) || len(was.Points) != len(is.Points)
+}
+
+// Changes returns the changes, "rocker.tail=20-1/2", that lead from a design to another with the same
+// entries; but for those of the curve of its rocker where that is drawn in another way.
+func Changes(from, to piece.Design) ([]string, error) {
+	changes := []string{}
+	for _, key := range from.Keys() {
+		if anew(from.Rocker, to.Rocker) && curveKey(key) {
+			continue
+		}
+		measure, was, lost := from.Measure(key)
+		_, is, err := to.Measure(key)
+		if err := errors.Join(lost, err); err != nil {
+			return nil, err
+		}
+		if *was != *is {
+			changes = append(changes, key+"="+AsTyped(*is, measure.Kind, to.Units))
+		}
+	}
+	return changes, nil
 }
 
 // AsTyped returns a value as a maker types it, where that says it to a thousandth of a

@@ -11,7 +11,6 @@ import (
 	"rockerwright/cmd/internal/papers"
 	"rockerwright/cmd/internal/report"
 	"rockerwright/cmd/internal/words"
-	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/size"
 )
@@ -79,30 +78,10 @@ func (s *Site) like(ctx context.Context, a ask, f *design.File) (any, error) {
 		if !k.Found {
 			return likeness{Says: words.Feels(k)}, nil
 		}
-		changes, err := changed(f.Design, k.Design)
+		changes, err := design.Changes(f.Design, k.Design)
 		return likeness{Found: true, Changes: changes, Says: words.Feels(k)}, err
 	}
 	return nil, fmt.Errorf("there is no way %q", a.Way)
-}
-
-// changed returns the changes that lead from a design to one with the same entries.
-func changed(from, to piece.Design) ([]string, error) {
-	changes := []string{}
-	from, to = from.Clone(), to.Clone()
-	for _, key := range from.Keys() {
-		measure, was, err := from.Measure(key)
-		if err != nil {
-			return nil, err
-		}
-		_, is, err := to.Measure(key)
-		if err != nil {
-			return nil, err
-		}
-		if *was != *is {
-			changes = append(changes, key+"="+design.AsTyped(*is, measure.Kind, from.Units))
-		}
-	}
-	return changes, nil
 }
 
 // document is a file for the page to hand over.

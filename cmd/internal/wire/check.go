@@ -14,10 +14,6 @@ import (
 // degrees; notes are what it assumes, found says each of its findings, in words.
 func Check(a trial.Answer, released []float64, notes, found []string) Object {
 	r := &a.Report
-	loads := make([]Object, len(r.Loads))
-	for i := range r.Loads {
-		loads[i] = load(r, &r.Loads[i], released)
-	}
 	findings := make([]Object, len(a.Findings))
 	for i, f := range a.Findings {
 		findings[i] = finding(f, found[i])
@@ -32,7 +28,7 @@ func Check(a trial.Answer, released []float64, notes, found []string) Object {
 	}
 	return Object{
 		{"design", r.Design.Title}, {"kind", r.Design.Kind.String()},
-		{"loads", loads},
+		{"loads", each(r.Loads, func(l check.Load) Object { return load(r, &l, released) })},
 		{"limits", each(r.Limits, limit)}, {"worth_a_look", each(r.Look, limit)},
 		{"notes", notes},
 		{"people", each(r.Somebody, somebody)}, {"fit", each(r.Fit, fit)},
