@@ -16,7 +16,6 @@ import (
 	"rockerwright/cmd/internal/design"
 	"rockerwright/plots/pattern"
 	"rockerwright/sim/layout"
-	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
 
@@ -37,24 +36,24 @@ func Ours(name string) bool { return ours.MatchString(name) }
 // its units, and returns the files, those to be printed first. The error is the design's, explained,
 // or of --paper.
 func Of(f *design.File, asked string, options layout.Options) (layout.Layout, []File, error) {
-	paper, err := paperFor(f, asked)
-	if err != nil {
-		return layout.Layout{}, nil, err
+	s := set{source: filepath.Base(f.Name), asked: asked != ""}
+	usual := map[quantity.System]string{quantity.Inch: "letter", quantity.Metric: "A4"}[f.Design.Units]
+	var err error
+	if s.paper, err = pattern.PaperNamed(cmp.Or(asked, f.Design.Shop.Paper, usual)); err != nil {
+		return layout.Layout{}, nil, f.Explain(s.unfit(err, ""))
+	}
+	if s.sheet = s.paper; s.paper.Name != "letter" && s.paper.Name != "A4" {
+		if s.sheet, err = pattern.PaperNamed(usual); err != nil {
+			panic(err) // it is in the table
+		}
 	}
 	l, err := layout.Of(f.Design, options)
 	if err != nil {
 		return l, nil, f.Explain(err)
 	}
-	s := set{l: l, source: filepath.Base(f.Name), title: l.Design.Title,
-		paper: paper, sheet: sheetFor(l.Design.Units), asked: asked != ""}
+	s.l, s.title = l, cmp.Or(l.Design.Title, "Untitled "+l.Design.Kind.String())
 	if len(f.Changes) > 0 {
 		s.source += ", changed"
-	}
-	if s.title == "" {
-		s.title = "Untitled " + l.Design.Kind.String()
-	}
-	if paper.Name == "letter" || paper.Name == "A4" {
-		s.sheet = paper
 	}
 	s.all()
 	if s.err != nil {
@@ -73,36 +72,6 @@ func Sizes() []string {
 		names = append(names, p.Name)
 	}
 	return names
-}
-
-// paperFor returns the paper asked for, by the call, by the design, or by its units.
-func paperFor(f *design.File, asked string) (pattern.Paper, error) {
-	name := cmp.Or(asked, f.Design.Shop.Paper)
-	if name == "" {
-		return sheetFor(f.Design.Units), nil
-	}
-	paper, err := pattern.PaperNamed(name)
-	if err == nil {
-		return paper, nil
-	}
-	reason := strings.TrimPrefix(err.Error(), "pattern: ")
-	if asked != "" {
-		return paper, fmt.Errorf("--paper: %s", reason)
-	}
-	return paper, f.Explain(&piece.KeyError{Key: "shop.paper", Reason: reason, Give: "paper"})
-}
-
-// sheetFor returns the sheet of paper that goes with units.
-func sheetFor(units quantity.System) pattern.Paper {
-	name := "letter"
-	if units == quantity.Metric {
-		name = "A4"
-	}
-	paper, err := pattern.PaperNamed(name)
-	if err != nil {
-		panic(err) // it is in the table
-	}
-	return paper
 }
 
 // Zip returns the layout of a design as a zip archive of its files, dated by the day: the same design
