@@ -20,40 +20,31 @@ func Like(l size.Likeness) Object {
 	rules := each(l.Rules, func(r size.Rule) Object {
 		return Object{{"rule", ruleNames[r.Name]}, {"height_m", r.Height}, {"radius_m", r.Radius}, {"period_s", r.Period}}
 	})
-	if len(rules) == 0 {
-		rules = nil
-	}
 	return Object{
 		{"old", feel(l.Old, l.OldPiece)},
 		{"new", feel(l.New, l.Wanted)},
 		{"ways", each(l.Ways[:], kept)},
-		{"common_practice", rules},
+		{"common_practice", where(len(rules) > 0, rules)},
 	}
 }
 
 // feel is how a piece rocks with its owner at ease; all is null where it does not rock on an arc.
 func feel(f size.Feel, r check.Balanced) Object {
-	if !(f.Radius > 0) {
-		none := math.NaN()
-		f.Radius, f.Height, f.Gyration, f.Steadiness, f.Period = none, none, none, none, none
-	}
+	onArc := f.Radius > 0
 	return Object{
 		{"design", r.Design.Title}, {"load", f.Load.Name},
-		{"radius_m", f.Radius}, {"height_m", f.Height}, {"gyration_m", f.Gyration},
-		{"steadiness_m", f.Steadiness}, {"period_s", f.Period},
+		{"radius_m", where(onArc, f.Radius)}, {"height_m", where(onArc, f.Height)},
+		{"gyration_m", where(onArc, f.Gyration)},
+		{"steadiness_m", where(onArc, f.Steadiness)}, {"period_s", where(onArc, f.Period)},
 	}
 }
 
 // kept is one way to keep the feel: exact, and rounded to what a maker sets.
 func kept(k size.Kept) Object {
-	exact, scale := math.NaN(), math.NaN()
-	var rounded Object
-	if k.Found {
-		exact, scale, rounded = k.Exact, k.Scale, rocker(k.Report)
-	}
 	return Object{
 		{"keeps", k.Way.String()}, {"found", k.Found},
-		{"radius_exact_m", exact}, {"scale", scale}, {"rounded", rounded},
+		{"radius_exact_m", where(k.Found, k.Exact)}, {"scale", where(k.Found, k.Scale)},
+		{"rounded", where(k.Found, rocker(k.Report))},
 	}
 }
 
@@ -182,19 +173,13 @@ func readings(r size.Readings) Object {
 // row is one change. "hold_to" is null where it need not be exact, where no exactness helps, and of
 // what is not made in a shop.
 func row(r size.Row) Object {
-	made := func(x float64) float64 {
-		if !r.Made {
-			return math.NaN()
-		}
-		return amount(x, r.Kind)
-	}
 	return Object{
 		{"key", given(r.Key)}, {"label", r.Label}, {"unit", unit(r.Kind)}, {"change", amount(r.Change, r.Kind)},
 		{"before", readings(r.Before)}, {"after", readings(r.After)},
-		{"made", r.Made}, {"hold_to", made(r.HoldTo)},
+		{"made", r.Made}, {"hold_to", where(r.Made, amount(r.HoldTo, r.Kind))},
 		{"need_not_be_exact", r.Made && math.IsInf(r.HoldTo, 1)},
 		{"no_exactness_helps", r.Made && math.IsNaN(r.HoldTo)},
-		{"shop_holds", made(r.Shop)},
+		{"shop_holds", where(r.Made, amount(r.Shop, r.Kind))},
 	}
 }
 
