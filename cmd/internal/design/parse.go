@@ -31,7 +31,7 @@ type File struct {
 // Parse reads a design from text; name is what messages call it. The error is an
 // [*Error]. The text is scanned before it is decoded, for a decoder takes any depth and length.
 func Parse(name, text string) (*File, error) {
-	f := &File{Name: name}
+	f := &File{Name: name, changed: map[string]string{}}
 	var err error
 	if f.Text, err = plain(text); err != nil {
 		return nil, &Error{File: name, Message: err.Error()}

@@ -23,10 +23,7 @@ func (f *File) Filled() (string, error) {
 		return "", err
 	}
 	values := map[string]string{}
-	for changed := range f.changed {
-		if !strings.HasPrefix(changed, "sitter.") {
-			continue
-		}
+	if slices.ContainsFunc(f.Typed, func(change string) bool { return strings.HasPrefix(change, "sitter.") }) {
 		sized, keys, err := check.Recommended(f.Design)
 		if err != nil {
 			return "", f.Explain(err)
@@ -36,7 +33,6 @@ func (f *File) Filled() (string, error) {
 				values[short(key)] = quantity.Shop(*field, measure.Kind, f.Design.Units)
 			}
 		}
-		break
 	}
 	maps.Copy(values, f.changed)
 	return f.with(values).Text, nil
@@ -82,8 +78,7 @@ func (f *File) Saved(d piece.Design) (string, error) {
 	if err := f.keepsUnits(); err != nil {
 		return "", err
 	}
-	values := map[string]string{}
-	maps.Copy(values, f.changed)
+	values := maps.Clone(f.changed)
 	changes, err := Changes(f.Design, d)
 	if err != nil {
 		return "", err

@@ -50,9 +50,6 @@ func (f *File) Set(key, value string) error {
 	if s.field != nil {
 		shown = quantity.With(*s.field, s.measure.Kind, f.Design.Units)
 	}
-	if f.changed == nil {
-		f.changed = map[string]string{}
-	}
 	f.changed[short(key)] = value
 	if key == "kind" {
 		f.limitsOfKind()

@@ -121,18 +121,10 @@ func Class(w io.Writer, columns [2]words.Column, subjects [2]Subject) error {
 	}{words.Class(columns, subjects[0].Making), subjects})
 }
 
-// side returns the side view: rocking, where it rocks.
-func (s Subject) side() plots.Picture {
+// side returns the side view, where it rocks drawn by rocking.
+func (s Subject) side(rocking func(trial.Rocking) plots.Picture) plots.Picture {
 	if s.Rocking != nil {
-		return plots.RockingView(*s.Rocking)
-	}
-	return plots.SideView(s.Answer.Report)
-}
-
-// narrow returns the side view for half a page.
-func (s Subject) narrow() plots.Picture {
-	if s.Rocking != nil {
-		return plots.NarrowRockingView(*s.Rocking)
+		return rocking(*s.Rocking)
 	}
 	return plots.SideView(s.Answer.Report)
 }
