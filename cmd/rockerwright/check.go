@@ -119,8 +119,11 @@ func checkSheet(variants []variant, answers []trial.Answer) sheet.Sheet {
 	return words.Columns("Side by side", source, columns)
 }
 
-// welcome checks the built-in chair and says what to do next.
-func welcome(cmd *cobra.Command, _ []string) error {
+// welcome checks the built-in chair and says what to do next, where no command is typed.
+func welcome(cmd *cobra.Command, typed []string) error {
+	if len(typed) > 0 {
+		return unknownCommand(typed[0])
+	}
 	if err := new(checking).run(cmd, nil); err != nil {
 		return err
 	}

@@ -81,15 +81,10 @@ write stands where you are; what is there already is kept unless you add --repla
 // rootCommand returns the whole command line.
 func rootCommand() *cobra.Command {
 	root := &cobra.Command{
-		Use:   "rockerwright",
-		Short: "how a rocking chair rests, rocks and goes over",
-		Long:  about,
-		Args: func(_ *cobra.Command, args []string) error {
-			if len(args) == 0 {
-				return nil
-			}
-			return unknownCommand(args[0])
-		},
+		Use:           "rockerwright",
+		Short:         "how a rocking chair rests, rocks and goes over",
+		Long:          about,
+		Args:          cobra.ArbitraryArgs, // which welcome refuses
 		RunE:          welcome,
 		Version:       version,
 		SilenceErrors: true,
@@ -135,13 +130,10 @@ func versionCommand() *cobra.Command {
 	return &cobra.Command{
 		Use:   "version",
 		Short: "print which version this is",
-		Args: func(_ *cobra.Command, args []string) error {
+		RunE: func(cmd *cobra.Command, args []string) error {
 			if len(args) > 0 {
-				return fmt.Errorf("version takes no words behind it; type: rockerwright version")
+				return errors.New("version takes no words behind it; type: rockerwright version")
 			}
-			return nil
-		},
-		RunE: func(cmd *cobra.Command, _ []string) error {
 			_, err := fmt.Fprint(cmd.OutOrStdout(), versionLine())
 			return err
 		},

@@ -240,7 +240,7 @@ func oldLayout(folder string, replace bool) (there bool, err error) {
 	case err != nil:
 		return false, fmt.Errorf("%s cannot be looked at: %w", named(folder), reason(err))
 	case !replace:
-		return false, fmt.Errorf("%s is already there and was left as it is. To make it anew, add --replace", named(folder))
+		return false, alreadyThere(folder, "To make it anew, add --replace")
 	case !info.IsDir():
 		return false, fmt.Errorf("%s is there and is no folder: it was left as it is", named(folder))
 	}

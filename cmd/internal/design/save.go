@@ -7,7 +7,6 @@ import (
 	"maps"
 	"math"
 	"slices"
-	"strconv"
 	"strings"
 
 	"rockerwright/cmd/internal/design/locate"
@@ -259,6 +258,5 @@ func inUnits(x float64, kind quantity.Kind, units quantity.System) string {
 	if math.Abs(quantity.Round(x, kind, units)-x) < 1e-9 {
 		return quantity.Shop(x, kind, units)
 	}
-	text := strconv.FormatFloat(x/quantity.One(kind, units), 'f', 4, 64)
-	return strings.TrimRight(strings.TrimRight(text, "0"), ".")
+	return quantity.Decimal(x/quantity.One(kind, units), 4)
 }

@@ -17,11 +17,8 @@ import (
 
 // begin answers with a starting design.
 func (s *Site) begin(_ context.Context, a ask) (any, error) {
-	text, found := design.Start(a.Kind)
-	if !found {
-		return nil, fmt.Errorf("there is no starting design %q; there are %s", a.Kind, strings.Join(design.Starts(), ", "))
-	}
-	return Work{Name: a.Kind + ".toml", Text: text, Changes: []string{}}, nil
+	text, err := design.Start(a.Kind)
+	return Work{Name: a.Kind + ".toml", Text: text, Changes: []string{}}, err
 }
 
 // of makes an answer about the design that is asked of, which it reads.
