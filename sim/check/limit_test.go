@@ -70,3 +70,13 @@ func TestEveryLimitIsAsked(t *testing.T) {
 		}
 	}
 }
+
+// TestWorst: nothing is worse than no rest, not even four times a tilt that is allowed.
+func TestWorst(t *testing.T) {
+	tilted := Limit{Name: "rest_tilt", AtLeast: math.NaN(), AtMost: 5, Got: 20}
+	for _, limits := range [][]Limit{{tilted, {Name: "rest"}}, {tilted, {Name: "back_margin", AtLeast: 15, AtMost: math.NaN(), Got: math.NaN()}}} {
+		if worst := worstOf(limits); worst != 1 {
+			t.Errorf("of %+v the worst is %d, want the second", limits, worst)
+		}
+	}
+}

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -161,11 +162,9 @@ func (l *Layout) lying(depth, lost float64) (bench.Rocker, error) {
 	nose, _ := l.Rocker.Edge.Reach()
 	waste := l.Shop.EndWaste
 	var spans []rocker.Span
-	from, low := 0.0, waste // along the drawn edge from the nose, and along the edge on the form
-	for _, s := range l.Rocker.Edge.Drawn() {
-		if s.Length == 0 {
-			continue
-		}
+	from, low := 0.0, waste                                                                                   // along the drawn edge from the nose, and along the edge on the form
+	drawn := slices.DeleteFunc(l.Rocker.Edge.Drawn(), func(s rocker.DrawnSpan) bool { return s.Length == 0 }) // a corner is no wood
+	for i, s := range drawn {
 		length, radius := s.Length, 0.0
 		if s.Radius != 0 {
 			middle := s.Radius - l.Rocker.Sole - depth/2
@@ -177,10 +176,15 @@ func (l *Layout) lying(depth, lost float64) (bench.Rocker, error) {
 		}
 		low += length * max(0, min(1, (nose-from)/s.Length))
 		from += s.Length
-		spans = append(spans, rocker.Span{Radius: radius, Length: length})
+		more := 0.0
+		if i == 0 {
+			more += waste
+		}
+		if i == len(drawn)-1 {
+			more += waste
+		}
+		spans = append(spans, rocker.Span{Radius: radius, Length: length + more})
 	}
-	spans[0].Length += waste
-	spans[len(spans)-1].Length += waste
 	edge, err := rocker.Chain(low, spans...)
 	return bench.Rocker{Edge: edge, Depth: depth}, err
 }

@@ -146,7 +146,7 @@ func wornDown(r check.Balanced) (d piece.Design, ok bool) {
 	d = shifted(r.Design, -at.X, -at.Y)
 	d.Rocker.Radius, d.Rocker.Tail, d.Rocker.Nose = 0, 0, low
 	stretch := []piece.Arc{{Turn: corner}, {Radius: radius, Length: radius * flatter}, {Turn: corner}}
-	d.Rocker.Arcs = slices.Concat(arcs(before), stretch, arcs(after))
+	d.Rocker.Arcs = slices.Concat(piece.Arcs(before), stretch, piece.Arcs(after))
 	return d, true
 }
 
@@ -187,16 +187,4 @@ func lengthOf(edge []rocker.DrawnSpan) (sum float64) {
 		sum += s.Length
 	}
 	return sum
-}
-
-// arcs returns spans as a design has them.
-func arcs(edge []rocker.DrawnSpan) (list []piece.Arc) {
-	for _, s := range edge {
-		a := piece.Arc{Radius: s.Radius, Length: s.Length, Turn: s.Turn}
-		if s.Radius == 0 {
-			a.Length, a.Flat = 0, s.Length
-		}
-		list = append(list, a)
-	}
-	return list
 }

@@ -28,6 +28,7 @@ func Check(a trial.Answer, released []float64, notes, found []string) Object {
 	}
 	return Object{
 		{"design", r.Design.Title}, {"kind", r.Design.Kind.String()},
+		{"rocker", edge(r.Balanced)},
 		{"loads", each(r.Loads, func(l check.Load) Object { return load(r, &l, released) })},
 		{"limits", each(r.Limits, limit)}, {"worth_a_look", each(r.Look, limit)},
 		{"notes", notes},

@@ -53,25 +53,27 @@ func rocker(r check.Balanced) Object {
 	if len(r.Loads) == 0 {
 		return nil
 	}
-	nose, tail := r.Edge.Reach()
 	failing := []string{}
 	for _, l := range r.Limits {
 		if !l.Holds {
 			failing = append(failing, l.Load+": "+l.Name)
 		}
 	}
+	return append(edge(r),
+		pair{"behind_low_point_m", r.Design.Seat.Behind}, pair{"tip_to_tip_m", r.Tape.TipToTip},
+		pair{"limits_hold", r.Holds()},
+		pair{"loads", each(r.Loads, onRocker)},
+		pair{"limits_failing", failing})
+}
+
+// edge is the floor edge from nose to tail, as it is drawn or was measured.
+func edge(r check.Balanced) Object {
+	nose, tail := r.Edge.Reach()
 	arcs := r.Design.Rocker.Arcs
 	if len(arcs) == 0 {
-		arcs = []piece.Arc{{Radius: r.Design.Rocker.Radius, Length: nose + tail}}
+		arcs = piece.Arcs(r.Edge.Drawn())
 	}
-	return Object{
-		{"arcs", each(arcs, arc)},
-		{"nose_m", nose}, {"tail_m", tail},
-		{"behind_low_point_m", r.Design.Seat.Behind}, {"tip_to_tip_m", r.Tape.TipToTip},
-		{"limits_hold", r.Holds()},
-		{"loads", each(r.Loads, onRocker)},
-		{"limits_failing", failing},
-	}
+	return Object{{"arcs", each(arcs, arc)}, {"nose_m", nose}, {"tail_m", tail}}
 }
 
 // arc is an arc, a flat or a corner.
