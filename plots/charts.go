@@ -22,7 +22,7 @@ import (
 // marked, of which its cautions speak.
 func RightingArm(r check.Report) Picture {
 	units := r.Design.Units
-	one := scaleOf(quantity.Length, units)
+	one := quantity.One(quantity.Length, units)
 	c := chart{
 		title: cut(r.Design.Title, 60) + ": what brings it back",
 		x:     "tilt from as drawn, degrees, + " + r.Design.Ways().Back + " (dot: rest; ring: goes over)",
@@ -130,7 +130,7 @@ type timeChart struct {
 // floor must do, and the friction it takes.
 func Traces(r trial.Rocking) []Picture {
 	d, who := r.Report.Design, cut(r.Load.Name, 60)
-	newton := scaleOf(quantity.Force, d.Units)
+	newton := quantity.One(quantity.Force, d.Units)
 	var list []Picture
 	for i, t := range []timeChart{
 		{"tilt", "tilt (ring: knock; dot: end)", "tilt from as drawn, degrees, + " + d.Ways().Back,
@@ -231,15 +231,6 @@ func bySitter(loads []check.Load, role piece.Role) [][]*check.Load {
 		}
 	}
 	return groups
-}
-
-// scaleOf returns how much SI one on a chart's axis is.
-func scaleOf(kind quantity.Kind, units quantity.System) float64 {
-	one, err := quantity.FromNumber(1, kind, units)
-	if err != nil {
-		return 1
-	}
-	return one
 }
 
 func inDegrees(x float64) float64 { return x * 180 / math.Pi }

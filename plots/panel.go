@@ -222,7 +222,7 @@ func (v *liveView) tiltMarks() []shape {
 // armMarks writes the arms below, and what is drawn above.
 func (v *liveView) armMarks() []shape {
 	units := v.watched.Report.Design.Units
-	one := scaleOf(quantity.Length, units)
+	one := quantity.One(quantity.Length, units)
 	every := 1.0
 	if units == quantity.Metric {
 		every = 25

@@ -55,6 +55,9 @@ func FromNumber(x float64, kind Kind, system System) (float64, error) {
 	return bounded(fmt.Sprint(x), x*scales[kind].bareFactor(system), kind, system)
 }
 
+// One returns the SI value of a plain 1 in a file of a system: 0.0254 of a length in inches.
+func One(kind Kind, system System) float64 { return scales[kind].bareFactor(system) }
+
 // bounded returns x, or an error where it is no size that makes sense.
 func bounded(text string, x float64, kind Kind, system System) (float64, error) {
 	s := &scales[kind]

@@ -20,40 +20,31 @@ func Like(l size.Likeness) Object {
 	rules := each(l.Rules, func(r size.Rule) Object {
 		return Object{{"rule", ruleNames[r.Name]}, {"height_m", r.Height}, {"radius_m", r.Radius}, {"period_s", r.Period}}
 	})
-	if len(rules) == 0 {
-		rules = nil
-	}
 	return Object{
 		{"old", feel(l.Old, l.OldPiece)},
 		{"new", feel(l.New, l.Wanted)},
 		{"ways", each(l.Ways[:], kept)},
-		{"common_practice", rules},
+		{"common_practice", where(len(rules) > 0, rules)},
 	}
 }
 
 // feel is how a piece rocks with its owner at ease; all is null where it does not rock on an arc.
 func feel(f size.Feel, r check.Balanced) Object {
-	if !(f.Radius > 0) {
-		none := math.NaN()
-		f.Radius, f.Height, f.Gyration, f.Steadiness, f.Period = none, none, none, none, none
-	}
+	onArc := f.Radius > 0
 	return Object{
 		{"design", r.Design.Title}, {"load", f.Load.Name},
-		{"radius_m", f.Radius}, {"height_m", f.Height}, {"gyration_m", f.Gyration},
-		{"steadiness_m", f.Steadiness}, {"period_s", f.Period},
+		{"radius_m", where(onArc, f.Radius)}, {"height_m", where(onArc, f.Height)},
+		{"gyration_m", where(onArc, f.Gyration)},
+		{"steadiness_m", where(onArc, f.Steadiness)}, {"period_s", where(onArc, f.Period)},
 	}
 }
 
 // kept is one way to keep the feel: exact, and rounded to what a maker sets.
 func kept(k size.Kept) Object {
-	exact, scale := math.NaN(), math.NaN()
-	var rounded Object
-	if k.Found {
-		exact, scale, rounded = k.Exact, k.Scale, rocker(k.Report)
-	}
 	return Object{
 		{"keeps", k.Way.String()}, {"found", k.Found},
-		{"radius_exact_m", exact}, {"scale", scale}, {"rounded", rounded},
+		{"radius_exact_m", where(k.Found, k.Exact)}, {"scale", where(k.Found, k.Scale)},
+		{"rounded", where(k.Found, rocker(k.Report))},
 	}
 }
 
@@ -151,5 +142,78 @@ func aim(m size.Miss) Object {
 	return Object{
 		{"aim", of.String()}, {"load", given(load)},
 		{"want", amount(m.Want, of.kind)}, {"got", amount(m.Got, of.kind)}, {"met", m.Met()},
+	}
+}
+
+// WhatIf returns what each measure does.
+func WhatIf(t size.Table) Object {
+	return Object{
+		{"design", t.Report.Design.Title}, {"now", readings(t.Now)}, {"fails_share", t.Fails},
+		{"rows", each(t.Rows, row)},
+	}
+}
+
+// read names the quantities that are read of a piece.
+var read = [...]named{
+	size.FallSitting:   {"seat_slope", quantity.Angle},
+	size.FallEmpty:     {"seat_slope_empty", quantity.Angle},
+	size.Time:          {"period", quantity.Time},
+	size.Effort:        {"effort_back", quantity.Force},
+	size.BackMargin:    {"back_margin", quantity.Angle},
+	size.BackLift:      {"back_lift", quantity.Length},
+	size.ForwardMargin: {"forward_margin", quantity.Angle},
+}
+
+func readings(r size.Readings) Object {
+	var o Object
+	for q, of := range read {
+		o = append(o, pair{of.String(), amount(r[q], of.kind)})
+	}
+	return o
+}
+
+// row is one change. "hold_to" is null where it need not be exact, where no exactness helps, and of
+// what is not made in a shop.
+func row(r size.Row) Object {
+	return Object{
+		{"key", given(r.Key)}, {"label", r.Label}, {"unit", unit(r.Kind)}, {"change", amount(r.Change, r.Kind)},
+		{"before", readings(r.Before)}, {"after", readings(r.After)},
+		{"made", r.Made}, {"hold_to", where(r.Made, amount(r.HoldTo, r.Kind))},
+		{"need_not_be_exact", r.Made && math.IsInf(r.HoldTo, 1)},
+		{"no_exactness_helps", r.Made && math.IsNaN(r.HoldTo)},
+		{"shop_holds", where(r.Made, amount(r.Shop, r.Kind))},
+	}
+}
+
+// Study returns what became of many chairs with a shop's errors.
+func Study(d piece.Design, s size.Study) Object {
+	return Object{
+		{"design", d.Title},
+		{"asked", s.Asked}, {"chairs", s.Chairs}, {"stopped", s.Stopped()},
+		{"any_limit_fails", s.Fails}, {"no_rest", s.Astray},
+		{"measures", each(s.Varied, varied)},
+		{"spreads", each(s.Spreads, func(one size.Spread) Object { return spread(one, s.Nominal) })},
+		{"limits", each(s.Limits, func(f size.Failing) Object { return append(limit(f.Limit), pair{"fails", f.Fails}) })},
+	}
+}
+
+// varied is a measure that is off.
+func varied(v size.Varied) Object {
+	kind := v.Measure.Kind
+	return Object{
+		{"key", v.Key},
+		{"unit", unit(kind)},
+		{"value", amount(v.Value, kind)}, {"tolerance_95", amount(v.Tolerance, kind)},
+	}
+}
+
+// spread is how one quantity lies; shares are in the order of the measures.
+func spread(s size.Spread, drawn size.Readings) Object {
+	of := read[s.Quantity]
+	return Object{
+		{"quantity", of.String()}, {"drawn", amount(drawn[s.Quantity], of.kind)},
+		{"below_5", amount(s.Low, of.kind)}, {"below_50", amount(s.Middle, of.kind)},
+		{"below_95", amount(s.High, of.kind)},
+		{"shares", s.Shares}, {"left_over", s.LeftOver},
 	}
 }
