@@ -18,9 +18,9 @@ type Stave struct {
 	Hollow, Round float64 // its width on the hollow face and on the round one, as sawn, m
 	Bevel         float64 // of each edge from square, half of the turn of a stave, rad
 
-	// Taken off by shaping, m: HollowCut in the middle of the hollow face, where the flat
-	// stands before the curve, RoundCut over the joints. Thick is what is left, everywhere.
-	HollowCut, RoundCut, Thick float64
+	// HollowCut is taken off by shaping in the middle of the hollow face, where the flat stands before the
+	// curve; Thick is what is left, everywhere, m.
+	HollowCut, Thick float64
 }
 
 // SagittaRadius returns the radius (m) of an arc that is rise deep over a chord, m: by the
@@ -58,7 +58,6 @@ func (c Coopered) Stave() (Stave, error) {
 	quarter := math.Sin(half / 2)
 	s := Stave{Hollow: 2 * c.Radius * math.Sin(half), Round: 2 * (flat + c.Stock) * math.Tan(half), Bevel: half,
 		HollowCut: 2 * c.Radius * quarter * quarter}
-	s.RoundCut = (flat + c.Stock) * (1/math.Cos(half) - 1)
 	s.Thick = c.Stock - s.HollowCut
 	if !(s.Thick > 0) {
 		return Stave{}, &SizeError{"a stock", c.Stock, "more than the hollow is deep in a stave"}
