@@ -1,7 +1,6 @@
 package size
 
 import (
-	"cmp"
 	"context"
 	"math"
 	"runtime"
@@ -47,7 +46,6 @@ type Failing struct {
 // StudyOptions tune [Chairs]. The zero value is what a maker is shown.
 type StudyOptions struct {
 	Seed     uint64
-	Workers  int            // zero: as many as there are processors
 	Progress func(done int) // called after each block, in order; nil: nobody asks
 }
 
@@ -66,17 +64,16 @@ func Chairs(ctx context.Context, d piece.Design, chairs int, options StudyOption
 		return Study{}, err
 	}
 	all := m.newTally()
-	workers := cmp.Or(options.Workers, runtime.GOMAXPROCS(0))
-	for all.chairs < chairs && ctx.Err() == nil {
-		first := all.chairs / Block
-		blocks := make([]*tally, min(workers, (chairs-all.chairs+Block-1)/Block))
+	for all.Chairs < chairs && ctx.Err() == nil {
+		first := all.Chairs / Block
+		blocks := make([]*tally, min(runtime.GOMAXPROCS(0), (chairs-all.Chairs+Block-1)/Block))
 		each(len(blocks), func(i int) {
 			blocks[i] = m.block(ctx, options.Seed, first+i, min(Block, chairs-(first+i)*Block))
 		})
 		for i := 0; i < len(blocks) && ctx.Err() == nil; i++ {
 			all.join(blocks[i])
 			if options.Progress != nil {
-				options.Progress(all.chairs)
+				options.Progress(all.Chairs)
 			}
 		}
 	}
@@ -110,21 +107,14 @@ func newMaking(d piece.Design) (*making, error) {
 	for k := range m.varied { // each alone, off by one deviation
 		alone := make([]float64, len(m.varied))
 		alone[k] = 1
-		made := maker.chair(alone)
+		readings, _ := maker.chair(alone)
 		for i := range m.scale {
-			if off := made.readings[i] - m.now[i]; !math.IsNaN(off) {
+			if off := readings[i] - m.now[i]; !math.IsNaN(off) {
 				m.scale[i] = math.Hypot(m.scale[i], off)
 			}
 		}
 	}
 	return m, nil
-}
-
-// A chair is one that was made.
-type chair struct {
-	errors   []float64 // of each measure, in standard deviations
-	readings Readings
-	fails    []bool // of each limit; nil where it is no piece
 }
 
 // A maker makes chairs one after another.
@@ -142,22 +132,21 @@ func (m *making) newMaker() *maker {
 	return w
 }
 
-// chair makes one with errors, in standard deviations.
-func (w *maker) chair(errors []float64) chair {
+// chair makes one with errors, in standard deviations, and returns its readings and which limits fail; fails is nil
+// where it is no piece.
+func (w *maker) chair(errors []float64) (readings Readings, fails []bool) {
 	for k, v := range w.varied {
 		*w.fields[k] = v.Value + v.deviation()*errors[k]
 	}
-	c := chair{errors: errors, readings: noReadings}
 	r, err := w.company.Balance(w.design)
 	if err != nil || len(r.Limits) != len(w.nominal.Limits) {
-		return c
+		return noReadings, nil
 	}
-	c.readings = readingsOf(r)
-	c.fails = make([]bool, len(r.Limits))
+	fails = make([]bool, len(r.Limits))
 	for i := range r.Limits {
-		c.fails[i] = !r.Limits[i].Holds
+		fails[i] = !r.Limits[i].Holds
 	}
-	return c
+	return readingsOf(r), fails
 }
 
 // block makes and counts the first chairs of a block, until the context ends.
@@ -165,7 +154,9 @@ func (m *making) block(ctx context.Context, seed uint64, block, chairs int) *tal
 	t, w := m.newTally(), m.newMaker()
 	points := hypercube(Block, len(m.varied), seed, uint64(block))
 	for c := 0; c < chairs && ctx.Err() == nil; c++ {
-		t.add(w.chair(points.RawRowView(c)))
+		errors := points.RawRowView(c)
+		readings, fails := w.chair(errors)
+		t.add(errors, readings, fails)
 	}
 	return t
 }
