@@ -1,6 +1,7 @@
 package rises
 
 import (
+	"cmp"
 	"math"
 
 	"gonum.org/v1/gonum/stat"
@@ -13,10 +14,7 @@ import (
 // explains them, 95 times in 100: neither their squares nor the largest alone says
 // otherwise. The error is a [*Error].
 func Agree(left, right Row) (largest float64, station int, one bool, err error) {
-	if err := left.check(); err != nil {
-		return 0, 0, false, err
-	}
-	if err := right.check(); err != nil {
+	if err := cmp.Or(left.check(), right.check()); err != nil {
 		return 0, 0, false, err
 	}
 	if len(left.Rise) != len(right.Rise) || left.Spacing != right.Spacing || left.Low != right.Low {

@@ -94,15 +94,3 @@ func (r Row) check() error {
 	}
 	return nil
 }
-
-// Lowest returns the index of the least rise, where a maker does not say which
-// station is the low point.
-func Lowest(rise []float64) int {
-	low := 0
-	for i, y := range rise {
-		if y < rise[low] {
-			low = i
-		}
-	}
-	return low
-}
