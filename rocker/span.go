@@ -34,6 +34,14 @@ func (s Span) turn() float64 {
 	return s.Length / s.Radius
 }
 
+// Curvature returns 1/R of s, 1/m: below zero in a hollow, zero on a flat and at a turn.
+func (s Span) Curvature() float64 {
+	if s.Radius == 0 {
+		return 0
+	}
+	return 1 / s.Radius
+}
+
 // continues reports whether next goes on with the same curve, so that the two
 // are one span that was split.
 func (s Span) continues(next Span) bool {
