@@ -23,7 +23,6 @@ type Wood struct {
 	RuptureModulus  float64 // Pa
 	Source          string  // tables of the Wood Handbook; how the specific gravity was found, if not read there
 	Confidence      string  // "verified-2src" or "verified-1src": how many copies of the source agree
-	Note            string  // where sources differ; mostly empty
 }
 
 //go:embed wood_fpl.csv
@@ -70,7 +69,6 @@ func readWoods(table string) []Wood {
 			RuptureModulus:  number(7, "e6"),
 			Source:          row[8],
 			Confidence:      row[9],
-			Note:            row[10],
 		}
 		if basis := row[4]; basis != "table" {
 			w.Source += "; specific gravity " + basis

@@ -96,10 +96,8 @@ const (
 	Man
 )
 
-var sexes = [...]string{"", "woman", "man"}
-
 // String returns the word for s in a design file, "" for Either.
-func (s Sex) String() string { return sexes[s] }
+func (s Sex) String() string { return [...]string{"", "woman", "man"}[s] }
 
 // mixed returns the value of the sex, or the mean of both.
 func (s Sex) mixed(woman, man float64) float64 {

@@ -21,17 +21,6 @@ type Start struct {
 	Push Push
 }
 
-// Handed returns the rate after an instant change of body at one contact, that keeps the
-// angular momentum about the contact: the impulse of the floor acts there, and those
-// between person and piece are inside. before and after are the inertias about the
-// contact, J, kg·m². A change that changes nothing keeps the rate.
-func Handed(rate, before, after float64) float64 {
-	if before == after {
-		return rate
-	}
-	return rate * before / after
-}
-
 // Dropped returns the rate with which a rig at rest begins to roll when somebody drops
 // into it: the person's momentum, falling at a speed (m/s, down), about the contact, over
 // the inertia of both. who is the person's body, contact the place where the piece
