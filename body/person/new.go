@@ -89,10 +89,7 @@ func (p Person) base(g Given) Measures {
 	m[Stature] = cmp.Or(g.Sizes[Stature], tall)
 	taller := m[Stature] / tall
 	m[Mass] = cmp.Or(g.Sizes[Mass], heavy*(taller*taller)) // as stout as the mean
-	m[SittingHeight] = share * m[Stature]
-	if given := g.Sizes[SittingHeight]; given > 0 {
-		m[SittingHeight] = given
-	}
+	m[SittingHeight] = cmp.Or(g.Sizes[SittingHeight], share*m[Stature])
 	return m
 }
 
