@@ -103,11 +103,11 @@ func newMaking(d piece.Design) (*making, error) {
 		return nil, err
 	}
 	m.now = readingsOf(m.nominal)
-	maker := m.newMaker()
+	chair := m.maker()
 	for k := range m.varied { // each alone, off by one deviation
 		alone := make([]float64, len(m.varied))
 		alone[k] = 1
-		readings, _ := maker.chair(alone)
+		readings, _ := chair(alone)
 		for i := range m.scale {
 			if off := readings[i] - m.now[i]; !math.IsNaN(off) {
 				m.scale[i] = math.Hypot(m.scale[i], off)
@@ -117,45 +117,37 @@ func newMaking(d piece.Design) (*making, error) {
 	return m, nil
 }
 
-// A maker makes chairs one after another.
-type maker struct {
-	*making
-	design piece.Design
-	fields []*float64
-}
-
-func (m *making) newMaker() *maker {
-	w := &maker{making: m, design: m.design.Clone()}
+// maker returns what makes chairs one after another: each with errors, in standard deviations, of which it returns
+// the readings and which limits fail; fails is nil where it is no piece.
+func (m *making) maker() func(errors []float64) (readings Readings, fails []bool) {
+	design := m.design.Clone()
+	var fields []*float64
 	for _, v := range m.varied {
-		w.fields = append(w.fields, v.of(&w.design))
+		fields = append(fields, v.of(&design))
 	}
-	return w
-}
-
-// chair makes one with errors, in standard deviations, and returns its readings and which limits fail; fails is nil
-// where it is no piece.
-func (w *maker) chair(errors []float64) (readings Readings, fails []bool) {
-	for k, v := range w.varied {
-		*w.fields[k] = v.Value + v.deviation()*errors[k]
+	return func(errors []float64) (Readings, []bool) {
+		for k, v := range m.varied {
+			*fields[k] = v.Value + v.deviation()*errors[k]
+		}
+		r, err := m.company.Balance(design)
+		if err != nil || len(r.Limits) != len(m.nominal.Limits) {
+			return noReadings, nil
+		}
+		fails := make([]bool, len(r.Limits))
+		for i := range r.Limits {
+			fails[i] = !r.Limits[i].Holds
+		}
+		return readingsOf(r), fails
 	}
-	r, err := w.company.Balance(w.design)
-	if err != nil || len(r.Limits) != len(w.nominal.Limits) {
-		return noReadings, nil
-	}
-	fails = make([]bool, len(r.Limits))
-	for i := range r.Limits {
-		fails[i] = !r.Limits[i].Holds
-	}
-	return readingsOf(r), fails
 }
 
 // block makes and counts the first chairs of a block, until the context ends.
 func (m *making) block(ctx context.Context, seed uint64, block, chairs int) *tally {
-	t, w := m.newTally(), m.newMaker()
+	t, chair := m.newTally(), m.maker()
 	points := hypercube(Block, len(m.varied), seed, uint64(block))
 	for c := 0; c < chairs && ctx.Err() == nil; c++ {
 		errors := points.RawRowView(c)
-		readings, fails := w.chair(errors)
+		readings, fails := chair(errors)
 		t.add(errors, readings, fails)
 	}
 	return t

@@ -37,7 +37,7 @@ func (m *making) newTally() *tally {
 	return t
 }
 
-// add counts a chair, by the errors it was made with, in standard deviations, and what [maker.chair] says of it.
+// add counts a chair, by the errors it was made with, in standard deviations, and what its maker says of it.
 func (t *tally) add(errors []float64, readings Readings, fails []bool) {
 	t.Chairs++
 	for i, failed := range fails {
