@@ -14,9 +14,8 @@ type tally struct {
 	Study
 	counts [quantities]histogram
 
-	// over the chairs that lack nothing, for the regression: their number, and the sums of the errors
-	// and then of the readings, in deviations from the nominal, and of all products of two of these
-	n        float64
+	// over the chairs that are not astray, for the regression: the sums of the errors and then of the
+	// readings, in deviations from the nominal, and of all products of two of these
 	sums     []float64
 	products *mat.SymDense
 	there    []Quantity
@@ -59,14 +58,13 @@ func (t *tally) add(errors []float64, readings Readings, fails []bool) {
 		t.Astray++
 		return
 	}
-	t.n++
 	floats.Add(t.sums, both)
 	t.products.SymRankOne(t.products, 1, mat.NewVecDense(len(both), both))
 }
 
 // join adds what another tally counted.
 func (t *tally) join(other *tally) {
-	t.Chairs, t.Fails, t.Astray, t.n = t.Chairs+other.Chairs, t.Fails+other.Fails, t.Astray+other.Astray, t.n+other.n
+	t.Chairs, t.Fails, t.Astray = t.Chairs+other.Chairs, t.Fails+other.Fails, t.Astray+other.Astray
 	for i := range t.Limits {
 		t.Limits[i].Fails += other.Limits[i].Fails
 	}
@@ -94,12 +92,12 @@ func (t *tally) study(asked int) Study {
 // with the coefficients b of the linear regression on all measures, and what is left over, 1
 // less the share of variance explained.
 func (t *tally) shares(q Quantity) (shares []float64, leftOver float64) {
-	k := len(t.varied)
+	k, n := len(t.varied), float64(t.Chairs-t.Astray)
 	shares = make([]float64, k)
-	covary := func(i, j int) float64 { return t.products.At(i, j)/t.n - t.sums[i]*t.sums[j]/(t.n*t.n) }
+	covary := func(i, j int) float64 { return t.products.At(i, j)/n - t.sums[i]*t.sums[j]/(n*n) }
 	reading := k + int(q)
 	variance := covary(reading, reading)
-	if t.n <= float64(k) || !(variance > 0) {
+	if n <= float64(k) || !(variance > 0) {
 		return shares, 0
 	}
 	covariance, right := mat.NewSymDense(k, nil), mat.NewVecDense(k, nil)
