@@ -154,7 +154,7 @@ func (p Person) agree(given, expected Measures) error {
 		}
 		room := mostDeviations * scale * 0.03 // of the hollow of the back, which the survey has not
 		if name != "" {
-			room = mostDeviations * scale * a.deviation(p.Sex, name)
+			room = mostDeviations * scale * p.Sex.mixed(a["women"][name].sd, a["men"][name].sd)
 		}
 		if math.Abs(x-expected[i]) > room {
 			return &SizeError{Size: Size(i), Value: x, Reason: "this does not go with the height; measure again", Near: expected[i]}

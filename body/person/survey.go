@@ -51,11 +51,6 @@ func (s survey) mean(sex Sex, measure string) float64 {
 	return sex.mixed(s["women"][measure].mean, s["men"][measure].mean)
 }
 
-// deviation returns the standard deviation of a measure.
-func (s survey) deviation(sex Sex, measure string) float64 {
-	return sex.mixed(s["women"][measure].sd, s["men"][measure].sd)
-}
-
 // percentile returns every size at the percentile p of the survey, barefoot. No person
 // has all measures at one percentile; each by itself is what the survey says.
 func (s survey) percentile(sex Sex, p float64) Measures {
