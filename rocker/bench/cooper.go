@@ -53,7 +53,10 @@ func (c Coopered) Stave() (Stave, error) {
 	half := math.Asin(c.Chord/2/c.Radius) / float64(c.Staves)
 	flat := c.Radius * math.Cos(half)
 	quarter := math.Sin(half / 2) // the hollow's sagitta is R·(1 − cos) = 2R·sin² of it
-	s := Stave{2 * c.Radius * math.Sin(half), 2 * (flat + c.Stock) * math.Tan(half), half, c.Stock - 2*c.Radius*quarter*quarter}
+	s := Stave{
+		Hollow: 2 * c.Radius * math.Sin(half), Round: 2 * (flat + c.Stock) * math.Tan(half), Bevel: half,
+		Thick: c.Stock - 2*c.Radius*quarter*quarter,
+	}
 	if !(s.Thick > 0) {
 		return Stave{}, &SizeError{"a stock", c.Stock, "more than the hollow is deep in a stave"}
 	}

@@ -37,7 +37,7 @@ func Shop(x float64, kind Kind, system System) string {
 		return mixedNumber(value, 2)
 	case kind == Angle:
 		return Decimal(math.Round(value*2)/2, 1)
-	case kind == Length, kind == Density, large && kind == Mass && system == Inch, large && kind == Force && system == Metric:
+	case kind == Length, kind == Density, large && (kind == Mass && system == Inch || kind == Force && system == Metric):
 		return Decimal(value, 0)
 	case (kind == Mass || kind == Force) && system == Inch:
 		return mixedNumber(value, 4)

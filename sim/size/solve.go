@@ -33,7 +33,7 @@ type Proposal struct {
 	Design piece.Design
 	Report check.Balanced // of Design, the first part of what Check finds
 	Misses []Miss         // how each aim came out, rounded as it is
-	Even   []float64      // times of a rock from each of EvenReleases, the owner at ease, s; NaN where it does not come back
+	Even   []float64      // times of a rock from each of EvenReleases, the owner at ease, s; NaN where none
 	Fitted int            // by how many arcs an EvenTime edge was fitted; a short end may have fewer
 }
 

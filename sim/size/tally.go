@@ -23,7 +23,8 @@ type tally struct {
 
 func (m *making) newTally() *tally {
 	all := len(m.varied) + quantities
-	t := &tally{making: m, Study: Study{Varied: m.varied, Nominal: m.now}, sums: make([]float64, all), products: mat.NewSymDense(all, nil)}
+	t := &tally{making: m, sums: make([]float64, all), products: mat.NewSymDense(all, nil)}
+	t.Varied, t.Nominal = m.varied, m.now
 	for _, l := range m.nominal.Limits {
 		t.Limits = append(t.Limits, Failing{Limit: l})
 	}

@@ -189,7 +189,7 @@ func (v voice) sizedTable(target piece.Target, found, others []size.Proposal) *s
 	}
 	g := newGrid(v, "The rockers that were found, beside what is wanted", columns, 8)
 	g.rocker()
-	g.table.Add(sheet.Across("one rock from 8 deg", even, func(periods []float64) string { return evenAt(periods, 2) }, "s")...)
+	g.table.Add(sheet.Across("one rock from 8 deg", even, func(took []float64) string { return evenAt(took, 2) }, "s")...)
 	g.holds()
 	g.wanted(v.wishes(target))
 	return g.table
