@@ -123,8 +123,8 @@ func (s *sizing) forFeel(cmd *cobra.Command, file *design.File) error {
 
 // forTarget answers which rocker does what a file aims for; it fails where that cannot all be had.
 func (s *sizing) forTarget(cmd *cobra.Command, file *design.File) error {
-	found, err := size.Solve(file.Design, size.Options{Seed: s.seed})
-	if nothing := (*size.NoTargetError)(nil); errors.As(err, &nothing) {
+	found, err := size.Solve(file.Design, s.seed)
+	if errors.Is(err, size.ErrNoTarget) {
 		return fmt.Errorf(`%s aims for nothing. Say under [target] what you want, or type it, for example:
   %s target.one_rock=2.0 target.seat_falls=6
 Or name a piece that is liked:

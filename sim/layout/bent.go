@@ -23,7 +23,6 @@ const usualStrain = 0.004
 // Strips are the strips of a laminated rocker.
 type Strips struct {
 	bench.Stack
-	Depth    float64 // of the stack: what the deepest place of the wood takes, m
 	Tightest float64 // the smallest radius that a strip is bent to, m
 	Strain   float64 // that the wood is asked to bear at the faces of a strip: half of what breaks it
 	Wood     string  // whose strain it is; "" for a usual hardwood
@@ -84,7 +83,7 @@ func (l *Layout) woodDepth() float64 {
 }
 
 func (l *Layout) stack(depth, longest, tightest float64) error {
-	s := Strips{Depth: depth, Tightest: tightest, Strain: usualStrain}
+	s := Strips{Tightest: tightest, Strain: usualStrain}
 	if name := l.Design.Rocker.Wood; name != "" {
 		wood, err := piece.FindWood(name, "rocker")
 		if err != nil {

@@ -13,9 +13,9 @@ import (
 // A Board is what a sawn rocker is cut out of.
 type Board struct {
 	bench.Blank
-	Shift, Both          float64 // by how much a second one is shifted, and the width that two take, m
-	NoseGrain, TailGrain float64 // between grain and floor edge at the tips, rad
-	Thinnest             bench.Section
+	Shift, Both          float64    // by how much a second one is shifted, and the width that two take, m
+	NoseGrain, TailGrain float64    // between grain and floor edge at the tips, rad
+	Thinnest             float64    // across the grain, m
 	Pair                 bench.Pair // left and its mirror image in one board, room for a cutter between them
 }
 

@@ -6,6 +6,8 @@ import (
 	"math"
 	"slices"
 
+	"gonum.org/v1/gonum/floats"
+
 	"rockerwright/rocker"
 	"rockerwright/rocker/rises"
 )
@@ -120,7 +122,7 @@ func (r Rocker) rises() (rises.Row, error) {
 		}
 		read.Ahead, read.Rise = append(read.Ahead, p.X), append(read.Rise, p.Y)
 	}
-	read.Low = rises.Lowest(read.Rise)
+	read.Low = floats.MinIdx(read.Rise)
 	return read, nil
 }
 
@@ -187,7 +189,7 @@ func mean(left, right []float64) []float64 {
 func rowOf(section, low string, number, spacing float64, rise []float64) (rises.Row, error) {
 	at := int(number) - 1
 	if number == 0 {
-		at = rises.Lowest(rise)
+		at = floats.MinIdx(rise)
 	}
 	switch {
 	case number != math.Trunc(number) || at < 1 || at > len(rise)-2:

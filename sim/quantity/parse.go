@@ -12,7 +12,6 @@ import (
 // An Error says why a text is no quantity of a kind.
 type Error struct {
 	Text    string
-	Kind    Kind
 	Want    string // "a length is wanted; this is a weight"
 	Example string // one that would do, as typed
 }
@@ -99,7 +98,7 @@ func newError(text string, kind Kind, system System, want string) error {
 	if strings.IndexFunc(example, func(r rune) bool { return r == ' ' || r == '/' }) >= 0 {
 		example = `"` + example + `"`
 	}
-	return &Error{Text: Shown(text, 40), Kind: kind, Want: want, Example: example}
+	return &Error{Text: Shown(text, 40), Want: want, Example: example}
 }
 
 // Shown returns a text as a message shows it: at most so many letters, and a question mark for

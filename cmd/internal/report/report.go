@@ -76,7 +76,7 @@ func alsoAsked(f *design.File) []sheet.Block {
 	list, err := size.ForSitters(f.Design, sitterHeights)
 	answer("What radius for another sitter", func() []sheet.Block { return words.ForSitters(f.Design, list) }, err)
 	if f.Design.Target.Asks() {
-		found, err := size.Solve(f.Design, size.Options{})
+		found, err := size.Solve(f.Design, 0)
 		answer("The rocker for what it aims for", func() []sheet.Block { return words.SizedBlocks(f.Design, found) }, err)
 	}
 	return blocks

@@ -107,9 +107,9 @@ func Sized(d piece.Design, found size.Solution, others []size.Proposal) Object {
 }
 
 func proposal(p size.Proposal) Object {
-	even := make([]Object, len(p.Even.Releases))
-	for i, release := range p.Even.Releases {
-		even[i] = Object{{"release_deg", degrees(release)}, {"period_s", p.Even.Periods[i]}}
+	even := make([]Object, len(p.Even))
+	for i, period := range p.Even {
+		even[i] = Object{{"release_deg", degrees(size.EvenReleases[i])}, {"period_s", period}}
 	}
 	return Object{
 		{"fitted_arcs", given(p.Fitted)}, // of even time
