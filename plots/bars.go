@@ -17,9 +17,6 @@ import (
 	"rockerwright/sim/size"
 )
 
-// mostBars is how many bars one picture tells apart.
-const mostBars = 14
-
 // A bar is one of a picture of bars.
 type bar struct {
 	label string
@@ -66,7 +63,8 @@ func Shares(d piece.Design, s size.Study) Picture {
 // picture returns the largest bars as a picture.
 func (c barChart) picture(name, what string) Picture {
 	slices.SortStableFunc(c.bars, func(a, b bar) int { return cmp.Compare(math.Abs(b.value), math.Abs(a.value)) })
-	c.bars = c.bars[:min(mostBars, len(c.bars))]
+	const most = 14 // bars that one picture tells apart
+	c.bars = c.bars[:min(most, len(c.bars))]
 	var alt []string
 	for _, b := range c.bars {
 		alt = append(alt, b.label+" "+b.said)

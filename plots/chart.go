@@ -207,30 +207,26 @@ func pictureOf(name, alt string, plot func() (*plot.Plot, error)) Picture {
 		if err != nil {
 			return err
 		}
-		return writePlot(w, f, p, alt)
-	}}
-}
-
-// writePlot writes a laid-out plot.
-func writePlot(w io.Writer, f Format, p *plot.Plot, alt string) error {
-	var canvas vg.CanvasWriterTo = vgsvg.New(chartWidth, chartHeight)
-	if f == PDF {
-		canvas = newPDF(chartWidth, chartHeight)
-	}
-	p.Draw(draw.Crop(draw.NewCanvas(canvas, chartWidth, chartHeight), 6, -6, 6, -8))
-	var out bytes.Buffer
-	if _, err := canvas.WriteTo(&out); err != nil {
+		var canvas vg.CanvasWriterTo = vgsvg.New(chartWidth, chartHeight)
+		if f == PDF {
+			canvas = newPDF(chartWidth, chartHeight)
+		}
+		p.Draw(draw.Crop(draw.NewCanvas(canvas, chartWidth, chartHeight), 6, -6, 6, -8))
+		var out bytes.Buffer
+		if _, err := canvas.WriteTo(&out); err != nil {
+			return err
+		}
+		text := out.Bytes()
+		if f != PDF {
+			text = styles.ReplaceAllFunc(text, attributes)
+		}
+		if f == inPage {
+			_, svg, _ := bytes.Cut(text, []byte("<svg"))
+			text = append([]byte(`<svg role="img" aria-label="`+escaped(alt)+`"`), svg...)
+		}
+		_, err = w.Write(text)
 		return err
-	}
-	text := out.Bytes()
-	if f != PDF {
-		text = styles.ReplaceAllFunc(text, attributes)
-	}
-	if f == inPage {
-		text = bytes.Replace(text[bytes.Index(text, []byte("<svg")):], []byte("<svg"), []byte("<svg role=\"img\" aria-label=\""+escaped(alt)+"\""), 1)
-	}
-	_, err := w.Write(text)
-	return err
+	}}
 }
 
 // styles are the style attributes of an SVG; a text has no quotes of its own.

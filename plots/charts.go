@@ -22,7 +22,7 @@ import (
 // marked, of which its cautions speak.
 func RightingArm(r check.Report) Picture {
 	units := r.Design.Units
-	one := scaleOf(quantity.Length, units)
+	one := quantity.One(quantity.Length, units)
 	c := chart{
 		title: cut(r.Design.Title, 60) + ": what brings it back",
 		x:     "tilt from as drawn, degrees, + " + r.Design.Ways().Back + " (dot: rest; ring: goes over)",
@@ -118,9 +118,6 @@ func timesOf(l *check.Load, small float64) plotter.XYs {
 	return points
 }
 
-// shownTime is how much of a motion is drawn, s.
-const shownTime = 20.0
-
 // A timeChart is one or more values of a motion in time.
 type timeChart struct {
 	name, title, y string
@@ -133,7 +130,7 @@ type timeChart struct {
 // floor must do, and the friction it takes.
 func Traces(r trial.Rocking) []Picture {
 	d, who := r.Report.Design, cut(r.Load.Name, 60)
-	newton := scaleOf(quantity.Force, d.Units)
+	newton := quantity.One(quantity.Force, d.Units)
 	var list []Picture
 	for i, t := range []timeChart{
 		{"tilt", "tilt (ring: knock; dot: end)", "tilt from as drawn, degrees, + " + d.Ways().Back,
@@ -160,7 +157,7 @@ func Traces(r trial.Rocking) []Picture {
 // chart lays the values out.
 func (t timeChart) chart(r trial.Rocking) chart {
 	c := chart{title: cut(r.Report.Design.Title, 40) + ", " + cut(r.Load.Name, 24) + ": " + t.title, x: "time, seconds", y: t.y}
-	c.high.X = min(r.Trace.Duration, shownTime)
+	c.high.X = min(r.Trace.Duration, 20) // s, all that is drawn
 	ground := r.Load.Rig.Rise(r.Load.Balance.Rest.Tilt)
 	for i, label := range t.labels {
 		k := curve{label: label, line: lineOf(i + 1)}
@@ -196,16 +193,14 @@ func (c *chart) mark(r trial.Rocking) {
 	}
 }
 
-// mostShown is how many curves one chart tells apart.
-const mostShown = 8
-
 // shown returns the loads that a chart draws: the piece alone, each owner's first posture
 // and the one nearest to going over backwards, of others who may sit the latter, and of
 // hazards the first of each person.
 func shown(r check.Report) []*check.Load {
+	const most = 8 // curves that one chart tells apart
 	list := []*check.Load{&r.Loads[0]}
 	add := func(l *check.Load) {
-		if l != nil && len(list) < mostShown && !slices.Contains(list, l) {
+		if l != nil && len(list) < most && !slices.Contains(list, l) {
 			list = append(list, l)
 		}
 	}
@@ -236,15 +231,6 @@ func bySitter(loads []check.Load, role piece.Role) [][]*check.Load {
 		}
 	}
 	return groups
-}
-
-// scaleOf returns how much SI one on a chart's axis is.
-func scaleOf(kind quantity.Kind, units quantity.System) float64 {
-	one, err := quantity.FromNumber(1, kind, units)
-	if err != nil {
-		return 1
-	}
-	return one
 }
 
 func inDegrees(x float64) float64 { return x * 180 / math.Pi }

@@ -60,7 +60,20 @@ type Watched struct {
 
 // LiveView draws what is watched.
 func LiveView(w Watched) Live {
-	v := newLiveView(w)
+	v := liveView{watched: w, rest: w.rest()}
+	v.pose = poseAt(w.Report.Edge, v.rest, w.Report.Design.Floor.Slope)
+	v.least, v.most = v.rest-math.Pi/12, v.rest+math.Pi/12
+	if arms := w.Load.Righting(); w.Load.Upright() && len(arms) > 0 {
+		v.least, v.most = min(v.least, arms[0].Tilt), max(v.most, arms[len(arms)-1].Tilt)
+	}
+	v.least, v.most = max(v.least, -math.Pi/2), min(v.most, math.Pi/2)
+	if w.Motion != nil {
+		v.tilt, v.span = w.Motion.Whole()
+		v.span = min(v.span, mostSampled)
+	}
+	v.moving = ghost{name: "seated", load: w.Load, tilt: v.rest, pen: pen{colour: ink, width: 0.6}, moves: true}
+	v.frame = v.room()
+	v.setCharts()
 	pivot := v.svg(v.place(v.contact))
 	return Live{Picture: v.scene().picture("live"), Handles: v.handles(), Pivot: [2]float64{pivot.X, pivot.Y},
 		Rest: inDegrees(v.rest), First: inDegrees(v.least), Step: inDegrees(leanStep), Tilts: v.tilts()}
@@ -77,24 +90,6 @@ type liveView struct {
 	tilt        func(time float64) float64
 	span        float64
 	arm, time   panel // the small charts under it
-}
-
-func newLiveView(w Watched) liveView {
-	v := liveView{watched: w, rest: w.rest()}
-	v.pose = poseAt(w.Report.Edge, v.rest, w.Report.Design.Floor.Slope)
-	v.least, v.most = v.rest-math.Pi/12, v.rest+math.Pi/12
-	if arms := w.Load.Righting(); w.Load.Upright() && len(arms) > 0 {
-		v.least, v.most = min(v.least, arms[0].Tilt), max(v.most, arms[len(arms)-1].Tilt)
-	}
-	v.least, v.most = max(v.least, -math.Pi/2), min(v.most, math.Pi/2)
-	if w.Motion != nil {
-		v.tilt, v.span = w.Motion.Whole()
-		v.span = min(v.span, mostSampled)
-	}
-	v.moving = ghost{name: "seated", load: w.Load, tilt: v.rest, pen: pen{colour: ink, width: 0.6}, moves: true}
-	v.frame = v.room()
-	v.setCharts()
-	return v
 }
 
 // rest returns the tilt in which the load is drawn at rest.

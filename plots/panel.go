@@ -25,15 +25,6 @@ func (p panel) at(time, tilt float64) r2.Vec {
 	return r2.Vec{X: p.from.X + p.size.X*(time-p.low)/p.span, Y: p.from.Y + p.size.Y*(tilt-p.least)/(p.most-p.least)}
 }
 
-// line returns instants as a line of the chart.
-func (p panel) line(list []instant) []r2.Vec {
-	var points []r2.Vec
-	for _, s := range list {
-		points = append(points, p.at(s.time, s.tilt))
-	}
-	return points
-}
-
 // level draws a line across the chart at a tilt.
 func (p panel) level(pen pen, tilt float64) shape {
 	return pen.line(p.at(p.low, tilt), p.at(p.low+p.span, tilt))
@@ -93,7 +84,11 @@ func (p panel) draw(r trial.Rocking, list []instant) []group {
 			named = append(named, tilt)
 		}
 	}
-	trace.add(path(ink, 0.45, p.line(list)...))
+	var line []r2.Vec
+	for _, s := range list {
+		line = append(line, p.at(s.time, s.tilt))
+	}
+	trace.add(path(ink, 0.45, line...))
 	trace.add(p.tilts(named, r.Report.Design.Units)...)
 	trace.add(p.above(8.6, "tilt in time,", degreeSign(p.began(r)))...)
 	return []group{trace, p.now(1.2)}
@@ -227,7 +222,7 @@ func (v *liveView) tiltMarks() []shape {
 // armMarks writes the arms below, and what is drawn above.
 func (v *liveView) armMarks() []shape {
 	units := v.watched.Report.Design.Units
-	one := scaleOf(quantity.Length, units)
+	one := quantity.One(quantity.Length, units)
 	every := 1.0
 	if units == quantity.Metric {
 		every = 25

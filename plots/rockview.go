@@ -46,60 +46,45 @@ const (
 // (degrees, clockwise) from where it is drawn, about the corner of the drawing, where the
 // contact is moved, and where the point of the trace.
 func RockingView(r trial.Rocking) Picture {
-	v := newRockingView(r, area{width: viewWidth - panelWide, high: rockingHigh, least: rockingLeast, top: rockingTop, low: rockingLow})
-	s := v.scene(r, rockingLow-8) // clear of the mark of the contact
+	room := area{width: viewWidth - panelWide, high: rockingHigh, least: rockingLeast, top: rockingTop, low: rockingLow}
+	s, trace, list := rocking(r, room, rockingLow-8) // clear of the mark of the contact
 	s.width = viewWidth
-	s.add(v.panel.draw(r, v.list)...)
+	s.add(trace.draw(r, list)...)
 	return s.picture("rocking")
 }
 
 // NarrowRockingView draws the same without the trace, for half the width of a page.
 func NarrowRockingView(r trial.Rocking) Picture {
-	v := newRockingView(r, area{width: narrowWide, high: rockingHigh, top: 31, low: 20, narrow: true})
-	return v.scene(r, 2.2).picture("rocking")
+	s, _, _ := rocking(r, area{width: narrowWide, high: rockingHigh, top: 31, low: 20, narrow: true}, 2.2)
+	return s.picture("rocking")
 }
 
-// A rockingView is a view being laid out.
-type rockingView struct {
-	frame
-	ghosts      []ghost // the last moves
-	list        []instant
-	least, most float64 // tilts of the motion drawn
-	panel       panel
-}
-
-func newRockingView(r trial.Rocking, room area) rockingView {
-	v := rockingView{ghosts: ghostsOf(r.Report)}
-	moving := &v.ghosts[len(v.ghosts)-1]
+// rocking draws all but the trace, the scale so far up the paper, and returns where the trace stands and of what.
+func rocking(r trial.Rocking, room area, up float64) (s scene, trace panel, list []instant) {
+	ghosts := ghostsOf(r.Report)
+	moving := &ghosts[len(ghosts)-1]
 	*moving = ghost{name: "seated", who: cut(r.Load.Name, 25), how: moving.how, load: r.Load,
 		tilt: r.Load.Balance.Rest.Tilt, pen: pen{colour: ink, width: 0.6}, moves: true}
-	var span float64
-	v.list, span = instants(r)
-	v.least, v.most = between(v.list)
-	v.frame = frameOf(r.Report, append([]ghost{{load: r.Load, tilt: v.least}, {load: r.Load, tilt: v.most}}, v.ghosts...), room)
-	v.panel = panel{from: r2.Vec{X: v.width + 8, Y: v.height - rockingTop - 8 - panelHigh},
-		size: r2.Vec{X: panelWide - 28, Y: panelHigh}, least: v.least, most: v.most, rest: moving.tilt, span: span}
-	return v
-}
-
-// scene draws all but the trace, the scale so far up the paper.
-func (v rockingView) scene(r trial.Rocking, up float64) scene {
-	moving := v.ghosts[len(v.ghosts)-1]
+	list, span := instants(r)
+	least, most := between(list)
+	v := frameOf(r.Report, append([]ghost{{load: r.Load, tilt: least}, {load: r.Load, tilt: most}}, ghosts...), room)
+	trace = panel{from: r2.Vec{X: v.width + 8, Y: v.height - rockingTop - 8 - panelHigh},
+		size: r2.Vec{X: panelWide - 28, Y: panelHigh}, least: least, most: most, rest: moving.tilt, span: span}
 	d := r.Report.Design
-	s := v.frame.scene(r.Report, v.ghosts...)
+	s = v.scene(r.Report, ghosts...)
 	s.alt = "Side view to scale. " + cut(r.Load.Name, 60)
 	if from := r.Start.Tilt - moving.tilt; from != 0 {
 		s.alt += fmt.Sprintf(", let go %s from the rest,", sided(from, d))
 	}
-	s.alt += fmt.Sprintf(" rocks between %s and %s of tilt%s.%s", sided(v.least, d), sided(v.most, d), smallRock(r.Load), told(v.ghosts))
-	marks := v.marks(r.Report, moving)
+	s.alt += fmt.Sprintf(" rocks between %s and %s of tilt%s.%s", sided(least, d), sided(most, d), smallRock(r.Load), told(ghosts))
+	marks := v.marks(r.Report, *moving)
 	marks.moves = withContact
-	s.add(v.paths(r, v.least, v.most)...)
+	s.add(v.paths(r, least, most)...)
 	s.add(marks)
-	s.add(v.labels(r.Report, v.ghosts)...)
+	s.add(v.labels(r.Report, ghosts)...)
 	s.add(v.rule(r.Report, up))
-	s.samples = v.written(r.Report, moving.tilt, v.list, v.panel.at)
-	return s
+	s.samples = v.written(r.Report, moving.tilt, list, trace.at)
+	return s, trace, list
 }
 
 // smallRock says how long a small rock of a load takes, if it has a time of its own.

@@ -66,11 +66,7 @@ func (e shape) element(b *bytes.Buffer, height float64) {
 	if e.colour.A > 0 {
 		style = fmt.Sprintf(` stroke="%s" stroke-width="%s" stroke-linecap="round" stroke-linejoin="round"`, hex(e.colour), short(e.width))
 		if len(e.dash) > 0 {
-			var dash []string
-			for _, d := range e.dash {
-				dash = append(dash, short(d))
-			}
-			style += ` stroke-dasharray="` + strings.Join(dash, " ") + `"`
+			style += fmt.Sprintf(` stroke-dasharray="%s"`, strings.Trim(fmt.Sprint(e.dash), "[]"))
 		}
 	}
 	switch {

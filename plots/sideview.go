@@ -152,8 +152,10 @@ func frameOf(r check.Report, ghosts []ghost, paper area) frame {
 
 // scene returns a scene of the floor and of ghosts on it.
 func (f frame) scene(r check.Report, ghosts ...ghost) scene {
+	rise := math.Tan(r.Design.Floor.Slope)
+	from, to := r2.Vec{X: f.from.X, Y: f.from.X * rise}, r2.Vec{X: f.to.X, Y: f.to.X * rise}
 	s := scene{width: f.width, height: f.height, title: cut(r.Design.Title, 60)}
-	s.add(f.ground(r))
+	s.add(group{name: "floor", shapes: []shape{path(ink, 0.5, f.paper(from), f.paper(to))}})
 	for _, g := range ghosts {
 		s.add(f.ghost(r, g)...)
 	}
@@ -182,13 +184,6 @@ func (f *frame) fit() {
 // paper returns where a place of the view lies on the paper, mm.
 func (f frame) paper(p r2.Vec) r2.Vec {
 	return r2.Vec{X: margin + (p.X-f.from.X)*f.scale, Y: f.low + (p.Y-f.from.Y)*f.scale}
-}
-
-// ground draws the floor.
-func (f frame) ground(r check.Report) group {
-	rise := math.Tan(r.Design.Floor.Slope)
-	from, to := r2.Vec{X: f.from.X, Y: f.from.X * rise}, r2.Vec{X: f.to.X, Y: f.to.X * rise}
-	return group{name: "floor", shapes: []shape{path(ink, 0.5, f.paper(from), f.paper(to))}}
 }
 
 // ghost draws the piece and its person at one tilt, as groups of their own.

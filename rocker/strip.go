@@ -69,7 +69,7 @@ func (p Profile) strip(depth float64, top Top, nose, tail float64) (Strip, error
 		}
 		from := way
 		way -= e.Length
-		if most := max(deep(from), deep(way)); e.curvature()*most >= 1 || from > 0 && way < 0 && e.curvature()*depth >= 1 {
+		if most := max(deep(from), deep(way)); e.Curvature()*most >= 1 || from > 0 && way < 0 && e.Curvature()*depth >= 1 {
 			return Strip{}, fmt.Errorf("rocker: a depth of %g m is more than the radius of span %d, %g m", max(most, depth), i, e.Radius)
 		}
 		rule := stripRule()
@@ -87,19 +87,11 @@ func (p Profile) strip(depth float64, top Top, nose, tail float64) (Strip, error
 	return Strip{Area: area, Centroid: centroid, Second: second - area*r2.Norm2(centroid)}, nil
 }
 
-// curvature returns 1/R of the span, 0 on a flat, 1/m.
-func (e *edgeSpan) curvature() float64 {
-	if e.Radius == 0 {
-		return 0
-	}
-	return 1 / e.Radius
-}
-
 // standing returns the moments, for each metre of edge, of the line of wood that stands on
 // the edge at a distance (m) along the span: its area, first and polar second moment about
 // the origin.
 func (e *edgeSpan) standing(distance, depth float64, top Top) (m0 float64, m1 r2.Vec, m2 float64) {
-	q, curvature := e.point(distance), e.curvature()
+	q, curvature := e.point(distance), e.Curvature()
 	tilt := e.from + distance*curvature
 	down, _ := Down(tilt)
 	up := r2.Scale(-1, down)

@@ -44,14 +44,6 @@ func (p place) end(profile rocker.Profile, way int) float64 {
 	return profile.Bearing(p.index).From + p.shift
 }
 
-// sideOf returns +1 where roll lies behind the rest, −1 where it lies in front.
-func (e Equilibrium) sideOf(roll float64) int {
-	if roll < e.roll {
-		return -1
-	}
-	return 1
-}
-
 // A fall walks a swing from a turning point in to the rest, a [stretch] at a time.
 // The turning point must lie in the rest's own well.
 type fall struct {
@@ -65,7 +57,10 @@ type fall struct {
 }
 
 func (r *Rig) fallFrom(turning float64, rest Equilibrium) fall {
-	f := fall{rig: r, rest: rest, way: rest.sideOf(turning), outer: turning}
+	f := fall{rig: r, rest: rest, way: 1, outer: turning}
+	if turning < rest.roll {
+		f.way = -1
+	}
 	f.at = rest.home(f.way)
 	for float64(f.way)*(turning-f.at.end(r.Profile, f.way)) > 0 {
 		f.at = f.at.next(r.Profile, f.way)

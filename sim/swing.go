@@ -92,3 +92,71 @@ func (r *Rig) fate(b Balance, release float64) Outcome {
 	}
 	return GoesOverForwards
 }
+
+// force returns what the floor gives the chair per kg of its mass at an instant of a
+// swing: forward along the floor and square to it, m/s².
+func (s *stretch) force(m moment) (forward, normal float64) {
+	g := s.rig.Floor.FreeFall()
+	mass := s.rig.Body.Mass
+	inertia := s.rig.inertia(m.stance)
+	square := 2 * mass * g * m.fallen / inertia // rate squared
+	speeding := -mass * (m.ahead*m.radius*square + g*s.arm(m.stance)) / inertia
+	forward = -(m.height*speeding + m.ahead*square) + g*s.sin
+	normal = g*s.cos + m.ahead*speeding + (m.radius-m.height)*square
+	return forward, normal
+}
+
+// friction returns the largest |F|/N on the way from a turning point to the rest,
+// both ends of every arc included; infinite where the floor would have to pull.
+func (r *Rig) friction(turning float64, rest Equilibrium) float64 {
+	most := 0.0
+	f := r.fallFrom(turning, rest)
+	for s, more := f.next(); more; s, more = f.next() {
+		most = max(most, largest(s.end, func(t float64) float64 {
+			forward, normal := s.force(s.at(t))
+			if normal <= 0 {
+				return math.Inf(1)
+			}
+			return math.Abs(forward) / normal
+		}))
+	}
+	return most
+}
+
+// LargestRelease returns the largest tilts from the rest of b (rad, both ≥ 0), back and
+// forward, from which a rig that loses nothing comes back when it is let go: less than the
+// margin on that side, and not so high that it carries over the hilltop on the other. A
+// side without a hilltop is infinite.
+func (r Rig) LargestRelease(b Balance) (back, forward float64) {
+	return r.largestRelease(b, 1), r.largestRelease(b, -1)
+}
+
+func (r *Rig) largestRelease(b Balance, way int) float64 {
+	near, far := b.Back, b.Forward
+	if way < 0 {
+		near, far = far, near
+	}
+	limit := math.Inf(1)
+	if near.Exists() {
+		limit = near.Angle
+	}
+	if !far.Exists() || near.Exists() && far.Lift >= near.Lift {
+		return limit
+	}
+	roll := r.rising(b.Rest, way, far.Lift, b.Rest.roll+float64(way)*limit)
+	return math.Abs(roll - b.Rest.roll)
+}
+
+// LargestRate returns the largest rate at the rest of b (rad/s), back and forward, from
+// which a rig that loses nothing does not go over the hilltop ahead: ½·J·ω² = m·g·lift.
+// It is infinite on a side without one.
+func (r Rig) LargestRate(b Balance) (back, forward float64) {
+	inertia := r.inertia(r.stand(touching(r.Profile, b.Rest.roll)))
+	over := func(m Margin) float64 {
+		if !m.Exists() {
+			return math.Inf(1)
+		}
+		return math.Sqrt(2 * m.Work / inertia)
+	}
+	return over(b.Back), over(b.Forward)
+}

@@ -30,12 +30,6 @@ func (j Joints) Limits() []Limit {
 	}
 }
 
-// KneesUp returns how much higher than the hip joints the knees stand, m.
-func (j Joints) KneesUp() float64 { return j.Knee.Y - j.Hip.Y }
-
-// KneesOverChin reports whether the knees stand higher than the chin.
-func (j Joints) KneesOverChin() bool { return j.Knee.Y > j.Chin.Y }
-
 // OnTheBack returns what leans on the back of the seat and turns about the hip joints:
 // trunk, head and upper arms; the forearms lie on the arms of the seat.
 func (p *Person) OnTheBack(j Joints) body.Body {

@@ -50,12 +50,7 @@ func (p *Person) limbs(s Seat, posture Posture) limbs {
 	switch posture {
 	case Riding, RidingForward, RidingBack:
 		l.thigh, l.reach, l.sole = -astride, forward, math.NaN()
-		switch posture {
-		case RidingForward:
-			l.trunk = -leanRiding
-		case RidingBack:
-			l.trunk = leanRiding
-		}
+		l.trunk = map[Posture]float64{RidingForward: -leanRiding, RidingBack: leanRiding}[posture]
 		l.head = l.trunk / 2
 		return l
 	case Perched, PushingUp:

@@ -1,6 +1,9 @@
 package person
 
-import "sync"
+import (
+	"math"
+	"sync"
+)
 
 // A Part is one segment of the chain, left and right limbs as one.
 type Part int
@@ -87,4 +90,57 @@ func whole(list [parts]segment) [parts]segment {
 		list[i].share /= sum
 	}
 	return list
+}
+
+// Where joints lie against what a tape finds, as parts of the stature: derived from the
+// means of ANSUR II and of de Leva's segments, men and women alike.
+const (
+	hipBehind      = 0.125 / 1.741 // hip joints ahead of the plane behind the buttocks: buttock-knee length less thigh less knee
+	kneeOverCrease = 0.0465        // knee joint over the crease: shank and ankle less popliteal height, 81 mm of 1741
+	kneeAhead      = 0.055 / 1.741 // knee joint ahead of the crease: buttock-knee less buttock-popliteal length less 60 mm to the kneecap
+	ankleUp        = 0.040         // ankle joint over the sole: lateral malleolus height over stature
+	acromion       = 0.122         // shoulder joint under the top of the shoulder, of the upper arm: 0.104/0.853, de Leva (1996b), J. Biomechanics 29:1231-1233
+)
+
+// build fills in segments and joints. expected holds the sizes as estimated before the
+// given ones took their place.
+func (p *Person) build(expected Measures) {
+	p.segments = segments()[p.Sex]
+	stature := p.Sizes[Stature]
+	for i, s := range p.segments {
+		p.lengths[i] = s.length * stature
+	}
+	if p.Age > 0 {
+		p.childSegments()
+	}
+	p.hipAhead = hipBehind * stature
+	p.hipUp = stature * hipShare(p.Sex)
+	p.lengths[Trunk] = p.Sizes[SittingHeight] - p.lengths[Head] - p.hipUp
+	p.lengths[UpperArm] *= (p.Sizes[Shoulder] - p.Sizes[Elbow]) / (expected[Shoulder] - expected[Elbow])
+	p.lengths[Thigh] = p.Sizes[ThighLength] + kneeAhead*stature - p.hipAhead
+	p.lengths[Shank] = p.Sizes[KneeCrease] - Shoe + (kneeOverCrease-ankleUp)*stature
+	p.shoulder = p.Sizes[Shoulder] - acromion*p.lengths[UpperArm] - p.hipUp
+}
+
+// hipShare returns the height of the hip joints over a hard seat as a part of the stature:
+// what the head and the trunk of de Leva's sample leave of the survey's sitting height.
+// It comes to 65 mm for men and 51 mm for women of the middle size, and is the least
+// certain number of the chain.
+func hipShare(sex Sex) float64 {
+	a, s := ansur(), segments()[sex]
+	return a.mean(sex, "sitting_height")/a.mean(sex, "stature") - s[Head].length - s[Trunk].length
+}
+
+// childSegments takes the child's shares of the mass, and a head as long as one of its
+// mass: lengths go as the cube root of masses (derived here).
+func (p *Person) childSegments() {
+	grown := p.segments[Head]
+	for i, knots := range jensen() {
+		p.segments[i].share = between(knots, p.Age)
+	}
+	p.segments = whole(p.segments)
+	_, median := child(p.Sex, min(p.Age, chartEnd), 50, false)
+	sample := p.Sex.mixed(61.9, 73.0) // mean masses of de Leva's sample, kg
+	mass := p.segments[Head].share * median / (grown.share * sample)
+	p.lengths[Head] = grown.length * p.Sex.mixed(deLevaWoman, deLevaMan) * math.Cbrt(mass)
 }

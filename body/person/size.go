@@ -60,9 +60,9 @@ const (
 	Custom                  // common practice
 )
 
-var sources = [...]string{"estimated", "given", "survey", "common practice"}
-
-func (s Source) String() string { return sources[s] }
+func (s Source) String() string {
+	return [...]string{"estimated", "given", "survey", "common practice"}[s]
+}
 
 // A SizeError reports a size that no person has, or that does not go with another.
 type SizeError struct {

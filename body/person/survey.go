@@ -51,11 +51,6 @@ func (s survey) mean(sex Sex, measure string) float64 {
 	return sex.mixed(s["women"][measure].mean, s["men"][measure].mean)
 }
 
-// deviation returns the standard deviation of a measure.
-func (s survey) deviation(sex Sex, measure string) float64 {
-	return sex.mixed(s["women"][measure].sd, s["men"][measure].sd)
-}
-
 // percentile returns every size at the percentile p of the survey, barefoot. No person
 // has all measures at one percentile; each by itself is what the survey says.
 func (s survey) percentile(sex Sex, p float64) Measures {
@@ -86,3 +81,26 @@ const hollow = 0.2032
 
 // Shoe is what a shoe adds under the heel, m; common practice.
 const Shoe = 0.025
+
+// Sex chooses the rows of the tables. The zero Sex is the mean of both.
+type Sex int
+
+const (
+	Either Sex = iota // the mean of women and men
+	Woman
+	Man
+)
+
+// String returns the word for s in a design file, "" for Either.
+func (s Sex) String() string { return [...]string{"", "woman", "man"}[s] }
+
+// mixed returns the value of the sex, or the mean of both.
+func (s Sex) mixed(woman, man float64) float64 {
+	switch s {
+	case Woman:
+		return woman
+	case Man:
+		return man
+	}
+	return (woman + man) / 2
+}

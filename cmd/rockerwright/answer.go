@@ -31,7 +31,8 @@ type answer struct {
 // telling are the options on how an answer is told, which several commands share.
 type telling struct {
 	all, json, text bool
-	pictures        drawing
+	folder, format  string // of pictures
+	replace         bool   // files that are there are written over
 }
 
 // jsonFlag adds the option of a command whose answer a program reads.
@@ -42,21 +43,21 @@ func (to *telling) jsonFlag(cmd *cobra.Command) {
 // picturesFlags adds the options of a command that draws, what says in a word or two what.
 func (to *telling) picturesFlags(cmd *cobra.Command, what string) {
 	f := cmd.Flags()
-	f.StringVar(&to.pictures.folder, "pictures", "", "draw "+what+" into this `folder`")
-	f.StringVar(&to.pictures.format, "format", "svg", "of the pictures: svg or pdf")
-	f.BoolVar(&to.pictures.replace, "replace", false, replaceFlag)
+	f.StringVar(&to.folder, "pictures", "", "draw "+what+" into this `folder`")
+	f.StringVar(&to.format, "format", "svg", "of the pictures: svg or pdf")
+	f.BoolVar(&to.replace, "replace", false, replaceFlag)
 }
 
 // tell draws and prints an answer to a question about designs. The error is errFails where something
 // does not hold.
 func (to *telling) tell(cmd *cobra.Command, designs []string, a answer) error {
 	out := cmd.OutOrStdout()
-	if to.pictures.folder != "" && a.pictures != nil {
+	if to.folder != "" && a.pictures != nil {
 		drawn := out
 		if to.json || a.printed != nil { // a program reads the rest
 			drawn = io.Discard
 		}
-		if err := to.pictures.draw(drawn, "--pictures", designs, a.pictures()); err != nil {
+		if err := to.draw(drawn, "--pictures", designs, a.pictures()); err != nil {
 			return err
 		}
 	}
@@ -84,15 +85,9 @@ func isTerminal(out io.Writer) bool {
 	return ok && os.Getenv("NO_COLOR") == "" && term.IsTerminal(int(f.Fd()))
 }
 
-// A drawing says where pictures go.
-type drawing struct {
-	folder, format string
-	replace        bool
-}
-
 // draw draws pictures into the folder, all of them or none, and says which files were drawn. option is
 // what the folder was named by. No design file is written over.
-func (to drawing) draw(out io.Writer, option string, designs []string, pictures []plots.Picture) error {
+func (to *telling) draw(out io.Writer, option string, designs []string, pictures []plots.Picture) error {
 	format := plots.Format(to.format)
 	if format != plots.SVG && format != plots.PDF {
 		return fmt.Errorf("--format is svg or pdf; %q is neither", to.format)
@@ -106,10 +101,8 @@ func (to drawing) draw(out io.Writer, option string, designs []string, pictures 
 		files = append(files, output{path, func(w io.Writer) error { return picture.Draw(w, format) }})
 	}
 	err := writeOutputs(files, designs, to.replace, "Choose another folder, or add --replace")
-	for _, f := range files {
-		if err == nil {
-			_, err = fmt.Fprintf(out, "Drew %s\n", f.path)
-		}
+	for i := 0; i < len(files) && err == nil; i++ {
+		_, err = fmt.Fprintf(out, "Drew %s\n", files[i].path)
 	}
 	return err
 }

@@ -80,8 +80,8 @@ func (c *checking) run(cmd *cobra.Command, args []string) error {
 		answers[i].Releases = tilts
 	}
 	switch n := len(answers); {
-	case c.pictures.folder != "" && n > 1:
-		return fmt.Errorf("--pictures draws one design at a time; name one file, and one value for each change")
+	case c.folder != "" && n > 1:
+		return notOne("--pictures draws one design at a time;")
 	case !c.json && n > mostColumns:
 		return fmt.Errorf("%d designs do not fit side by side; ask for %d at a time", n, mostColumns)
 	}
@@ -119,8 +119,11 @@ func checkSheet(variants []variant, answers []trial.Answer) sheet.Sheet {
 	return words.Columns("Side by side", source, columns)
 }
 
-// welcome checks the built-in chair and says what to do next.
-func welcome(cmd *cobra.Command, _ []string) error {
+// welcome checks the built-in chair and says what to do next, where no command is typed.
+func welcome(cmd *cobra.Command, typed []string) error {
+	if len(typed) > 0 {
+		return unknownCommand(typed[0])
+	}
 	if err := new(checking).run(cmd, nil); err != nil {
 		return err
 	}

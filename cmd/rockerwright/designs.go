@@ -25,24 +25,17 @@ func readDesigns(args []string) (paths []string, variants []variant, err error) 
 	if err != nil {
 		return nil, nil, err
 	}
-	var files []*design.File
-	for _, path := range paths {
-		f, err := design.Read(path)
-		if err != nil {
-			return nil, nil, err
-		}
-		files = append(files, f)
-	}
+	names, read := paths, design.Read
 	if len(paths) == 0 {
-		f, err := design.BuiltIn()
+		names, read = []string{design.BuiltInName}, func(string) (*design.File, error) { return design.BuiltIn() }
+	}
+	for _, name := range names {
+		f, err := read(name)
 		if err != nil {
 			return nil, nil, err
 		}
-		files = append(files, f)
-	}
-	for _, f := range files {
 		var column words.Column
-		if len(files) > 1 {
+		if len(names) > 1 {
 			column.Head = filepath.Base(f.Name)
 			column.Values = []string{column.Head}
 		}

@@ -200,7 +200,7 @@ func TestContract(t *testing.T) {
 		got  any
 		want string
 	}{
-		{"report", j, "design findings fit kind limits loads notes people survives who_may_sit worth_a_look"},
+		{"report", j, "design findings fit kind limits loads notes people rocker survives who_may_sit worth_a_look"},
 		{"load", load, "back back_recline_deg centre_m effort_back_n effort_forward_n floor_carries_kg forward inertia_kgm2 mass_kg name outcome period_s posture pull_slow_n pull_sudden_n rest_tilt_deg rests righting role seat_slope_deg steadiness_m swings"},
 		{"rest", first("rests"), "height_m stable tilt_deg"},
 		{"margin", load["back"], "lift_m margin_deg tip_tilt_deg work_j"},

@@ -16,12 +16,12 @@ import (
 
 // laying is a call of layout.
 type laying struct {
+	telling
 	paper, spacing string
-	replace        bool
 }
 
 func layoutCommand() *cobra.Command {
-	var l laying
+	l := laying{telling: telling{all: true}}
 	cmd := &cobra.Command{
 		Use:   "layout [FILE] [section.key=value…]",
 		Short: "full-size patterns, a card for the bench, a cut list",
@@ -68,7 +68,10 @@ func (l *laying) run(cmd *cobra.Command, args []string) error {
 	if err != nil {
 		return err
 	}
-	folder := folderFor(paths)
+	folder := "reading-chair-layout"
+	if len(paths) > 0 { // beside the design
+		folder = strings.TrimSuffix(paths[0], filepath.Ext(paths[0])) + "-layout"
+	}
 	if err := writeFolder(folder, files, l.replace); err != nil {
 		return err
 	}
@@ -76,16 +79,8 @@ func (l *laying) run(cmd *cobra.Command, args []string) error {
 	for _, file := range files {
 		pages = append(pages, words.Laid{Name: file.Name, Pages: file.Pages})
 	}
-	return (&telling{all: true}).tell(cmd, paths, answer{
+	return l.tell(cmd, paths, answer{
 		sheet: func() sheet.Sheet { return words.LaidOut(made, folder, pages) },
 		fails: !made.Report.Holds(),
 	})
-}
-
-// folderFor returns the folder of a layout, beside the design.
-func folderFor(paths []string) string {
-	if len(paths) == 0 {
-		return "reading-chair-layout"
-	}
-	return strings.TrimSuffix(paths[0], filepath.Ext(paths[0])) + "-layout"
 }

@@ -39,10 +39,10 @@ stays as it is; check uses the readings directly.`,
 	}
 	f := cmd.Flags()
 	m.jsonFlag(cmd)
-	f.StringVar(&m.pictures.folder, "into", ".", "write the blank sheets into this `folder`")
+	f.StringVar(&m.folder, "into", ".", "write the blank sheets into this `folder`")
 	f.StringVar(&m.units, "units", "inch", "of the blank sheets: inch (letter paper) or metric (A4)")
-	f.StringVar(&m.pictures.format, "format", "pdf", "of the blank sheets: pdf or svg")
-	f.BoolVar(&m.pictures.replace, "replace", false, replaceFlag)
+	f.StringVar(&m.format, "format", "pdf", "of the blank sheets: pdf or svg")
+	f.BoolVar(&m.replace, "replace", false, replaceFlag)
 	return cmd
 }
 
@@ -53,7 +53,7 @@ func (m *measuring) run(cmd *cobra.Command, args []string) error {
 			return fmt.Errorf("--units is inch or metric; %q is neither", m.units)
 		}
 		sheets := []plots.Picture{plots.PersonSheet(units), plots.PieceSheet(units)}
-		return m.pictures.draw(cmd.OutOrStdout(), "--into", nil, sheets)
+		return m.draw(cmd.OutOrStdout(), "--into", nil, sheets)
 	}
 	const does = "measure explains one design at a time;"
 	files, f, err := readOne(args, does)

@@ -39,8 +39,8 @@ func startNew(cmd *cobra.Command, args []string) error {
 	kind, path := "chair", ""
 	out := cmd.OutOrStdout()
 	names, changes, err := parted(args, func(word string) bool {
-		_, found := design.Start(word)
-		return found
+		_, err := design.Start(word)
+		return err == nil
 	})
 	if err != nil {
 		return err
@@ -54,10 +54,9 @@ func startNew(cmd *cobra.Command, args []string) error {
 	default:
 		return fmt.Errorf("new makes one design; %q is one name too many. "+newExample, names[2])
 	}
-	text, found := design.Start(kind)
-	if !found {
-		return fmt.Errorf("there is no starting design %q; there are %s. "+newExample, kind,
-			strings.Join(design.Starts(), ", "))
+	text, err := design.Start(kind)
+	if err != nil {
+		return fmt.Errorf("%w. "+newExample, err)
 	}
 	if path != "" {
 		if err := designName(path); err != nil {

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"io"
 	"os"
 	"os/exec"
 	"os/signal"
@@ -59,12 +60,11 @@ func (o *opening) run(cmd *cobra.Command, args []string) error {
 	if err != nil {
 		return err
 	}
+	where := fmt.Sprintf("Open in a browser on this machine: %s\nCtrl-C ends it.\n", door.URL())
 	if o.port != 0 && door.Port != o.port {
-		if _, err := fmt.Fprintf(out, "Port %d is taken; this is the next that is free.\n", o.port); err != nil {
-			return err
-		}
+		where = fmt.Sprintf("Port %d is taken; this is the next that is free.\n", o.port) + where
 	}
-	if _, err := fmt.Fprintf(out, "Open in a browser on this machine: %s\nCtrl-C ends it.\n", door.URL()); err != nil {
+	if _, err := io.WriteString(out, where); err != nil {
 		return err
 	}
 	site := page.Site{
@@ -83,14 +83,12 @@ func (o *opening) run(cmd *cobra.Command, args []string) error {
 
 // browse opens an address in the browser of this machine.
 func browse(url string) error {
-	var show *exec.Cmd
+	show := exec.Command("xdg-open", url)
 	switch runtime.GOOS {
 	case "darwin":
 		show = exec.Command("open", url)
 	case "windows":
 		show = exec.Command("rundll32", "url.dll,FileProtocolHandler", url)
-	default:
-		show = exec.Command("xdg-open", url)
 	}
 	if err := show.Start(); err != nil {
 		return err

@@ -168,12 +168,10 @@ func place(temporary, path string, replace bool) error {
 
 // reason returns what the system says, without the name of the draft.
 func reason(err error) error {
-	var onPath *fs.PathError
-	var onLink *os.LinkError
-	switch {
-	case errors.As(err, &onPath):
+	if onPath, is := errors.AsType[*fs.PathError](err); is {
 		return onPath.Err
-	case errors.As(err, &onLink):
+	}
+	if onLink, is := errors.AsType[*os.LinkError](err); is {
 		return onLink.Err
 	}
 	return err
@@ -242,7 +240,7 @@ func oldLayout(folder string, replace bool) (there bool, err error) {
 	case err != nil:
 		return false, fmt.Errorf("%s cannot be looked at: %w", named(folder), reason(err))
 	case !replace:
-		return false, fmt.Errorf("%s is already there and was left as it is. To make it anew, add --replace", named(folder))
+		return false, alreadyThere(folder, "To make it anew, add --replace")
 	case !info.IsDir():
 		return false, fmt.Errorf("%s is there and is no folder: it was left as it is", named(folder))
 	}

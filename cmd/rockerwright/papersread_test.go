@@ -47,13 +47,20 @@ func inClass(t *testing.T, p *madePiece) string {
 	return text
 }
 
-// inJSON reads title and falls out of check's numbers for a program; as it is put together the seat falls by so much
+// inJSON reads title, curve and falls out of check's numbers for a program; as it is put together the seat falls by so much
 // less as the piece is tilted at rest.
 func inJSON(t *testing.T, p *madePiece) string {
 	t.Helper()
 	var r struct {
 		Design string
-		Loads  []struct {
+		Rocker struct {
+			Arcs []struct {
+				Radius float64 `json:"radius_m"`
+			}
+			Nose float64 `json:"nose_m"`
+			Tail float64 `json:"tail_m"`
+		}
+		Loads []struct {
 			Name string
 			Rest float64  `json:"rest_tilt_deg"`
 			Fall *float64 `json:"seat_slope_deg"`
@@ -62,7 +69,7 @@ func inJSON(t *testing.T, p *madePiece) string {
 	if err := json.Unmarshal([]byte(p.run(t, "check", "--json")), &r); err != nil {
 		t.Fatal(err)
 	}
-	text := r.Design + ":"
+	text := fmt.Sprintf("%s: radius %.6f, nose %.6f, tail %.6f.", r.Design, r.Rocker.Arcs[0].Radius/p.unit(), r.Rocker.Nose/p.unit(), r.Rocker.Tail/p.unit())
 	for _, l := range r.Loads {
 		who := "empty"
 		switch {

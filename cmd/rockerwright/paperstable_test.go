@@ -45,6 +45,7 @@ var allPapers = []paper{
 	{"check --all", said("check", "--all"), false, firstPage},
 	{"check, side by side", said("check", "FILE"), false, sideBySide},
 	{"check --json", inJSON, true, says{"title": `^{title}:`,
+		"radius": `radius #`, "nose": `nose #`, "tail": `tail #`,
 		"falls empty": `empty falls #`, "falls seated": `seated falls #`, "falls put together": `put together falls #`}},
 	{"letter", said("report", "--text"), false, firstPage},
 	{"report", inReport, false, with(firstPage, says{"falls empty": `empty seat falls #`})},

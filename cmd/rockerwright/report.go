@@ -18,8 +18,7 @@ import (
 // reporting is a call of report.
 type reporting struct {
 	telling
-	output  string
-	replace bool
+	output string
 }
 
 func reportCommand() *cobra.Command {
@@ -81,26 +80,22 @@ func (r *reporting) run(cmd *cobra.Command, args []string) error {
 	return r.tell(cmd, files, answer{
 		fails: slices.ContainsFunc(subjects[:len(variants)], func(s report.Subject) bool { return !s.Answer.Holds() }),
 		printed: func(out io.Writer) error {
+			s := subjects[0]
 			switch {
 			case r.text:
-				return printLetter(out, subjects[0])
+				if err := words.Letter(s.Answer, s.Rocking, s.Making).Text(out, true, isTerminal(out)); err != nil {
+					return err
+				}
+				_, err := fmt.Fprintf(out, "\n%s\n%s", strings.Repeat("-", 80), s.Text) // the design file below it
+				return err
 			case len(variants) == 2:
 				return r.write(out, files, variants, "The first page is the class sheet, the design files follow.",
 					func(w io.Writer) error { return report.Class(w, columns, subjects) })
 			}
 			return r.write(out, files, variants, "The last sheet is for the owner.",
-				func(w io.Writer) error { return report.Write(w, subjects[0]) })
+				func(w io.Writer) error { return report.Write(w, s) })
 		},
 	})
-}
-
-// printLetter prints a letter, and the design file below it.
-func printLetter(out io.Writer, s report.Subject) error {
-	if err := words.Letter(s.Answer, s.Rocking, s.Making).Text(out, true, isTerminal(out)); err != nil {
-		return err
-	}
-	_, err := fmt.Fprintf(out, "\n%s\n%s", strings.Repeat("-", 80), s.Text)
-	return err
 }
 
 // write writes a file whole or not at all, never over a design, over another file only if told so, and

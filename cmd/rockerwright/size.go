@@ -88,16 +88,19 @@ func (s *sizing) run(cmd *cobra.Command, args []string) error {
 
 // forFeel answers which radius keeps the feel.
 func (s *sizing) forFeel(cmd *cobra.Command, file *design.File) error {
-	way, err := wayNamed(s.keep)
-	if err != nil {
-		return err
+	way := slices.Index([]string{"time", "steadiness", "proportion", "radius"}, s.keep) // as in size.Ways
+	if way < 0 {
+		return fmt.Errorf("--keep is one of time, steadiness, proportion, radius; %q is none", s.keep)
 	}
-	old, err := readLiked(s.like)
+	old, err := design.BuiltIn()
+	if s.like != design.BuiltInName {
+		old, err = design.Read(s.like)
+	}
 	if err != nil {
 		return err
 	}
 	likeness, err := size.Like(old.Design, file.Design)
-	if wrong := (*size.OldError)(nil); errors.As(err, &wrong) {
+	if wrong, is := errors.AsType[*size.OldError](err); is {
 		return explained(old, wrong.Err)
 	}
 	if err != nil {
@@ -106,7 +109,7 @@ func (s *sizing) forFeel(cmd *cobra.Command, file *design.File) error {
 	if s.write != "" {
 		kept := likeness.Ways[way]
 		if !kept.Found {
-			return fmt.Errorf("no radius gives %s the %s as %s: nothing was written", file.Name, way, old.Name)
+			return fmt.Errorf("no radius gives %s the %s as %s: nothing was written", file.Name, kept.Way, old.Name)
 		}
 		return save(cmd.OutOrStdout(), file, kept.Design, s.write)
 	}
@@ -120,8 +123,8 @@ func (s *sizing) forFeel(cmd *cobra.Command, file *design.File) error {
 
 // forTarget answers which rocker does what a file aims for; it fails where that cannot all be had.
 func (s *sizing) forTarget(cmd *cobra.Command, file *design.File) error {
-	found, err := size.Solve(file.Design, size.Options{Seed: s.seed})
-	if nothing := (*size.NoTargetError)(nil); errors.As(err, &nothing) {
+	found, err := size.Solve(file.Design, s.seed)
+	if errors.Is(err, size.ErrNoTarget) {
 		return fmt.Errorf(`%s aims for nothing. Say under [target] what you want, or type it, for example:
   %s target.one_rock=2.0 target.seat_falls=6
 Or name a piece that is liked:
@@ -147,26 +150,9 @@ Or name a piece that is liked:
 	})
 }
 
-// readLiked reads the file of the piece that is liked.
-func readLiked(path string) (*design.File, error) {
-	if path == design.BuiltInName {
-		return design.BuiltIn()
-	}
-	return design.Read(path)
-}
-
-// wayNamed returns what is kept by its name on the command line.
-func wayNamed(name string) (size.Way, error) {
-	names := []string{"time", "steadiness", "proportion", "radius"}
-	if i := slices.Index(names, name); i >= 0 {
-		return size.Ways[i], nil
-	}
-	return 0, fmt.Errorf("--keep is one of %s; %q is none", strings.Join(names, ", "), name)
-}
-
 // explained gives an error of sizing its file, and its place where it has one.
 func explained(f *design.File, err error) error {
-	if unsuited := (*size.UnsuitedError)(nil); errors.As(err, &unsuited) {
+	if unsuited, is := errors.AsType[*size.UnsuitedError](err); is {
 		return fmt.Errorf("%s: %s", f.Name, unsuited.Reason)
 	}
 	return f.Explain(err)
@@ -181,21 +167,19 @@ func save(out io.Writer, file *design.File, d piece.Design, path string) error {
 	return writeNew(out, path, text, "Look at it")
 }
 
-// curveNamed returns the rocker to save by its name on the command line; without one the one
-// to take.
+// curveNamed returns the rocker to save by its name on the command line, the first word of its curve;
+// without one the one to take.
 func curveNamed(name string, found size.Solution, others []size.Proposal) (size.Proposal, error) {
 	if name == "" {
 		return found.Take(), nil
 	}
-	curves := map[string]size.Curve{
-		"one": size.OneArc, "two": size.TwoArcs, "three": size.ThreeArcs, "flatter": size.FlatterTail, "even": size.EvenTime,
-	}
 	var there []string
 	for _, p := range slices.Concat(found.Proposals, others) {
-		if curve, known := curves[name]; known && p.Curve == curve && (curve != size.EvenTime || words.Shown(p)) {
+		first, _, _ := strings.Cut(p.Curve.String(), " ")
+		if first == name && (p.Curve != size.EvenTime || words.Shown(p)) {
 			return p, nil
 		}
-		there = append(there, strings.Fields(p.Curve.String())[0])
+		there = append(there, first)
 	}
 	return size.Proposal{}, fmt.Errorf("there is no rocker %q among those found; there are %s", name,
 		strings.Join(slices.Compact(there), ", "))

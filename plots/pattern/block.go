@@ -34,12 +34,6 @@ func (d Drawing) titleRows(r *ruler, units quantity.System) [][]row {
 	}
 }
 
-// titleBlock writes the title block inside the outline where it fits, for what is cut off
-// is lost, and otherwise under the part.
-func (y *yard) titleBlock(d Drawing, units quantity.System) {
-	y.settle(y.inner(), d.titleRows(y.ruler, units)...)
-}
-
 // note writes a note outside the outline and near to it, so that it takes no sheet of its own
 // where that can be, and otherwise under everything.
 func (y *yard) note(lines []string) {

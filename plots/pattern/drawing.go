@@ -87,14 +87,10 @@ func (s shape) check() error {
 		}
 		ends = append(ends, stroke.To)
 	}
-	if err := reached(ends...); err != nil {
-		return err
-	}
-	var middles []r2.Vec
 	for _, a := range arcs(s.path) {
-		middles = append(middles, a.At(0.5))
+		ends = append(ends, a.At(0.5)) // where an arc may bulge out of reach
 	}
-	return reached(middles...)
+	return reached(ends...)
 }
 
 // check returns an [*Error] or a [*ReachError] for a drawing that cannot be taped from tip to tip.
@@ -123,7 +119,7 @@ func (d Drawing) laid(units quantity.System, squares bool) ([]shape, error) {
 		if err := y.lay(d.Items); err != nil {
 			return nil, err
 		}
-		y.titleBlock(d, units)
+		y.settle(y.inner(), d.titleRows(y.ruler, units)...) // inside the outline, for what is cut off is lost
 		y.longCheck(d, units)
 		for _, lines := range d.Notes {
 			y.note(lines)
@@ -155,7 +151,8 @@ func (y *yard) longCheck(d Drawing, units quantity.System) {
 			}
 		}
 	}
-	y.add(Dimension{From: from, To: to, Offset: offset, Text: text}.on(Check, y.ruler)...)
+	list, _ := Dimension{Check, from, to, offset, text}.shapes(y.ruler)
+	y.add(list...)
 }
 
 // A square is a test square and what it says.
@@ -183,7 +180,7 @@ func (s square) shapes(r *ruler, at r2.Vec) []shape {
 	list := []shape{{layer: Check, path: rectangle(at, size)}}
 	middle := r2.Add(at, r2.Scale(0.5, size))
 	for i, line := range []string{s.text, "measure both ways", "before you cut"} {
-		list = append(list, r.lettered(Check, line, lettering, r2.Add(middle, r2.Vec{Y: 6e-3 - 8e-3*float64(i)}), 0)...)
+		list = append(list, r.lettered(Check, line, r2.Add(middle, r2.Vec{Y: 6e-3 - 8e-3*float64(i)}), 0)...)
 	}
 	return list
 }

@@ -67,7 +67,7 @@ type Text struct {
 }
 
 func (t Text) shapes(r *ruler) ([]shape, label) {
-	list := r.lettered(Texts, t.Text, lettering, t.At, 0)
+	list := r.lettered(Texts, t.Text, t.At, 0)
 	for i := range list {
 		list[i].at.X += list[i].width / 2
 	}
@@ -123,20 +123,18 @@ func (c Corner) shapes(*ruler) ([]shape, label) {
 
 // A Dimension is a measure from point to point, its line set off to the left of the way.
 type Dimension struct {
+	Layer    Layer // none is MARKS
 	From, To r2.Vec
 	Offset   float64 // m
 	Text     string
 }
 
-func (d Dimension) shapes(r *ruler) ([]shape, label) { return d.on(Marks, r), label{} }
-
-// on draws a dimension on a layer: its line with ticks, the two lines out to it, the text
-// over its middle.
-func (d Dimension) on(layer Layer, r *ruler) []shape {
-	way := r2.Sub(d.To, d.From)
+// shapes draws its line with ticks, the two lines out to it, the text over its middle.
+func (d Dimension) shapes(r *ruler) ([]shape, label) {
+	layer, way := cmp.Or(d.Layer, Marks), r2.Sub(d.To, d.From)
 	length := r2.Norm(way)
 	if length == 0 {
-		return nil
+		return nil, label{}
 	}
 	way = r2.Scale(1/length, way)
 	off := r2.Vec{X: -way.Y, Y: way.X}
@@ -154,7 +152,7 @@ func (d Dimension) on(layer Layer, r *ruler) []shape {
 		}
 	}
 	angle, lift := upright(math.Atan2(way.Y, way.X))
-	text := r.lettered(layer, d.Text, lettering, r2.Scale(0.5, r2.Add(from, to)), angle)
+	text := r.lettered(layer, d.Text, r2.Scale(0.5, r2.Add(from, to)), angle)
 	for i := range text {
 		rise := gap
 		if text[i].width > length-4*gap {
@@ -162,7 +160,7 @@ func (d Dimension) on(layer Layer, r *ruler) []shape {
 		}
 		text[i].at = r2.Add(text[i].at, r2.Scale(lift*rise, off))
 	}
-	return append(list, text...)
+	return append(list, text...), label{}
 }
 
 // upright returns the angle at which a text along a line is read from below, and on which

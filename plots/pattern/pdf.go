@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 	"strings"
-	"time"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -61,9 +60,6 @@ func (p Paper) check() error {
 	}
 	return nil
 }
-
-// epoch is the date in every file: none.
-var epoch = time.Unix(0, 0).UTC()
 
 // A Print is a PDF and what it takes to print it.
 type Print struct {

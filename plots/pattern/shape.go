@@ -62,10 +62,10 @@ func turnedBy(shapes []shape, angle float64) []shape {
 	if angle == 0 {
 		return shapes
 	}
+	turn := r2.NewRotation(angle, r2.Vec{})
 	list := make([]shape, len(shapes))
 	for i, s := range shapes {
-		s.path = s.path.Turned(angle, r2.Vec{})
-		s.at = r2.Rotate(s.at, angle, r2.Vec{})
+		s = s.placed(turn.Rotate)
 		s.angle += angle
 		if s.flips && math.Cos(s.angle) < -0.1 { // beyond upright, and a little leaning over is let be
 			s.at = r2.Add(s.at, r2.Scale(0.8*s.height, along(s.angle+math.Pi/2)))
@@ -119,27 +119,24 @@ func drawn(p bench.Path) []bench.Piece {
 	return list
 }
 
-// A cubic is a Bézier curve's two handles and its end.
-type cubic [3]r2.Vec
-
-// cubics returns an arc as Bézier curves from its start, each of at most 15° and less than
-// 0.001 mm off. The handles of a turn τ are chord/(3 cos²(τ/4)) long along the tangents;
+// cubics returns an arc as Bézier curves from its start, each by its two handles and its end, of at most 15° and
+// less than 0.001 mm off. The handles of a turn τ are chord/(3 cos²(τ/4)) long along the tangents;
 // the radius is then off by at most 2.73e-4 R at 90° and falls with the sixth power of τ
 // (Goldapp, Approximation of circular arcs by cubic polynomials, Computer Aided Geometric
 // Design 8, 1991, from memory; the tests measure it): 5.9e-9 R at 15°.
-func cubics(a bench.Piece) []cubic {
+func cubics(a bench.Piece) [][3]r2.Vec {
 	const off = 1e-6 // m
 	step := math.Pi / 12
 	if r := math.Abs(a.Radius()); !math.IsInf(r, 0) {
 		step = min(step, math.Pi/2*math.Pow(off/(2.73e-4*r), 1.0/6))
 	}
-	list := make([]cubic, max(1, int(math.Ceil(math.Abs(a.Turn)/step))))
+	list := make([][3]r2.Vec, max(1, int(math.Ceil(math.Abs(a.Turn)/step))))
 	for i := range list {
 		n := float64(len(list))
 		p := a.Cut(float64(i)/n, float64(i+1)/n)
 		c := math.Cos(p.Turn / 4)
 		handle := r2.Scale(1/(3*c*c), r2.Sub(p.To, p.From))
-		list[i] = cubic{
+		list[i] = [3]r2.Vec{
 			r2.Add(p.From, r2.Rotate(handle, -p.Turn/2, r2.Vec{})),
 			r2.Sub(p.To, r2.Rotate(handle, p.Turn/2, r2.Vec{})),
 			p.To,

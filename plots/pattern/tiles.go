@@ -64,7 +64,6 @@ func tile(shapes []shape, paper Paper, units quantity.System) *tiling {
 	if units == quantity.Metric {
 		strip = 15e-3
 	}
-	held := []Paper{paper, {paper.Name, paper.Height, paper.Width}}
 	var best *tiling
 	points := make([]r2.Vec, len(spots))
 	for _, angle := range ways(60) {
@@ -73,7 +72,7 @@ func tile(shapes []shape, paper Paper, units quantity.System) *tiling {
 			points[i] = turn.Rotate(p)
 		}
 		box := boxOf(points)
-		for _, p := range held {
+		for _, p := range []Paper{paper, {paper.Name, paper.Height, paper.Width}} {
 			best = fewest(best, tiling{angle: angle, paper: p, strip: strip}, points, box)
 		}
 	}

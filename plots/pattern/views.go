@@ -45,11 +45,11 @@ func SideView(rocker bench.Rocker, legs []LegView, width, height float64) (View,
 	low := rocker.Edge.Contact(0)
 	scale := min((width-2*viewRoom)/(box.Max.X-box.Min.X), (height-2*viewRoom)/(high-low.Y))
 	to := func(x, y float64) r2.Vec { return r2.Vec{X: scale * x, Y: scale * y} }
-	v := View{Height: height}
-	v.Items = append(v.Items, Curve{Path: outline.Placed(func(p r2.Vec) r2.Vec { return r2.Scale(scale, p) })},
+	v := View{Height: height, Items: []Item{
+		Curve{Path: outline.Placed(func(p r2.Vec) r2.Vec { return r2.Scale(scale, p) })},
 		Line{Layer: Centre, From: to(box.Min.X, low.Y), To: to(box.Max.X, low.Y)},
-		Text{At: r2.Add(to(box.Min.X, low.Y), r2.Vec{Y: -6e-3}), Text: "floor"},
-		Mark{At: to(low.X, low.Y), Label: "low point"})
+		Text{At: r2.Add(to(box.Min.X, low.Y), r2.Vec{Y: -6e-3}), Text: "floor"}, Mark{At: to(low.X, low.Y), Label: "low point"},
+	}}
 	for i, leg := range legs {
 		seat, foot := to(leg.Line.Seat.X, leg.Line.Seat.Y), to(leg.Standing.Foot.X, leg.Standing.Foot.Y)
 		v.Items = append(v.Items, leg.bar(seat, foot, scale*leg.Side)...)

@@ -7,13 +7,6 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 )
 
-// A Section is a line across the grain, through the wood.
-type Section struct {
-	Thick float64 // m
-	Low   r2.Vec  // its end on the lower edge of the wood, m
-	High  r2.Vec  // its end on the top edge, m
-}
-
 // turns returns the places x at which the height between an upper and a lower chain can be
 // largest or least: the ends of the pieces, and where both run side by side. Of two circles
 // that is where one upright line meets both with the same direction n to their centres,
@@ -88,30 +81,27 @@ func (r Rocker) Runout(b Blank) (nose, tail float64, err error) {
 	return off(e.floor[len(e.floor)-1].heading(1)), off(e.floor[0].heading(0)), nil
 }
 
-// Thinnest returns the shortest line across the grain from the lower edge of the wood to the
-// top edge, chair frame; the ends, where every line runs out to nothing, are not looked at.
+// Thinnest returns the length (m) of the shortest line across the grain from the lower edge of
+// the wood to the top edge; the ends, where every line runs out to nothing, are not looked at.
 // The error is an [*OutlineError], also where no line across the grain meets both edges.
-func (r Rocker) Thinnest(b Blank) (Section, error) {
+func (r Rocker) Thinnest(b Blank) (float64, error) {
 	e, err := r.edges()
 	if err != nil {
-		return Section{}, err
+		return 0, err
 	}
 	lay := func(list []Piece) []Piece { return pathOf(list, false).Turned(-b.Grain, r2.Vec{}).Pieces() }
 	wood, top := lay(e.wood), lay(e.top)
-	back := func(x, y float64) r2.Vec { return r2.Rotate(r2.Vec{X: x, Y: y}, b.Grain, r2.Vec{}) }
-	thinnest := Section{Thick: math.Inf(1)}
+	thinnest := math.Inf(1)
 	for _, x := range turns(top, wood) {
-		lows, highs := upright(wood, x), upright(top, x)
-		for _, low := range lows {
+		highs := upright(top, x)
+		for _, low := range upright(wood, x) {
 			for _, high := range highs {
-				if thick := math.Abs(high - low); thick < thinnest.Thick {
-					thinnest = Section{thick, back(x, low), back(x, high)}
-				}
+				thinnest = min(thinnest, math.Abs(high-low))
 			}
 		}
 	}
-	if math.IsInf(thinnest.Thick, 1) {
-		return Section{}, &OutlineError{-1, "no line across the grain meets both edges"}
+	if math.IsInf(thinnest, 1) {
+		return 0, &OutlineError{-1, "no line across the grain meets both edges"}
 	}
 	return thinnest, nil
 }

@@ -105,7 +105,6 @@ func Springback(strips int) float64 {
 // taken for one another.
 type Form struct {
 	FloorEdge   float64 // the finished floor edge, under the sole
-	Middle      float64 // the middle of the wood while it lies on the form
 	ConvexForm  float64 // a form inside the curve: it touches the top edge
 	ConcaveForm float64 // a form outside the curve: it touches the lower edge of the wood
 }
@@ -127,6 +126,6 @@ func FormFor(floorEdge, thickness, sole, lost float64) (Form, error) {
 		return Form{}, &SizeError{"the bend lost", lost, "0 or more and less than 1"}
 	}
 	middle := (floorEdge - sole - thickness/2) * (1 - lost)
-	f := Form{floorEdge, middle, middle - thickness/2, middle + thickness/2}
+	f := Form{floorEdge, middle - thickness/2, middle + thickness/2}
 	return f, above("a convex form radius", f.ConvexForm)
 }

@@ -43,10 +43,11 @@ func TestFormFor(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if math.Abs(f.ConvexForm+thick/2-f.Middle) > near || math.Abs(f.ConcaveForm-thick/2-f.Middle) > near || f.FloorEdge != wanted {
+		middle := f.ConvexForm + thick/2
+		if math.Abs(f.ConcaveForm-thick/2-middle) > near || f.FloorEdge != wanted {
 			t.Errorf("%d strips: %+v", n, f)
 		}
-		free := 1 / ((1 - 1/float64(n*n)) / f.Middle) // the formula as it is written
+		free := 1 / ((1 - 1/float64(n*n)) / middle) // the formula as it is written
 		if math.Abs(free+thick/2+sole-wanted) > near {
 			t.Errorf("%d strips: let go the floor edge is %v", n, free+thick/2+sole)
 		}

@@ -16,7 +16,6 @@ const blankWithin = 5e-6
 type Blank struct {
 	Length, Width float64 // m, Length ≥ Width
 	Grain         float64 // the heading of Length in the frame of the outline, −π/2 to π/2, rad
-	Corner        r2.Vec  // the corner from which Length runs along Grain and Width to its left, m
 }
 
 // SmallestBlank returns the rectangle of least area round a closed outline, of like ones the
@@ -55,7 +54,7 @@ func SmallestBlank(outline Path) Blank {
 func BlankAlong(outline Path, grain float64) Blank {
 	box := outline.Turned(-grain, r2.Vec{}).Bounds()
 	size := r2.Sub(box.Max, box.Min)
-	return Blank{size.X, size.Y, grain, r2.Rotate(box.Min, grain, r2.Vec{})}
+	return Blank{size.X, size.Y, grain}
 }
 
 // extent returns how far the points reach along a unit vector, m.

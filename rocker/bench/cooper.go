@@ -17,10 +17,7 @@ type Coopered struct {
 type Stave struct {
 	Hollow, Round float64 // its width on the hollow face and on the round one, as sawn, m
 	Bevel         float64 // of each edge from square, half of the turn of a stave, rad
-
-	// Taken off by shaping, m: HollowCut in the middle of the hollow face, where the flat
-	// stands before the curve, RoundCut over the joints. Thick is what is left, everywhere.
-	HollowCut, RoundCut, Thick float64
+	Thick         float64 // what shaping leaves, everywhere, m
 }
 
 // SagittaRadius returns the radius (m) of an arc that is rise deep over a chord, m: by the
@@ -55,11 +52,11 @@ func (c Coopered) Stave() (Stave, error) {
 	}
 	half := math.Asin(c.Chord/2/c.Radius) / float64(c.Staves)
 	flat := c.Radius * math.Cos(half)
-	quarter := math.Sin(half / 2)
-	s := Stave{Hollow: 2 * c.Radius * math.Sin(half), Round: 2 * (flat + c.Stock) * math.Tan(half), Bevel: half,
-		HollowCut: 2 * c.Radius * quarter * quarter}
-	s.RoundCut = (flat + c.Stock) * (1/math.Cos(half) - 1)
-	s.Thick = c.Stock - s.HollowCut
+	quarter := math.Sin(half / 2) // the hollow's sagitta is R·(1 − cos) = 2R·sin² of it
+	s := Stave{
+		Hollow: 2 * c.Radius * math.Sin(half), Round: 2 * (flat + c.Stock) * math.Tan(half), Bevel: half,
+		Thick: c.Stock - 2*c.Radius*quarter*quarter,
+	}
 	if !(s.Thick > 0) {
 		return Stave{}, &SizeError{"a stock", c.Stock, "more than the hollow is deep in a stave"}
 	}

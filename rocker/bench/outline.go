@@ -1,6 +1,7 @@
 package bench
 
 import (
+	"fmt"
 	"math"
 	"slices"
 
@@ -116,4 +117,86 @@ func backwards(list []Piece) []Piece {
 		back[len(list)-1-i] = Piece{s.To, Stroke{s.From, -s.Turn}}
 	}
 	return back
+}
+
+// between returns the end from the last piece of one edge to the first of the other, and what an eased
+// one leaves of both.
+func (e End) between(before, behind []Piece) (edge, end, other []Piece, err error) {
+	last, next := before[len(before)-1], behind[0]
+	line := Piece{last.To, Stroke{To: next.From}}
+	switch {
+	case r2.Norm(line.chord()) < samePoint:
+		return nil, nil, nil, &OutlineError{-1, "an end has no depth"}
+	case e.Finish == Round:
+		line.Turn = math.Pi + math.Remainder(corner(last, next)-math.Pi, 2*math.Pi)
+	case e.Finish == Eased:
+		last, first, line, err := ease(last, line, e.Radius)
+		if err != nil {
+			return nil, nil, nil, err
+		}
+		line, second, next, err := ease(line, next, e.Radius)
+		edge = append(slices.Clone(before[:len(before)-1]), last)
+		return edge, []Piece{first, line, second}, append([]Piece{next}, behind[1:]...), err
+	}
+	return before, []Piece{line}, behind, nil
+}
+
+// rounded returns a top edge, walked from a tip, that begins where a round end touches it: it is cut there, or made
+// longer. in is the unit vector into the wood at the tip, square to its lower edge, and side is +1 where
+// the wood lies on the left of the top edge, −1 on the right.
+//
+// The end is the circle that touches the lower edge at the tip P and the top edge. Of a top with
+// the curvature κ = 1/R towards the wood, the unit vector m into it and a point Q, |P + ρ·in − (Q + R·m)| = R − ρ gives
+//
+//	ρ = (m·(P − Q) − κ|P − Q|²/2)/(1 − m·in + κ in·(P − Q))
+func rounded(tip, in r2.Vec, top []Piece, side float64) ([]Piece, error) {
+	for i, s := range top {
+		m, curvature := r2.Scale(side, left(s.heading(0))), 0.0
+		if !s.straight() {
+			curvature = side / s.Radius()
+		}
+		away := r2.Sub(tip, s.From)
+		radius := (r2.Dot(m, away) - curvature*r2.Norm2(away)/2) / (1 - r2.Dot(m, in) + curvature*r2.Dot(in, away))
+		centre := r2.Add(tip, r2.Scale(radius, in))
+		square := r2.Unit(r2.Add(m, r2.Scale(curvature, r2.Sub(s.From, centre)))) // into the wood where they touch
+		touch := r2.Sub(centre, r2.Scale(radius, square))
+		part := r2.Dot(r2.Sub(touch, s.From), s.chord()) / r2.Norm2(s.chord())
+		if curvature != 0 {
+			part = math.Atan2(r2.Cross(m, square), r2.Dot(m, square)) / s.Turn
+		}
+		switch {
+		case !(radius > samePoint):
+			return nil, &OutlineError{-1, "a round end does not touch both edges"}
+		case math.Abs(part)*s.Length() < samePoint:
+			return top[i:], nil
+		case part < 1 && (part > 0 || i == 0):
+			return append([]Piece{{touch, Stroke{s.To, s.Turn * (1 - part)}}}, top[i+1:]...), nil
+		}
+	}
+	return nil, &OutlineError{-1, "a round end does not touch both edges"}
+}
+
+// ease rounds off the corner to the left from a to b: the centre of the new arc lies where
+// both, set inwards by its radius (m), cross, and the arc touches each at the same part of
+// its length.
+func ease(a, b Piece, radius float64) (before, arc, behind Piece, err error) {
+	setA, okA := a.setLeft(radius)
+	setB, okB := b.setLeft(radius)
+	_, _, m, found := nearest([]Piece{setA}, []Piece{setB})
+	turn := math.Remainder(b.heading(m.second)-a.heading(m.first), 2*math.Pi)
+	if !okA || !okB || corner(a, b) <= 0 || !found || turn <= 0 ||
+		m.first*a.Length() < samePoint || (1-m.second)*b.Length() < samePoint {
+		err = &OutlineError{-1, fmt.Sprintf("there is no room for a corner eased to %g m", radius)}
+		return Piece{}, Piece{}, Piece{}, err
+	}
+	before, behind = a.Cut(0, m.first), b.Cut(m.second, 1)
+	return before, Piece{before.To, Stroke{behind.From, turn}}, behind, nil
+}
+
+// setLeft returns the piece set to its left by a distance, m, and whether it is less than
+// the radius there.
+func (s Piece) setLeft(distance float64) (Piece, bool) {
+	from := r2.Add(s.From, r2.Scale(distance, left(s.heading(0))))
+	to := r2.Add(s.To, r2.Scale(distance, left(s.heading(1))))
+	return Piece{from, Stroke{to, s.Turn}}, s.straight() || s.Turn <= 0 || s.Radius() > distance
 }

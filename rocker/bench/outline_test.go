@@ -338,7 +338,7 @@ func onTheBench(t testing.TB, r Rocker, p Path) {
 		t.Fatalf("%+v: run-out %v and %v, %v", r, nose, tail, err)
 	}
 	var outline *OutlineError
-	if s, err := r.Thinnest(b); err != nil && !errors.As(err, &outline) || err == nil && !(s.Thick >= 0 && s.Thick <= shift) {
+	if s, err := r.Thinnest(b); err != nil && !errors.As(err, &outline) || err == nil && !(s >= 0 && s <= shift) {
 		t.Fatalf("%+v: thinnest %+v, %v", r, s, err)
 	}
 	for _, stations := range []func(float64) ([]Station, error){r.Stations, r.ChordStations} {

@@ -44,14 +44,6 @@ func (s floorSpan) set(depth float64) Piece {
 	return Piece{inside(s.End, s.To, depth), Stroke{inside(s.Start, s.From, depth), s.To - s.From}}
 }
 
-// curvature returns 1/R of the span, 1/m; below zero in a hollow.
-func (s floorSpan) curvature() float64 {
-	if s.Radius == 0 {
-		return 0
-	}
-	return 1 / s.Radius
-}
-
 // tooDeep is the error of a depth (m) that reaches the centre of the span's arc.
 func (s floorSpan) tooDeep(depth float64) error {
 	return &OutlineError{s.index, fmt.Sprintf("a depth of %g m is not less than the radius, %g m", depth, s.Radius)}
@@ -60,7 +52,7 @@ func (s floorSpan) tooDeep(depth float64) error {
 // setIn returns the floor edge set inwards by a depth, m.
 func setIn(spans []floorSpan, depth float64) ([]Piece, error) {
 	return joined(spans, func(s floorSpan) ([]Piece, error) {
-		if s.curvature()*depth >= 1 {
+		if s.Curvature()*depth >= 1 {
 			return nil, s.tooDeep(depth)
 		}
 		return []Piece{s.set(depth)}, nil

@@ -36,30 +36,6 @@ func LegBetween(seat, foot r3.Vec) (Leg, error) {
 	return Leg{seat, math.Atan((foot.X - seat.X) / drop), math.Atan((foot.Z - seat.Z) / drop)}, nil
 }
 
-// LegTo returns the leg from the seat to the place x (chair frame, m) of the top edge, in the
-// rocker's middle plane. The error is an [*OutlineError], a [*MissError] for a place that the
-// top edge does not reach, or a [*SizeError] for a seat below it.
-func (r Rocker) LegTo(seat r3.Vec, x float64) (Leg, error) {
-	e, err := r.edges()
-	if err != nil {
-		return Leg{}, err
-	}
-	foot := over(e.top, x, slices.Max)
-	if miss := x - foot.X; miss != 0 {
-		return Leg{}, missed(miss)
-	}
-	return LegBetween(seat, r3.Vec{X: foot.X, Y: foot.Y, Z: r.Middle})
-}
-
-// missed returns the error of a leg that is so much (m) ahead of the nose, or behind the tail
-// where it is below zero.
-func missed(ahead float64) error {
-	if ahead > 0 {
-		return &MissError{ahead, "ahead of the nose"}
-	}
-	return &MissError{-ahead, "behind the tail"}
-}
-
 // A Standing is how a leg meets the top edge of its rocker.
 type Standing struct {
 	Foot   r3.Vec  // where its centre line meets the top edge, m
@@ -175,9 +151,9 @@ func (l Leg) missedBy(top []Piece) error {
 	nose, tail := past(top[0].From), past(top[len(top)-1].To)
 	switch {
 	case nose > 0:
-		return missed(nose)
+		return &MissError{nose, "ahead of the nose"}
 	case tail < 0:
-		return missed(tail)
+		return &MissError{-tail, "behind the tail"}
 	}
 	height := over(top, l.Seat.X, slices.Max).Y - l.Seat.Y
 	return &MissError{math.Abs(height), "below the top edge"}

@@ -63,7 +63,7 @@ func TestStandRandom(t *testing.T) {
 		}
 		want, heading := top.At(top.Length() * (0.1 + 0.8*rng.Float64()))
 		seat := r3.Vec{X: want.X + 0.2*(rng.Float64()-0.5), Y: want.Y + 0.3, Z: 0.15 + 0.2*rng.Float64()}
-		l, err := r.LegTo(seat, want.X)
+		l, err := LegBetween(seat, r3.Vec{X: want.X, Y: want.Y, Z: r.Middle})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -113,7 +113,7 @@ func block(t *testing.T, s Standing, up, along, square r3.Vec) {
 	at := func(x, h, z float64) r3.Vec {
 		return r3.Add(r3.Scale(x, along), r3.Add(r3.Scale(h, square), r3.Scale(z, out)))
 	}
-	middle, lowest := at(0, b.Middle, 0), math.Inf(1)
+	middle, lowest := at(0, (b.NoseInner+b.TailOuter)/2, 0), math.Inf(1)
 	for _, corner := range []r3.Vec{at(long/2, b.NoseInner, -wide/2), at(long/2, b.NoseOuter, wide/2),
 		at(-long/2, b.TailInner, -wide/2), at(-long/2, b.TailOuter, wide/2)} {
 		if math.Abs(r3.Cos(r3.Sub(corner, middle), up)) > 1e-8 {
@@ -125,7 +125,7 @@ func block(t *testing.T, s Standing, up, along, square r3.Vec) {
 		t.Errorf("%+v: lowest corner %v, want %v", b, lowest, least)
 	}
 	end := r3.Scale(b.Shorter, r3.Unit(up))
-	if math.Abs(r3.Dot(r3.Sub(end, at(0, b.Middle, 0)), up)) > 1e-9 {
+	if math.Abs(r3.Dot(r3.Sub(end, middle), up)) > 1e-9 {
 		t.Errorf("%+v: the leg ends off its upper face", b)
 	}
 }
@@ -171,13 +171,9 @@ func TestMiss(t *testing.T) {
 			t.Errorf("%+v: %v; want %v %s", tt.leg, err, tt.by, tt.where)
 		}
 	}
-	var miss *MissError
-	if _, err := r.LegTo(seat(0, 0.2), 0.43); !errors.As(err, &miss) || math.Abs(miss.By-0.03) > near {
-		t.Errorf("LegTo beyond the nose: %v", err)
-	}
 	var size *SizeError
-	if _, err := r.LegTo(r3.Vec{Y: 0.01}, 0); !errors.As(err, &size) {
-		t.Errorf("LegTo from below: %v", err)
+	if _, err := LegBetween(r3.Vec{Y: 0.01}, r3.Vec{Y: 0.06}); !errors.As(err, &size) {
+		t.Errorf("LegBetween from below: %v", err)
 	}
 	if _, err := r.Stand(Leg{Seat: r3.Vec{X: math.NaN()}}); !errors.As(err, &size) {
 		t.Errorf("a seat that is no place: %v", err)

@@ -37,7 +37,7 @@ func (r Rocker) taperedTop(spans []floorSpan) ([]Piece, error) {
 		way += s.Length
 		for k := range taperTried + 1 {
 			depth, _ := r.thickness(from + s.Length*float64(k)/taperTried)
-			if s.curvature()*depth >= 1 {
+			if s.Curvature()*depth >= 1 {
 				return nil, s.tooDeep(depth)
 			}
 		}
@@ -61,10 +61,10 @@ type taperOver struct {
 // from the tail the floor edge heads −tilt; the top climbs against it by t′/(1 − κt).
 func (c taperOver) at(way float64) (r2.Vec, float64) {
 	on := way - c.tail
-	tilt := c.To - on*c.curvature()
+	tilt := c.To - on*c.Curvature()
 	floor := c.floorSpan.set(0).At(max(0, min(1, on/c.Length)))
 	depth, slope := c.thickness(way)
-	return inside(floor, tilt, depth), math.Atan2(slope, 1-c.curvature()*depth) - tilt
+	return inside(floor, tilt, depth), math.Atan2(slope, 1-c.Curvature()*depth) - tilt
 }
 
 // fit returns arcs that follow the curve between two places and share its heading at both,

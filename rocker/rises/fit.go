@@ -20,13 +20,12 @@ type Arc struct {
 // A Fit is the fewest arcs with continuous tangents that leave residuals of the size
 // of the reading error.
 type Fit struct {
-	Arcs     []Arc     // from the nose
-	Residual []float64 // reading less fit at each station, m; NaN at the Suspect
-	Spread   float64   // root of the sum of squared residuals over the degrees of freedom, m
-	Explains bool      // the residuals are no larger than the reading error explains, 95 times in 100
-	Suspect  int       // a station that is probably misread and was left out; −1 where none is
-	Without  float64   // what its rise is by all the others, m
-	AtEnd    bool      // the Suspect is one of the two stations at an end, where the edge may as well curve differently: one station does not say which
+	Arcs     []Arc   // from the nose
+	Spread   float64 // root of the sum of squared residuals over the degrees of freedom, m
+	Explains bool    // the residuals are no larger than the reading error explains, 95 times in 100
+	Suspect  int     // a station that is probably misread and was left out; −1 where none is
+	Without  float64 // what its rise is by all the others, m
+	AtEnd    bool    // the Suspect is one of the two stations at an end, where the edge may as well curve differently: one station does not say which
 
 	low float64 // x of the low point from its station, m
 	bow bow
@@ -158,10 +157,8 @@ func (r Row) fit(starts []bow, without int) Fit {
 	if !f.Explains {
 		deviation = f.Spread
 	}
-	f.Residual = r.residuals(&f.bow, r.but(-1))
 	if without >= 0 {
 		f.Without, _ = f.bow.at(r.at(without))
-		f.Residual[without] = math.NaN()
 		f.AtEnd = min(without, len(r.Rise)-1-without) < toEach-1 // fewer spacings than an arc of its own takes
 	}
 	f.Arcs = r.arcs(f.bow, stations, deviation)

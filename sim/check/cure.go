@@ -112,7 +112,7 @@ func worstOf(limits []Limit) int {
 	for i, l := range limits {
 		share := l.Share()
 		if math.IsNaN(share) || l.Name == "rest" {
-			share = -1 // nothing is worse than no answer
+			share = math.Inf(-1) // nothing is worse than no answer
 		}
 		if share < least && !(l.Name == "rest" && l.Holds) {
 			worst, least = i, share

@@ -137,11 +137,12 @@ func (b *Balanced) misfits() []Misfit {
 		if l == nil {
 			continue
 		}
-		switch j := l.Figures[0]; {
-		case j.KneesOverChin():
-			list = append(list, Misfit{one.Name, KneesOverChin, j.KneesUp()})
-		case j.KneesUp() > kneesHigh:
-			list = append(list, Misfit{one.Name, KneesUp, j.KneesUp()})
+		j := l.Figures[0]
+		switch up := j.Knee.Y - j.Hip.Y; { // the knees over the hip joints
+		case j.Knee.Y > j.Chin.Y:
+			list = append(list, Misfit{one.Name, KneesOverChin, up})
+		case up > kneesHigh:
+			list = append(list, Misfit{one.Name, KneesUp, up})
 		}
 		if !l.Upright() || one.Role == piece.Hazard {
 			continue

@@ -70,3 +70,13 @@ func TestEveryLimitIsAsked(t *testing.T) {
 		}
 	}
 }
+
+// TestWorst: nothing is worse than no rest, not even four times a tilt that is allowed.
+func TestWorst(t *testing.T) {
+	tilted := Limit{Name: "rest_tilt", Want: 5, AtMost: true, Got: 20}
+	for _, limits := range [][]Limit{{tilted, {Name: "rest"}}, {tilted, {Name: "back_margin", Want: 15, Got: math.NaN()}}} {
+		if worst := worstOf(limits); worst != 1 {
+			t.Errorf("of %+v the worst is %d, want the second", limits, worst)
+		}
+	}
+}

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -22,7 +23,6 @@ const usualStrain = 0.004
 // Strips are the strips of a laminated rocker.
 type Strips struct {
 	bench.Stack
-	Depth    float64 // of the stack: what the deepest place of the wood takes, m
 	Tightest float64 // the smallest radius that a strip is bent to, m
 	Strain   float64 // that the wood is asked to bear at the faces of a strip: half of what breaks it
 	Wood     string  // whose strain it is; "" for a usual hardwood
@@ -50,15 +50,14 @@ func (l *Layout) bent() error {
 		return nil
 	}
 	longest, tightest, err := l.Rocker.Bend()
-	if err != nil {
-		if l.MadeTaken {
-			l.Made = piece.Sawn // no strip bends over a corner
-			return nil
-		}
-		var outline *bench.OutlineError
-		if errors.As(err, &outline) && outline.Span >= 0 {
-			return &piece.KeyError{Key: "rocker.made", Reason: "neither strips nor steamed wood bend over a corner", Give: "made", Word: "sawn"}
-		}
+	var outline *bench.OutlineError
+	switch {
+	case err != nil && l.MadeTaken:
+		l.Made = piece.Sawn // no strip bends over a corner
+		return nil
+	case errors.As(err, &outline) && outline.Span >= 0:
+		return &piece.KeyError{Key: "rocker.made", Reason: "neither strips nor steamed wood bend over a corner", Give: "made", Word: "sawn"}
+	case err != nil:
 		return err
 	}
 	depth := l.woodDepth()
@@ -84,7 +83,7 @@ func (l *Layout) woodDepth() float64 {
 }
 
 func (l *Layout) stack(depth, longest, tightest float64) error {
-	s := Strips{Depth: depth, Tightest: tightest, Strain: usualStrain}
+	s := Strips{Tightest: tightest, Strain: usualStrain}
 	if name := l.Design.Rocker.Wood; name != "" {
 		wood, err := piece.FindWood(name, "rocker")
 		if err != nil {
@@ -161,11 +160,9 @@ func (l *Layout) lying(depth, lost float64) (bench.Rocker, error) {
 	nose, _ := l.Rocker.Edge.Reach()
 	waste := l.Shop.EndWaste
 	var spans []rocker.Span
-	from, low := 0.0, waste // along the drawn edge from the nose, and along the edge on the form
-	for _, s := range l.Rocker.Edge.Drawn() {
-		if s.Length == 0 {
-			continue
-		}
+	from, low := 0.0, waste                                                                                   // along the drawn edge from the nose, and along the edge on the form
+	drawn := slices.DeleteFunc(l.Rocker.Edge.Drawn(), func(s rocker.DrawnSpan) bool { return s.Length == 0 }) // a corner is no wood
+	for i, s := range drawn {
 		length, radius := s.Length, 0.0
 		if s.Radius != 0 {
 			middle := s.Radius - l.Rocker.Sole - depth/2
@@ -177,10 +174,15 @@ func (l *Layout) lying(depth, lost float64) (bench.Rocker, error) {
 		}
 		low += length * max(0, min(1, (nose-from)/s.Length))
 		from += s.Length
-		spans = append(spans, rocker.Span{Radius: radius, Length: length})
+		more := 0.0
+		if i == 0 {
+			more += waste
+		}
+		if i == len(drawn)-1 {
+			more += waste
+		}
+		spans = append(spans, rocker.Span{Radius: radius, Length: length + more})
 	}
-	spans[0].Length += waste
-	spans[len(spans)-1].Length += waste
 	edge, err := rocker.Chain(low, spans...)
 	return bench.Rocker{Edge: edge, Depth: depth}, err
 }

@@ -29,11 +29,9 @@ type Cut struct {
 	Thicker  bool
 }
 
-// boardFoot is a board of a foot by a foot by an inch, m³.
-const boardFoot = 144 * 0.0254 * 0.0254 * 0.0254
-
 // Volume returns the rough wood of all of them, m³, and in board feet.
 func (c Cut) Volume() (cubic, boardFeet float64) {
+	const boardFoot = 144 * 0.0254 * 0.0254 * 0.0254 // m³: a foot by a foot by an inch
 	cubic = float64(c.Count) * c.Rough.Volume()
 	return cubic, cubic / boardFoot
 }

@@ -114,9 +114,6 @@ func (l *Layout) explain(err error) error {
 // with writes a length as the maker reads it.
 func (l *Layout) with(x float64) string { return quantity.With(x, quantity.Length, l.Design.Units) }
 
-// depthsTried is how many depths on the shop's scale are tried over the first that could do: 12 1/2 in, or 200 mm.
-const depthsTried = 200
-
 // tooShallow explains a straight top that cannot be drawn, with the least depth on the shop's scale that can. It is
 // above both tips, and each is drawn to see, for an eased corner wants room and a hollow may be in the way.
 func (l *Layout) tooShallow(err error) error {
@@ -127,7 +124,8 @@ func (l *Layout) tooShallow(err error) error {
 	wrong := &piece.KeyError{Key: "rocker.depth", Reason: "this rocker cannot be drawn: " + outline.Reason}
 	deeper, units := l.Rocker, l.Design.Units
 	deeper.Depth = max(deeper.Depth, deeper.Edge.Nose().Y, deeper.Edge.Tail().Y)
-	for range depthsTried {
+	const tried = 200 // depths over the first that could do: 12 1/2 in, or 200 mm
+	for range tried {
 		deeper.Depth = quantity.NextLength(deeper.Depth, units)
 		if _, err := deeper.Outline(); err == nil {
 			wrong.Reason += "; with a straight top it is at least " + l.with(deeper.Depth) + " deep"

@@ -3,7 +3,6 @@ package layout
 import (
 	"cmp"
 	"math"
-	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -14,9 +13,9 @@ import (
 // A Board is what a sawn rocker is cut out of.
 type Board struct {
 	bench.Blank
-	Shift, Both          float64 // by how much a second one is shifted, and the width that two take, m
-	NoseGrain, TailGrain float64 // between grain and floor edge at the tips, rad
-	Thinnest             bench.Section
+	Shift, Both          float64    // by how much a second one is shifted, and the width that two take, m
+	NoseGrain, TailGrain float64    // between grain and floor edge at the tips, rad
+	Thinnest             float64    // across the grain, m
 	Pair                 bench.Pair // left and its mirror image in one board, room for a cutter between them
 }
 
@@ -34,14 +33,12 @@ func (l *Layout) board() error {
 	return cmp.Or(nest, runout, thinnest, pair)
 }
 
-// chordsWithin is how far the chords on which outlines are measured may leave them, m.
-const chordsWithin = 5e-6
-
 // paired lays an outline and its mirror image in one board, no two points of them nearer to each
 // other than a cutter needs that runs round one of them and leaves the web to the other, or a saw cut where
 // that is less. Outlines that slope are nearer than they are across the grain, so that is
 // widened until they are as far apart as asked, to a tenth of a millimetre.
 func (l *Layout) paired(outline bench.Path, grain float64) (bench.Pair, error) {
+	const chordsWithin = 5e-6 // m: how far the chords that are measured may leave the outlines
 	least := max(l.Shop.Kerf, l.Shop.Cutter+l.Shop.Web) + 2*chordsWithin
 	for across := least; ; {
 		pair, err := bench.Nested(outline, grain, across)
@@ -120,10 +117,10 @@ func (l *Layout) pairs() error {
 }
 
 func (l *Layout) member(name string) (piece.Member, bool) {
-	list := l.Design.Members(l.Report.Edge)
-	i := slices.IndexFunc(list, func(m piece.Member) bool { return m.Name == name && m.Outline == nil })
-	if i < 0 {
-		return piece.Member{}, false
+	for _, m := range l.Design.Members(l.Report.Edge) {
+		if m.Name == name && m.Outline == nil {
+			return m, true
+		}
 	}
-	return list[i], true
+	return piece.Member{}, false
 }

@@ -118,9 +118,6 @@ const (
 	mostSlide = 0.076
 )
 
-// falls are the rows, steps from what the design says.
-var falls = [...]float64{3, 2, 1, -1, -2, -3}
-
 // remedies asks the empty piece again with a leg cut, or the seat slid, so that it shows what the
 // level shows; the cure is the opposite. So it holds whatever made the difference, as long as
 // it is like a leg that is off. Where the empty piece does not rest there is no table.
@@ -137,7 +134,7 @@ func (l *Layout) remedies() error {
 	company = company.First() // of whom nothing is asked
 	const half = math.Pi / 360
 	rounded := math.Round(now/half) * half
-	for _, step := range falls {
+	for _, step := range []float64{3, 2, 1, -1, -2, -3} { // degrees from what the design says
 		shows := rounded + step*2*half
 		// cure finds by how much a measure is off, up to most either way, in a piece that shows so much, and
 		// returns the opposite; NaN where it does not rest on the way.

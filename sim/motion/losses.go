@@ -21,3 +21,73 @@ func HalvesIn(r sim.Rig, b sim.Balance, n float64) float64 {
 	}
 	return 2 * r.Inertia(b.Rest.Tilt) * math.Ln2 / (n * b.Period)
 }
+
+// cross takes the contact over the end of its arc, with a knock where a flat lies there;
+// false ends the run.
+//
+// On a flat the contact jumps, and the impulse acts at the new contact: the angular
+// momentum about it is kept (the textbook's plastic knock, as for the block of Housner,
+// 1963),
+//
+//	φ̇₊/φ̇₋ = (I + m(H² + H′₋H′₊))/(I + m(H² + H′₊²))
+//
+// and where that is not above zero the rig does not roll on: it settles on the flat. The
+// impulse along the floor over that square to it is |H(φ̇₊ − φ̇₋)/(H′₊φ̇₊ − H′₋φ̇₋)|.
+func (m *run) cross(way float64) bool {
+	b, roll := m.bearing()
+	g := m.rig.Body
+	height, before, _ := b.Above(g.Centre, roll)
+	flat := b.Flat
+	m.pass(way)
+	next, at := m.bearing()
+	if way < 0 {
+		flat = next.Flat
+	}
+	if flat == 0 {
+		m.event(Joint)
+		return true
+	}
+	_, after, _ := next.Above(g.Centre, at)
+	ratio := (g.Inertia + g.Mass*(height*height+before*after)) / (g.Inertia + g.Mass*(height*height+after*after))
+	rate := m.rate * max(0, ratio)
+	along, square := height*(rate-m.rate), after*rate-before*m.rate
+	if needs := math.Abs(along / square); m.rate != 0 {
+		m.trace.Friction = max(m.trace.Friction, needs)
+		if limit := m.rig.Floor.Friction; limit > 0 && needs > limit {
+			m.trace.Needs = needs
+			return m.slipped()
+		}
+	}
+	m.rate = rate
+	m.event(Knock)
+	if ratio <= 0 || math.Abs(rate) < settled && m.held(way) {
+		return m.rests()
+	}
+	return true
+}
+
+// held reports whether the arcs on both sides of the joint just passed bring the rig back
+// to it.
+func (m *run) held(way float64) bool {
+	there := m.arc(0)
+	return way*there.moment() < 0 && way*m.beyond(-way).moment() > 0
+}
+
+// beyond returns the equation of motion at rest on the next arc in a way.
+func (m *run) beyond(way float64) *arc {
+	other := *m
+	other.pass(way)
+	a := other.arc(0)
+	return &a
+}
+
+// pass takes the contact to the next arc in a way.
+func (m *run) pass(way float64) {
+	n := m.rig.Profile.Bearings()
+	switch m.index += int(way); {
+	case m.index == n:
+		m.index, m.shift = 0, m.shift+2*math.Pi
+	case m.index < 0:
+		m.index, m.shift = n-1, m.shift-2*math.Pi
+	}
+}

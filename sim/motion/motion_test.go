@@ -282,17 +282,6 @@ func TestReversal(t *testing.T) {
 	}
 }
 
-// TestHanded holds that a change of nothing changes nothing, and that one of half the
-// inertia doubles the rate.
-func TestHanded(t *testing.T) {
-	if got := Handed(0.7, 40, 40); got != 0.7 {
-		t.Errorf("no change: %v", got)
-	}
-	if got := Handed(0.7, 40, 20) * 20; math.Abs(got-0.7*40) > 1e-15*28 {
-		t.Errorf("angular momentum %v, was 28", got)
-	}
-}
-
 // TestPushWork holds that a push gives the work of its force over the way of its point:
 // energy after less energy before.
 func TestPushWork(t *testing.T) {

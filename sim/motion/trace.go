@@ -20,10 +20,10 @@ const (
 	LetsGo              // the floor cannot hold the contact
 )
 
-var kinds = [...]string{"turns", "joint", "knock", "push ends", "settles", "goes over", "floor lets go"}
-
 // String returns the kind in a word or two.
-func (k Kind) String() string { return kinds[k] }
+func (k Kind) String() string {
+	return [...]string{"turns", "joint", "knock", "push ends", "settles", "goes over", "floor lets go"}[k]
+}
 
 // An Event is one instant of a motion.
 type Event struct {
@@ -42,9 +42,9 @@ const (
 	TooManySteps            // more steps than allowed
 )
 
-var ends = [...]string{"time is up", "it settled", "it went over", "the floor let go", "too many steps"}
-
-func (e End) String() string { return ends[e] }
+func (e End) String() string {
+	return [...]string{"time is up", "it settled", "it went over", "the floor let go", "too many steps"}[e]
+}
 
 // LiftsOff reports whether the floor let go because it would have had to pull the rocker down.
 func (t *Trace) LiftsOff() bool { return t.End == Slipped && math.IsInf(t.Needs, 1) }

@@ -7,6 +7,8 @@ import (
 	"math"
 	"slices"
 
+	"gonum.org/v1/gonum/floats"
+
 	"rockerwright/rocker"
 	"rockerwright/rocker/rises"
 )
@@ -59,11 +61,7 @@ func (d Design) Fitted() (Design, error) {
 	spans, nose := curve.Fit.Spans(k.Nose, k.Tail)
 	k.Rises, k.Spacing, k.Origin, k.Points, k.Nose, k.Tail = nil, 0, 0, nil, nose, 0
 	for _, s := range spans {
-		if s.Radius == 0 {
-			k.Arcs = append(k.Arcs, Arc{Flat: s.Length})
-			continue
-		}
-		k.Arcs = append(k.Arcs, Arc{Radius: s.Radius, Length: s.Length})
+		k.Arcs = append(k.Arcs, ArcOf(s))
 	}
 	if one := k.Arcs[0]; len(k.Arcs) == 1 && one.Radius > 0 {
 		k.Radius, k.Tail, k.Arcs = one.Radius, one.Length-nose, nil
@@ -121,7 +119,7 @@ func (r Rocker) rises() (rises.Row, error) {
 		}
 		read.Ahead, read.Rise = append(read.Ahead, p.X), append(read.Rise, p.Y)
 	}
-	read.Low = rises.Lowest(read.Rise)
+	read.Low = floats.MinIdx(read.Rise)
 	return read, nil
 }
 
@@ -185,7 +183,7 @@ func mean(left, right []float64) []float64 {
 func rowOf(section, low string, number, spacing float64, rise []float64) (rises.Row, error) {
 	at := int(number) - 1
 	if number == 0 {
-		at = rises.Lowest(rise)
+		at = floats.MinIdx(rise)
 	}
 	switch {
 	case number != math.Trunc(number) || at < 1 || at > len(rise)-2:
@@ -208,4 +206,21 @@ func risesError(key string, err error) error {
 		key = fmt.Sprintf("%s.%d", key, wrong.Station+1)
 	}
 	return &KeyError{Key: key, Reason: wrong.Reason}
+}
+
+// ArcOf returns a span of a floor edge as a design has it.
+func ArcOf(s rocker.Span) Arc {
+	if s.Radius == 0 {
+		return Arc{Flat: s.Length, Turn: s.Turn}
+	}
+	return Arc{Radius: s.Radius, Length: s.Length}
+}
+
+// Arcs returns the spans of a floor edge as a design has them, from the nose.
+func Arcs(edge []rocker.DrawnSpan) []Arc {
+	var list []Arc
+	for _, s := range edge {
+		list = append(list, ArcOf(s.Span))
+	}
+	return list
 }

@@ -12,7 +12,6 @@ import (
 // An Error says why a text is no quantity of a kind.
 type Error struct {
 	Text    string
-	Kind    Kind
 	Want    string // "a length is wanted; this is a weight"
 	Example string // one that would do, as typed
 }
@@ -55,6 +54,9 @@ func FromNumber(x float64, kind Kind, system System) (float64, error) {
 	return bounded(fmt.Sprint(x), x*scales[kind].bareFactor(system), kind, system)
 }
 
+// One returns the SI value of a plain 1 in a file of a system: 0.0254 of a length in inches.
+func One(kind Kind, system System) float64 { return scales[kind].bareFactor(system) }
+
 // bounded returns x, or an error where it is no size that makes sense.
 func bounded(text string, x float64, kind Kind, system System) (float64, error) {
 	s := &scales[kind]
@@ -96,7 +98,7 @@ func newError(text string, kind Kind, system System, want string) error {
 	if strings.IndexFunc(example, func(r rune) bool { return r == ' ' || r == '/' }) >= 0 {
 		example = `"` + example + `"`
 	}
-	return &Error{Text: Shown(text, 40), Kind: kind, Want: want, Example: example}
+	return &Error{Text: Shown(text, 40), Want: want, Example: example}
 }
 
 // Shown returns a text as a message shows it: at most so many letters, and a question mark for

@@ -29,6 +29,7 @@ func Shop(x float64, kind Kind, system System) string {
 	}
 	s := &scales[kind]
 	value := x / s.bareFactor(system)
+	large := math.Abs(value) >= 10
 	switch {
 	case kind == Length && system == Inch:
 		return mixedNumber(value, 16)
@@ -36,19 +37,13 @@ func Shop(x float64, kind Kind, system System) string {
 		return mixedNumber(value, 2)
 	case kind == Angle:
 		return Decimal(math.Round(value*2)/2, 1)
-	case kind == Mass && system == Inch && math.Abs(value) >= 10:
+	case kind == Length, kind == Density, large && (kind == Mass && system == Inch || kind == Force && system == Metric):
 		return Decimal(value, 0)
 	case (kind == Mass || kind == Force) && system == Inch:
 		return mixedNumber(value, 4)
-	case kind == Length, kind == Density:
-		return Decimal(value, 0)
-	case kind == Count:
-		return Decimal(value, 2)
-	case kind == Force && math.Abs(value) >= 10:
-		return Decimal(value, 0)
 	case kind == Time:
 		return strconv.FormatFloat(math.Abs(math.Round(value*10)/10), 'f', 1, 64)
-	case kind == Ratio, kind == Gravity, kind == Inertia:
+	case kind == Ratio, kind == Gravity, kind == Inertia, kind == Count:
 		return Decimal(value, 2)
 	}
 	return Decimal(value, 1)

@@ -101,7 +101,7 @@ func (r Readings) judge(result *Result, least float64) error {
 		return wrong(t.time, fmt.Sprintf("ten rocks in %.1f s are more seconds than any piece of this weight takes%s: count ten there-and-backs and time again", t.tenRocks, of))
 	case v.Uncertain > usual*usual*mass:
 	case v.Value <= 0:
-		result.Doubts = append(result.Doubts, Doubt{Reading: t.time, Read: t.tenRocks, Expected: least, Apart: -v.Value * within / v.Uncertain})
+		result.Doubts = append(result.Doubts, Doubt{Reading: t.time, Read: t.tenRocks, Expected: least})
 	default:
 		return nil
 	}

@@ -15,7 +15,6 @@ type Doubt struct {
 	Reading  string  // its key, or those of a pair
 	Read     float64 // SI
 	Expected float64 // by the others
-	Apart    float64 // how many of its standard deviations it is off
 	Swapped  string  // scales that may have been swapped, in words: the other way round all the readings agree; "" where none
 }
 
@@ -89,7 +88,7 @@ func (r Readings) centre(mass float64) (r2.Vec, []Doubt, error) {
 	var doubts []Doubt
 	for _, l := range lines {
 		if off := math.Abs(r2.Dot(l.normal, g)-l.place) / l.deviation; off > doubtful {
-			doubts = append(doubts, Doubt{Reading: l.name, Read: l.place, Expected: r2.Dot(l.normal, g), Apart: off})
+			doubts = append(doubts, Doubt{Reading: l.name, Read: l.place, Expected: r2.Dot(l.normal, g)})
 		}
 	}
 	switch nose, tail := r.Edge.Nose(), r.Edge.Tail(); {
@@ -143,12 +142,12 @@ func (r Readings) mass() (float64, []Doubt, error) {
 		sum := s.underFront + s.underRear
 		off := math.Abs(sum-mass) / (scale * math.Sqrt(3)) // nothing where the mass is this sum
 		if r.has(s.front, s.underFront) && r.has(s.rear, s.underRear) && off > doubtful {
-			doubts = append(doubts, Doubt{Reading: s.front + " and " + s.rear, Read: sum, Expected: mass, Apart: off})
+			doubts = append(doubts, Doubt{Reading: s.front + " and " + s.rear, Read: sum, Expected: mass})
 		}
 	}
 	if len(doubts) == 2 && math.Abs(doubts[0].Read-doubts[1].Read) <= doubtful*2*scale { // both pairs agree against it
 		sum := (doubts[0].Read + doubts[1].Read) / 2
-		doubts = []Doubt{{Reading: "weight", Read: r.Weight, Expected: sum, Apart: math.Abs(r.Weight-sum) / scale}}
+		doubts = []Doubt{{Reading: "weight", Read: r.Weight, Expected: sum}}
 	}
 	return mass, doubts, nil
 }

@@ -100,7 +100,7 @@ func (r Readings) result() (Result, error) {
 		v.sum()
 	}
 	if off := math.Abs(late.Value) * within / late.Uncertain; off > doubtful {
-		result.Doubts = append(result.Doubts, Doubt{Reading: "ten_rocks_ridden", Read: r.RiddenTenRocks, Expected: r.RiddenTenRocks - late.Value, Apart: off})
+		result.Doubts = append(result.Doubts, Doubt{Reading: "ten_rocks_ridden", Read: r.RiddenTenRocks, Expected: r.RiddenTenRocks - late.Value})
 	}
 	err = r.judge(&result, s.least)
 	return result, err

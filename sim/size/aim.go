@@ -63,8 +63,12 @@ const (
 func misses(target piece.Target, r check.Balanced) []Miss {
 	list := make([]Miss, 0, len(r.Limits)+4)
 	aim := func(asked bool, aim Aim, want, got, step float64) {
+		steps := (got - want) / step
+		if math.IsNaN(got) { // there is nothing to measure
+			steps = noAnswer
+		}
 		if asked {
-			list = append(list, missed(aim, want, got, (got-want)/step))
+			list = append(list, Miss{Aim: aim, Want: want, Got: got, Steps: steps})
 		}
 	}
 	seated, tips := r.Seated(), target.LargestTilt
@@ -88,18 +92,9 @@ func misses(target piece.Target, r check.Balanced) []Miss {
 		aim(true, SmallestRadius, target.SmallestRadius, smallest-r.Design.Rocker.DepthOr(), -tapeStep)
 	}
 	if len(r.Design.Rocker.Arcs) > 1 {
-		got := offJoints(r)
-		list = append(list, missed(OffJoints, offJoint, got, (offJoint-got)/tiltStep))
+		aim(true, OffJoints, offJoint, offJoints(r), -tiltStep)
 	}
 	return list
-}
-
-// missed returns an aim that is so many steps off, or has nothing to measure.
-func missed(aim Aim, want, got, steps float64) Miss {
-	if math.IsNaN(got) {
-		steps = noAnswer
-	}
-	return Miss{Aim: aim, Want: want, Got: got, Steps: steps}
 }
 
 // offJoints returns how near the owner at ease rests to a joint of two arcs, rad; NaN without a rest.

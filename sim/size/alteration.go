@@ -34,25 +34,19 @@ const WornOver = 12 * inch
 
 // alterations are what each is called, and how much is done of it, SI.
 var alterations = [...]Row{
-	SlidConcentric: {Label: "slid, concentric top edge", Kind: quantity.Length, Change: inch / 2},
-	SlidStraight:   {Label: "slid, straight top edge", Kind: quantity.Length, Change: inch / 2},
-	RearLegsCut:    {Label: "rear legs cut", Kind: quantity.Length, Change: inch / 4},
-	Worn:           {Label: "edge worn", Kind: quantity.Length, Change: inch / 8},
-	PorchSlope:     {Label: "floor rises to the front", Kind: quantity.Angle, Change: quantity.Deg},
-	LeansAnInch:    {Label: "sitter leans back", Kind: quantity.Length, Change: inch},
-}
-
-func (a Alteration) row() Row {
-	r := alterations[a]
-	r.Alteration = a
-	return r
+	SlidConcentric: {Alteration: SlidConcentric, Label: "slid, concentric top edge", Kind: quantity.Length, Change: inch / 2},
+	SlidStraight:   {Alteration: SlidStraight, Label: "slid, straight top edge", Kind: quantity.Length, Change: inch / 2},
+	RearLegsCut:    {Alteration: RearLegsCut, Label: "rear legs cut", Kind: quantity.Length, Change: inch / 4},
+	Worn:           {Alteration: Worn, Label: "edge worn", Kind: quantity.Length, Change: inch / 8},
+	PorchSlope:     {Alteration: PorchSlope, Label: "floor rises to the front", Kind: quantity.Angle, Change: quantity.Deg},
+	LeansAnInch:    {Alteration: LeansAnInch, Label: "sitter leans back", Kind: quantity.Length, Change: inch},
 }
 
 // altered returns the rows of all that can be done to this piece and is no entry of its design.
 func altered(d piece.Design, company check.Sitters, now check.Balanced) []Row {
 	var rows []Row
 	add := func(a Alteration, before piece.Design, alter func(d *piece.Design, by float64)) {
-		row, after := a.row(), before.Clone()
+		row, after := alterations[a], before.Clone()
 		alter(&after, row.Change)
 		was, err := company.Balance(before)
 		if err == nil && row.ask(after, company) {
@@ -80,7 +74,7 @@ func altered(d piece.Design, company check.Sitters, now check.Balanced) []Row {
 
 // leansAnInch moves the balance point of who sits back by an inch, on every load.
 func leansAnInch(now check.Balanced) Row {
-	row, after := LeansAnInch.row(), now
+	row, after := alterations[LeansAnInch], now
 	after.Loads = slices.Clone(now.Loads)
 	top, known := now.Design.TopOfBack()
 	for i := range after.Loads[1:] {
@@ -146,7 +140,7 @@ func wornDown(r check.Balanced) (d piece.Design, ok bool) {
 	d = shifted(r.Design, -at.X, -at.Y)
 	d.Rocker.Radius, d.Rocker.Tail, d.Rocker.Nose = 0, 0, low
 	stretch := []piece.Arc{{Turn: corner}, {Radius: radius, Length: radius * flatter}, {Turn: corner}}
-	d.Rocker.Arcs = slices.Concat(arcs(before), stretch, arcs(after))
+	d.Rocker.Arcs = slices.Concat(piece.Arcs(before), stretch, piece.Arcs(after))
 	return d, true
 }
 
@@ -187,16 +181,4 @@ func lengthOf(edge []rocker.DrawnSpan) (sum float64) {
 		sum += s.Length
 	}
 	return sum
-}
-
-// arcs returns spans as a design has them.
-func arcs(edge []rocker.DrawnSpan) (list []piece.Arc) {
-	for _, s := range edge {
-		a := piece.Arc{Radius: s.Radius, Length: s.Length, Turn: s.Turn}
-		if s.Radius == 0 {
-			a.Length, a.Flat = 0, s.Length
-		}
-		list = append(list, a)
-	}
-	return list
 }

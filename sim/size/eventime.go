@@ -14,22 +14,17 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// An Evenness says how a rocker's time goes with how far it rocks.
-type Evenness struct {
-	Releases []float64 // from rest, + back, rad
-	Periods  []float64 // s; NaN where it does not come back
-}
-
-func evenness(r sim.Rig, b sim.Balance) Evenness {
-	var e Evenness
-	for _, release := range evenReleases {
-		e.Releases, e.Periods = append(e.Releases, release), append(e.Periods, r.Swing(b, release).Period)
+// evenness returns the time of a rock from each of EvenReleases, s; NaN where it does not come back.
+func evenness(r sim.Rig, b sim.Balance) (periods []float64) {
+	for _, release := range EvenReleases {
+		periods = append(periods, r.Swing(b, release).Period)
 	}
-	return e
+	return periods
 }
 
-// evenReleases are the releases at which evenness is read, rad.
-var evenReleases = [...]float64{1 * quantity.Deg, 4 * quantity.Deg, 8 * quantity.Deg, 12 * quantity.Deg}
+// EvenReleases are the releases from rest, + back, at which it is read how a rocker's time goes with how far it
+// rocks, rad.
+var EvenReleases = [...]float64{1 * quantity.Deg, 4 * quantity.Deg, 8 * quantity.Deg, 12 * quantity.Deg}
 
 // evenTime returns the design on the rocker of so many arcs (1, 3 or 5) that comes nearest to the
 // even-time edge for the owner at ease, in the time that is aimed for, or the one it has as drawn.
@@ -86,7 +81,7 @@ func fitEven(rig sim.Rig, period, nose, tail float64, arcs int) (even, bool) {
 			return 1
 		}
 		sum := 0.0
-		for _, took := range evenness(rig, b).Periods {
+		for _, took := range evenness(rig, b) {
 			sum += (took/period - 1) * (took/period - 1)
 		}
 		if math.IsNaN(sum) {

@@ -36,10 +36,10 @@ func TestEvenTime(t *testing.T) {
 				t.Errorf("%d arcs: %+v of %+v", arcs, even.Rocker, d.Rocker)
 			}
 			e := evenness(r.Loads[1].Rig, r.Loads[1].Balance)
-			spreads = append(spreads, (slices.Max(e.Periods)-slices.Min(e.Periods))/r.Loads[1].Balance.Period)
-			for i, period := range e.Periods {
+			spreads = append(spreads, (slices.Max(e)-slices.Min(e))/r.Loads[1].Balance.Period)
+			for i, period := range e {
 				if arcs == 5 && math.Abs(period-d.Target.OneRock) > 0.01*d.Target.OneRock {
-					t.Errorf("5 arcs from %v rad: %v s, want %v", e.Releases[i], period, d.Target.OneRock)
+					t.Errorf("5 arcs from %v rad: %v s, want %v", EvenReleases[i], period, d.Target.OneRock)
 				}
 			}
 		}
@@ -73,7 +73,7 @@ func TestEvenStart(t *testing.T) {
 			t.Fatal(err)
 		}
 		b := rig.Balance()
-		for _, release := range evenReleases {
+		for _, release := range EvenReleases {
 			// the arcs follow the edge to 1e-5 of the radius; the origin is laid by the middle arc
 			// alone, which leaves the rest off its middle by some 1e-3 of a radian
 			if got := rig.Swing(b, release).Period; math.Abs(got-period) > 5e-3*period {

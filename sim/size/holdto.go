@@ -152,7 +152,7 @@ func (t *Table) holdTo(d piece.Design, company check.Sitters) float64 {
 		}
 		for i := range t.Rows {
 			if t.Rows[i].Key == v.Key {
-				t.Rows[i].HoldTo, t.Rows[i].Enough = held, held >= v.Tolerance
+				t.Rows[i].HoldTo = held
 			}
 		}
 	}

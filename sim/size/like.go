@@ -24,9 +24,9 @@ const (
 // Ways are all of them.
 var Ways = [...]Way{SameTime, SameSteadiness, SameProportion, SameRadius}
 
-var wayNames = [...]string{"same time", "same steadiness", "same proportion", "radius kept"}
-
-func (w Way) String() string { return wayNames[w] }
+func (w Way) String() string {
+	return [...]string{"same time", "same steadiness", "same proportion", "radius kept"}[w]
+}
 
 // A Kept is the new piece with its radii scaled so that one thing is as in the old one.
 type Kept struct {

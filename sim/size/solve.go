@@ -2,6 +2,7 @@ package size
 
 import (
 	"cmp"
+	"errors"
 	"math"
 	"slices"
 
@@ -22,9 +23,9 @@ const (
 	EvenTime    // a rock takes the same time large or small
 )
 
-var curveNames = [...]string{"one arc", "two arcs", "three arcs", "flatter tail", "even time"}
-
-func (c Curve) String() string { return curveNames[c] }
+func (c Curve) String() string {
+	return [...]string{"one arc", "two arcs", "three arcs", "flatter tail", "even time"}[c]
+}
 
 // A Proposal is a rocker that was found, rounded to what a maker sets.
 type Proposal struct {
@@ -32,7 +33,7 @@ type Proposal struct {
 	Design piece.Design
 	Report check.Balanced // of Design, the first part of what Check finds
 	Misses []Miss         // how each aim came out, rounded as it is
-	Even   Evenness       // of the owner at ease
+	Even   []float64      // times of a rock from each of EvenReleases, the owner at ease, s; NaN where none
 	Fitted int            // by how many arcs an EvenTime edge was fitted; a short end may have fewer
 }
 
@@ -46,11 +47,6 @@ func (p Proposal) Binds() []Miss {
 	return slices.DeleteFunc(slices.Clone(p.Misses), func(m Miss) bool {
 		return !m.must() || !(m.Steps > -1.5) || m.Limit.Name == "rest"
 	})
-}
-
-// Options tune [Solve]. The zero value is what a maker is shown.
-type Options struct {
-	Seed uint64 // of the starts of a search
 }
 
 // A Solution is the rockers that were found for a target.
@@ -68,12 +64,12 @@ func (s Solution) Take() Proposal { return s.Proposals[s.Best] }
 // Solve returns rockers for the design's target: one arc where that will do, the target asks for
 // no more or a cradle rocks sideways, else two or three, each the best that was found. Where a target cannot be
 // had they are the nearest to it that keep what must hold, if anything keeps it; then the one
-// to take has the fewest arcs of those that are as near as a maker can tell. The error is of
-// package piece, an [*UnsuitedError], or a [*NoTargetError] where nothing is aimed for.
-func Solve(d piece.Design, options Options) (Solution, error) {
+// to take has the fewest arcs of those that are as near as a maker can tell. The seed is that of
+// the starts of a search. The error is of package piece, an [*UnsuitedError], or [ErrNoTarget].
+func Solve(d piece.Design, seed uint64) (Solution, error) {
 	var s Solution
 	if !d.Target.Asks() {
-		return s, &NoTargetError{}
+		return s, ErrNoTarget
 	}
 	q, err := ask(d)
 	if err != nil {
@@ -81,7 +77,7 @@ func Solve(d piece.Design, options Options) (Solution, error) {
 	}
 	one, met := q.oneArc()
 	if !met {
-		one = q.compound(one, 1, options.Seed)
+		one = q.compound(one, 1, seed)
 	}
 	s.question, s.one = q, one
 	s.Proposals = append(s.Proposals, q.propose(OneArc, one))
@@ -90,7 +86,7 @@ func Solve(d piece.Design, options Options) (Solution, error) {
 		most = 1 // several would be left and right alike, with the flatter ones at both ends
 	}
 	for arcs := 2; arcs <= most && !s.Proposals[len(s.Proposals)-1].Met(); arcs++ { // as few as will do
-		s.Proposals = append(s.Proposals, q.propose(Curve(arcs-1), q.compound(one, arcs, options.Seed)))
+		s.Proposals = append(s.Proposals, q.propose(Curve(arcs-1), q.compound(one, arcs, seed)))
 	}
 	least := math.Inf(1)
 	for _, p := range s.Proposals {
@@ -101,12 +97,8 @@ func Solve(d piece.Design, options Options) (Solution, error) {
 	return s, nil
 }
 
-// A NoTargetError says that a design aims for nothing.
-type NoTargetError struct{}
-
-func (e *NoTargetError) Error() string {
-	return "nothing is aimed for: say what you want under [target]"
-}
+// ErrNoTarget says that a design aims for nothing.
+var ErrNoTarget = errors.New("nothing is aimed for: say what you want under [target]")
 
 // Others returns rockers that a maker may like instead of the one arc that was found: with a
 // flatter tail, and those of 1, 3 and 5 arcs that come near to the even-time edge for the owner at

@@ -189,7 +189,7 @@ func BenchmarkThreeArcs(b *testing.B) {
 	d := readingChair()
 	d.Target = piece.Target{OneRock: 2.2, SeatFalls: piece.Wish{Asked: true, Value: 6 * degree}, Empty: piece.Wish{Asked: true, Value: 2 * degree}, Arcs: 3}
 	for b.Loop() {
-		if _, err := Solve(d, Options{}); err != nil {
+		if _, err := Solve(d, 0); err != nil {
 			b.Fatal(err)
 		}
 	}

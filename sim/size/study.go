@@ -1,7 +1,6 @@
 package size
 
 import (
-	"cmp"
 	"context"
 	"math"
 	"runtime"
@@ -47,7 +46,6 @@ type Failing struct {
 // StudyOptions tune [Chairs]. The zero value is what a maker is shown.
 type StudyOptions struct {
 	Seed     uint64
-	Workers  int            // zero: as many as there are processors
 	Progress func(done int) // called after each block, in order; nil: nobody asks
 }
 
@@ -66,17 +64,16 @@ func Chairs(ctx context.Context, d piece.Design, chairs int, options StudyOption
 		return Study{}, err
 	}
 	all := m.newTally()
-	workers := cmp.Or(options.Workers, runtime.GOMAXPROCS(0))
-	for all.chairs < chairs && ctx.Err() == nil {
-		first := all.chairs / Block
-		blocks := make([]*tally, min(workers, (chairs-all.chairs+Block-1)/Block))
+	for all.Chairs < chairs && ctx.Err() == nil {
+		first := all.Chairs / Block
+		blocks := make([]*tally, min(runtime.GOMAXPROCS(0), (chairs-all.Chairs+Block-1)/Block))
 		each(len(blocks), func(i int) {
 			blocks[i] = m.block(ctx, options.Seed, first+i, min(Block, chairs-(first+i)*Block))
 		})
 		for i := 0; i < len(blocks) && ctx.Err() == nil; i++ {
 			all.join(blocks[i])
 			if options.Progress != nil {
-				options.Progress(all.chairs)
+				options.Progress(all.Chairs)
 			}
 		}
 	}
@@ -106,13 +103,13 @@ func newMaking(d piece.Design) (*making, error) {
 		return nil, err
 	}
 	m.now = readingsOf(m.nominal)
-	maker := m.newMaker()
+	chair := m.maker()
 	for k := range m.varied { // each alone, off by one deviation
 		alone := make([]float64, len(m.varied))
 		alone[k] = 1
-		made := maker.chair(alone)
+		readings, _ := chair(alone)
 		for i := range m.scale {
-			if off := made.readings[i] - m.now[i]; !math.IsNaN(off) {
+			if off := readings[i] - m.now[i]; !math.IsNaN(off) {
 				m.scale[i] = math.Hypot(m.scale[i], off)
 			}
 		}
@@ -120,52 +117,38 @@ func newMaking(d piece.Design) (*making, error) {
 	return m, nil
 }
 
-// A chair is one that was made.
-type chair struct {
-	errors   []float64 // of each measure, in standard deviations
-	readings Readings
-	fails    []bool // of each limit; nil where it is no piece
-}
-
-// A maker makes chairs one after another.
-type maker struct {
-	*making
-	design piece.Design
-	fields []*float64
-}
-
-func (m *making) newMaker() *maker {
-	w := &maker{making: m, design: m.design.Clone()}
+// maker returns what makes chairs one after another: each with errors, in standard deviations, of which it returns
+// the readings and which limits fail; fails is nil where it is no piece.
+func (m *making) maker() func(errors []float64) (readings Readings, fails []bool) {
+	design := m.design.Clone()
+	var fields []*float64
 	for _, v := range m.varied {
-		w.fields = append(w.fields, v.of(&w.design))
+		fields = append(fields, v.of(&design))
 	}
-	return w
-}
-
-// chair makes one with errors, in standard deviations.
-func (w *maker) chair(errors []float64) chair {
-	for k, v := range w.varied {
-		*w.fields[k] = v.Value + v.deviation()*errors[k]
+	return func(errors []float64) (Readings, []bool) {
+		for k, v := range m.varied {
+			*fields[k] = v.Value + v.deviation()*errors[k]
+		}
+		r, err := m.company.Balance(design)
+		if err != nil || len(r.Limits) != len(m.nominal.Limits) {
+			return noReadings, nil
+		}
+		fails := make([]bool, len(r.Limits))
+		for i := range r.Limits {
+			fails[i] = !r.Limits[i].Holds
+		}
+		return readingsOf(r), fails
 	}
-	c := chair{errors: errors, readings: noReadings}
-	r, err := w.company.Balance(w.design)
-	if err != nil || len(r.Limits) != len(w.nominal.Limits) {
-		return c
-	}
-	c.readings = readingsOf(r)
-	c.fails = make([]bool, len(r.Limits))
-	for i := range r.Limits {
-		c.fails[i] = !r.Limits[i].Holds
-	}
-	return c
 }
 
 // block makes and counts the first chairs of a block, until the context ends.
 func (m *making) block(ctx context.Context, seed uint64, block, chairs int) *tally {
-	t, w := m.newTally(), m.newMaker()
+	t, chair := m.newTally(), m.maker()
 	points := hypercube(Block, len(m.varied), seed, uint64(block))
 	for c := 0; c < chairs && ctx.Err() == nil; c++ {
-		t.add(w.chair(points.RawRowView(c)))
+		errors := points.RawRowView(c)
+		readings, fails := chair(errors)
+		t.add(errors, readings, fails)
 	}
 	return t
 }

@@ -6,6 +6,7 @@ import (
 	"math"
 	"math/rand/v2"
 	"reflect"
+	"runtime"
 	"slices"
 	"testing"
 
@@ -24,9 +25,7 @@ func TestLinearShares(t *testing.T) {
 		for k := range a {
 			y += a[k] * sigma[k] * points.At(c, k)
 		}
-		one := chair{errors: points.RawRowView(c), fails: []bool{}}
-		one.readings[Time] = y
-		tally.add(one)
+		tally.add(points.RawRowView(c), Readings{Time: y}, []bool{})
 	}
 	shares, left := tally.shares(Time)
 	total := 9.0 + 4 + 0.01
@@ -46,7 +45,8 @@ func TestLinearShares(t *testing.T) {
 func TestStudyIsTheSame(t *testing.T) {
 	d := tight()
 	study := func(workers int, seed uint64) Study {
-		s, err := Chairs(context.Background(), d, 3*Block-100, StudyOptions{Workers: workers, Seed: seed})
+		defer runtime.GOMAXPROCS(runtime.GOMAXPROCS(workers))
+		s, err := Chairs(context.Background(), d, 3*Block-100, StudyOptions{Seed: seed})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -171,8 +171,9 @@ func BenchmarkChairs(b *testing.B) {
 	for _, n := range []int{5 * Block, 10 * Block} {
 		for _, workers := range []int{1, 2} {
 			b.Run(fmt.Sprintf("%d chairs, %d workers", n, workers), func(b *testing.B) {
+				defer runtime.GOMAXPROCS(runtime.GOMAXPROCS(workers))
 				for b.Loop() {
-					if _, err := Chairs(context.Background(), d, n, StudyOptions{Workers: workers}); err != nil {
+					if _, err := Chairs(context.Background(), d, n, StudyOptions{}); err != nil {
 						b.Fatal(err)
 					}
 				}

@@ -8,18 +8,14 @@ import (
 	"gonum.org/v1/gonum/mat"
 )
 
-// A tally counts chairs.
+// A tally counts chairs, in a Study that has no Spreads yet.
 type tally struct {
 	*making
-	chairs  int
-	counts  [quantities]histogram
-	fails   []int
-	anyFail int
-	astray  int
+	Study
+	counts [quantities]histogram
 
-	// over the chairs that lack nothing, for the regression: their number, and the sums of the errors
-	// and then of the readings, in deviations from the nominal, and of all products of two of these
-	n        float64
+	// over the chairs that are not astray, for the regression: the sums of the errors and then of the
+	// readings, in deviations from the nominal, and of all products of two of these
 	sums     []float64
 	products *mat.SymDense
 	there    []Quantity
@@ -27,7 +23,11 @@ type tally struct {
 
 func (m *making) newTally() *tally {
 	all := len(m.varied) + quantities
-	t := &tally{making: m, fails: make([]int, len(m.nominal.Limits)), sums: make([]float64, all), products: mat.NewSymDense(all, nil)}
+	t := &tally{making: m, sums: make([]float64, all), products: mat.NewSymDense(all, nil)}
+	t.Varied, t.Nominal = m.varied, m.now
+	for _, l := range m.nominal.Limits {
+		t.Limits = append(t.Limits, Failing{Limit: l})
+	}
 	for q := range Quantity(quantities) {
 		if !math.IsNaN(m.now[q]) {
 			t.there = append(t.there, q)
@@ -37,52 +37,49 @@ func (m *making) newTally() *tally {
 	return t
 }
 
-func (t *tally) add(c chair) {
-	t.chairs++
-	failed := c.fails == nil
-	for i, fails := range c.fails {
-		if fails {
-			t.fails[i]++
-			failed = true
+// add counts a chair, by the errors it was made with, in standard deviations, and what its maker says of it.
+func (t *tally) add(errors []float64, readings Readings, fails []bool) {
+	t.Chairs++
+	for i, failed := range fails {
+		if failed {
+			t.Limits[i].Fails++
 		}
 	}
-	if failed {
-		t.anyFail++
+	if fails == nil || slices.Contains(fails, true) {
+		t.Fails++
 	}
 	whole := true
-	both := append(slices.Clip(c.errors), make([]float64, quantities)...)
+	both := append(slices.Clip(errors), make([]float64, quantities)...)
 	for _, q := range t.there {
-		t.counts[q].add(c.readings[q])
-		whole = whole && !math.IsNaN(c.readings[q])
-		both[len(c.errors)+int(q)] = c.readings[q] - t.now[q]
+		t.counts[q].add(readings[q])
+		whole = whole && !math.IsNaN(readings[q])
+		both[len(errors)+int(q)] = readings[q] - t.now[q]
 	}
 	if !whole {
-		t.astray++
+		t.Astray++
 		return
 	}
-	t.n++
 	floats.Add(t.sums, both)
 	t.products.SymRankOne(t.products, 1, mat.NewVecDense(len(both), both))
 }
 
 // join adds what another tally counted.
 func (t *tally) join(other *tally) {
-	t.chairs, t.anyFail, t.astray, t.n = t.chairs+other.chairs, t.anyFail+other.anyFail, t.astray+other.astray, t.n+other.n
-	for i, n := range other.fails {
-		t.fails[i] += n
+	t.Chairs, t.Fails, t.Astray = t.Chairs+other.Chairs, t.Fails+other.Fails, t.Astray+other.Astray
+	for i := range t.Limits {
+		t.Limits[i].Fails += other.Limits[i].Fails
 	}
 	for _, q := range t.there {
-		t.counts[q].join(other.counts[q])
+		floats.Add(t.counts[q].counts, other.counts[q].counts)
 	}
 	floats.Add(t.sums, other.sums)
 	t.products.AddSym(t.products, other.products)
 }
 
+// study returns what was counted of so many chairs that were asked for.
 func (t *tally) study(asked int) Study {
-	s := Study{Asked: asked, Chairs: t.chairs, Varied: t.varied, Nominal: t.now, Fails: t.anyFail, Astray: t.astray}
-	for i, l := range t.nominal.Limits {
-		s.Limits = append(s.Limits, Failing{l, t.fails[i]})
-	}
+	s := t.Study
+	s.Asked = asked
 	for _, q := range t.there {
 		h := &t.counts[q]
 		spread := Spread{Quantity: q, Low: h.quantile(0.05), Middle: h.quantile(0.5), High: h.quantile(0.95)}
@@ -96,12 +93,12 @@ func (t *tally) study(asked int) Study {
 // with the coefficients b of the linear regression on all measures, and what is left over, 1
 // less the share of variance explained.
 func (t *tally) shares(q Quantity) (shares []float64, leftOver float64) {
-	k := len(t.varied)
+	k, n := len(t.varied), float64(t.Chairs-t.Astray)
 	shares = make([]float64, k)
-	covary := func(i, j int) float64 { return t.products.At(i, j)/t.n - t.sums[i]*t.sums[j]/(t.n*t.n) }
+	covary := func(i, j int) float64 { return t.products.At(i, j)/n - t.sums[i]*t.sums[j]/(n*n) }
 	reading := k + int(q)
 	variance := covary(reading, reading)
-	if t.n <= float64(k) || !(variance > 0) {
+	if n <= float64(k) || !(variance > 0) {
 		return shares, 0
 	}
 	covariance, right := mat.NewSymDense(k, nil), mat.NewVecDense(k, nil)
@@ -126,8 +123,7 @@ func (t *tally) shares(q Quantity) (shares []float64, leftOver float64) {
 // number of values cost the same memory. Cells are a hundredth of a deviation wide.
 type histogram struct {
 	start, width float64
-	counts       []int // the first and the last are of all beyond
-	all          int
+	counts       []float64 // the first and the last are of all beyond
 }
 
 // How far a histogram reaches to either side, in deviations, and its cells for each.
@@ -141,7 +137,7 @@ func newHistogram(about, deviation float64) histogram {
 	if !(deviation > 0) {
 		deviation = 1e-12
 	}
-	return histogram{start: about - reaches*deviation, width: deviation / cellsIn, counts: make([]int, 2*reaches*cellsIn+2)}
+	return histogram{start: about - reaches*deviation, width: deviation / cellsIn, counts: make([]float64, 2*reaches*cellsIn+2)}
 }
 
 // add counts a value; not a number is not counted.
@@ -151,29 +147,16 @@ func (h *histogram) add(x float64) {
 	}
 	cell := math.Floor((x - h.start) / h.width)
 	h.counts[int(max(0, min(float64(len(h.counts)-1), cell+1)))]++
-	h.all++
-}
-
-// join adds what another one of the same cells counted.
-func (h *histogram) join(other histogram) {
-	for i, n := range other.counts {
-		h.counts[i] += n
-	}
-	h.all += other.all
 }
 
 // quantile returns the value below which a share of all lie, NaN where nothing was counted.
 func (h *histogram) quantile(share float64) float64 {
-	if h.all == 0 {
-		return math.NaN()
-	}
-	below, want := 0.0, share*float64(h.all)
+	below, want := 0.0, share*floats.Sum(h.counts)
 	for i, n := range h.counts {
-		if n := float64(n); below+n >= want && n > 0 {
+		if below+n >= want && n > 0 {
 			return h.start + (float64(i-1)+(want-below)/n)*h.width
-		} else {
-			below += n
 		}
+		below += n
 	}
-	return h.start + float64(len(h.counts)-1)*h.width
+	return math.NaN()
 }

@@ -25,7 +25,6 @@ type Row struct {
 	Made       bool    // a shop holds it to a tolerance
 	HoldTo     float64 // ± SI, 95 times in 100, of what is made; +Inf where it need not be exact; NaN where not even exactness helps
 	Shop       float64 // what the shop usually holds, ± SI
-	Enough     bool    // HoldTo is no less than Shop
 	Outcome    sim.Outcome
 }
 

@@ -57,9 +57,8 @@ func survival(r *check.Report, l *check.Load) Survival {
 		t := motion.Run(l.Rig, l.Balance, start, motion.Options{Duration: watched, Losses: losses(d, l)})
 		s.Fates = append(s.Fates, Fate{name, t.Outcome, t.Margin, t.Lift, t.Needs, t.Last.Tilt})
 	}
-	become := func(name string, from, to *check.Load) { // at rest, at once
-		tilt := from.Balance.Rest.Tilt
-		try(name, to, motion.Start{Tilt: tilt, Rate: motion.Handed(0, from.Rig.Inertia(tilt), to.Rig.Inertia(tilt))})
+	become := func(name string, from, to *check.Load) { // at once, from rest: there is no rate to keep
+		try(name, to, motion.Start{Tilt: from.Balance.Rest.Tilt})
 	}
 	try("from the nose tip", l, motion.Start{Tilt: r.Edge.Bearing(0).To + d.Floor.Slope})
 	try("from the tail tip", l, motion.Start{Tilt: r.Edge.Bearing(r.Edge.Bearings()-1).From + d.Floor.Slope})

@@ -283,9 +283,9 @@ func TestRead(t *testing.T) {
 // limits.
 func TestStartsAreSound(t *testing.T) {
 	for _, name := range Starts() {
-		text, found := Start(name)
-		if !found {
-			t.Fatalf("no start %s", name)
+		text, err := Start(name)
+		if err != nil {
+			t.Fatal(err)
 		}
 		f, err := Parse(name, text)
 		if err != nil {
@@ -297,10 +297,10 @@ func TestStartsAreSound(t *testing.T) {
 			t.Errorf("%s: %v, limits %+v", name, err, r.Limits)
 		}
 	}
-	if _, found := Start("sofa"); found {
+	if _, err := Start("sofa"); err == nil {
 		t.Error("there is a sofa")
 	}
-	if child, found := Start("Child's"); !found || !strings.Contains(child, "child") {
+	if child, err := Start("Child's"); err != nil || !strings.Contains(child, "child") {
 		t.Error("child's is not found")
 	}
 }

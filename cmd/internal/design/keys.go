@@ -17,11 +17,8 @@ import (
 // element returns the key of a value of a list, counting from 0: of a place they are x and y.
 func element(list string, n int) string {
 	place := last(list) == "centre" || last(list) == "at" || strings.HasPrefix(list, "rocker.points.")
-	switch {
-	case place && n == 0:
-		return list + ".x"
-	case place && n == 1:
-		return list + ".y"
+	if place && n < 2 {
+		return list + "." + "xy"[n:n+1]
 	}
 	return list + "." + strconv.Itoa(n+1)
 }

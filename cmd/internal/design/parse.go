@@ -1,3 +1,5 @@
+// Package design reads a design file: text into a piece.Design, strictly, with the
+// line and column of every mistake. It is the only package that knows TOML.
 package design
 
 import (
@@ -29,7 +31,7 @@ type File struct {
 // Parse reads a design from text; name is what messages call it. The error is an
 // [*Error]. The text is scanned before it is decoded, for a decoder takes any depth and length.
 func Parse(name, text string) (*File, error) {
-	f := &File{Name: name}
+	f := &File{Name: name, changed: map[string]string{}}
 	var err error
 	if f.Text, err = plain(text); err != nil {
 		return nil, &Error{File: name, Message: err.Error()}
@@ -69,13 +71,13 @@ func (f *File) scan() (bound *locate.Bound) {
 	return bound
 }
 
-// decoded returns the value of each entry that is a leaf, nil of the others. It is read from the bytes
+// decoded returns the value of each entry that is a leaf, 0 of the others. It is read from the bytes
 // that were placed, all in one array, so that no value stands at the place of another.
 func decoded(entries []locate.Entry) ([]any, error) {
-	var raw []string
-	for _, e := range entries {
+	raw := slices.Repeat([]string{"0"}, len(entries))
+	for i, e := range entries {
 		if e.Leaf() {
-			raw = append(raw, e.Raw)
+			raw[i] = e.Raw
 		}
 	}
 	var list struct{ X []any }
@@ -85,13 +87,7 @@ func decoded(entries []locate.Entry) ([]any, error) {
 	if len(list.X) != len(raw) {
 		return nil, errors.New("there are other values than places")
 	}
-	values := make([]any, len(entries))
-	for i, e := range entries {
-		if e.Leaf() {
-			values[i], list.X = list.X[0], list.X[1:]
-		}
-	}
-	return values, nil
+	return list.X, nil
 }
 
 // start makes the design as it is before its first line is read: with as many entries as the file has,

@@ -29,7 +29,7 @@ func readText(path string) (string, error) {
 	f, err := os.Open(path)
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
-		return "", errors.New("there is no such file. To make one: rockerwright new chair " + quoted(path))
+		return "", errors.New("there is no such file. To make one: rockerwright new chair " + ShellWord(path))
 	case errors.Is(err, fs.ErrPermission):
 		return "", errors.New("this file may not be read; look at its permissions")
 	case err != nil:
@@ -37,7 +37,7 @@ func readText(path string) (string, error) {
 	}
 	defer f.Close()
 	if info, err := f.Stat(); err == nil && info.IsDir() {
-		return "", errors.New("this is a folder; name a design file in it, for example " + quoted(path+"/chair.toml"))
+		return "", errors.New("this is a folder; name a design file in it, for example " + ShellWord(path+"/chair.toml"))
 	}
 	data, err := io.ReadAll(io.LimitReader(f, Largest+1))
 	if err != nil {
@@ -48,19 +48,10 @@ func readText(path string) (string, error) {
 
 // unread returns why a file could not be read, without the path that stands before it already.
 func unread(err error) error {
-	var path *fs.PathError
-	if errors.As(err, &path) {
+	if path, is := errors.AsType[*fs.PathError](err); is {
 		err = path.Err
 	}
 	return errors.New("this file cannot be read: " + err.Error())
-}
-
-// quoted returns a path as it is typed in a terminal.
-func quoted(path string) string {
-	if strings.ContainsAny(path, " \t'\"") {
-		return `"` + path + `"`
-	}
-	return path
 }
 
 // Largest is the size beyond which a file is no design, bytes. A long one has 4 KiB, one with as

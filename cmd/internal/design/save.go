@@ -7,7 +7,6 @@ import (
 	"maps"
 	"math"
 	"slices"
-	"strconv"
 	"strings"
 
 	"rockerwright/cmd/internal/design/locate"
@@ -23,10 +22,7 @@ func (f *File) Filled() (string, error) {
 		return "", err
 	}
 	values := map[string]string{}
-	for changed := range f.changed {
-		if !strings.HasPrefix(changed, "sitter.") {
-			continue
-		}
+	if slices.ContainsFunc(f.Typed, func(change string) bool { return strings.HasPrefix(change, "sitter.") }) {
 		sized, keys, err := check.Recommended(f.Design)
 		if err != nil {
 			return "", f.Explain(err)
@@ -36,7 +32,6 @@ func (f *File) Filled() (string, error) {
 				values[short(key)] = quantity.Shop(*field, measure.Kind, f.Design.Units)
 			}
 		}
-		break
 	}
 	maps.Copy(values, f.changed)
 	return f.with(values).Text, nil
@@ -82,31 +77,48 @@ func (f *File) Saved(d piece.Design) (string, error) {
 	if err := f.keepsUnits(); err != nil {
 		return "", err
 	}
-	values := map[string]string{}
-	maps.Copy(values, f.changed)
-	was, now := f.Design.Rocker, d.Rocker
-	anew := len(was.Arcs) != len(now.Arcs) || len(was.Rises) != len(now.Rises) || len(was.Points) != len(now.Points)
-	for _, key := range f.Design.Keys() {
-		if anew && curveKey(key) {
-			continue
-		}
-		measure, before, lost := f.Design.Measure(key)
-		_, after, err := d.Measure(key)
-		if err := errors.Join(lost, err); err != nil {
-			return "", err
-		}
-		if *before != *after {
-			values[short(key)] = AsTyped(*after, measure.Kind, d.Units)
-		}
+	values := maps.Clone(f.changed)
+	changes, err := Changes(f.Design, d)
+	if err != nil {
+		return "", err
+	}
+	for _, change := range changes {
+		key, value, _ := strings.Cut(change, "=")
+		values[short(key)] = value
 	}
 	made := f.with(values)
-	if anew {
+	if anew(f.Design.Rocker, d.Rocker) {
 		if err := made.redraw(d); err != nil {
 			return "", err
 		}
 	}
-	_, err := Parse(f.Name, made.Text)
+	_, err = Parse(f.Name, made.Text)
 	return made.Text, err
+}
+
+// anew reports whether a rocker is drawn in another way than it was.
+func anew(was, is piece.Rocker) bool {
+	return len(was.Arcs) != len(is.Arcs) || len(was.Rises) != len(is.Rises) || len(was.Points) != len(is.Points)
+}
+
+// Changes returns the changes, "rocker.tail=20-1/2", that lead from a design to another with the same
+// entries; but for those of the curve of its rocker where that is drawn in another way.
+func Changes(from, to piece.Design) ([]string, error) {
+	changes := []string{}
+	for _, key := range from.Keys() {
+		if anew(from.Rocker, to.Rocker) && curveKey(key) {
+			continue
+		}
+		measure, was, lost := from.Measure(key)
+		_, is, err := to.Measure(key)
+		if err := errors.Join(lost, err); err != nil {
+			return nil, err
+		}
+		if *was != *is {
+			changes = append(changes, key+"="+AsTyped(*is, measure.Kind, to.Units))
+		}
+	}
+	return changes, nil
 }
 
 // AsTyped returns a value as a maker types it, where that says it to a thousandth of a
@@ -212,14 +224,13 @@ func (f *File) In(units quantity.System) (string, error) {
 	values := map[string]string{}
 	for _, key := range saved.Design.Keys() {
 		e, found := saved.find(key)
-		measure, field, lost := saved.Design.Measure(key)
-		was, err := quantity.FromNumber(1, measure.Kind, saved.Design.Units)
-		is, other := quantity.FromNumber(1, measure.Kind, units)
-		if err := errors.Join(lost, err, other); err != nil {
+		measure, field, err := saved.Design.Measure(key)
+		if err != nil {
 			return "", err
 		}
-		if found && was != is && plainNumber(e.Raw) {
-			values[short(key)] = inUnits(*field, is, measure.Kind, units)
+		kind := measure.Kind
+		if found && quantity.One(kind, saved.Design.Units) != quantity.One(kind, units) && plainNumber(e.Raw) {
+			values[short(key)] = inUnits(*field, kind, units)
 		}
 	}
 	_, said := saved.find("units")
@@ -242,11 +253,10 @@ func plainNumber(raw string) bool {
 	})
 }
 
-// inUnits returns a value in units of one, as a maker types it where that says it.
-func inUnits(x, one float64, kind quantity.Kind, units quantity.System) string {
+// inUnits returns a value as a plain number, as a maker types it where that says it.
+func inUnits(x float64, kind quantity.Kind, units quantity.System) string {
 	if math.Abs(quantity.Round(x, kind, units)-x) < 1e-9 {
 		return quantity.Shop(x, kind, units)
 	}
-	text := strconv.FormatFloat(x/one, 'f', 4, 64)
-	return strings.TrimRight(strings.TrimRight(text, "0"), ".")
+	return quantity.Decimal(x/quantity.One(kind, units), 4)
 }

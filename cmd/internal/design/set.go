@@ -50,9 +50,6 @@ func (f *File) Set(key, value string) error {
 	if s.field != nil {
 		shown = quantity.With(*s.field, s.measure.Kind, f.Design.Units)
 	}
-	if f.changed == nil {
-		f.changed = map[string]string{}
-	}
 	f.changed[short(key)] = value
 	if key == "kind" {
 		f.limitsOfKind()
@@ -121,8 +118,7 @@ func (f *File) put(s slot, value any, typed string) error {
 	if err == nil {
 		err = allowed(measure, x, typed, d.Units)
 	}
-	var misread *quantity.Error
-	if errors.As(err, &misread) { // of a list, the number alone is the example
+	if misread, is := errors.AsType[*quantity.Error](err); is { // of a list, the number alone is the example
 		misread.Example = strings.TrimPrefix(last(measure.Key)+" = "+measure.Example, "N = ")
 	}
 	if err != nil {

@@ -120,3 +120,36 @@ func (f *File) Doubtful(key string, values []string) error {
 	return &Error{File: key + "=" + strings.Join(values, ","), Message: fmt.Sprintf("a comma parts two values to compare, %s and %s. For one value type: %s. To compare the two, type the smaller first: %s=%s,%s",
 		values[0], values[1], typed, key, values[1], values[0])}
 }
+
+// Call returns what is typed for a command on a file with its changes, and more words behind them.
+func (f *File) Call(command string, more ...string) string {
+	line := "rockerwright " + command
+	if f.Name != BuiltInName {
+		line += " " + ShellWord(f.Name)
+	}
+	for _, word := range slices.Concat(f.Typed, more) {
+		line += " " + ShellWord(word)
+	}
+	return line
+}
+
+// CallChanged returns what is typed to check a file with one more change, in place of an earlier one to
+// the same entry; of no value the key is an option.
+func (f *File) CallChanged(key, value string) string {
+	if value == "" {
+		return f.Call("check", key)
+	}
+	changed := *f
+	changed.Typed = slices.DeleteFunc(slices.Clone(f.Typed), func(typed string) bool {
+		return strings.HasPrefix(typed, key+"=")
+	})
+	return changed.Call("check", key+"="+value)
+}
+
+// ShellWord returns a word as it is typed in a terminal, in quotes where it needs them.
+func ShellWord(word string) string {
+	if strings.ContainsAny(word, " \t'\"()&;|<>$*?") {
+		return `"` + strings.ReplaceAll(word, `"`, `\"`) + `"`
+	}
+	return word
+}

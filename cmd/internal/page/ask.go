@@ -110,10 +110,10 @@ type fault struct {
 // faultOf returns where a mistake is.
 func faultOf(err error) *fault {
 	f := &fault{Message: err.Error()}
-	if entry := (*piece.KeyError)(nil); errors.As(err, &entry) {
+	if entry, is := errors.AsType[*piece.KeyError](err); is {
 		f.Key = entry.Key
 	}
-	if placed := (*design.Error)(nil); errors.As(err, &placed) {
+	if placed, is := errors.AsType[*design.Error](err); is {
 		f.Line, f.Column, f.Message = placed.Line, placed.Column, placed.Message
 		if key, _, changed := strings.Cut(placed.File, "="); changed && placed.Line == 0 {
 			f.Key = key

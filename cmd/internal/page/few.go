@@ -9,14 +9,12 @@ import (
 	"sync/atomic"
 )
 
-// mostConnections is how many connections each listener has at once. A browser has six.
+// mostConnections is how many connections there are at once. A browser has six.
 const mostConnections = 64
 
-// few is a listener with a bounded number of connections: one more takes the place of the
-// oldest on which nothing is being answered, so that who opens many and asks nothing keeps
-// nobody out.
+// few bounds the connections of a server: one more takes the place of the oldest on which nothing is
+// being answered, so that who opens many and asks nothing keeps nobody out.
 type few struct {
-	net.Listener
 	mu   sync.Mutex
 	open []*connection // the oldest first
 }
@@ -25,54 +23,32 @@ type few struct {
 type connection struct {
 	net.Conn
 	answers atomic.Int32
-	list    *few
-}
-
-// Accept waits for a connection.
-func (f *few) Accept() (net.Conn, error) {
-	c, err := f.Listener.Accept()
-	if err != nil {
-		return nil, err
-	}
-	fresh := &connection{Conn: c, list: f}
-	if spare := f.add(fresh); spare != nil {
-		spare.Close() // whoever had it asked nothing
-	}
-	return fresh, nil
-}
-
-// add takes a connection in and returns the one that must go, nil where there is room.
-func (f *few) add(c *connection) *connection {
-	f.mu.Lock()
-	defer f.mu.Unlock()
-	f.open = append(f.open, c)
-	if len(f.open) <= mostConnections {
-		return nil
-	}
-	for _, old := range f.open {
-		if old.answers.Load() == 0 {
-			return old
-		}
-	}
-	return c
-}
-
-// Close closes the connection and makes room for another.
-func (c *connection) Close() error {
-	c.list.mu.Lock()
-	if at := slices.Index(c.list.open, c); at >= 0 {
-		c.list.open = slices.Delete(c.list.open, at, at+1)
-	}
-	c.list.mu.Unlock()
-	return c.Conn.Close()
 }
 
 // ofConnection is the key of a request's connection.
 type ofConnection struct{}
 
-// known gives the requests of a connection the connection.
-func known(ctx context.Context, c net.Conn) context.Context {
-	return context.WithValue(ctx, ofConnection{}, c)
+// begun takes a connection in and gives its requests the connection. It is the ConnContext of a server.
+func (f *few) begun(ctx context.Context, c net.Conn) context.Context {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	fresh := &connection{Conn: c}
+	f.open = append(f.open, fresh)
+	if len(f.open) > mostConnections {
+		spare := slices.IndexFunc(f.open, func(c *connection) bool { return c.answers.Load() == 0 }) // or the fresh one
+		f.open[spare].Close()
+		f.open = slices.Delete(f.open, spare, spare+1)
+	}
+	return context.WithValue(ctx, ofConnection{}, fresh)
+}
+
+// ended makes room for another connection. It is the ConnState of a server.
+func (f *few) ended(c net.Conn, state http.ConnState) {
+	if state == http.StateClosed {
+		f.mu.Lock()
+		defer f.mu.Unlock()
+		f.open = slices.DeleteFunc(f.open, func(open *connection) bool { return open.Conn == c })
+	}
 }
 
 // atWork marks the connection of a request as one on which an answer is being made, until done

@@ -7,9 +7,9 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-	"sync"
 
 	"rockerwright/cmd/internal/design"
+	"rockerwright/plots"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -134,10 +134,7 @@ func numbered(key, label string) string {
 // measureField returns the field of a measure; its range reaches to where it stands.
 func measureField(f *design.File, key string, m piece.Measure, at float64) field {
 	units := f.Design.Units
-	one, err := quantity.FromNumber(1, m.Kind, units)
-	if err != nil {
-		one = 1
-	}
+	one := quantity.One(m.Kind, units)
 	step := m.Step / one
 	if units == quantity.Metric {
 		switch m.Kind {
@@ -169,22 +166,16 @@ func measureField(f *design.File, key string, m piece.Measure, at float64) field
 
 // exampleOf returns what a measure might be, as typed.
 func exampleOf(m piece.Measure, units quantity.System) string {
+	example := strings.Trim(m.Example, `"`)
 	if units == quantity.Inch {
-		return strings.Trim(m.Example, `"`)
+		return example
 	}
-	return metricExamples()[m.Key]
+	x, err := quantity.Parse(example, m.Kind, quantity.Inch)
+	if err != nil {
+		return ""
+	}
+	return quantity.Shop(x, m.Kind, units)
 }
-
-// metricExamples are the examples of the measures in millimetres and kilograms, by key.
-var metricExamples = sync.OnceValue(func() map[string]string {
-	list := map[string]string{}
-	for _, m := range piece.Measures() {
-		if x, err := quantity.Parse(strings.Trim(m.Example, `"`), m.Kind, quantity.Inch); err == nil {
-			list[m.Key] = quantity.Shop(x, m.Kind, quantity.Metric)
-		}
-	}
-	return list
-})
 
 // rounded returns a number without the dust of its division.
 func rounded(x float64) float64 { return math.Round(x*1e6) / 1e6 }
@@ -198,4 +189,51 @@ func (f form) values() map[string]value {
 		}
 	}
 	return values
+}
+
+// A handle is pulled to change measures.
+type handle struct {
+	Name  string     `json:"name"`
+	At    [2]float64 `json:"at"`
+	Along [2]float64 `json:"along"`
+	Pulls []pull     `json:"pulls"`
+}
+
+// A pull is by how much a measure changes, in its unit, for one unit along the handle.
+type pull struct {
+	Key string  `json:"key"`
+	By  float64 `json:"by"`
+}
+
+// pulls returns which measures a handle changes.
+func pulls(d piece.Design, h plots.Handle) []pull {
+	by := h.Metres / quantity.One(quantity.Length, d.Units)
+	arcs := len(d.Rocker.Arcs)
+	length := func(i int) string {
+		name := "length"
+		if d.Rocker.Arcs[i].Flat != 0 {
+			name = "flat"
+		}
+		return piece.ArcKey(i+1, name)
+	}
+	turn := func(i int) bool { return d.Rocker.Arcs[i].Turn != 0 }
+	switch {
+	case d.Read():
+		return nil // it is as it was read
+	case h.Name == "low" && d.Seat.SlopeKnown():
+		return []pull{{"seat.behind_low_point", by}}
+	case h.Name == "low" && arcs > 0:
+		return []pull{{"rocker.nose", -by}}
+	case h.Name == "low":
+		return []pull{{"rocker.nose", -by}, {"rocker.tail", by}}
+	case h.Name == "nose" && arcs > 0 && turn(0), h.Name == "tail" && arcs > 0 && turn(arcs-1):
+		return nil
+	case h.Name == "nose" && arcs > 0:
+		return []pull{{"rocker.nose", by}, {length(0), by}}
+	case h.Name == "nose":
+		return []pull{{"rocker.nose", by}}
+	case arcs > 0:
+		return []pull{{length(arcs - 1), by}}
+	}
+	return []pull{{"rocker.tail", by}}
 }

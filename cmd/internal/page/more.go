@@ -11,18 +11,14 @@ import (
 	"rockerwright/cmd/internal/papers"
 	"rockerwright/cmd/internal/report"
 	"rockerwright/cmd/internal/words"
-	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/size"
 )
 
 // begin answers with a starting design.
 func (s *Site) begin(_ context.Context, a ask) (any, error) {
-	text, found := design.Start(a.Kind)
-	if !found {
-		return nil, fmt.Errorf("there is no starting design %q; there are %s", a.Kind, strings.Join(design.Starts(), ", "))
-	}
-	return Work{Name: a.Kind + ".toml", Text: text, Changes: []string{}}, nil
+	text, err := design.Start(a.Kind)
+	return Work{Name: a.Kind + ".toml", Text: text, Changes: []string{}}, err
 }
 
 // of makes an answer about the design that is asked of, which it reads.
@@ -79,30 +75,10 @@ func (s *Site) like(ctx context.Context, a ask, f *design.File) (any, error) {
 		if !k.Found {
 			return likeness{Says: words.Feels(k)}, nil
 		}
-		changes, err := changed(f.Design, k.Design)
+		changes, err := design.Changes(f.Design, k.Design)
 		return likeness{Found: true, Changes: changes, Says: words.Feels(k)}, err
 	}
 	return nil, fmt.Errorf("there is no way %q", a.Way)
-}
-
-// changed returns the changes that lead from a design to one with the same entries.
-func changed(from, to piece.Design) ([]string, error) {
-	changes := []string{}
-	from, to = from.Clone(), to.Clone()
-	for _, key := range from.Keys() {
-		measure, was, err := from.Measure(key)
-		if err != nil {
-			return nil, err
-		}
-		_, is, err := to.Measure(key)
-		if err != nil {
-			return nil, err
-		}
-		if *was != *is {
-			changes = append(changes, key+"="+design.AsTyped(*is, measure.Kind, from.Units))
-		}
-	}
-	return changes, nil
 }
 
 // document is a file for the page to hand over.

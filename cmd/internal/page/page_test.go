@@ -23,9 +23,9 @@ func chairSite(t testing.TB) *Site {
 // work returns a starting design with changes.
 func work(t testing.TB, kind string, changes ...string) Work {
 	t.Helper()
-	text, found := design.Start(kind)
-	if !found {
-		t.Fatalf("there is no %s", kind)
+	text, err := design.Start(kind)
+	if err != nil {
+		t.Fatal(err)
 	}
 	return Work{Name: kind + ".toml", Text: text, Changes: changes}
 }

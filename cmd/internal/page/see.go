@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"context"
 	"math"
+	"slices"
 	"strings"
 
 	"rockerwright/cmd/internal/design"
@@ -195,16 +196,10 @@ func (v *view) draw(w plots.Watched) error {
 
 // sheet writes the first page, and the rest where it is asked for.
 func (v *view) sheet(answer sheet.Sheet, more bool) {
-	var first, rest []sheet.Block
-	for _, b := range answer.Blocks {
-		if b.All {
-			rest = append(rest, b)
-		} else {
-			first = append(first, b)
-		}
-	}
+	first := slices.DeleteFunc(slices.Clone(answer.Blocks), func(b sheet.Block) bool { return b.All })
 	v.Sheet = string(sheet.Heading(2, answer.Title) + "\n" + sheet.HTML(first, 3))
 	if more {
+		rest := slices.DeleteFunc(slices.Clone(answer.Blocks), func(b sheet.Block) bool { return !b.All })
 		v.More = string(sheet.HTML(rest, 3))
 	}
 }

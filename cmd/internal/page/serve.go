@@ -21,8 +21,8 @@ const triedPorts = 20
 
 // A Door is where a site is served, on loopback alone.
 type Door struct {
-	Asked, Port int // the port that was asked for, and the one that was free
-	listeners   []net.Listener
+	Port      int // the one that was free
+	listeners []net.Listener
 }
 
 // URL returns the address of the page.
@@ -35,7 +35,6 @@ func Open(port int) (*Door, error) {
 	for p := port; p <= 65535 && p < port+triedPorts; p++ {
 		var d *Door
 		if d, err = open(p); err == nil {
-			d.Asked = port
 			return d, nil
 		}
 		if !taken(err) {
@@ -86,14 +85,16 @@ const (
 
 // Serve serves the site until ctx is done, and then closes within half a second.
 func (d *Door) Serve(ctx context.Context, s *Site) error {
+	var connections few
 	server := &http.Server{
-		Handler: s.handler(d.hosts()), ConnContext: known, ReadHeaderTimeout: headTime, ReadTimeout: readTime, WriteTimeout: writeTime,
-		IdleTimeout: idleTime, MaxHeaderBytes: 16 << 10, ErrorLog: log.New(io.Discard, "", 0),
+		Handler: s.handler(d.hosts()), ConnContext: connections.begun, ConnState: connections.ended,
+		ReadHeaderTimeout: headTime, ReadTimeout: readTime, WriteTimeout: writeTime, IdleTimeout: idleTime,
+		MaxHeaderBytes: 16 << 10, ErrorLog: log.New(io.Discard, "", 0),
 		BaseContext: func(net.Listener) context.Context { return ctx },
 	}
 	ended := make(chan error, len(d.listeners))
 	for _, l := range d.listeners {
-		go func() { ended <- server.Serve(&few{Listener: l}) }()
+		go func() { ended <- server.Serve(l) }()
 	}
 	select {
 	case err := <-ended:

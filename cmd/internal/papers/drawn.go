@@ -131,21 +131,23 @@ func (s *set) outline(name, end string, write func(io.Writer, quantity.System) e
 	s.made = append(s.made, File{Name: free, Data: out.Bytes()})
 }
 
-// toobig gives an error of a drawing that does not go on its paper the place of the paper, and says
-// which drawing none is made of for its size.
+// toobig says which drawing none is made of for its size, on its paper or on any.
 func (s *set) toobig(name string, err error) error {
-	var wrong *pattern.Error
-	var far *pattern.ReachError
-	units := s.l.Design.Units
-	switch {
-	case errors.As(err, &far):
-		said := func(x float64) string { return quantity.With(x, quantity.Length, units) }
+	if far, is := errors.AsType[*pattern.ReachError](err); is {
+		said := func(x float64) string { return quantity.With(x, quantity.Length, s.l.Design.Units) }
 		return fmt.Errorf("%s: the pattern %q would reach %s from where it begins, and %s is the most: "+
 			"is a measure of it out of proportion?", s.source, name, said(far.Reach), said(pattern.Furthest))
-	case errors.As(err, &wrong) && s.asked:
+	}
+	return s.unfit(err, s.sheet.Name)
+}
+
+// unfit gives an error of a paper the place where that was asked for, and the name of one that may do.
+func (s *set) unfit(err error, other string) error {
+	switch wrong, is := errors.AsType[*pattern.Error](err); {
+	case is && s.asked:
 		return fmt.Errorf("--paper: %s", wrong.Reason)
-	case wrong != nil:
-		return &piece.KeyError{Key: "shop.paper", Reason: wrong.Reason, Give: "paper", Word: s.sheet.Name}
+	case is:
+		return &piece.KeyError{Key: "shop.paper", Reason: wrong.Reason, Give: "paper", Word: other}
 	}
 	return err
 }

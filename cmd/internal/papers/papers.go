@@ -3,17 +3,19 @@
 package papers
 
 import (
+	"archive/zip"
+	"bytes"
 	"cmp"
 	"fmt"
 	"path/filepath"
 	"regexp"
 	"slices"
 	"strings"
+	"time"
 
 	"rockerwright/cmd/internal/design"
 	"rockerwright/plots/pattern"
 	"rockerwright/sim/layout"
-	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
 
@@ -34,24 +36,24 @@ func Ours(name string) bool { return ours.MatchString(name) }
 // its units, and returns the files, those to be printed first. The error is the design's, explained,
 // or of --paper.
 func Of(f *design.File, asked string, options layout.Options) (layout.Layout, []File, error) {
-	paper, err := paperFor(f, asked)
-	if err != nil {
-		return layout.Layout{}, nil, err
+	s := set{source: filepath.Base(f.Name), asked: asked != ""}
+	usual := map[quantity.System]string{quantity.Inch: "letter", quantity.Metric: "A4"}[f.Design.Units]
+	var err error
+	if s.paper, err = pattern.PaperNamed(cmp.Or(asked, f.Design.Shop.Paper, usual)); err != nil {
+		return layout.Layout{}, nil, f.Explain(s.unfit(err, ""))
+	}
+	if s.sheet = s.paper; s.paper.Name != "letter" && s.paper.Name != "A4" {
+		if s.sheet, err = pattern.PaperNamed(usual); err != nil {
+			panic(err) // it is in the table
+		}
 	}
 	l, err := layout.Of(f.Design, options)
 	if err != nil {
 		return l, nil, f.Explain(err)
 	}
-	s := set{l: l, source: filepath.Base(f.Name), title: l.Design.Title,
-		paper: paper, sheet: sheetFor(l.Design.Units), asked: asked != ""}
+	s.l, s.title = l, cmp.Or(l.Design.Title, "Untitled "+l.Design.Kind.String())
 	if len(f.Changes) > 0 {
 		s.source += ", changed"
-	}
-	if s.title == "" {
-		s.title = "Untitled " + l.Design.Kind.String()
-	}
-	if paper.Name == "letter" || paper.Name == "A4" {
-		s.sheet = paper
 	}
 	s.all()
 	if s.err != nil {
@@ -72,32 +74,31 @@ func Sizes() []string {
 	return names
 }
 
-// paperFor returns the paper asked for, by the call, by the design, or by its units.
-func paperFor(f *design.File, asked string) (pattern.Paper, error) {
-	name := cmp.Or(asked, f.Design.Shop.Paper)
-	if name == "" {
-		return sheetFor(f.Design.Units), nil
+// Zip returns the layout of a design as a zip archive of its files, dated by the day: the same design
+// gives the same bytes on the same day. The error is that of [Of], or of a day that a zip cannot say.
+func Zip(f *design.File, now time.Time) ([]byte, error) {
+	day := time.Date(now.Year(), now.Month(), now.Day(), 0, 0, 0, 0, now.Location())
+	if year := day.Year(); year < 1980 || year > 2105 { // a zip counts from 1980, and in 32 bits of seconds until 2106
+		return nil, fmt.Errorf("the files in a zip are dated 1980 to 2105, and by SOURCE_DATE_EPOCH or the clock "+
+			"it is %d: set that right, and try again", year)
 	}
-	paper, err := pattern.PaperNamed(name)
-	if err == nil {
-		return paper, nil
-	}
-	reason := strings.TrimPrefix(err.Error(), "pattern: ")
-	if asked != "" {
-		return paper, fmt.Errorf("--paper: %s", reason)
-	}
-	return paper, f.Explain(&piece.KeyError{Key: "shop.paper", Reason: reason, Give: "paper"})
-}
-
-// sheetFor returns the sheet of paper that goes with units.
-func sheetFor(units quantity.System) pattern.Paper {
-	name := "letter"
-	if units == quantity.Metric {
-		name = "A4"
-	}
-	paper, err := pattern.PaperNamed(name)
+	_, files, err := Of(f, "", layout.Options{})
 	if err != nil {
-		panic(err) // it is in the table
+		return nil, err
 	}
-	return paper
+	var packed bytes.Buffer
+	archive := zip.NewWriter(&packed)
+	for _, file := range files {
+		w, err := archive.CreateHeader(&zip.FileHeader{Name: file.Name, Method: zip.Deflate, Modified: day})
+		if err == nil {
+			_, err = w.Write(file.Data)
+		}
+		if err != nil {
+			return nil, fmt.Errorf("%s does not go into the zip: %w", file.Name, err)
+		}
+	}
+	if err := archive.Close(); err != nil {
+		return nil, fmt.Errorf("the zip cannot be closed: %w", err)
+	}
+	return packed.Bytes(), nil
 }

@@ -40,7 +40,9 @@ var pages = template.Must(template.New("").Funcs(template.FuncMap{
 	"tab":    func(title string) template.HTML { return "<title>" + sheet.Escaped(title) + "</title>" },
 	"text":   sheet.Escaped, "heading": sheet.Heading, "blocks": sheet.HTML,
 	"figure": func(p plots.Picture, caption string) figure { return figure{p, caption} },
-	"side":   Subject.side, "narrow": Subject.narrow, "svg": svg, "file": file,
+	"side":   func(s Subject) plots.Picture { return s.side(plots.RockingView) },
+	"narrow": func(s Subject) plots.Picture { return s.side(plots.NarrowRockingView) }, // for half a page
+	"svg":    svg, "file": file,
 	"titled": func(name string) string { return strings.ToUpper(name[:1]) + name[1:] },
 }).Parse(pageText))
 

@@ -7,7 +7,11 @@
 package report
 
 import (
+	"fmt"
 	"io"
+	"os"
+	"strconv"
+	"time"
 
 	"rockerwright/cmd/internal/design"
 	"rockerwright/cmd/internal/sheet"
@@ -72,7 +76,7 @@ func alsoAsked(f *design.File) []sheet.Block {
 	list, err := size.ForSitters(f.Design, sitterHeights)
 	answer("What radius for another sitter", func() []sheet.Block { return words.ForSitters(f.Design, list) }, err)
 	if f.Design.Target.Asks() {
-		found, err := size.Solve(f.Design, size.Options{})
+		found, err := size.Solve(f.Design, 0)
 		answer("The rocker for what it aims for", func() []sheet.Block { return words.SizedBlocks(f.Design, found) }, err)
 	}
 	return blocks
@@ -117,18 +121,24 @@ func Class(w io.Writer, columns [2]words.Column, subjects [2]Subject) error {
 	}{words.Class(columns, subjects[0].Making), subjects})
 }
 
-// side returns the side view: rocking, where it rocks.
-func (s Subject) side() plots.Picture {
+// side returns the side view, where it rocks drawn by rocking.
+func (s Subject) side(rocking func(trial.Rocking) plots.Picture) plots.Picture {
 	if s.Rocking != nil {
-		return plots.RockingView(*s.Rocking)
+		return rocking(*s.Rocking)
 	}
 	return plots.SideView(s.Answer.Report)
 }
 
-// narrow returns the side view for half a page.
-func (s Subject) narrow() plots.Picture {
-	if s.Rocking != nil {
-		return plots.NarrowRockingView(*s.Rocking)
+// Today returns the date of a report: today, or what SOURCE_DATE_EPOCH says, by which the
+// same design gives the same file.
+func Today() (time.Time, error) {
+	epoch := os.Getenv("SOURCE_DATE_EPOCH")
+	if epoch == "" {
+		return time.Now(), nil
 	}
-	return plots.SideView(s.Answer.Report)
+	seconds, err := strconv.ParseInt(epoch, 10, 64)
+	if err != nil {
+		return time.Time{}, fmt.Errorf("SOURCE_DATE_EPOCH is a number of seconds since 1970; %q is none", epoch)
+	}
+	return time.Unix(seconds, 0).UTC(), nil
 }

@@ -1,8 +1,6 @@
 package wire
 
 import (
-	"math"
-
 	"rockerwright/body/person"
 	"rockerwright/sim"
 	"rockerwright/sim/check"
@@ -14,10 +12,6 @@ import (
 // degrees; notes are what it assumes, found says each of its findings, in words.
 func Check(a trial.Answer, released []float64, notes, found []string) Object {
 	r := &a.Report
-	loads := make([]Object, len(r.Loads))
-	for i := range r.Loads {
-		loads[i] = load(r, &r.Loads[i], released)
-	}
 	findings := make([]Object, len(a.Findings))
 	for i, f := range a.Findings {
 		findings[i] = finding(f, found[i])
@@ -32,7 +26,8 @@ func Check(a trial.Answer, released []float64, notes, found []string) Object {
 	}
 	return Object{
 		{"design", r.Design.Title}, {"kind", r.Design.Kind.String()},
-		{"loads", loads},
+		{"rocker", edge(r.Balanced)},
+		{"loads", each(r.Loads, func(l check.Load) Object { return load(r, &l, released) })},
 		{"limits", each(r.Limits, limit)}, {"worth_a_look", each(r.Look, limit)},
 		{"notes", notes},
 		{"people", each(r.Somebody, somebody)}, {"fit", each(r.Fit, fit)},
@@ -64,10 +59,7 @@ func finding(f trial.Finding, text string) Object {
 
 func load(r *check.Report, l *check.Load, released []float64) Object {
 	b, body, pull := l.Balance, l.Rig.Body, r.Pull(l)
-	rest, role := math.NaN(), ""
-	if b.Outcome == sim.Rocks {
-		rest = degrees(b.Rest.Tilt)
-	}
+	role := ""
 	if !l.Empty {
 		role = l.Role.String()
 	}
@@ -85,7 +77,7 @@ func load(r *check.Report, l *check.Load, released []float64) Object {
 		{"centre_m", []float64{body.Centre.X, body.Centre.Y}},
 		{"inertia_kgm2", body.Inertia},
 		{"outcome", b.Outcome.String()}, {"rests", each(l.Equilibria(), equilibrium)},
-		{"rest_tilt_deg", rest},
+		{"rest_tilt_deg", where(b.Outcome == sim.Rocks, degrees(b.Rest.Tilt))},
 		{"steadiness_m", b.Steadiness}, {"period_s", b.Period},
 		{"effort_back_n", l.EffortBack}, {"effort_forward_n", l.EffortForward},
 		{"pull_slow_n", pull.Slow}, {"pull_sudden_n", pull.Sudden},
@@ -134,10 +126,6 @@ func limit(l check.Limit) Object {
 
 // somebody is a person who was posed by sizes.
 func somebody(one check.Somebody) Object {
-	age := math.NaN() // of a grown-up
-	if one.Person.Age > 0 {
-		age = one.Person.Age
-	}
 	sizes := each(person.Sizes(), func(s person.Size) Object {
 		value := "value_m"
 		if s == person.Mass {
@@ -145,6 +133,7 @@ func somebody(one check.Somebody) Object {
 		}
 		return Object{{"name", s.String()}, {value, one.Person.Sizes[s]}, {"source", one.Person.Sources[s].String()}}
 	})
+	age := where(one.Person.Age > 0, one.Person.Age) // not of a grown-up
 	return Object{{"name", one.Name}, {"role", one.Role.String()}, {"age_years", age}, {"sizes", sizes}}
 }
 
@@ -162,13 +151,9 @@ func may(m *check.May) Object {
 	if m == nil {
 		return nil
 	}
-	if m.Nobody {
-		none := math.NaN()
-		m = &check.May{Lightest: none, Heaviest: none, Shortest: none, Tallest: none}
-	}
 	return Object{
-		{"lightest_kg", m.Lightest}, {"heaviest_kg", m.Heaviest},
-		{"shortest_m", m.Shortest}, {"tallest_m", m.Tallest},
+		{"lightest_kg", where(!m.Nobody, m.Lightest)}, {"heaviest_kg", where(!m.Nobody, m.Heaviest)},
+		{"shortest_m", where(!m.Nobody, m.Shortest)}, {"tallest_m", where(!m.Nobody, m.Tallest)},
 	}
 }
 

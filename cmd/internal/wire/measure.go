@@ -49,12 +49,8 @@ func doubt(d shop.Doubt) Object {
 
 // fitted is the curve of a side, as its stations say; a suspect counts from 1 at the nose.
 func fitted(side string, f *rises.Fit) Object {
-	var suspect any // null where none is
-	if f.Suspect >= 0 {
-		suspect = f.Suspect + 1
-	}
 	arcs := each(f.Arcs, func(a rises.Arc) Object {
 		return Object{{"radius_m", a.Radius}, {"uncertain_95_m", a.Uncertain}, {"from_m", a.From}, {"to_m", a.To}}
 	})
-	return Object{{"side", side}, {"arcs", arcs}, {"explained", f.Explains}, {"suspect_station", suspect}}
+	return Object{{"side", side}, {"arcs", arcs}, {"explained", f.Explains}, {"suspect_station", where(f.Suspect >= 0, f.Suspect+1)}}
 }

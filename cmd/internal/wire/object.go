@@ -72,6 +72,14 @@ func given[T comparable](value T) any {
 	return value
 }
 
+// where returns a value, null where there is none.
+func where(there bool, value any) any {
+	if !there {
+		return nil
+	}
+	return value
+}
+
 // filled returns a list or an object, absent where nothing is in it.
 func filled[S ~[]E, E any](list S) any {
 	if len(list) == 0 {

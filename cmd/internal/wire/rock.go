@@ -1,8 +1,6 @@
 package wire
 
 import (
-	"math"
-
 	"rockerwright/sim/check"
 	"rockerwright/sim/motion"
 	"rockerwright/sim/trial"
@@ -11,17 +9,13 @@ import (
 // Rock returns how a load rocks, and what it survives.
 func Rock(r trial.Rocking) Object {
 	t := r.Trace
-	letGo := math.NaN() // where the floor did not
-	if t.Needs > 0 {
-		letGo = t.Needs
-	}
 	return Object{
 		{"design", r.Report.Design.Title}, {"load", r.Load.Name},
 		{"floor_surface", r.Report.Design.Floor.Surface.String()}, // empty where the file gives numbers, or nothing
 		{"floor_surface_taken", r.FloorTaken},
 		{"outcome", t.Outcome.String()}, {"end", t.End.String()}, {"duration_s", t.Duration},
 		{"last_tilt_deg", degrees(t.Last.Tilt)},
-		{"friction_needed", t.Friction}, {"floor_let_go_at_friction", letGo},
+		{"friction_needed", t.Friction}, {"floor_let_go_at_friction", where(t.Needs > 0, t.Needs)},
 		{"least_margin_deg", degrees(t.Margin)}, {"largest_lift_share", t.Lift},
 		{"halves_in_rocks", r.HalvesIn},
 		{"events", each(t.Events, event)},
@@ -39,14 +33,10 @@ func event(e motion.Event) Object {
 // survival is what a load comes back from. The shove is null where none was found or there is no back,
 // and then nothing ended it.
 func survival(s trial.Survival) Object {
-	shove := s.Shove
-	if s.ShoveNone {
-		shove = math.NaN()
-	}
 	return Object{
 		{"load", s.Load},
 		{"release_back_deg", degrees(s.Back)}, {"release_forward_deg", degrees(s.Forward)},
-		{"shove_n", shove}, {"ended_by", s.EndedBy},
+		{"shove_n", where(!s.ShoveNone, s.Shove)}, {"ended_by", s.EndedBy},
 		{"crest_speed_m_s", s.Speed},
 		{"trials", each(s.Fates, fate)},
 	}

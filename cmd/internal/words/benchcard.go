@@ -155,7 +155,7 @@ func (v voice) boardBlock(l layout.Layout) sheet.Block {
 		v.length(b.Length), v.length(b.Width), v.length(l.Rocker.Width), v.length(b.Both), v.length(b.Shift),
 		v.length(l.Shop.Cutter), v.length(l.Shop.Web), v.length(b.Pair.Length), v.length(b.Pair.Width)),
 		fmt.Sprintf("The grain runs out at %s (%s) and %s (%s); thinnest across the grain %s.",
-			v.degrees(b.NoseGrain), v.nose, v.degrees(b.TailGrain), v.tail, v.length(b.Thinnest.Thick)))
+			v.degrees(b.NoseGrain), v.nose, v.degrees(b.TailGrain), v.tail, v.length(b.Thinnest)))
 	if stock := l.Shop.StockWidth; stock > 0 && stock < b.Width {
 		lines = append(lines, sheet.Wrong("Your boards are "+v.length(stock)+" wide: glue one on, or laminate it."))
 	}

@@ -180,7 +180,7 @@ func (v voice) rejected(proposals []size.Proposal) []sheet.Line {
 // sizedTable sets the rockers beside what is wanted.
 func (v voice) sizedTable(target piece.Target, found, others []size.Proposal) *sheet.Table {
 	var columns []Column
-	var even []size.Evenness
+	var even [][]float64
 	for _, p := range slices.Concat(found, others) {
 		if Shown(p) && len(columns) < 5 { // so many stand side by side
 			columns = append(columns, Column{Head: p.Curve.String(), Report: p.Report})
@@ -189,7 +189,7 @@ func (v voice) sizedTable(target piece.Target, found, others []size.Proposal) *s
 	}
 	g := newGrid(v, "The rockers that were found, beside what is wanted", columns, 8)
 	g.rocker()
-	g.table.Add(sheet.Across("one rock from 8 deg", even, func(e size.Evenness) string { return evenAt(e, 2) }, "s")...)
+	g.table.Add(sheet.Across("one rock from 8 deg", even, func(took []float64) string { return evenAt(took, 2) }, "s")...)
 	g.holds()
 	g.wanted(v.wishes(target))
 	return g.table
@@ -212,7 +212,7 @@ func (v voice) wishes(t piece.Target) map[string]string {
 func (v voice) curves(one size.Proposal, others []size.Proposal) []sheet.Line {
 	var lines []sheet.Line
 	for _, p := range others {
-		misses, even := v.short(p), p.Even.Periods
+		misses, even := v.short(p), p.Even
 		switch {
 		case p.Curve == size.FlatterTail && len(misses) > len(v.short(one)):
 			lines = append(lines, sheet.Line{Label: "Flatter tail, a brake:", Text: "it misses: " + list(misses) + "."})
@@ -222,18 +222,18 @@ func (v voice) curves(one size.Proposal, others []size.Proposal) []sheet.Line {
 				v.length(p.Report.Leaning().Balance.Back.Lift), v.bare(one.Report.Leaning().Balance.Back.Lift))})
 		case p.Fitted == shownArcs && len(even) > 0:
 			lines = append(lines, sheet.Line{Label: "Even time:", Text: fmt.Sprintf("a rock takes %s s small and %s s from 12 degrees, "+
-				"with the owner alone: see --all.", evenAt(p.Even, 0), evenAt(p.Even, len(even)-1))})
+				"with the owner alone: see --all.", evenAt(even, 0), evenAt(even, len(even)-1))})
 		}
 	}
 	return lines
 }
 
 // evenAt returns the time of a rock from the n-th release.
-func evenAt(e size.Evenness, n int) string {
-	if n >= len(e.Periods) || math.IsNaN(e.Periods[n]) {
+func evenAt(periods []float64, n int) string {
+	if n >= len(periods) || math.IsNaN(periods[n]) {
 		return "–"
 	}
-	return fmt.Sprintf("%.2f", e.Periods[n])
+	return fmt.Sprintf("%.2f", periods[n])
 }
 
 // SizedLetter returns the answer of [Sized] as a letter to another maker.

@@ -92,7 +92,7 @@ func (v voice) whatIfTable(t size.Table, most int) *sheet.Table {
 		must = must[:min(len(must), most-len(loose))]
 	}
 	for _, r := range must {
-		table.Mark(r.Made && !r.Enough, v.whatIf(r)...)
+		table.Mark(r.Made && !(r.HoldTo >= r.Shop), v.whatIf(r)...)
 	}
 	if len(loose) > 0 {
 		table.Add("for the limits these need not be exact:")

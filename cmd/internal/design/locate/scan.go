@@ -243,9 +243,4 @@ func (s *scan) quoted() {
 	}
 }
 
-func joined(table, name string) string {
-	if table == "" {
-		return name
-	}
-	return table + "." + name
-}
+func joined(table, name string) string { return strings.TrimPrefix(table+"."+name, ".") }

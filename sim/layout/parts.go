@@ -71,32 +71,23 @@ func (l *Layout) leg(drawn piece.Leg, key string) (Leg, error) {
 		return Leg{}, l.missed(err, key)
 	}
 	leg := Leg{Leg: drawn, Line: line, Standing: standing, Side: drawn.SideOr()}
+	length := standing.Length + l.Design.Seat.ThickOr() // of the centre line, from the foot to the top of the seat
 	if drawn.Block > 0 {
 		block, err := standing.Block(leg.Side, leg.Side, drawn.Block)
 		if err != nil {
 			return Leg{}, &piece.KeyError{Key: key + ".size", Reason: "no block fits under this leg: " + err.Error()}
 		}
-		leg.Block = &block
+		leg.Block, length = &block, length-block.Shorter // sawn square
+	} else {
+		leg.Cut, leg.Across = leg.Side*math.Tan(standing.Cut), leg.Side*math.Tan(standing.Across)
 	}
-	leg.finish(l.Design.Seat.ThickOr())
+	// the longest edge is longer by half of what the foot is out of square, along the rocker and across it
+	leg.Finished = Size{length + (math.Abs(leg.Cut)+math.Abs(leg.Across))/2, leg.Side, leg.Side}
 	joint, err := bench.NotchJoint{Leg: leg.Side, Seat: l.Design.Seat.ThickOr(), Depth: leg.Side / 2}.RabbetChoices(math.Pi / 2)
 	if err == nil {
 		leg.Joint = &joint
 	}
 	return leg, nil
-}
-
-// finish sets the size of a leg from its foot to the top of a seat of a thickness, m, its length that of
-// its longest edge: the centre line, and half of what the foot is out of square along the rocker and
-// across it. On a block it is sawn square, and the block taken off.
-func (leg *Leg) finish(seat float64) {
-	length := leg.Standing.Length + seat
-	if leg.Block != nil {
-		length -= leg.Block.Shorter
-	} else {
-		leg.Cut, leg.Across = leg.Side*math.Tan(leg.Standing.Cut), leg.Side*math.Tan(leg.Standing.Across)
-	}
-	leg.Finished = Size{length + (math.Abs(leg.Cut)+math.Abs(leg.Across))/2, leg.Side, leg.Side}
 }
 
 // missed explains a leg that does not come down on its rocker.
@@ -106,4 +97,69 @@ func (l *Layout) missed(err error, key string) error {
 		return &piece.KeyError{Key: key + ".at", Reason: fmt.Sprintf("the leg misses the rocker by %s, %s", l.with(miss.By), miss.Where), Give: "at"}
 	}
 	return l.explain(err)
+}
+
+// A Panel is coopered of like staves.
+type Panel struct {
+	piece.Panel
+	Curve bench.Coopered
+	Stave bench.Stave
+}
+
+func (l *Layout) panels() error {
+	for i, drawn := range l.Design.Panels {
+		p, err := l.panel(drawn, numbered("panel", i, len(l.Design.Panels)))
+		if err != nil {
+			return err
+		}
+		p.Name = cmp.Or(p.Name, "panel")
+		l.Panels = append(l.Panels, p)
+	}
+	return nil
+}
+
+// panel lays out one. Where the staves are not counted it takes the fewest that leave half of
+// the stock, which is our judgement.
+func (l *Layout) panel(drawn piece.Panel, key string) (Panel, error) {
+	wrong := func(name, reason, give string) (Panel, error) {
+		return Panel{}, &piece.KeyError{Key: key + "." + name, Reason: reason, Give: give}
+	}
+	c := bench.Coopered{Chord: drawn.Chord, Radius: drawn.Radius, Staves: int(drawn.Staves), Stock: drawn.Stock}
+	switch {
+	case drawn.Chord <= 0:
+		return wrong("chord", "a coopered panel needs its chord", "chord")
+	case drawn.Stock <= 0:
+		return wrong("stock", "a coopered panel needs its stock", "stock")
+	case (drawn.Radius > 0) == (drawn.Rise > 0):
+		return wrong("rise", "give how deep the panel is hollow, or its radius: one of the two", "rise")
+	case drawn.Rise > drawn.Chord/2:
+		return wrong("rise", "a panel is at most half a circle: it is no deeper than half its width", "rise")
+	case drawn.Rise > 0:
+		radius, err := bench.SagittaRadius(drawn.Chord, drawn.Rise)
+		if err != nil {
+			return wrong("rise", err.Error(), "")
+		}
+		c.Radius = radius
+	}
+	stave, err := c.Stave()
+	if c.Staves == 0 {
+		const most = 40 // staves that are tried
+		for n := 1; n <= most; n++ {
+			c.Staves = n
+			if stave, err = c.Stave(); err == nil && stave.Thick >= c.Stock/2 {
+				break
+			}
+		}
+	}
+	var size *bench.SizeError
+	if errors.As(err, &size) && size.What == "a stock" {
+		hollow := c.Radius * (1 - math.Cos(math.Asin(c.Chord/2/c.Radius)/float64(c.Staves)))
+		return wrong("stock", fmt.Sprintf("%d staves of %s are hollowed through: the hollow is %s deep in each",
+			c.Staves, l.with(c.Stock), l.with(hollow)), "staves")
+	}
+	if err != nil {
+		return wrong("chord",
+			"a panel of "+l.with(c.Chord)+" over a radius of "+l.with(c.Radius)+" is more than half a circle", "radius")
+	}
+	return Panel{drawn, c, stave}, nil
 }
