@@ -30,9 +30,11 @@ func meet(a, b Piece) []meeting {
 	}
 	var found []meeting
 	for _, q := range shared {
-		first, onFirst := a.part(q)
-		second, onSecond := b.part(q)
-		if onFirst && onSecond {
+		second, on := b.part(q)
+		if !on {
+			continue
+		}
+		if first, on := a.part(q); on {
 			found = append(found, meeting{first, second})
 		}
 	}

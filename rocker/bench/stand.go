@@ -77,17 +77,36 @@ func Sightline(rake, splay float64) float64 {
 // Stand returns how a leg comes down on the rocker. The error is an [*OutlineError], a
 // [*SizeError] for what is not a number, or a [*MissError]: past the tips of the top edge, or, where the rocker has a width, past its
 // middle plane by more than half of that.
-func (r Rocker) Stand(l Leg) (Standing, error) {
+func (r Rocker) Stand(l Leg) (Standing, error) { return r.TopEdge().Stand(l) }
+
+// A TopEdge is that of a rocker, worked out once for all that stands on it.
+type TopEdge struct {
+	Rocker
+	top []Piece
+	low float64 // its lowest place, m
+	err error
+}
+
+// TopEdge returns the top edge of the rocker; where it has none, whatever stands on it is told so.
+func (r Rocker) TopEdge() TopEdge {
 	e, err := r.edges()
 	if err != nil {
-		return Standing{}, err
+		return TopEdge{Rocker: r, err: err}
+	}
+	return TopEdge{r, e.top, pathOf(e.top, false).Bounds().Min.Y, nil}
+}
+
+// Stand returns how a leg comes down, as [Rocker.Stand] does.
+func (r TopEdge) Stand(l Leg) (Standing, error) {
+	if r.err != nil {
+		return Standing{}, r.err
 	}
 	for _, size := range []float64{l.Seat.X, l.Seat.Y, l.Seat.Z, math.Tan(l.Rake), math.Tan(l.Splay)} {
 		if !finite(size) {
 			return Standing{}, &SizeError{"a place or an angle of a leg", size, "a number"}
 		}
 	}
-	at, on, err := comesDown(e.top, l)
+	at, on, err := r.comesDown(l)
 	if err != nil {
 		return Standing{}, err
 	}
@@ -118,16 +137,16 @@ func (r Rocker) Stand(l Leg) (Standing, error) {
 
 // comesDown returns where the leg's line in the side view, walked down from the seat, first
 // meets the top edge from above, and on which piece of it.
-func comesDown(top []Piece, l Leg) (at r2.Vec, on Piece, err error) {
+func (r TopEdge) comesDown(l Leg) (at r2.Vec, on Piece, err error) {
 	seat := r2.Vec{X: l.Seat.X, Y: l.Seat.Y}
 	way := r2.Vec{X: math.Tan(l.Rake), Y: -1}
-	drop := seat.Y - pathOf(top, false).Bounds().Min.Y
+	drop := seat.Y - r.low
 	if drop <= 0 {
 		return r2.Vec{}, Piece{}, &MissError{-drop, "below the top edge"}
 	}
 	line := Piece{seat, Stroke{To: r2.Add(seat, r2.Scale(drop+1, way))}}
 	least := math.Inf(1)
-	for _, s := range top {
+	for _, s := range r.top {
 		for _, m := range meet(s, line) {
 			// the top edge is walked from the nose, the wood on its left: from above is from the right
 			if m.second < least && r2.Cross(ahead(s.heading(m.first)), way) > 0 {
@@ -136,7 +155,7 @@ func comesDown(top []Piece, l Leg) (at r2.Vec, on Piece, err error) {
 		}
 	}
 	if math.IsInf(least, 1) {
-		return r2.Vec{}, Piece{}, l.missedBy(top)
+		return r2.Vec{}, Piece{}, l.missedBy(r.top)
 	}
 	return at, on, nil
 }

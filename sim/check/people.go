@@ -20,6 +20,7 @@ type Somebody struct {
 	Role     piece.Role
 	Person   person.Person
 	postures []person.Posture // to be checked
+	lap      *person.Person   // a child, where one of these has it on the lap
 }
 
 // SittersOf returns who sits in the design by sizes: its own sitters in file order, then
@@ -43,9 +44,13 @@ func SittersOf(d piece.Design) (Sitters, error) {
 		if err != nil {
 			return nil, err
 		}
-		one := Somebody{s.Name, s.Role, p, posturesOf(d, s.Role, p)}
+		postures := posturesOf(d, s.Role, p)
 		if s.Posture != person.Unsaid {
-			one.postures = []person.Posture{s.Posture}
+			postures = []person.Posture{s.Posture}
+		}
+		one, err := somebody(d, s.Name, s.Role, p, postures)
+		if err != nil {
+			return nil, err
 		}
 		list = append(list, one)
 	}
@@ -54,6 +59,20 @@ func SittersOf(d piece.Design) (Sitters, error) {
 	}
 	others, err := others(d, list)
 	return append(list, others...), err
+}
+
+// somebody returns who sits in some postures, with the child that is on the lap in one of them. The error
+// is a [*piece.KeyError].
+func somebody(d piece.Design, name string, role piece.Role, p person.Person, postures []person.Posture) (Somebody, error) {
+	one := Somebody{name, role, p, postures, nil}
+	if slices.Contains(postures, person.ChildOnLap) {
+		child, err := person.New(person.Given{Age: cmp.Or(d.People.Lap, piece.OnTheLap)})
+		if err != nil {
+			return one, &piece.KeyError{Key: "people.lap", Reason: err.Error()}
+		}
+		one.lap = &child
+	}
+	return one, nil
 }
 
 // others returns the usual people who may sit too.
@@ -66,7 +85,8 @@ func others(d piece.Design, owners []Somebody) ([]Somebody, error) {
 	var err error
 	add := func(name string, role piece.Role, g person.Given) {
 		p, wrong := person.New(g)
-		list, err = append(list, Somebody{name, role, p, posturesOf(d, role, p)}), cmp.Or(err, wrong)
+		one, also := somebody(d, name, role, p, posturesOf(d, role, p))
+		list, err = append(list, one), cmp.Or(err, wrong, also)
 	}
 	for _, u := range d.Traits().Company {
 		switch seat := d.Seat.SlopeKnown(); {

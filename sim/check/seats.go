@@ -24,13 +24,13 @@ func seats(d piece.Design, people []Somebody, edge rocker.Profile, all bool) ([]
 	list[0] = Load{Name: "empty", Empty: true}
 	add := func(name string, role piece.Role, postures []person.Posture, people []Somebody) {
 		for _, posture := range postures {
-			l := Load{Name: name + ", " + posture.String(), Sitter: name, Role: role, Posture: posture, people: people}
+			role := role
 			if posture == person.ArmsBehindHead {
-				l.Role = piece.Hazard
+				role = piece.Hazard
 			}
-			if wanted(l.Role, posture) {
-				l.pose(d, 0)
-				list = append(list, l)
+			if wanted(role, posture) {
+				list = append(list, Load{Name: name + ", " + posture.String(), Sitter: name, Role: role, Posture: posture, people: people})
+				list[len(list)-1].pose(d, 0)
 			}
 		}
 	}
@@ -74,17 +74,14 @@ func seats(d piece.Design, people []Somebody, edge rocker.Profile, all bool) ([]
 // pose places the people, the back having given way by an angle, rad.
 func (l *Load) pose(d piece.Design, give float64) {
 	l.Person, l.Standing, l.Figures = body.Body{}, 0, l.Figures[:0]
-	for _, one := range l.people {
-		pose := one.Person.Pose(seatOf(d, give), l.Posture)
+	for i := range l.people {
+		pose := l.people[i].Person.Pose(seatOf(d, give), l.Posture)
 		l.Person = body.Join(l.Person, pose.Body)
 		l.Standing += pose.Standing
 		l.Figures = append(l.Figures, pose.Joints)
 	}
-	if l.Posture != person.ChildOnLap {
-		return
-	}
-	if child, err := person.New(person.Given{Age: cmp.Or(d.People.Lap, piece.OnTheLap)}); err == nil {
-		lap := child.Pose(l.people[0].Person.Lap(l.Figures[0]), person.LyingBack)
+	if l.Posture == person.ChildOnLap {
+		lap := l.people[0].lap.Pose(l.people[0].Person.Lap(l.Figures[0]), person.LyingBack)
 		l.Person = body.Join(l.Person, lap.Body)
 		l.Figures = append(l.Figures, lap.Joints)
 	}

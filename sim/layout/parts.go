@@ -57,7 +57,7 @@ func (l *Layout) leg(drawn piece.Leg, key string) (Leg, error) {
 	if drawn.Top == 0 && !l.Design.Seat.SlopeKnown() {
 		return Leg{}, &piece.KeyError{Key: key + ".top", Reason: "without a drawn seat a leg needs its height", Give: "top"}
 	}
-	m, err := l.Design.StandLeg(drawn, l.Rocker, l.Design.Carry(l.Report.Edge))
+	m, err := l.Design.StandLeg(drawn, l.Rocker.TopEdge(), l.Design.Carry(l.Report.Edge))
 	if err != nil {
 		return Leg{}, l.missed(err, key)
 	}

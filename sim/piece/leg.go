@@ -100,7 +100,7 @@ func (d Design) foot(which Which, edge rocker.Profile) r2.Vec {
 	if l, drawn := d.Leg(which); drawn {
 		x = l.At
 	}
-	at, _ := comesDown(d.Rocker.OnBench(edge), r2.Vec{X: x, Y: d.Seat.Rear}, 0)
+	at, _ := comesDown(d.Rocker.OnBench(edge).TopEdge(), r2.Vec{X: x, Y: d.Seat.Rear}, 0)
 	return at
 }
 
@@ -154,7 +154,7 @@ func (d Design) Beyond(edge rocker.Profile) []Beyond {
 	var list []Beyond
 	for i, l := range legs {
 		var miss *bench.MissError
-		if _, err := comesDown(r, r2.Vec{X: l.At, Y: above}, 0); errors.As(err, &miss) {
+		if _, err := comesDown(r.TopEdge(), r2.Vec{X: l.At, Y: above}, 0); errors.As(err, &miss) {
 			list = append(list, Beyond{l.Which, i >= len(d.Legs), l.At < 0, miss.By})
 		}
 	}

@@ -95,7 +95,7 @@ func (d Design) Estimate(edge rocker.Profile) (Masses, error) {
 	if s.Width <= 0 {
 		return Masses{}, &KeyError{Key: "seat.width", Reason: "the weight is spread over the drawn seat, so its width is needed", Give: "width"}
 	}
-	m := Masses{Estimated: true}
+	m := Masses{Estimated: true, Seat: make([]body.Body, 0, 6)}
 	var legs body.Body
 	for _, member := range d.members(edge, Carry{}) {
 		switch {

@@ -46,7 +46,7 @@ func (d Design) Members(edge rocker.Profile) []Member { return d.members(edge, d
 
 // members returns the members as a carry lays them on the rockers.
 func (d Design) members(edge rocker.Profile, c Carry) []Member {
-	var list []Member
+	list := make([]Member, 0, 6+len(d.Legs)+len(d.Parts)) // seat, back, arms and their posts, two legs that are taken
 	s := d.Seat
 	line := func(name string, from, to r2.Vec, across float64, wide, rear, thick, shaped float64, count int) {
 		from, to = c.Point(from), c.Point(to)
@@ -65,7 +65,7 @@ func (d Design) members(edge rocker.Profile, c Carry) []Member {
 			line("arm", rear, end, s.Width/2, arms.Width, arms.RearWidth, armThick, armThick, 2)
 			line("arm post", r2.Sub(end, r2.Vec{Y: arms.Height}), end, s.Width/2, 0, 0, 0, 0, 2)
 		}
-		on := d.Rocker.OnBench(edge)
+		on := d.Rocker.OnBench(edge).TopEdge()
 		for _, leg := range d.LegsOr() {
 			m, _ := d.StandLeg(leg, on, c)
 			list = append(list, m)
@@ -90,8 +90,8 @@ func (d Design) members(edge rocker.Profile, c Carry) []Member {
 //
 //	y = rear + (x + behind)·tan fall − deep/cos fall
 //
-// The error is of [bench.Rocker.Stand]; its foot is then at the depth of the rocker over the floor edge.
-func (d Design) StandLeg(leg Leg, on bench.Rocker, c Carry) (Member, error) {
+// The error is of [bench.TopEdge.Stand]; its foot is then at the depth of the rocker over the floor edge.
+func (d Design) StandLeg(leg Leg, on bench.TopEdge, c Carry) (Member, error) {
 	s := d.Seat
 	foot, missed := comesDown(on, r2.Vec{X: leg.At, Y: cmp.Or(s.Rear, leg.Top)}, 0)
 	fall, rake := math.Tan(s.Fall()), math.Tan(leg.Rake)
@@ -120,7 +120,7 @@ func (d Design) StandLeg(leg Leg, on bench.Rocker, c Carry) (Member, error) {
 
 // comesDown returns where a line from a place over a rocker, so far raked, meets its top edge; where it
 // does not, or there is no top edge, the place at its depth over the floor edge.
-func comesDown(on bench.Rocker, from r2.Vec, rake float64) (r2.Vec, error) {
+func comesDown(on bench.TopEdge, from r2.Vec, rake float64) (r2.Vec, error) {
 	stands, err := on.Stand(bench.Leg{Seat: r3.Vec{X: from.X, Y: from.Y, Z: on.Middle}, Rake: rake})
 	if err != nil {
 		return r2.Vec{X: from.X, Y: min(from.Y, on.Edge.Rise(from.X)+on.Depth)}, err

@@ -80,7 +80,7 @@ func (d Design) TopOfBack() (top r2.Vec, known bool) {
 // the top of the seat's front edge, m.
 func (d Design) LegLength(edge rocker.Profile) float64 {
 	front := d.Seat.FrontEdge()
-	foot, _ := comesDown(d.Rocker.OnBench(edge), front, 0)
+	foot, _ := comesDown(d.Rocker.OnBench(edge).TopEdge(), front, 0)
 	return front.Y - foot.Y
 }
 
