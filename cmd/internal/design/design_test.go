@@ -72,6 +72,7 @@ func TestMistakes(t *testing.T) {
 		{"3/0", with("radius = 42", `radius = "3/0"`), `chair.toml:5:10: rocker.radius: a length is a number with a unit, and nothing can be parted into 0; "3/0" is not. For example: radius = 42`},
 		{"3/0 bare", with("radius = 42", "radius = 3/0"), `chair.toml:5:10: radius: a length is a number with a unit, and nothing can be parted into 0; "3/0" is not. For example: "17 1/2 in"`},
 		{"given twice", with("tail   = 24", "tail   = 24\ntail = 23"), "chair.toml:8:1: rocker.tail: given twice: keep one"},
+		{"a section twice", with("tail   = 24", "tail   = 24\n[ \"rocker\" ]\nsole = 0"), "chair.toml:8:3: rocker: given twice: keep one"},
 		{"two masses", with("[piece]", "[body]\nmass = 9\ncentre = [1, 17]\n[piece]"), "chair.toml:17:2: piece: the weight of the piece is given twice, under body and under piece: keep one"},
 		{"not a number", with("radius = 42", "radius = true"), "chair.toml:5:10: rocker.radius: a number is wanted here. For example: radius = 42"},
 		{"not a word", with(`kind  = "chair"`, "kind  = 3"), `chair.toml:2:9: kind: this is a word, in quotes. For example: kind = "chair"`},

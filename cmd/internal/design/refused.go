@@ -51,7 +51,13 @@ func (f *File) refused(err error) error {
 	message := strings.TrimPrefix(parse.Message, "toml: ")
 	switch {
 	case strings.Contains(message, "already been defined") || strings.Contains(message, "already created") || strings.Contains(message, "duplicate"):
-		return f.wrong(at, quantity.Shown(parse.LastKey, shownName)+": given twice: keep one")
+		name := parse.LastKey
+		for _, e := range f.entries {
+			if name == "" && e.Kind == locate.Header && e.Start <= at && at <= e.ValueEnd {
+				name, at = e.Key, e.Start
+			}
+		}
+		return f.wrong(at, quantity.Shown(name, shownName)+": given twice: keep one")
 	case strings.Contains(message, "EOF"):
 		for _, e := range slices.Backward(f.entries) {
 			if e.Kind != locate.Stray {
