@@ -125,11 +125,18 @@ type part struct {
 	unit   string
 }
 
+// longest is how long a text may be that is read: no quantity that a person or a program writes
+// has half as many letters, and a number without end would hold up the reader.
+const longest = 100
+
 // split parts a text into its numbers with their units.
 func split(text string, system System) ([]part, error) {
 	rest := strings.TrimSpace(tidy(text))
-	if rest == "" {
+	switch {
+	case rest == "":
 		return nil, fmt.Errorf(", and there is none")
+	case len(rest) > longest:
+		return nil, fmt.Errorf(" of at most %d letters", longest)
 	}
 	var parts []part
 	for rest != "" {

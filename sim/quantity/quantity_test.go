@@ -63,6 +63,13 @@ func TestParseSaysWhatIsWrong(t *testing.T) {
 			t.Errorf("Parse(%q): %v, %v; want it to say %q", text, got, err, says)
 		}
 	}
+	endless := strings.Repeat("1", 1<<16)
+	if _, err := Parse(endless, Length, Inch); err == nil || !strings.Contains(err.Error(), "at most 100 letters") {
+		t.Errorf("a number without end: %v", err)
+	}
+	if typed, ok := Repair(endless, Inch); ok {
+		t.Errorf("a number without end is mended as %.40s", typed)
+	}
 	if _, err := FromNumber(math.NaN(), Mass, Inch); err == nil {
 		t.Error("NaN is a weight")
 	}
