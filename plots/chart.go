@@ -30,8 +30,8 @@ const (
 // longestLabel is how many characters of a load's name a chart shows.
 const longestLabel = 36
 
-// A curve is one load's line on a chart.
-type curve struct {
+// A series is one load's line on a chart.
+type series struct {
 	label       string
 	line        draw.LineStyle
 	points      plotter.XYs
@@ -58,7 +58,7 @@ func lineOf(i int) draw.LineStyle {
 // A chart is a few curves over one axis.
 type chart struct {
 	title, x, y string
-	curves      []curve
+	curves      []series
 	lines       []float64  // tilts to look at, drawn upright, degrees
 	low, high   plotter.XY // the range shown
 }
@@ -179,7 +179,7 @@ func fifths(low, high float64) []plot.Tick {
 // that no two leaders cross, and never nearer to each other than a line of text.
 func (c chart) labels(canvas draw.Canvas, p *plot.Plot) {
 	curves := slices.Clone(c.curves)
-	slices.SortStableFunc(curves, func(a, b curve) int { return cmp.Compare(b.anchor.Y, a.anchor.Y) })
+	slices.SortStableFunc(curves, func(a, b series) int { return cmp.Compare(b.anchor.Y, a.anchor.Y) })
 	const lineHeight = vg.Length(13)
 	places := make([]vg.Point, len(curves)) // of the labels
 	for i, k := range curves {              // downwards, as near to the anchor as the one above lets it

@@ -25,16 +25,16 @@ func RightingArm(r check.Report) Picture {
 	one := quantity.One(quantity.Length, units)
 	c := chart{
 		title: cut(r.Design.Title, 60) + ": what brings it back",
-		x:     "tilt from as drawn, degrees, + " + r.Design.Ways().Back + " (dot: rest; ring: goes over)",
+		x:     "tilt from as drawn, degrees, + " + r.Design.Directions().Back + " (dot: rest; ring: goes over)",
 		y:     "righting arm, " + quantity.Unit(quantity.Length, units),
 		low:   plotter.XY{X: math.Inf(1)}, high: plotter.XY{X: math.Inf(-1)},
 	}
-	for _, tilt := range r.Design.Ways().Marks {
+	for _, tilt := range r.Design.Directions().Marks {
 		c.lines = append(c.lines, inDegrees(tilt))
 	}
 	var alt []string
 	for i, l := range shown(r) {
-		k := curve{label: cut(l.Name, longestLabel), line: lineOf(i)}
+		k := series{label: cut(l.Name, longestLabel), line: lineOf(i)}
 		for _, p := range l.Righting() {
 			at := plotter.XY{X: float64(p.Degree), Y: p.Arm / one}
 			k.points = append(k.points, at)
@@ -76,7 +76,7 @@ func RightingArm(r check.Report) Picture {
 func TimeOfARock(r check.Report) Picture {
 	c := chart{
 		title: cut(r.Design.Title, 60) + ": time of one rock",
-		x:     "let go from, degrees from its own rest, + " + r.Design.Ways().Back + " (dot: small rock)",
+		x:     "let go from, degrees from its own rest, + " + r.Design.Directions().Back + " (dot: small rock)",
 		y:     "there and back, seconds",
 		low:   plotter.XY{X: -1}, high: plotter.XY{X: 1, Y: 1},
 	}
@@ -87,7 +87,7 @@ func TimeOfARock(r check.Report) Picture {
 			alt = append(alt, cut(l.Name, 60)+" has no time of its own")
 			continue
 		}
-		k := curve{label: cut(l.Name, longestLabel), line: lineOf(i), dots: plotter.XYs{{Y: small}}, points: timesOf(l, small)}
+		k := series{label: cut(l.Name, longestLabel), line: lineOf(i), dots: plotter.XYs{{Y: small}}, points: timesOf(l, small)}
 		for _, p := range k.points {
 			c.reach(p)
 		}
@@ -133,7 +133,7 @@ func Traces(r trial.Rocking) []Picture {
 	newton := quantity.One(quantity.Force, d.Units)
 	var list []Picture
 	for i, t := range []timeChart{
-		{"tilt", "tilt (ring: knock; dot: end)", "tilt from as drawn, degrees, + " + d.Ways().Back,
+		{"tilt", "tilt (ring: knock; dot: end)", "tilt from as drawn, degrees, + " + d.Directions().Back,
 			fmt.Sprintf("Tilt of %s in time; it ends at %s: %v.", who, degreesOf(r.Trace.Last.Tilt, d.Units), r.Trace.End),
 			[]string{"tilt"}, func(l motion.Look, _ int) float64 { return inDegrees(l.Tilt) }},
 		{"energy", "energy over that of the rest", "energy, joules", fmt.Sprintf("Energy of %s in time.", who),
@@ -160,7 +160,7 @@ func (t timeChart) chart(r trial.Rocking) chart {
 	c.high.X = min(r.Trace.Duration, 20) // s, all that is drawn
 	ground := r.Load.Rig.Rise(r.Load.Balance.Rest.Tilt)
 	for i, label := range t.labels {
-		k := curve{label: label, line: lineOf(i + 1)}
+		k := series{label: label, line: lineOf(i + 1)}
 		const points = 800
 		for n := range points + 1 {
 			look := r.Trace.Look(r.Load.Rig, ground, c.high.X*float64(n)/points)

@@ -75,7 +75,7 @@ func (p panel) draw(r trial.Rocking, list []instant) []group {
 	trace.add(p.below(9.2, "seconds"), p.level(restLine, p.rest))
 	named := []float64{p.rest, p.least, p.most}
 	var marks []float64
-	for _, tilt := range r.Report.Design.Ways().Marks {
+	for _, tilt := range r.Report.Design.Directions().Marks {
 		marks = append(append([]float64{-tilt}, marks...), tilt)
 	}
 	for _, tilt := range marks {

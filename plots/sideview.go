@@ -79,7 +79,7 @@ func ghostsOf(r check.Report) []ghost {
 		ghosts = append(ghosts, ghost{name, who, how, l, tilt, p, false})
 	}
 	if tip := edge.Balance.Back.Tip; edge.Upright() && edge.Balance.Back.Exists() {
-		add("edge", "at the edge of going "+r.Design.Ways().Over, cut(besides(edge, seated), 20)+", "+degreesOf(tip, r.Design.Units),
+		add("edge", "at the edge of going "+r.Design.Directions().Over, cut(besides(edge, seated), 20)+", "+degreesOf(tip, r.Design.Units),
 			edge, tip, pen{orange, 0.35, []float64{1.6, 1.2}})
 	}
 	if empty.Upright() {
@@ -107,12 +107,12 @@ func besides(l, other *check.Load) string {
 
 // sided returns an angle with its side.
 func sided(x float64, d piece.Design) string {
-	way, text := d.Ways().Behind, degreesOf(math.Abs(x), d.Units)
+	way, text := d.Directions().Behind, degreesOf(math.Abs(x), d.Units)
 	if text == degreesOf(0, d.Units) {
 		return text
 	}
 	if x < 0 {
-		way = d.Ways().Ahead
+		way = d.Directions().Ahead
 	}
 	return text + " " + way
 }

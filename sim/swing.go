@@ -19,7 +19,7 @@ func (r Rig) Swing(b Balance, release float64) Swing {
 	lost := Swing{Outcome: Rocks, Release: release, Period: math.NaN(), Reach: math.NaN(), Friction: math.NaN()}
 	period, reach := r.Period(b, release)
 	if math.IsNaN(reach) {
-		lost.Outcome = r.fate(b, release)
+		lost.Outcome = r.outcomeFrom(b, release)
 		return lost
 	}
 	friction := math.Abs(math.Tan(r.Floor.Slope))
@@ -70,11 +70,11 @@ func (r Rig) Period(b Balance, release float64) (period, reach float64) {
 	return period, other - b.Rest.roll
 }
 
-// fate tells what becomes of a rig let go at a tilt from the rest of b from which it
+// outcomeFrom tells what becomes of a rig let go at a tilt from the rest of b from which it
 // does not come back to it: it stays where the arm is zero and does not change, else it
 // goes over on the side to which it sets off, unless a
 // hilltop on that side stands higher than where it was let go and turns it.
-func (r *Rig) fate(b Balance, release float64) Outcome {
+func (r *Rig) outcomeFrom(b Balance, release float64) Outcome {
 	start := b.Rest.roll + release
 	s, g := r.stand(touching(r.Profile, start)), r.Floor.ground()
 	if level := rounding * (s.height + s.radius); math.Abs(g.arm(s)) <= level && math.Abs(g.slope(s)) <= level {

@@ -23,10 +23,10 @@ func sizings(f Fault) []Case {
 			Body:   b,
 		}
 	}
-	solved := func(way size.Way) func() (float64, error) {
+	solved := func(way size.Keep) func() (float64, error) {
 		return func() (float64, error) {
 			l, err := size.Like(drawn(low), drawn(high))
-			return l.Ways[way].Exact / inch, err
+			return l.Kept[way].Exact / inch, err
 		}
 	}
 	const why = "the radius is solved to its last digits"

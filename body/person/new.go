@@ -20,11 +20,11 @@ type Person struct {
 	Sizes   Measures
 	Sources [sizes]Source
 
-	segments [parts]segment // of its kind
-	lengths  [parts]float64 // m
-	hipUp    float64        // of the hip joints over a hard seat, m
-	hipAhead float64        // of the hip joints ahead of the plane behind the buttocks, m
-	shoulder float64        // from the hip joints along the trunk to the shoulder joints, m
+	segments [parts]proportions // of its kind
+	lengths  [parts]float64     // m
+	hipUp    float64            // of the hip joints over a hard seat, m
+	hipAhead float64            // of the hip joints ahead of the plane behind the buttocks, m
+	shoulder float64            // from the hip joints along the trunk to the shoulder joints, m
 }
 
 // Least stature of a grown-up, m; who is shorter and of no given age is read as a child.
@@ -57,7 +57,7 @@ func New(g Given) (Person, error) {
 		p.Sources[Stature], p.Sources[Mass] = Survey, Survey
 	}
 	if p.Sources[Lumbar] == Estimated {
-		p.Sources[Lumbar] = Custom
+		p.Sources[Lumbar] = CommonPractice
 	}
 	expected := p.Sizes
 	for i, x := range g.Sizes {

@@ -44,7 +44,7 @@ func TestPoseKeepsTheChain(t *testing.T) {
 			for part, ends := range pose.Joints.segments() {
 				want := p.lengths[part]
 				switch {
-				case Part(part) == Trunk || Part(part) == Head || Part(part) >= Thigh:
+				case Segment(part) == Trunk || Segment(part) == Head || Segment(part) >= Thigh:
 				case posture == ArmsBehindHead:
 					want *= elbowsAside
 				}

@@ -5,13 +5,13 @@ import (
 	"sync"
 )
 
-// A Part is one segment of the chain, left and right limbs as one.
-type Part int
+// A Segment is one link of the chain, left and right limbs as one.
+type Segment int
 
 const (
-	Head     Part = iota // head and neck
-	Trunk                // from the seventh neck vertebra to the middle of the hip joints
-	UpperArm             // both
+	Head     Segment = iota // head and neck
+	Trunk                   // from the seventh neck vertebra to the middle of the hip joints
+	UpperArm                // both
 	Forearm
 	Hand
 	Thigh
@@ -20,8 +20,8 @@ const (
 	parts int = iota
 )
 
-// A segment is one Part of one kind of person.
-type segment struct {
+// proportions are those of one segment of one kind of person.
+type proportions struct {
 	share    float64 // of the body's mass, both limbs
 	centre   float64 // of its length, from the end named first in chain
 	gyration float64 // about its centre and the left-right axis, of its length
@@ -53,8 +53,8 @@ const (
 //
 // Source: de Leva P. (1996), J. Biomechanics 29:1223-1230, Table 4. The column of the
 // left-right axis is the one headed "transverse".
-var segments = sync.OnceValue(func() [3][parts]segment {
-	var women, men [parts]segment
+var segments = sync.OnceValue(func() [3][parts]proportions {
+	var women, men [parts]proportions
 	for _, r := range rows(deLevaTable) {
 		for part, c := range chain {
 			if r["segment"] != c.segment || r["proximal"] != c.from || r["distal"] != c.to {
@@ -64,7 +64,7 @@ var segments = sync.OnceValue(func() [3][parts]segment {
 			if r["sex"] == "male" {
 				of, stature = &men, deLevaMan
 			}
-			of[part] = segment{
+			of[part] = proportions{
 				share:    r.number("mass_pct", 0.01) * c.limbs,
 				centre:   r.number("cm_pct_from_proximal", 0.01),
 				gyration: r.number("rg_transverse_pct", 0.01),
@@ -72,16 +72,16 @@ var segments = sync.OnceValue(func() [3][parts]segment {
 			}
 		}
 	}
-	var both [parts]segment
+	var both [parts]proportions
 	for i := range both {
 		w, m := women[i], men[i]
-		both[i] = segment{(w.share + m.share) / 2, (w.centre + m.centre) / 2, (w.gyration + m.gyration) / 2, (w.length + m.length) / 2}
+		both[i] = proportions{(w.share + m.share) / 2, (w.centre + m.centre) / 2, (w.gyration + m.gyration) / 2, (w.length + m.length) / 2}
 	}
-	return [3][parts]segment{Either: whole(both), Woman: whole(women), Man: whole(men)}
+	return [3][parts]proportions{Either: whole(both), Woman: whole(women), Man: whole(men)}
 })
 
 // whole returns segments whose shares sum to one; printed ones miss it by rounding.
-func whole(list [parts]segment) [parts]segment {
+func whole(list [parts]proportions) [parts]proportions {
 	sum := 0.0
 	for _, s := range list {
 		sum += s.share

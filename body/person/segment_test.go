@@ -55,8 +55,8 @@ func rodMan(m, n, trunk, thigh float64) Person {
 	p := Person{}
 	p.Sizes[Mass], p.Sizes[Stature], p.Sizes[KneeCrease] = m+n, 1.7, 0.5
 	rod := 1 / math.Sqrt(12)
-	p.segments[Trunk] = segment{share: m / (m + n), centre: 0.5, gyration: rod}
-	p.segments[Thigh] = segment{share: n / (m + n), centre: 0.5, gyration: rod}
+	p.segments[Trunk] = proportions{share: m / (m + n), centre: 0.5, gyration: rod}
+	p.segments[Thigh] = proportions{share: n / (m + n), centre: 0.5, gyration: rod}
 	p.lengths = [parts]float64{Trunk: trunk, Thigh: thigh, Shank: 0.4, UpperArm: 0.3, Forearm: 0.3, Hand: 0.2, Foot: 0.2, Head: 0.2}
 	p.shoulder = trunk * 0.8
 	p.hipUp = kneeOverCrease * 1.7 // thighs along the seat

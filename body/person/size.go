@@ -54,10 +54,10 @@ type Measures [sizes]float64
 type Source int
 
 const (
-	Estimated Source = iota // from the height, or the age
-	Measured                // given as such
-	Survey                  // the given percentile of a survey
-	Custom                  // common practice
+	Estimated      Source = iota // from the height, or the age
+	Measured                     // given as such
+	Survey                       // the given percentile of a survey
+	CommonPractice               // common practice
 )
 
 func (s Source) String() string {

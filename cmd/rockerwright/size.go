@@ -88,7 +88,7 @@ func (s *sizing) run(cmd *cobra.Command, args []string) error {
 
 // forFeel answers which radius keeps the feel.
 func (s *sizing) forFeel(cmd *cobra.Command, file *design.File) error {
-	way := slices.Index([]string{"time", "steadiness", "proportion", "radius"}, s.keep) // as in size.Ways
+	way := slices.Index([]string{"time", "steadiness", "proportion", "radius"}, s.keep) // as in size.Keeps
 	if way < 0 {
 		return fmt.Errorf("--keep is one of time, steadiness, proportion, radius; %q is none", s.keep)
 	}
@@ -107,9 +107,9 @@ func (s *sizing) forFeel(cmd *cobra.Command, file *design.File) error {
 		return explained(file, err)
 	}
 	if s.write != "" {
-		kept := likeness.Ways[way]
+		kept := likeness.Kept[way]
 		if !kept.Found {
-			return fmt.Errorf("no radius gives %s the %s as %s: nothing was written", file.Name, kept.Way, old.Name)
+			return fmt.Errorf("no radius gives %s the %s as %s: nothing was written", file.Name, kept.Keep, old.Name)
 		}
 		return save(cmd.OutOrStdout(), file, kept.Design, s.write)
 	}
@@ -175,8 +175,8 @@ func curveNamed(name string, found size.Solution, others []size.Proposal) (size.
 	}
 	var there []string
 	for _, p := range slices.Concat(found.Proposals, others) {
-		first, _, _ := strings.Cut(p.Curve.String(), " ")
-		if first == name && (p.Curve != size.EvenTime || words.Shown(p)) {
+		first, _, _ := strings.Cut(p.Shape.String(), " ")
+		if first == name && (p.Shape != size.EvenTime || words.Shown(p)) {
 			return p, nil
 		}
 		there = append(there, first)

@@ -107,9 +107,9 @@ func TestErrors(t *testing.T) {
 		"at least one item":  with(),
 		"reaches NaN m":      with(Line{To: r2.Vec{X: nan}}),
 		"reaches 11 m":       with(Line{To: r2.Vec{X: 11}}),
-		"less than a full":   with(Curve{Path: bench.Path{Strokes: []bench.Stroke{{To: r2.Vec{X: 1}, Turn: 7}}}}),
-		"turns by NaN":       with(Curve{Path: bench.Path{Strokes: []bench.Stroke{{To: r2.Vec{X: 1}, Turn: nan}}}}),
-		"10 m is the furth":  with(Curve{Path: bench.Path{Strokes: []bench.Stroke{{To: r2.Vec{X: 1}, Turn: 6.28}}}}),
+		"less than a full":   with(Contour{Path: bench.Path{Strokes: []bench.Stroke{{To: r2.Vec{X: 1}, Turn: 7}}}}),
+		"turns by NaN":       with(Contour{Path: bench.Path{Strokes: []bench.Stroke{{To: r2.Vec{X: 1}, Turn: nan}}}}),
+		"10 m is the furth":  with(Contour{Path: bench.Path{Strokes: []bench.Stroke{{To: r2.Vec{X: 1}, Turn: 6.28}}}}),
 		"reaches NaN m from": with(Mark{Angle: math.Inf(1)}),
 		"has no length":      still,
 		"NaN m from the ori": {Items: sample().Items, TipToTip: [2]r2.Vec{{X: nan}}},
@@ -165,7 +165,7 @@ func FuzzDrawing(f *testing.F) {
 			t.Skip("no part of a chair")
 		}
 		d := Drawing{Part: text, Piece: text, TipToTip: [2]r2.Vec{{}, {X: length}}, Items: []Item{
-			Curve{Path: bench.Path{Closed: true, Strokes: []bench.Stroke{{To: r2.Vec{X: length}, Turn: turn}, {To: r2.Vec{X: length, Y: depth}}, {To: r2.Vec{Y: depth}, Turn: -turn}}}},
+			Contour{Path: bench.Path{Closed: true, Strokes: []bench.Stroke{{To: r2.Vec{X: length}, Turn: turn}, {To: r2.Vec{X: length, Y: depth}}, {To: r2.Vec{Y: depth}, Turn: -turn}}}},
 			Mark{At: r2.Vec{X: length / 2}, Label: text}, Grain{To: r2.Vec{X: length}}, Corner{At: r2.Vec{Y: depth}},
 		}}
 		p := papers[((paper%len(papers))+len(papers))%len(papers)]

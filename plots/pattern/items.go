@@ -11,19 +11,19 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// An Item is one thing on a drawing: a [Curve], [Line], [Mark], [Text], [Name], [Grain], [Arrow],
+// An Item is one thing on a drawing: a [Contour], [Line], [Mark], [Text], [Name], [Grain], [Arrow],
 // [Corner] or [Dimension].
 type Item interface {
 	shapes(r *ruler) ([]shape, label) // the label, if it has a text, is what is written beside it
 }
 
-// A Curve is a path on a layer; no layer is the outline.
-type Curve struct {
+// A Contour is a path on a layer; no layer is the outline.
+type Contour struct {
 	Layer Layer
 	Path  bench.Path
 }
 
-func (c Curve) shapes(*ruler) ([]shape, label) {
+func (c Contour) shapes(*ruler) ([]shape, label) {
 	return []shape{{layer: cmp.Or(c.Layer, Outline), path: c.Path}}, label{}
 }
 

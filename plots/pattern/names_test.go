@@ -64,7 +64,7 @@ func TestSidesOfAPairAreNamed(t *testing.T) {
 		t.Fatal(err)
 	}
 	names := namesOf(PairPattern{Pair: pair, PairWords: PairWords{"ahead", "behind", "above", "below", "left", "right"}}.Drawing())
-	for i, part := range []bench.Part{pair.Left, pair.Right} {
+	for i, part := range []bench.Half{pair.Left, pair.Right} {
 		box := part.Outline.Bounds()
 		thin := box.Max.X
 		if i == 1 {

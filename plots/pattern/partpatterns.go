@@ -48,9 +48,9 @@ func (p RockerPattern) Drawing() (Drawing, error) {
 	}
 	tips := [2]r2.Vec{p.Rocker.Edge.Tail(), p.Rocker.Edge.Nose()}
 	low := p.Rocker.Edge.Contact(0)
-	items := []Item{Curve{Path: outline}, Curve{Layer: Centre, Path: between(wood, top)}}
+	items := []Item{Contour{Path: outline}, Contour{Layer: Centre, Path: between(wood, top)}}
 	if p.Rocker.Sole > 0 {
-		items = append(items, Curve{Layer: Marks, Path: floor})
+		items = append(items, Contour{Layer: Marks, Path: floor})
 	}
 	items = append(items, Mark{At: low, Label: "low point"}, Corner{At: corner},
 		Line{Layer: Centre, From: corner, To: r2.Vec{X: low.X, Y: corner.Y}, Label: "floor line"})
@@ -141,7 +141,7 @@ type FormPattern struct {
 
 // Drawing returns the pattern of the form.
 func (p FormPattern) Drawing() Drawing {
-	items := []Item{Curve{Path: p.Outline}, Mark{At: p.Low},
+	items := []Item{Contour{Path: p.Outline}, Mark{At: p.Low},
 		Line{Layer: Centre, From: p.Low, To: r2.Add(p.Low, r2.Vec{Y: p.Side * 0.03}), Label: "low point"}}
 	return Drawing{TipToTip: p.Face, Items: append(items, p.EndWords.items(p.Outline)...)}
 }
@@ -174,9 +174,9 @@ func PanelPattern(panel bench.Coopered, stave bench.Stave) Drawing {
 		}
 	}
 	slices.Reverse(over)
-	d.Items = append(d.Items, Curve{Path: bench.Polyline(true, append(under, over...)...)})
+	d.Items = append(d.Items, Contour{Path: bench.Polyline(true, append(under, over...)...)})
 	for _, r := range []float64{panel.Radius, panel.Radius + stave.Thick} {
-		d.Items = append(d.Items, Curve{Layer: Centre, Path: bench.Path{Start: on(r, -all), Strokes: []bench.Stroke{{To: on(r, all), Turn: 2 * all}}}})
+		d.Items = append(d.Items, Contour{Layer: Centre, Path: bench.Path{Start: on(r, -all), Strokes: []bench.Stroke{{To: on(r, all), Turn: 2 * all}}}})
 	}
 	return d
 }
@@ -195,9 +195,9 @@ type PairPattern struct {
 func (p PairPattern) Drawing() Drawing {
 	size := r2.Vec{X: p.Pair.Length, Y: p.Pair.Width}
 	d := Drawing{TipToTip: [2]r2.Vec{{}, {X: size.X}}, Items: []Item{
-		Curve{Layer: Stock, Path: rectangle(r2.Vec{}, size)}, Curve{Path: p.Pair.Left.Outline}, Curve{Path: p.Pair.Right.Outline},
+		Contour{Layer: Stock, Path: rectangle(r2.Vec{}, size)}, Contour{Path: p.Pair.Left.Outline}, Contour{Path: p.Pair.Right.Outline},
 	}}
-	for i, part := range []bench.Part{p.Pair.Left, p.Pair.Right} {
+	for i, part := range []bench.Half{p.Pair.Left, p.Pair.Right} {
 		in := func(along, up float64) r2.Vec { return inWood(part.Outline, along, up) }
 		middle, half := in(0.5, 0.5), r2.Scale(0.03, part.Grain)
 		ahead, behind := 0.95, 0.05

@@ -67,7 +67,7 @@ func big() Drawing {
 	p := bench.Path{Start: r2.Vec{X: 1}, Closed: true, Strokes: []bench.Stroke{
 		{To: r2.Vec{Y: 1}, Turn: math.Pi / 2}, {To: r2.Vec{Y: 0.5}}, {To: r2.Vec{X: 0.5}, Turn: -math.Pi / 2},
 	}}
-	return Drawing{Part: "Quarter", Piece: "Ring", Items: []Item{Curve{Path: p}}, TipToTip: [2]r2.Vec{{X: 1}, {Y: 1}}}
+	return Drawing{Part: "Quarter", Piece: "Ring", Items: []Item{Contour{Path: p}}, TipToTip: [2]r2.Vec{{X: 1}, {Y: 1}}}
 }
 
 // TestNeighbours: laid together by their crosses, two sheets draw the same outline. The
@@ -142,7 +142,7 @@ func edge(marks []r2.Vec, across, far bool) []r2.Vec {
 // strip is a straight piece.
 func strip(length, width float64) Drawing {
 	return Drawing{Part: "Strip", Piece: "Test", TipToTip: [2]r2.Vec{{}, {X: length}}, Items: []Item{
-		Curve{Path: bench.Polyline(true, r2.Vec{}, r2.Vec{X: length}, r2.Vec{X: length, Y: width}, r2.Vec{Y: width})},
+		Contour{Path: bench.Polyline(true, r2.Vec{}, r2.Vec{X: length}, r2.Vec{X: length, Y: width}, r2.Vec{Y: width})},
 	}}
 }
 

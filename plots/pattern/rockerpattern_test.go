@@ -219,7 +219,7 @@ func TestPanelSection(t *testing.T) {
 			}
 			continue
 		}
-		curve := item.(Curve)
+		curve := item.(Contour)
 		if curve.Layer == Centre {
 			continue
 		}

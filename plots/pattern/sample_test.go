@@ -40,8 +40,8 @@ func sample() Drawing {
 	return Drawing{
 		Part: "Rocker", Piece: "Reading chair",
 		Items: []Item{
-			Curve{Path: outline},
-			Curve{Layer: Centre, Path: band(radius - depth/2)},
+			Contour{Path: outline},
+			Contour{Layer: Centre, Path: band(radius - depth/2)},
 			Mark{At: on(radius, 0), Label: "low point"},
 			leg(-14*degree, "rear leg"), leg(12*degree, "front leg"),
 			Grain{From: on(radius-depth*0.75, 2*degree), To: on(radius-depth*0.75, 7*degree)},

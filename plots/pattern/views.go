@@ -46,7 +46,7 @@ func SideView(rocker bench.Rocker, legs []LegView, width, height float64) (View,
 	scale := min((width-2*viewRoom)/(box.Max.X-box.Min.X), (height-2*viewRoom)/(high-low.Y))
 	to := func(x, y float64) r2.Vec { return r2.Vec{X: scale * x, Y: scale * y} }
 	v := View{Height: height, Items: []Item{
-		Curve{Path: outline.Placed(func(p r2.Vec) r2.Vec { return r2.Scale(scale, p) })},
+		Contour{Path: outline.Placed(func(p r2.Vec) r2.Vec { return r2.Scale(scale, p) })},
 		Line{Layer: Centre, From: to(box.Min.X, low.Y), To: to(box.Max.X, low.Y)},
 		Text{At: r2.Add(to(box.Min.X, low.Y), r2.Vec{Y: -6e-3}), Text: "floor"}, Mark{At: to(low.X, low.Y), Label: "low point"},
 	}}
@@ -84,7 +84,7 @@ func FrontView(rocker bench.Rocker, legs []LegView, width, height float64) View 
 			seat, foot := to(leg.Line.Seat, float64(1-2*k)), to(leg.Standing.Foot, float64(1-2*k))
 			v.Items = append(v.Items, leg.bar(seat, foot, scale*leg.Side)...)
 			v.Items = append(v.Items, Line{Layer: Centre, From: foot, To: seat, Label: [2]string{leg.Front}[k]},
-				Curve{Path: bench.Polyline(true, r2.Sub(foot, half), r2.Add(foot, half), r2.Add(r2.Add(foot, half), down), r2.Add(r2.Sub(foot, half), down))},
+				Contour{Path: bench.Polyline(true, r2.Sub(foot, half), r2.Add(foot, half), r2.Add(r2.Add(foot, half), down), r2.Add(r2.Sub(foot, half), down))},
 				Text{At: r2.Add(r2.Add(foot, down), r2.Vec{X: -5e-3, Y: -20e-3}), Text: name})
 		}
 		v.Items = append(v.Items, Dimension{From: r2.Add(to(leg.Standing.Foot, 1), down), To: r2.Add(to(leg.Standing.Foot, -1), down), Offset: -12e-3, Text: leg.Track})
@@ -111,12 +111,12 @@ func (leg LegView) bar(from, to r2.Vec, side float64) []Item {
 func (p PairPattern) View(width float64) View {
 	scale := width / p.Pair.Length
 	size := r2.Scale(scale, r2.Vec{X: p.Pair.Length, Y: p.Pair.Width})
-	v := View{Height: size.Y, Items: []Item{Curve{Layer: Stock, Path: rectangle(r2.Vec{}, size)}}}
-	for _, part := range []bench.Part{p.Pair.Left, p.Pair.Right} {
+	v := View{Height: size.Y, Items: []Item{Contour{Layer: Stock, Path: rectangle(r2.Vec{}, size)}}}
+	for _, part := range []bench.Half{p.Pair.Left, p.Pair.Right} {
 		middle := r2.Scale(scale, inWood(part.Outline, 0.5, 0.5))
 		at, half := r2.Add(middle, r2.Vec{X: -14e-3}), r2.Scale(0.012, part.Grain) // the arrow beside the name
 		to, barb := r2.Add(at, half), r2.Scale(-0.25, half)
-		v.Items = append(v.Items, Curve{Path: part.Outline.Placed(func(p r2.Vec) r2.Vec { return r2.Scale(scale, p) })},
+		v.Items = append(v.Items, Contour{Path: part.Outline.Placed(func(p r2.Vec) r2.Vec { return r2.Scale(scale, p) })},
 			Line{From: r2.Sub(at, half), To: to},
 			Line{From: to, To: r2.Add(to, r2.Rotate(barb, 0.4, r2.Vec{}))}, Line{From: to, To: r2.Add(to, r2.Rotate(barb, -0.4, r2.Vec{}))},
 			Text{At: r2.Add(middle, r2.Vec{X: 1e-3, Y: -1.7e-3}), Text: part.Mark})

@@ -106,8 +106,8 @@ func (r Rocker) Thinnest(b Blank) (float64, error) {
 	return thinnest, nil
 }
 
-// A Part is one of a pair: its outline laid on the board, and the way the grain runs there.
-type Part struct {
+// A Half is one of a pair: its outline laid on the board, and the way the grain runs there.
+type Half struct {
 	Mark    string // "left" or "right", as the sitter has it
 	Outline Path
 	Grain   r2.Vec // a unit vector
@@ -116,7 +116,7 @@ type Part struct {
 // A Pair is a part and its mirror image, cut from one board so that their grain matches as in
 // an open book: it runs upright, along the board, in both.
 type Pair struct {
-	Left, Right   Part
+	Left, Right   Half
 	Length, Width float64 // of the board that holds both, m
 }
 
@@ -137,7 +137,7 @@ func Nested(outline Path, grain, kerf float64) (Pair, error) {
 	right := mirror.Moved(r2.Vec{X: along})
 	up := kerf + deepest(left.Pieces(), right.Pieces())
 	off := r2.Vec{X: max(0, -along)}
-	return Pair{Part{"left", left.Moved(off), r2.Vec{X: 1}}, Part{"right", right.Moved(r2.Add(off, r2.Vec{Y: up})), r2.Vec{X: -1}},
+	return Pair{Half{"left", left.Moved(off), r2.Vec{X: 1}}, Half{"right", right.Moved(r2.Add(off, r2.Vec{Y: up})), r2.Vec{X: -1}},
 		size.X + math.Abs(along), size.Y + up}, nil
 }
 

@@ -42,9 +42,9 @@ func (b *bow) arcAt(x float64) int {
 	return i
 }
 
-// way yields, from one x to another, the curvature of each arc in turn and how far it
+// arcs yields, from one x to another, the curvature of each arc in turn and how far it
 // goes along x.
-func (b *bow) way(from, to float64) iter.Seq2[float64, float64] {
+func (b *bow) arcs(from, to float64) iter.Seq2[float64, float64] {
 	return func(yield func(curvature, dx float64) bool) {
 		for i := b.arcAt(from); ; {
 			end, next := to, i
@@ -65,7 +65,7 @@ func (b *bow) way(from, to float64) iter.Seq2[float64, float64] {
 // at returns height and slope at x, starting from x = 0 and going arc by arc.
 func (b *bow) at(x float64) (y, p float64) {
 	y, p = b.height, b.slope
-	for curvature, dx := range b.way(0, x) {
+	for curvature, dx := range b.arcs(0, x) {
 		y, p = onward(y, p, curvature, dx)
 	}
 	return y, p
@@ -122,7 +122,7 @@ func (f Fit) Spans(nose, tail float64) (spans []rocker.Span, toNose float64) {
 // below zero behind it.
 func (f Fit) length(x float64) float64 {
 	sum, p := 0.0, 0.0
-	for k, dx := range f.bow.way(f.low, f.low+x) {
+	for k, dx := range f.bow.arcs(f.low, f.low+x) {
 		q := p + k*dx
 		if math.Abs(q-p) < 1e-9 {
 			sum += dx / math.Sqrt(1-p*p)

@@ -155,13 +155,13 @@ func TestAgree(t *testing.T) {
 	same, apart := 0, 0
 	for range 500 {
 		left, right := noisy(exact, rng), noisy(exact, rng)
-		if _, _, one, err := Agree(left, right); err != nil {
+		if _, _, one, err := Compare(left, right); err != nil {
 			t.Fatal(err)
 		} else if one {
 			same++
 		}
 		left.Rise[3] += inch / 8
-		if largest, station, one, _ := Agree(left, right); !one && station == 3 && largest > inch/16 {
+		if largest, station, one, _ := Compare(left, right); !one && station == 3 && largest > inch/16 {
 			apart++
 		}
 	}
@@ -204,7 +204,7 @@ func TestRowsThatAreNone(t *testing.T) {
 		if name == "all level" || name == "upside down" { // two rockers alike
 			continue
 		}
-		if _, _, _, err := Agree(good, r); !errors.As(err, &wrong) {
+		if _, _, _, err := Compare(good, r); !errors.As(err, &wrong) {
 			t.Errorf("%s: the right rocker is not checked: %v", name, err)
 		}
 	}

@@ -57,7 +57,7 @@ func (c Sitters) First() Sitters {
 type Balanced struct {
 	Design   piece.Design
 	Edge     rocker.Profile
-	Curve    *piece.Curve     // of rockers that were read, else nil
+	Curve    *piece.Traced    // of rockers that were read, else nil
 	Read     *readings.Result // of a piece that was weighed, else nil
 	Tape     Tape
 	Loads    []Load  // the first is the piece alone

@@ -88,7 +88,7 @@ func others(d piece.Design, owners []Somebody) ([]Somebody, error) {
 		one, also := somebody(d, name, role, p, posturesOf(d, role, p))
 		list, err = append(list, one), cmp.Or(err, wrong, also)
 	}
-	for _, u := range d.Traits().Company {
+	for _, u := range d.Traits().Usual {
 		switch seat := d.Seat.SlopeKnown(); {
 		case !d.Checks(u):
 		case u == piece.Riders && d.Seat.Drawn():

@@ -118,7 +118,7 @@ func infants(d piece.Design) []Load {
 		infant := person.NewInfant(person.Either, u.age, 50)
 		room := (d.Bed.Width - 2*infant.Radius) / 2
 		places := [...]string{"in the middle", "at the right side", "at the left side"}
-		if !d.Ways().Across {
+		if !d.Directions().Across {
 			room = (d.Bed.Length - infant.Length) / 2
 			places = [...]string{"in the middle", "at the foot", "at the head"}
 		}
@@ -133,7 +133,7 @@ func infants(d piece.Design) []Load {
 // cradle that rocks end to end, across it in one that rocks sideways.
 func lain(d piece.Design, name, sitter string, role piece.Role, infant person.Infant, ahead float64) Load {
 	inertia := infant.Along
-	if !d.Ways().Across {
+	if !d.Directions().Across {
 		inertia = infant.Across
 	}
 	at := r2.Vec{X: ahead, Y: d.Bed.Height + infant.Radius}

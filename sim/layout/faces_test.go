@@ -23,7 +23,7 @@ func TestFacesOfLegs(t *testing.T) {
 			leg, pair := l.Legs[0], l.Pairs[0]
 			for _, one := range []struct {
 				out  float64 // which way is out, along z
-				part bench.Part
+				part bench.Half
 			}{{-1, pair.Pair.Left}, {1, pair.Pair.Right}} {
 				up := r3.Unit(r3.Vec{X: -math.Tan(rake * degree), Y: 1, Z: -one.out * math.Tan(splay*degree)})
 				square := r3.Vec{X: -math.Sin(leg.Standing.Slope), Y: math.Cos(leg.Standing.Slope)}

@@ -33,7 +33,7 @@ type Layout struct {
 	Legs      []Leg
 	Taken     []piece.Which // pairs of legs that were not drawn
 	ArmsTaken bool          // length or width of the arms were not drawn, and are the usual ones
-	Astray    []piece.Which // pairs that were not drawn, and where they are taken miss the rocker
+	OffRocker []piece.Which // pairs that were not drawn, and where they are taken miss the rocker
 	Panels    []Panel
 	Pairs     []Paired // legs and arms, left and right
 	Cuts      []Cut

@@ -183,8 +183,8 @@ func TestLegAstray(t *testing.T) {
 	d := reading()
 	d.Rocker.Nose = 6 * inch
 	l := mustLay(t, d)
-	if len(l.Legs) != 1 || len(l.Taken) != 1 || len(l.Astray) != 1 || l.Astray[0] != piece.Front {
-		t.Errorf("%d legs, taken %v, astray %v", len(l.Legs), l.Taken, l.Astray)
+	if len(l.Legs) != 1 || len(l.Taken) != 1 || len(l.OffRocker) != 1 || l.OffRocker[0] != piece.Front {
+		t.Errorf("%d legs, taken %v, astray %v", len(l.Legs), l.Taken, l.OffRocker)
 	}
 }
 

@@ -56,7 +56,7 @@ func TestPairs(t *testing.T) {
 					t.Errorf("%s: %+v in the cut list, %+v drawn", p.Name, got, p.Size)
 				}
 			}
-			for _, one := range []bench.Part{p.Pair.Left, p.Pair.Right} {
+			for _, one := range []bench.Half{p.Pair.Left, p.Pair.Right} {
 				box := one.Outline.Bounds()
 				in := min(box.Min.X, box.Min.Y, p.Pair.Length-box.Max.X, p.Pair.Width-box.Max.Y)
 				if got := math.Abs(one.Outline.Area()); math.Abs(got-area) > 1e-12 || in < -1e-12 {

@@ -31,7 +31,7 @@ func (l *Layout) legs() error {
 		leg.Taken = i >= len(l.Design.Legs)
 		switch {
 		case err != nil && leg.Taken: // it was not its maker who put it there
-			l.Astray = append(l.Astray, drawn.Which)
+			l.OffRocker = append(l.OffRocker, drawn.Which)
 			continue
 		case err != nil:
 			return err

@@ -43,14 +43,14 @@ func whole(key string, count float64) error {
 	return nil
 }
 
-// A way is one of several in which a thing may be given.
-type way struct {
+// An alternative is one of several in which a thing may be given.
+type alternative struct {
 	name string
 	is   bool
 }
 
 // given returns the names of the ways in which a thing is given.
-func given(ways ...way) []string {
+func given(ways ...alternative) []string {
 	var names []string
 	for _, w := range ways {
 		if w.is {

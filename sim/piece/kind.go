@@ -17,10 +17,10 @@ const (
 
 // Traits are what is known of a kind of piece, and all by which one is told from another but its phrases.
 type Traits struct {
-	Name     string
-	Ways     [2]Ways // by Direction; both alike where its maker does not say in which it rocks
-	Directed bool    // its maker does
-	Unsaid   Design  // the floor and the limits where its maker says nothing; our judgement
+	Name       string
+	Directions [2]Directions // by Direction; both alike where its maker does not say in which it rocks
+	Directed   bool          // its maker does
+	Unsaid     Design        // the floor and the limits where its maker says nothing; our judgement
 
 	Seating bool // who may sit, the seating tests and the trade's radii are of it
 	ForTwo  bool // its owners sit side by side, one given alone with a companion alike
@@ -28,7 +28,7 @@ type Traits struct {
 	Ridden  bool // its riders are stood on a slope
 
 	Postures [3][]person.Posture // in which somebody of a Role is checked
-	Company  []Usual             // who is checked without being asked
+	Usual    []Usual             // who is checked without being asked
 }
 
 // kinds are the rows. No published limit for rocking chairs was found, so the limits are our judgement: a
@@ -37,24 +37,24 @@ type Traits struct {
 // 1997;151:573-575, abstract).
 var kinds = [...]Traits{
 	Chair: {
-		Name: "chair", Ways: [2]Ways{backAndForth, backAndForth}, Seating: true, Postures: seated,
-		Unsaid:  Design{Floor: Floor{Surface: Hardwood}, Limits: Limits{BackMargin: 15 * quantity.Deg, BackLift: 0.020}},
-		Company: []Usual{SmallWoman, LargeMan, YoungerChild, OlderChild, ArmsBehindHead, ChildOnTheTail},
+		Name: "chair", Directions: [2]Directions{backAndForth, backAndForth}, Seating: true, Postures: seated,
+		Unsaid: Design{Floor: Floor{Surface: Hardwood}, Limits: Limits{BackMargin: 15 * quantity.Deg, BackLift: 0.020}},
+		Usual:  []Usual{SmallWoman, LargeMan, YoungerChild, OlderChild, ArmsBehindHead, ChildOnTheTail},
 	},
 	Settee: {
-		Name: "settee", Ways: [2]Ways{backAndForth, backAndForth}, Seating: true, ForTwo: true, Postures: seated,
-		Unsaid:  Design{Floor: Floor{Surface: Boards}, Limits: Limits{BackMargin: 15 * quantity.Deg, BackLift: 0.020}},
-		Company: []Usual{SmallWoman, LargeMan, YoungerChild, OlderChild, OneAtTheEnd, ArmsBehindHead, ChildOnTheTail},
+		Name: "settee", Directions: [2]Directions{backAndForth, backAndForth}, Seating: true, ForTwo: true, Postures: seated,
+		Unsaid: Design{Floor: Floor{Surface: Boards}, Limits: Limits{BackMargin: 15 * quantity.Deg, BackLift: 0.020}},
+		Usual:  []Usual{SmallWoman, LargeMan, YoungerChild, OlderChild, OneAtTheEnd, ArmsBehindHead, ChildOnTheTail},
 	},
 	Cradle: {
-		Name: "cradle", Ways: [2]Ways{Side: acrossABed, End: alongABed}, Directed: true, Bed: true, Postures: seated,
-		Unsaid:  Design{Floor: Floor{Surface: Hardwood}, Limits: Limits{RestTilt: 5 * quantity.Deg}},
-		Company: []Usual{ArmsBehindHead, Newborn, FiveMonths},
+		Name: "cradle", Directions: [2]Directions{Side: acrossABed, End: alongABed}, Directed: true, Bed: true, Postures: seated,
+		Unsaid: Design{Floor: Floor{Surface: Hardwood}, Limits: Limits{RestTilt: 5 * quantity.Deg}},
+		Usual:  []Usual{ArmsBehindHead, Newborn, FiveMonths},
 	},
 	Horse: {
-		Name: "horse", Ways: [2]Ways{backAndForth, backAndForth}, Ridden: true, Postures: riding,
-		Unsaid:  Design{Floor: Floor{Surface: Hardwood}, Limits: Limits{BackMargin: 15 * quantity.Deg, ForwardMargin: 15 * quantity.Deg}},
-		Company: []Usual{Riders},
+		Name: "horse", Directions: [2]Directions{backAndForth, backAndForth}, Ridden: true, Postures: riding,
+		Unsaid: Design{Floor: Floor{Surface: Hardwood}, Limits: Limits{BackMargin: 15 * quantity.Deg, ForwardMargin: 15 * quantity.Deg}},
+		Usual:  []Usual{Riders},
 	},
 }
 

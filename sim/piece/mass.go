@@ -33,8 +33,8 @@ const (
 
 // Source returns the one source of the mass of the piece. The error is a [*KeyError].
 func (d Design) Source() (Source, error) {
-	sources := given(way{string(ByBody), d.Body.Mass > 0}, way{string(ByParts), len(d.Parts) > 0},
-		way{string(ByReadings), d.Measured.Weighed()}, way{string(ByWeight), d.Piece.Mass > 0})
+	sources := given(alternative{string(ByBody), d.Body.Mass > 0}, alternative{string(ByParts), len(d.Parts) > 0},
+		alternative{string(ByReadings), d.Measured.Weighed()}, alternative{string(ByWeight), d.Piece.Mass > 0})
 	switch len(sources) {
 	case 0:
 		return "", &KeyError{Key: "piece", Reason: "the weight of the piece is missing: a guess is enough", Give: "piece"}

@@ -121,7 +121,7 @@ func (u Usual) String() string { return usualNames[u] }
 // Checks reports whether a usual person is to be checked: of the company of such a piece, not left out, and no
 // sitter has that name.
 func (d Design) Checks(u Usual) bool {
-	return slices.Contains(d.Traits().Company, u) && !d.People.Without[u] &&
+	return slices.Contains(d.Traits().Usual, u) && !d.People.Without[u] &&
 		!slices.ContainsFunc(d.Sitters, func(s Sitter) bool { return s.Name == u.String() })
 }
 

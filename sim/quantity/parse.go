@@ -72,7 +72,7 @@ func bounded(text string, x float64, kind Kind, system System) (float64, error) 
 }
 
 // feetAndInches reads two parts, feet and then inches.
-func feetAndInches(text string, parts []part, system System) (float64, error) {
+func feetAndInches(text string, parts []term, system System) (float64, error) {
 	s := &scales[Length]
 	feet, isFeet := s.factor(parts[0].unit)
 	inches, isInches := s.factor(cmp.Or(parts[1].unit, "in"))
@@ -119,8 +119,8 @@ func Shown(text string, most int) string {
 	}, strings.ToValidUTF8(text, "?"))
 }
 
-// A part is one number with its unit, "" where it brings none.
-type part struct {
+// A term is one number with its unit, "" where it brings none.
+type term struct {
 	number float64
 	unit   string
 }
@@ -130,7 +130,7 @@ type part struct {
 const longest = 100
 
 // split parts a text into its numbers with their units.
-func split(text string, system System) ([]part, error) {
+func split(text string, system System) ([]term, error) {
 	rest := strings.TrimSpace(tidy(text))
 	switch {
 	case rest == "":
@@ -138,7 +138,7 @@ func split(text string, system System) ([]part, error) {
 	case len(rest) > longest:
 		return nil, fmt.Errorf(" of at most %d letters", longest)
 	}
-	var parts []part
+	var parts []term
 	for rest != "" {
 		if len(parts) == 2 {
 			return nil, fmt.Errorf("")
@@ -148,7 +148,7 @@ func split(text string, system System) ([]part, error) {
 			return nil, err
 		}
 		name, next := readUnit(behind)
-		parts = append(parts, part{number, name})
+		parts = append(parts, term{number, name})
 		rest = strings.TrimSpace(next)
 		if rest != "" && name == "" {
 			return nil, fmt.Errorf("")

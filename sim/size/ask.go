@@ -50,7 +50,7 @@ func ask(d piece.Design) (question, error) {
 	q.start = shape{radii: []float64{radius}, nose: nose, tail: tail}
 	q.room = roomOf(q.start)
 	weighed := d.Measured.Weight > 0 || d.Measured.Front > 0 || d.Measured.Rear > 0
-	q.alike = d.Ways().Across
+	q.alike = d.Directions().Across
 	_, leans := q.leanOf()
 	q.movable = leans && !weighed && !q.alike // for nothing else
 	return q, nil

@@ -11,26 +11,26 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// A Way is what is kept of a piece that is liked.
-type Way int
+// A Keep is what is kept of a piece that is liked.
+type Keep int
 
 const (
-	SameTime       Way = iota // of one rock
-	SameSteadiness            // R − H
-	SameProportion            // R/H
+	SameTime       Keep = iota // of one rock
+	SameSteadiness             // R − H
+	SameProportion             // R/H
 	SameRadius
 )
 
-// Ways are all of them.
-var Ways = [...]Way{SameTime, SameSteadiness, SameProportion, SameRadius}
+// Keeps are all of them.
+var Keeps = [...]Keep{SameTime, SameSteadiness, SameProportion, SameRadius}
 
-func (w Way) String() string {
+func (w Keep) String() string {
 	return [...]string{"same time", "same steadiness", "same proportion", "radius kept"}[w]
 }
 
 // A Kept is the new piece with its radii scaled so that one thing is as in the old one.
 type Kept struct {
-	Way    Way
+	Keep   Keep
 	Found  bool           // else no radius does it, and the rest is empty
 	Exact  float64        // the radius at the rest, m
 	Scale  float64        // of all radii, against those the new piece was drawn with
@@ -43,7 +43,7 @@ type Kept struct {
 type Likeness struct {
 	Old, New         Feel
 	OldPiece, Wanted check.Balanced // as they were given
-	Ways             [len(Ways)]Kept
+	Kept             [len(Keeps)]Kept
 	Rules            []Rule // of the trade, for the new piece
 }
 
@@ -76,8 +76,8 @@ func Like(old, wanted piece.Design) (Likeness, error) {
 	if err != nil {
 		return l, err
 	}
-	for i, way := range Ways {
-		if l.Ways[i], err = l.kept(way, company.First()); err != nil {
+	for i, way := range Keeps {
+		if l.Kept[i], err = l.kept(way, company.First()); err != nil {
 			return l, err
 		}
 	}
@@ -98,7 +98,7 @@ func (e *OldError) Unwrap() error { return e.Err }
 
 // wantedRadius returns the radius at the rest that keeps what the way says, with the height
 // and gyration of the new piece there.
-func (w Way) wantedRadius(old, now Feel) float64 {
+func (w Keep) wantedRadius(old, now Feel) float64 {
 	switch w {
 	case SameTime:
 		return now.RadiusForPeriod(old.Period)
@@ -114,8 +114,8 @@ func (w Way) wantedRadius(old, now Feel) float64 {
 const leastScale, mostScale = 0.25, 8.0
 
 // kept solves for one way. Where the piece has no rest its radius is too small.
-func (l *Likeness) kept(way Way, company check.Sitters) (Kept, error) {
-	k := Kept{Way: way}
+func (l *Likeness) kept(way Keep, company check.Sitters) (Kept, error) {
+	k := Kept{Keep: way}
 	at := func(scale float64) (now Feel, short float64) {
 		report, err := company.Balance(l.scaled(scale, way))
 		if err != nil {
@@ -144,7 +144,7 @@ func (l *Likeness) kept(way Way, company check.Sitters) (Kept, error) {
 
 // scaled returns the new piece with all its radii scaled, and under SameProportion with the
 // ends of the old one, as much larger as the radius at its rest is, or its largest where it has none.
-func (l *Likeness) scaled(scale float64, way Way) piece.Design {
+func (l *Likeness) scaled(scale float64, way Keep) piece.Design {
 	d := withRadii(l.Wanted.Design, scale)
 	if way != SameProportion {
 		return d

@@ -67,17 +67,17 @@ func TestInversion(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, k := range l.Ways {
-			if k.Way == SameProportion {
+		for _, k := range l.Kept {
+			if k.Keep == SameProportion {
 				continue // it scales the lengths too
 			}
 			if !k.Found {
-				t.Fatalf("%v of %+v: not found", k.Way, old)
+				t.Fatalf("%v of %+v: not found", k.Keep, old)
 			}
 			got := drawn.Rocker.Radius * k.Scale
 			// J/(m·g) and the rest carry a dozen roundings, magnified by R/(R − H) of some 3
 			if math.Abs(got-old.Rocker.Radius) > 1e-12*old.Rocker.Radius {
-				t.Errorf("%v: radius %v, want %v: off by %g", k.Way, got, old.Rocker.Radius, got/old.Rocker.Radius-1)
+				t.Errorf("%v: radius %v, want %v: off by %g", k.Keep, got, old.Rocker.Radius, got/old.Rocker.Radius-1)
 			}
 		}
 	}
@@ -108,9 +108,9 @@ func TestUnchangedReturnsItself(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, k := range l.Ways {
+		for _, k := range l.Kept {
 			if math.Abs(k.Scale-1) > 1e-12 || math.Abs(k.Design.Rocker.Radius-d.Rocker.Radius) > 1e-12 || math.Abs(k.Design.Rocker.Tail-d.Rocker.Tail) > 1e-12 {
-				t.Errorf("%s, %v: scale %v, %+v", name, k.Way, k.Scale, k.Design.Rocker)
+				t.Errorf("%s, %v: scale %v, %+v", name, k.Keep, k.Scale, k.Design.Rocker)
 			}
 		}
 	}
@@ -138,7 +138,7 @@ func TestScaledPiece(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		k := l.Ways[SameProportion]
+		k := l.Kept[SameProportion]
 		if nose := k.Design.Rocker.Nose; math.Abs(nose-s*old.Rocker.Nose) > RadiusStep(old.Units) {
 			t.Errorf("s = %v: nose %v, want %v", s, nose, s*old.Rocker.Nose)
 		}
@@ -168,8 +168,8 @@ func TestNoSuchRadius(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if l.Ways[SameTime].Found {
-		t.Errorf("on a flat: %+v", l.Ways[SameTime])
+	if l.Kept[SameTime].Found {
+		t.Errorf("on a flat: %+v", l.Kept[SameTime])
 	}
 }
 
@@ -193,7 +193,7 @@ func TestForSitters(t *testing.T) {
 	if err != nil || len(list) != 3 {
 		t.Fatal(err, len(list))
 	}
-	at := func(i int) float64 { return list[i].Like.Ways[SameTime].Exact }
+	at := func(i int) float64 { return list[i].Like.Kept[SameTime].Exact }
 	if !(at(0) < at(1) && at(1) < at(2)) || math.Abs(at(1)-42*inch) > 1e-9 {
 		t.Errorf("radii %v, %v, %v", at(0)/inch, at(1)/inch, at(2)/inch)
 	}

@@ -60,8 +60,8 @@ func TestSolve(t *testing.T) {
 			t.Fatalf("%s: %v", tt.name, err)
 		}
 		p := s.Take()
-		if !p.Met() || p.Curve != OneArc || p.Curve.String() != "one arc" {
-			t.Errorf("%s: %v, met %v: %+v", tt.name, p.Curve, p.Met(), p.Misses)
+		if !p.Met() || p.Shape != OneArc || p.Shape.String() != "one arc" {
+			t.Errorf("%s: %v, met %v: %+v", tt.name, p.Shape, p.Met(), p.Misses)
 		}
 		fresh, err := check.Balance(p.Design)
 		if err != nil {
@@ -88,16 +88,16 @@ func TestNearest(t *testing.T) {
 	}
 	for _, p := range s.Proposals {
 		if score(p.Misses) < score(take.Misses)-1 {
-			t.Errorf("%v scores %v, the one to take %v", p.Curve, score(p.Misses), score(take.Misses))
+			t.Errorf("%v scores %v, the one to take %v", p.Shape, score(p.Misses), score(take.Misses))
 		}
 		for _, m := range p.Misses {
 			if m.must() && m.Steps > 0.5 {
-				t.Errorf("%v breaks what must hold: %+v", p.Curve, m)
+				t.Errorf("%v breaks what must hold: %+v", p.Shape, m)
 			}
 		}
 	}
 	others := s.Others()
-	if len(others) != 4 || others[0].Curve != FlatterTail || others[3].Fitted != 5 {
+	if len(others) != 4 || others[0].Shape != FlatterTail || others[3].Fitted != 5 {
 		t.Errorf("others %+v", others)
 	}
 }
@@ -148,10 +148,10 @@ func TestNamed(t *testing.T) {
 		}
 		seen[name] = true
 	}
-	for _, w := range Ways {
+	for _, w := range Keeps {
 		add(w.String())
 	}
-	for _, c := range []Curve{OneArc, TwoArcs, ThreeArcs, FlatterTail, EvenTime} {
+	for _, c := range []Shape{OneArc, TwoArcs, ThreeArcs, FlatterTail, EvenTime} {
 		add(c.String())
 	}
 	for _, a := range []Alteration{SlidConcentric, SlidStraight, RearLegsCut, Worn, PorchSlope, LeansAnInch} {

@@ -12,24 +12,24 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// A Curve is a kind of rocker that is proposed.
-type Curve int
+// A Shape is a kind of rocker that is proposed.
+type Shape int
 
 const (
-	OneArc Curve = iota
+	OneArc Shape = iota
 	TwoArcs
 	ThreeArcs
 	FlatterTail // one arc with a flatter one behind, as a brake
 	EvenTime    // a rock takes the same time large or small
 )
 
-func (c Curve) String() string {
+func (c Shape) String() string {
 	return [...]string{"one arc", "two arcs", "three arcs", "flatter tail", "even time"}[c]
 }
 
 // A Proposal is a rocker that was found, rounded to what a maker sets.
 type Proposal struct {
-	Curve  Curve
+	Shape  Shape
 	Design piece.Design
 	Report check.Balanced // of Design, the first part of what Check finds
 	Misses []Miss         // how each aim came out, rounded as it is
@@ -86,7 +86,7 @@ func Solve(d piece.Design, seed uint64) (Solution, error) {
 		most = 1 // several would be left and right alike, with the flatter ones at both ends
 	}
 	for arcs := 2; arcs <= most && !s.Proposals[len(s.Proposals)-1].Met(); arcs++ { // as few as will do
-		s.Proposals = append(s.Proposals, q.propose(Curve(arcs-1), q.compound(one, arcs, seed)))
+		s.Proposals = append(s.Proposals, q.propose(Shape(arcs-1), q.compound(one, arcs, seed)))
 	}
 	least := math.Inf(1)
 	for _, p := range s.Proposals {
@@ -132,7 +132,7 @@ func (s Solution) Others() []Proposal {
 
 // propose rounds a shape to what a maker sets, and says how it comes out. Ends that must be
 // so long for a limit are rounded up, those that must be so short down.
-func (q *question) propose(curve Curve, s shape) Proposal {
+func (q *question) propose(curve Shape, s shape) Proposal {
 	step := RadiusStep(q.design.Units)
 	s.radii, s.joints = slices.Clone(s.radii), slices.Clone(s.joints)
 	for i := range s.radii {
@@ -164,8 +164,8 @@ func (q *question) propose(curve Curve, s shape) Proposal {
 }
 
 // proposal says how a design comes out. Its limits are those of the file again.
-func (q *question) proposal(curve Curve, d piece.Design) Proposal {
-	p := Proposal{Curve: curve}
+func (q *question) proposal(curve Shape, d piece.Design) Proposal {
+	p := Proposal{Shape: curve}
 	p.Design = rounded(d, q.design.Rocker)
 	asked, err := q.company.Balance(p.Design)
 	if err != nil {

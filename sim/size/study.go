@@ -21,7 +21,7 @@ type Study struct {
 	Spreads       []Spread // of each quantity there is, in the order of Quantities
 	Limits        []Failing
 	Fails         int // chairs in which any limit fails
-	Astray        int // chairs that are no piece, or lack a quantity that the nominal one has
+	Unusable      int // chairs that are no piece, or lack a quantity that the nominal one has
 }
 
 // Stopped reports whether the study was stopped before all chairs were made.

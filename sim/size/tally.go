@@ -56,7 +56,7 @@ func (t *tally) add(errors []float64, readings Readings, fails []bool) {
 		both[len(errors)+int(q)] = readings[q] - t.now[q]
 	}
 	if !whole {
-		t.Astray++
+		t.Unusable++
 		return
 	}
 	floats.Add(t.sums, both)
@@ -65,7 +65,7 @@ func (t *tally) add(errors []float64, readings Readings, fails []bool) {
 
 // join adds what another tally counted.
 func (t *tally) join(other *tally) {
-	t.Chairs, t.Fails, t.Astray = t.Chairs+other.Chairs, t.Fails+other.Fails, t.Astray+other.Astray
+	t.Chairs, t.Fails, t.Unusable = t.Chairs+other.Chairs, t.Fails+other.Fails, t.Unusable+other.Unusable
 	for i := range t.Limits {
 		t.Limits[i].Fails += other.Limits[i].Fails
 	}
@@ -93,7 +93,7 @@ func (t *tally) study(asked int) Study {
 // with the coefficients b of the linear regression on all measures, and what is left over, 1
 // less the share of variance explained.
 func (t *tally) shares(q Quantity) (shares []float64, leftOver float64) {
-	k, n := len(t.varied), float64(t.Chairs-t.Astray)
+	k, n := len(t.varied), float64(t.Chairs-t.Unusable)
 	shares = make([]float64, k)
 	covary := func(i, j int) float64 { return t.products.At(i, j)/n - t.sums[i]*t.sums[j]/(n*n) }
 	reading := k + int(q)

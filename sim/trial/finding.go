@@ -58,8 +58,8 @@ type Finding struct {
 	Beyond *piece.Beyond
 	Bent   *check.Bending
 	Doubt  *readings.Doubt
-	Rises  *rises.Fit   // of the side that Who names: a rise that the others contradict, or no curve
-	Curve  *piece.Curve // of two rockers that are not one curve
+	Rises  *rises.Fit    // of the side that Who names: a rise that the others contradict, or no curve
+	Curve  *piece.Traced // of two rockers that are not one curve
 }
 
 // findings returns all that is wrong with a design, the gravest first, and of one level the worst.
@@ -209,7 +209,7 @@ func warnings(r *check.Report) []Finding {
 }
 
 // Uneven returns what is wrong with the rises of measured rockers.
-func Uneven(c *piece.Curve) []Finding {
+func Uneven(c *piece.Traced) []Finding {
 	if c == nil {
 		return nil
 	}

@@ -17,19 +17,19 @@ import (
 // A Survival is what one load comes back from. Angles are from its rest.
 type Survival struct {
 	Load          string
-	Back, Forward float64 // largest releases without losses, rad
-	Shove         float64 // least force to the rear at the top of the back for ShoveTime after which it goes over, either way, or the floor lets go, N; NaN without a back
-	ShoveNone     bool    // none does, up to Shove
-	EndedBy       string  // what ends that shove: goes over backwards, floor lets go, lifts off; "" where none does
-	Speed         float64 // least speed of the top of the back, to the rear, that takes it over backwards, without losses, m/s
-	Fates         []Fate  // what becomes of it in other trials
+	Back, Forward float64  // largest releases without losses, rad
+	Shove         float64  // least force to the rear at the top of the back for ShoveTime after which it goes over, either way, or the floor lets go, N; NaN without a back
+	ShoveNone     bool     // none does, up to Shove
+	EndedBy       string   // what ends that shove: goes over backwards, floor lets go, lifts off; "" where none does
+	Speed         float64  // least speed of the top of the back, to the rear, that takes it over backwards, without losses, m/s
+	Trials        []Result // what becomes of it in other trials
 }
 
 // ShoveTime is how long a shove lasts, s; our judgement.
 const ShoveTime = 0.3
 
-// A Fate is what becomes of a piece in one trial.
-type Fate struct {
+// A Result is what becomes of a piece in one trial.
+type Result struct {
 	Name    string
 	Outcome sim.Outcome
 	Margin  float64 // least angle left to a hilltop, rad
@@ -55,7 +55,7 @@ func survival(r *check.Report, l *check.Load) Survival {
 	}
 	try := func(name string, l *check.Load, start motion.Start) {
 		t := motion.Run(l.Rig, l.Balance, start, motion.Options{Duration: watched, Losses: losses(d, l)})
-		s.Fates = append(s.Fates, Fate{name, t.Outcome, t.Margin, t.Lift, t.Needs, t.Last.Tilt})
+		s.Trials = append(s.Trials, Result{name, t.Outcome, t.Margin, t.Lift, t.Needs, t.Last.Tilt})
 	}
 	become := func(name string, from, to *check.Load) { // at once, from rest: there is no rate to keep
 		try(name, to, motion.Start{Tilt: from.Balance.Rest.Tilt})
@@ -102,7 +102,7 @@ func shove(d piece.Design, l *check.Load, at r2.Vec) (force float64, none bool, 
 		trace := motion.Run(l.Rig, l.Balance, start, options)
 		return trace.EndedBy()
 	}
-	if force, none = motion.Hardest(func(force float64) bool { return pushed(force) != "" }, most); none {
+	if force, none = motion.LeastThat(func(force float64) bool { return pushed(force) != "" }, most); none {
 		return force, true, ""
 	}
 	return force, false, pushed(force)

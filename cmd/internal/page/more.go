@@ -68,8 +68,8 @@ func (s *Site) like(ctx context.Context, a ask, f *design.File) (any, error) {
 	if err != nil {
 		return nil, f.Explain(err)
 	}
-	for _, k := range l.Ways {
-		if k.Way.String() != a.Way {
+	for _, k := range l.Kept {
+		if k.Keep.String() != a.Way {
 			continue
 		}
 		if !k.Found {

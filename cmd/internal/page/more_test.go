@@ -89,7 +89,7 @@ func TestPatterns(t *testing.T) {
 // TestDropped holds that work whose reader has gone is not begun, and that a full line is
 // said to be full.
 func TestDropped(t *testing.T) {
-	d := desk{slots: make(chan struct{}, 1), line: make(chan struct{}, 1)}
+	d := queue{slots: make(chan struct{}, 1), line: make(chan struct{}, 1)}
 	d.slots <- struct{}{}
 	ctx, gone := context.WithCancel(context.Background())
 	ended := make(chan error)

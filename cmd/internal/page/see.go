@@ -93,7 +93,7 @@ func (s *Site) see(ctx context.Context, a ask) (view, error) {
 	v.sheet(words.Check(answer, f.Name, f.CallChanged, nil), a.More)
 	line := words.Held(answer)
 	v.Held = held{!line.Bad, line.Text}
-	v.Load, v.Sides = w.Load.Name, [2]string{report.Design.Ways().Back, report.Design.Ways().Forward}
+	v.Load, v.Sides = w.Load.Name, [2]string{report.Design.Directions().Back, report.Design.Directions().Forward}
 	_, v.Back = report.Design.TopOfBack()
 	for i := range report.Loads {
 		v.Loads = append(v.Loads, report.Loads[i].Name)

@@ -19,21 +19,21 @@ const Port = 4600
 // triedPorts is how many ports are tried, one after the other.
 const triedPorts = 20
 
-// A Door is where a site is served, on loopback alone.
-type Door struct {
+// A Listener holds the ports on which a site is served, on loopback alone.
+type Listener struct {
 	Port      int // the one that was free
 	listeners []net.Listener
 }
 
 // URL returns the address of the page.
-func (d *Door) URL() string { return fmt.Sprintf("http://127.0.0.1:%d/", d.Port) }
+func (d *Listener) URL() string { return fmt.Sprintf("http://127.0.0.1:%d/", d.Port) }
 
 // Open listens on a port of 127.0.0.1, and of ::1 where there is one; where the port is
 // taken, on the next that is free. Port 0 is any.
-func Open(port int) (*Door, error) {
+func Open(port int) (*Listener, error) {
 	var err error
 	for p := port; p <= 65535 && p < port+triedPorts; p++ {
-		var d *Door
+		var d *Listener
 		if d, err = open(p); err == nil {
 			return d, nil
 		}
@@ -51,12 +51,12 @@ func taken(err error) bool {
 	return errors.Is(err, syscall.EADDRINUSE) || errors.Is(err, windows)
 }
 
-func open(port int) (*Door, error) {
+func open(port int) (*Listener, error) {
 	four, err := net.Listen("tcp4", net.JoinHostPort("127.0.0.1", strconv.Itoa(port)))
 	if err != nil {
 		return nil, err
 	}
-	d := &Door{Port: four.Addr().(*net.TCPAddr).Port, listeners: []net.Listener{four}}
+	d := &Listener{Port: four.Addr().(*net.TCPAddr).Port, listeners: []net.Listener{four}}
 	six, err := net.Listen("tcp6", net.JoinHostPort("::1", strconv.Itoa(d.Port)))
 	switch {
 	case err == nil:
@@ -68,7 +68,7 @@ func open(port int) (*Door, error) {
 }
 
 // hosts are the names by which the page is asked for.
-func (d *Door) hosts() []string {
+func (d *Listener) hosts() []string {
 	port := ":" + strconv.Itoa(d.Port)
 	return []string{"127.0.0.1" + port, "localhost" + port, "[::1]" + port}
 }
@@ -84,8 +84,8 @@ const (
 )
 
 // Serve serves the site until ctx is done, and then closes within half a second.
-func (d *Door) Serve(ctx context.Context, s *Site) error {
-	var connections few
+func (d *Listener) Serve(ctx context.Context, s *Site) error {
+	var connections connections
 	server := &http.Server{
 		Handler: s.handler(d.hosts()), ConnContext: connections.begun, ConnState: connections.ended,
 		ReadHeaderTimeout: headTime, ReadTimeout: readTime, WriteTimeout: writeTime, IdleTimeout: idleTime,

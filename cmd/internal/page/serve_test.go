@@ -26,7 +26,7 @@ var (
 
 // served serves the chair on a free port until the test ends, or until stop is called,
 // which says how long that took.
-func served(t testing.TB) (door *Door, stop func() time.Duration) {
+func served(t testing.TB) (door *Listener, stop func() time.Duration) {
 	t.Helper()
 	door, err := Open(0)
 	if err != nil {

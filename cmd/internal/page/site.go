@@ -44,7 +44,7 @@ func (s *Site) handler(hosts []string) http.Handler {
 		mux.Handle("GET "+path, content(file[1], data))
 	}
 	mux.Handle("GET /rocking.js", content("text/javascript; charset=utf-8", []byte(plots.Script)))
-	d := desk{slots: make(chan struct{}, mostAtOnce), line: make(chan struct{}, mostWaiting)}
+	d := queue{slots: make(chan struct{}, mostAtOnce), line: make(chan struct{}, mostWaiting)}
 	mux.Handle("GET /start", d.answer(func(context.Context, ask) (any, error) { return s.Start, nil }))
 	mux.Handle("POST /start", d.answer(s.begin))
 	mux.Handle("POST /see", d.answer(func(ctx context.Context, a ask) (any, error) { return s.see(ctx, a) }))
@@ -71,8 +71,8 @@ const (
 	mostWaiting = 64
 )
 
-// A desk is where requests are worked on, few at once.
-type desk struct{ slots, line chan struct{} }
+// A queue is where requests are worked on, few at once.
+type queue struct{ slots, line chan struct{} }
 
 // errBusy is said where too many wait.
 var errBusy = errors.New("too much is asked at once; try again")
@@ -81,7 +81,7 @@ var errBusy = errors.New("too much is asked at once; try again")
 type job func(context.Context, ask) (any, error)
 
 // answer answers requests with what a job makes of them.
-func (d *desk) answer(make job) http.Handler {
+func (d *queue) answer(make job) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		var a ask
 		if r.Method == http.MethodPost {
@@ -110,7 +110,7 @@ func (d *desk) answer(make job) http.Handler {
 }
 
 // work does one thing when it is its turn, if its reader is still there.
-func (d *desk) work(ctx context.Context, do func() (any, error)) (any, error) {
+func (d *queue) work(ctx context.Context, do func() (any, error)) (any, error) {
 	select {
 	case d.line <- struct{}{}:
 		defer func() { <-d.line }()

@@ -38,11 +38,11 @@ func survival(s trial.Survival) Object {
 		{"release_back_deg", degrees(s.Back)}, {"release_forward_deg", degrees(s.Forward)},
 		{"shove_n", where(!s.ShoveNone, s.Shove)}, {"ended_by", s.EndedBy},
 		{"crest_speed_m_s", s.Speed},
-		{"trials", each(s.Fates, fate)},
+		{"trials", each(s.Trials, fate)},
 	}
 }
 
-func fate(f trial.Fate) Object {
+func fate(f trial.Result) Object {
 	return Object{
 		{"name", f.Name}, {"outcome", f.Outcome.String()},
 		{"least_margin_deg", degrees(f.Margin)}, {"largest_lift_share", f.Lift},

@@ -23,7 +23,7 @@ func Like(l size.Likeness) Object {
 	return Object{
 		{"old", feel(l.Old, l.OldPiece)},
 		{"new", feel(l.New, l.Wanted)},
-		{"ways", each(l.Ways[:], kept)},
+		{"ways", each(l.Kept[:], kept)},
 		{"common_practice", where(len(rules) > 0, rules)},
 	}
 }
@@ -42,7 +42,7 @@ func feel(f size.Feel, r check.Balanced) Object {
 // kept is one way to keep the feel: exact, and rounded to what a maker sets.
 func kept(k size.Kept) Object {
 	return Object{
-		{"keeps", k.Way.String()}, {"found", k.Found},
+		{"keeps", k.Keep.String()}, {"found", k.Found},
 		{"radius_exact_m", where(k.Found, k.Exact)}, {"scale", where(k.Found, k.Scale)},
 		{"rounded", where(k.Found, rocker(k.Report))},
 	}
@@ -113,7 +113,7 @@ func proposal(p size.Proposal) Object {
 	}
 	return Object{
 		{"fitted_arcs", given(p.Fitted)}, // of even time
-		{"curve", p.Curve.String()}, {"met", p.Met()}, {"aims", each(p.Misses, aim)},
+		{"curve", p.Shape.String()}, {"met", p.Met()}, {"aims", each(p.Misses, aim)},
 		{"evenness", even}, {"rocker", rocker(p.Report)},
 	}
 }
@@ -190,7 +190,7 @@ func Study(d piece.Design, s size.Study) Object {
 	return Object{
 		{"design", d.Title},
 		{"asked", s.Asked}, {"chairs", s.Chairs}, {"stopped", s.Stopped()},
-		{"any_limit_fails", s.Fails}, {"no_rest", s.Astray},
+		{"any_limit_fails", s.Fails}, {"no_rest", s.Unusable},
 		{"measures", each(s.Varied, varied)},
 		{"spreads", each(s.Spreads, func(one size.Spread) Object { return spread(one, s.Nominal) })},
 		{"limits", each(s.Limits, func(f size.Failing) Object { return append(limit(f.Limit), pair{"fails", f.Fails}) })},

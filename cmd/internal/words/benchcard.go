@@ -228,7 +228,7 @@ func (v voice) taken(l layout.Layout) string {
 		texts = append(texts, "rockers "+pick(l.Made == piece.Laminated, "glued up from strips", "sawn from a board"))
 	}
 	said := when(len(texts) > 0, "NOT DRAWN, SO TAKEN: %s.", strings.Join(texts, "; "))
-	for _, w := range l.Astray {
+	for _, w := range l.OffRocker {
 		said += fmt.Sprintf(" NOT DRAWN, SO LEFT OUT: the %s legs, which miss this rocker %s.", w, takenUnder(w))
 	}
 	return strings.TrimSpace(said)

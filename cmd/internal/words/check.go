@@ -132,7 +132,7 @@ func DoesNotStand(r check.Report, l *check.Load) string {
 
 // Feels says which radius keeps a feel, or that none does.
 func Feels(k size.Kept) string {
-	way := upperFirst(k.Way.String())
+	way := upperFirst(k.Keep.String())
 	if !k.Found {
 		return way + ": no radius does that here."
 	}

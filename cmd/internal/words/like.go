@@ -50,8 +50,8 @@ func Like(l size.Likeness, source string, changes []string, take string) sheet.S
 // ways returns the columns of the ways, behind a first one.
 func ways(head string, first check.Balanced, l size.Likeness) []Column {
 	columns := []Column{{Head: head, Report: first}}
-	for _, k := range l.Ways {
-		columns = append(columns, Column{Head: k.Way.String(), Report: k.Report})
+	for _, k := range l.Kept {
+		columns = append(columns, Column{Head: k.Keep.String(), Report: k.Report})
 	}
 	return columns
 }
@@ -59,7 +59,7 @@ func ways(head string, first check.Balanced, l size.Likeness) []Column {
 // ruleTable sets the rules of the trade beside each other.
 func (v voice) ruleTable(l size.Likeness) sheet.Block {
 	t := &sheet.Table{Head: []string{"rule", "radius", "one rock there", ""}}
-	keep := l.Ways[size.SameTime]
+	keep := l.Kept[size.SameTime]
 	for _, r := range l.Rules {
 		height, miss := v.length(r.Height), ""
 		if more := v.more(r.Radius - keep.Exact); keep.Found {
@@ -110,19 +110,19 @@ func (v voice) likeTable(l size.Likeness) *sheet.Table {
 
 // whenChosen says for each way when a maker would choose it.
 func (v voice) whenChosen(l size.Likeness) []sheet.Line {
-	reasons := map[size.Way]string{
+	reasons := map[size.Keep]string{
 		size.SameTime:       "for who likes its beat.",
 		size.SameSteadiness: "for who likes how it answers a lean.",
 		size.SameProportion: "when all grows alike; larger is slower.",
 		size.SameRadius:     "when the form or the trammel is there already.",
 	}
 	var lines []sheet.Line
-	for _, k := range l.Ways {
-		text := when(k.Way != size.SameRadius, "%s; ", v.more(k.Exact-l.Old.Radius)) + reasons[k.Way]
+	for _, k := range l.Kept {
+		text := when(k.Keep != size.SameRadius, "%s; ", v.more(k.Exact-l.Old.Radius)) + reasons[k.Keep]
 		if !k.Found {
 			text = "no radius does it here."
 		}
-		lines = append(lines, sheet.Line{Label: upperFirst(k.Way.String()) + ":", Text: text, Bad: !k.Found})
+		lines = append(lines, sheet.Line{Label: upperFirst(k.Keep.String()) + ":", Text: text, Bad: !k.Found})
 	}
 	return lines
 }
@@ -185,8 +185,8 @@ func ForSitters(d piece.Design, list []size.ForSitter) []sheet.Block {
 	t := &sheet.Table{Caption: "Radius for other sitters",
 		Head: []string{"sitter", "same time", "same steadiness", "same proportion", "rocks as it is", ""}}
 	for _, s := range list {
-		radius := func(way size.Way) string {
-			k := s.Like.Ways[way]
+		radius := func(way size.Keep) string {
+			k := s.Like.Kept[way]
 			switch {
 			case !k.Found:
 				return "–"
@@ -195,7 +195,7 @@ func ForSitters(d piece.Design, list []size.ForSitter) []sheet.Block {
 			}
 			return v.length(k.Design.Rocker.Radius)
 		}
-		ways := []size.Way{size.SameTime, size.SameSteadiness, size.SameProportion}
+		ways := []size.Keep{size.SameTime, size.SameSteadiness, size.SameProportion}
 		t.Add(sheet.Across(quantity.Tall(s.Stature, v.units), ways, radius, timed(s.Like.New.Period), "")...)
 	}
 	old := list[0].Like.Old

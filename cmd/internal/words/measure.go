@@ -144,7 +144,7 @@ func untimed(r *check.Report) string {
 }
 
 // arcs returns the arcs of each rocker that was read.
-func (v voice) arcs(c *piece.Curve) *sheet.Table {
+func (v voice) arcs(c *piece.Traced) *sheet.Table {
 	t := &sheet.Table{Head: []string{"Rocker, from the nose", "radius", "uncertain by", "from the low point, + ahead"}}
 	both := &c.Fit
 	if c.Left == nil || c.Right == nil {
@@ -170,7 +170,7 @@ func (v voice) arcs(c *piece.Curve) *sheet.Table {
 func signed(text string) string { return pick(strings.HasPrefix(text, "-"), "", "+") + text }
 
 // curve says whether the rises were read well, and whether the rockers are one curve.
-func (v voice) curve(c *piece.Curve) []sheet.Line {
+func (v voice) curve(c *piece.Traced) []sheet.Line {
 	var lines []sheet.Line
 	for _, f := range trial.Uneven(c) {
 		lines = append(lines, v.warning(&trial.Answer{}, &f))

@@ -10,7 +10,7 @@ import (
 // one that rocks sideways has a left and a right, one that rocks end to end a head and a foot. Nothing else in
 // this room knows of kinds.
 type phrases struct {
-	piece.Ways
+	piece.Directions
 	piece string // what it is called
 
 	shortForward, shortBack   string // the ways, over a column
@@ -64,8 +64,8 @@ func phrasesOf(d piece.Design) *phrases {
 const judged = "A calculation for your judgement, no certificate. "
 
 var chairs = phrases{
-	Ways:  piece.Design{Kind: piece.Chair}.Ways(),
-	piece: "chair",
+	Directions: piece.Design{Kind: piece.Chair}.Directions(),
+	piece:      "chair",
 
 	shortForward: "forward", shortBack: "back", overForward: "forwards", overBack: "backwards", angleForward: " fwd",
 	nose: "nose", tail: "tail", noseEnd: "nose", tailEnd: "tail",
@@ -127,7 +127,7 @@ var horses = chairs.but(func(p *phrases) {
 })
 
 var endwise = chairs.but(func(p *phrases) {
-	p.turned(piece.Design{Kind: piece.Cradle, Rocks: piece.End}.Ways())
+	p.turned(piece.Design{Kind: piece.Cradle, Rocks: piece.End}.Directions())
 	p.shortForward, p.shortBack, p.reachAhead, p.reachBehind = "foot", "head", "at the foot", "at the head"
 	p.piece, p.owners, p.rider, p.seated = "cradle", "INFANTS", "the first infant", "laden"
 	p.fails, p.falls = "tilted further at rest than we like", "tilts"
@@ -157,7 +157,7 @@ var endwise = chairs.but(func(p *phrases) {
 
 var sideways = endwise.but(func(p *phrases) {
 	p.nose, p.tail, p.noseEnd, p.tailEnd = "right", "left", "right end", "left end"
-	p.turned(piece.Design{Kind: piece.Cradle}.Ways())
+	p.turned(piece.Design{Kind: piece.Cradle}.Directions())
 	p.shortForward, p.shortBack, p.reachAhead, p.reachBehind = "right", "left", "to the right", "to the left"
 	p.angleForward, p.angleBack = " right", " left"
 	p.noseLength, p.tailLength = "the length of the rocker on the right", "the length of the rocker on the left"
@@ -172,8 +172,8 @@ var sideways = endwise.but(func(p *phrases) {
 })
 
 // turned puts the ways of a cradle, whose tips are named already, for those of a chair.
-func (p *phrases) turned(ways piece.Ways) {
-	p.Ways = ways
+func (p *phrases) turned(ways piece.Directions) {
+	p.Directions = ways
 	p.overForward, p.overBack, p.ahead, p.behind = ways.Forward, ways.Back, ways.Forward, ways.Back
 	p.fromCorner = "from the square corner, " + ways.Forward
 	p.fromLow = "from the low point, " + ways.Forward + " (" + ways.Back + ", below zero)"

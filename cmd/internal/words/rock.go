@@ -133,7 +133,7 @@ func (v voice) shove(s trial.Survival) string {
 func (v voice) fates(r trial.Rocking) []sheet.Block {
 	t := &sheet.Table{Head: []string{"Tried", "outcome", "kept", "lift"}}
 	for i, s := range r.Survivals {
-		for _, f := range s.Fates {
+		for _, f := range s.Trials {
 			if bad := f.Outcome != sim.Rocks; bad || i == min(1, len(r.Survivals)-1) {
 				t.Mark(bad, brief(s.Load)+": "+v.renamed.Replace(f.Name), v.renamed.Replace(f.Outcome.String()), v.angle(f.Margin), percent(f.Lift))
 			}
@@ -164,7 +164,7 @@ func (v voice) survives(a trial.Answer) []sheet.Block {
 	}
 	lines := sheet.Says(fmt.Sprintf("%s comes back when let go from up to %s degrees %s or %s %s",
 		upperFirst(brief(s.Load)), v.angle(s.Back), back, v.angle(s.Forward), forward))
-	for _, f := range s.Fates {
+	for _, f := range s.Trials {
 		text := v.renamed.Replace(f.Outcome.String()) + "."
 		switch f.Outcome {
 		case sim.Rocks:

@@ -36,8 +36,8 @@ func Sized(d piece.Design, found size.Solution, others []size.Proposal, source s
 	}
 	even := &sheet.Table{Head: []string{"time of one rock, s", "from 1", "4", "8", "12 degrees", "limits", ""}}
 	for _, p := range append([]size.Proposal{found.Proposals[0]}, others...) {
-		name := p.Curve.String()
-		if p.Curve == size.EvenTime {
+		name := p.Shape.String()
+		if p.Shape == size.EvenTime {
 			name = "even time, " + counted(p.Fitted, "arc")
 		}
 		even.Add(name, evenAt(p.Even, 0), evenAt(p.Even, 1), evenAt(p.Even, 2), evenAt(p.Even, 3), pick(p.Report.Holds(), "hold", "NO"), "")
@@ -69,18 +69,18 @@ func SizedBlocks(d piece.Design, found size.Solution) []sheet.Block {
 const shownArcs = 3
 
 // Shown reports whether a rocker stands on the first page of [Sized].
-func Shown(p size.Proposal) bool { return p.Curve != size.EvenTime || p.Fitted == shownArcs }
+func Shown(p size.Proposal) bool { return p.Shape != size.EvenTime || p.Fitted == shownArcs }
 
 // found says whether the target is met, where not how near it comes, and what sets the answer.
 func (v voice) found(p size.Proposal) []sheet.Line {
 	line := sheet.Line{Label: "NEAREST:", Bad: true}
 	switch short := v.short(p); {
 	case p.Met():
-		line = sheet.Line{Label: "FOUND:", Text: p.Curve.String() + " does all that you aim for."}
+		line = sheet.Line{Label: "FOUND:", Text: p.Shape.String() + " does all that you aim for."}
 	case len(short) == 0:
-		line.Text = p.Curve.String() + " does what you aim for, but what must hold does not."
+		line.Text = p.Shape.String() + " does what you aim for, but what must hold does not."
 	default:
-		line.Text = fmt.Sprintf("%s: %s. All of it cannot be had together.", p.Curve, list(short))
+		line.Text = fmt.Sprintf("%s: %s. All of it cannot be had together.", p.Shape, list(short))
 	}
 	return append([]sheet.Line{line}, v.binds(p)...)
 }
@@ -170,7 +170,7 @@ func (v voice) rejected(proposals []size.Proposal) []sheet.Line {
 			}
 		}
 		if len(failing) > 0 {
-			lines = append(lines, sheet.Line{Label: upperFirst(p.Curve.String()) + ":", Bad: true,
+			lines = append(lines, sheet.Line{Label: upperFirst(p.Shape.String()) + ":", Bad: true,
 				Text: "check would say NO: " + list(failing[:min(2, len(failing))]) + "."})
 		}
 	}
@@ -183,7 +183,7 @@ func (v voice) sizedTable(target piece.Target, found, others []size.Proposal) *s
 	var even [][]float64
 	for _, p := range slices.Concat(found, others) {
 		if Shown(p) && len(columns) < 5 { // so many stand side by side
-			columns = append(columns, Column{Head: p.Curve.String(), Report: p.Report})
+			columns = append(columns, Column{Head: p.Shape.String(), Report: p.Report})
 			even = append(even, p.Even)
 		}
 	}
@@ -214,9 +214,9 @@ func (v voice) curves(one size.Proposal, others []size.Proposal) []sheet.Line {
 	for _, p := range others {
 		misses, even := v.short(p), p.Even
 		switch {
-		case p.Curve == size.FlatterTail && len(misses) > len(v.short(one)):
+		case p.Shape == size.FlatterTail && len(misses) > len(v.short(one)):
 			lines = append(lines, sheet.Line{Label: "Flatter tail, a brake:", Text: "it misses: " + list(misses) + "."})
-		case p.Curve == size.FlatterTail:
+		case p.Shape == size.FlatterTail:
 			lines = append(lines, sheet.Line{Label: "Flatter tail, a brake:", Text: fmt.Sprintf("the same rock in the middle; "+
 				"leaning furthest the weight must lift %s, not %s.",
 				v.length(p.Report.Leaning().Balance.Back.Lift), v.bare(one.Report.Leaning().Balance.Back.Lift))})

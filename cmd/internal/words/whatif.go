@@ -179,8 +179,8 @@ func Study(d piece.Design, s size.Study, source string) sheet.Sheet {
 		limits.Text, limits.Bad = "one or more fail in "+inHundred(float64(s.Fails)/float64(s.Chairs))+" of 100.", true
 	}
 	lines = append(lines, limits)
-	if s.Astray > 0 {
-		lines = append(lines, sheet.Wrong(thousands(s.Astray)+" of them do not rest at all."))
+	if s.Unusable > 0 {
+		lines = append(lines, sheet.Wrong(thousands(s.Unusable)+" of them do not rest at all."))
 	}
 	blocks := []sheet.Block{{Lines: lines}, {Table: v.spreads(s)}}
 	failing := &sheet.Table{Caption: "How often each limit fails", Head: []string{"fails", "of 100", ""}}

@@ -13,8 +13,8 @@ import (
 	"rockerwright/rocker/rises"
 )
 
-// A Curve is what the rises of a straightedge, or points of the edge, say of the rockers.
-type Curve struct {
+// A Traced is what the rises of a straightedge, or points of the edge, say of the rockers.
+type Traced struct {
 	Left, Right *rises.Fit // nil where it was not read
 	Drawn       *rises.Fit // of rises or points that stand for the drawing of both; else nil
 	Fit         rises.Fit  // of both, their mean
@@ -25,7 +25,7 @@ type Curve struct {
 
 // Profile returns the floor edge, as drawn or as measured, and of one that was read off an edge
 // what was found.
-func (d Design) Profile() (rocker.Profile, *Curve, error) {
+func (d Design) Profile() (rocker.Profile, *Traced, error) {
 	key, read, ways := "measured", d.Measured.curve, d.Rocker.ways()
 	switch measured := d.Measured.curved(); {
 	case measured && len(ways) > 0:
@@ -71,8 +71,8 @@ func (d Design) Fitted() (Design, error) {
 
 // ways returns the keys by which the floor edge is given, of which there should be one.
 func (r Rocker) ways() []string {
-	return given(way{"rises", len(r.Rises) > 0}, way{"points", len(r.Points) > 0},
-		way{"arcs", len(r.Arcs) > 0}, way{"radius", r.Radius != 0})
+	return given(alternative{"rises", len(r.Rises) > 0}, alternative{"points", len(r.Points) > 0},
+		alternative{"arcs", len(r.Arcs) > 0}, alternative{"radius", r.Radius != 0})
 }
 
 // Read reports whether the floor edge is what was read off one, measured or instead of a drawing.
@@ -82,7 +82,7 @@ func (d Design) Read() bool { return d.Measured.curved() || d.Rocker.traced() }
 func (r Rocker) traced() bool { return len(r.Rises) > 0 || len(r.Points) > 0 }
 
 // curve fits the rises or the points that are given.
-func (r Rocker) curve() (*Curve, error) {
+func (r Rocker) curve() (*Traced, error) {
 	ways := r.ways()
 	key := "rocker." + ways[0]
 	if len(ways) > 1 {
@@ -96,7 +96,7 @@ func (r Rocker) curve() (*Curve, error) {
 	if err != nil {
 		return nil, risesError(key, err)
 	}
-	return &Curve{Drawn: &fit, Fit: fit, One: true}, nil
+	return &Traced{Drawn: &fit, Fit: fit, One: true}, nil
 }
 
 // rises returns what was read off the edge, from the nose.
@@ -124,7 +124,7 @@ func (r Rocker) rises() (rises.Row, error) {
 }
 
 // curve fits the rises that were read.
-func (m Measured) curve() (*Curve, error) {
+func (m Measured) curve() (*Traced, error) {
 	if len(m.Left) > 0 && len(m.Right) > 0 && len(m.Left) != len(m.Right) {
 		return nil, &KeyError{Key: "measured.right", Reason: fmt.Sprintf("left has %d rises and right %d: read both at the same stations", len(m.Left), len(m.Right))}
 	}
@@ -145,7 +145,7 @@ func (m Measured) curve() (*Curve, error) {
 		return &fit
 	}
 	left, right := slices.Clone(m.Left), slices.Clone(m.Right)
-	c := &Curve{Left: fit("left", left), Right: fit("right", right), One: true}
+	c := &Traced{Left: fit("left", left), Right: fit("right", right), One: true}
 	switch {
 	case err != nil:
 		return nil, err
@@ -158,7 +158,7 @@ func (m Measured) curve() (*Curve, error) {
 		return nil, risesError("measured.left", err)
 	}
 	var station int
-	c.Apart, station, c.One, err = rises.Agree(of(left), of(right))
+	c.Apart, station, c.One, err = rises.Compare(of(left), of(right))
 	c.Station = station + 1
 	return c, err
 }

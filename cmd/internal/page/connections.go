@@ -12,9 +12,9 @@ import (
 // mostConnections is how many connections there are at once. A browser has six.
 const mostConnections = 64
 
-// few bounds the connections of a server: one more takes the place of the oldest on which nothing is
+// connections bounds those of a server: one more takes the place of the oldest on which nothing is
 // being answered, so that who opens many and asks nothing keeps nobody out.
-type few struct {
+type connections struct {
 	mu   sync.Mutex
 	open []*connection // the oldest first
 }
@@ -29,7 +29,7 @@ type connection struct {
 type ofConnection struct{}
 
 // begun takes a connection in and gives its requests the connection. It is the ConnContext of a server.
-func (f *few) begun(ctx context.Context, c net.Conn) context.Context {
+func (f *connections) begun(ctx context.Context, c net.Conn) context.Context {
 	f.mu.Lock()
 	defer f.mu.Unlock()
 	fresh := &connection{Conn: c}
@@ -43,7 +43,7 @@ func (f *few) begun(ctx context.Context, c net.Conn) context.Context {
 }
 
 // ended makes room for another connection. It is the ConnState of a server.
-func (f *few) ended(c net.Conn, state http.ConnState) {
+func (f *connections) ended(c net.Conn, state http.ConnState) {
 	if state == http.StateClosed {
 		f.mu.Lock()
 		defer f.mu.Unlock()
