@@ -168,10 +168,12 @@ func place(temporary, path string, replace bool) error {
 
 // reason returns what the system says, without the name of the draft.
 func reason(err error) error {
-	if onPath, is := errors.AsType[*fs.PathError](err); is {
+	var onPath *fs.PathError
+	if errors.As(err, &onPath) {
 		return onPath.Err
 	}
-	if onLink, is := errors.AsType[*os.LinkError](err); is {
+	var onLink *os.LinkError
+	if errors.As(err, &onLink) {
 		return onLink.Err
 	}
 	return err

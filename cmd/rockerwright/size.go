@@ -100,7 +100,8 @@ func (s *sizing) forFeel(cmd *cobra.Command, file *design.File) error {
 		return err
 	}
 	likeness, err := size.Like(old.Design, file.Design)
-	if wrong, is := errors.AsType[*size.OldError](err); is {
+	var wrong *size.OldError
+	if errors.As(err, &wrong) {
 		return explained(old, wrong.Err)
 	}
 	if err != nil {
@@ -152,7 +153,8 @@ Or name a piece that is liked:
 
 // explained gives an error of sizing its file, and its place where it has one.
 func explained(f *design.File, err error) error {
-	if unsuited, is := errors.AsType[*size.UnsuitedError](err); is {
+	var unsuited *size.UnsuitedError
+	if errors.As(err, &unsuited) {
 		return fmt.Errorf("%s: %s", f.Name, unsuited.Reason)
 	}
 	return f.Explain(err)

@@ -60,8 +60,8 @@ func (f *File) at(offset int, key string, err error) error {
 // Explain gives an error of package piece its place: the line of the file, or the
 // change on the command line. Other errors are returned as they are.
 func (f *File) Explain(err error) error {
-	wrong, is := errors.AsType[*piece.KeyError](err)
-	if !is {
+	var wrong *piece.KeyError
+	if !errors.As(err, &wrong) {
 		return err
 	}
 	if value, changed := f.changed[short(wrong.Key)]; changed {
@@ -96,8 +96,8 @@ var mends = map[string]string{
 // told returns an error's message: of package piece the reason, and an entry that would mend it, as in a file in inches
 // where it was not worked out for this one.
 func (f *File) told(err error) string {
-	e, is := errors.AsType[*piece.KeyError](err)
-	if !is {
+	var e *piece.KeyError
+	if !errors.As(err, &e) {
 		return err.Error()
 	}
 	measure, _, unknown := f.Design.Measure(sectionOf(e.Key) + "." + e.Give) // beside its key, or in it

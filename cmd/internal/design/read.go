@@ -48,7 +48,8 @@ func readText(path string) (string, error) {
 
 // unread returns why a file could not be read, without the path that stands before it already.
 func unread(err error) error {
-	if path, is := errors.AsType[*fs.PathError](err); is {
+	var path *fs.PathError
+	if errors.As(err, &path) {
 		err = path.Err
 	}
 	return errors.New("this file cannot be read: " + err.Error())

@@ -19,8 +19,8 @@ const mostMended = 50
 // refused returns the error for a text that TOML does not accept: what was meant by the first
 // entry, up to the line where it was refused, of which that can be told; else what is wrong there.
 func (f *File) refused(err error) error {
-	parse, is := errors.AsType[toml.ParseError](err)
-	if !is {
+	var parse toml.ParseError
+	if !errors.As(err, &parse) {
 		return f.wrong(nowhere, inOurWords(err.Error()))
 	}
 	at := len(f.Text) - len(strings.TrimPrefix(f.Text, locate.Mark)) + parse.Position.Start

@@ -118,7 +118,8 @@ func (f *File) put(s slot, value any, typed string) error {
 	if err == nil {
 		err = allowed(measure, x, typed, d.Units)
 	}
-	if misread, is := errors.AsType[*quantity.Error](err); is { // of a list, the number alone is the example
+	var misread *quantity.Error
+	if errors.As(err, &misread) { // of a list, the number alone is the example
 		misread.Example = strings.TrimPrefix(last(measure.Key)+" = "+measure.Example, "N = ")
 	}
 	if err != nil {

@@ -110,10 +110,12 @@ type fault struct {
 // faultOf returns where a mistake is.
 func faultOf(err error) *fault {
 	f := &fault{Message: err.Error()}
-	if entry, is := errors.AsType[*piece.KeyError](err); is {
+	var entry *piece.KeyError
+	if errors.As(err, &entry) {
 		f.Key = entry.Key
 	}
-	if placed, is := errors.AsType[*design.Error](err); is {
+	var placed *design.Error
+	if errors.As(err, &placed) {
 		f.Line, f.Column, f.Message = placed.Line, placed.Column, placed.Message
 		if key, _, changed := strings.Cut(placed.File, "="); changed && placed.Line == 0 {
 			f.Key = key

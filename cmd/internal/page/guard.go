@@ -7,12 +7,14 @@ import (
 )
 
 // policy is what the page may load: what is served beside it, and nothing else.
-const policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
+const policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src 'self'; " +
+	"base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
 
-// guard lets through what is asked by one of the site's own names and, where the browser
-// says by which page, by its own: a name that was bound to this machine by somebody else,
-// and a page from elsewhere, get nothing.
+// guard lets through what is asked by one of the site's own names and, where the browser says from
+// where, by its own page: a name that somebody else bound to this machine, and a page from elsewhere,
+// get nothing. Who asks without a browser is let in: what is on this machine can say anything of itself.
 func guard(hosts []string, next http.Handler) http.Handler {
+	ours := http.NewCrossOriginProtection()
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		h := w.Header()
 		h.Set("Content-Security-Policy", policy)
@@ -24,7 +26,7 @@ func guard(hosts []string, next http.Handler) http.Handler {
 		switch {
 		case !slices.Contains(hosts, strings.ToLower(r.Host)):
 			refuse(w, http.StatusMisdirectedRequest, "this machine is not called that")
-		case !ours(hosts, r):
+		case ours.Check(r) != nil, r.Header.Get("Sec-Fetch-Site") == "cross-site":
 			refuse(w, http.StatusForbidden, "another page asks for this")
 		case r.URL.RawQuery != "":
 			refuse(w, http.StatusBadRequest, "nothing is asked for in an address")
@@ -32,16 +34,4 @@ func guard(hosts []string, next http.Handler) http.Handler {
 			next.ServeHTTP(w, r)
 		}
 	})
-}
-
-// ours reports whether a request comes from the site's own page, or, where it changes
-// nothing, from nowhere.
-func ours(hosts []string, r *http.Request) bool {
-	origin, said := r.Header["Origin"]
-	if !said {
-		site := r.Header.Get("Sec-Fetch-Site")
-		return r.Method == http.MethodGet && (site == "" || site == "same-origin" || site == "none")
-	}
-	host, plain := strings.CutPrefix(strings.ToLower(origin[0]), "http://")
-	return len(origin) == 1 && plain && host == strings.ToLower(r.Host) && slices.Contains(hosts, host)
 }

@@ -11,6 +11,8 @@ import (
 	"strconv"
 	"syscall"
 	"time"
+
+	"golang.org/x/net/netutil"
 )
 
 // Port is where the page is looked for first.
@@ -73,6 +75,10 @@ func (d *Listener) hosts() []string {
 	return []string{"127.0.0.1" + port, "localhost" + port, "[::1]" + port}
 }
 
+// mostConnections is how many connections each port has at once: twice as many as one browser opens to
+// all the world. One more waits until another ends, by the bounds in time at the latest.
+const mostConnections = 512
+
 // Bounds in time: of a whole request, of an answer to who reads slowly, between two
 // requests, and of those under way when it is closed.
 const (
@@ -85,16 +91,15 @@ const (
 
 // Serve serves the site until ctx is done, and then closes within half a second.
 func (d *Listener) Serve(ctx context.Context, s *Site) error {
-	var connections connections
 	server := &http.Server{
-		Handler: s.handler(d.hosts()), ConnContext: connections.begun, ConnState: connections.ended,
+		Handler:           s.handler(d.hosts()),
 		ReadHeaderTimeout: headTime, ReadTimeout: readTime, WriteTimeout: writeTime, IdleTimeout: idleTime,
 		MaxHeaderBytes: 16 << 10, ErrorLog: log.New(io.Discard, "", 0),
 		BaseContext: func(net.Listener) context.Context { return ctx },
 	}
 	ended := make(chan error, len(d.listeners))
 	for _, l := range d.listeners {
-		go func() { ended <- server.Serve(l) }()
+		go func() { ended <- server.Serve(netutil.LimitListener(l, mostConnections)) }()
 	}
 	select {
 	case err := <-ended:

@@ -59,7 +59,6 @@ func (s *Site) handler(hosts []string) http.Handler {
 // content answers with what is embedded.
 func content(kind string, data []byte) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		defer atWork(r)()
 		w.Header().Set("Content-Type", kind)
 		w.Write(data) // a reader that has gone is no error of ours
 	})
@@ -95,7 +94,6 @@ func (d *queue) answer(make job) http.Handler {
 				return
 			}
 		}
-		defer atWork(r)()
 		made, err := d.work(r.Context(), func() (any, error) { return make(r.Context(), a) })
 		switch {
 		case r.Context().Err() != nil: // nobody reads it

@@ -133,7 +133,8 @@ func (s *set) outline(name, end string, write func(io.Writer, quantity.System) e
 
 // toobig says which drawing none is made of for its size, on its paper or on any.
 func (s *set) toobig(name string, err error) error {
-	if far, is := errors.AsType[*pattern.ReachError](err); is {
+	var far *pattern.ReachError
+	if errors.As(err, &far) {
 		said := func(x float64) string { return quantity.With(x, quantity.Length, s.l.Design.Units) }
 		return fmt.Errorf("%s: the pattern %q would reach %s from where it begins, and %s is the most: "+
 			"is a measure of it out of proportion?", s.source, name, said(far.Reach), said(pattern.Furthest))
@@ -143,7 +144,8 @@ func (s *set) toobig(name string, err error) error {
 
 // unfit gives an error of a paper the place where that was asked for, and the name of one that may do.
 func (s *set) unfit(err error, other string) error {
-	switch wrong, is := errors.AsType[*pattern.Error](err); {
+	var wrong *pattern.Error
+	switch is := errors.As(err, &wrong); {
 	case is && s.asked:
 		return fmt.Errorf("--paper: %s", wrong.Reason)
 	case is:
