@@ -86,7 +86,7 @@ func rootCommand() *cobra.Command {
 		Long:          about,
 		Args:          cobra.ArbitraryArgs, // which welcome refuses
 		RunE:          welcome,
-		Version:       version,
+		Version:       version(),
 		SilenceErrors: true,
 		SilenceUsage:  true,
 	}
@@ -123,8 +123,22 @@ func unknownCommand(typed string) error {
 		"open, proof, version and help. For example: rockerwright check mine.toml", typed)
 }
 
-// version is that of the whole product; a later one only adds fields to the JSON.
-const version = "0.1.0"
+// version is that of the whole product as the build knows it: the tag of a release, else the commit of
+// the checkout, if it is known. A later version only adds fields to the JSON.
+func version() string {
+	info, known := debug.ReadBuildInfo()
+	if known && strings.HasPrefix(info.Main.Version, "v") && !strings.Contains(info.Main.Version, "-") {
+		return strings.TrimPrefix(info.Main.Version, "v")
+	}
+	if known {
+		for _, s := range info.Settings {
+			if s.Key == "vcs.revision" {
+				return "unreleased " + s.Value[:min(len(s.Value), 8)]
+			}
+		}
+	}
+	return "unreleased"
+}
 
 func versionCommand() *cobra.Command {
 	return &cobra.Command{
@@ -141,5 +155,5 @@ func versionCommand() *cobra.Command {
 }
 
 func versionLine() string {
-	return fmt.Sprintf("rockerwright %s (%s, %s/%s)\n", version, runtime.Version(), runtime.GOOS, runtime.GOARCH)
+	return fmt.Sprintf("rockerwright %s (%s, %s/%s)\n", version(), runtime.Version(), runtime.GOOS, runtime.GOARCH)
 }

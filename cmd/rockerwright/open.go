@@ -69,7 +69,7 @@ func (o *opening) run(cmd *cobra.Command, args []string) error {
 	}
 	site := page.Site{
 		Start:   page.Work{Name: f.Name, Text: f.Text, Changes: append([]string{}, f.Typed...)},
-		Version: version,
+		Version: version(),
 	}
 	if !o.quiet {
 		if err := browse(door.URL()); err != nil {

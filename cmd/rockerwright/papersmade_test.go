@@ -119,7 +119,7 @@ func livePage(t *testing.T) func(path string, what map[string]any) map[string]an
 	}
 	ctx, stop := context.WithCancel(context.Background())
 	ended := make(chan error)
-	go func() { ended <- door.Serve(ctx, &page.Site{Version: version}) }()
+	go func() { ended <- door.Serve(ctx, &page.Site{Version: version()}) }()
 	t.Cleanup(func() { stop(); <-ended })
 	return func(path string, what map[string]any) (answer map[string]any) {
 		t.Helper()

@@ -71,7 +71,7 @@ func (r *reporting) run(cmd *cobra.Command, args []string) error {
 	for i, v := range variants {
 		kept := v.file.Clone()
 		kept.Name = filepath.Base(kept.Name) // a page that is kept says nothing of the folders here
-		making := words.Making{Source: kept.Name, Command: kept.CallChanged, Date: date, Version: version}
+		making := words.Making{Source: kept.Name, Command: kept.CallChanged, Date: date, Version: version()}
 		if subjects[i], err = report.About(v.file, making); err != nil {
 			return err
 		}
