@@ -44,7 +44,7 @@ var mayImport = map[string][]string{
 	"cmd/internal/words":         {"cmd/internal/sheet", "body", "body/person", "rocker/bench", "sim/layout", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/readings", "sim/motion", "sim/quantity", "sim", "rocker", "rocker/rises"},
 	"cmd/internal/report":        {"cmd/internal/design", "cmd/internal/sheet", "cmd/internal/words", "plots", "sim/piece", "sim/check", "sim/trial", "sim/size"},
 	"cmd/internal/papers":        {"cmd/internal/design", "cmd/internal/sheet", "cmd/internal/words", "plots/pattern", "sim/layout", "sim/piece", "sim/quantity"},
-	"cmd/internal/page":          {"cmd/internal/design", "cmd/internal/sheet", "cmd/internal/words", "cmd/internal/report", "cmd/internal/papers", "plots", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/quantity"},
+	"cmd/internal/page":          {"cmd/internal/design", "cmd/internal/sheet", "cmd/internal/words", "cmd/internal/report", "cmd/internal/papers", "plots", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/quantity", "golang.org/x/net"},
 	"cmd/internal/wire":          {"sim/piece", "sim/check", "sim/trial", "sim/size", "sim/readings", "sim/motion", "sim/quantity", "sim", "body/person", "rocker/rises", "validation"},
 	"cmd/rockerwright": {
 		"cmd/internal/design", "cmd/internal/sheet", "cmd/internal/words", "cmd/internal/wire", "cmd/internal/report", "cmd/internal/papers", "cmd/internal/page", "plots", "sim/layout", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/quantity", "validation",
