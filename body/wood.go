@@ -4,6 +4,7 @@ import (
 	_ "embed" // for wood_fpl.csv
 	"encoding/csv"
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -28,10 +29,12 @@ type Wood struct {
 //go:embed wood_fpl.csv
 var woodTable string
 
-// woods returns every wood of the table, in its order.
+// Woods returns every wood of the table, in its order.
 //
 // Source: USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010) and
 // FPL-GTR-282 (2021), chapter 5; the head of wood_fpl.csv says what was checked.
+func Woods() []Wood { return slices.Clone(woods()) }
+
 var woods = sync.OnceValue(func() []Wood { return readWoods(woodTable) })
 
 // woodColumns are the columns of the table, in the order in which readWoods takes them.

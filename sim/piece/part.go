@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strings"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -139,18 +138,6 @@ func density(wood string, given, moisture float64, key string) (float64, error) 
 		return 0, &KeyError{Key: key + ".moisture", Reason: err.Error(), Give: "moisture"}
 	}
 	return d, nil
-}
-
-// FindWood returns the wood of a name. The error is a [*KeyError] of the wood of key.
-func FindWood(name, key string) (body.Wood, error) {
-	if name == "" {
-		return body.Wood{}, &KeyError{Key: key + ".wood", Reason: "name a wood", Give: "wood"}
-	}
-	w, err := body.FindWood(name)
-	if err != nil {
-		return w, &KeyError{Key: key + ".wood", Reason: strings.TrimPrefix(err.Error(), "body: "), Give: "wood"}
-	}
-	return w, nil
 }
 
 // round returns a circle around its middle; a point is drawn 2 cm across.

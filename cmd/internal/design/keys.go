@@ -87,7 +87,7 @@ func unknown(key string, err error) error {
 	case strings.HasSuffix(general, ".centre.N") || strings.HasSuffix(general, ".at.N") || general == "rocker.points.N.N":
 		return errors.New("a place has two numbers, ahead of the low point and over the floor. For example: [1/2, 17]")
 	}
-	if meant, found := locate.Suggest(general, piece.Keys()); found {
+	if meant, found := piece.Suggest(general, piece.Keys()); found {
 		return fmt.Errorf("there is no such entry; did you mean %s?", strings.ReplaceAll(meant, ".N.", "."))
 	}
 	var homes, known []string // the sections that have an entry of that name, and the entries of its section
@@ -104,7 +104,7 @@ func unknown(key string, err error) error {
 	for _, s := range piece.Sections() {
 		words = append(words, s.Name)
 	}
-	meant, found := locate.Suggest(section, words)
+	meant, found := piece.Suggest(section, words)
 	switch {
 	case len(homes) > 0:
 		return fmt.Errorf("this entry stands under the name of a section in square brackets: %s", strings.Join(homes, " or "))

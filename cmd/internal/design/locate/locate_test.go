@@ -96,17 +96,6 @@ func TestEntries(t *testing.T) {
 	}
 }
 
-func TestSuggest(t *testing.T) {
-	known := []string{"rocker.radius", "rocker.tail", "seat.behind_low_point", "seat"}
-	for wrong, want := range map[string]string{
-		"rocker.raduis": "rocker.radius", "rocker.Radius": "rocker.radius", "seat.behindlowpoint": "seat.behind_low_point", "seet": "seat", "saet": "seat", "zzz": "", "": "",
-	} {
-		if got, found := Suggest(wrong, known); got != want || found != (want != "") {
-			t.Errorf("Suggest(%q) = %q, %v; want %q", wrong, got, found, want)
-		}
-	}
-}
-
 // numbered names the values of a list.
 func numbered(list string, n int) string { return fmt.Sprintf("%s.%d", list, n+1) }
 
