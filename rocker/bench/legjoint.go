@@ -89,7 +89,7 @@ type Block struct {
 // on it, with no corner lower than least, all measured square to the top edge there. The error is a [*SizeError].
 //
 // With the leg's direction (a, s, z) along the top edge, square to it and outwards, the upper
-// face is the plane a·t + s·h + z·w = s·middle, so a way t along lowers it by t·a/s.
+// face is the plane a·t + s·h + z·w = s·middle, so t further along it is lower by t·a/s.
 func (s Standing) Block(long, wide, least float64) (Block, error) {
 	if err := cmp.Or(above("the length of a block", long), above("the width of a block", wide), notBelow("the least height of a block", least)); err != nil {
 		return Block{}, err

@@ -107,10 +107,16 @@ func TestNotANumber(t *testing.T) {
 		"none at the second":  Between(beyond, 3, 0, 0),
 		"none anywhere":       Between(func(float64) float64 { return nan }, 0, 1, 0),
 		"an end of no number": Between(func(x float64) float64 { return x }, -1, nan, 0),
+		"a step to no number": Between(step(0), nan, 1, 0), // whose ends are numbers
+		"an endless one":      Between(step(0), math.Inf(-1), 1, 0),
+		"no number near":      Between(step(0.3), -1, 1, nan),
 	} {
 		if !math.IsNaN(x) {
 			t.Errorf("%s: %v, want NaN", name, x)
 		}
+	}
+	if yes, no := Edge(func(float64) bool { return true }, 1, nan, 0, 0); yes != 1 || !math.IsNaN(no) {
+		t.Errorf("an edge before no number: %v, %v", yes, no)
 	}
 }
 
