@@ -514,7 +514,7 @@ func TestLetGoOnTheHilltop(t *testing.T) {
 // TestHardestOfNothing: where the least push goes, the search ends.
 func TestHardestOfNothing(t *testing.T) {
 	asked := 0
-	least, none := LeastThat(func(float64) bool { asked++; return true }, 100)
+	least, none := Threshold(func(float64) bool { asked++; return true }, 100)
 	if none || least > 1e-4 || asked > 40 { // 100 is halved 27 times to a millionth of it
 		t.Errorf("least %v, none %v, asked %d times", least, none, asked)
 	}

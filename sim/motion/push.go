@@ -1,6 +1,8 @@
 package motion
 
 import (
+	"math"
+
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body"
@@ -21,22 +23,30 @@ type Start struct {
 	Push Push
 }
 
-// Dropped returns the rate with which a rig at rest begins to roll when somebody drops
+// Dropped returns the rate (rad/s) with which a rig at rest begins to roll when somebody drops
 // into it: the person's momentum, falling at a speed (m/s, down), about the contact, over
-// the inertia of both. who is the person's body, contact the place where the piece
-// touches the floor, both in axes along and square to the floor, forward and up, m.
+// after, the moment of inertia of both about the contact, kg·m². who is the person's body,
+// contact the place where the piece touches the floor, both in axes along and square to the
+// floor, forward and up, m. Where all mass lies at the contact, after being 0, it is 0.
 func Dropped(who body.Body, contact r2.Vec, speed, after float64) float64 {
+	if after == 0 {
+		return 0
+	}
 	return who.Mass * speed * (contact.X - who.Centre.X) / after
 }
 
-// cells is how fine the grid is on which the hardest push is sought.
+// cells is how fine the grid is on which a threshold is sought.
 const cells = 32
 
-// LeastThat returns the least x, from above zero to most, at which goes is true: found in
-// the first cell of a grid of 32 whose end goes, and halved there to a thousandth, for
-// what survives x need not survive less, and no further than to a millionth of most, which is nothing. none
-// reports that nothing on the grid goes.
-func LeastThat(goes func(x float64) bool, most float64) (least float64, none bool) {
+// Threshold returns the least x, from above zero to most, that takes a piece over: at which
+// goes is true. A piece that survives x need not survive less, so a grid of 32 is asked from
+// below, and the first cell whose end goes is halved to a thousandth of x, or to a millionth
+// of most, which is nothing. none reports that nothing on the grid goes, or that most is not
+// above zero and finite, and least is then most.
+func Threshold(goes func(x float64) bool, most float64) (least float64, none bool) {
+	if !(most > 0 && most < math.Inf(1)) {
+		return most, true
+	}
 	low := 0.0
 	for i := 1; i <= cells; i++ {
 		high := most * float64(i) / cells
