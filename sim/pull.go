@@ -28,13 +28,10 @@ func (r Rig) Pull(b Balance, q r2.Vec) Pull {
 	var most Pull // over each arc between the rest and the tip
 	g, rest, tip := r.Floor.ground(), b.Rest, b.Rest.roll+b.Back.Angle
 	begun := math.NaN() // s − y′ at the rest; q moves along the floor by s − y′, since y″ = ρ − y
-	turned := 0.0       // length rolled on whole turns, m
 	from := rest.roll
 	for on := rest.home(1); from < tip; on = on.next(r.Profile, 1) {
 		bearing := r.Profile.Bearing(on.index)
-		if on.index == 0 && from > rest.roll {
-			turned += r.Profile.Perimeter()
-		}
+		turned := r.Profile.Perimeter() * on.shift / (2 * math.Pi) // length rolled on whole turns, m
 		to := min(tip, on.end(r.Profile, 1))
 		y := func(roll float64) (height, along float64) {
 			height, ahead, _ := bearing.Above(q, roll-on.shift)
