@@ -97,12 +97,8 @@ func (m *run) hilltop(side float64) float64 {
 		return side * math.Inf(1)
 	}
 	over := margin.Over - m.rig.Floor.Slope
-	next := margin.Angle - sim.AtHilltop // it is no nearer than the next hilltop, and less than a turn beyond that
-	for side*(over-m.rest) < next {
+	for side*(over-m.rest) < margin.Angle-sim.AtHilltop { // it is no nearer than the next hilltop
 		over += side * 2 * math.Pi
-	}
-	for side*(over-m.rest) >= next+2*math.Pi {
-		over -= side * 2 * math.Pi
 	}
 	return over
 }

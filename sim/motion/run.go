@@ -48,10 +48,18 @@ type run struct {
 // It panics for a rig that [sim.Rig.Validate] refuses, a balance without a rest, a start that
 // is not of finite numbers, and a time or a loss below zero or not a number.
 func Run(r sim.Rig, b sim.Balance, start Start, options Options) Trace {
+	m := begin(r, b, start, options)
+	m.follow()
+	m.trace.Duration, m.trace.Last = m.time, m.state()
+	return m.trace
+}
+
+// begin returns the run at its start.
+func begin(r sim.Rig, b sim.Balance, start Start, options Options) *run {
 	mustFollow(r, b, start, options)
 	options.Duration = cmp.Or(options.Duration, 60)
 	slope := r.Floor.Slope
-	m := run{
+	m := &run{
 		rig: r, balance: b, options: options, push: start.Push, gravity: r.Floor.FreeFall(),
 		rest: b.Rest.Tilt - slope, roll: start.Tilt - slope, rate: start.Rate,
 		trace: Trace{Margin: math.Inf(1), slope: slope, push: start.Push},
@@ -62,9 +70,7 @@ func Run(r sim.Rig, b sim.Balance, start Start, options Options) Trace {
 	if b, at := m.bearing(); m.rate < 0 && at-b.From < sim.AtJoint || m.rate > 0 && b.To-at < sim.AtJoint {
 		m.pass(math.Copysign(1, m.rate)) // set off on a joint it turns over that end of a flat which lies ahead
 	}
-	m.follow()
-	m.trace.Duration, m.trace.Last = m.time, m.state()
-	return m.trace
+	return m
 }
 
 // mustFollow panics for what no motion begins with.
