@@ -26,10 +26,7 @@ func (p Profile) Bearing(i int) *Bearing { return &p.bearings[i] }
 // (rad, any), and the tilt brought within one turn of it. Where a flat lies on the
 // floor it is the Bearing on its tail side.
 func (p Profile) Find(tilt float64) (index int, within float64) {
-	if len(p.bearings) == 0 {
-		panic(noEdge)
-	}
-	first := p.bearings[0].From
+	first := p.edged()[0].From
 	if tilt < first || tilt >= first+2*math.Pi {
 		tilt -= 2 * math.Pi * math.Floor((tilt-first)/(2*math.Pi))
 	}
@@ -39,14 +36,12 @@ func (p Profile) Find(tilt float64) (index int, within float64) {
 	return index, tilt
 }
 
-const noEdge = "rocker: the zero Profile has no edge: build one with Chain or Single"
-
-// ends returns the Bearings of the nose tip and of the tail tip.
-func (p Profile) ends() (nose, tail *Bearing) {
+// edged returns the bearings, of which the zero Profile has none.
+func (p Profile) edged() []Bearing {
 	if len(p.bearings) == 0 {
-		panic(noEdge)
+		panic("rocker: the zero Profile has no edge: build one with Chain or Single")
 	}
-	return &p.bearings[0], &p.bearings[len(p.bearings)-1]
+	return p.bearings
 }
 
 // Support returns the support function h (m) and its first two derivatives by the
@@ -72,16 +67,10 @@ func (p Profile) Height(g r2.Vec, tilt float64) float64 {
 }
 
 // Nose returns the nose tip, chair frame, m.
-func (p Profile) Nose() r2.Vec {
-	nose, _ := p.ends()
-	return nose.At
-}
+func (p Profile) Nose() r2.Vec { return p.edged()[0].At }
 
 // Tail returns the tail tip, chair frame, m.
-func (p Profile) Tail() r2.Vec {
-	_, tail := p.ends()
-	return tail.At
-}
+func (p Profile) Tail() r2.Vec { return p.edged()[len(p.bearings)-1].At }
 
 // Length returns the length along the drawn edge from tip to tip, m.
 func (p Profile) Length() float64 {
@@ -119,7 +108,7 @@ func (p Profile) Outline(within float64) []r2.Vec {
 // Perimeter returns the length once round the hull: every arc, flat and bridge the
 // piece can roll over, and the chord from tip to tip, m.
 func (p Profile) Perimeter() float64 {
-	first, last := p.ends()
+	first, last := &p.edged()[0], &p.bearings[len(p.bearings)-1]
 	return last.RolledAt(last.To) + last.Flat - first.RolledAt(first.From)
 }
 
