@@ -50,12 +50,13 @@ func TestFindWoodAmbiguous(t *testing.T) {
 
 func TestFindWoodErrors(t *testing.T) {
 	for asked, want := range map[string]string{
-		"mahogany":   `body: "mahogany" may be "Mahogany, true (Honduras)" or "Mahogany, African"`,
-		"Maple":      `body: "Maple" may be "Maple, bigleaf", "Maple, red", "Maple, silver" or "Maple, sugar"`,
-		"wallnut":    `body: no wood is named "wallnut"; the nearest is "Walnut, black"`,
-		"hard maple": `body: no wood is named "hard maple"; the nearest is "Maple, bigleaf", "Maple, red", "Maple, silver" or "Maple, sugar"`,
-		"xyz":        `body: no wood is named "xyz"`,
-		" ,":         `body: no wood is named " ,"`,
+		"mahogany": `body: "mahogany" may be "Mahogany, true (Honduras)" or "Mahogany, African"`,
+		"Maple":    `body: "Maple" may be "Maple, bigleaf", "Maple, red", "Maple, silver" or "Maple, sugar"`,
+		"wallnut":  `body: no wood is named "wallnut"; the nearest is "Walnut, black"`,
+		"hard maple": `body: no wood is named "hard maple"; the nearest is ` +
+			`"Maple, bigleaf", "Maple, red", "Maple, silver" or "Maple, sugar"`,
+		"xyz": `body: no wood is named "xyz"`,
+		" ,":  `body: no wood is named " ,"`,
 	} {
 		if _, err := FindWood(asked); err == nil || err.Error() != want {
 			t.Errorf("FindWood(%q): %v\nwant %s", asked, err, want)

@@ -295,7 +295,8 @@ func TestAbove(t *testing.T) {
 		height, ahead, curve := p.Bearing(i).Above(g, within)
 		u, du := Down(tilt)
 		from := r2.Sub(g, p.Contact(tilt))
-		if math.Abs(height+r2.Dot(from, u)) > near || math.Abs(ahead+r2.Dot(from, du)) > near || curve != p.Bearing(i).Radius-height || p.Height(g, tilt) != height {
+		if math.Abs(height+r2.Dot(from, u)) > near || math.Abs(ahead+r2.Dot(from, du)) > near ||
+			curve != p.Bearing(i).Radius-height || p.Height(g, tilt) != height {
 			t.Errorf("at %v: %v, %v, %v", tilt, height, ahead, curve)
 		}
 	}
@@ -360,11 +361,13 @@ func TestStrip(t *testing.T) {
 	area := half * (R*R - r*r)
 	out := 2 * math.Sin(half) * (R*R*R - r*r*r) / (3 * area)
 	second := half*(R*R*R*R-r*r*r*r)/2 - area*out*out
-	if math.Abs(s.Area-area) > 1e-13 || math.Abs(s.Centroid.Y-(R-out)) > 1e-12 || math.Abs(s.Centroid.X) > 1e-13 || math.Abs(s.Second-second) > 1e-13 {
+	if math.Abs(s.Area-area) > 1e-13 || math.Abs(s.Centroid.Y-(R-out)) > 1e-12 || math.Abs(s.Centroid.X) > 1e-13 ||
+		math.Abs(s.Second-second) > 1e-13 {
 		t.Errorf("sector %+v; want area %v, centroid %v, second %v", s, area, R-out, second)
 	}
 	bar, err := mustChain(t, 0.4, Flat(0.9)).Strip(0.05, Straight)
-	if err != nil || math.Abs(bar.Area-0.045) > 1e-15 || math.Abs(bar.Centroid.X+0.05) > 1e-15 || math.Abs(bar.Second-0.045*(0.81+0.0025)/12) > 1e-15 {
+	if err != nil || math.Abs(bar.Area-0.045) > 1e-15 || math.Abs(bar.Centroid.X+0.05) > 1e-15 ||
+		math.Abs(bar.Second-0.045*(0.81+0.0025)/12) > 1e-15 {
 		t.Errorf("bar %+v, %v", bar, err)
 	}
 	// a straight top over one arc: the sector over the edge less the triangle from the centre to the top
@@ -373,7 +376,8 @@ func TestStrip(t *testing.T) {
 	area = (nose + tail - q*q*(math.Tan(nose)+math.Tan(tail))) / 2
 	ahead := (math.Cos(tail) - math.Cos(nose) - q*q*q*(math.Pow(math.Tan(nose), 2)-math.Pow(math.Tan(tail), 2))/2) / 3 / area
 	out = (math.Sin(nose) + math.Sin(tail) - q*q*q*(math.Tan(nose)+math.Tan(tail))) / 3 / area
-	if err != nil || math.Abs(straight.Area-area) > 1e-13 || math.Abs(straight.Centroid.X-ahead) > 1e-12 || math.Abs(straight.Centroid.Y-(1-out)) > 1e-12 {
+	if err != nil || math.Abs(straight.Area-area) > 1e-13 || math.Abs(straight.Centroid.X-ahead) > 1e-12 ||
+		math.Abs(straight.Centroid.Y-(1-out)) > 1e-12 {
 		t.Errorf("straight top %+v, %v; want area %v, centroid %v, %v", straight, err, area, ahead, 1-out)
 	}
 	if _, err := Single(0.05, 0.02, 0.02).Strip(0.06, Concentric); err == nil {

@@ -14,7 +14,8 @@ import (
 // not, on both sides of a lopsided rocker, on a level floor and a slope.
 func TestLargestRelease(t *testing.T) {
 	for _, slope := range []float64{0, 0.03} {
-		r := Rig{Profile: rocker.Single(1.067, 0.30, 0.75), Body: body.Body{Mass: 93, Centre: r2.Vec{X: -0.02, Y: 0.61}, Inertia: 9}, Floor: Floor{Slope: slope}}
+		r := Rig{Profile: rocker.Single(1.067, 0.30, 0.75),
+			Body: body.Body{Mass: 93, Centre: r2.Vec{X: -0.02, Y: 0.61}, Inertia: 9}, Floor: Floor{Slope: slope}}
 		b := r.Balance()
 		back, forward := r.LargestRelease(b)
 		for _, release := range []float64{back, -forward} {

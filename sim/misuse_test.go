@@ -79,7 +79,8 @@ func TestNoNumberIsAnAnswer(t *testing.T) {
 	if b.Outcome != Rocks || b.Rest != want.Rest || b.Back != want.Back || !math.IsNaN(b.Period) {
 		t.Errorf("%+v, want that of %+v but for the period", b, want)
 	}
-	if b := (Rig{Profile: rocker.Single(1, 0.4, 0.4), Body: body.Body{Mass: 1, Centre: r2.Vec{Y: math.NaN()}}}).Balance(); b.Outcome != NoRest {
+	nowhere := Rig{Profile: rocker.Single(1, 0.4, 0.4), Body: body.Body{Mass: 1, Centre: r2.Vec{Y: math.NaN()}}}
+	if b := nowhere.Balance(); b.Outcome != NoRest {
 		t.Errorf("a weight that lies nowhere: %v", b.Outcome)
 	}
 }

@@ -20,8 +20,9 @@ func TestUpsideDownIsAPlank(t *testing.T) {
 		nose, tail := 0.3+0.2*rng.Float64(), 0.3+0.2*rng.Float64()
 		r := Rig{
 			Profile: rocker.Single(1, nose, tail),
-			Body:    body.Body{Mass: 20, Centre: r2.Vec{X: 0.1 * (rng.Float64() - 0.5), Y: 0.02 * rng.Float64()}, Inertia: 1 + rng.Float64()},
-			Floor:   Floor{Slope: 0.1 * (rng.Float64() - 0.5)},
+			Body: body.Body{Mass: 20, Centre: r2.Vec{X: 0.1 * (rng.Float64() - 0.5), Y: 0.02 * rng.Float64()},
+				Inertia: 1 + rng.Float64()},
+			Floor: Floor{Slope: 0.1 * (rng.Float64() - 0.5)},
 		}
 		chord := r2.Sub(r.Profile.Tail(), r.Profile.Nose()) // forward, once it is upside down
 		long, forward := r2.Norm(chord), r2.Unit(chord)

@@ -77,7 +77,8 @@ func TestPeriodAgainstRungeKutta(t *testing.T) {
 			continue
 		}
 		if !ok || !sameTo(2*there, period, 1e-5) || math.Abs(turn-b.Rest.roll-reach) > 1e-4 {
-			t.Errorf("from %v rad: period %v s, reach %v rad; by steps %v s, %v rad (%v)", release, period, reach, 2*there, turn-b.Rest.roll, ok)
+			t.Errorf("from %v rad: period %v s, reach %v rad; by steps %v s, %v rad (%v)", release, period, reach,
+				2*there, turn-b.Rest.roll, ok)
 		}
 		compared++
 	}
@@ -231,7 +232,8 @@ func TestOutcomes(t *testing.T) {
 		{"on the hilltop at the back", b.Back.Angle, GoesOverBackwards},
 	} {
 		s := r.Swing(b, tt.release)
-		if s.Outcome != tt.want || (tt.want == Rocks) == math.IsNaN(s.Period) || (tt.want == Rocks) == math.IsNaN(s.Reach) || s.Release != tt.release {
+		if s.Outcome != tt.want || (tt.want == Rocks) == math.IsNaN(s.Period) ||
+			(tt.want == Rocks) == math.IsNaN(s.Reach) || s.Release != tt.release {
 			t.Errorf("%s: %+v, want %v", tt.name, s, tt.want)
 		}
 	}
@@ -251,7 +253,8 @@ func FuzzRig(f *testing.F) {
 	f.Fuzz(func(t *testing.T, radius, length, flat, other, rest, x, y, k, slope, release float64) {
 		p, err := rocker.Chain(rest, rocker.Arc(radius, length), rocker.Flat(math.Abs(flat)), rocker.Turn(flat), rocker.Arc(other, length))
 		sane := func(x float64) bool { return math.Abs(x) < 1e3 && (x == 0 || math.Abs(x) > 1e-6) }
-		if err != nil || !sane(radius) || !sane(other) || !sane(length) || !sane(x) || !sane(y) || !sane(k) || !sane(flat) || math.Abs(slope) > 1 || math.Abs(release) > 3 {
+		if err != nil || !sane(radius) || !sane(other) || !sane(length) || !sane(x) || !sane(y) || !sane(k) ||
+			!sane(flat) || math.Abs(slope) > 1 || math.Abs(release) > 3 {
 			t.Skip("not a rig")
 		}
 		r := Rig{Profile: p, Floor: Floor{Slope: slope}}
@@ -341,7 +344,8 @@ func TestFrictionAgainstDenseSampling(t *testing.T) {
 // TestClimbTurns: the turn that gains a height gains it, level and on a slope; and on a slope that is nearly level it is
 // that of the level floor, which is the closed form.
 func TestClimbTurns(t *testing.T) {
-	for _, c := range []climb{{0, 0.4, 0}, {0.1, 0.4, 0}, {0.1, -0.5, 0}, {0.02, 0.4, 0.02}, {0.2, 0.4, 0.02}, {-0.02, 0.4, -0.02}, {0.1, -0.5, 0.05}} {
+	for _, c := range []climb{{0, 0.4, 0}, {0.1, 0.4, 0}, {0.1, -0.5, 0}, {0.02, 0.4, 0.02}, {0.2, 0.4, 0.02},
+		{-0.02, 0.4, -0.02}, {0.1, -0.5, 0.05}} {
 		const most = 0.15 // all of these climb so far
 		for n := 1; n <= 10; n++ {
 			height := c.gained(most) * float64(n) / 10

@@ -54,10 +54,12 @@ func TestOutlineAreas(t *testing.T) {
 		{"bar", Rocker{Edge: bar, Depth: d}, 0.9 * d},
 		{"bar, straight top", Rocker{Edge: bar, Depth: d, Top: rocker.Straight}, 0.9 * d},
 		{"bar, eased nose", Rocker{Edge: bar, Depth: d, Nose: End{Eased, 0.02}}, 0.9*d - 2*0.02*0.02*(1-math.Pi/4)},
-		{"bar, eased ends", Rocker{Edge: bar, Depth: d, Nose: End{Eased, 0.02}, Tail: End{Eased, 0.01}}, 0.9*d - 2*(0.02*0.02+0.01*0.01)*(1-math.Pi/4)},
+		{"bar, eased ends", Rocker{Edge: bar, Depth: d, Nose: End{Eased, 0.02}, Tail: End{Eased, 0.01}},
+			0.9*d - 2*(0.02*0.02+0.01*0.01)*(1-math.Pi/4)},
 		{"corner", Rocker{Edge: bent(0.4), Depth: d}, 0.9*d - d*d*math.Tan(0.2)},
 		{"notch", Rocker{Edge: bent(-0.4), Depth: d}, 0.9*d + d*d*0.2},
-		{"tapered bar", Rocker{Edge: bar, Depth: d, NoseDepth: 0.04, TailDepth: 0.03}, 0.9*d - (0.4*0.02+0.5*0.03)/3}, // Simpson on squares of the way
+		// Simpson on squares of the length
+		{"tapered bar", Rocker{Edge: bar, Depth: d, NoseDepth: 0.04, TailDepth: 0.03}, 0.9*d - (0.4*0.02+0.5*0.03)/3},
 	} {
 		tolerance := near
 		if strings.HasPrefix(tt.name, "tapered") {
@@ -105,7 +107,8 @@ func TestLikeRadii(t *testing.T) {
 
 // TestEasedTouches: an eased corner on arcs is fair at both its ends and has its radius.
 func TestEasedTouches(t *testing.T) {
-	list := mustOutline(t, Rocker{Edge: rocker.Single(1.05, 0.4, 0.5), Depth: 0.06, Nose: End{Eased, 0.012}, Tail: End{Eased, 0.02}}).Pieces()
+	r := Rocker{Edge: rocker.Single(1.05, 0.4, 0.5), Depth: 0.06, Nose: End{Eased, 0.012}, Tail: End{Eased, 0.02}}
+	list := mustOutline(t, r).Pieces()
 	eased := 0
 	for i, s := range list {
 		next := list[(i+1)%len(list)]
@@ -154,7 +157,9 @@ func TestTaper(t *testing.T) {
 			for _, q := range top.Pieces() {
 				if !q.straight() && q.Length() > 0 {
 					c := q.centre()
-					angle := math.Abs(math.Remainder(math.Atan2(want.Y-c.Y, want.X-c.X)-math.Atan2(q.At(0.5).Y-c.Y, q.At(0.5).X-c.X), 2*math.Pi))
+					middle := q.At(0.5)
+					from := math.Atan2(want.Y-c.Y, want.X-c.X) - math.Atan2(middle.Y-c.Y, middle.X-c.X)
+					angle := math.Abs(math.Remainder(from, 2*math.Pi))
 					if angle > math.Abs(q.Turn)/2+1e-6 {
 						continue
 					}
@@ -193,12 +198,16 @@ func TestOutlineErrors(t *testing.T) {
 		{"straight and tapered", Rocker{Edge: one, Depth: 0.1, Top: rocker.Straight, NoseDepth: 0.05}, -1, "straight top"},
 		{"eased to nothing", Rocker{Edge: one, Depth: 0.05, Nose: End{Finish: Eased}}, -1, "radius more than 0"},
 		{"eased too far", Rocker{Edge: one, Depth: 0.05, Tail: End{Eased, 0.04}}, -1, "no room"},
-		{"deeper than an arc", Rocker{Edge: chain(t, 0.4, rocker.Arc(1, 0.5), rocker.Arc(0.05, 0.04)), Depth: 0.06}, 1, "not less than the radius, 0.05 m"},
-		{"tapered deeper than an arc", Rocker{Edge: chain(t, 0.4, rocker.Arc(1, 0.5), rocker.Arc(0.06, 0.04)), Depth: 0.06, NoseDepth: 0.05}, 1, "not less than the radius"},
+		{"deeper than an arc", Rocker{Edge: chain(t, 0.4, rocker.Arc(1, 0.5), rocker.Arc(0.05, 0.04)), Depth: 0.06},
+			1, "not less than the radius, 0.05 m"},
+		{"tapered deeper than an arc", Rocker{Edge: chain(t, 0.4, rocker.Arc(1, 0.5), rocker.Arc(0.06, 0.04)),
+			Depth: 0.06, NoseDepth: 0.05}, 1, "not less than the radius"},
 		{"straight top under the tips", Rocker{Edge: one, Depth: 0.05, Top: rocker.Straight}, -1, "short of a tip"},
 		{"straight ends that cross", Rocker{Edge: one, Depth: 1.1, Top: rocker.Straight}, -1, "square ends meet"},
-		{"corner with nothing behind it", Rocker{Edge: chain(t, 0.4, rocker.Flat(0.5), rocker.Turn(1), rocker.Flat(0.01)), Depth: 0.06}, 1, "do not cross"},
-		{"crossed by its own hook", Rocker{Edge: chain(t, 0.2, rocker.Flat(0.4), rocker.Arc(-0.05, 0.25), rocker.Flat(0.1)), Depth: 0.06}, -1, ""},
+		{"corner with nothing behind it", Rocker{Edge: chain(t, 0.4, rocker.Flat(0.5), rocker.Turn(1),
+			rocker.Flat(0.01)), Depth: 0.06}, 1, "do not cross"},
+		{"crossed by its own hook", Rocker{Edge: chain(t, 0.2, rocker.Flat(0.4), rocker.Arc(-0.05, 0.25),
+			rocker.Flat(0.1)), Depth: 0.06}, -1, ""},
 	} {
 		_, err := tt.r.Outline()
 		var outline *OutlineError
@@ -239,7 +248,8 @@ func TestOutlineRandom(t *testing.T) {
 	rng := rand.New(rand.NewPCG(15, 16))
 	laid := 0
 	for range 400 {
-		r := Rocker{Edge: randomEdge(rng), Depth: 0.03 + 0.06*rng.Float64(), Nose: End{Finish: Finish(rng.IntN(3)), Radius: 0.01}, Tail: End{Finish: Finish(rng.IntN(3)), Radius: 0.005}}
+		r := Rocker{Edge: randomEdge(rng), Depth: 0.03 + 0.06*rng.Float64(),
+			Nose: End{Finish: Finish(rng.IntN(3)), Radius: 0.01}, Tail: End{Finish: Finish(rng.IntN(3)), Radius: 0.005}}
 		switch rng.IntN(4) {
 		case 0:
 			r.Top, r.Depth = rocker.Straight, 0.3
@@ -330,7 +340,8 @@ func onTheBench(t testing.TB, r Rocker, p Path) {
 	b := SmallestBlank(p)
 	shift, width, err := b.Nest(p, 0.003)
 	// wood fills no more than its blank; two spooned no more than two blanks and a cut
-	if err != nil || !(b.Length >= b.Width && b.Length*b.Width >= p.Area()*(1-1e-9)) || !(shift > 0.003 && shift <= b.Width+0.003+1e-9) || !finite(width) {
+	if err != nil || !(b.Length >= b.Width && b.Length*b.Width >= p.Area()*(1-1e-9)) ||
+		!(shift > 0.003 && shift <= b.Width+0.003+1e-9) || !finite(width) {
 		t.Fatalf("%+v: blank %+v, shift %v, width %v, %v", r, b, shift, width, err)
 	}
 	nose, tail, err := r.Runout(b)

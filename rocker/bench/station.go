@@ -32,7 +32,8 @@ type Station struct {
 
 // Stations returns the heights of the edges over the floor line as drawn, every spacing (m)
 // ahead of the low point and behind it, from the nose to the tail; then the ends of the
-// edges, each at its own place: the nose tip and the corners over it that stand elsewhere, and those of the tail. Where an edge passes over a station more than once the floor
+// edges, each at its own place: the nose tip and the corners over it that stand elsewhere,
+// and those of the tail. Where an edge passes over a station more than once the floor
 // edge and the wood are taken lowest, the top edge highest. The error is an [*OutlineError],
 // or a [*SizeError] for a spacing that is not more than zero, or so small that there would be
 // thousands of stations.

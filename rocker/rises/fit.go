@@ -25,7 +25,7 @@ type Fit struct {
 	Explains bool    // the residuals are no larger than the reading error explains, 95 times in 100
 	Suspect  int     // a station that is probably misread and was left out; −1 where none is
 	Without  float64 // what its rise is by all the others, m
-	AtEnd    bool    // the Suspect is one of the two stations at an end, where the edge may as well curve differently: one station does not say which
+	AtEnd    bool    // the Suspect is one of the last two stations at an end, where the edge may as well curve differently
 
 	low float64 // x of the low point from its station, m
 	bow bow

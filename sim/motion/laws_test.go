@@ -87,7 +87,8 @@ func TestMirroredMotion(t *testing.T) {
 			}
 		}
 		if !alike(x.Friction, y.Friction) || !alike(x.Needs, y.Needs) || !alike(x.Margin, y.Margin) || !alike(x.Lift, y.Lift) {
-			t.Errorf("rig %d: friction %v %v, needs %v %v, margin %v %v, lift %v %v", i, x.Friction, y.Friction, x.Needs, y.Needs, x.Margin, y.Margin, x.Lift, y.Lift)
+			t.Errorf("rig %d: friction %v %v, needs %v %v, margin %v %v, lift %v %v", i, x.Friction, y.Friction,
+				x.Needs, y.Needs, x.Margin, y.Margin, x.Lift, y.Lift)
 		}
 		for _, time := range []float64{0.1, 0.3, 0.7, 1.5} {
 			if time > x.Duration {
@@ -143,7 +144,8 @@ func TestLookIsNewton(t *testing.T) {
 	if looked < 250 {
 		t.Errorf("looked at %d instants", looked)
 	}
-	if first := trace.Look(r, r.Rise(b.Rest.Tilt), 0); math.Abs(first.Energy-r.Body.Mass*sim.Gravity*(r.Rise(b.Rest.Tilt+9*degree)-r.Rise(b.Rest.Tilt))) > 1e-9 {
+	lifted := r.Body.Mass * sim.Gravity * (r.Rise(b.Rest.Tilt+9*degree) - r.Rise(b.Rest.Tilt))
+	if first := trace.Look(r, r.Rise(b.Rest.Tilt), 0); math.Abs(first.Energy-lifted) > 1e-9 {
 		t.Errorf("let go with %v J", first.Energy)
 	}
 }
@@ -177,7 +179,8 @@ func TestWhatIsLeft(t *testing.T) {
 				}
 			}
 			if trace.End == TimeUp && (math.Abs(trace.Margin-margin) > 1e-9 || math.Abs(trace.Lift-lift) > 1e-9) {
-				t.Errorf("let go at %v rad: margin %v, lift %v; at its turning points %v, %v", release, trace.Margin, trace.Lift, margin, lift)
+				t.Errorf("let go at %v rad: margin %v, lift %v; at its turning points %v, %v", release, trace.Margin,
+					trace.Lift, margin, lift)
 			}
 		}
 	}
@@ -190,11 +193,13 @@ func TestFrictionIsLooked(t *testing.T) {
 	for range 50 {
 		r, _ := several(t, rng)
 		b := r.Balance()
-		trace := Run(r, b, Start{Tilt: b.Rest.Tilt + 0.4*(rng.Float64()-0.5), Rate: rng.Float64(), Push: Push{r2.Vec{X: -0.4, Y: 1}, 70, 0.3}}, Options{Duration: 3, Keep: true})
+		trace := Run(r, b, Start{Tilt: b.Rest.Tilt + 0.4*(rng.Float64()-0.5), Rate: rng.Float64(),
+			Push: Push{r2.Vec{X: -0.4, Y: 1}, 70, 0.3}}, Options{Duration: 3, Keep: true})
 		most := 0.0
 		for _, s := range trace.steps {
 			for i := range looks + 1 {
-				time := s.start + s.span*(0.001+0.998*float64(i)/looks) // a little inside, where no other arc and no end of the push is meant
+				// a little inside, where no other arc and no end of the push is meant
+				time := s.start + s.span*(0.001+0.998*float64(i)/looks)
 				l := trace.Look(r, 0, time)
 				most = max(most, math.Abs(l.Forward)/l.Up)
 			}
@@ -242,7 +247,8 @@ func TestKnockIsNewton(t *testing.T) {
 			t.Errorf("the floor changes the velocity by %v along and %v up", x1-x0, y1-y0)
 		}
 		r.Floor.Friction = 0.999 * needs
-		if let := Run(r, b, start, Options{Duration: 3}); let.End != Slipped || math.Abs(let.Duration-e.Time) > 1e-9 || math.Abs(let.Needs-needs) > 1e-4 {
+		if let := Run(r, b, start, Options{Duration: 3}); let.End != Slipped ||
+			math.Abs(let.Duration-e.Time) > 1e-9 || math.Abs(let.Needs-needs) > 1e-4 {
 			t.Errorf("needs %v at %v s: on a little less %v after %v s, needs %v", needs, e.Time, let.End, let.Duration, let.Needs)
 		}
 		return
@@ -276,12 +282,17 @@ func TestRollsRound(t *testing.T) {
 			continue // which of two rests that lie alike is taken hangs on the frame
 		}
 		rate := 6 * (rng.Float64() - 0.5)
-		x, y := Run(r, b, Start{Tilt: b.Rest.Tilt, Rate: rate}, Options{Duration: 6}), Run(o, c, Start{Tilt: c.Rest.Tilt, Rate: rate}, Options{Duration: 6})
+		x, y := Run(r, b, Start{Tilt: b.Rest.Tilt, Rate: rate}, Options{Duration: 6}),
+			Run(o, c, Start{Tilt: c.Rest.Tilt, Rate: rate}, Options{Duration: 6})
 		if x.End == WentOver {
 			gone++
 		}
-		if x.End != y.End || x.Outcome != y.Outcome || !alike(x.Duration, y.Duration) || !alike(x.Margin, y.Margin) || slope == 0 && !alike(x.Lift, y.Lift) || math.Abs(math.Remainder(y.Last.Tilt+shift-x.Last.Tilt, 2*math.Pi)) > 1e-7 {
-			t.Errorf("rig %d: %v, %v after %v s at %v, %v left, lift %v; from another origin %v, %v after %v s at %v, %v left, lift %v; shifted by %v", i, x.End, x.Outcome, x.Duration, x.Last.Tilt, x.Margin, x.Lift, y.End, y.Outcome, y.Duration, y.Last.Tilt, y.Margin, y.Lift, shift)
+		if x.End != y.End || x.Outcome != y.Outcome || !alike(x.Duration, y.Duration) || !alike(x.Margin, y.Margin) ||
+			slope == 0 && !alike(x.Lift, y.Lift) || math.Abs(math.Remainder(y.Last.Tilt+shift-x.Last.Tilt, 2*math.Pi)) > 1e-7 {
+			t.Errorf("rig %d: %v, %v after %v s at %v, %v left, lift %v", i, x.End, x.Outcome, x.Duration, x.Last.Tilt,
+				x.Margin, x.Lift)
+			t.Errorf("from an origin %v rad off: %v, %v after %v s at %v, %v left, lift %v", shift, y.End, y.Outcome,
+				y.Duration, y.Last.Tilt, y.Margin, y.Lift)
 		}
 	}
 	if gone < 10 {
@@ -310,12 +321,14 @@ func TestRollingHolds(t *testing.T) {
 		part  float64
 		stays bool
 	}{{0.98, true}, {1.02, false}} {
-		tilt := b.Rest.Tilt + tt.part*rolling*math.Cos(r.Floor.Slope)/b.Steadiness // the moment is weight times the righting arm, the steadiness its slope
+		// the moment is weight times the righting arm, the steadiness its slope
+		tilt := b.Rest.Tilt + tt.part*rolling*math.Cos(r.Floor.Slope)/b.Steadiness
 		arm, _ := r.Righting(tilt)
 		if share := weight * arm / (rolling * weight * math.Cos(r.Floor.Slope)); math.Abs(share-tt.part) > 0.01 {
 			t.Fatalf("the moment is %v of the resistance, want %v", share, tt.part)
 		}
-		if trace := Run(r, b, Start{Tilt: tilt}, Options{Duration: 1, Losses: Losses{Rolling: rolling}}); (trace.End == AtRest && trace.Duration == 0) != tt.stays {
+		trace := Run(r, b, Start{Tilt: tilt}, Options{Duration: 1, Losses: Losses{Rolling: rolling}})
+		if (trace.End == AtRest && trace.Duration == 0) != tt.stays {
 			t.Errorf("with %v of the moment that the resistance holds: %v after %v s", tt.part, trace.End, trace.Duration)
 		}
 	}

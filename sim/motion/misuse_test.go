@@ -34,7 +34,8 @@ func TestMisuse(t *testing.T) {
 		o     Options
 	}{
 		{"sim: a rig needs a floor edge", sim.Rig{}, b, rest, Options{}},
-		{"motion: this balance has no rest to move about, its Outcome is: neutral", rig, sim.Balance{Outcome: sim.Neutral}, rest, Options{}},
+		{"motion: this balance has no rest to move about, its Outcome is: neutral", rig,
+			sim.Balance{Outcome: sim.Neutral}, rest, Options{}},
 		{"motion: nothing starts with {Tilt:NaN", rig, b, Start{Tilt: math.NaN()}, Options{}},
 		{"motion: nothing starts with {Tilt:0 Rate:+Inf", rig, b, Start{Rate: math.Inf(1)}, Options{}},
 		{"motion: nothing starts with", rig, b, Start{Push: Push{Force: math.NaN(), Time: 1}}, Options{}},

@@ -375,7 +375,8 @@ func FuzzRun(f *testing.F) {
 		if err != nil {
 			t.Skip("no rocker")
 		}
-		r := sim.Rig{Profile: p, Body: body.Body{Mass: 1 + 100*rng.Float64(), Centre: r2.Vec{X: 0.1 * rng.NormFloat64(), Y: rng.Float64()}, Inertia: 10 * rng.Float64()},
+		r := sim.Rig{Profile: p, Body: body.Body{Mass: 1 + 100*rng.Float64(),
+			Centre: r2.Vec{X: 0.1 * rng.NormFloat64(), Y: rng.Float64()}, Inertia: 10 * rng.Float64()},
 			Floor: sim.Floor{Slope: 0.1 * rng.NormFloat64(), Friction: rng.Float64()}}
 		b := r.Balance()
 		if b.Outcome != sim.Rocks {
@@ -484,7 +485,8 @@ func TestOverAtTheHilltop(t *testing.T) {
 		}
 		last := trace.Events[len(trace.Events)-1]
 		if trace.End != WentOver || last.Kind != Over || math.Abs(trace.Duration-want) > 1e-6 || math.Abs(last.Tilt-b.Back.Tip) > 1e-12 {
-			t.Errorf("at %v rad/s: %v after %v s at %v rad; the hilltop at %v is passed after %v s", rate, trace.End, trace.Duration, last.Tilt, b.Back.Tip, want)
+			t.Errorf("at %v rad/s: %v after %v s at %v rad; the hilltop at %v is passed after %v s", rate, trace.End,
+				trace.Duration, last.Tilt, b.Back.Tip, want)
 		}
 	}
 	for _, beyond := range []float64{b.Back.Tip + 0.01, b.Forward.Tip - 0.01} {
@@ -504,7 +506,8 @@ func TestLetGoOnTheHilltop(t *testing.T) {
 			b := r.Balance()
 			for _, side := range []float64{b.Back.Over, b.Forward.Over} {
 				if trace := Run(r, b, Start{Tilt: side}, Options{}); trace.End == TooManySteps {
-					t.Errorf("centre %v m high, %v ahead, let go at %v rad: %d steps to %v s", high, ahead, side, trace.Steps, trace.Duration)
+					t.Errorf("centre %v m high, %v ahead, let go at %v rad: %d steps to %v s", high, ahead, side,
+						trace.Steps, trace.Duration)
 				}
 			}
 		}

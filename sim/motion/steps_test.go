@@ -63,7 +63,8 @@ func TestOtherWell(t *testing.T) {
 				want, at = sim.SettlesInAnotherRest, -e.Tilt
 			}
 			trace := Run(r, b, Start{Tilt: -past * math.Copysign(1, e.Tilt)}, Options{Losses: losses, Duration: 600})
-			if trace.End != AtRest || trace.Outcome != want || math.Abs(trace.Last.Tilt-at) > 1e-3 { // the rolling resistance holds it there
+			// the rolling resistance holds it there
+			if trace.End != AtRest || trace.Outcome != want || math.Abs(trace.Last.Tilt-at) > 1e-3 {
 				t.Errorf("from %v past the middle: %v, %v at %v; want %v at %v", past, trace.End, trace.Outcome, trace.Last.Tilt, want, at)
 			}
 		}

@@ -98,7 +98,8 @@ func TestInertiaOfALowPiece(t *testing.T) {
 			rig := sim.Rig{Profile: edge, Body: b}
 			watch := timed{tenRocks: 10 * rig.Swing(rig.Balance(), 0.02).Period, letGo: 0.02}
 			got, _, err := Readings{Edge: edge}.inertia(b, watch)
-			if err != nil || !(math.Abs(got/inertia-1) < 1e-6) { // at 0.4 m the smallest is half a millionth of J, and the time is known to 1e-13
+			// at 0.4 m the smallest is half a millionth of J, and the time is known to 1e-13
+			if err != nil || !(math.Abs(got/inertia-1) < 1e-6) {
 				t.Errorf("G %v m over the floor: inertia %v, %v; was %v", high, got, err, inertia)
 			}
 		}
@@ -185,22 +186,28 @@ func TestDoubtsAndErrors(t *testing.T) {
 		fails  string
 		says   string
 	}{
-		{"scales against weight", func(r *Readings) { r.Weight, r.Raised, r.FrontRaised, r.RearRaised, r.DowelAbove = 14, 0, 0, 0, 0.42 }, "front and rear", "", ""},
+		{"scales against weight", func(r *Readings) {
+			r.Weight, r.DowelAbove = 14, 0.42
+			r.Raised, r.FrontRaised, r.RearRaised = 0, 0, 0
+		}, "front and rear", "", ""},
 		{"weight against both pairs", func(r *Readings) { r.Weight = 14 }, "weight", "", ""},
 		{"raised scales against weight", func(r *Readings) { r.RearRaised += 1 }, "front_raised and rear_raised", "", ""},
 		{"dowel against scales", func(r *Readings) { r.DowelAhead, r.TenRocks = 0.01, 0 }, "dowel_ahead", "", ""},
 		{"below zero", func(r *Readings) { r.Front = -1 }, "", "front", "0 or more"},
 		{"outside the marks", func(r *Readings) { r.Rear = 0; r.Front = 13 }, "", "front", "outside the two marks"},
-		{"raised, outside the marks", func(r *Readings) { r.FrontRaised, r.RearRaised = 12.5, 0 }, "", "front_raised", "outside the two marks"},
+		{"raised, outside the marks", func(r *Readings) { r.FrontRaised, r.RearRaised = 12.5, 0 }, "", "front_raised",
+			"outside the two marks"},
 		{"raised too far", func(r *Readings) { r.Raised = 0.6 }, "", "raised", "distance of the marks"},
 		{"not raised", func(r *Readings) { r.Raised, r.FrontRaised, r.RearRaised = 0, 0, 0 }, "", "raised", "height is not"},
-		{"only a dowel above", func(r *Readings) { *r = Readings{Edge: edge, Weight: 12, DowelAbove: 0.4} }, "", "dowel_ahead", "fore and aft is not"},
+		{"only a dowel above", func(r *Readings) { *r = Readings{Edge: edge, Weight: 12, DowelAbove: 0.4} }, "",
+			"dowel_ahead", "fore and aft is not"},
 		{"no place", func(r *Readings) { *r = Readings{Edge: edge, Weight: 12} }, "", "front", "two scales"},
 		{"no weight", func(r *Readings) { *r = Readings{Edge: edge} }, "", "weight", "weigh the piece"},
 		{"front and rear changed", func(r *Readings) { r.FrontRaised, r.RearRaised = 9, 3 }, "", "front_raised", "under the floor"},
 		{"marks too far apart", func(r *Readings) { r.Apart = 2 }, "", "apart", "no rocker"},
 		{"mark beyond the tip", func(r *Readings) { r.FrontMark = 2 }, "", "front_mark", "beyond the tip"},
-		{"beyond a tip", func(r *Readings) { *r = Readings{Edge: edge, Weight: 12, DowelAhead: 2, DowelAbove: 0.4} }, "", "dowel_ahead", "beyond a tip"},
+		{"beyond a tip", func(r *Readings) { *r = Readings{Edge: edge, Weight: 12, DowelAhead: 2, DowelAbove: 0.4} },
+			"", "dowel_ahead", "beyond a tip"},
 		{"too quick", func(r *Readings) { r.TenRocks = 3 }, "", "ten_rocks", "fewer seconds"},
 		{"too long", func(r *Readings) { r.TenRocks = 300 }, "", "ten_rocks", "more seconds"},
 		{"negative time", func(r *Readings) { r.TenRocks = -14 }, "", "ten_rocks", "more than 0 s"},
@@ -212,16 +219,23 @@ func TestDoubtsAndErrors(t *testing.T) {
 		{"scale of nothing", func(r *Readings) { r.Front, r.Zero = 0, []string{"front"} }, "", "front", "outside the two marks"},
 		{"not said how far raised", func(r *Readings) { r.Raised = 0 }, "", "raised", "how far"},
 		{"level pair swapped", func(r *Readings) { r.Front, r.Rear = r.Rear, r.Front }, "", "front", "probably swapped: front and rear;"},
-		{"level pair swapped, coarse scales", func(r *Readings) { r.Front, r.Rear = r.Rear, r.Front; r.ScaleError = 0.2 }, "ten_rocks", "", "front and rear"},
-		{"nobody known rides", func(r *Readings) { r.RiddenTenRocks, r.RiddenLetGo, r.TenRocks = 20, 0.09, 0 }, "", "ten_rocks_ridden", "body of the rider"},
+		{"level pair swapped, coarse scales", func(r *Readings) {
+			r.Front, r.Rear = r.Rear, r.Front
+			r.ScaleError = 0.2
+		}, "ten_rocks", "", "front and rear"},
+		{"nobody known rides", func(r *Readings) { r.RiddenTenRocks, r.RiddenLetGo, r.TenRocks = 20, 0.09, 0 }, "",
+			"ten_rocks_ridden", "body of the rider"},
 		{"too quick with a rider", func(r *Readings) {
 			r.RiddenTenRocks, r.RiddenLetGo, r.Rider, r.TenRocks = 14, 0.09, rider, 0
 		}, "", "ten_rocks_ridden", "with this rider"},
 		{"too slow with a rider", func(r *Readings) {
 			r.RiddenTenRocks, r.RiddenLetGo, r.Rider, r.TenRocks = 60, 0.09, rider, 0
 		}, "", "ten_rocks_ridden", "more seconds"},
-		{"with a rider, three times off", func(r *Readings) { r.RiddenTenRocks, r.RiddenLetGo, r.Rider = 64.8, 0.09, rider }, "ten_rocks_ridden", "", ""},
-		{"with a rider, no release", func(r *Readings) { r.RiddenTenRocks, r.Rider = 21.6, rider }, "", "let_go_ridden", "how many degrees"},
+		{"with a rider, three times off", func(r *Readings) {
+			r.RiddenTenRocks, r.RiddenLetGo, r.Rider = 64.8, 0.09, rider
+		}, "ten_rocks_ridden", "", ""},
+		{"with a rider, no release", func(r *Readings) { r.RiddenTenRocks, r.Rider = 21.6, rider }, "",
+			"let_go_ridden", "how many degrees"},
 		{"no release", func(r *Readings) { r.LetGo = 0 }, "", "let_go", "how many degrees"},
 		{"over the top", func(r *Readings) { r.LetGo = 1.5 }, "", "let_go", "would not come back"},
 		{"no rest", func(r *Readings) {

@@ -33,10 +33,13 @@ func (v Value) Limits() string {
 
 // A Result is what the readings say, with uncertainties.
 type Result struct {
-	Mass, Ahead, Above, Inertia Value  // kg, m, m, kg·m²; Inertia is NaN where no rocks were timed, and where they do not tell it
-	Untold                      string // the rocks that were timed and do not tell the inertia: "ten_rocks_ridden"; "" where they do, or none were
+	Mass, Ahead, Above, Inertia Value // kg, m, m, kg·m²; Inertia is NaN where no rocks were timed, and where they do not tell it
 	Body                        body.Body
 	Doubts                      []Doubt
+
+	// Untold names the rocks that were timed and do not tell the inertia: "ten_rocks_ridden"; "" where
+	// they do, or none were.
+	Untold string
 }
 
 // within is how many standard deviations hold 95 of 100 normal errors.
@@ -100,7 +103,8 @@ func (r Readings) result() (Result, error) {
 		v.sum()
 	}
 	if off := math.Abs(late.Value) * within / late.Uncertain; off > doubtful {
-		result.Doubts = append(result.Doubts, Doubt{Reading: "ten_rocks_ridden", Read: r.RiddenTenRocks, Expected: r.RiddenTenRocks - late.Value})
+		expected := r.RiddenTenRocks - late.Value
+		result.Doubts = append(result.Doubts, Doubt{Reading: "ten_rocks_ridden", Read: r.RiddenTenRocks, Expected: expected})
 	}
 	err = r.judge(&result, s.least)
 	return result, err

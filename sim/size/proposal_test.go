@@ -34,24 +34,30 @@ func TestSolve(t *testing.T) {
 		target piece.Target
 		off    func(r check.Balanced) float64 // how far the answer misses, as a part of what a maker can tell
 	}{
-		{"back leans", readingChair, piece.Target{BackLeans: piece.Wish{Asked: true, Value: 20 * degree}}, func(r check.Balanced) float64 { return (r.Loads[1].BackRecline - 20*degree) / tiltStep }},
-		{"empty alone", readingChair, piece.Target{Empty: piece.Wish{Asked: true, Value: 9 * degree}}, func(r check.Balanced) float64 { return (r.Loads[0].SeatFall - 9*degree) / tiltStep }},
-		{"time alone", readingChair, piece.Target{OneRock: 2.3}, func(r check.Balanced) float64 { return (r.Loads[1].Balance.Period - 2.3) / timeStep }},
-		{"a narrow board", readingChair, piece.Target{OneRock: 2.2, StockWidth: 6 * inch, StockLength: 36 * inch}, func(r check.Balanced) float64 {
-			length, width := blank(r)
-			return max((r.Loads[1].Balance.Period-2.2)/timeStep, (width-6*inch)/tapeStep, (length-36*inch)/tapeStep)
-		}},
-		{"stiff strips", readingChair, piece.Target{SeatFalls: piece.Wish{Asked: true, Value: 5 * degree}, SmallestRadius: 43 * inch}, func(r check.Balanced) float64 {
+		{"back leans", readingChair, piece.Target{BackLeans: piece.Wish{Asked: true, Value: 20 * degree}},
+			func(r check.Balanced) float64 { return (r.Loads[1].BackRecline - 20*degree) / tiltStep }},
+		{"empty alone", readingChair, piece.Target{Empty: piece.Wish{Asked: true, Value: 9 * degree}},
+			func(r check.Balanced) float64 { return (r.Loads[0].SeatFall - 9*degree) / tiltStep }},
+		{"time alone", readingChair, piece.Target{OneRock: 2.3},
+			func(r check.Balanced) float64 { return (r.Loads[1].Balance.Period - 2.3) / timeStep }},
+		{"a narrow board", readingChair, piece.Target{OneRock: 2.2, StockWidth: 6 * inch, StockLength: 36 * inch},
+			func(r check.Balanced) float64 {
+				length, width := blank(r)
+				return max((r.Loads[1].Balance.Period-2.2)/timeStep, (width-6*inch)/tapeStep, (length-36*inch)/tapeStep)
+			}},
+		{"stiff strips", readingChair, piece.Target{SeatFalls: piece.Wish{Asked: true, Value: 5 * degree},
+			SmallestRadius: 43 * inch}, func(r check.Balanced) float64 {
 			return max(math.Abs(r.Loads[1].SeatFall-5*degree)/tiltStep, (43*inch-(r.Design.Rocker.Radius-2.25*inch))/tapeStep)
 		}},
 		{"a cradle's tilt", cradle, piece.Target{LargestTilt: 12 * degree}, func(r check.Balanced) float64 {
 			k := r.Design.Rocker
 			return (math.Abs(k.Nose/k.Radius-12*degree) + math.Abs(k.Nose-k.Tail)) / tiltStep // the curve ends at nose/R
 		}},
-		{"metric", func() piece.Design { d := readingChair(); d.Units = quantity.Metric; return d }, piece.Target{OneRock: 2.1}, func(r check.Balanced) float64 {
-			fives := r.Design.Rocker.Radius / 0.005
-			return (r.Loads[1].Balance.Period-2.1)/timeStep + 1e6*math.Abs(fives-math.Round(fives))
-		}},
+		{"metric", func() piece.Design { d := readingChair(); d.Units = quantity.Metric; return d },
+			piece.Target{OneRock: 2.1}, func(r check.Balanced) float64 {
+				fives := r.Design.Rocker.Radius / 0.005
+				return (r.Loads[1].Balance.Period-2.1)/timeStep + 1e6*math.Abs(fives-math.Round(fives))
+			}},
 	} {
 		d := tt.design()
 		d.Target = tt.target
@@ -77,7 +83,8 @@ func TestSolve(t *testing.T) {
 // better than the one to take by more than a maker can tell, and what binds is named.
 func TestNearest(t *testing.T) {
 	d := readingChair()
-	d.Target = piece.Target{OneRock: 2, SeatFalls: piece.Wish{Asked: true, Value: 6 * degree}, Empty: piece.Wish{Asked: true, Value: 2 * degree}, Arcs: 2}
+	d.Target = piece.Target{OneRock: 2, SeatFalls: piece.Wish{Asked: true, Value: 6 * degree},
+		Empty: piece.Wish{Asked: true, Value: 2 * degree}, Arcs: 2}
 	s, err := Solve(d, 3)
 	if err != nil {
 		t.Fatal(err)
@@ -239,7 +246,8 @@ func FuzzSolve(f *testing.F) {
 		d.Seat = piece.Seat{Front: 0.42, Rear: 0.4, Depth: 0.45, Behind: 0.2}
 		d.Rocker = piece.Rocker{Radius: radius * inch, Nose: nose * inch, Tail: tail * inch}
 		d.Limits = piece.DefaultLimits(piece.Chair)
-		d.Target = piece.Target{OneRock: max(0, time), SeatFalls: piece.Wish{Asked: true, Value: falls}, Empty: piece.Wish{Asked: true, Value: empty}, BackMargin: max(0, margin), Longest: max(0, longest), Arcs: 1}
+		d.Target = piece.Target{OneRock: max(0, time), SeatFalls: piece.Wish{Asked: true, Value: falls},
+			Empty: piece.Wish{Asked: true, Value: empty}, BackMargin: max(0, margin), Longest: max(0, longest), Arcs: 1}
 		s, err := Solve(d, 0)
 		if err != nil {
 			t.Skip("not a chair")

@@ -49,7 +49,8 @@ func TestWhatIfIsExact(t *testing.T) {
 			t.Fatal(err)
 		}
 		l := report.Loads[1]
-		if got := [...]float64{r.After[FallSitting], r.After[Time], r.After[Effort], r.After[FallEmpty]}; got != [...]float64{l.SeatFall, l.Balance.Period, l.EffortBack, report.Loads[0].SeatFall} {
+		got := [...]float64{r.After[FallSitting], r.After[Time], r.After[Effort], r.After[FallEmpty]}
+		if got != [...]float64{l.SeatFall, l.Balance.Period, l.EffortBack, report.Loads[0].SeatFall} {
 			t.Errorf("%s: %v, drawn so %v %v %v", r.Key, got, l.SeatFall, l.Balance.Period, l.EffortBack)
 		}
 	}
