@@ -66,6 +66,10 @@ func (m *run) cross(side float64) bool {
 	return true
 }
 
+// settled is the rate below which a piece on a flat or a joint rest stays there, rad/s:
+// a top of a back that moves by a thousandth of a millimetre a second.
+const settled = 1e-6
+
 // held reports whether the arcs on both sides of the joint just passed bring the rig back
 // to it.
 func (m *run) held(side float64) bool {

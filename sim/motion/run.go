@@ -2,7 +2,6 @@ package motion
 
 import (
 	"cmp"
-	"fmt"
 	"math"
 
 	"rockerwright/rocker"
@@ -18,10 +17,6 @@ type Options struct {
 
 // mostSteps is how many steps a run takes, which no piece needs.
 const mostSteps = 100_000
-
-// settled is the rate below which a piece on a flat or a joint rest stays there, rad/s:
-// a top of a back that moves by a thousandth of a millimetre a second.
-const settled = 1e-6
 
 // A run is a motion being followed.
 type run struct {
@@ -71,22 +66,6 @@ func begin(r sim.Rig, b sim.Balance, start Start, options Options) *run {
 		m.pass(math.Copysign(1, m.rate)) // set off on a joint it turns over that end of a flat which lies ahead
 	}
 	return m
-}
-
-// mustFollow panics for what no motion begins with.
-func mustFollow(r sim.Rig, b sim.Balance, start Start, o Options) {
-	p := start.Push
-	numbers := math.Abs(start.Tilt) + math.Abs(start.Rate) + math.Abs(p.Force) + math.Abs(p.At.X) + math.Abs(p.At.Y)
-	switch err := r.Validate(); {
-	case err != nil:
-		panic(err)
-	case b.Outcome != sim.Rocks:
-		panic("motion: this balance has no rest to move about, its Outcome is: " + b.Outcome.String())
-	case !(numbers < math.Inf(1) && p.Time >= 0):
-		panic(fmt.Sprintf("motion: nothing starts with %+v: a tilt, a rate and a push are finite", start))
-	case !(o.Duration >= 0 && o.Losses.Rolling >= 0 && o.Losses.Viscous >= 0):
-		panic(fmt.Sprintf("motion: nothing is followed with %+v: a time and losses are not below 0", o))
-	}
 }
 
 func (m *run) follow() {

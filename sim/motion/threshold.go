@@ -9,20 +9,6 @@ import (
 	"rockerwright/rocker/root"
 )
 
-// A Push is a force along the floor at one point of the piece, for a time from the start.
-type Push struct {
-	At    r2.Vec  // chair frame, m
-	Force float64 // N, + back
-	Time  float64 // s
-}
-
-// A Start is the rig at time zero.
-type Start struct {
-	Tilt float64 // against the vertical, rad
-	Rate float64 // rad/s
-	Push Push
-}
-
 // Dropped returns the rate (rad/s) with which a rig at rest begins to roll when somebody drops
 // into it: the person's momentum, falling at a speed (m/s, down), about the contact, over
 // after, the moment of inertia of both about the contact, kg·m². who is the person's body,
