@@ -97,6 +97,9 @@ func TestNearest(t *testing.T) {
 			if m.must() && m.Steps > 0.5 {
 				t.Errorf("%v breaks what must hold: %+v", p.Shape, m)
 			}
+			if m.Aim == OffJoints && !(m.Got > 1.5*degree && m.Got < 15*degree) { // a small rock is on one arc
+				t.Errorf("%v rests %v degrees from a joint", p.Shape, m.Got/degree)
+			}
 		}
 	}
 	others := s.Others()

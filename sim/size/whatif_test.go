@@ -94,6 +94,11 @@ func TestAlterations(t *testing.T) {
 	if got := turn(LeansAnInch); got < 2.3 || got > 4 {
 		t.Errorf("leaning an inch: %v degrees", got)
 	}
+	// on a floor that rises by a degree the rest turns by R/(R − H) of it, back
+	feel, _ := FeelOf(table.Report)
+	if got, want := turn(PorchSlope), feel.Radius/feel.Steadiness; math.Abs(got/want-1) > 0.02 {
+		t.Errorf("on a porch: %v degrees, want about %v", got, want)
+	}
 	// worn flatter in the middle it rocks in less time, for the arc is larger
 	if r := row(t, table, "", Worn); !(r.After[Time] < r.Before[Time]) {
 		t.Errorf("worn: %v s, then %v", r.Before[Time], r.After[Time])
