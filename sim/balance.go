@@ -27,8 +27,9 @@ func (o Outcome) String() string {
 }
 
 // A Margin is what lies between the rest and the nearest tip on one side: the
-// hilltop beyond which the piece does not come back by itself. All fields are NaN
-// where there is none.
+// hilltop beyond which the piece does not come back by itself. Of a ship Angle is the
+// range of stability and Work the dynamical stability there. All fields are NaN where
+// there is no hilltop.
 type Margin struct {
 	Tip   float64 // tilt of the hilltop, rad
 	Angle float64 // from the rest to the hilltop, rad, ≥ 0 on both sides

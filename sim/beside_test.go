@@ -85,6 +85,12 @@ func TestWalk(t *testing.T) {
 	if want := 0.1 * (1 - math.Cos(a)) / 0.5; math.Abs(w.Lean-want) > 1e-12 { // h = R(1 − cos φ) from the origin
 		t.Errorf("lean %v, want %v", w.Lean, want)
 	}
+	// twice as large in all it turns and leans as much, and is dragged twice as far
+	wide := WalkOf(rocker.Single(2, 1, 1), rocker.Single(2.2, 1, 1), 1, 0.01, -a, a)
+	near := WalkOf(left, right, 0.5, 0.01, -a, a)
+	if !sameTo(wide.Heading, near.Heading, 1e-12) || !sameTo(wide.Lean, near.Lean, 1e-12) || !sameTo(wide.Scrub, 2*near.Scrub, 1e-12) {
+		t.Errorf("%+v, twice as large %+v", near, wide)
+	}
 	if none := WalkOf(left, left, 0.5, 0, -a, a); none != (Walk{}) {
 		t.Errorf("alike rockers walk: %+v", none)
 	}

@@ -143,7 +143,7 @@ func (s *search) found(before, after int, roll float64, stable bool) Equilibrium
 	}
 	at := s.rig.stand(b, roll)
 	return Equilibrium{
-		Tilt:   upright(roll + s.rig.Floor.Slope),
+		Tilt:   wrapped(roll + s.rig.Floor.Slope),
 		Height: at.height,
 		Stable: stable,
 		roll:   roll, rise: s.rise(at), before: before, after: after,
@@ -192,8 +192,8 @@ func within(angle, middle float64) float64 {
 	return angle
 }
 
-// upright returns the angle brought into (−π, π], rad.
-func upright(angle float64) float64 {
+// wrapped returns the angle brought into (−π, π], rad.
+func wrapped(angle float64) float64 {
 	angle = math.Remainder(angle, 2*math.Pi)
 	if angle == -math.Pi {
 		return math.Pi

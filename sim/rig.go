@@ -91,7 +91,7 @@ func touching(p rocker.Profile, roll float64) (*rocker.Bearing, float64) {
 // standing returns the rig's stance at a tilt, rad.
 func (r *Rig) standing(tilt float64) stance { return r.stand(touching(r.Profile, tilt-r.Floor.Slope)) }
 
-// A ground is a slope read for many stances.
+// A ground is the sine and the cosine of a floor's slope, taken once for many stances.
 type ground struct{ sin, cos float64 }
 
 func (f Floor) ground() ground {

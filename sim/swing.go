@@ -99,7 +99,7 @@ func (r *Rig) outcomeFrom(b Balance, release float64) Outcome {
 
 // force returns what the floor gives the chair per kg of its mass at an instant of a
 // swing: forward along the floor and square to it, m/s².
-func (s *stretch) force(m moment) (forward, normal float64) {
+func (s *stretch) force(m instant) (forward, normal float64) {
 	g := s.rig.Floor.FreeFall()
 	mass := s.rig.Body.Mass
 	inertia := s.rig.inertia(m.stance)

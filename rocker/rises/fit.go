@@ -138,7 +138,7 @@ func (r Row) placed(f Fit) (Fit, error) {
 // are too few.
 func (r Row) fit(starts []bow, without int) Fit {
 	f := Fit{Suspect: without, Spread: math.Inf(1)}
-	stations := r.but(without)
+	stations := r.except(without)
 	best, freedom := math.Inf(1), 0
 	for _, start := range starts {
 		if freedom = len(stations) - len(start.parameters()); freedom < 1 {

@@ -60,7 +60,7 @@ func TestSpansFollowTheFit(t *testing.T) {
 	rng := rand.New(rand.NewPCG(9, 2))
 	for range 200 {
 		r, b := anyBow(rng)
-		f, err := r.placed(Fit{bow: b, Arcs: r.arcs(b, r.but(-1), ruler)})
+		f, err := r.placed(Fit{bow: b, Arcs: r.arcs(b, r.except(-1), ruler)})
 		if err != nil {
 			continue // it does not rise on both sides
 		}
@@ -100,7 +100,7 @@ func TestGuessesAreLeastSquares(t *testing.T) {
 		for i := range r.Rise {
 			r.Rise[i] += 20 * ruler * rng.NormFloat64()
 		}
-		c, all := r.coarse(), r.but(-1)
+		c, all := r.coarse(), r.except(-1)
 		own, left := r.jacobian(&c.single, all, false), r.residuals(&c.single, all)
 		solve := func(columns ...[]float64) (squares float64, last float64) {
 			a := mat.NewDense(len(all), 3+len(columns), nil)

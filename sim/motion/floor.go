@@ -8,7 +8,7 @@ import (
 	"rockerwright/sim"
 )
 
-// looks are where in a step the floor is looked at, as parts of its span.
+// looks is into how many parts a step is cut, at whose ends the floor is looked at.
 const looks = 4
 
 // slips returns when in the span the floor first lets go, and whether it does: |F|/N

@@ -8,8 +8,8 @@ import (
 
 // Losses take energy from a rock. The zero Losses take none but at flats.
 type Losses struct {
-	Rolling float64 // lever of the rolling resistance, m: a couple b·m·g·cos α against the motion
-	Viscous float64 // couple for each rad/s, N·m·s
+	Rolling float64 // lever b of the rolling resistance, m: a couple b·m·g·cos α against the motion
+	Viscous float64 // viscous damping: a couple for each rad/s, N·m·s
 }
 
 // HalvesIn returns the viscous loss with which small rocks of a balance halve in n whole

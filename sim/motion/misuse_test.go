@@ -6,6 +6,8 @@ import (
 	"strings"
 	"testing"
 
+	"gonum.org/v1/gonum/spatial/r2"
+
 	"rockerwright/sim"
 )
 
@@ -40,6 +42,9 @@ func TestMisuse(t *testing.T) {
 		{"motion: nothing starts with {Tilt:0 Rate:+Inf", rig, b, Start{Rate: math.Inf(1)}, Options{}},
 		{"motion: nothing starts with", rig, b, Start{Push: Push{Force: math.NaN(), Time: 1}}, Options{}},
 		{"motion: nothing starts with", rig, b, Start{Push: Push{Force: 1, Time: -1}}, Options{}},
+		{"motion: nothing starts with", rig, b, Start{Push: Push{Force: math.Inf(-1), Time: 1}}, Options{}},
+		{"motion: nothing starts with", rig, b, Start{Push: Push{At: r2.Vec{X: math.Inf(1)}}}, Options{}},
+		{"motion: nothing starts with", rig, b, Start{Push: Push{At: r2.Vec{Y: math.Inf(1)}}}, Options{}},
 		{"motion: nothing is followed with {Duration:-1", rig, b, rest, Options{Duration: -1}},
 		{"motion: nothing is followed with", rig, b, rest, Options{Losses: Losses{Rolling: -0.001}}},
 		{"motion: nothing is followed with", rig, b, rest, Options{Losses: Losses{Viscous: math.NaN()}}},

@@ -75,7 +75,7 @@ func (m *run) follow() {
 			m.trace.End = TooManySteps
 			return
 		}
-		side, stays := m.sets()
+		side, stays := m.direction()
 		if stays {
 			if !m.rests() {
 				return
@@ -145,10 +145,10 @@ func (m *run) arc(side float64) arc {
 
 func (m *run) pushed() bool { return m.push.Force != 0 && m.time < m.push.Time }
 
-// sets returns the side to which the rig moves next, +1 back or −1 forward, and whether it
+// direction returns the side to which the rig moves next, +1 back or −1 forward, and whether it
 // stays: at rest with no more moment than the rolling resistance holds, or between two
 // arcs that both bring it back.
-func (m *run) sets() (side float64, stays bool) {
+func (m *run) direction() (side float64, stays bool) {
 	if m.rate != 0 {
 		return math.Copysign(1, m.rate), false
 	}

@@ -20,7 +20,7 @@ func TestNeedsAlongAStep(t *testing.T) {
 		b := r.Balance()
 		push := Push{At: r2.Vec{X: -0.4, Y: 1}, Force: 200 * (rng.Float64() - 0.5), Time: 5}
 		m := begin(r, b, Start{Tilt: b.Rest.Tilt + 0.4*(rng.Float64()-0.5), Rate: 3 * (rng.Float64() - 0.5), Push: push}, Options{})
-		side, _ := m.sets()
+		side, _ := m.direction()
 		a := m.arc(side)
 		a.solve(m.rate, &m.flight)
 		span := m.flight.span()

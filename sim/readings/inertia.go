@@ -90,7 +90,7 @@ func (r Readings) judge(result *Result, least float64) error {
 		return nil
 	}
 	v, mass := &result.Inertia, result.Body.Mass
-	off := doubtful / within * v.Uncertain
+	off := doubtful / twoSided95 * v.Uncertain
 	of := ""
 	if t.time == "ten_rocks_ridden" {
 		of = " with this rider"
