@@ -10,6 +10,6 @@
 // The frame is the chair's: x points forward, y up, z across the chair along the
 // axis of rocking. Lengths are metres, masses kilograms, inertias kg·m², angles
 // radians, positive leaning back: counter-clockwise with the front to the right.
-// Sizes of solids must not be below zero; nothing else is asked of a number, and
-// NaN and infinities carry through.
+// A mass below zero is a hole. Sizes of solids below zero mean nothing and are not looked
+// for: what comes out is no body. NaN and infinities carry through; nothing here panics.
 package body

@@ -57,7 +57,8 @@ func TestSolidsBracketed(t *testing.T) {
 			Box(density*BoxVolume(diameter, diameter, length), diameter, diameter)},
 	} {
 		if !(tt.inside.Inertia < tt.round.Inertia && tt.round.Inertia < tt.around.Inertia) {
-			t.Errorf("%s: %v within, %v round, %v around: want them in order", tt.name, tt.inside.Inertia, tt.round.Inertia, tt.around.Inertia)
+			t.Errorf("%s: %v within, %v round, %v around: want them in order", tt.name, tt.inside.Inertia,
+				tt.round.Inertia, tt.around.Inertia)
 		}
 	}
 }

@@ -141,7 +141,7 @@ func (e *edgeSpan) point(distance float64) r2.Vec {
 
 // along returns the point reached from p, where the floor's tilt is tilt, by going
 // a distance along the edge towards the tail (below zero: to the nose) on an arc of
-// the given radius, zero standing for a flat. The way is the chord 2R sin(δ/2).
+// the given radius, zero standing for a flat. The two lie a chord of 2R sin(δ/2) apart.
 func along(p r2.Vec, tilt, radius, distance float64) r2.Vec {
 	chord, half := distance, 0.0
 	if radius != 0 {

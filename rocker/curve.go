@@ -106,7 +106,8 @@ func EvenTime(gyration, height, lambda, reach float64) (Curve, error) {
 		c := rate(u[i] + step*b/2)
 		d := rate(u[i] + step*c)
 		if u[i+1] = u[i] + step*(a+2*b+2*c+d)/6; !(u[i+1]*u[i+1] < lambda) {
-			return Curve{}, &CurveError{fmt.Sprintf("an even-time edge of λ = %g m reaches to %g rad, not to %g", lambda, float64(i)*step, reach)}
+			reaches := float64(i) * step
+			return Curve{}, &CurveError{fmt.Sprintf("an even-time edge of λ = %g m reaches to %g rad, not to %g", lambda, reaches, reach)}
 		}
 	}
 	radius := func(tilt float64) float64 {

@@ -1,14 +1,15 @@
 package rocker
 
 import (
+	"fmt"
 	"math"
 
 	"gonum.org/v1/gonum/spatial/r2"
 )
 
 // A Profile is the floor edge of a rocker. Build it with [Chain] or [Single]. It is
-// a value: copies share nothing that can change. The zero Profile has no edge, and
-// its methods panic.
+// a value: copies share nothing that can change. The zero Profile has no Bearings and no
+// Length; a method that asks for a place on it panics.
 type Profile struct {
 	edge     []edgeSpan // as drawn, nose to tail
 	bearings []Bearing  // the convex hull, in order of tilt, covering one whole turn
@@ -25,7 +26,7 @@ func (p Profile) Bearing(i int) *Bearing { return &p.bearings[i] }
 // (rad, any), and the tilt brought within one turn of it. Where a flat lies on the
 // floor it is the Bearing on its tail side.
 func (p Profile) Find(tilt float64) (index int, within float64) {
-	first := p.bearings[0].From
+	first := p.edged()[0].From
 	if tilt < first || tilt >= first+2*math.Pi {
 		tilt -= 2 * math.Pi * math.Floor((tilt-first)/(2*math.Pi))
 	}
@@ -33,6 +34,14 @@ func (p Profile) Find(tilt float64) (index int, within float64) {
 		index++
 	}
 	return index, tilt
+}
+
+// edged returns the bearings, of which the zero Profile has none.
+func (p Profile) edged() []Bearing {
+	if len(p.bearings) == 0 {
+		panic("rocker: the zero Profile has no edge: build one with Chain or Single")
+	}
+	return p.bearings
 }
 
 // Support returns the support function h (m) and its first two derivatives by the
@@ -57,11 +66,11 @@ func (p Profile) Height(g r2.Vec, tilt float64) float64 {
 	return height
 }
 
-// Nose and Tail return the tips, chair frame, m.
-func (p Profile) Nose() r2.Vec { return p.bearings[0].At }
+// Nose returns the nose tip, chair frame, m.
+func (p Profile) Nose() r2.Vec { return p.edged()[0].At }
 
 // Tail returns the tail tip, chair frame, m.
-func (p Profile) Tail() r2.Vec { return p.bearings[len(p.bearings)-1].At }
+func (p Profile) Tail() r2.Vec { return p.edged()[len(p.bearings)-1].At }
 
 // Length returns the length along the drawn edge from tip to tip, m.
 func (p Profile) Length() float64 {
@@ -74,8 +83,11 @@ func (p Profile) Length() float64 {
 
 // Outline returns points along the drawn edge from nose tip to tail tip, chair
 // frame, m, hollows included, so close that the chord between two of them leaves
-// the curve by no more than within (m, above zero).
+// the curve by no more than within, m. It panics where that is not above zero.
 func (p Profile) Outline(within float64) []r2.Vec {
+	if !(within > 0) {
+		panic(fmt.Sprintf("rocker: an outline leaves the curve by more than 0 m; %g is not", within))
+	}
 	points := []r2.Vec{p.Nose()}
 	for i := range p.edge {
 		e := &p.edge[i]
@@ -96,7 +108,7 @@ func (p Profile) Outline(within float64) []r2.Vec {
 // Perimeter returns the length once round the hull: every arc, flat and bridge the
 // piece can roll over, and the chord from tip to tip, m.
 func (p Profile) Perimeter() float64 {
-	first, last := &p.bearings[0], &p.bearings[len(p.bearings)-1]
+	first, last := &p.edged()[0], &p.bearings[len(p.bearings)-1]
 	return last.RolledAt(last.To) + last.Flat - first.RolledAt(first.From)
 }
 
@@ -123,7 +135,7 @@ func (p Profile) Rise(x float64) float64 {
 	return p.Tail().Y
 }
 
-// At returns the point of the drawn edge a way (m) along it from the origin, above zero
+// At returns the point of the drawn edge at a length (m) along it from the origin, above zero
 // towards the nose, and whether the edge reaches so far; else the tip.
 func (p Profile) At(along float64) (r2.Vec, bool) {
 	walked := p.noseLength() - along // from the nose tip

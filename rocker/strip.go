@@ -38,7 +38,7 @@ func (p Profile) Strip(depth float64, top Top) (Strip, error) {
 }
 
 // Tapered returns the same for a top that is depth deep at the origin and nose and tail (m,
-// above zero) at the tips, changing by the square of the way along the edge. The rule's
+// above zero) at the tips, changing by the square of the length along the edge. The rule's
 // 24 points a span do not know of the jump of the top's bend over the origin, and err there
 // by less than a ten-thousandth of the area.
 func (p Profile) Tapered(depth, nose, tail float64) (Strip, error) {
@@ -49,16 +49,16 @@ func (p Profile) Tapered(depth, nose, tail float64) (Strip, error) {
 // top, at the tips.
 func (p Profile) strip(depth float64, top Top, nose, tail float64) (Strip, error) {
 	toNose, toTail := p.Reach()
-	way := toNose // of the span's beginning from the origin, + to the nose
-	deep := func(way float64) float64 {
+	begin := toNose // of a span, along the edge from the origin, + to the nose
+	deep := func(along float64) float64 {
 		tip, reach := nose, toNose
-		if way < 0 {
+		if along < 0 {
 			tip, reach = tail, toTail
 		}
 		if tip == depth || reach == 0 {
 			return depth
 		}
-		return depth + (tip-depth)*(way/reach)*(way/reach)
+		return depth + (tip-depth)*(along/reach)*(along/reach)
 	}
 	var area, second float64
 	var first r2.Vec
@@ -67,9 +67,9 @@ func (p Profile) strip(depth float64, top Top, nose, tail float64) (Strip, error
 		if e.Length == 0 {
 			continue
 		}
-		from := way
-		way -= e.Length
-		if most := max(deep(from), deep(way)); e.Curvature()*most >= 1 || from > 0 && way < 0 && e.Curvature()*depth >= 1 {
+		from, to := begin, begin-e.Length
+		begin = to
+		if most := max(deep(from), deep(to)); e.Curvature()*most >= 1 || from > 0 && to < 0 && e.Curvature()*depth >= 1 {
 			return Strip{}, fmt.Errorf("rocker: a depth of %g m is more than the radius of span %d, %g m", max(most, depth), i, e.Radius)
 		}
 		rule := stripRule()
@@ -80,7 +80,7 @@ func (p Profile) strip(depth float64, top Top, nose, tail float64) (Strip, error
 			first = r2.Add(first, r2.Scale(ds, m1))
 		}
 	}
-	if area <= 0 {
+	if !(area > 0) {
 		return Strip{}, fmt.Errorf("rocker: a strip of depth %g m has no area", depth)
 	}
 	centroid := r2.Scale(1/area, first)

@@ -27,8 +27,9 @@ func (o Outcome) String() string {
 }
 
 // A Margin is what lies between the rest and the nearest tip on one side: the
-// hilltop beyond which the piece does not come back by itself. All fields are NaN
-// where there is none.
+// hilltop beyond which the piece does not come back by itself. Of a ship Angle is the
+// range of stability and Work the dynamical stability there. All fields are NaN where
+// there is no hilltop.
 type Margin struct {
 	Tip   float64 // tilt of the hilltop, rad
 	Angle float64 // from the rest to the hilltop, rad, ≥ 0 on both sides
@@ -54,7 +55,7 @@ var noMargin = Margin{math.NaN(), math.NaN(), math.NaN(), math.NaN(), math.NaN()
 type Balance struct {
 	Outcome    Outcome     // Rocks, NoRest or Neutral
 	Rest       Equilibrium // meaningful only if Outcome is Rocks
-	Steadiness float64     // Z′ at the rest, m; on a joint the smaller of the two; NaN on a flat
+	Steadiness float64     // Z′ at the rest, m, a ship's metacentric height; on a joint the smaller of the two; NaN on a flat
 	Period     float64     // of the small rock there and back, s; NaN on a flat
 	Back       Margin
 	Forward    Margin
@@ -62,7 +63,8 @@ type Balance struct {
 
 // Balance returns where the rig rests: of all rests with the centre of mass above
 // the floor, and not upside down, the lowest, of two as low the one nearest to upright, then the one
-// further forward. A Balance that does not rock holds NaN.
+// further forward. A Balance that does not rock holds NaN. It panics for a rig that
+// [Rig.Validate] refuses.
 func (r Rig) Balance() Balance {
 	var store [16]Equilibrium
 	all := r.Equilibria(store[:0])
@@ -83,15 +85,22 @@ func (r Rig) Balance() Balance {
 }
 
 // BalanceAt returns the balance about a rest of [Rig.Equilibria], which it need not
-// choose by itself: a second rest, or a pendulum's below its pivot.
+// choose by itself: a second rest, or a pendulum's below its pivot. It panics for any other.
 func (r Rig) BalanceAt(rest Equilibrium) Balance {
 	var store [16]Equilibrium
 	all := r.Equilibria(store[:0])
 	i := slices.Index(all, rest)
 	if i < 0 {
-		panic("sim: not a rest of this rig")
+		panic("sim: this is no equilibrium of the rig: take one of its Equilibria")
 	}
 	return r.balanceAt(all, i)
+}
+
+// mustRest panics for a balance without a rest, of which there is nothing more to ask.
+func (b *Balance) mustRest() {
+	if b.Outcome != Rocks {
+		panic("sim: this balance has no rest to rock about, its Outcome is: " + b.Outcome.String())
+	}
 }
 
 // lower reports whether a comes before b as the rest of the piece.
@@ -151,24 +160,24 @@ func (r *Rig) smallRock(rest Equilibrium) (steadiness, period float64) {
 }
 
 // margin returns what lies between the i-th of all equilibria, a rest, and the next
-// hilltop on the side given by way: +1 back, −1 forward.
-func (r *Rig) margin(all []Equilibrium, i, way int) Margin {
+// hilltop on one side: +1 back, −1 forward.
+func (r *Rig) margin(all []Equilibrium, i, side int) Margin {
 	n := len(all)
 	if n < 2 {
 		return noMargin
 	}
-	rest, tip := all[i], all[((i+way)%n+n)%n]
+	rest, tip := all[i], all[((i+side)%n+n)%n]
 	turns := 0.0 // how often the search for the tip has gone round
-	if i+way < 0 {
+	if i+side < 0 {
 		turns = -1
-	} else if i+way >= n {
+	} else if i+side >= n {
 		turns = 1
 	}
 	m := Margin{Tip: tip.Tilt, Over: tip.Tilt, on: tip.before}
 	m.Angle = math.Abs(tip.roll + 2*math.Pi*turns - rest.roll)
 	m.Lift = tip.rise - turns*r.Profile.Perimeter()*math.Sin(r.Floor.Slope) - rest.rise
 	m.Work = r.weight() * m.Lift
-	for k := i + way; k >= 0 && k < n; k += way { // while it stands above the floor
+	for k := i + side; k >= 0 && k < n; k += side { // while it stands above the floor
 		if e := all[k]; e.Height <= 0 {
 			break
 		} else if !e.Stable {

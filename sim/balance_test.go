@@ -19,9 +19,11 @@ const closed = 1e-13
 func TestScale(t *testing.T) {
 	const s = 3.7
 	small := arc(0.6, 0.03)
-	large := Rig{Profile: rocker.Single(s, 0.4*s, 0.5*s), Body: body.Body{Mass: 80, Centre: r2.Scale(s, small.Body.Centre), Inertia: small.Body.Inertia * s * s}}
+	large := Rig{Profile: rocker.Single(s, 0.4*s, 0.5*s),
+		Body: body.Body{Mass: 80, Centre: r2.Scale(s, small.Body.Centre), Inertia: small.Body.Inertia * s * s}}
 	a, b := small.Balance(), large.Balance()
-	if !sameTo(b.Period, a.Period*math.Sqrt(s), closed) || !sameTo(b.Back.Lift, a.Back.Lift*s, 1e-12) || !sameTo(b.Back.Angle, a.Back.Angle, closed) {
+	if !sameTo(b.Period, a.Period*math.Sqrt(s), closed) || !sameTo(b.Back.Lift, a.Back.Lift*s, 1e-12) ||
+		!sameTo(b.Back.Angle, a.Back.Angle, closed) {
 		t.Errorf("small %+v, large %+v", a, b)
 	}
 }
@@ -40,7 +42,8 @@ func TestMirror(t *testing.T) {
 		m := Rig{Profile: mirrored(t, r.Profile), Body: r.Body, Floor: r.Floor}
 		m.Body.Centre.X, m.Floor.Slope = -r.Body.Centre.X, -r.Floor.Slope
 		a, b := r.Balance(), m.Balance()
-		if a.Outcome != b.Outcome || apart(a.Back.Angle, b.Forward.Angle) || apart(a.Forward.Lift, b.Back.Lift) || apart(a.Period, b.Period) {
+		if a.Outcome != b.Outcome || apart(a.Back.Angle, b.Forward.Angle) || apart(a.Forward.Lift, b.Back.Lift) ||
+			apart(a.Period, b.Period) {
 			t.Errorf("%+v\nmirrored %+v", a, b)
 		}
 	}

@@ -14,7 +14,8 @@ import (
 // not, on both sides of a lopsided rocker, on a level floor and a slope.
 func TestLargestRelease(t *testing.T) {
 	for _, slope := range []float64{0, 0.03} {
-		r := Rig{Profile: rocker.Single(1.067, 0.30, 0.75), Body: body.Body{Mass: 93, Centre: r2.Vec{X: -0.02, Y: 0.61}, Inertia: 9}, Floor: Floor{Slope: slope}}
+		r := Rig{Profile: rocker.Single(1.067, 0.30, 0.75),
+			Body: body.Body{Mass: 93, Centre: r2.Vec{X: -0.02, Y: 0.61}, Inertia: 9}, Floor: Floor{Slope: slope}}
 		b := r.Balance()
 		back, forward := r.LargestRelease(b)
 		for _, release := range []float64{back, -forward} {
@@ -83,6 +84,12 @@ func TestWalk(t *testing.T) {
 	}
 	if want := 0.1 * (1 - math.Cos(a)) / 0.5; math.Abs(w.Lean-want) > 1e-12 { // h = R(1 − cos φ) from the origin
 		t.Errorf("lean %v, want %v", w.Lean, want)
+	}
+	// twice as large in all it turns and leans as much, and is dragged twice as far
+	wide := WalkOf(rocker.Single(2, 1, 1), rocker.Single(2.2, 1, 1), 1, 0.01, -a, a)
+	near := WalkOf(left, right, 0.5, 0.01, -a, a)
+	if !sameTo(wide.Heading, near.Heading, 1e-12) || !sameTo(wide.Lean, near.Lean, 1e-12) || !sameTo(wide.Scrub, 2*near.Scrub, 1e-12) {
+		t.Errorf("%+v, twice as large %+v", near, wide)
 	}
 	if none := WalkOf(left, left, 0.5, 0, -a, a); none != (Walk{}) {
 		t.Errorf("alike rockers walk: %+v", none)

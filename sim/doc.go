@@ -11,7 +11,7 @@
 //	G ahead of the contact       H′ = h′ − G·u′,   H″ = ρ − H
 //	height of G, plumb           E = H cos α + (H′ − s) sin α
 //	righting arm                 Z = dE/dφ = H′ cos α − H sin α
-//	its slope                    Z′ = H″ cos α − H′ sin α
+//	its slope                    Z′ = H″ cos α − H′ sin α (at a rest the steadiness, a metacentric height)
 //	inertia at the contact       J = I + m(H² + H′²)
 //	motion                       J φ̈ + m H′ρ φ̇² + m g Z = 0
 //	floor on the chair           F/m = −(H φ̈ + H′φ̇²) + g sin α   (+ forward)

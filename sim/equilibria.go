@@ -6,19 +6,19 @@ import (
 	"rockerwright/rocker"
 )
 
-// An Equilibrium is a tilt at which the righting arm passes through zero: a rest
-// where it passes upwards, a hilltop where it passes downwards.
+// An Equilibrium is a tilt at which the righting arm passes through zero: a rest, or stable
+// equilibrium, where it passes upwards, a hilltop, or unstable one, where it passes downwards.
 type Equilibrium struct {
 	Tilt   float64 // against the vertical, rad, in (−π, π]
 	Height float64 // H, of the centre of mass over the floor, m
-	Stable bool    // a rest
+	Stable bool    // a rest; else a hilltop
 
 	roll          float64 // Tilt − slope, unwrapped in order, rad
 	rise          float64 // E, m
 	before, after int     // the Bearings on its two sides; the same off a joint
 }
 
-// OnFlat reports whether e is a rest on a flat of p: the contact jumps there, and
+// onFlat reports whether e is a rest on a flat of p: the contact jumps there, and
 // small rocks have no period of their own.
 func (e Equilibrium) onFlat(p rocker.Profile) bool {
 	return e.before != e.after && p.Bearing(e.before).Flat > 0
@@ -32,8 +32,12 @@ func (e Equilibrium) onFlat(p rocker.Profile) bool {
 //
 //	Z = |w| sin(θ − θ₀) − R sin α,   w = G − C,  θ₀ = atan2(−wx, −wy),
 //
-// with zeros θ₀ + β and θ₀ + π − β, sin β = R sin α/|w|, R = 0 at a corner.
+// with zeros θ₀ + β and θ₀ + π − β, sin β = R sin α/|w|, R = 0 at a corner. It panics for a
+// rig that [Rig.Validate] refuses.
 func (r Rig) Equilibria(dst []Equilibrium) []Equilibrium {
+	if err := r.Validate(); err != nil {
+		panic(err)
+	}
 	s := search{rig: &r, ground: r.Floor.ground()}
 	first, n := len(dst), r.Profile.Bearings()
 	opening := 0 // the sign at the very start, for the joint that closes the turn
@@ -139,7 +143,7 @@ func (s *search) found(before, after int, roll float64, stable bool) Equilibrium
 	}
 	at := s.rig.stand(b, roll)
 	return Equilibrium{
-		Tilt:   upright(roll + s.rig.Floor.Slope),
+		Tilt:   wrapped(roll + s.rig.Floor.Slope),
 		Height: at.height,
 		Stable: stable,
 		roll:   roll, rise: s.rise(at), before: before, after: after,
@@ -188,8 +192,8 @@ func within(angle, middle float64) float64 {
 	return angle
 }
 
-// upright returns the angle brought into (−π, π], rad.
-func upright(angle float64) float64 {
+// wrapped returns the angle brought into (−π, π], rad.
+func wrapped(angle float64) float64 {
 	angle = math.Remainder(angle, 2*math.Pi)
 	if angle == -math.Pi {
 		return math.Pi

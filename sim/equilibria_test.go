@@ -63,7 +63,8 @@ func TestEquilibriaAgainstSampledOutline(t *testing.T) {
 		}
 		for i, w := range want {
 			// heights are right to the chord, the place of a smooth one to its root
-			if e := got[i]; e.Stable != w.stable || math.Abs(e.Tilt-w.tilt) > 10*math.Sqrt(chord) || math.Abs(e.Height-w.height) > 10*chord {
+			if e := got[i]; e.Stable != w.stable || math.Abs(e.Tilt-w.tilt) > 10*math.Sqrt(chord) ||
+				math.Abs(e.Height-w.height) > 10*chord {
 				t.Errorf("got %+v, brute force finds %+v", e, w)
 			}
 		}
@@ -93,7 +94,8 @@ func TestEquilibriaAlternate(t *testing.T) {
 // between its two tips.
 func TestUpsideDown(t *testing.T) {
 	depth := 4 / (3 * math.Pi)
-	half := Rig{Profile: rocker.Single(1, math.Pi/2, math.Pi/2-0.1), Body: body.Body{Mass: 1, Centre: r2.Vec{Y: 1 - depth}, Inertia: 0.5 - depth*depth}}
+	half := Rig{Profile: rocker.Single(1, math.Pi/2, math.Pi/2-0.1),
+		Body: body.Body{Mass: 1, Centre: r2.Vec{Y: 1 - depth}, Inertia: 0.5 - depth*depth}}
 	var rests []Equilibrium
 	for _, e := range half.Equilibria(nil) {
 		if e.Stable {

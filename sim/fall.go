@@ -13,10 +13,10 @@ type place struct {
 	shift float64 // a multiple of 2π, rad
 }
 
-// next returns the place beside p, way = +1 towards the tail, −1 towards the nose.
-func (p place) next(profile rocker.Profile, way int) place {
+// next returns the place beside p, on the side of the tail (+1) or of the nose (−1).
+func (p place) next(profile rocker.Profile, side int) place {
 	n := profile.Bearings()
-	switch p.index += way; {
+	switch p.index += side; {
 	case p.index == n:
 		return place{0, p.shift + 2*math.Pi}
 	case p.index < 0:
@@ -25,10 +25,10 @@ func (p place) next(profile rocker.Profile, way int) place {
 	return p
 }
 
-// home returns the place on which a rest stands, on the side given by way.
-func (e Equilibrium) home(way int) place {
+// home returns the place on which a rest stands, on a joint that of the side asked for.
+func (e Equilibrium) home(side int) place {
 	switch {
-	case way < 0:
+	case side < 0:
 		return place{index: e.before}
 	case e.after < e.before: // on the chord between the tips
 		return place{e.after, 2 * math.Pi}
@@ -36,9 +36,9 @@ func (e Equilibrium) home(way int) place {
 	return place{index: e.after}
 }
 
-// end returns the tilt at which p ends on the side given by way.
-func (p place) end(profile rocker.Profile, way int) float64 {
-	if way > 0 {
+// end returns the tilt at which p ends on a side.
+func (p place) end(profile rocker.Profile, side int) float64 {
+	if side > 0 {
 		return profile.Bearing(p.index).To + p.shift
 	}
 	return profile.Bearing(p.index).From + p.shift
@@ -49,7 +49,7 @@ func (p place) end(profile rocker.Profile, way int) float64 {
 type fall struct {
 	rig   *Rig
 	rest  Equilibrium
-	way   int // the side of the turning point
+	side  int // of the turning point
 	at    place
 	outer float64 // where the next stretch begins, roll
 	above float64 // height fallen so far, m
@@ -57,54 +57,54 @@ type fall struct {
 }
 
 func (r *Rig) fallFrom(turning float64, rest Equilibrium) fall {
-	f := fall{rig: r, rest: rest, way: 1, outer: turning}
+	f := fall{rig: r, rest: rest, side: 1, outer: turning}
 	if turning < rest.roll {
-		f.way = -1
+		f.side = -1
 	}
-	f.at = rest.home(f.way)
-	for float64(f.way)*(turning-f.at.end(r.Profile, f.way)) > 0 {
-		f.at = f.at.next(r.Profile, f.way)
+	f.at = rest.home(f.side)
+	for float64(f.side)*(turning-f.at.end(r.Profile, f.side)) > 0 {
+		f.at = f.at.next(r.Profile, f.side)
 	}
 	return f
 }
 
-// next returns the next stretch on the way in, and false when the rest is reached.
+// next returns the next stretch inwards, and false when the rest is reached.
 func (f *fall) next() (stretch, bool) {
 	if f.done {
 		return stretch{}, false
 	}
-	inner := f.at.end(f.rig.Profile, -f.way)
-	if f.at == f.rest.home(f.way) {
+	inner := f.at.end(f.rig.Profile, -f.side)
+	if f.at == f.rest.home(f.side) {
 		inner, f.done = f.rest.roll, true
 	}
-	s := f.rig.stretchOn(f.rig.Profile.Bearing(f.at.index), f.outer-f.at.shift, inner-f.at.shift, float64(f.way), f.above)
+	s := f.rig.stretchOn(f.rig.Profile.Bearing(f.at.index), f.outer-f.at.shift, inner-f.at.shift, float64(f.side), f.above)
 	f.outer, f.above = inner, s.at(s.end).fallen
-	f.at = f.at.next(f.rig.Profile, -f.way)
+	f.at = f.at.next(f.rig.Profile, -f.side)
 	return s, true
 }
 
 // rising returns the roll at which the rig, going out from the rest on one side, has
 // gained the given height, m, at the latest at the roll limit, up to which it climbs
-// all the way. It is NaN where once round does not gain it: a wheel runs down a slope.
-func (r *Rig) rising(rest Equilibrium, way int, height, limit float64) float64 {
+// without a fall. It is NaN where once round does not gain it: a wheel runs down a slope.
+func (r *Rig) rising(rest Equilibrium, side int, height, limit float64) float64 {
 	g := r.Floor.ground()
-	side := float64(way)
+	sign := float64(side)
 	inner := rest.roll
-	at := rest.home(way)
+	at := rest.home(side)
 	for range r.Profile.Bearings() + 1 {
 		b := r.Profile.Bearing(at.index)
-		outer := side * min(side*at.end(r.Profile, way), side*limit)
-		c := g.climbFrom(r.stand(b, inner-at.shift), side, b.Radius)
-		most := side * (outer - inner)
+		outer := sign * min(sign*at.end(r.Profile, side), sign*limit)
+		c := g.climbFrom(r.stand(b, inner-at.shift), sign, b.Radius)
+		most := sign * (outer - inner)
 		gained := c.gained(most)
 		switch {
 		case gained >= height:
-			return inner + side*c.turn(height, most)
+			return inner + sign*c.turn(height, most)
 		case outer == limit:
 			return limit
 		}
 		height -= gained
-		inner, at = outer, at.next(r.Profile, way)
+		inner, at = outer, at.next(r.Profile, side)
 	}
 	return math.NaN()
 }

@@ -93,7 +93,8 @@ func TestAnotherOrigin(t *testing.T) {
 			}
 			for _, side := range [][2]Margin{{x.Back, y.Back}, {x.Forward, y.Forward}} {
 				m, n := side[0], side[1]
-				if !near(m.Angle, n.Angle) || !near(m.Lift, n.Lift) || !near(m.Work, n.Work) || !near(math.Remainder(n.Tip+shift-m.Tip, 2*math.Pi), 0) {
+				if !near(m.Angle, n.Angle) || !near(m.Lift, n.Lift) || !near(m.Work, n.Work) ||
+					!near(math.Remainder(n.Tip+shift-m.Tip, 2*math.Pi), 0) {
 					t.Errorf("rig %d: margins %+v and %+v", i, m, n)
 				}
 			}
@@ -109,7 +110,8 @@ func TestAnotherOrigin(t *testing.T) {
 				}
 				p, reach := r.Period(x, release)
 				q, other := o.Period(y, release)
-				if !(math.Abs(p-q) <= 1e-7*p || math.IsNaN(p) && math.IsNaN(q)) || !near(reach, other) { // a period near a hilltop is that much more in doubt
+				// a period near a hilltop is that much more in doubt
+				if !(math.Abs(p-q) <= 1e-7*p || math.IsNaN(p) && math.IsNaN(q)) || !near(reach, other) {
 					t.Errorf("rig %d let go at %v: one rock %v, reach %v; from another origin %v, %v", i, release, p, reach, q, other)
 				}
 			}

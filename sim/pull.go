@@ -14,34 +14,32 @@ type Pull struct {
 	Sudden float64 // by a pull that comes at once and stays, N
 }
 
-// Pull returns what a hand at q (chair frame, m) must do about the balance b, which
-// must have a rest. A force along the floor at height y has the moment F·y about the
+// Pull returns what a hand at q (chair frame, m) must do about the balance b. It panics for one
+// without a rest. A force along the floor at height y has the moment F·y about the
 // contact, so held at a tilt it is m·g·Z/y. The slow pull is the largest of these up to
-// the tip. A pull that comes at once works F·∫y dφ on the way, so it tips if that
-// stays above m·g·(E − E at rest) all the way: it is the largest quotient of the two.
+// the tip. A pull that comes at once works F·∫y dφ until then, so it tips if that
+// stays above m·g·(E − E at rest) all along: it is the largest quotient of the two.
 func (r Rig) Pull(b Balance, q r2.Vec) Pull {
+	b.mustRest()
 	none := Pull{math.NaN(), math.NaN()}
 	if !b.Back.Exists() {
 		return none
 	}
 	var most Pull // over each arc between the rest and the tip
 	g, rest, tip := r.Floor.ground(), b.Rest, b.Rest.roll+b.Back.Angle
-	begun := math.NaN() // s − y′ at the rest; the way of q along the floor is s − y′, since y″ = ρ − y
-	turned := 0.0       // length rolled on whole turns, m
+	begun := math.NaN() // s − y′ at the rest; q moves along the floor by s − y′, since y″ = ρ − y
 	from := rest.roll
 	for on := rest.home(1); from < tip; on = on.next(r.Profile, 1) {
 		bearing := r.Profile.Bearing(on.index)
-		if on.index == 0 && from > rest.roll {
-			turned += r.Profile.Perimeter()
-		}
+		turned := r.Profile.Perimeter() * on.shift / (2 * math.Pi) // length rolled on whole turns, m
 		to := min(tip, on.end(r.Profile, 1))
-		y := func(roll float64) (height, way float64) {
+		y := func(roll float64) (height, along float64) {
 			height, ahead, _ := bearing.Above(q, roll-on.shift)
 			return height, bearing.RolledAt(roll-on.shift) + turned - ahead
 		}
-		first, way := y(from)
+		first, along := y(from)
 		if math.IsNaN(begun) {
-			begun = way
+			begun = along
 		}
 		if last, _ := y(to); first <= 0 || last <= 0 {
 			return none
@@ -52,22 +50,23 @@ func (r Rig) Pull(b Balance, q r2.Vec) Pull {
 		}
 		most.Slow = max(most.Slow, largest(to-from, held))
 		most.Sudden = max(most.Sudden, largest(to-from, func(turn float64) float64 {
-			_, way := y(from + turn)
-			if way <= begun {
+			_, along := y(from + turn)
+			if along <= begun {
 				return held(turn) // at the rest itself, where both grow from nothing
 			}
 			risen := g.rise(r.stand(bearing, from+turn-on.shift)) - turned*g.sin - rest.rise
-			return r.weight() * risen / (way - begun)
+			return r.weight() * risen / (along - begun)
 		}))
 		from = to
 	}
 	return most
 }
 
-// Effort returns what a hand at q must do to hold the
-// piece one degree back and one degree forward of its rest, N; NaN where the hilltop is nearer, for
-// there nothing is to be held: it goes over.
+// Effort returns what a hand at q must do to hold the piece one degree back and one degree
+// forward of the rest of b, N; NaN where the hilltop is nearer, for there nothing is to be held:
+// it goes over. It panics for a balance without a rest.
 func (r Rig) Effort(b Balance, q r2.Vec) (back, forward float64) {
+	b.mustRest()
 	const degree = math.Pi / 180
 	back, forward = math.NaN(), math.NaN()
 	if !(b.Back.Angle <= degree) {

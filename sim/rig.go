@@ -1,6 +1,8 @@
 package sim
 
 import (
+	"errors"
+	"fmt"
 	"math"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -41,11 +43,30 @@ func (f Floor) FreeFall() float64 {
 }
 
 // A Rig is one body on one rocker on one floor. The body is all that moves as one:
-// the piece and whoever sits in it. Its mass must be above zero.
+// the piece and whoever sits in it. Its methods panic for a rig without a floor edge, and
+// those that ask where it rests for one that [Rig.Validate] refuses.
 type Rig struct {
 	Profile rocker.Profile
 	Body    body.Body
 	Floor   Floor
+}
+
+// Validate returns what keeps a rig from resting anywhere whatever its shape: no floor edge,
+// a mass not above zero, a floor as steep as a wall, a gravity or a friction below zero. It is
+// nil for any other, also where the centre of mass or the inertia is not a number, as of a
+// piece whose rocks were not timed; what hangs on that is then not a number either.
+func (r *Rig) Validate() error {
+	switch f := r.Floor; {
+	case r.Profile.Bearings() == 0:
+		return errors.New("sim: a rig needs a floor edge: build its Profile with rocker.Chain")
+	case !(r.Body.Mass > 0):
+		return fmt.Errorf("sim: a rig needs a mass above 0 kg; %g is none", r.Body.Mass)
+	case !(math.Abs(f.Slope) < math.Pi/2):
+		return fmt.Errorf("sim: a floor slopes by less than π/2 rad; %g rad is none", f.Slope)
+	case !(f.Gravity >= 0 && f.Friction >= 0):
+		return fmt.Errorf("sim: gravity (%g m/s²) and friction (%g) of a floor are not below 0", f.Gravity, f.Friction)
+	}
+	return nil
 }
 
 // A stance is the rig on one arc at one roll.
@@ -70,7 +91,7 @@ func touching(p rocker.Profile, roll float64) (*rocker.Bearing, float64) {
 // standing returns the rig's stance at a tilt, rad.
 func (r *Rig) standing(tilt float64) stance { return r.stand(touching(r.Profile, tilt-r.Floor.Slope)) }
 
-// A ground is a slope read for many stances.
+// A ground is the sine and the cosine of a floor's slope, taken once for many stances.
 type ground struct{ sin, cos float64 }
 
 func (f Floor) ground() ground {

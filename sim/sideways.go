@@ -1,6 +1,7 @@
 package sim
 
 import (
+	"fmt"
 	"math"
 
 	"rockerwright/rocker"
@@ -37,7 +38,12 @@ type Walk struct {
 // track; the lower side leans it by the difference of the heights over the track; and
 // what a toed-in rocker rolls it is dragged across its line by the sine of its angle, there
 // and back. (Derived here; friction decides how much of it is sliding and how much walks.)
+//
+// It panics for a track that is not above zero.
 func WalkOf(left, right rocker.Profile, track, toeIn, from, to float64) Walk {
+	if !(track > 0) {
+		panic(fmt.Sprintf("sim: two rockers stand apart, and %g m is no track", track))
+	}
 	rolled := func(p rocker.Profile) float64 { return rolledAt(p, to) - rolledAt(p, from) }
 	l, r := rolled(left), rolled(right)
 	w := Walk{

@@ -43,14 +43,14 @@ func (r *Rig) stretchOn(b *rocker.Bearing, outer, inner, side, above float64) st
 	return s
 }
 
-// A moment is the rig at one instant of a swing.
-type moment struct {
+// An instant of a swing.
+type instant struct {
 	stance
 	fallen float64 // height lost since the turning point, m
 }
 
 // at returns the rig turned inwards from the outer end by δ, t = tan(δ/2).
-func (s *stretch) at(t float64) moment {
+func (s *stretch) at(t float64) instant {
 	sin := 2 * t / (1 + t*t)
 	versed := t * sin // 1 − cos δ
 	c := s.outer.radius - s.outer.height
@@ -58,7 +58,7 @@ func (s *stretch) at(t float64) moment {
 	if s.slide != 0 {
 		fallen -= s.side * s.slide * 2 * math.Atan(t)
 	}
-	return moment{
+	return instant{
 		stance: stance{
 			height: s.outer.height + c*versed - s.side*s.outer.ahead*sin,
 			ahead:  s.outer.ahead*(1-versed) - s.side*c*sin,

@@ -12,9 +12,9 @@ type Swing struct {
 	Friction float64 // the largest |F|/N the floor must hold over the whole rock
 }
 
-// Swing lets the rig go at the given tilt from the rest of b (rad, + back). b must be
-// a balance of this rig with a rest. A release too small to tell from zero (AtJoint)
-// is the small rock in the limit.
+// Swing lets the rig go at the given tilt from the rest of b (rad, + back), a balance of
+// this rig. A release too small to tell from zero (AtJoint) is the small rock in the limit.
+// It panics for a balance without a rest, and for a release that is not a number.
 func (r Rig) Swing(b Balance, release float64) Swing {
 	lost := Swing{Outcome: Rocks, Release: release, Period: math.NaN(), Reach: math.NaN(), Friction: math.NaN()}
 	period, reach := r.Period(b, release)
@@ -36,14 +36,18 @@ func (r Rig) Swing(b Balance, release float64) Swing {
 // Period returns how long one whole rock takes, there and back, when the rig is let
 // go at the given tilt from the rest of b, s, and the tilt from the rest to which it
 // carries on the other side; both angles in rad, + back. Both are NaN where it does
-// not come back. A floor that only pushes is not asked: a pendulum has a period too.
+// not come back. A floor that only pushes is not asked: a pendulum has a period too. It panics
+// for a balance without a rest, and for a release that is not a number.
 //
 // The period is four falls: from each turning point to the rest and back, by
 // quadrature to 1e-10. It grows without bound as the release nears the lift.
 func (r Rig) Period(b Balance, release float64) (period, reach float64) {
-	near, far, way := b.Back, b.Forward, 1
+	if b.mustRest(); math.IsNaN(release) {
+		panic("sim: a release is a tilt from the rest in rad, and this one is not a number")
+	}
+	near, far, side := b.Back, b.Forward, 1
 	if release < 0 {
-		near, far, way = b.Forward, b.Back, -1
+		near, far, side = b.Forward, b.Back, -1
 	}
 	if near.Exists() && math.Abs(release) >= near.Angle || !(math.Abs(release) < 2*math.Pi) {
 		return math.NaN(), math.NaN()
@@ -52,14 +56,14 @@ func (r Rig) Period(b Balance, release float64) (period, reach float64) {
 		return b.Period, -release
 	}
 	there, height := r.fallTime(b.Rest.roll+release, b.Rest)
-	limit := math.Inf(-way)
+	limit := math.Inf(-side)
 	if far.Exists() {
 		if height >= far.Lift {
 			return math.NaN(), math.NaN()
 		}
-		limit = b.Rest.roll - float64(way)*far.Angle
+		limit = b.Rest.roll - float64(side)*far.Angle
 	}
-	other := r.rising(b.Rest, -way, height, limit)
+	other := r.rising(b.Rest, -side, height, limit)
 	if math.IsNaN(other) {
 		return math.NaN(), math.NaN()
 	}
@@ -95,7 +99,7 @@ func (r *Rig) outcomeFrom(b Balance, release float64) Outcome {
 
 // force returns what the floor gives the chair per kg of its mass at an instant of a
 // swing: forward along the floor and square to it, m/s².
-func (s *stretch) force(m moment) (forward, normal float64) {
+func (s *stretch) force(m instant) (forward, normal float64) {
 	g := s.rig.Floor.FreeFall()
 	mass := s.rig.Body.Mass
 	inertia := s.rig.inertia(m.stance)
@@ -106,7 +110,7 @@ func (s *stretch) force(m moment) (forward, normal float64) {
 	return forward, normal
 }
 
-// friction returns the largest |F|/N on the way from a turning point to the rest,
+// friction returns the largest |F|/N from a turning point to the rest,
 // both ends of every arc included; infinite where the floor would have to pull.
 func (r *Rig) friction(turning float64, rest Equilibrium) float64 {
 	most := 0.0
@@ -126,14 +130,15 @@ func (r *Rig) friction(turning float64, rest Equilibrium) float64 {
 // LargestRelease returns the largest tilts from the rest of b (rad, both ≥ 0), back and
 // forward, from which a rig that loses nothing comes back when it is let go: less than the
 // margin on that side, and not so high that it carries over the hilltop on the other. A
-// side without a hilltop is infinite.
+// side without a hilltop is infinite. It panics for a balance without a rest.
 func (r Rig) LargestRelease(b Balance) (back, forward float64) {
+	b.mustRest()
 	return r.largestRelease(b, 1), r.largestRelease(b, -1)
 }
 
-func (r *Rig) largestRelease(b Balance, way int) float64 {
+func (r *Rig) largestRelease(b Balance, side int) float64 {
 	near, far := b.Back, b.Forward
-	if way < 0 {
+	if side < 0 {
 		near, far = far, near
 	}
 	limit := math.Inf(1)
@@ -143,14 +148,15 @@ func (r *Rig) largestRelease(b Balance, way int) float64 {
 	if !far.Exists() || near.Exists() && far.Lift >= near.Lift {
 		return limit
 	}
-	roll := r.rising(b.Rest, way, far.Lift, b.Rest.roll+float64(way)*limit)
+	roll := r.rising(b.Rest, side, far.Lift, b.Rest.roll+float64(side)*limit)
 	return math.Abs(roll - b.Rest.roll)
 }
 
 // LargestRate returns the largest rate at the rest of b (rad/s), back and forward, from
 // which a rig that loses nothing does not go over the hilltop ahead: ½·J·ω² = m·g·lift.
-// It is infinite on a side without one.
+// It is infinite on a side without one. It panics for a balance without a rest.
 func (r Rig) LargestRate(b Balance) (back, forward float64) {
+	b.mustRest()
 	inertia := r.inertia(r.stand(touching(r.Profile, b.Rest.roll)))
 	over := func(m Margin) float64 {
 		if !m.Exists() {

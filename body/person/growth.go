@@ -48,23 +48,18 @@ const lyingLonger = 0.008
 func child(sex Sex, age, percentile float64, lying bool) (stature, mass float64) {
 	z, c := quantile(percentile), charts()
 	of := func(list []growth) (length, weight float64) {
-		i := 1
-		for i < len(list)-1 && list[i].age < age {
-			i++
-		}
-		a, b := list[i-1], list[i]
-		share := (age - a.age) / (b.age - a.age)
-		tall := func(g growth) float64 {
-			switch length := g.length.at(z); {
+		var lengths, weights []knot
+		for _, g := range list {
+			tall := g.length.at(z)
+			switch {
 			case g.lying && !lying:
-				return length - lyingLonger
+				tall -= lyingLonger
 			case !g.lying && lying:
-				return length + lyingLonger
-			default:
-				return length
+				tall += lyingLonger
 			}
+			lengths, weights = append(lengths, knot{g.age, tall}), append(weights, knot{g.age, g.weight.at(z)})
 		}
-		return tall(a) + share*(tall(b)-tall(a)), a.weight.at(z) + share*(b.weight.at(z)-a.weight.at(z))
+		return between(lengths, age), between(weights, age)
 	}
 	girlLong, girlHeavy := of(c["girls"])
 	boyLong, boyHeavy := of(c["boys"])

@@ -2,6 +2,7 @@ package person
 
 import (
 	"cmp"
+	"fmt"
 	"math"
 
 	"rockerwright/rocker/root"
@@ -20,17 +21,20 @@ type Infant struct {
 // infantDensity is that of water, kg/m³; our judgement.
 const infantDensity = 1000.0
 
-// NewInfant returns the infant of an age (0 to 2 years) at a percentile of the growth
-// charts, 50 where percentile is 0.
+// NewInfant returns the infant of an age (years, the nearest from 0 to 2) at a percentile of
+// the growth charts, above 0 and below 100, 50 where percentile is 0. It panics for any other.
 func NewInfant(sex Sex, age, percentile float64) Infant {
 	length, mass := child(sex, min(max(age, 0), 2), cmp.Or(percentile, 50), true)
 	return Capsule(mass, length)
 }
 
-// Capsule returns the infant of a mass (kg) and length (m), both above zero: a cylinder
-// between two half balls. Its radius r is that of a body of the density of water,
+// Capsule returns the infant of a mass (kg) and length (m), a cylinder between two half balls.
+// It panics where one of them is not above zero. Its radius r is that of a body of the density of water,
 // m/ρ = π·r²·(L − 2r) + 4/3·π·r³.
 func Capsule(mass, length float64) Infant {
+	if !(mass > 0 && length > 0) {
+		panic(fmt.Sprintf("person: no infant weighs %g kg and is %g m long", mass, length))
+	}
 	volume := mass / infantDensity
 	parts := func(r float64) (straight, ball, tube float64) {
 		straight = length - 2*r

@@ -10,7 +10,10 @@ import (
 
 // Moved returns the joints carried along, each point by move.
 func (j Joints) Moved(move func(r2.Vec) r2.Vec) Joints {
-	for _, p := range []*r2.Vec{&j.Vertex, &j.Chin, &j.Neck, &j.Shoulder, &j.Elbow, &j.Wrist, &j.Fingertip, &j.Hip, &j.Knee, &j.Ankle, &j.Heel, &j.Toe} {
+	for _, p := range []*r2.Vec{
+		&j.Vertex, &j.Chin, &j.Neck, &j.Shoulder, &j.Elbow, &j.Wrist, &j.Fingertip,
+		&j.Hip, &j.Knee, &j.Ankle, &j.Heel, &j.Toe,
+	} {
 		*p = move(*p)
 	}
 	return j

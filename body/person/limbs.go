@@ -198,14 +198,14 @@ func (p *Person) atRest(s Seat, l limbs, j *Joints) {
 func twoBars(shoulder, to r2.Vec, upper, fore float64) (elbow, wrist r2.Vec) {
 	line := r2.Sub(to, shoulder)
 	distance := r2.Norm(line)
-	way := unit(line)
+	toward := unit(line)
 	if distance >= upper+fore {
-		return r2.Add(shoulder, r2.Scale(upper, way)), r2.Add(shoulder, r2.Scale(upper+fore, way))
+		return r2.Add(shoulder, r2.Scale(upper, toward)), r2.Add(shoulder, r2.Scale(upper+fore, toward))
 	}
 	along := (distance*distance + upper*upper - fore*fore) / (2 * max(distance, 1e-9))
 	along = max(-upper, min(upper, along))
 	out := otherSide(upper, along)
-	elbow = r2.Add(shoulder, r2.Add(r2.Scale(along, way), r2.Scale(out, r2.Vec{X: way.Y, Y: -way.X})))
+	elbow = r2.Add(shoulder, r2.Add(r2.Scale(along, toward), r2.Scale(out, r2.Vec{X: toward.Y, Y: -toward.X})))
 	if distance < math.Abs(upper-fore) {
 		return elbow, r2.Add(elbow, r2.Scale(fore, unit(r2.Sub(to, elbow))))
 	}

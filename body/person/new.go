@@ -2,6 +2,7 @@ package person
 
 import (
 	"cmp"
+	"fmt"
 	"math"
 )
 
@@ -13,7 +14,8 @@ type Given struct {
 	Sizes      Measures
 }
 
-// A Person is a person's sizes and segments.
+// A Person is a person's sizes and segments. Make one by [New]: the zero Person has no limbs,
+// and posing it panics.
 type Person struct {
 	Sex     Sex
 	Age     float64 // years; zero of a grown-up
@@ -32,8 +34,12 @@ const leastGrownUp = 1.40
 
 // New returns a person by what is known of one. Of a grown-up without a height it is the
 // mean of the survey; a weight without a height has that height. The error is a
-// [*SizeError]: a size that nobody has, or two that do not go together.
+// [*SizeError]: a size that nobody has, or two that do not go together. It panics for an age
+// below zero, a percentile outside 0 to 100 and a Sex that is none.
 func New(g Given) (Person, error) {
+	if !(g.Age >= 0 && g.Percentile >= 0 && g.Percentile < 100) || g.Sex < Either || g.Sex > Man {
+		panic(fmt.Sprintf("person: nobody has the age %g, the percentile %g and the Sex %d", g.Age, g.Percentile, int(g.Sex)))
+	}
 	if err := g.possible(); err != nil {
 		return Person{}, err
 	}

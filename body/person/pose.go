@@ -50,6 +50,7 @@ type Pose struct {
 // hands, the rest on the feet (our judgement). In every other posture all of the person
 // rides on the seat.
 func (p *Person) Pose(s Seat, posture Posture) Pose {
+	p.mustBe()
 	l := p.limbs(s, posture)
 	j := p.joints(s, l)
 	pose := Pose{Joints: j}
@@ -65,6 +66,13 @@ func (p *Person) Pose(s Seat, posture Posture) Pose {
 		pose.Body = p.body(j)
 	}
 	return pose
+}
+
+// mustBe panics for the zero Person.
+func (p *Person) mustBe() {
+	if p.lengths[Thigh] == 0 {
+		panic("person: the zero Person has no limbs: make one by New")
+	}
 }
 
 // body returns the whole chain.
@@ -126,6 +134,7 @@ func (j Joints) segments() [parts][2]r2.Vec {
 // (the spine is not straight, nor are the legs), so thighs and shanks are shortened alike
 // until the ankles are at their height over the soles.
 func (p *Person) Standing(feet r2.Vec) (body.Body, Joints) {
+	p.mustBe()
 	var j Joints
 	j.Vertex = r2.Add(feet, r2.Vec{Y: p.Sizes[Stature]})
 	down := func(from r2.Vec, length float64) r2.Vec { return r2.Add(from, r2.Vec{Y: -length}) }

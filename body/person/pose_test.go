@@ -14,7 +14,8 @@ func anySeat(r *rand.Rand) Seat {
 	between := func(low, high float64) float64 { return low + (high-low)*r.Float64() }
 	return Seat{
 		Meet: r2.Vec{X: -0.2, Y: between(0.15, 0.6)}, Fall: between(-0.2, 0.3), Depth: between(0.2, 0.6),
-		Backed: r.IntN(4) > 0, Recline: between(0, 0.6), Arms: between(0, 0.35) * float64(r.IntN(2)), Reach: 0.35, Cushion: between(0, 0.08),
+		Backed: r.IntN(4) > 0, Recline: between(0, 0.6), Arms: between(0, 0.35) * float64(r.IntN(2)), Reach: 0.35,
+		Cushion: between(0, 0.08),
 	}
 }
 
@@ -129,7 +130,8 @@ func TestPosturesInOrder(t *testing.T) {
 	s := stool(p)
 	s.Recline = 0.3
 	at := func(posture Posture) r2.Vec { return p.Pose(s, posture).Body.Centre }
-	if !(at(FeetUp).X > at(Upright).X && at(Upright).X > at(Sitting).X && at(Sitting).X > at(LyingBack).X && at(LyingBack).X > at(ArmsBehindHead).X) {
+	if !(at(FeetUp).X > at(Upright).X && at(Upright).X > at(Sitting).X && at(Sitting).X > at(LyingBack).X &&
+		at(LyingBack).X > at(ArmsBehindHead).X) {
 		t.Errorf("ahead: feet up %v, upright %v, sitting %v, lying back %v, arms behind the head %v",
 			at(FeetUp), at(Upright), at(Sitting), at(LyingBack), at(ArmsBehindHead))
 	}
@@ -161,7 +163,8 @@ func TestWhoCannotBe(t *testing.T) {
 			t.Errorf("%s: %v, want an error about %v", c.name, err, c.size)
 		}
 	}
-	if _, err := New(Given{Sizes: Measures{Stature: 1.78, Mass: 82, KneeCrease: 0.47, ThighLength: 0.5, Hips: 0.4, Elbow: 0.24, Shoulder: 0.61, SittingHeight: 0.93, Lumbar: 0.2}}); err != nil {
+	if _, err := New(Given{Sizes: Measures{Stature: 1.78, Mass: 82, KneeCrease: 0.47, ThighLength: 0.5, Hips: 0.4,
+		Elbow: 0.24, Shoulder: 0.61, SittingHeight: 0.93, Lumbar: 0.2}}); err != nil {
 		t.Errorf("an ordinary man: %v", err)
 	}
 }

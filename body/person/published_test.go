@@ -22,7 +22,8 @@ func TestStandingMen(t *testing.T) {
 		p := person(t, Given{Sex: Man, Sizes: Measures{Stature: s.stature, Mass: s.mass}})
 		b, j := p.Standing(r2.Vec{})
 		below := j.Vertex.Y - b.Centre.Y
-		t.Logf("%s: centre %.0f mm below the top (published %.0f), inertia %.2f kg m2 (%.2f)", s.id, below*1e3, s.below*1e3, b.Inertia, s.about)
+		t.Logf("%s: centre %.0f mm below the top (published %.0f), inertia %.2f kg m2 (%.2f)", s.id, below*1e3,
+			s.below*1e3, b.Inertia, s.about)
 		if math.Abs(below-s.below) > 0.020 {
 			t.Errorf("%s: centre %.3f m below the top of the head, published %.3f", s.id, below, s.below)
 		}
@@ -53,7 +54,8 @@ func TestSeatedCentreAhead(t *testing.T) {
 func TestFromMemory(t *testing.T) {
 	p := person(t, Given{Sex: Man, Sizes: Measures{Mass: 75.6, Stature: 1.768}})
 	pose := p.Pose(stool(p), Upright)
-	t.Logf("from memory, Santschi, DuBois and Omoto (1963), mean of 66 men sitting: 201 mm ahead, 673 below the top, 7.52 kg m2; here %.0f, %.0f, %.2f",
+	t.Logf("from memory, Santschi, DuBois and Omoto (1963), mean of 66 men sitting: "+
+		"201 mm ahead, 673 below the top, 7.52 kg m2; here %.0f, %.0f, %.2f",
 		pose.Body.Centre.X*1e3, (pose.Joints.Vertex.Y-pose.Body.Centre.Y)*1e3, pose.Body.Inertia)
 }
 

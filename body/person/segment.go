@@ -99,7 +99,10 @@ const (
 	kneeOverCrease = 0.0465        // knee joint over the crease: shank and ankle less popliteal height, 81 mm of 1741
 	kneeAhead      = 0.055 / 1.741 // knee joint ahead of the crease: buttock-knee less buttock-popliteal length less 60 mm to the kneecap
 	ankleUp        = 0.040         // ankle joint over the sole: lateral malleolus height over stature
-	acromion       = 0.122         // shoulder joint under the top of the shoulder, of the upper arm: 0.104/0.853, de Leva (1996b), J. Biomechanics 29:1231-1233
+
+	// Shoulder joint under the top of the shoulder, as a part of the upper arm: 0.104/0.853, de Leva
+	// (1996b), J. Biomechanics 29:1231-1233.
+	acromion = 0.122
 )
 
 // build fills in segments and joints. expected holds the sizes as estimated before the

@@ -35,7 +35,10 @@ var ansur = sync.OnceValue(func() survey {
 	s := survey{"women": {}, "men": {}}
 	for _, r := range rows(ansurTable) {
 		scale := map[string]float64{"mm": 1e-3, "kg": 1}[r["unit"]]
-		s[r["sex"]][r["measure"]] = spread{r.number("mean", scale), r.number("sd", scale), r.number("p5", scale), r.number("p50", scale), r.number("p95", scale)}
+		s[r["sex"]][r["measure"]] = spread{
+			r.number("mean", scale), r.number("sd", scale),
+			r.number("p5", scale), r.number("p50", scale), r.number("p95", scale),
+		}
 	}
 	return s
 })

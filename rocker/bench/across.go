@@ -93,8 +93,8 @@ func (r Rocker) Thinnest(b Blank) (float64, error) {
 	wood, top := lay(e.wood), lay(e.top)
 	thinnest := math.Inf(1)
 	for _, x := range turns(top, wood) {
-		highs := upright(top, x)
-		for _, low := range upright(wood, x) {
+		highs := heights(top, x)
+		for _, low := range heights(wood, x) {
 			for _, high := range highs {
 				thinnest = min(thinnest, math.Abs(high-low))
 			}
@@ -179,9 +179,9 @@ func deepest(lower, upper []Piece) float64 {
 // highest and lowest return the last and the first height at which an upright line at x meets the pieces, m; where it
 // meets none, minus and plus infinity.
 func highest(list []Piece, x float64) float64 {
-	return slices.Max(append(upright(list, x), math.Inf(-1)))
+	return slices.Max(append(heights(list, x), math.Inf(-1)))
 }
 
 func lowest(list []Piece, x float64) float64 {
-	return slices.Min(append(upright(list, x), math.Inf(1)))
+	return slices.Min(append(heights(list, x), math.Inf(1)))
 }

@@ -57,7 +57,8 @@ func TestFormFor(t *testing.T) {
 	if err != nil || math.Abs(f.ConvexForm-34*inch) > 1e-8 {
 		t.Errorf("steam: %+v, %v", f, err)
 	}
-	for _, bad := range [][4]float64{{0, 1, 0, 0}, {1, 0, 0, 0}, {1, 0.1, -1, 0}, {1, 0.1, 0, 1}, {1, 0.1, 0, -0.1}, {1, 0.1, 0, math.NaN()}, {0.1, 0.1, 0, 0.5}} {
+	for _, bad := range [][4]float64{{0, 1, 0, 0}, {1, 0, 0, 0}, {1, 0.1, -1, 0}, {1, 0.1, 0, 1}, {1, 0.1, 0, -0.1},
+		{1, 0.1, 0, math.NaN()}, {0.1, 0.1, 0, 0.5}} {
 		var size *SizeError
 		if _, err := FormFor(bad[0], bad[1], bad[2], bad[3]); !errors.As(err, &size) {
 			t.Errorf("%v: %v", bad, err)
@@ -73,7 +74,8 @@ func TestStrip(t *testing.T) {
 	for _, tt := range []struct {
 		radius, want float64 // in
 		ok           bool
-	}{{1, 0, false}, {2, 3.0 / 32, true}, {4, 3.0 / 32, true}, {4.1, 0.125, true}, {8, 0.125, true}, {10, 0.1875, true}, {12.5, 0.25, true}, {42, 0.25, true}, {math.NaN(), 0, false}} {
+	}{{1, 0, false}, {2, 3.0 / 32, true}, {4, 3.0 / 32, true}, {4.1, 0.125, true}, {8, 0.125, true},
+		{10, 0.1875, true}, {12.5, 0.25, true}, {42, 0.25, true}, {math.NaN(), 0, false}} {
 		if got, ok := CommonStrip(tt.radius * inch); ok != tt.ok || math.Abs(got-tt.want*inch) > 1e-15 {
 			t.Errorf("radius %v in: %v, %v", tt.radius, got, ok)
 		}
@@ -92,7 +94,8 @@ func TestStack(t *testing.T) {
 			t.Errorf("%d strips: %+v, %v", n, s, err)
 		}
 	}
-	for _, l := range []Lamination{{}, {Depth: 1, Thickest: 1e-6, Longest: 1}, {Depth: 0.04, Thickest: 0.005, Longest: 1, Kerf: -1}, {Depth: 0.04, Thickest: 0.005, Longest: math.Inf(1)}} {
+	for _, l := range []Lamination{{}, {Depth: 1, Thickest: 1e-6, Longest: 1},
+		{Depth: 0.04, Thickest: 0.005, Longest: 1, Kerf: -1}, {Depth: 0.04, Thickest: 0.005, Longest: math.Inf(1)}} {
 		var size *SizeError
 		if _, err := l.Stack(); !errors.As(err, &size) {
 			t.Errorf("%+v: %v", l, err)
@@ -115,7 +118,8 @@ func TestBend(t *testing.T) {
 		t.Errorf("bar: %v, %v", tightest, err)
 	}
 	var outline *OutlineError
-	if _, _, err = (Rocker{Edge: chain(t, 0.2, rocker.Flat(0.4), rocker.Turn(0.1), rocker.Flat(0.1)), Depth: 0.06}).Bend(); !errors.As(err, &outline) || outline.Span != 1 {
+	cornered := chain(t, 0.2, rocker.Flat(0.4), rocker.Turn(0.1), rocker.Flat(0.1))
+	if _, _, err = (Rocker{Edge: cornered, Depth: 0.06}).Bend(); !errors.As(err, &outline) || outline.Span != 1 {
 		t.Errorf("corner: %v", err)
 	}
 }

@@ -156,8 +156,8 @@ func TestThinnest(t *testing.T) {
 		wood, top = wood.Turned(-b.Grain, r2.Vec{}), top.Turned(-b.Grain, r2.Vec{})
 		least := math.Inf(1)
 		for x := wood.Bounds().Min.X; x < wood.Bounds().Max.X; x += 0.001 {
-			for _, low := range upright(wood.Pieces(), x) {
-				for _, high := range upright(top.Pieces(), x) {
+			for _, low := range heights(wood.Pieces(), x) {
+				for _, high := range heights(top.Pieces(), x) {
 					least = min(least, math.Abs(high-low))
 				}
 			}

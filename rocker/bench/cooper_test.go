@@ -54,7 +54,9 @@ func TestStave(t *testing.T) {
 }
 
 func TestStaveErrors(t *testing.T) {
-	for _, c := range []Coopered{{}, {Chord: 1, Radius: 1, Staves: 0, Stock: 0.1}, {Chord: 2.1, Radius: 1, Staves: 3, Stock: 0.1}, {Chord: 1.8, Radius: 1, Staves: 1, Stock: 0.05}, {Chord: math.NaN(), Radius: 1, Staves: 3, Stock: 1}} {
+	for _, c := range []Coopered{{}, {Chord: 1, Radius: 1, Staves: 0, Stock: 0.1},
+		{Chord: 2.1, Radius: 1, Staves: 3, Stock: 0.1}, {Chord: 1.8, Radius: 1, Staves: 1, Stock: 0.05},
+		{Chord: math.NaN(), Radius: 1, Staves: 3, Stock: 1}} {
 		var size *SizeError
 		if _, err := c.Stave(); !errors.As(err, &size) {
 			t.Errorf("%+v: %v", c, err)
@@ -88,7 +90,8 @@ func TestNotchJoint(t *testing.T) {
 	if got, err := TransitionRadius(q, math.Pi/3); err != nil || math.Abs(got-2*q) > 1e-15 { // cos 60° is ½
 		t.Errorf("a cove of 60 degrees: %v, %v", got, err)
 	}
-	for _, bad := range []NotchJoint{{}, {Leg: 1, Seat: 1, Depth: 2}, {Leg: 1, Seat: 1, Depth: 1, Rabbet: 0.5}, {Leg: 1, Seat: 1, Depth: 1, Rabbet: -1}} {
+	for _, bad := range []NotchJoint{{}, {Leg: 1, Seat: 1, Depth: 2}, {Leg: 1, Seat: 1, Depth: 1, Rabbet: 0.5},
+		{Leg: 1, Seat: 1, Depth: 1, Rabbet: -1}} {
 		var size *SizeError
 		if _, err := bad.GlueArea(); !errors.As(err, &size) {
 			t.Errorf("%+v: %v", bad, err)

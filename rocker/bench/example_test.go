@@ -15,7 +15,8 @@ func ExampleFormFor() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Printf("floor edge %.0f mm: a convex form of %.0f mm, or a concave one of %.0f mm\n", 1000*f.FloorEdge, 1000*f.ConvexForm, 1000*f.ConcaveForm)
+	fmt.Printf("floor edge %.0f mm: a convex form of %.0f mm, or a concave one of %.0f mm\n", 1000*f.FloorEdge,
+		1000*f.ConvexForm, 1000*f.ConcaveForm)
 	// Output: floor edge 1067 mm: a convex form of 1001 mm, or a concave one of 1046 mm
 }
 

@@ -23,7 +23,8 @@ type NotchJoint struct {
 //
 // The error is a [*SizeError].
 func (n NotchJoint) GlueArea() (float64, error) {
-	if err := cmp.Or(above("a leg", n.Leg), above("a seat's thickness", n.Seat), above("a notch's depth", n.Depth), notBelow("a rabbet", n.Rabbet)); err != nil {
+	if err := cmp.Or(above("a leg", n.Leg), above("a seat's thickness", n.Seat), above("a notch's depth", n.Depth),
+		notBelow("a rabbet", n.Rabbet)); err != nil {
 		return 0, err
 	}
 	switch {
@@ -89,9 +90,10 @@ type Block struct {
 // on it, with no corner lower than least, all measured square to the top edge there. The error is a [*SizeError].
 //
 // With the leg's direction (a, s, z) along the top edge, square to it and outwards, the upper
-// face is the plane a·t + s·h + z·w = s·middle, so a way t along lowers it by t·a/s.
+// face is the plane a·t + s·h + z·w = s·middle, so t further along it is lower by t·a/s.
 func (s Standing) Block(long, wide, least float64) (Block, error) {
-	if err := cmp.Or(above("the length of a block", long), above("the width of a block", wide), notBelow("the least height of a block", least)); err != nil {
+	if err := cmp.Or(above("the length of a block", long), above("the width of a block", wide),
+		notBelow("the least height of a block", least)); err != nil {
 		return Block{}, err
 	}
 	if bad := max(math.Abs(s.Cut), math.Abs(s.Across)); !(bad < math.Pi/2) {

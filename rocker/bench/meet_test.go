@@ -18,9 +18,11 @@ func TestMeet(t *testing.T) {
 		a, b Piece
 		want []r2.Vec
 	}{
-		{"lines", Piece{r2.Vec{}, Stroke{To: r2.Vec{X: 1, Y: 1}}}, Piece{r2.Vec{Y: 1}, Stroke{To: r2.Vec{X: 1}}}, []r2.Vec{{X: 0.5, Y: 0.5}}},
+		{"lines", Piece{r2.Vec{}, Stroke{To: r2.Vec{X: 1, Y: 1}}}, Piece{r2.Vec{Y: 1}, Stroke{To: r2.Vec{X: 1}}},
+			[]r2.Vec{{X: 0.5, Y: 0.5}}},
 		{"lines side by side", Piece{r2.Vec{}, Stroke{To: r2.Vec{X: 1}}}, Piece{r2.Vec{Y: 1}, Stroke{To: r2.Vec{X: 1, Y: 1}}}, nil},
-		{"lines that end short", Piece{r2.Vec{}, Stroke{To: r2.Vec{X: 1}}}, Piece{r2.Vec{X: 0.5, Y: 1}, Stroke{To: r2.Vec{X: 0.5, Y: 0.1}}}, nil},
+		{"lines that end short", Piece{r2.Vec{}, Stroke{To: r2.Vec{X: 1}}},
+			Piece{r2.Vec{X: 0.5, Y: 1}, Stroke{To: r2.Vec{X: 0.5, Y: 0.1}}}, nil},
 		{"level line", Piece{r2.Vec{X: -2, Y: 0.5}, Stroke{To: r2.Vec{X: 2, Y: 0.5}}}, upper, []r2.Vec{{X: -h, Y: 0.5}, {X: h, Y: 0.5}}},
 		{"level line, one half", Piece{r2.Vec{X: 0, Y: 0.5}, Stroke{To: r2.Vec{X: 2, Y: 0.5}}}, upper, []r2.Vec{{X: h, Y: 0.5}}},
 		{"line below", Piece{r2.Vec{X: -2, Y: -0.5}, Stroke{To: r2.Vec{X: 2, Y: -0.5}}}, upper, nil},

@@ -3,7 +3,6 @@ package bench
 import (
 	"errors"
 	"math"
-	"math/rand/v2"
 	"strings"
 	"testing"
 
@@ -54,10 +53,12 @@ func TestOutlineAreas(t *testing.T) {
 		{"bar", Rocker{Edge: bar, Depth: d}, 0.9 * d},
 		{"bar, straight top", Rocker{Edge: bar, Depth: d, Top: rocker.Straight}, 0.9 * d},
 		{"bar, eased nose", Rocker{Edge: bar, Depth: d, Nose: End{Eased, 0.02}}, 0.9*d - 2*0.02*0.02*(1-math.Pi/4)},
-		{"bar, eased ends", Rocker{Edge: bar, Depth: d, Nose: End{Eased, 0.02}, Tail: End{Eased, 0.01}}, 0.9*d - 2*(0.02*0.02+0.01*0.01)*(1-math.Pi/4)},
+		{"bar, eased ends", Rocker{Edge: bar, Depth: d, Nose: End{Eased, 0.02}, Tail: End{Eased, 0.01}},
+			0.9*d - 2*(0.02*0.02+0.01*0.01)*(1-math.Pi/4)},
 		{"corner", Rocker{Edge: bent(0.4), Depth: d}, 0.9*d - d*d*math.Tan(0.2)},
 		{"notch", Rocker{Edge: bent(-0.4), Depth: d}, 0.9*d + d*d*0.2},
-		{"tapered bar", Rocker{Edge: bar, Depth: d, NoseDepth: 0.04, TailDepth: 0.03}, 0.9*d - (0.4*0.02+0.5*0.03)/3}, // Simpson on squares of the way
+		// Simpson on squares of the length
+		{"tapered bar", Rocker{Edge: bar, Depth: d, NoseDepth: 0.04, TailDepth: 0.03}, 0.9*d - (0.4*0.02+0.5*0.03)/3},
 	} {
 		tolerance := near
 		if strings.HasPrefix(tt.name, "tapered") {
@@ -105,7 +106,8 @@ func TestLikeRadii(t *testing.T) {
 
 // TestEasedTouches: an eased corner on arcs is fair at both its ends and has its radius.
 func TestEasedTouches(t *testing.T) {
-	list := mustOutline(t, Rocker{Edge: rocker.Single(1.05, 0.4, 0.5), Depth: 0.06, Nose: End{Eased, 0.012}, Tail: End{Eased, 0.02}}).Pieces()
+	r := Rocker{Edge: rocker.Single(1.05, 0.4, 0.5), Depth: 0.06, Nose: End{Eased, 0.012}, Tail: End{Eased, 0.02}}
+	list := mustOutline(t, r).Pieces()
 	eased := 0
 	for i, s := range list {
 		next := list[(i+1)%len(list)]
@@ -154,7 +156,9 @@ func TestTaper(t *testing.T) {
 			for _, q := range top.Pieces() {
 				if !q.straight() && q.Length() > 0 {
 					c := q.centre()
-					angle := math.Abs(math.Remainder(math.Atan2(want.Y-c.Y, want.X-c.X)-math.Atan2(q.At(0.5).Y-c.Y, q.At(0.5).X-c.X), 2*math.Pi))
+					middle := q.At(0.5)
+					from := math.Atan2(want.Y-c.Y, want.X-c.X) - math.Atan2(middle.Y-c.Y, middle.X-c.X)
+					angle := math.Abs(math.Remainder(from, 2*math.Pi))
 					if angle > math.Abs(q.Turn)/2+1e-6 {
 						continue
 					}
@@ -193,167 +197,22 @@ func TestOutlineErrors(t *testing.T) {
 		{"straight and tapered", Rocker{Edge: one, Depth: 0.1, Top: rocker.Straight, NoseDepth: 0.05}, -1, "straight top"},
 		{"eased to nothing", Rocker{Edge: one, Depth: 0.05, Nose: End{Finish: Eased}}, -1, "radius more than 0"},
 		{"eased too far", Rocker{Edge: one, Depth: 0.05, Tail: End{Eased, 0.04}}, -1, "no room"},
-		{"deeper than an arc", Rocker{Edge: chain(t, 0.4, rocker.Arc(1, 0.5), rocker.Arc(0.05, 0.04)), Depth: 0.06}, 1, "not less than the radius, 0.05 m"},
-		{"tapered deeper than an arc", Rocker{Edge: chain(t, 0.4, rocker.Arc(1, 0.5), rocker.Arc(0.06, 0.04)), Depth: 0.06, NoseDepth: 0.05}, 1, "not less than the radius"},
+		{"deeper than an arc", Rocker{Edge: chain(t, 0.4, rocker.Arc(1, 0.5), rocker.Arc(0.05, 0.04)), Depth: 0.06},
+			1, "not less than the radius, 0.05 m"},
+		{"tapered deeper than an arc", Rocker{Edge: chain(t, 0.4, rocker.Arc(1, 0.5), rocker.Arc(0.06, 0.04)),
+			Depth: 0.06, NoseDepth: 0.05}, 1, "not less than the radius"},
 		{"straight top under the tips", Rocker{Edge: one, Depth: 0.05, Top: rocker.Straight}, -1, "short of a tip"},
 		{"straight ends that cross", Rocker{Edge: one, Depth: 1.1, Top: rocker.Straight}, -1, "square ends meet"},
-		{"corner with nothing behind it", Rocker{Edge: chain(t, 0.4, rocker.Flat(0.5), rocker.Turn(1), rocker.Flat(0.01)), Depth: 0.06}, 1, "do not cross"},
-		{"crossed by its own hook", Rocker{Edge: chain(t, 0.2, rocker.Flat(0.4), rocker.Arc(-0.05, 0.25), rocker.Flat(0.1)), Depth: 0.06}, -1, ""},
+		{"corner with nothing behind it", Rocker{Edge: chain(t, 0.4, rocker.Flat(0.5), rocker.Turn(1),
+			rocker.Flat(0.01)), Depth: 0.06}, 1, "do not cross"},
+		{"crossed by its own hook", Rocker{Edge: chain(t, 0.2, rocker.Flat(0.4), rocker.Arc(-0.05, 0.25),
+			rocker.Flat(0.1)), Depth: 0.06}, -1, ""},
 	} {
 		_, err := tt.r.Outline()
 		var outline *OutlineError
 		if !errors.As(err, &outline) || outline.Span != tt.span || !strings.Contains(err.Error(), tt.says) {
 			t.Errorf("%s: %v; want span %d and %q", tt.name, err, tt.span, tt.says)
 		}
-	}
-}
-
-// randomEdge is a valid floor edge of one to four arcs, hollows, flats and small turns.
-func randomEdge(rng *rand.Rand) rocker.Profile {
-	for {
-		var spans []rocker.Span
-		nose := 0.0
-		for range 1 + rng.IntN(4) {
-			length := 0.08 + 0.3*rng.Float64()
-			switch rng.IntN(6) {
-			case 0:
-				spans = append(spans, rocker.Flat(length))
-			case 1:
-				spans = append(spans, rocker.Arc(-0.3-rng.Float64(), length))
-			default:
-				spans = append(spans, rocker.Arc(0.2+1.2*rng.Float64(), length))
-			}
-			nose += length * rng.Float64()
-			if rng.IntN(4) == 0 {
-				spans = append(spans, rocker.Turn(0.3*(rng.Float64()-0.5)))
-			}
-		}
-		if p, err := rocker.Chain(nose, spans...); err == nil {
-			return p
-		}
-	}
-}
-
-// TestOutlineRandom holds any rocker of a random edge to laysOut.
-func TestOutlineRandom(t *testing.T) {
-	rng := rand.New(rand.NewPCG(15, 16))
-	laid := 0
-	for range 400 {
-		r := Rocker{Edge: randomEdge(rng), Depth: 0.03 + 0.06*rng.Float64(), Nose: End{Finish: Finish(rng.IntN(3)), Radius: 0.01}, Tail: End{Finish: Finish(rng.IntN(3)), Radius: 0.005}}
-		switch rng.IntN(4) {
-		case 0:
-			r.Top, r.Depth = rocker.Straight, 0.3
-		case 1:
-			r.NoseDepth, r.TailDepth = 0.03, 0.04
-		case 2:
-			r.Sole = 0.01
-		}
-		if laysOut(t, r) {
-			laid++
-		}
-		if laysOut(t, Rocker{Edge: r.Edge, Depth: r.Depth}) {
-			laid++
-		}
-	}
-	if laid < 600 {
-		t.Errorf("only %d of 800 rockers are laid out", laid)
-	}
-}
-
-// laysOut holds that a rocker has a typed error, or an outline that is closed, does not cross
-// itself by the chords, and bounds wood. With square ends, a concentric top and no sole its
-// area is that of the strip, but for the wood at corners and notches: a notch adds d²|τ|/2,
-// and over a corner wood that the strip counts twice is there once. There every place of the
-// top is a depth from the floor edge.
-func laysOut(t testing.TB, r Rocker) bool {
-	t.Helper()
-	p, err := r.Outline()
-	if err != nil {
-		var outline *OutlineError
-		if !errors.As(err, &outline) {
-			t.Fatalf("%+v: %v", r, err)
-		}
-		return false
-	}
-	onTheBench(t, r, p)
-	if p.Area() <= 0 || !p.Closed || p.Strokes[len(p.Strokes)-1].To != p.Start {
-		t.Fatalf("%+v: area %v, from %v to %v", r, p.Area(), p.Start, p.Strokes[len(p.Strokes)-1].To)
-	}
-	points := p.Flattened(5e-6)
-	for i := 1; i < len(points); i++ {
-		for j := i + 2; j < len(points) && !(i == 1 && j == len(points)-1); j++ {
-			if cut(points[i-1], points[i], points[j-1], points[j]) {
-				t.Fatalf("%+v crosses itself at %v", r, points[i])
-			}
-		}
-	}
-	if !r.concentric() || r.Sole != 0 || r.Nose.Finish != Square || r.Tail.Finish != Square {
-		return true
-	}
-	strip, err := r.Edge.Strip(r.Depth, r.Top)
-	if err != nil {
-		t.Fatalf("%+v has an outline and no strip: %v", r, err)
-	}
-	want, corners := strip.Area, false
-	for _, s := range r.spans() {
-		want -= min(0, s.Turn) * r.Depth * r.Depth / 2
-		corners = corners || s.Turn > 0
-	}
-	// the strip's quadrature is good to 1e-10 of its size
-	if got := p.Area(); got > want+1e-10 || !corners && got < want-1e-10 {
-		t.Fatalf("%+v:\narea %v, of the strip %v", r, got, want)
-	}
-	floor, _, top, _ := r.Edges()
-	edge := floor.Flattened(1e-6)
-	for _, q := range top.Flattened(1e-4) {
-		closest, under := math.Inf(1), false
-		for i := 1; i < len(edge); i++ {
-			if off := toLine(q, edge[i-1], edge[i]); off < closest {
-				closest, under = off, r2.Cross(r2.Sub(edge[i], edge[i-1]), r2.Sub(q, edge[i-1])) < 0
-			}
-		}
-		tips := min(r2.Norm(r2.Sub(q, edge[0])), r2.Norm(r2.Sub(q, edge[len(edge)-1])))
-		if (under || tips == closest) && closest < r.Depth {
-			continue // an edge bent like a C or a hook: there is no wood between, the mouth is
-		}
-		if math.Abs(closest-r.Depth) > 1.1e-6 { // the chords of the floor edge
-			t.Fatalf("%+v:\n%v of the top edge is %v from the floor edge", r, q, closest)
-		}
-	}
-	return true
-}
-
-// onTheBench holds that all that is read from a rocker with an outline is a number or has a
-// typed error, and the bounds that any outline keeps to.
-func onTheBench(t testing.TB, r Rocker, p Path) {
-	t.Helper()
-	b := SmallestBlank(p)
-	shift, width, err := b.Nest(p, 0.003)
-	// wood fills no more than its blank; two spooned no more than two blanks and a cut
-	if err != nil || !(b.Length >= b.Width && b.Length*b.Width >= p.Area()*(1-1e-9)) || !(shift > 0.003 && shift <= b.Width+0.003+1e-9) || !finite(width) {
-		t.Fatalf("%+v: blank %+v, shift %v, width %v, %v", r, b, shift, width, err)
-	}
-	nose, tail, err := r.Runout(b)
-	if err != nil || !(nose >= 0 && tail >= 0 && nose <= math.Pi/2 && tail <= math.Pi/2) {
-		t.Fatalf("%+v: run-out %v and %v, %v", r, nose, tail, err)
-	}
-	var outline *OutlineError
-	if s, err := r.Thinnest(b); err != nil && !errors.As(err, &outline) || err == nil && !(s >= 0 && s <= shift) {
-		t.Fatalf("%+v: thinnest %+v, %v", r, s, err)
-	}
-	for _, stations := range []func(float64) ([]Station, error){r.Stations, r.ChordStations} {
-		rows, err := stations(r.Edge.Length() / 20)
-		if err != nil && !errors.As(err, &outline) {
-			t.Fatalf("%+v: %v", r, err)
-		}
-		for _, row := range rows {
-			if sum := row.At + row.Floor.X + row.Floor.Y + row.Wood.X + row.Wood.Y + row.Top.X + row.Top.Y; !finite(sum) {
-				t.Fatalf("%+v: station %+v", r, row)
-			}
-		}
-	}
-	if sweeps, _, err := r.Trammel(); err != nil || len(sweeps) == 0 {
-		t.Fatalf("%+v: trammel %v, %v", r, sweeps, err)
 	}
 }
 
@@ -373,29 +232,4 @@ func TestStraightTop(t *testing.T) {
 			t.Errorf("%+v: area %v, of the strip %v", edge.Drawn(), got, strip.Area)
 		}
 	}
-}
-
-// toLine returns how far q is from the line between a and b, its ends included.
-func toLine(q, a, b r2.Vec) float64 {
-	along := r2.Sub(b, a)
-	part := max(0, min(1, r2.Dot(r2.Sub(q, a), along)/r2.Norm2(along)))
-	return r2.Norm(r2.Sub(q, r2.Add(a, r2.Scale(part, along))))
-}
-
-// FuzzOutline holds a rocker of any chain to laysOut.
-func FuzzOutline(f *testing.F) {
-	f.Add(1.2, 0.9, 0.45, 0.05, 0.06, 0.4, 0)
-	f.Add(1.2, -0.4, 0.3, -0.1, 0.06, 0.3, 1)
-	f.Add(0.5, 2.0, 0.3, 0.5, 0.1, 0.0, 2)
-	f.Fuzz(func(t *testing.T, nose, tail, length, turn, depth, before float64, finish int) {
-		edge, err := rocker.Chain(before, rocker.Arc(nose, length), rocker.Turn(turn), rocker.Arc(tail, length), rocker.Flat(length/2))
-		if err != nil || !(math.Abs(nose) < 100 && math.Abs(tail) < 100 && length < 10 && length > 1e-3 && depth < 10 && depth > 1e-3) {
-			t.Skip("not a rocker of a workshop")
-		}
-		laysOut(t, Rocker{Edge: edge, Depth: depth})
-		end := End{Finish(((finish % 3) + 3) % 3), depth / 8}
-		laysOut(t, Rocker{Edge: edge, Depth: depth, Nose: end, Tail: end, Sole: depth / 10})
-		laysOut(t, Rocker{Edge: edge, Depth: depth, NoseDepth: depth / 2, Nose: end})
-		laysOut(t, Rocker{Edge: edge, Depth: depth, Top: rocker.Straight, Tail: end})
-	})
 }

@@ -1,6 +1,7 @@
 package bench
 
 import (
+	"fmt"
 	"math"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -131,8 +132,12 @@ func (p Path) Bounds() r2.Box {
 }
 
 // Flattened returns points along the path, the first being Start, so close that no chord
-// leaves the curve by more than within (m, above zero). A closed path ends at Start again.
+// leaves the curve by more than within, m. A closed path ends at Start again. It panics where
+// within is not above zero.
 func (p Path) Flattened(within float64) []r2.Vec {
+	if !(within > 0) {
+		panic(fmt.Sprintf("bench: chords leave a curve by more than 0 m; %g is not", within))
+	}
 	points := []r2.Vec{p.Start}
 	for _, s := range p.Pieces() {
 		steps := 1.0
@@ -160,7 +165,7 @@ func (p Path) each(turn float64, put func(r2.Vec) r2.Vec) Path {
 // Placed returns the path with every point put elsewhere by turning, moving and scaling alike.
 func (p Path) Placed(put func(r2.Vec) r2.Vec) Path { return p.each(1, put) }
 
-// Moved returns the path moved by the given way, m.
+// Moved returns the path moved by a vector, m.
 func (p Path) Moved(by r2.Vec) Path {
 	return p.Placed(func(q r2.Vec) r2.Vec { return r2.Add(q, by) })
 }

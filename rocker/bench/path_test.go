@@ -31,7 +31,8 @@ func TestPathShapes(t *testing.T) {
 			1.5*math.Pi + math.Sqrt2, 0.75*math.Pi + 0.5, r2.NewBox(-1, -1, 1, 1)},
 		{"ring", Path{Start: on(R, 0), Strokes: []Stroke{{on(R, a), a}, {on(r, a), 0}, {on(r, 0), -a}}, Closed: true},
 			a*(R+r) + 2*(R-r), a * (R*R - r*r) / 2, r2.NewBox(r*math.Cos(a), 0, R, R*math.Sin(a))},
-		{"square, its last side understood", Path{Strokes: []Stroke{{r2.Vec{X: 2}, 0}, {r2.Vec{X: 2, Y: 2}, 0}, {r2.Vec{Y: 2}, 0}}, Closed: true},
+		{"square, its last side understood", Path{Strokes: []Stroke{{r2.Vec{X: 2}, 0}, {r2.Vec{X: 2, Y: 2}, 0},
+			{r2.Vec{Y: 2}, 0}}, Closed: true},
 			8, 4, r2.NewBox(0, 0, 2, 2)},
 		{"a point", Path{}, 0, 0, r2.Box{}},
 	} {
@@ -78,7 +79,8 @@ func TestPathAgainstChords(t *testing.T) {
 		step := func(q r2.Vec) {
 			length += r2.Norm(r2.Sub(q, at))
 			area += r2.Cross(r2.Sub(at, p.Start), r2.Sub(q, p.Start)) / 2
-			box = r2.Box{Min: r2.Vec{X: min(box.Min.X, q.X), Y: min(box.Min.Y, q.Y)}, Max: r2.Vec{X: max(box.Max.X, q.X), Y: max(box.Max.Y, q.Y)}}
+			box = r2.Box{Min: r2.Vec{X: min(box.Min.X, q.X), Y: min(box.Min.Y, q.Y)},
+				Max: r2.Vec{X: max(box.Max.X, q.X), Y: max(box.Max.Y, q.Y)}}
 			at = q
 		}
 		for _, s := range p.Strokes {
@@ -191,7 +193,8 @@ func TestMoves(t *testing.T) {
 			{"reversed", p.Reversed(), p.Reversed().Reversed(), -1},
 		} {
 			size := 1 + p.Length()*p.Length() // arcs that nearly close are large
-			if math.Abs(tt.there.Length()-p.Length()) > 1e-12*size || math.Abs(tt.there.Area()-tt.sign*p.Area()) > 1e-12*size || !same(tt.back, p) {
+			if math.Abs(tt.there.Length()-p.Length()) > 1e-12*size ||
+				math.Abs(tt.there.Area()-tt.sign*p.Area()) > 1e-12*size || !same(tt.back, p) {
 				t.Errorf("%s: %+v becomes %+v and %+v", tt.name, p, tt.there, tt.back)
 			}
 		}

@@ -139,17 +139,17 @@ func (r TopEdge) Stand(l Leg) (Standing, error) {
 // meets the top edge from above, and on which piece of it.
 func (r TopEdge) comesDown(l Leg) (at r2.Vec, on Piece, err error) {
 	seat := r2.Vec{X: l.Seat.X, Y: l.Seat.Y}
-	way := r2.Vec{X: math.Tan(l.Rake), Y: -1}
+	down := r2.Vec{X: math.Tan(l.Rake), Y: -1}
 	drop := seat.Y - r.low
 	if drop <= 0 {
 		return r2.Vec{}, Piece{}, &MissError{-drop, "below the top edge"}
 	}
-	line := Piece{seat, Stroke{To: r2.Add(seat, r2.Scale(drop+1, way))}}
+	line := Piece{seat, Stroke{To: r2.Add(seat, r2.Scale(drop+1, down))}}
 	least := math.Inf(1)
 	for _, s := range r.top {
 		for _, m := range meet(s, line) {
 			// the top edge is walked from the nose, the wood on its left: from above is from the right
-			if m.second < least && r2.Cross(ahead(s.heading(m.first)), way) > 0 {
+			if m.second < least && r2.Cross(ahead(s.heading(m.first)), down) > 0 {
 				least, at, on = m.second, s.At(m.first), s
 			}
 		}

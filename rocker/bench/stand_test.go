@@ -28,7 +28,8 @@ func TestStandOnBar(t *testing.T) {
 	}
 	if r3.Norm(r3.Sub(s.Foot, want.Foot)) > near || math.Abs(s.Length-want.Length) > near || math.Abs(s.Angle-want.Angle) > near ||
 		math.Abs(s.Cut-want.Cut) > near || math.Abs(s.Across-want.Across) > near || math.Abs(s.Tilt-want.Tilt) > near ||
-		math.Abs(s.Resultant-want.Resultant) > near || math.Abs(s.Sightline-want.Sightline) > near || s.Slope != 0 || !math.IsInf(s.Radius, 1) {
+		math.Abs(s.Resultant-want.Resultant) > near || math.Abs(s.Sightline-want.Sightline) > near || s.Slope != 0 ||
+		!math.IsInf(s.Radius, 1) {
 		t.Errorf("%+v, want %+v", s, want)
 	}
 }
@@ -44,7 +45,8 @@ func TestStandSquare(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if math.Abs(s.Cut) > near || math.Abs(s.Tilt) > near || math.Abs(s.Angle-math.Pi/2) > near || math.Abs(s.Length-(R-d-0.6)) > near || math.Abs(s.Slope-angle) > near || math.Abs(s.Radius-(R-d)) > near {
+		if math.Abs(s.Cut) > near || math.Abs(s.Tilt) > near || math.Abs(s.Angle-math.Pi/2) > near ||
+			math.Abs(s.Length-(R-d-0.6)) > near || math.Abs(s.Slope-angle) > near || math.Abs(s.Radius-(R-d)) > near {
 			t.Errorf("at %v: %+v", angle, s)
 		}
 	}
@@ -141,7 +143,8 @@ func TestBlockByHand(t *testing.T) {
 	for _, bad := range []struct {
 		s                 Standing
 		long, wide, least float64
-	}{{Standing{Radius: 1}, 0, 1, 0}, {Standing{Radius: 1}, 0.1, -1, 0}, {Standing{Radius: 1}, 0.1, 0.1, -1}, {Standing{Radius: 0.04}, 0.1, 0.1, 0}, {Standing{Radius: 1, Cut: math.Pi / 2}, 0.1, 0.1, 0}} {
+	}{{Standing{Radius: 1}, 0, 1, 0}, {Standing{Radius: 1}, 0.1, -1, 0}, {Standing{Radius: 1}, 0.1, 0.1, -1},
+		{Standing{Radius: 0.04}, 0.1, 0.1, 0}, {Standing{Radius: 1, Cut: math.Pi / 2}, 0.1, 0.1, 0}} {
 		var size *SizeError
 		if _, err := bad.s.Block(bad.long, bad.wide, bad.least); !errors.As(err, &size) {
 			t.Errorf("%+v: %v", bad, err)

@@ -32,7 +32,8 @@ type Station struct {
 
 // Stations returns the heights of the edges over the floor line as drawn, every spacing (m)
 // ahead of the low point and behind it, from the nose to the tail; then the ends of the
-// edges, each at its own place: the nose tip and the corners over it that stand elsewhere, and those of the tail. Where an edge passes over a station more than once the floor
+// edges, each at its own place: the nose tip and the corners over it that stand elsewhere,
+// and those of the tail. Where an edge passes over a station more than once the floor
 // edge and the wood are taken lowest, the top edge highest. The error is an [*OutlineError],
 // or a [*SizeError] for a spacing that is not more than zero, or so small that there would be
 // thousands of stations.
@@ -101,7 +102,7 @@ func (r Rocker) stations(spacing float64, put func(r2.Vec) r2.Vec) ([]Station, e
 // over returns the point of an edge at x, of several the one that pick takes, and beyond
 // its ends the nearer of these.
 func over(list []Piece, x float64, pick func([]float64) float64) r2.Vec {
-	heights := upright(list, x)
+	heights := heights(list, x)
 	if len(heights) == 0 {
 		first, last := list[0].From, list[len(list)-1].To
 		if math.Abs(first.X-x) < math.Abs(last.X-x) {
@@ -112,9 +113,9 @@ func over(list []Piece, x float64, pick func([]float64) float64) r2.Vec {
 	return r2.Vec{X: x, Y: pick(heights)}
 }
 
-// upright returns the heights at which an upright line at x meets the pieces; of an upright
+// heights returns those at which an upright line at x meets the pieces; of an upright
 // piece on the line only what its neighbours share with it.
-func upright(list []Piece, x float64) []float64 {
+func heights(list []Piece, x float64) []float64 {
 	var heights []float64
 	for _, s := range list {
 		box := pathOf([]Piece{s}, false).Bounds()

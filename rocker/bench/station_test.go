@@ -58,7 +58,8 @@ func TestStations(t *testing.T) {
 			}
 			// the edges below pass it at the same place
 			for j, below := range []float64{R, R - sole}[:min(k, 2)] {
-				if got := [2]r2.Vec{row.Floor, row.Wood}[j]; got.X != row.At || math.Abs(got.Y-(R-math.Sqrt(below*below-row.At*row.At))) > near {
+				if got := [2]r2.Vec{row.Floor, row.Wood}[j]; got.X != row.At ||
+					math.Abs(got.Y-(R-math.Sqrt(below*below-row.At*row.At))) > near {
 					t.Errorf("end %d: edge %d passes at %v", 3*i+k, j, got)
 				}
 			}
@@ -192,7 +193,8 @@ func TestTrammel(t *testing.T) {
 	if got := r2.Add(sweeps[0].Pivot, corner); math.Hypot(got.X, got.Y-1.05) > near {
 		t.Errorf("first pivot %v, want plumb over the low point", sweeps[0].Pivot)
 	}
-	for i, want := range []Sweep{{Floor: 1.05, Wood: 1.04, Top: 0.99}, {Floor: 2.1, Wood: 2.09, Top: 2.04}, {Floor: 0.7, Wood: 0.71, Top: 0.76}, {}} {
+	for i, want := range []Sweep{{Floor: 1.05, Wood: 1.04, Top: 0.99}, {Floor: 2.1, Wood: 2.09, Top: 2.04},
+		{Floor: 0.7, Wood: 0.71, Top: 0.76}, {}} {
 		s := sweeps[i]
 		if math.Abs(s.Floor-want.Floor) > near || math.Abs(s.Wood-want.Wood) > near || math.Abs(s.Top-want.Top) > near {
 			t.Errorf("arms %+v, want %+v", s, want)
@@ -230,7 +232,8 @@ func TestArm(t *testing.T) {
 		{hollow.TopArm(0.012), Arm{1.1, 1.106, 1.112}},
 		{Sweep{}.WoodArm(0.012), Arm{}},
 	} {
-		if math.Abs(tt.got.Inside-tt.want.Inside) > near || math.Abs(tt.got.Middle-tt.want.Middle) > near || math.Abs(tt.got.Outside-tt.want.Outside) > near {
+		if math.Abs(tt.got.Inside-tt.want.Inside) > near || math.Abs(tt.got.Middle-tt.want.Middle) > near ||
+			math.Abs(tt.got.Outside-tt.want.Outside) > near {
 			t.Errorf("arm %+v, want %+v", tt.got, tt.want)
 		}
 	}

@@ -13,28 +13,28 @@ const taperWithin = 0.00004
 // taperTried is how many places of each pair of arcs are tried.
 const taperTried = 16
 
-// thickness returns the depth of a tapered rocker (m) a way along the floor edge from the
-// origin, above zero towards the nose, and its slope.
-func (r Rocker) thickness(way float64) (depth, slope float64) {
+// thickness returns the depth of a tapered rocker (m) at a length along the floor edge from
+// the origin, above zero towards the nose, and its slope.
+func (r Rocker) thickness(along float64) (depth, slope float64) {
 	reach, behind := r.Edge.Reach()
 	tip, tail := r.depths()
-	if way < 0 {
+	if along < 0 {
 		reach, tip = behind, tail
 	}
 	if reach == 0 {
 		return r.Depth, 0
 	}
-	part := way / reach
+	part := along / reach
 	return r.Depth + (tip-r.Depth)*part*part, 2 * (tip - r.Depth) * part / reach
 }
 
 // taperedTop returns the top edge of a tapered rocker from the tail to the nose.
 func (r Rocker) taperedTop(spans []floorSpan) ([]Piece, error) {
 	_, tail := r.Edge.Reach()
-	way := -tail
+	end := -tail // of the span before
 	return joined(spans, func(s floorSpan) ([]Piece, error) {
-		from := way
-		way += s.Length
+		from, to := end, end+s.Length
+		end = to
 		for k := range taperTried + 1 {
 			depth, _ := r.thickness(from + s.Length*float64(k)/taperTried)
 			if s.Curvature()*depth >= 1 {
@@ -42,10 +42,10 @@ func (r Rocker) taperedTop(spans []floorSpan) ([]Piece, error) {
 			}
 		}
 		over := taperOver{r, s, from}
-		if from < 0 && way > 0 { // over the origin the rule changes
-			return append(fit(over, from, 0, 0), fit(over, 0, way, 0)...), nil
+		if from < 0 && to > 0 { // over the origin the rule changes
+			return append(fit(over, from, 0, 0), fit(over, 0, to, 0)...), nil
 		}
-		return fit(over, from, way, 0), nil
+		return fit(over, from, to, 0), nil
 	})
 }
 
@@ -59,16 +59,16 @@ type taperOver struct {
 
 // at returns the point of the top over a place of the floor edge, and its heading. Walked
 // from the tail the floor edge heads −tilt; the top climbs against it by t′/(1 − κt).
-func (c taperOver) at(way float64) (r2.Vec, float64) {
-	on := way - c.tail
+func (c taperOver) at(along float64) (r2.Vec, float64) {
+	on := along - c.tail
 	tilt := c.To - on*c.Curvature()
 	floor := c.floorSpan.set(0).At(max(0, min(1, on/c.Length)))
-	depth, slope := c.thickness(way)
+	depth, slope := c.thickness(along)
 	return inside(floor, tilt, depth), math.Atan2(slope, 1-c.Curvature()*depth) - tilt
 }
 
 // fit returns arcs that follow the curve between two places and share its heading at both,
-// halving the way until they do: a dozen times is more than any edge below 100 m takes.
+// halving what lies between until they do: a dozen times is more than any edge below 100 m takes.
 func fit(c taperOver, from, to float64, halved int) []Piece {
 	p, hp := c.at(from)
 	q, hq := c.at(to)

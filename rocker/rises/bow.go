@@ -3,6 +3,8 @@ package rises
 import (
 	"iter"
 	"math"
+	"slices"
+	"sort"
 
 	"rockerwright/rocker"
 )
@@ -21,25 +23,21 @@ type bow struct {
 	joint         []float64 // x between them, falling, m
 }
 
-// parameters returns all numbers of the bow that a fit can change.
-func (b *bow) parameters() []*float64 {
-	list := []*float64{&b.height, &b.slope}
-	for i := range b.curvature {
-		list = append(list, &b.curvature[i])
-	}
-	for i := range b.joint {
-		list = append(list, &b.joint[i])
-	}
-	return list
+// parameters returns all numbers of the bow that a fit can change, the joints last.
+func (b *bow) parameters() []float64 {
+	return slices.Concat([]float64{b.height, b.slope}, b.curvature, b.joint)
+}
+
+// with returns the bow with its first parameters changed.
+func (b *bow) with(first []float64) bow {
+	all := append(slices.Clip(first), b.parameters()[len(first):]...)
+	joints := 2 + len(b.curvature)
+	return bow{all[0], all[1], all[2:joints], all[joints:]}
 }
 
 // arcAt returns the index of the arc over x.
 func (b *bow) arcAt(x float64) int {
-	i := 0
-	for i < len(b.joint) && x < b.joint[i] {
-		i++
-	}
-	return i
+	return sort.Search(len(b.joint), func(i int) bool { return !(x < b.joint[i]) })
 }
 
 // arcs yields, from one x to another, the curvature of each arc in turn and how far it
@@ -71,7 +69,7 @@ func (b *bow) at(x float64) (y, p float64) {
 	return y, p
 }
 
-// onward returns height and slope a way dx further on one arc.
+// onward returns height and slope at dx further on one arc.
 func onward(y, p, curvature, dx float64) (float64, float64) {
 	q := min(0.999, max(-0.999, p+curvature*dx)) // steeper than 87 degrees is no rocker
 	if math.Abs(q-p) < 1e-9 {

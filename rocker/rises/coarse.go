@@ -27,7 +27,7 @@ type coarse struct {
 // coarse prepares the search.
 func (r Row) coarse() *coarse {
 	c := &coarse{row: r}
-	all := r.but(-1)
+	all := r.except(-1)
 	c.single, _ = r.leastSquares(r.start(), all)
 	var qr mat.QR
 	qr.Factorize(r.jacobian(&c.single, all, false))

@@ -25,7 +25,7 @@ type Fit struct {
 	Explains bool    // the residuals are no larger than the reading error explains, 95 times in 100
 	Suspect  int     // a station that is probably misread and was left out; −1 where none is
 	Without  float64 // what its rise is by all the others, m
-	AtEnd    bool    // the Suspect is one of the two stations at an end, where the edge may as well curve differently: one station does not say which
+	AtEnd    bool    // the Suspect is one of the last two stations at an end, where the edge may as well curve differently
 
 	low float64 // x of the low point from its station, m
 	bow bow
@@ -138,7 +138,7 @@ func (r Row) placed(f Fit) (Fit, error) {
 // are too few.
 func (r Row) fit(starts []bow, without int) Fit {
 	f := Fit{Suspect: without, Spread: math.Inf(1)}
-	stations := r.but(without)
+	stations := r.except(without)
 	best, freedom := math.Inf(1), 0
 	for _, start := range starts {
 		if freedom = len(stations) - len(start.parameters()); freedom < 1 {

@@ -62,8 +62,8 @@ func (r Row) apart() float64 {
 	return r.Spacing
 }
 
-// but returns the stations all but one, −1 for none.
-func (r Row) but(without int) []int {
+// except returns the stations without one, all of them for −1.
+func (r Row) except(without int) []int {
 	var stations []int
 	for i := range r.Rise {
 		if i != without {

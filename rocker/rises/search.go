@@ -3,6 +3,8 @@ package rises
 import (
 	"slices"
 
+	"gonum.org/v1/gonum/diff/fd"
+	"gonum.org/v1/gonum/floats"
 	"gonum.org/v1/gonum/mat"
 )
 
@@ -44,11 +46,9 @@ func (r Row) leastSquares(b bow, stations []int) (bow, float64) {
 
 // moved returns the bow with a share of a step added to its first parameters.
 func (b *bow) moved(step []float64, share float64) bow {
-	next := bow{b.height, b.slope, slices.Clone(b.curvature), slices.Clone(b.joint)}
-	for i, p := range next.parameters()[:len(step)] {
-		*p += share * step[i]
-	}
-	return next
+	first := b.parameters()[:len(step)]
+	floats.AddScaled(first, share, step)
+	return b.with(first)
 }
 
 // toEach is how many spacings an arc has at least, so that it goes through a misread rise
@@ -78,12 +78,8 @@ func (r Row) residuals(b *bow, stations []int) []float64 {
 }
 
 func (r Row) squares(b *bow, stations []int) float64 {
-	sum := 0.0
-	for _, i := range stations {
-		y, _ := b.at(r.at(i))
-		sum += (r.Rise[i] - y) * (r.Rise[i] - y)
-	}
-	return sum
+	left := r.residuals(b, stations)
+	return floats.Dot(left, left)
 }
 
 // jacobian returns how the fitted rises go with each parameter, by central differences;
@@ -94,17 +90,12 @@ func (r Row) jacobian(b *bow, stations []int, joints bool) *mat.Dense {
 		parameters = parameters[:len(parameters)-len(b.joint)]
 	}
 	j := mat.NewDense(len(stations), len(parameters), nil)
-	for column, p := range parameters {
-		kept, h := *p, 1e-6
+	fd.Jacobian(j, func(rises, parameters []float64) {
+		changed := b.with(parameters)
 		for row, i := range stations {
-			*p = kept + h
-			up, _ := b.at(r.at(i))
-			*p = kept - h
-			down, _ := b.at(r.at(i))
-			j.Set(row, column, (up-down)/(2*h))
+			rises[row], _ = changed.at(r.at(i))
 		}
-		*p = kept
-	}
+	}, parameters, &fd.JacobianSettings{Formula: fd.Central, Step: 1e-6})
 	return j
 }
 

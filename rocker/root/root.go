@@ -5,14 +5,18 @@ package root
 import "math"
 
 // Between returns the place between a and b at which f, of opposite signs there, passes through
-// zero: to within (≥ 0, as x is measured), or to a rounding of x and 2⁻⁶⁰ of the way where that
+// zero: to within (≥ 0, as x is measured), or to a rounding of x and 2⁻⁶⁰ of b − a where that
 // is more. Where f jumps it is a place beside the jump. What is not a number counts as lying on
-// a's side of zero. NaN is returned where the signs at a and b are alike, or f(b) is not a number.
+// a's side of zero. NaN is returned where the signs at a and b are alike or f(b) is not a number,
+// and where a, b or within is not finite.
 //
 // It is Brent's zeroin: straight through two places or a parabola of x through three where that
 // at least halves the step, else halving, so that a smooth f is asked some eight times. Source:
 // Brent, Algorithms for Minimization without Derivatives (1973), chapter 4; from memory.
 func Between(f func(x float64) float64, a, b, within float64) float64 {
+	if !(math.Abs(b-a)+within < math.Inf(1)) {
+		return math.NaN()
+	}
 	fa, fb := f(a), f(b)
 	endless := math.Copysign(math.Inf(1), -fb)
 	if math.IsNaN(fa) {
@@ -63,10 +67,10 @@ func toward(a, b, c, fa, fb, fc float64) float64 {
 	return s * ((b-a)*(r-1) - (c-b)*q*(q-r)) / ((q - 1) * (r - 1) * (s - 1))
 }
 
-// Edge halves the way from a place where holds is true to one where it is false, both taken as
+// Edge halves what lies between a place where holds is true and one where it is false, both taken as
 // said and not asked, until they are no further apart than tolerance (as x is measured) or than
 // accuracy, a part of the first; with zero for both, until nothing lies between. It returns the
-// two, holds being true at yes and false at no.
+// two, holds being true at yes and false at no; where one is not a number, as they were given.
 func Edge(holds func(x float64) bool, yes, no, tolerance, accuracy float64) (float64, float64) {
 	for apart := math.Abs(no - yes); apart > tolerance && apart > accuracy*math.Abs(yes); apart = math.Abs(no - yes) {
 		middle := (yes + no) / 2

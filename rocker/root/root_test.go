@@ -47,6 +47,7 @@ func TestBetween(t *testing.T) {
 		{"flat behind", func(x float64) float64 { return min(1e-9, x-0.7) }, 0, 1, 0.7, rounding, 60},       //
 		{"a jump", step(0.6), 0, 1, 0.6, 2 * rounding, 60},                                                  // 2⁻⁵² of 0.6 from 1
 		{"a jump at zero", step(0), -1, 3, 0, 1e-17, 70},                                                    // 2⁻⁶⁰ of 4
+		{"a jump between like ends", step(0), -1, 1, 0, 1e-17, 70},                                          // 2⁻⁶⁰ of 2
 		{"a pole", func(x float64) float64 { return 1 / (x - 0.6) }, 0, 1, 0.6, 2 * rounding, 120},          //
 		{"both infinite", func(x float64) float64 { return math.Inf(1) * (x - 0.6) }, 0, 1, 0.6, 1e-15, 60}, //
 	} {
@@ -107,10 +108,16 @@ func TestNotANumber(t *testing.T) {
 		"none at the second":  Between(beyond, 3, 0, 0),
 		"none anywhere":       Between(func(float64) float64 { return nan }, 0, 1, 0),
 		"an end of no number": Between(func(x float64) float64 { return x }, -1, nan, 0),
+		"a step to no number": Between(step(0), nan, 1, 0), // whose ends are numbers
+		"an endless one":      Between(step(0), math.Inf(-1), 1, 0),
+		"no number near":      Between(step(0.3), -1, 1, nan),
 	} {
 		if !math.IsNaN(x) {
 			t.Errorf("%s: %v, want NaN", name, x)
 		}
+	}
+	if yes, no := Edge(func(float64) bool { return true }, 1, nan, 0, 0); yes != 1 || !math.IsNaN(no) {
+		t.Errorf("an edge before no number: %v, %v", yes, no)
 	}
 }
 
@@ -127,6 +134,9 @@ func TestEdge(t *testing.T) {
 		{0, 1, 0, 1e-3, 12}, // 2⁻¹² ≤ 0.0003 < 2⁻¹¹
 		{1, 0, 0, 1e-3, 12},
 		{0, 1, 2, 0, 0},
+		{-1, 1, 1. / 1000, 0, 11}, // one more halving
+		{1, -1, 1. / 1000, 0, 11},
+		{-0.5, 1.5, 2, 0, 0},
 		{0, 1, 0, 0, 54}, // from 2⁻² on 52 digits, and the two before
 	} {
 		asked := 0

@@ -55,6 +55,9 @@ type Righting struct {
 func (b *Balanced) loads(all bool) ([]Load, error) {
 	d := b.Design
 	empty := b.masses.Joined(b.carry)
+	if !(empty.Mass > 0) {
+		return nil, &piece.KeyError{Key: "piece", Reason: "all that is drawn is too small to weigh anything"}
+	}
 	floor := d.StaticFloor()
 	rig := func(b0 body.Body) sim.Rig { return sim.Rig{Profile: b.Edge, Body: b0, Floor: floor} }
 	list, err := seats(d, b.Somebody, b.Edge, all)

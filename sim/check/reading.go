@@ -58,6 +58,8 @@ func (b *Balanced) weigh() error {
 	switch {
 	case err != nil:
 		return err
+	case !(math.Abs(d.Floor.Slope) < math.Pi/2):
+		return &piece.KeyError{Key: "floor.slope", Reason: "a floor slopes by less than 90 degrees", Give: "slope"}
 	case source != piece.ByReadings:
 		b.masses, err = d.Masses(b.Edge)
 		return err

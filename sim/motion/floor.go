@@ -8,7 +8,7 @@ import (
 	"rockerwright/sim"
 )
 
-// looks are where in a step the floor is looked at, as parts of its span.
+// looks is into how many parts a step is cut, at whose ends the floor is looked at.
 const looks = 4
 
 // slips returns when in the span the floor first lets go, and whether it does: |F|/N
@@ -65,58 +65,54 @@ func (m *run) needs(a *arc, t float64) float64 {
 // watch keeps the least margin and the largest share of the lift at a turning point.
 func (m *run) watch() {
 	away := m.roll - m.rest
-	for _, way := range [...]float64{1, -1} {
-		side := m.side(way)
-		if side.Exists() {
-			m.trace.Margin = min(m.trace.Margin, max(0, side.Angle-way*away))
+	for _, side := range [...]float64{1, -1} {
+		margin := m.margin(side)
+		if margin.Exists() {
+			m.trace.Margin = min(m.trace.Margin, max(0, margin.Angle-side*away))
 		}
 	}
-	side := m.side(away)
+	margin := m.margin(away)
 	switch {
-	case !side.Exists():
-	case math.Abs(away) >= side.Angle:
+	case !margin.Exists():
+	case math.Abs(away) >= margin.Angle:
 		m.trace.Lift = max(m.trace.Lift, 1)
 	default:
-		m.trace.Lift = max(m.trace.Lift, (m.rig.Rise(m.roll+m.rig.Floor.Slope)-m.rig.Rise(m.balance.Rest.Tilt))/side.Lift)
+		m.trace.Lift = max(m.trace.Lift, (m.rig.Rise(m.roll+m.rig.Floor.Slope)-m.rig.Rise(m.balance.Rest.Tilt))/margin.Lift)
 	}
 }
 
-// side returns the margin on the side of a way, + back.
-func (m *run) side(way float64) sim.Margin {
-	if way < 0 {
+// margin returns the margin on one side, + back.
+func (m *run) margin(side float64) sim.Margin {
+	if side < 0 {
 		return m.balance.Forward
 	}
 	return m.balance.Back
 }
 
-// hilltop returns the roll of the last hilltop on the side of a way, +1 back or −1 forward; infinitely far
+// hilltop returns the roll of the last hilltop on one side, +1 back or −1 forward; infinitely far
 // where there is none.
-func (m *run) hilltop(way float64) float64 {
-	side := m.side(way)
-	if !side.Exists() {
-		return way * math.Inf(1)
+func (m *run) hilltop(side float64) float64 {
+	margin := m.margin(side)
+	if !margin.Exists() {
+		return side * math.Inf(1)
 	}
-	over := side.Over - m.rig.Floor.Slope
-	next := side.Angle - sim.AtHilltop // it is no nearer than the next hilltop, and less than a turn beyond that
-	for way*(over-m.rest) < next {
-		over += way * 2 * math.Pi
-	}
-	for way*(over-m.rest) >= next+2*math.Pi {
-		over -= way * 2 * math.Pi
+	over := margin.Over - m.rig.Floor.Slope
+	for side*(over-m.rest) < margin.Angle-sim.AtHilltop { // it is no nearer than the next hilltop
+		over += side * 2 * math.Pi
 	}
 	return over
 }
 
-// over reports whether the rig, which moves in a way, has passed the last hilltop there, and ends the run
-// if so. Let go on the hilltop itself it has not.
-func (m *run) over(way float64) bool {
-	beyond := way * (m.roll - m.hilltop(way))
+// over reports whether the rig, which moves to one side, has passed the last hilltop there, and ends the
+// run if so. Let go on the hilltop itself it has not.
+func (m *run) over(side float64) bool {
+	beyond := side * (m.roll - m.hilltop(side))
 	if !(beyond > 0 || beyond == 0 && m.rate != 0) {
 		return false
 	}
 	m.event(Over)
 	m.trace.End, m.trace.Outcome = WentOver, sim.GoesOverBackwards
-	if way < 0 {
+	if side < 0 {
 		m.trace.Outcome = sim.GoesOverForwards
 	}
 	m.trace.Margin, m.trace.Lift = 0, max(1, m.trace.Lift)
@@ -126,7 +122,7 @@ func (m *run) over(way float64) bool {
 // settledIn returns Rocks where the rig settled in the well of its rest.
 func (m *run) settledIn() sim.Outcome {
 	away := m.roll - m.rest
-	if side := m.side(away); side.Exists() && math.Abs(away) > side.Angle {
+	if margin := m.margin(away); margin.Exists() && math.Abs(away) > margin.Angle {
 		return sim.SettlesInAnotherRest
 	}
 	return sim.Rocks

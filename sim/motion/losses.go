@@ -8,8 +8,8 @@ import (
 
 // Losses take energy from a rock. The zero Losses take none but at flats.
 type Losses struct {
-	Rolling float64 // lever of the rolling resistance, m: a couple b·m·g·cos α against the motion
-	Viscous float64 // couple for each rad/s, N·m·s
+	Rolling float64 // lever b of the rolling resistance, m: a couple b·m·g·cos α against the motion
+	Viscous float64 // viscous damping: a couple for each rad/s, N·m·s
 }
 
 // HalvesIn returns the viscous loss with which small rocks of a balance halve in n whole
@@ -33,14 +33,14 @@ func HalvesIn(r sim.Rig, b sim.Balance, n float64) float64 {
 //
 // and where that is not above zero the rig does not roll on: it settles on the flat. The
 // impulse along the floor over that square to it is |H(φ̇₊ − φ̇₋)/(H′₊φ̇₊ − H′₋φ̇₋)|.
-func (m *run) cross(way float64) bool {
+func (m *run) cross(side float64) bool {
 	b, roll := m.bearing()
 	g := m.rig.Body
 	height, before, _ := b.Above(g.Centre, roll)
 	flat := b.Flat
-	m.pass(way)
+	m.pass(side)
 	next, at := m.bearing()
-	if way < 0 {
+	if side < 0 {
 		flat = next.Flat
 	}
 	if flat == 0 {
@@ -60,31 +60,35 @@ func (m *run) cross(way float64) bool {
 	}
 	m.rate = rate
 	m.event(Knock)
-	if ratio <= 0 || math.Abs(rate) < settled && m.held(way) {
+	if ratio <= 0 || math.Abs(rate) < settled && m.held(side) {
 		return m.rests()
 	}
 	return true
 }
 
+// settled is the rate below which a piece on a flat or a joint rest stays there, rad/s:
+// a top of a back that moves by a thousandth of a millimetre a second.
+const settled = 1e-6
+
 // held reports whether the arcs on both sides of the joint just passed bring the rig back
 // to it.
-func (m *run) held(way float64) bool {
+func (m *run) held(side float64) bool {
 	there := m.arc(0)
-	return way*there.moment() < 0 && way*m.beyond(-way).moment() > 0
+	return side*there.moment() < 0 && side*m.beyond(-side).moment() > 0
 }
 
-// beyond returns the equation of motion at rest on the next arc in a way.
-func (m *run) beyond(way float64) *arc {
+// beyond returns the equation of motion at rest on the next arc to one side.
+func (m *run) beyond(side float64) *arc {
 	other := *m
-	other.pass(way)
+	other.pass(side)
 	a := other.arc(0)
 	return &a
 }
 
-// pass takes the contact to the next arc in a way.
-func (m *run) pass(way float64) {
+// pass takes the contact to the next arc on one side.
+func (m *run) pass(side float64) {
 	n := m.rig.Profile.Bearings()
-	switch m.index += int(way); {
+	switch m.index += int(side); {
 	case m.index == n:
 		m.index, m.shift = 0, m.shift+2*math.Pi
 	case m.index < 0:

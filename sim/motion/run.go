@@ -18,10 +18,6 @@ type Options struct {
 // mostSteps is how many steps a run takes, which no piece needs.
 const mostSteps = 100_000
 
-// settled is the rate below which a piece on a flat or a joint rest stays there, rad/s:
-// a top of a back that moves by a thousandth of a millimetre a second.
-const settled = 1e-6
-
 // A run is a motion being followed.
 type run struct {
 	rig      sim.Rig
@@ -40,13 +36,25 @@ type run struct {
 	trace      Trace
 }
 
-// Run follows the rig from a start about a balance of it, which must have a rest. It ends
-// when the time is up, when it settles, when it passes the last hilltop on one side, when
-// the floor would have to hold more than its friction, or pull, or after too many steps.
+// Run follows the rig from a start about a balance of it. It ends when the time is up, when
+// it settles, when it passes the last hilltop on one side, when the floor would have to hold
+// more than its friction, or pull, or after too many steps.
+//
+// It panics for a rig that [sim.Rig.Validate] refuses, a balance without a rest, a start that
+// is not of finite numbers, and a time or a loss below zero or not a number.
 func Run(r sim.Rig, b sim.Balance, start Start, options Options) Trace {
+	m := begin(r, b, start, options)
+	m.follow()
+	m.trace.Duration, m.trace.Last = m.time, m.state()
+	return m.trace
+}
+
+// begin returns the run at its start.
+func begin(r sim.Rig, b sim.Balance, start Start, options Options) *run {
+	mustFollow(r, b, start, options)
 	options.Duration = cmp.Or(options.Duration, 60)
 	slope := r.Floor.Slope
-	m := run{
+	m := &run{
 		rig: r, balance: b, options: options, push: start.Push, gravity: r.Floor.FreeFall(),
 		rest: b.Rest.Tilt - slope, roll: start.Tilt - slope, rate: start.Rate,
 		trace: Trace{Margin: math.Inf(1), slope: slope, push: start.Push},
@@ -57,9 +65,7 @@ func Run(r sim.Rig, b sim.Balance, start Start, options Options) Trace {
 	if b, at := m.bearing(); m.rate < 0 && at-b.From < sim.AtJoint || m.rate > 0 && b.To-at < sim.AtJoint {
 		m.pass(math.Copysign(1, m.rate)) // set off on a joint it turns over that end of a flat which lies ahead
 	}
-	m.follow()
-	m.trace.Duration, m.trace.Last = m.time, m.state()
-	return m.trace
+	return m
 }
 
 func (m *run) follow() {
@@ -69,23 +75,23 @@ func (m *run) follow() {
 			m.trace.End = TooManySteps
 			return
 		}
-		way, stays := m.sets()
+		side, stays := m.direction()
 		if stays {
 			if !m.rests() {
 				return
 			}
 			continue
 		}
-		if m.over(way) {
+		if m.over(side) {
 			return
 		}
-		if way*(m.roll-m.bound(way)) >= 0 {
-			if !m.cross(way) {
+		if side*(m.roll-m.bound(side)) >= 0 {
+			if !m.cross(side) {
 				return
 			}
 			continue
 		}
-		if !m.step(way) {
+		if !m.step(side) {
 			return
 		}
 	}
@@ -111,23 +117,23 @@ func (m *run) bearing() (*rocker.Bearing, float64) {
 }
 
 // bound returns the roll at which the arc in touch ends on one side.
-func (m *run) bound(way float64) float64 {
+func (m *run) bound(side float64) float64 {
 	b := m.rig.Profile.Bearing(m.index)
-	if way > 0 {
+	if side > 0 {
 		return b.To + m.shift
 	}
 	return b.From + m.shift
 }
 
-// arc returns the equation of motion from this instant on, moving in a way.
-func (m *run) arc(way float64) arc {
+// arc returns the equation of motion from this instant on, moving to one side.
+func (m *run) arc(side float64) arc {
 	b, roll := m.bearing()
 	g := m.rig.Body
 	height, ahead, _ := b.Above(g.Centre, roll)
 	a := arc{
 		mass: g.Mass, weight: g.Mass * m.gravity, sin: m.sin, cos: m.cos, radius: b.Radius,
 		height: height, ahead: ahead, inertia: g.Inertia + g.Mass*(height*height+ahead*ahead),
-		couple:  -way * m.options.Losses.Rolling * g.Mass * m.gravity * m.cos,
+		couple:  -side * m.options.Losses.Rolling * g.Mass * m.gravity * m.cos,
 		viscous: m.options.Losses.Viscous,
 	}
 	if m.pushed() {
@@ -139,10 +145,10 @@ func (m *run) arc(way float64) arc {
 
 func (m *run) pushed() bool { return m.push.Force != 0 && m.time < m.push.Time }
 
-// sets returns the way in which the rig moves next, +1 back or −1 forward, and whether it
+// direction returns the side to which the rig moves next, +1 back or −1 forward, and whether it
 // stays: at rest with no more moment than the rolling resistance holds, or between two
 // arcs that both bring it back.
-func (m *run) sets() (way float64, stays bool) {
+func (m *run) direction() (side float64, stays bool) {
 	if m.rate != 0 {
 		return math.Copysign(1, m.rate), false
 	}
@@ -151,14 +157,14 @@ func (m *run) sets() (way float64, stays bool) {
 	if math.Abs(moment) <= m.options.Losses.Rolling*a.weight*m.cos {
 		return 0, true
 	}
-	way = math.Copysign(1, moment)
-	if way*(m.roll-m.bound(way)) < 0 {
-		return way, false
+	side = math.Copysign(1, moment)
+	if side*(m.roll-m.bound(side)) < 0 {
+		return side, false
 	}
-	if m.beyond(way).moment()*way <= 0 {
+	if m.beyond(side).moment()*side <= 0 {
 		return 0, true // from the other side of the joint it is pushed back: it stays between
 	}
-	return way, false
+	return side, false
 }
 
 // moment returns the couple that acts at the instant, losses apart, N·m.
@@ -167,9 +173,9 @@ func (a *arc) moment() float64 {
 }
 
 // step follows the rig on its arc to the next event; false ends the run.
-func (m *run) step(way float64) bool {
+func (m *run) step(side float64) bool {
 	m.trace.Steps++
-	a := m.arc(way)
+	a := m.arc(side)
 	a.solve(m.rate, &m.flight)
 	f := &m.flight
 	span := min(f.span(), m.options.Duration-m.time)
@@ -177,14 +183,14 @@ func (m *run) step(way float64) bool {
 		span = min(span, m.push.Time-m.time)
 	}
 	event := -1
-	if end := f.rate.at(span) * way; end < 0 || end == 0 && m.rate != 0 {
-		span, event = m.turning(span, way), int(Turns)
+	if end := f.rate.at(span) * side; end < 0 || end == 0 && m.rate != 0 {
+		span, event = m.turning(span, side), int(Turns)
 	}
-	bound := m.bound(way)
-	if top := m.hilltop(way); way*(top-m.roll) > 0 && way*(top-bound) <= 0 { // let go on it, it has passed with the next step
+	bound := m.bound(side)
+	if top := m.hilltop(side); side*(top-m.roll) > 0 && side*(top-bound) <= 0 { // let go on it, it has passed with the next step
 		bound = top
 	}
-	if left := bound - m.roll; way*(f.turn.at(span)-left) >= 0 {
+	if left := bound - m.roll; side*(f.turn.at(span)-left) >= 0 {
 		span, event = f.turn.reaches(left, 0, span), int(Joint)
 	}
 	if t, slips := m.slips(&a, span); slips {
@@ -207,17 +213,17 @@ func (m *run) step(way float64) bool {
 }
 
 // turning returns when the rate is zero next, within a span at whose end it points the
-// other way.
-func (m *run) turning(span, way float64) float64 {
+// other side.
+func (m *run) turning(span, side float64) float64 {
 	low := 0.0
 	if m.rate == 0 { // it has just set off
-		for low = span / 2; m.flight.rate.at(low)*way <= 0 && low > 1e-12; low /= 2 {
+		for low = span / 2; m.flight.rate.at(low)*side <= 0 && low > 1e-12; low /= 2 {
 		}
 	}
 	if t := m.flight.rate.reaches(0, low, span); t > 0 {
 		return t
 	}
-	return span // it never went that way
+	return span // it never went there
 }
 
 func (m *run) advance(span float64) {

@@ -38,7 +38,8 @@ func (r Readings) period(piece body.Body, t timed) (float64, error) {
 	rig := sim.Rig{Profile: r.Edge, Body: body.Join(piece, t.rider), Floor: r.Floor}
 	balance := rig.Balance()
 	if balance.Outcome != sim.Rocks {
-		return 0, wrong(t.time, "by its weight and balance point the piece has no rest to rock about, yet it was timed: read the scales again")
+		return 0, wrong(t.time, "by its weight and balance point the piece has no rest to rock about, yet it was timed: "+
+			"read the scales again")
 	}
 	swing := rig.Swing(balance, t.letGo)
 	if swing.Outcome != sim.Rocks {
@@ -89,16 +90,18 @@ func (r Readings) judge(result *Result, least float64) error {
 		return nil
 	}
 	v, mass := &result.Inertia, result.Body.Mass
-	off := doubtful / within * v.Uncertain
+	off := doubtful / twoSided95 * v.Uncertain
 	of := ""
 	if t.time == "ten_rocks_ridden" {
 		of = " with this rider"
 	}
 	switch {
 	case v.Value+off <= 0:
-		return wrong(t.time, fmt.Sprintf("ten rocks in %.1f s are fewer seconds than a piece of this weight and balance point takes%s without any inertia (%.1f s): count ten there-and-backs and time again", t.tenRocks, of, least))
+		return wrong(t.time, fmt.Sprintf("ten rocks in %.1f s are fewer seconds than a piece of this weight and balance point "+
+			"takes%s without any inertia (%.1f s): count ten there-and-backs and time again", t.tenRocks, of, least))
 	case v.Value-off > longest*longest*mass:
-		return wrong(t.time, fmt.Sprintf("ten rocks in %.1f s are more seconds than any piece of this weight takes%s: count ten there-and-backs and time again", t.tenRocks, of))
+		return wrong(t.time, fmt.Sprintf("ten rocks in %.1f s are more seconds than any piece of this weight takes%s: "+
+			"count ten there-and-backs and time again", t.tenRocks, of))
 	case v.Uncertain > usual*usual*mass:
 	case v.Value <= 0:
 		result.Doubts = append(result.Doubts, Doubt{Reading: t.time, Read: t.tenRocks, Expected: least})

@@ -58,7 +58,8 @@ func (r Readings) moments(mass float64, s scales) (line, error) {
 	}
 	sin := s.raised / r.Apart
 	if s.raised != 0 && !(sin > 0.02 && sin < 0.95) {
-		return line{}, wrong("raised", "raise the front mark by something between a fiftieth of the distance of the marks and nearly all of it")
+		return line{}, wrong("raised", "raise the front mark by something between a fiftieth of the distance of the marks "+
+			"and nearly all of it")
 	}
 	share, err := r.share(s, mass)
 	if err != nil {
@@ -104,7 +105,8 @@ func (r Readings) share(s scales, mass float64) (float64, error) {
 		front, whole = mass-s.underRear, mass
 	}
 	if front <= 0 || front >= whole {
-		return 0, wrong(s.front, "one scale shows all of the weight or more, so the balance point would lie outside the two marks and the piece would tip: read again, with the marks further apart")
+		return 0, wrong(s.front, "one scale shows all of the weight or more, so the balance point would lie outside the two "+
+			"marks and the piece would tip: read again, with the marks further apart")
 	}
 	return front / whole, nil
 }
@@ -115,7 +117,8 @@ func (r Readings) marks() (rear, along r2.Vec, err error) {
 		return rear, along, wrong("apart", "the distance between the two marks is needed")
 	}
 	if !r.has("front_mark", r.FrontMark) {
-		return rear, along, wrong("front_mark", "the way along the floor edge from the low point forward to the front mark is needed, 0 where the mark is at the low point")
+		return rear, along, wrong("front_mark", "the way along the floor edge from the low point forward to the front mark "+
+			"is needed, 0 where the mark is at the low point")
 	}
 	front, ok := r.Edge.At(r.FrontMark)
 	if !ok {

@@ -93,9 +93,11 @@ func (r Readings) centre(mass float64) (r2.Vec, []Doubt, error) {
 	}
 	switch nose, tail := r.Edge.Nose(), r.Edge.Tail(); {
 	case g.X > nose.X || g.X < tail.X:
-		return g, nil, wrong(lines[0].name, "by these readings the balance point lies beyond a tip of the rockers, where nothing stands; are front and rear the right way round?")
+		return g, nil, wrong(lines[0].name, "by these readings the balance point lies beyond a tip of the rockers, where nothing "+
+			"stands; are front and rear the right way round?")
 	case g.Y <= 0:
-		return g, nil, wrong(lines[len(lines)-1].name, "by these readings the balance point lies under the floor; is the front mark the raised one?")
+		return g, nil, wrong(lines[len(lines)-1].name, "by these readings the balance point lies under the floor; "+
+			"is the front mark the raised one?")
 	}
 	return g, doubts, nil
 }
@@ -104,11 +106,15 @@ func (r Readings) centre(mass float64) (r2.Vec, []Doubt, error) {
 func (r Readings) missing(lines []line) error {
 	switch {
 	case len(lines) == 0:
-		return wrong("front", "nothing says where the balance point lies: read two scales under marks (front, rear, apart, front_mark), or balance the piece on a dowel (dowel_ahead, dowel_above)")
+		return wrong("front", "nothing says where the balance point lies: read two scales under marks (front, rear, apart, "+
+			"front_mark), or balance the piece on a dowel (dowel_ahead, dowel_above)")
 	case lines[0].name == "dowel_above":
-		return wrong("dowel_ahead", "the height of the balance point is read, its place fore and aft is not: balance the piece on a dowel the other way, or stand it on two scales")
+		return wrong("dowel_ahead", "the height of the balance point is read, its place fore and aft is not: "+
+			"balance the piece on a dowel the other way, or stand it on two scales")
 	}
-	return wrong("raised", "the place of the balance point fore and aft is read, its height is not: raise the front mark by a good hand's breadth and read the scales again (raised, front_raised, rear_raised), or balance the piece on a dowel (dowel_above)")
+	return wrong("raised", "the place of the balance point fore and aft is read, its height is not: raise the front mark by a "+
+		"good hand's breadth and read the scales again (raised, front_raised, rear_raised), or balance the piece on a dowel "+
+		"(dowel_above)")
 }
 
 // check returns what no reading can be.

@@ -33,14 +33,17 @@ func (v Value) Limits() string {
 
 // A Result is what the readings say, with uncertainties.
 type Result struct {
-	Mass, Ahead, Above, Inertia Value  // kg, m, m, kg·m²; Inertia is NaN where no rocks were timed, and where they do not tell it
-	Untold                      string // the rocks that were timed and do not tell the inertia: "ten_rocks_ridden"; "" where they do, or none were
+	Mass, Ahead, Above, Inertia Value // kg, m, m, kg·m²; Inertia is NaN where no rocks were timed, and where they do not tell it
 	Body                        body.Body
 	Doubts                      []Doubt
+
+	// Untold names the rocks that were timed and do not tell the inertia: "ten_rocks_ridden"; "" where
+	// they do, or none were.
+	Untold string
 }
 
-// within is how many standard deviations hold 95 of 100 normal errors.
-const within = 1.959963984540054
+// twoSided95 is how many standard deviations hold 95 of 100 normal errors.
+const twoSided95 = 1.959963984540054
 
 // Read returns what the readings say of the piece in the chair frame, and which disagree, with
 // uncertainties: each reading moved by a part of its standard deviation either way, and the
@@ -91,7 +94,7 @@ func (r Readings) result() (Result, error) {
 		}
 		high, low := up.numbers(), down.numbers()
 		for i := range values {
-			if adds := within * math.Abs(high[i]-low[i]) / (2 * part); adds > 0 {
+			if adds := twoSided95 * math.Abs(high[i]-low[i]) / (2 * part); adds > 0 {
 				values[i].Shares = append(values[i].Shares, Share{reading.name, adds})
 			}
 		}
@@ -99,8 +102,9 @@ func (r Readings) result() (Result, error) {
 	for _, v := range values {
 		v.sum()
 	}
-	if off := math.Abs(late.Value) * within / late.Uncertain; off > doubtful {
-		result.Doubts = append(result.Doubts, Doubt{Reading: "ten_rocks_ridden", Read: r.RiddenTenRocks, Expected: r.RiddenTenRocks - late.Value})
+	if off := math.Abs(late.Value) * twoSided95 / late.Uncertain; off > doubtful {
+		expected := r.RiddenTenRocks - late.Value
+		result.Doubts = append(result.Doubts, Doubt{Reading: "ten_rocks_ridden", Read: r.RiddenTenRocks, Expected: expected})
 	}
 	err = r.judge(&result, s.least)
 	return result, err

@@ -43,13 +43,13 @@ var alterations = [...]Row{
 }
 
 // altered returns the rows of all that can be done to this piece and is no entry of its design.
-func altered(d piece.Design, company check.Sitters, now check.Balanced) []Row {
+func altered(d piece.Design, sitters check.Sitters, now check.Balanced) []Row {
 	var rows []Row
 	add := func(a Alteration, before piece.Design, alter func(d *piece.Design, by float64)) {
 		row, after := alterations[a], before.Clone()
 		alter(&after, row.Change)
-		was, err := company.Balance(before)
-		if err == nil && row.ask(after, company) {
+		was, err := sitters.Balance(before)
+		if err == nil && row.ask(after, sitters) {
 			row.Before = readingsOf(was)
 			rows = append(rows, row)
 		}

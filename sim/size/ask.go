@@ -14,8 +14,8 @@ type question struct {
 	design   piece.Design // limits raised to what is aimed for
 	limits   piece.Limits // as they are in the file
 	target   piece.Target
-	company  check.Sitters
-	limiting check.Sitters // of the company, asked on the way
+	sitters  check.Sitters
+	limiting check.Sitters // of them, those who decide most limits
 	drawn    check.Balanced
 	start    shape // as drawn, one arc: the radius at the rest for a compound one
 	room     room
@@ -40,10 +40,10 @@ func ask(d piece.Design) (question, error) {
 	if q.drawn.Curve != nil {
 		return q, &UnsuitedError{"its rockers are measured, not drawn: draw [rocker] to size them"}
 	}
-	if q.company, err = check.SittersOf(d); err != nil {
+	if q.sitters, err = check.SittersOf(d); err != nil {
 		return q, err
 	}
-	q.limiting = q.company.ForLimits(q.design)
+	q.limiting = q.sitters.ForLimits(q.design)
 	feel, _ := FeelOf(q.drawn)
 	radius := cmp.Or(d.Rocker.Radius, feel.Radius, largest(d.Rocker))
 	nose, tail := q.drawn.Edge.Reach()
@@ -56,7 +56,8 @@ func ask(d piece.Design) (question, error) {
 	return q, nil
 }
 
-// possible returns what the drawn seat, legs and braces lack, or what of the target the design has no answer to.
+// possible returns what the drawn seat, legs and braces lack, or the first wish of the target that the design has no
+// answer to; nil where there is nothing.
 func possible(d piece.Design) error {
 	t, unsound := d.Target, d.Validate()
 	switch {
@@ -96,8 +97,8 @@ func (q *question) misses(s shape) []Miss {
 	return list
 }
 
-// strays is the weight of going from what was drawn: an inch at either end counts as a
-// thousandth of a step squared.
+// strays is what going away from what was drawn costs in a score: an inch at either end, or a tenth
+// of a radius, as much as an aim that is missed by √(1/1000) of a step.
 const strays = 1e-3
 
 // score scores a shape: how it misses the aims, and ever so little how far it goes from the

@@ -38,7 +38,7 @@ func (q *question) evenTime(arcs int) (d piece.Design, ok bool) {
 	period := cmp.Or(q.target.OneRock, f.Period)
 	d = q.design.Clone()
 	for range 3 { // the rockers' wood moves the balance point a little
-		r, err := q.company.Balance(d)
+		r, err := q.sitters.Balance(d)
 		if err != nil {
 			return d, false
 		}

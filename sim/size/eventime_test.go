@@ -32,7 +32,8 @@ func TestEvenTime(t *testing.T) {
 				t.Fatal(err)
 			}
 			nose, tail := r.Edge.Reach()
-			if math.Abs(nose-d.Rocker.Nose) > 1e-12 || math.Abs(tail-d.Rocker.Tail) > 1e-12 || max(1, len(even.Rocker.Arcs)) > arcs || arcs > 1 && len(even.Rocker.Arcs) < 3 {
+			if math.Abs(nose-d.Rocker.Nose) > 1e-12 || math.Abs(tail-d.Rocker.Tail) > 1e-12 ||
+				max(1, len(even.Rocker.Arcs)) > arcs || arcs > 1 && len(even.Rocker.Arcs) < 3 {
 				t.Errorf("%d arcs: %+v of %+v", arcs, even.Rocker, d.Rocker)
 			}
 			e := evenness(r.Loads[1].Rig, r.Loads[1].Balance)

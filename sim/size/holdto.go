@@ -14,7 +14,7 @@ import (
 // How far a tolerance is looked for, in usual ones: what may be off by so much need not be exact.
 const looseBy = 8
 
-// A slack is by how much each limit holds, SI; not a number counts as failing.
+// A slack says by how much each limit holds, SI, below zero where it fails; not a number counts as failing.
 type slack []float64
 
 func slackOf(r check.Balanced) slack {
@@ -43,7 +43,7 @@ type response struct {
 func (r *response) at(i int, x float64) float64 { return x * (r.slope[i] + x*r.bend[i]) }
 
 // respond works out the response to an error of one measure about as large as wide, SI.
-func respond(d piece.Design, company check.Sitters, v Varied, now slack, wide float64) response {
+func respond(d piece.Design, sitters check.Sitters, v Varied, now slack, wide float64) response {
 	n := len(now)
 	r := response{make(slack, n), make(slack, n)}
 	if v.Measure.Sign == piece.AboveZero {
@@ -52,7 +52,7 @@ func respond(d piece.Design, company check.Sitters, v Varied, now slack, wide fl
 	ask := func(off float64) slack {
 		d := d.Clone()
 		*v.of(&d) += off
-		report, err := company.Balance(d)
+		report, err := sitters.Balance(d)
 		if err != nil || len(report.Limits) != n {
 			return nil
 		}
@@ -83,7 +83,7 @@ type shopFloor struct {
 // √(0.05·0.95/4096) = 0.35 %, one deviation.
 const chairsOnFloor = Block
 
-func newShopFloor(d piece.Design, company check.Sitters, now check.Balanced) shopFloor {
+func newShopFloor(d piece.Design, sitters check.Sitters, now check.Balanced) shopFloor {
 	f := shopFloor{now: slackOf(now), varied: made(d)}
 	if len(f.varied) == 0 {
 		return f
@@ -95,7 +95,7 @@ func newShopFloor(d piece.Design, company check.Sitters, now check.Balanced) sho
 	}
 	for k, v := range f.varied {
 		f.responses = append(f.responses, response{make(slack, len(f.now)), make(slack, len(f.now))})
-		f.replace(k, respond(d, company, v, f.now, v.Tolerance))
+		f.replace(k, respond(d, sitters, v, f.now, v.Tolerance))
 	}
 	return f
 }
@@ -136,8 +136,8 @@ func (f *shopFloor) tolerance(k int) float64 {
 // holdTo fills in how exactly each measure that is made must be held, and returns the share of
 // chairs in which a limit fails with every measure at the shop's usual. Where a tolerance is
 // found its response is worked out again at errors as large as that.
-func (t *Table) holdTo(d piece.Design, company check.Sitters) float64 {
-	f := newShopFloor(d, company, t.Report)
+func (t *Table) holdTo(d piece.Design, sitters check.Sitters) float64 {
+	f := newShopFloor(d, sitters, t.Report)
 	if len(f.varied) == 0 {
 		return 0
 	}
@@ -146,7 +146,7 @@ func (t *Table) holdTo(d piece.Design, company check.Sitters) float64 {
 		if !math.IsNaN(held) {
 			usual := f.responses[k]
 			wide := min(max(held, v.Tolerance), looseBy*v.Tolerance)
-			f.replace(k, respond(d, company, v, f.now, wide))
+			f.replace(k, respond(d, sitters, v, f.now, wide))
 			held = f.tolerance(k)
 			f.replace(k, usual)
 		}

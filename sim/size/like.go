@@ -72,12 +72,12 @@ func Like(old, wanted piece.Design) (Likeness, error) {
 		return l, &OldError{&UnsuitedError{"with its owner it has no rest on a curve, so there is no feel to keep"}}
 	}
 	l.New, _ = FeelOf(l.Wanted)
-	company, err := check.SittersOf(wanted)
+	sitters, err := check.SittersOf(wanted)
 	if err != nil {
 		return l, err
 	}
-	for i, way := range Keeps {
-		if l.Kept[i], err = l.kept(way, company.First()); err != nil {
+	for i, keep := range Keeps {
+		if l.Kept[i], err = l.kept(keep, sitters.First()); err != nil {
 			return l, err
 		}
 	}
@@ -96,7 +96,7 @@ type OldError struct{ Err error }
 func (e *OldError) Error() string { return "the piece that is liked: " + e.Err.Error() }
 func (e *OldError) Unwrap() error { return e.Err }
 
-// wantedRadius returns the radius at the rest that keeps what the way says, with the height
+// wantedRadius returns the radius at the rest that keeps what is said, with the height
 // and gyration of the new piece there.
 func (w Keep) wantedRadius(old, now Feel) float64 {
 	switch w {
@@ -113,11 +113,11 @@ func (w Keep) wantedRadius(old, now Feel) float64 {
 // How far a radius is scaled, at most.
 const leastScale, mostScale = 0.25, 8.0
 
-// kept solves for one way. Where the piece has no rest its radius is too small.
-func (l *Likeness) kept(way Keep, company check.Sitters) (Kept, error) {
-	k := Kept{Keep: way}
+// kept solves for one thing that is kept. Where the piece has no rest its radius is too small.
+func (l *Likeness) kept(keep Keep, sitters check.Sitters) (Kept, error) {
+	k := Kept{Keep: keep}
 	at := func(scale float64) (now Feel, short float64) {
-		report, err := company.Balance(l.scaled(scale, way))
+		report, err := sitters.Balance(l.scaled(scale, keep))
 		if err != nil {
 			return now, math.NaN()
 		}
@@ -125,7 +125,7 @@ func (l *Likeness) kept(way Keep, company check.Sitters) (Kept, error) {
 		if !rests {
 			return now, math.NaN()
 		}
-		return now, way.wantedRadius(l.Old, now) - now.Radius
+		return now, keep.wantedRadius(l.Old, now) - now.Radius
 	}
 	scale, found := zero(func(scale float64) float64 { _, short := at(scale); return short }, 1, leastScale, mostScale)
 	now, short := at(scale)
@@ -133,7 +133,7 @@ func (l *Likeness) kept(way Keep, company check.Sitters) (Kept, error) {
 		return k, nil
 	}
 	k.Found, k.Scale, k.Exact = true, scale, now.Radius
-	k.Design = rounded(l.scaled(scale, way), l.Wanted.Design.Rocker)
+	k.Design = rounded(l.scaled(scale, keep), l.Wanted.Design.Rocker)
 	var err error
 	if k.Report, err = check.Balance(k.Design); err != nil {
 		return k, err
@@ -144,9 +144,9 @@ func (l *Likeness) kept(way Keep, company check.Sitters) (Kept, error) {
 
 // scaled returns the new piece with all its radii scaled, and under SameProportion with the
 // ends of the old one, as much larger as the radius at its rest is, or its largest where it has none.
-func (l *Likeness) scaled(scale float64, way Keep) piece.Design {
+func (l *Likeness) scaled(scale float64, keep Keep) piece.Design {
 	d := withRadii(l.Wanted.Design, scale)
-	if way != SameProportion {
+	if keep != SameProportion {
 		return d
 	}
 	lengths := scale * cmp.Or(l.New.Radius, largest(l.Wanted.Design.Rocker)) / l.Old.Radius

@@ -88,7 +88,8 @@ func TestInversion(t *testing.T) {
 func TestClosedForm(t *testing.T) {
 	const h, k, period = 0.6, 0.35, 2.0
 	want := h + (k*k+h*h)*(2*math.Pi/period)*(2*math.Pi/period)/9.80665
-	d := piece.Design{Rocker: piece.Rocker{Radius: want, Nose: 0.4, Tail: 0.5}, Body: body.Body{Mass: 80, Centre: r2.Vec{Y: h}, Inertia: 80 * k * k}}
+	d := piece.Design{Rocker: piece.Rocker{Radius: want, Nose: 0.4, Tail: 0.5},
+		Body: body.Body{Mass: 80, Centre: r2.Vec{Y: h}, Inertia: 80 * k * k}}
 	r, err := check.Balance(d)
 	if err != nil {
 		t.Fatal(err)
@@ -102,14 +103,16 @@ func TestClosedForm(t *testing.T) {
 // TestUnchangedReturnsItself holds that a piece is like itself.
 func TestUnchangedReturnsItself(t *testing.T) {
 	arcs := readingChair()
-	arcs.Rocker = piece.Rocker{Nose: 17 * inch, Arcs: []piece.Arc{{Radius: 40 * inch, Length: 22 * inch}, {Radius: 60 * inch, Length: 18 * inch}}}
+	arcs.Rocker = piece.Rocker{Nose: 17 * inch, Arcs: []piece.Arc{{Radius: 40 * inch, Length: 22 * inch},
+		{Radius: 60 * inch, Length: 18 * inch}}}
 	for name, d := range map[string]piece.Design{"one arc": readingChair(), "two arcs": arcs} {
 		l, err := Like(d, d)
 		if err != nil {
 			t.Fatal(err)
 		}
 		for _, k := range l.Kept {
-			if math.Abs(k.Scale-1) > 1e-12 || math.Abs(k.Design.Rocker.Radius-d.Rocker.Radius) > 1e-12 || math.Abs(k.Design.Rocker.Tail-d.Rocker.Tail) > 1e-12 {
+			if math.Abs(k.Scale-1) > 1e-12 || math.Abs(k.Design.Rocker.Radius-d.Rocker.Radius) > 1e-12 ||
+				math.Abs(k.Design.Rocker.Tail-d.Rocker.Tail) > 1e-12 {
 				t.Errorf("%s, %v: scale %v, %+v", name, k.Keep, k.Scale, k.Design.Rocker)
 			}
 		}
@@ -126,7 +129,8 @@ func TestScaledPiece(t *testing.T) {
 		grown := old.Clone()
 		grown.Rocker.Nose, grown.Rocker.Tail = old.Rocker.Nose*s, old.Rocker.Tail*s
 		grown.Rocker.Radius *= s * (0.9 + 0.2*rng.Float64()) // drawn with another
-		grown.Seat.Front, grown.Seat.Rear, grown.Seat.Depth, grown.Seat.Behind = s*old.Seat.Front, s*old.Seat.Rear, s*old.Seat.Depth, s*old.Seat.Behind
+		grown.Seat.Front, grown.Seat.Rear, grown.Seat.Depth, grown.Seat.Behind = s*old.Seat.Front, s*old.Seat.Rear,
+			s*old.Seat.Depth, s*old.Seat.Behind
 		cube := s * s * s
 		grown.Body = body.Body{Mass: cube * old.Body.Mass, Centre: r2.Scale(s, old.Body.Centre), Inertia: cube * s * s * old.Body.Inertia}
 		o := &grown.Sitters[0]

@@ -1,15 +1,11 @@
 package size
 
 import (
-	"context"
-	"errors"
 	"math"
 	"testing"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
-	"rockerwright/body"
-	"rockerwright/body/person"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
@@ -34,24 +30,30 @@ func TestSolve(t *testing.T) {
 		target piece.Target
 		off    func(r check.Balanced) float64 // how far the answer misses, as a part of what a maker can tell
 	}{
-		{"back leans", readingChair, piece.Target{BackLeans: piece.Wish{Asked: true, Value: 20 * degree}}, func(r check.Balanced) float64 { return (r.Loads[1].BackRecline - 20*degree) / tiltStep }},
-		{"empty alone", readingChair, piece.Target{Empty: piece.Wish{Asked: true, Value: 9 * degree}}, func(r check.Balanced) float64 { return (r.Loads[0].SeatFall - 9*degree) / tiltStep }},
-		{"time alone", readingChair, piece.Target{OneRock: 2.3}, func(r check.Balanced) float64 { return (r.Loads[1].Balance.Period - 2.3) / timeStep }},
-		{"a narrow board", readingChair, piece.Target{OneRock: 2.2, StockWidth: 6 * inch, StockLength: 36 * inch}, func(r check.Balanced) float64 {
-			length, width := blank(r)
-			return max((r.Loads[1].Balance.Period-2.2)/timeStep, (width-6*inch)/tapeStep, (length-36*inch)/tapeStep)
-		}},
-		{"stiff strips", readingChair, piece.Target{SeatFalls: piece.Wish{Asked: true, Value: 5 * degree}, SmallestRadius: 43 * inch}, func(r check.Balanced) float64 {
+		{"back leans", readingChair, piece.Target{BackLeans: piece.Wish{Asked: true, Value: 20 * degree}},
+			func(r check.Balanced) float64 { return (r.Loads[1].BackRecline - 20*degree) / tiltStep }},
+		{"empty alone", readingChair, piece.Target{Empty: piece.Wish{Asked: true, Value: 9 * degree}},
+			func(r check.Balanced) float64 { return (r.Loads[0].SeatFall - 9*degree) / tiltStep }},
+		{"time alone", readingChair, piece.Target{OneRock: 2.3},
+			func(r check.Balanced) float64 { return (r.Loads[1].Balance.Period - 2.3) / timeStep }},
+		{"a narrow board", readingChair, piece.Target{OneRock: 2.2, StockWidth: 6 * inch, StockLength: 36 * inch},
+			func(r check.Balanced) float64 {
+				length, width := blank(r)
+				return max((r.Loads[1].Balance.Period-2.2)/timeStep, (width-6*inch)/tapeStep, (length-36*inch)/tapeStep)
+			}},
+		{"stiff strips", readingChair, piece.Target{SeatFalls: piece.Wish{Asked: true, Value: 5 * degree},
+			SmallestRadius: 43 * inch}, func(r check.Balanced) float64 {
 			return max(math.Abs(r.Loads[1].SeatFall-5*degree)/tiltStep, (43*inch-(r.Design.Rocker.Radius-2.25*inch))/tapeStep)
 		}},
 		{"a cradle's tilt", cradle, piece.Target{LargestTilt: 12 * degree}, func(r check.Balanced) float64 {
 			k := r.Design.Rocker
 			return (math.Abs(k.Nose/k.Radius-12*degree) + math.Abs(k.Nose-k.Tail)) / tiltStep // the curve ends at nose/R
 		}},
-		{"metric", func() piece.Design { d := readingChair(); d.Units = quantity.Metric; return d }, piece.Target{OneRock: 2.1}, func(r check.Balanced) float64 {
-			fives := r.Design.Rocker.Radius / 0.005
-			return (r.Loads[1].Balance.Period-2.1)/timeStep + 1e6*math.Abs(fives-math.Round(fives))
-		}},
+		{"metric", func() piece.Design { d := readingChair(); d.Units = quantity.Metric; return d },
+			piece.Target{OneRock: 2.1}, func(r check.Balanced) float64 {
+				fives := r.Design.Rocker.Radius / 0.005
+				return (r.Loads[1].Balance.Period-2.1)/timeStep + 1e6*math.Abs(fives-math.Round(fives))
+			}},
 	} {
 		d := tt.design()
 		d.Target = tt.target
@@ -77,7 +79,8 @@ func TestSolve(t *testing.T) {
 // better than the one to take by more than a maker can tell, and what binds is named.
 func TestNearest(t *testing.T) {
 	d := readingChair()
-	d.Target = piece.Target{OneRock: 2, SeatFalls: piece.Wish{Asked: true, Value: 6 * degree}, Empty: piece.Wish{Asked: true, Value: 2 * degree}, Arcs: 2}
+	d.Target = piece.Target{OneRock: 2, SeatFalls: piece.Wish{Asked: true, Value: 6 * degree},
+		Empty: piece.Wish{Asked: true, Value: 2 * degree}, Arcs: 2}
 	s, err := Solve(d, 3)
 	if err != nil {
 		t.Fatal(err)
@@ -94,68 +97,14 @@ func TestNearest(t *testing.T) {
 			if m.must() && m.Steps > 0.5 {
 				t.Errorf("%v breaks what must hold: %+v", p.Shape, m)
 			}
+			if m.Aim == OffJoints && !(m.Got > 1.5*degree && m.Got < 15*degree) { // a small rock is on one arc
+				t.Errorf("%v rests %v degrees from a joint", p.Shape, m.Got/degree)
+			}
 		}
 	}
 	others := s.Others()
 	if len(others) != 4 || others[0].Shape != FlatterTail || others[3].Fitted != 5 {
 		t.Errorf("others %+v", others)
-	}
-}
-
-// TestUnsuited holds the errors.
-func TestUnsuited(t *testing.T) {
-	if _, err := Solve(readingChair(), 0); !errors.Is(err, ErrNoTarget) {
-		t.Errorf("without a target: %v", err)
-	}
-	measured := readingChair()
-	measured.Rocker.Radius = 0
-	measured.Measured.Spacing = 2 * inch
-	for i := -7; i <= 7; i++ {
-		x := float64(i) * 2 * inch
-		measured.Measured.Left = append(measured.Measured.Left, 42*inch-math.Sqrt(42*inch*42*inch-x*x))
-	}
-	measured.Target.OneRock = 2
-	var unsuited *UnsuitedError
-	if _, err := Solve(measured, 0); !errors.As(err, &unsuited) {
-		t.Errorf("measured rockers: %v", err)
-	}
-	if _, err := Like(readingChair(), measured); !errors.As(err, &unsuited) || unsuited.Error() == "" {
-		t.Errorf("measured rockers: %v", err)
-	}
-	var old *OldError
-	if _, err := Like(piece.Design{}, readingChair()); !errors.As(err, &old) || old.Error() == "" {
-		t.Errorf("no old piece: %v", err)
-	}
-	var key *piece.KeyError
-	if _, err := Like(readingChair(), piece.Design{}); !errors.As(err, &key) {
-		t.Errorf("no new piece: %v", err)
-	}
-	bare := piece.Design{Rocker: readingChair().Rocker}
-	if _, err := Chairs(context.Background(), bare, 10, StudyOptions{}); !errors.As(err, &key) {
-		t.Errorf("no weight: %v", err)
-	}
-	if _, err := WhatIf(bare); !errors.As(err, &key) {
-		t.Errorf("no weight: %v", err)
-	}
-}
-
-// TestNamed holds that each way, curve and quantity has a name of its own.
-func TestNamed(t *testing.T) {
-	seen := map[string]bool{}
-	add := func(name string) {
-		if name == "" || seen[name] {
-			t.Errorf("the name %q", name)
-		}
-		seen[name] = true
-	}
-	for _, w := range Keeps {
-		add(w.String())
-	}
-	for _, c := range []Shape{OneArc, TwoArcs, ThreeArcs, FlatterTail, EvenTime} {
-		add(c.String())
-	}
-	for _, a := range []Alteration{SlidConcentric, SlidStraight, RearLegsCut, Worn, PorchSlope, LeansAnInch} {
-		add(alterations[a].Label)
 	}
 }
 
@@ -192,38 +141,6 @@ func TestLowPointMoves(t *testing.T) {
 	}
 }
 
-// plainBody is a piece in plain numbers with one sitter.
-func plainBody() piece.Design {
-	return piece.Design{
-		Rocker:  piece.Rocker{Radius: 1.1, Nose: 0.4, Tail: 0.6},
-		Body:    body.Body{Mass: 12, Centre: r2.Vec{X: 0.01, Y: 0.45}, Inertia: 1.5},
-		Sitters: []piece.Sitter{{Name: "one", Mass: 70, Centre: r2.Vec{X: -0.01, Y: 0.66}}},
-	}
-}
-
-// TestWhatIfWithoutRest holds that a piece that falls over has rows of nothing, and that a change
-// after which it does is the largest of all.
-func TestWhatIfWithoutRest(t *testing.T) {
-	d := plainBody()
-	d.Rocker.Radius = 0.5
-	if table, err := WhatIf(d); err != nil || !math.IsNaN(table.Now[Time]) {
-		t.Errorf("%+v, %v", table.Now, err)
-	}
-	edge := readingChair()
-	edge.Rocker.Radius = 25.6 * inch // an inch above the balance point
-	edge.Sitters[0].Person.Sizes[person.Stature] = 70 * inch
-	table, err := WhatIf(edge)
-	if err != nil {
-		t.Fatal(err)
-	}
-	worst := table.Rows[0].Effect
-	for _, r := range table.Rows {
-		if r.Effect > worst && !r.loose() {
-			t.Errorf("%s does more (%v) than the first (%v)", r.Key, r.Effect, worst)
-		}
-	}
-}
-
 // FuzzSolve holds that any target of any chair gives an answer that holds what must hold, or
 // says that it does not, without a number that is none.
 func FuzzSolve(f *testing.F) {
@@ -239,7 +156,8 @@ func FuzzSolve(f *testing.F) {
 		d.Seat = piece.Seat{Front: 0.42, Rear: 0.4, Depth: 0.45, Behind: 0.2}
 		d.Rocker = piece.Rocker{Radius: radius * inch, Nose: nose * inch, Tail: tail * inch}
 		d.Limits = piece.DefaultLimits(piece.Chair)
-		d.Target = piece.Target{OneRock: max(0, time), SeatFalls: piece.Wish{Asked: true, Value: falls}, Empty: piece.Wish{Asked: true, Value: empty}, BackMargin: max(0, margin), Longest: max(0, longest), Arcs: 1}
+		d.Target = piece.Target{OneRock: max(0, time), SeatFalls: piece.Wish{Asked: true, Value: falls},
+			Empty: piece.Wish{Asked: true, Value: empty}, BackMargin: max(0, margin), Longest: max(0, longest), Arcs: 1}
 		s, err := Solve(d, 0)
 		if err != nil {
 			t.Skip("not a chair")

@@ -93,8 +93,8 @@ func roomOf(start shape) room {
 	return room{ranged("rocker.nose", start.nose), ranged("rocker.tail", start.tail), ranged("rocker.radius", start.radii[0])}
 }
 
-// cramped returns by how many steps the shape is none that a rocker has; below zero, how many it
-// is from that.
+// cramped returns by how many steps the worst of the shape's radii and lengths lies outside its
+// range; below zero, how far inside all of them are.
 func (r room) cramped(s shape) float64 {
 	worst := (leastArc - slices.Min(s.lengths())) / tapeStep
 	within := func(got float64, in [2]float64) {

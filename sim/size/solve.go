@@ -116,7 +116,7 @@ func (s Solution) Others() []Proposal {
 	q.design = s.Proposals[0].Design // its ends and its low point, as they are set
 	q.design.Limits = limits
 	var err error
-	if q.drawn, err = q.company.Balance(q.design); err != nil {
+	if q.drawn, err = q.sitters.Balance(q.design); err != nil {
 		return list
 	}
 	q.start.nose, q.start.tail = q.drawn.Edge.Reach()
@@ -167,7 +167,7 @@ func (q *question) propose(curve Shape, s shape) Proposal {
 func (q *question) proposal(curve Shape, d piece.Design) Proposal {
 	p := Proposal{Shape: curve}
 	p.Design = rounded(d, q.design.Rocker)
-	asked, err := q.company.Balance(p.Design)
+	asked, err := q.sitters.Balance(p.Design)
 	if err != nil {
 		p.Misses = []Miss{{Aim: Sensible, Steps: noAnswer}}
 		return p

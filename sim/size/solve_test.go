@@ -61,11 +61,14 @@ func TestOneArcTargets(t *testing.T) {
 			}
 			l := fresh.Loads[1]
 			// by half a step of what a maker reads
-			if math.Abs(l.Balance.Period-d.Target.OneRock) > timeStep/2 || math.Abs(l.SeatFall-d.Target.SeatFalls.Value) > tiltStep/2 || fresh.Tape.TipToTip > d.Target.Longest+1e-8 && d.Target.Longest > 0 {
+			if math.Abs(l.Balance.Period-d.Target.OneRock) > timeStep/2 ||
+				math.Abs(l.SeatFall-d.Target.SeatFalls.Value) > tiltStep/2 ||
+				fresh.Tape.TipToTip > d.Target.Longest+1e-8 && d.Target.Longest > 0 {
 				t.Errorf("said to be met: %v s, %v rad, %v m for %+v", l.Balance.Period, l.SeatFall, fresh.Tape.TipToTip, d.Target)
 			}
 			for _, limit := range fresh.Limits { // 1e-6 rad or m is a hundredth of what a level or tape shows
-				if limit.Name == "back_margin" && limit.Got < d.Target.BackMargin-1e-6 || limit.Kind != 0 && !limit.Holds && !limit.AtMost && limit.Got < limit.Want-1e-6 {
+				if limit.Name == "back_margin" && limit.Got < d.Target.BackMargin-1e-6 ||
+					limit.Kind != 0 && !limit.Holds && !limit.AtMost && limit.Got < limit.Want-1e-6 {
 					t.Errorf("said to be met: %+v for %+v", limit, d.Target)
 				}
 			}
@@ -187,7 +190,8 @@ func randomShape(q *question, arcs int, rng *rand.Rand) shape {
 
 func BenchmarkThreeArcs(b *testing.B) {
 	d := readingChair()
-	d.Target = piece.Target{OneRock: 2.2, SeatFalls: piece.Wish{Asked: true, Value: 6 * degree}, Empty: piece.Wish{Asked: true, Value: 2 * degree}, Arcs: 3}
+	d.Target = piece.Target{OneRock: 2.2, SeatFalls: piece.Wish{Asked: true, Value: 6 * degree},
+		Empty: piece.Wish{Asked: true, Value: 2 * degree}, Arcs: 3}
 	for b.Loop() {
 		if _, err := Solve(d, 0); err != nil {
 			b.Fatal(err)

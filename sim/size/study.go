@@ -83,7 +83,7 @@ func Chairs(ctx context.Context, d piece.Design, chairs int, options StudyOption
 // A making is a design that is made many times.
 type making struct {
 	design  piece.Design
-	company check.Sitters
+	sitters check.Sitters
 	varied  []Varied
 	nominal check.Balanced
 	now     Readings
@@ -96,10 +96,10 @@ func newMaking(d piece.Design) (*making, error) {
 		return nil, &UnsuitedError{"nothing of it is given by measures that a shop makes"}
 	}
 	var err error
-	if m.company, err = check.SittersOf(d); err != nil {
+	if m.sitters, err = check.SittersOf(d); err != nil {
 		return nil, err
 	}
-	if m.nominal, err = m.company.Balance(d); err != nil {
+	if m.nominal, err = m.sitters.Balance(d); err != nil {
 		return nil, err
 	}
 	m.now = readingsOf(m.nominal)
@@ -129,7 +129,7 @@ func (m *making) maker() func(errors []float64) (readings Readings, fails []bool
 		for k, v := range m.varied {
 			*fields[k] = v.Value + v.deviation()*errors[k]
 		}
-		r, err := m.company.Balance(design)
+		r, err := m.sitters.Balance(design)
 		if err != nil || len(r.Limits) != len(m.nominal.Limits) {
 			return noReadings, nil
 		}

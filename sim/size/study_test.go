@@ -66,7 +66,8 @@ func TestStudyIsTheSame(t *testing.T) {
 
 // same returns what differs in two studies, to the last digit.
 func same(a, b Study) string {
-	x, y := fmt.Sprintf("%v", a.Spreads)+fmt.Sprint(a.Chairs, a.Fails, a.Unusable), fmt.Sprintf("%v", b.Spreads)+fmt.Sprint(b.Chairs, b.Fails, b.Unusable)
+	x, y := fmt.Sprintf("%v", a.Spreads)+fmt.Sprint(a.Chairs, a.Fails, a.Unusable),
+		fmt.Sprintf("%v", b.Spreads)+fmt.Sprint(b.Chairs, b.Fails, b.Unusable)
 	for i := range a.Limits {
 		x, y = x+fmt.Sprint(" ", a.Limits[i].Fails), y+fmt.Sprint(" ", b.Limits[i].Fails)
 	}

@@ -74,7 +74,8 @@ const mostMeasures = 400
 // countable returns an [*UnsuitedError] for a design of too many measures.
 func countable(d piece.Design) error {
 	if n := len(d.Keys()); n > mostMeasures {
-		return &UnsuitedError{fmt.Sprintf("it has %d measures, and %d at most are changed one after the other: draw it with fewer parts or arcs", n, mostMeasures)}
+		return &UnsuitedError{fmt.Sprintf("it has %d measures, and %d at most are changed one after the other: "+
+			"draw it with fewer parts or arcs", n, mostMeasures)}
 	}
 	return nil
 }

@@ -42,12 +42,12 @@ func WhatIf(d piece.Design) (Table, error) {
 	if err := countable(d); err != nil {
 		return Table{}, err
 	}
-	company, err := check.SittersOf(d)
+	sitters, err := check.SittersOf(d)
 	if err != nil {
 		return Table{}, err
 	}
 	t := Table{}
-	if t.Report, err = company.Balance(d); err != nil {
+	if t.Report, err = sitters.Balance(d); err != nil {
 		return t, err
 	}
 	t.Now = readingsOf(t.Report)
@@ -58,13 +58,13 @@ func WhatIf(d piece.Design) (Table, error) {
 			continue
 		}
 		named[field] = true
-		if row, ok := changed(d, company, key); ok {
+		if row, ok := changed(d, sitters, key); ok {
 			row.Before = t.Now
 			t.Rows = append(t.Rows, row)
 		}
 	}
-	t.Rows = append(t.Rows, altered(d, company, t.Report)...)
-	t.Fails = t.holdTo(d, company)
+	t.Rows = append(t.Rows, altered(d, sitters, t.Report)...)
+	t.Fails = t.holdTo(d, sitters)
 	for i := range t.Rows {
 		t.Rows[i].effect()
 	}
@@ -97,7 +97,7 @@ func (r *Row) effect() {
 
 // changed returns the row of one measure; ok is false where it is not drawn, or is none that a
 // maker changes.
-func changed(d piece.Design, company check.Sitters, key string) (Row, bool) {
+func changed(d piece.Design, sitters check.Sitters, key string) (Row, bool) {
 	d = d.Clone()
 	m, field, err := d.Measure(key)
 	section, _, _ := strings.Cut(m.Key, ".")
@@ -111,16 +111,16 @@ func changed(d piece.Design, company check.Sitters, key string) (Row, bool) {
 	}
 	*field += row.Change
 	if section == "sitter" { // other people, then
-		if company, err = check.SittersOf(d); err != nil {
+		if sitters, err = check.SittersOf(d); err != nil {
 			return row, false
 		}
 	}
-	return row, row.ask(d, company)
+	return row, row.ask(d, sitters)
 }
 
 // ask fills in what becomes of the design; it reports whether there is an answer.
-func (r *Row) ask(d piece.Design, company check.Sitters) bool {
-	report, err := company.Balance(d)
+func (r *Row) ask(d piece.Design, sitters check.Sitters) bool {
+	report, err := sitters.Balance(d)
 	if err != nil {
 		return false
 	}

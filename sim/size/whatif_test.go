@@ -49,7 +49,8 @@ func TestWhatIfIsExact(t *testing.T) {
 			t.Fatal(err)
 		}
 		l := report.Loads[1]
-		if got := [...]float64{r.After[FallSitting], r.After[Time], r.After[Effort], r.After[FallEmpty]}; got != [...]float64{l.SeatFall, l.Balance.Period, l.EffortBack, report.Loads[0].SeatFall} {
+		got := [...]float64{r.After[FallSitting], r.After[Time], r.After[Effort], r.After[FallEmpty]}
+		if got != [...]float64{l.SeatFall, l.Balance.Period, l.EffortBack, report.Loads[0].SeatFall} {
 			t.Errorf("%s: %v, drawn so %v %v %v", r.Key, got, l.SeatFall, l.Balance.Period, l.EffortBack)
 		}
 	}
@@ -92,6 +93,11 @@ func TestAlterations(t *testing.T) {
 	// "leaning 1 in further back tilts the chair 3.2 degrees"
 	if got := turn(LeansAnInch); got < 2.3 || got > 4 {
 		t.Errorf("leaning an inch: %v degrees", got)
+	}
+	// on a floor that rises by a degree the rest turns by R/(R − H) of it, back
+	feel, _ := FeelOf(table.Report)
+	if got, want := turn(PorchSlope), feel.Radius/feel.Steadiness; math.Abs(got/want-1) > 0.02 {
+		t.Errorf("on a porch: %v degrees, want about %v", got, want)
 	}
 	// worn flatter in the middle it rocks in less time, for the arc is larger
 	if r := row(t, table, "", Worn); !(r.After[Time] < r.Before[Time]) {

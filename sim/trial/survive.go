@@ -102,7 +102,7 @@ func shove(d piece.Design, l *check.Load, at r2.Vec) (force float64, none bool, 
 		trace := motion.Run(l.Rig, l.Balance, start, options)
 		return trace.EndedBy()
 	}
-	if force, none = motion.LeastThat(func(force float64) bool { return pushed(force) != "" }, most); none {
+	if force, none = motion.Threshold(func(force float64) bool { return pushed(force) != "" }, most); none {
 		return force, true, ""
 	}
 	return force, false, pushed(force)
@@ -125,7 +125,7 @@ func dropped(d piece.Design, l, empty *check.Load) motion.Start {
 // losses returns what a rock of a load loses on the design's floor.
 func losses(d piece.Design, l *check.Load) motion.Losses {
 	losses := motion.Losses{Rolling: cmp.Or(d.Floor.Rolling, piece.GroundOf(d.Floor.Surface).Rolling), Viscous: d.Floor.Viscous}
-	if d.Floor.Halves > 0 && d.Floor.Viscous == 0 {
+	if d.Floor.Halves > 0 && d.Floor.Viscous == 0 && !math.IsNaN(l.Balance.Period) { // on a flat no small rock halves
 		losses.Viscous = motion.HalvesIn(l.Rig, l.Balance, d.Floor.Halves)
 	}
 	return losses

@@ -1,0 +1,51 @@
+package size
+
+import (
+	"math"
+	"math/rand/v2"
+	"slices"
+	"testing"
+
+	"gonum.org/v1/gonum/floats"
+)
+
+// TestUnknownsThereAndBack: a shape that is made to unknowns and back is the same, with one, two and three arcs.
+func TestUnknownsThereAndBack(t *testing.T) {
+	q, err := ask(readingChair())
+	if err != nil {
+		t.Fatal(err)
+	}
+	q.movable = true
+	rng := rand.New(rand.NewPCG(13, 1))
+	for i := range 60 {
+		arcs := 1 + i%3
+		s := chanced(q.start, arcs, rng)
+		back := q.shapeAt(q.unknowns(s), arcs)
+		flat := func(s shape) []float64 { return slices.Concat(s.radii, s.joints, []float64{s.nose, s.tail, s.low}) }
+		was, is := flat(s), flat(back)
+		if len(was) != len(is) {
+			t.Fatalf("%+v came back as %+v", s, back)
+		}
+		for k := range was {
+			if math.Abs(is[k]-was[k]) > 1e-12 {
+				t.Errorf("%+v came back as %+v", s, back)
+			}
+		}
+	}
+}
+
+// TestChancedShapes: a shape by chance has as many arcs as were asked for, whose joints lie in order between its ends.
+func TestChancedShapes(t *testing.T) {
+	rng := rand.New(rand.NewPCG(13, 2))
+	around := shape{radii: []float64{1.05}, nose: 0.43, tail: 0.6}
+	for i := range 3000 {
+		arcs := 1 + i%3
+		s := chanced(around, arcs, rng)
+		if lengths := s.lengths(); len(s.radii) != arcs || len(lengths) != arcs || slices.Min(lengths) < 0 || slices.Min(s.radii) <= 0 {
+			t.Errorf("%d arcs: %+v, %v long", arcs, s, lengths)
+		}
+		if length := s.nose + s.tail; math.Abs(floats.Sum(s.lengths())-length) > 1e-12 {
+			t.Errorf("%+v: arcs of %v on an edge of %v", s, s.lengths(), length)
+		}
+	}
+}
