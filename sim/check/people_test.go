@@ -190,6 +190,91 @@ func TestChildOnTheTail(t *testing.T) {
 	}
 }
 
+// TestWhoElseMaySit: a child's chair is checked with one two years younger and one three years older, as far as
+// growth charts reach, who are small and large for their age; a grown-up's with the survey's ends.
+func TestWhoElseMaySit(t *testing.T) {
+	for age, want := range map[float64][2]float64{5: {3, 8}, 3: {2, 6}, 11: {9, 12}} {
+		d := sized()
+		d.Sitters = []piece.Sitter{{Name: "child", Person: person.Given{Age: age}}}
+		r, err := Check(d)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for i, percentile := range []float64{5, 95} {
+			p, err := person.New(person.Given{Age: want[i], Percentile: percentile})
+			if err != nil || r.Somebody[1+i].Person.Sizes != p.Sizes {
+				t.Errorf("beside a child of %v: %+v, want one of %v; %v", age, r.Somebody[1+i].Person.Sizes, want[i], err)
+			}
+		}
+	}
+}
+
+// TestSeatCarriesWhatTheFloorDoesNot: of everybody in any posture the piece and the floor carry all, a child on the lap
+// included; and hands reach as far forward as the arms are drawn.
+func TestSeatCarriesWhatTheFloorDoesNot(t *testing.T) {
+	for _, kind := range []piece.Kind{piece.Chair, piece.Settee} {
+		for _, length := range []float64{0, 0.30} {
+			d := sized()
+			d.Kind, d.Arms.Length = kind, length
+			r, err := Check(d)
+			if err != nil {
+				t.Fatal(err)
+			}
+			standing := 0
+			for _, l := range r.Loads {
+				people := 0.0
+				for _, one := range l.people {
+					people += one.Person.Sizes[person.Mass]
+				}
+				if l.Posture == person.ChildOnLap {
+					people += l.people[0].lap.Sizes[person.Mass]
+				}
+				if len(l.people) > 0 && !near(l.Person.Mass+l.Standing, people, 1e-9) {
+					t.Errorf("%s: the piece carries %v, the floor %v of %v kg", l.Name, l.Person.Mass, l.Standing, people)
+				}
+				if l.Standing > 0 {
+					standing++
+				}
+			}
+			if standing < 3 { // feet flat, perched, pushing up
+				t.Errorf("%v: the floor carries part of %d loads", kind, standing)
+			}
+			arm := d.Members(r.Edge)[2]
+			if got := seatOf(d, 0).Reach; !near(got, arm.Axis[1].X-d.Seat.Meet().X, 1e-12) {
+				t.Errorf("the arms reach %v m, drawn to %v", got, arm.Axis[1].X)
+			}
+		}
+	}
+}
+
+// TestInfantsTouch: an infant rolled to a side of the bed touches it, one at the foot or the head does there, and all lie
+// on the mattress; their ages are what they are called by.
+func TestInfantsTouch(t *testing.T) {
+	for rocks, places := range map[piece.Direction][]string{
+		piece.Side: {"in the middle", "at the right side", "at the left side"}, piece.End: {"in the middle", "at the foot", "at the head"},
+	} {
+		d := plain(0.8, 0.3, 0.3, 12, r2.Vec{Y: 0.2}, 1)
+		d.Kind, d.Bed, d.Rocks = piece.Cradle, piece.Bed{Height: 0.12, Length: 0.85, Width: 0.42}, rocks
+		r, err := Check(d)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for who, months := range map[string]float64{"newborn": 0, "five months": 5} {
+			infant := person.NewInfant(person.Either, months/12, 50)
+			reach, half := infant.Radius, 0.42/2
+			if rocks == piece.End {
+				reach, half = infant.Length/2, 0.85/2
+			}
+			for i, side := range []float64{0, 1, -1} {
+				at := find(t, r, who+", "+places[i]).Person
+				if !near(at.Mass, infant.Mass, 1e-12) || !near(at.Centre.Y-infant.Radius, 0.12, 1e-12) || !near(at.Centre.X, side*(half-reach), 1e-12) {
+					t.Errorf("%s, %s: %+v", who, places[i], at)
+				}
+			}
+		}
+	}
+}
+
 // TestPeopleRideOnASlidSeat holds that who is posed by sizes is carried with the seat.
 func TestPeopleRideOnASlidSeat(t *testing.T) {
 	d := sized()

@@ -49,32 +49,6 @@ func TestCutAtDrawnLegs(t *testing.T) {
 	}
 }
 
-// TestBendOfATaper: the curvature of a tapered top over the low point is that of the circle
-// through three of its points, taken on both sides and averaged; on each side the formula
-// holds for a taper of that side's own.
-func TestBendOfATaper(t *testing.T) {
-	const R, D, tip, reach = 1.0, 0.06, 0.03, 0.5
-	r := Rocker{Radius: R, Nose: reach, Tail: reach, Depth: D, NoseDepth: tip, TailDepth: tip, Top: Taper}
-	edge, err := r.Profile()
-	if err != nil {
-		t.Fatal(err)
-	}
-	top := func(s float64) r2.Vec { // D + a·s² inwards of the circle
-		depth := D + (tip-D)*s*s/reach/reach
-		return r2.Vec{X: (R - depth) * math.Sin(s/R), Y: R - (R-depth)*math.Cos(s/R)}
-	}
-	const s = 1e-3
-	a, b, c := top(-s), top(0), top(s)
-	want := 2 * r2.Cross(r2.Sub(b, a), r2.Sub(c, a)) / (r2.Norm(r2.Sub(b, a)) * r2.Norm(r2.Sub(c, b)) * r2.Norm(r2.Sub(c, a)))
-	if got := r.topBend(edge, R); math.Abs(got-want) > 1e-5 { // the circle errs by s²
-		t.Errorf("bend %v, want %v", got, want)
-	}
-	r.NoseDepth, r.TailDepth = D, D
-	if got := r.topBend(edge, R); !near(got, 1/(R-D), 1e-12) {
-		t.Errorf("without a taper %v, want %v", got, 1/(R-D))
-	}
-}
-
 // TestTaperedStrip: a tapered bar's area is length·depth less a third of what the tips lack, by
 // Simpson on squares; a strip without a taper is that of Strip.
 func TestTaperedStrip(t *testing.T) {
