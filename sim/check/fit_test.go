@@ -169,6 +169,9 @@ func TestClearances(t *testing.T) {
 				t.Errorf("%s: custom asks %v m of room", f.What, room)
 			}
 		}
+		if f.Key == "arms.height" && f.High-size > quantity.In { // or the shoulders are lifted
+			t.Errorf("arms may stand %v m over the elbow", f.High-size)
+		}
 		if built, known := trade[f.Key]; known && (f.Low > built[1]*quantity.In || f.High < built[0]*quantity.In) {
 			t.Errorf("%s: custom asks %v to %v m of the mean person, the trade builds %v in", f.What, f.Low, f.High, built)
 		}

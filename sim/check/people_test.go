@@ -165,6 +165,9 @@ func TestNumbersStayAlone(t *testing.T) {
 	if got := names(t, alone); len(got) != 1 {
 		t.Errorf("loads %v", got)
 	}
+	if r, err := Check(alone); err != nil || r.Seated() != &r.Loads[0] {
+		t.Errorf("of a piece alone %v stands for the owner: %v", r.Seated(), err)
+	}
 }
 
 // TestChildOnTheTail holds both readings by hand: a weight at the feet on the tail tip,

@@ -45,12 +45,17 @@ func TestUnequalOnEveryCurve(t *testing.T) {
 }
 
 // TestLeaningScales: who leans over an arm goes to the side as far as stature tells, and a child's chair is
-// judged by a child's lean: by hand, the margin is atan((track/2 − share·lean)/H).
+// judged by a child's lean: by hand, the margin is atan((track/2 − share·lean)/H). Who is given by plain numbers, 0
+// here, leans as the mean man of the survey (1.756 m, ANSUR II).
 func TestLeaningScales(t *testing.T) {
-	for _, stature := range []float64{1.10, 1.756, 1.95} {
+	for _, stature := range []float64{1.10, 1.756, 1.95, 0} {
 		d := readingChair()
-		d.Sitters = []piece.Sitter{{Name: "owner", Mass: 24 * stature * stature}}
-		d.Sitters[0].Person.Sizes[person.Stature] = stature
+		if stature > 0 {
+			d.Sitters = []piece.Sitter{{Name: "owner", Mass: 24 * stature * stature}}
+			d.Sitters[0].Person.Sizes[person.Stature] = stature
+		} else {
+			stature = 1.756
+		}
 		r, err := Check(d)
 		if err != nil {
 			t.Fatal(err)

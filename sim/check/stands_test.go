@@ -108,9 +108,17 @@ func TestRightingCurve(t *testing.T) {
 }
 
 // TestSpreadByTrying makes each of seat, back, arms, legs and rockers a fifth heavier or lighter by hand, the others
-// making up for it, and looks where the piece then rests.
+// making up for it, and looks where the piece then rests; of a piece on heavy rockers these matter most.
 func TestSpreadByTrying(t *testing.T) {
-	d := readingChair()
+	t.Run("chair", func(t *testing.T) { spreadByTrying(t, readingChair()) })
+	t.Run("sledge", func(t *testing.T) {
+		d := readingChair()
+		d.Rocker.Depth, d.Rocker.Width = 0.12, 0.15
+		spreadByTrying(t, d)
+	})
+}
+
+func spreadByTrying(t *testing.T, d piece.Design) {
 	r, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
@@ -211,6 +219,14 @@ func TestShares(t *testing.T) {
 			t.Errorf("of 10 wanted %v: %v, of 10 at most %v", tt.got, a, b)
 		}
 	}
+	r, err := Check(sized())
+	if err != nil || len(r.Look) != 1 {
+		t.Fatal(err, r.Look)
+	}
+	// who is perched is looked at ahead: a bevel's whole degrees, less than is asked of who lies back
+	if l := r.Look[0]; l.Holds != (l.Got >= l.Want) || !multiple(l.Want, quantity.Deg) || l.Want < quantity.Deg || l.Want >= 15*quantity.Deg {
+		t.Errorf("worth a look: %+v", l)
+	}
 	least.Got, most.Got = 8, 11
 	if worst := worstOf([]Limit{most, least}); worst != 1 { // 0.8 beside 0.9
 		t.Errorf("the worst is %d", worst)
@@ -236,6 +252,23 @@ func TestFurthest(t *testing.T) {
 	}
 }
 
+// TestUpsideDown: a rocker that lies on its two tips, the balance point over the floor, has a rest there, whether or
+// not its tips are as far apart from the low point.
+func TestUpsideDown(t *testing.T) {
+	for _, tail := range []float64{0.90, 0.91} {
+		r, err := Check(plain(0.5, 0.9, tail, 10, vec(0, 0.3), 1))
+		if err != nil {
+			t.Fatal(err)
+		}
+		list := r.Loads[0].Equilibria()
+		tips := r2.Sub(r.Edge.Nose(), r.Edge.Tail())
+		below := r2.Cross(r2.Unit(tips), r2.Sub(vec(0, 0.3), r.Edge.Tail())) // the chord, by so much
+		if last := list[len(list)-1]; len(list) != 4 || !last.Stable || !near(math.Abs(last.Tilt), math.Pi, 0.02) || !near(last.Height, -below, 1e-12) {
+			t.Errorf("tail %v: %+v, want one %v over the floor", tail, list, -below)
+		}
+	}
+}
+
 // TestWalkFollowsTheSlope: a load rocks ten degrees either way of where it rests on its floor, measured along the
 // edge; a tip that no bend can raise so far is told. What is taken as unnoticed is less than a tape shows.
 func TestWalkFollowsTheSlope(t *testing.T) {
@@ -252,11 +285,10 @@ func TestWalkFollowsTheSlope(t *testing.T) {
 			t.Errorf("%s rests at %v and rocks from %v to %v", l.Name, l.Balance.Rest.Tilt, w.From, w.To)
 		}
 	}
-	if _, ok := risen(r.Edge, 5); ok {
-		t.Error("a tip is bent up by 5 m")
-	}
-	if _, ok := risen(rocker.Single(1, 0.4, 0.5), 0.05); !ok {
-		t.Error("a tip is not bent up by 5 cm")
+	for by, can := range map[float64]bool{0.05: true, -0.05: true, 0.15: false, -0.12: false, 5: false} { // it stands 0.12 m up
+		if _, ok := risen(rocker.Single(1, 0.4, 0.5), by); ok != can {
+			t.Errorf("a tip is bent up by %v m: %v", by, ok)
+		}
 	}
 	if !multiple(Unnoticed, quantity.In/64) || !(Unnoticed < quantity.In/16) {
 		t.Errorf("%v m of scrub are unnoticed", Unnoticed)

@@ -8,6 +8,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 	"gonum.org/v1/gonum/spatial/r3"
 
+	"rockerwright/body"
 	"rockerwright/sim/quantity"
 )
 
@@ -278,6 +279,24 @@ func TestSeatByHand(t *testing.T) {
 		good.Legs[0].Rake, good.Legs[0].Splay = 59*quantity.Deg, -59*quantity.Deg
 		if wrong(&d); d.Validate() == nil || good.Validate() != nil {
 			t.Errorf("%+v with %+v: %v, and a leg at 59 degrees: %v", d.Seat, d.Legs, d.Validate(), good.Validate())
+		}
+	}
+}
+
+// TestBracesAreOneBar: all braces together bend as one bar of the wood, by a textbook's formulas: held in the middle of
+// two ends F·L³/48EI, free at the top F·L³/3EI, and the stress is the moment over n·b·h²/6.
+func TestBracesAreOneBar(t *testing.T) {
+	const force, n, b, h, length = 300.0, 5.0, 0.03, 0.01, 0.6
+	const elastic, rupture = 12.0e9, 103.0e6 // white ash, Pa (Wood Handbook, FPL-GTR-190, table 5-3a)
+	const second = n * b * h * h * h / 12
+	for held, want := range map[body.Held][2]float64{
+		body.BothEnds: {force * length * length * length / (48 * elastic * second), force * length / 4 / (n * b * h * h / 6)},
+		body.OneEnd:   {force * length * length * length / (3 * elastic * second), force * length / (n * b * h * h / 6)},
+	} {
+		at := map[body.Held]float64{body.BothEnds: length / 2, body.OneEnd: length}[held]
+		bar, strength, err := Braces{Count: n, Width: b, Thickness: h, Length: length, Wood: "white ash", Held: held}.Beam()
+		if down, stress := bar.Bend(force, at); err != nil || strength != rupture || !near(down/want[0], 1, 1e-12) || !near(stress/want[1], 1, 1e-12) {
+			t.Errorf("%v: %v m and %v Pa of %v, %v; want %v", helds[held], down, stress, strength, err, want)
 		}
 	}
 }

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 	"testing"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -139,7 +140,10 @@ func TestKeysLeadToTheirFields(t *testing.T) {
 	}
 	seen := map[*float64]string{}
 	for _, key := range d.Keys() {
-		_, field, err := d.Measure(key)
+		m, field, err := d.Measure(key)
+		if !strings.HasSuffix("."+m.Key, "."+m.Name()) || strings.Contains(m.Name(), ".") {
+			t.Errorf("the last part of %s is %q", m.Key, m.Name())
+		}
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -48,12 +48,12 @@ func TestJudgementsAreRound(t *testing.T) {
 		{"shop.kerf", inch.Kerf, sixteenth},
 		{"shop.planing", inch.Planing, sixteenth},
 		{"shop.end_waste", inch.EndWaste, sixteenth},
-		{"shop.spacing", metric.Spacing, half},
+		{"shop.spacing", metric.Spacing, 2 * half},
 		{"shop.cutter", metric.Cutter, half},
 		{"shop.web", metric.Web, half},
 		{"shop.kerf", metric.Kerf, half},
 		{"shop.planing", metric.Planing, half},
-		{"shop.end_waste", metric.EndWaste, half},
+		{"shop.end_waste", metric.EndWaste, 2 * half},
 	} {
 		d := full()
 		m, _, err := d.Measure(tt.key)

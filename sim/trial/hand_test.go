@@ -108,18 +108,23 @@ func TestStopsByHand(t *testing.T) {
 // comes to the floor; a piece of which nothing comes there is followed on to its side and no further than 3/4 of a half
 // turn.
 func TestFallEnds(t *testing.T) {
-	follow := func(d piece.Design, way float64) Rocking {
+	follow := func(d piece.Design, way float64) (tilt func(float64) float64, span float64) {
 		report := checked(t, d)
-		b := report.Loads[0].Balance
-		from := b.Back.Angle + 0.02
+		back, forward := report.Loads[0].Rig.LargestRate(report.Loads[0].Balance)
+		rate := 1.02 * back
 		if way < 0 {
-			from = -b.Forward.Angle - 0.02
+			rate = -1.02 * forward
 		}
-		r, err := Follow(report, RockOptions{From: from})
-		if err != nil || r.Trace.End != motion.WentOver || !near(r.Start.Tilt, b.Rest.Tilt+from, 1e-15) {
-			t.Fatal(err, r.Trace.End, r.Start)
+		r, err := Follow(report, RockOptions{Rate: rate})
+		if err != nil || r.Trace.End != motion.WentOver || !(r.Trace.Duration > 0.1) {
+			t.Fatal(err, r.Trace.End, r.Trace.Duration)
 		}
-		return r
+		tilt, span = r.Whole()
+		const h = 1e-4                                                                             // s
+		if over := r.Trace.Duration; !near((tilt(over+h)-tilt(over))/h, r.Trace.Last.Rate, 1e-2) { // ½·h times some 10 rad/s²
+			t.Errorf("at the hilltop it turns by %v rad/s, and then on from %v to %v", r.Trace.Last.Rate, tilt(over), tilt(over+h))
+		}
+		return tilt, span
 	}
 	for _, way := range []float64{1, -1} {
 		d := piece.Design{
@@ -129,17 +134,15 @@ func TestFallEnds(t *testing.T) {
 				{Shape: piece.Box, Length: 0.3, Height: 0.5, Mass: 0.1, Lean: 0.6, At: vec(-way*0.6, 0.9)},
 			},
 		}
-		r := follow(d, way)
-		tilt, span := r.Whole()
+		tilt, span := follow(d, way)
 		over := func(time float64) float64 {
-			_, over := r.Load.Rig.Place(d.Parts[1].At, tilt(time))
+			_, over := checked(t, d).Loads[0].Rig.Place(d.Parts[1].At, tilt(time))
 			return over
 		}
 		if before, end := over(span-fallenStep), over(span); before <= 0 || end > 0 || end < -0.1 { // 5 ms of a fall at 10 m/s or so
 			t.Errorf("the rail is %v and then %v over the floor", before, end)
 		}
-		r = follow(plain(0.5, 0.7, 0.7, 40, vec(0, 0.45), 2), way)
-		if tilt, span = r.Whole(); math.Abs(tilt(span)) < 3*math.Pi/4 || math.Abs(tilt(span)) > 3*math.Pi/4+0.1 {
+		if tilt, span = follow(plain(0.5, 0.7, 0.7, 40, vec(0, 0.45), 2), way); math.Abs(tilt(span)) < 3*math.Pi/4 || math.Abs(tilt(span)) > 3*math.Pi/4+0.1 {
 			t.Errorf("it ends at %v rad", tilt(span))
 		}
 	}
@@ -290,6 +293,15 @@ func TestSurvivalByHand(t *testing.T) {
 				t.Errorf("slope %v, %s: %+v, begun by hand %v, %v left, at %v", slope, got.Name, got, want.Outcome, want.Margin, want.Last.Tilt)
 			}
 		}
+	}
+	toy := plain(0.02, 0.012, 0.012, 0.02, vec(0, 0.01), 3e-7) // so small that a shove lasts it for several rocks
+	toy.Seat, toy.Back = piece.Seat{Rear: 0.01}, piece.Back{Height: 0.01}
+	r := checked(t, toy)
+	lift := math.Hypot(0.02*math.Sin(0.6), 0.01-0.02*(1-math.Cos(0.6))) - 0.01
+	inertia := 3e-7 + 0.02*0.01*0.01
+	want := 3 * math.Sqrt(2*0.02*g*lift*inertia) / (ShoveTime * 0.02) // three times J·ω/(t·y)
+	if s := survival(&r, &r.Loads[0]); !s.ShoveNone || !near(s.Shove/want, 1, 1e-9) {
+		t.Errorf("a toy is shoved with %v N, none %v; want none up to %v", s.Shove, s.ShoveNone, want)
 	}
 	if !multiple(ShoveTime, 0.1) || !multiple(DropHeight, 0.05) || !multiple(CaughtUnder, quantity.In/4) {
 		t.Errorf("a shove of %v s, a drop of %v m, fingers of %v m: our judgement is round", ShoveTime, DropHeight, CaughtUnder)
