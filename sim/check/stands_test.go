@@ -290,6 +290,9 @@ func TestWalkFollowsTheSlope(t *testing.T) {
 			t.Errorf("a tip is bent up by %v m: %v", by, ok)
 		}
 	}
+	if _, ok := risen(rocker.Single(0.5, 1.5, 0.3), 0.1); ok { // its long nose curls in before
+		t.Error("a short tail is bent up by 0.1 m")
+	}
 	if !multiple(Unnoticed, quantity.In/64) || !(Unnoticed < quantity.In/16) {
 		t.Errorf("%v m of scrub are unnoticed", Unnoticed)
 	}
