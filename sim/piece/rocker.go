@@ -54,10 +54,12 @@ func (r Rocker) Profile() (rocker.Profile, error) {
 		return chained("rocker.radius", "this radius, nose and tail make no rocker: ", r.Nose, arc)
 	}
 	if r.Radius != 0 || r.Tail != 0 {
-		return rocker.Profile{}, &KeyError{Key: "rocker.arcs", Reason: "draw the rocker by radius, nose and tail, or by arcs and nose, not both"}
+		return rocker.Profile{}, &KeyError{Key: "rocker.arcs",
+			Reason: "draw the rocker by radius, nose and tail, or by arcs and nose, not both"}
 	}
 	if r.Nose <= 0 {
-		return rocker.Profile{}, &KeyError{Key: "rocker.nose", Reason: "arcs need nose: how far the low point lies along the curve from the nose tip", Give: "nose"}
+		return rocker.Profile{}, &KeyError{Key: "rocker.nose",
+			Reason: "arcs need nose: how far the low point lies along the curve from the nose tip", Give: "nose"}
 	}
 	spans := make([]rocker.Span, len(r.Arcs))
 	for i, a := range r.Arcs {
