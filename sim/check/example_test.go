@@ -29,7 +29,8 @@ func ExampleCheck() {
 		return
 	}
 	b := report.Load("owner").Balance
-	fmt.Printf("%v: rests %.1f degrees back, goes over %.1f degrees further\n", b.Outcome, b.Rest.Tilt*180/math.Pi, b.Back.Angle*180/math.Pi)
+	fmt.Printf("%v: rests %.1f degrees back, goes over %.1f degrees further\n", b.Outcome, b.Rest.Tilt*180/math.Pi,
+		b.Back.Angle*180/math.Pi)
 	fmt.Println("keeps its limits:", report.Holds())
 	// Output:
 	// rocks: rests 4.7 degrees back, goes over 39.8 degrees further

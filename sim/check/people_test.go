@@ -46,7 +46,8 @@ func TestLoadsByKind(t *testing.T) {
 	child := sized()
 	child.Sitters = []piece.Sitter{{Name: "child of 5", Person: person.Given{Age: 5}}}
 	horse := plain(1.2, 0.5, 0.5, 12, r2.Vec{Y: 0.4}, 1)
-	horse.Kind, horse.Seat, horse.Sitters = piece.Horse, piece.Seat{Rear: 0.6, Behind: 0.12}, []piece.Sitter{{Name: "own", Person: person.Given{Age: 4}}}
+	horse.Kind, horse.Seat, horse.Sitters = piece.Horse, piece.Seat{Rear: 0.6,
+		Behind: 0.12}, []piece.Sitter{{Name: "own", Person: person.Given{Age: 4}}}
 	cradle := plain(0.8, 0.3, 0.3, 12, r2.Vec{Y: 0.2}, 1)
 	cradle.Kind, cradle.Bed = piece.Cradle, piece.Bed{Height: 0.12, Length: 0.85, Width: 0.42}
 	endwise := cradle
@@ -85,7 +86,8 @@ func TestLoadsByKind(t *testing.T) {
 func TestInfantGivenAPlace(t *testing.T) {
 	d := plain(0.8, 0.3, 0.3, 12, r2.Vec{Y: 0.2}, 1)
 	d.Kind, d.Bed = piece.Cradle, piece.Bed{Height: 0.12, Length: 0.85, Width: 0.42}
-	d.Sitters = []piece.Sitter{{Name: "our own", Mass: 5, Person: person.Given{Sizes: person.Measures{person.Stature: 0.6}}, Sitting: piece.Place{Ahead: -0.05}}}
+	d.Sitters = []piece.Sitter{{Name: "our own", Mass: 5, Person: person.Given{Sizes: person.Measures{person.Stature: 0.6}},
+		Sitting: piece.Place{Ahead: -0.05}}}
 	side, err := Check(d)
 	if err != nil {
 		t.Fatal(err)
@@ -116,7 +118,8 @@ func TestTwoWeighTwo(t *testing.T) {
 		t.Fatal(err)
 	}
 	both, one := find(t, r, "both, sitting").Person, find(t, r, "one at the end, sitting").Person
-	if math.Abs(both.Mass-2*one.Mass) > 1e-12 || r2.Norm(r2.Sub(both.Centre, one.Centre)) > 1e-12 || math.Abs(both.Inertia-2*one.Inertia) > 1e-12 {
+	if math.Abs(both.Mass-2*one.Mass) > 1e-12 || r2.Norm(r2.Sub(both.Centre, one.Centre)) > 1e-12 ||
+		math.Abs(both.Inertia-2*one.Inertia) > 1e-12 {
 		t.Errorf("two are %+v, one %+v", both, one)
 	}
 }
@@ -185,7 +188,8 @@ func TestChildOnTheTail(t *testing.T) {
 	if got := foot.Person; math.Abs(got.Mass-mass) > 1e-9 || got.Inertia != 0 || got.Centre != tip {
 		t.Errorf("at the foot: %+v, want %v kg at %v", got, mass, tip)
 	}
-	if got := holding.Person; got.Inertia <= 0 || math.Abs(got.Centre.Y-tip.Y-0.58*1.15) > 0.05 { // a child's balance point stands at 0.55 to 0.6 of the stature
+	if got := holding.Person; got.Inertia <= 0 ||
+		math.Abs(got.Centre.Y-tip.Y-0.58*1.15) > 0.05 { // a child's balance point stands at 0.55 to 0.6 of the stature
 		t.Errorf("holding the back: %+v over %v", got, tip)
 	}
 	if foot.Role != piece.Hazard || holding.Role != piece.Hazard {
@@ -270,7 +274,8 @@ func TestInfantsTouch(t *testing.T) {
 			}
 			for i, side := range []float64{0, 1, -1} {
 				at := find(t, r, who+", "+places[i]).Person
-				if !near(at.Mass, infant.Mass, 1e-12) || !near(at.Centre.Y-infant.Radius, 0.12, 1e-12) || !near(at.Centre.X, side*(half-reach), 1e-12) {
+				if !near(at.Mass, infant.Mass, 1e-12) || !near(at.Centre.Y-infant.Radius, 0.12, 1e-12) ||
+					!near(at.Centre.X, side*(half-reach), 1e-12) {
 					t.Errorf("%s, %s: %+v", who, places[i], at)
 				}
 			}

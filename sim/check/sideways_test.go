@@ -16,9 +16,10 @@ import (
 // piece turns on the floor by the difference of what both roll, over the track.
 func TestUnequalOnEveryCurve(t *testing.T) {
 	for name, draw := range map[string]piece.Rocker{
-		"one arc":    {Radius: 1.067, Nose: 0.43, Tail: 0.61},
-		"three arcs": {Nose: 0.43, Arcs: []piece.Arc{{Radius: 0.95, Length: 0.3}, {Radius: 1.067, Length: 0.35}, {Radius: 1.5, Length: 0.4}}},
-		"a flat":     {Nose: 0.43, Arcs: []piece.Arc{{Radius: 1, Length: 0.4}, {Flat: 0.06}, {Radius: 1, Length: 0.5}}},
+		"one arc": {Radius: 1.067, Nose: 0.43, Tail: 0.61},
+		"three arcs": {Nose: 0.43, Arcs: []piece.Arc{{Radius: 0.95, Length: 0.3}, {Radius: 1.067, Length: 0.35},
+			{Radius: 1.5, Length: 0.4}}},
+		"a flat": {Nose: 0.43, Arcs: []piece.Arc{{Radius: 1, Length: 0.4}, {Flat: 0.06}, {Radius: 1, Length: 0.5}}},
 	} {
 		d := readingChair()
 		draw.Unequal = 0.004

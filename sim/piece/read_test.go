@@ -152,7 +152,8 @@ func TestKeysLeadToTheirFields(t *testing.T) {
 		}
 		seen[field] = key
 	}
-	if len(d.KeysOf("sitter.N.weight")) != 3 || seen[&d.Parts[2].Density] != "part.3.density" || seen[&d.Rocker.Arcs[0].Turn] != "rocker.arcs.1.turn" {
+	if len(d.KeysOf("sitter.N.weight")) != 3 || seen[&d.Parts[2].Density] != "part.3.density" ||
+		seen[&d.Rocker.Arcs[0].Turn] != "rocker.arcs.1.turn" {
 		t.Errorf("numbered %v", d.KeysOf("sitter.N.weight"))
 	}
 	for key, is := range map[string]func() fmt.Stringer{

@@ -14,71 +14,48 @@ func multiple(x, step float64) bool { return math.Abs(math.Remainder(x, step)) <
 // knows it finer: sixteenths of an inch or half millimetres, whole degrees, whole years; and it lies in the range over
 // which a maker may change it.
 func TestJudgementsAreRound(t *testing.T) {
-	inch, metric := Shop{}.Usual(quantity.Inch), Shop{}.Usual(quantity.Metric)
 	const sixteenth, half = quantity.In / 16, 0.0005
-	chair, settee, cradle, horse := DefaultLimits(Chair), DefaultLimits(Settee), DefaultLimits(Cradle), DefaultLimits(Horse)
-	for _, tt := range []struct {
-		key  string // of the measure that it stands in for
-		got  float64
-		step float64
-	}{
-		{"rocker.depth", Rocker{}.DepthOr(), sixteenth},
-		{"rocker.width", usualWidth, sixteenth},
-		{"rocker.ease", Rocker{}.EaseOr(), sixteenth},
-		{"seat.thickness", Seat{}.ThickOr(), sixteenth},
-		{"seat.thickness", seatShaped, half},
-		{"back.braces.thickness", backShaped, half},
-		{"arms.width", armWide, half},
-		{"back.braces.thickness", armThick, half},
-		{"leg.size", Leg{}.SideOr(), half},
-		{"limits.back_margin", chair.BackMargin, quantity.Deg},
-		{"limits.back_lift", chair.BackLift, 0.001},
-		{"limits.back_margin", settee.BackMargin, quantity.Deg},
-		{"limits.back_lift", settee.BackLift, 0.001},
-		{"limits.rest_tilt", cradle.RestTilt, quantity.Deg},
-		{"limits.back_margin", horse.BackMargin, quantity.Deg},
-		{"limits.forward_margin", horse.ForwardMargin, quantity.Deg},
-		{"sitter.age", YoungestRider, 1},
-		{"sitter.age", OldestRider, 1},
-		{"sitter.age", OnTheLap, 1},
-		{"sitter.age", OnTheTail, 1},
-		{"shop.spacing", inch.Spacing, sixteenth},
-		{"shop.cutter", inch.Cutter, sixteenth},
-		{"shop.web", inch.Web, sixteenth},
-		{"shop.kerf", inch.Kerf, sixteenth},
-		{"shop.planing", inch.Planing, sixteenth},
-		{"shop.end_waste", inch.EndWaste, sixteenth},
-		{"shop.spacing", metric.Spacing, 2 * half},
-		{"shop.cutter", metric.Cutter, half},
-		{"shop.web", metric.Web, half},
-		{"shop.kerf", metric.Kerf, half},
-		{"shop.planing", metric.Planing, half},
-		{"shop.end_waste", metric.EndWaste, 2 * half},
-	} {
-		d := full()
-		m, _, err := d.Measure(tt.key)
-		if err != nil || !multiple(tt.got, tt.step) || !(m.Low < tt.got && tt.got < m.High) {
-			t.Errorf("%s: %v is taken, between %v and %v in steps of %v; %v", tt.key, tt.got, m.Low, m.High, tt.step, err)
+	d := full()
+	judged := func(key string, got, step float64) {
+		t.Helper()
+		if m, _, err := d.Measure(key); err != nil || !multiple(got, step) || !(m.Low < got && got < m.High) {
+			t.Errorf("%s: %v is taken, between %v and %v in steps of %v; %v", key, got, m.Low, m.High, step, err)
 		}
 	}
-	if seatShaped > seatThick || !(YoungestRider < OldestRider) {
-		t.Error("a seat grows when it is shaped, or riders when they are younger")
+	judged("rocker.depth", Rocker{}.DepthOr(), sixteenth)
+	judged("rocker.width", usualWidth, sixteenth)
+	judged("rocker.ease", Rocker{}.EaseOr(), sixteenth)
+	judged("seat.thickness", Seat{}.ThickOr(), sixteenth)
+	judged("seat.thickness", seatShaped, half)
+	judged("back.braces.thickness", backShaped, half)
+	judged("arms.width", armWide, half)
+	judged("back.braces.thickness", armThick, half)
+	judged("leg.size", Leg{}.SideOr(), half)
+	for _, age := range []float64{YoungestRider, OldestRider, OnTheLap, OnTheTail} {
+		judged("sitter.age", age, 1)
 	}
-	if full := (Arms{Height: 0.2}); !multiple(ArmReach, 0.05) || (Design{Arms: full, Seat: Seat{Depth: 0.45}}).arm() > 0.45 {
-		t.Errorf("an arm is taken to be %v of the seat", ArmReach)
-	}
-	for _, pair := range [][2]float64{{inch.Spacing, metric.Spacing}, {inch.Cutter, metric.Cutter}, {inch.Web, metric.Web},
-		{inch.Kerf, metric.Kerf}, {inch.Planing, metric.Planing}, {inch.EndWaste, metric.EndWaste}} {
-		if math.Abs(pair[0]/pair[1]-1) > 0.1 {
-			t.Errorf("a shop in inches takes %v m, one in millimetres %v", pair[0], pair[1])
+	for kind := Chair; kind <= Horse; kind++ {
+		d := Design{Limits: DefaultLimits(kind)}
+		for _, key := range []string{"limits.back_margin", "limits.back_lift", "limits.forward_margin", "limits.rest_tilt"} {
+			if m, asked, _ := d.Measure(key); *asked > 0 {
+				judged(key, *asked, map[quantity.Kind]float64{quantity.Angle: quantity.Deg, quantity.Length: 0.001}[m.Kind])
+			}
 		}
 	}
-}
-
-// arm returns how long an arm is, m.
-func (d Design) arm() float64 {
-	arms, _ := d.ArmsOr()
-	return arms.Length
+	inch, metric := Design{Shop: Shop{}.Usual(quantity.Inch)}, Design{Shop: Shop{}.Usual(quantity.Metric)}
+	for key, step := range map[string]float64{"spacing": 0.001, "cutter": 0.001, "web": half, "kerf": half, "planing": half, "end_waste": 0.001} {
+		_, a, _ := inch.Measure("shop." + key)
+		_, b, _ := metric.Measure("shop." + key)
+		judged("shop."+key, *a, sixteenth)
+		judged("shop."+key, *b, step)
+		if math.Abs(*a / *b - 1) > 0.1 {
+			t.Errorf("%s: a shop in inches takes %v m, one in millimetres %v", key, *a, *b)
+		}
+	}
+	arms, _ := Design{Arms: Arms{Height: 0.2}, Seat: Seat{Depth: 1}}.ArmsOr()
+	if seatShaped > seatThick || !(YoungestRider < OldestRider) || !multiple(arms.Length, 0.05) || arms.Length > 1 {
+		t.Errorf("a seat grows when it is shaped, riders when they are younger, or arms of %v of the seat reach over it", arms.Length)
+	}
 }
 
 // TestJudgementsKeepToSources holds what is taken to what was published or is practised, in ../shared's lists: the

@@ -10,6 +10,8 @@ import (
 	"rockerwright/rocker"
 )
 
+func near(got, want, tolerance float64) bool { return math.Abs(got-want) <= tolerance }
+
 // drawnChair has every measure of a chair drawn, no two alike, m and rad.
 func drawnChair() Design {
 	return Design{
@@ -210,30 +212,24 @@ func TestPartsAreTheirSolids(t *testing.T) {
 	}
 }
 
-// TestRockersMirrored: a rocker drawn from the other end is as heavy, its balance point as far to the other side, and
-// as deep at each place; the wood of a strip of one depth is that of a tapered one that does not taper.
-func TestRockersMirrored(t *testing.T) {
-	a := Rocker{Radius: 1.05, Nose: 0.42, Tail: 0.58, Depth: 0.06, Width: 0.034, Top: Taper, NoseDepth: 0.04, TailDepth: 0.03}
-	b := a
-	b.Nose, b.Tail, b.NoseDepth, b.TailDepth = a.Tail, a.Nose, a.TailDepth, a.NoseDepth
-	one, other := edgeOf(t, Design{Rocker: a}), edgeOf(t, Design{Rocker: b})
-	got, err := b.wood(other, 700)
-	want, wrong := a.wood(one, 700)
-	want.Centre.X *= -1
-	if err != nil || wrong != nil || !alike(got, want, 1e-4) { // the rule's own error over the joint
-		t.Errorf("mirrored %+v, %v; want %+v, %v", got, err, want, wrong)
+// TestTaperedStrip: a tapered bar's area is length·depth less a third of what the tips lack, by
+// Simpson on squares; a strip without a taper is that of Strip.
+func TestTaperedStrip(t *testing.T) {
+	bar, err := rocker.Chain(0.4, rocker.Flat(0.4), rocker.Flat(0.5))
+	if err != nil {
+		t.Fatal(err)
 	}
-	for from := 0.0; from < 1; from += 0.07 {
-		if fore, aft := a.DepthAt(one, false, from), b.DepthAt(other, true, from); !near(fore, aft, 1e-15) ||
-			!near(fore, a.DepthAt(one, true, 1-from), 1e-15) {
-			t.Errorf("%v m from the nose: %v m deep, mirrored %v, from the tail %v", from, fore, aft, a.DepthAt(one, true, 1-from))
-		}
+	strip, err := bar.Tapered(0.06, 0.04, 0.03)
+	if want := 0.9*0.06 - (0.4*0.02+0.5*0.03)/3; err != nil || !near(strip.Area, want, 1e-15) {
+		t.Errorf("area %v, %v; want %v", strip.Area, err, want)
 	}
-	even := a
-	even.NoseDepth, even.TailDepth = 0.06, 0.06
-	a.Top = Concentric
-	got, _ = even.wood(one, 700)
-	if want, _ = a.wood(one, 700); !alike(got, want, 1e-12) {
-		t.Errorf("a taper of one depth: %+v, concentric %+v", got, want)
+	one := rocker.Single(1, 0.4, 0.5)
+	a, errA := one.Tapered(0.06, 0.06, 0.06)
+	b, errB := one.Strip(0.06, rocker.Concentric)
+	if errA != nil || errB != nil || a != b {
+		t.Errorf("%v, %v; %v, %v", a, b, errA, errB)
+	}
+	if _, err := one.Tapered(0.06, 0.06, 1.1); err == nil {
+		t.Error("a tail deeper than the radius has a strip")
 	}
 }

@@ -34,7 +34,8 @@ func ExampleCheck() {
 		return
 	}
 	for _, f := range answer.Findings {
-		fmt.Printf("%v: %s of %s is %.0f of %.0f degrees, look at %s\n", f.Level, f.What, f.Load.Name, f.Got*180/math.Pi, f.Want*180/math.Pi, f.Key)
+		fmt.Printf("%v: %s of %s is %.0f of %.0f degrees, look at %s\n", f.Level, f.What, f.Load.Name, f.Got*180/math.Pi,
+			f.Want*180/math.Pi, f.Key)
 	}
 	// Output:
 	// limit: back_margin of owner is 14 of 15 degrees, look at rocker.tail

@@ -10,6 +10,7 @@ import (
 	"rockerwright/body"
 	"rockerwright/body/person"
 	"rockerwright/rocker/rises"
+	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/motion"
 	"rockerwright/sim/piece"
@@ -88,7 +89,8 @@ func TestStopsByHand(t *testing.T) {
 				first, last = last, first
 			}
 			s := list[0]
-			if !near(s.From, first, 1e-12) || !near(s.To, last, 1e-12) || !near(s.ArmFirst, arm(first), 1e-12) || !near(s.ArmLast, arm(last), 1e-12) {
+			if !near(s.From, first, 1e-12) || !near(s.To, last, 1e-12) || !near(s.ArmFirst, arm(first), 1e-12) ||
+				!near(s.ArmLast, arm(last), 1e-12) {
 				t.Errorf("slope %v, way %v: %+v, want from %v to %v, arms %v and %v", slope, way, s, first, last, arm(first), arm(last))
 			}
 			tip, from := l.Balance.Back.Tip, last
@@ -142,7 +144,8 @@ func TestFallEnds(t *testing.T) {
 		if before, end := over(span-fallenStep), over(span); before <= 0 || end > 0 || end < -0.1 { // 5 ms of a fall at 10 m/s or so
 			t.Errorf("the rail is %v and then %v over the floor", before, end)
 		}
-		if tilt, span = follow(plain(0.5, 0.7, 0.7, 40, vec(0, 0.45), 2), way); math.Abs(tilt(span)) < 3*math.Pi/4 || math.Abs(tilt(span)) > 3*math.Pi/4+0.1 {
+		if tilt, span = follow(plain(0.5, 0.7, 0.7, 40, vec(0, 0.45), 2), way); math.Abs(tilt(span)) < 3*math.Pi/4 ||
+			math.Abs(tilt(span)) > 3*math.Pi/4+0.1 {
 			t.Errorf("it ends at %v rad", tilt(span))
 		}
 	}
@@ -220,8 +223,12 @@ func TestSeatingByHand(t *testing.T) {
 			d.Back.Height = high
 			got := seating(checked(t, d))[i]
 			want := whole.Mass * g * r2.Norm(hangs) * math.Sin(turn) / (radius + turned(tt.at, centre, tilt).Y)
-			if !near(got.Tips/want, 1, 1e-9) || math.IsNaN(tt.force) != math.IsNaN(got.Force) || got.Force < tt.force-1e-9 || got.Force > tt.force+1e-9 {
+			if !near(got.Tips/want, 1, 1e-9) || math.IsNaN(tt.force) != math.IsNaN(got.Force) || got.Force < tt.force-1e-9 ||
+				got.Force > tt.force+1e-9 {
 				t.Errorf("%s: tips under %v N, by statics %v; asks %v N, want %v", got.Name, got.Tips, want, got.Force, tt.force)
+			}
+			if got.Source == "" || got.Confidence == "" || got.Force < 0 && got.Outcome != sim.Rocks {
+				t.Errorf("%+v", got)
 			}
 		}
 	}
@@ -232,12 +239,23 @@ func TestSeatingByHand(t *testing.T) {
 	}
 }
 
+// TestNoChildIsTried: no child's chair is put under a grown-up's weight.
+func TestNoChildIsTried(t *testing.T) {
+	d := sized()
+	d.Sitters = []piece.Sitter{{Name: "our child", Person: person.Given{Age: 5}}}
+	child := checked(t, d)
+	if tried := seating(child); len(tried) != 0 || !child.ForAChild() {
+		t.Errorf("a child's chair is tried with a grown-up's 600 N: %+v", tried)
+	}
+}
+
 // TestSlopesByHand stands a horse's riders of 25 and 50 kg on ten degrees (EN 71-1, 8.23.1) by the closed forms of one
 // arc: it rests at θ₀ + asin(R·sin α/d), and goes over a tip where the balance point stands plumb over it.
 func TestSlopesByHand(t *testing.T) {
 	const radius, reach = 1.2, 0.9
 	d := plain(radius, reach, reach, 12, vec(0, 0.4), 1)
-	d.Kind, d.Seat, d.Sitters = piece.Horse, piece.Seat{Rear: 0.55, Behind: 0.12}, []piece.Sitter{{Name: "own", Person: person.Given{Age: 4}}}
+	d.Kind, d.Seat, d.Sitters = piece.Horse, piece.Seat{Rear: 0.55,
+		Behind: 0.12}, []piece.Sitter{{Name: "own", Person: person.Given{Age: 4}}}
 	r := checked(t, d)
 	rider := find(t, r, "own, riding").Person
 	list, i := slopes(r), 0
@@ -289,8 +307,10 @@ func TestSurvivalByHand(t *testing.T) {
 			{Tilt: -d.Rocker.Nose/radius + slope}, {Tilt: d.Rocker.Tail/radius + slope}, {Tilt: from, Rate: drop},
 		} {
 			want := motion.Run(l.Rig, l.Balance, start, motion.Options{Duration: 12})
-			if got := s.Trials[i]; got.Outcome != want.Outcome || !near(got.Margin, want.Margin, 1e-9) || !near(got.Tilt, want.Last.Tilt, 1e-6) {
-				t.Errorf("slope %v, %s: %+v, begun by hand %v, %v left, at %v", slope, got.Name, got, want.Outcome, want.Margin, want.Last.Tilt)
+			if got := s.Trials[i]; got.Outcome != want.Outcome || !near(got.Margin, want.Margin, 1e-9) ||
+				!near(got.Tilt, want.Last.Tilt, 1e-6) {
+				t.Errorf("slope %v, %s: %+v, begun by hand %v, %v left, at %v", slope, got.Name, got, want.Outcome, want.Margin,
+					want.Last.Tilt)
 			}
 		}
 	}
@@ -328,36 +348,28 @@ func TestFindingsAreWhatTheReportSays(t *testing.T) {
 		if err != nil {
 			t.Fatalf("%s: %v", name, err)
 		}
-		want := map[Level]int{}
-		fallen := map[string]bool{}
-		for _, l := range a.Limits {
-			if !l.Holds && l.Name == "rest" {
-				want[Falls]++
-				fallen[l.Load] = true
+		want, fallen := map[Level]int{Warns: len(a.Beyond), Unfit: len(a.Misfits)}, map[string]bool{}
+		count := func(level Level, is bool) {
+			if is {
+				want[level]++
 			}
 		}
 		for _, l := range a.Limits {
-			if !l.Holds && !fallen[l.Load] {
-				want[Fails]++
-			}
+			count(Falls, !l.Holds && l.Name == "rest")
+			fallen[l.Load] = fallen[l.Load] || !l.Holds && l.Name == "rest"
+		}
+		for _, l := range a.Limits {
+			count(Fails, !l.Holds && !fallen[l.Load])
 		}
 		for _, l := range a.Look {
-			if !l.Holds && !math.IsNaN(l.Got) {
-				want[WorthALook]++
-			}
+			count(WorthALook, !l.Holds && !math.IsNaN(l.Got))
 		}
 		for _, l := range a.Loads {
-			if l.Role == piece.Hazard {
-				want[Hazardous]++
-			}
+			count(Hazardous, l.Role == piece.Hazard)
 		}
 		for _, f := range a.Fit {
-			if !f.Holds() && f.Size != person.SittingHeight {
-				want[Unfit]++
-			}
+			count(Unfit, !f.Holds() && f.Size != person.SittingHeight)
 		}
-		want[Unfit] += len(a.Misfits)
-		want[Warns] = len(a.Beyond)
 		if name == "weak" {
 			want[Warns] += 2 // braces and rockers, each once
 		}
@@ -385,7 +397,8 @@ func TestFindingsAreWhatTheReportSays(t *testing.T) {
 		}
 	}
 	for _, apart := range []float64{0.004, -0.004} { // left or right higher
-		list := Uneven(&piece.Traced{Apart: apart, Left: &rises.Fit{Suspect: -1, Explains: true}, Right: &rises.Fit{Suspect: 3, Without: 0.02}})
+		list := Uneven(&piece.Traced{Apart: apart, Left: &rises.Fit{Suspect: -1, Explains: true},
+			Right: &rises.Fit{Suspect: 3, Without: 0.02}})
 		if len(list) != 2 || list[0].Key != "measured.right" || list[0].Want != 0.02 || list[1].Got != 0.004 {
 			t.Errorf("rockers apart by %v: %+v", apart, list)
 		}

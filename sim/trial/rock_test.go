@@ -122,7 +122,8 @@ func TestRockErrors(t *testing.T) {
 	if _, err := Rock(sized(), RockOptions{Load: "nobody"}); err == nil || !strings.Contains(err.Error(), "small woman") {
 		t.Errorf("a load that is not: %v", err)
 	}
-	if _, err := Rock(plain(0.5, 0.3, 0.3, 10, vec(0, 0.6), 1), RockOptions{}); err == nil || !strings.Contains(err.Error(), "does not stand") {
+	if _, err := Rock(plain(0.5, 0.3, 0.3, 10, vec(0, 0.6), 1), RockOptions{}); err == nil ||
+		!strings.Contains(err.Error(), "does not stand") {
 		t.Errorf("a piece that falls: %v", err)
 	}
 	backless := plain(1, 0.3, 0.3, 10, vec(0, 0.5), 1)
@@ -131,19 +132,5 @@ func TestRockErrors(t *testing.T) {
 	}
 	if r, err := Rock(sized(), RockOptions{Force: 100, OnSeat: true, Rate: 0.1}); err != nil || r.Start.Push.At != sized().Seat.Meet() {
 		t.Errorf("a push at the seat: %v, %+v", err, r.Start)
-	}
-}
-
-// TestStops holds that a corner behind the rest is found with what comes after it.
-func TestStops(t *testing.T) {
-	d := sized()
-	d.Rocker = piece.Rocker{Nose: 17 * quantity.In, Arcs: []piece.Arc{{Radius: 42 * quantity.In, Length: 28 * quantity.In}, {Turn: 10 * quantity.Deg}, {Radius: 60 * quantity.In, Length: 8 * quantity.In}}}
-	r, err := Rock(d, RockOptions{})
-	if err != nil || len(r.Stops) != 1 {
-		t.Fatal(err, r.Stops)
-	}
-	s := r.Stops[0]
-	if got := s.To - s.From; math.Abs(got-10*quantity.Deg) > 1e-12 || s.ArmFirst == s.ArmLast {
-		t.Errorf("the corner is %+v", s)
 	}
 }
