@@ -2,6 +2,7 @@ package check
 
 import (
 	"math"
+	"testing"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -38,4 +39,14 @@ func plain(radius, nose, tail, mass float64, centre r2.Vec, inertia float64) pie
 
 func near(got, want, tolerance float64) bool {
 	return math.Abs(got-want) <= tolerance
+}
+
+// checked returns the report of a design.
+func checked(t *testing.T, d piece.Design) Report {
+	t.Helper()
+	r, err := Check(d)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return r
 }

@@ -14,10 +14,7 @@ import (
 func TestChangeByMendsTheFit(t *testing.T) {
 	d := sized()
 	d.Seat.Depth, d.Seat.Width, d.Arms.Height, d.Back.Height = 0.60, 0.30, 0.40, 0.30
-	r, err := Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	r := checked(t, d)
 	wrong := 0
 	for _, f := range r.Fit {
 		if f.Holds() || f.Size == person.SittingHeight || f.Key == "seat.front" {
@@ -30,10 +27,7 @@ func TestChangeByMendsTheFit(t *testing.T) {
 			t.Fatal(err)
 		}
 		*field += f.Change
-		again, err := Check(changed)
-		if err != nil {
-			t.Fatal(err)
-		}
+		again := checked(t, changed)
 		for _, g := range again.Fit {
 			if g.Key == f.Key && g.Size == f.Size && math.Abs(g.Change) > 1e-9 {
 				t.Errorf("%s changed by %v still lacks %v", f.Key, f.Change, g.Change)
@@ -59,10 +53,7 @@ func TestRecommended(t *testing.T) {
 				if err != nil || len(keys) == 0 {
 					t.Fatal(err, keys)
 				}
-				r, err := Check(made)
-				if err != nil {
-					t.Fatal(err)
-				}
+				r := checked(t, made)
 				step := quantity.In / 8 // read off a tape
 				if units == quantity.Metric {
 					step = 0.005
@@ -83,7 +74,8 @@ func TestRecommended(t *testing.T) {
 				if !r.Holds() {
 					t.Errorf("%v, percentile %g: the limits do not hold", sex, percentile)
 				}
-				if fall := find(t, r, "owner, sitting").SeatFall; math.Abs(fall-restFall) > quantity.Deg { // rounded to what a tape is read to
+				// rounded to what a tape is read to
+				if fall := find(t, r, "owner, sitting").SeatFall; math.Abs(fall-restFall) > quantity.Deg {
 					t.Errorf("%v, percentile %g: the seat falls back %v degrees", sex, percentile, fall/quantity.Deg)
 				}
 			}
@@ -105,15 +97,9 @@ func TestClearances(t *testing.T) {
 	}
 	trade := map[string][2]float64{"seat.front": {12, 18}, "seat.depth": {15, 18}, "arms.height": {7, 9}, "back.lumbar": {8, 8}}
 	d.Seat.Cushion = 0.02
-	soft, err := Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	soft := checked(t, d)
 	d.Kind = piece.Settee
-	two, err := Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	two := checked(t, d)
 	for i, f := range bare.Fit {
 		size := bare.Somebody[0].Person.Sizes[f.Size]
 		for _, room := range []float64{f.Low - size, f.High - size} {
@@ -150,10 +136,7 @@ func TestMisfitsByHowMuch(t *testing.T) {
 		d := sized()
 		d.Seat.Front, d.Seat.Rear = d.Seat.Front+high, d.Seat.Rear+high
 		d.Seat.Width, d.Seat.Depth = 0.40, 0.50
-		r, err := Check(d)
-		if err != nil {
-			t.Fatal(err)
-		}
+		r := checked(t, d)
 		want := map[Misfit]bool{}
 		for _, one := range r.Somebody {
 			l := find(t, r, one.Name+", sitting")

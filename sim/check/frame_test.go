@@ -27,15 +27,9 @@ func heavySeat(top piece.Top) piece.Design {
 // overhangs change.
 func TestSlideOnConcentricTop(t *testing.T) {
 	d := heavySeat(piece.Concentric)
-	before, err := Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	before := checked(t, d)
 	d.Seat.Slide = 0.5 * quantity.In
-	after, err := Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	after := checked(t, d)
 	a, b := before.Loads[0], after.Loads[0]
 	if !near(a.SeatFall, b.SeatFall, 1e-12) || !near(a.Balance.Period, b.Balance.Period, 1e-12) {
 		t.Errorf("slid: seat falls %v then %v rad, period %v then %v s; want the same", a.SeatFall, b.SeatFall, a.Balance.Period,

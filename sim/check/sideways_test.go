@@ -57,10 +57,7 @@ func TestLeaningScales(t *testing.T) {
 		} else {
 			stature = 1.756
 		}
-		r, err := Check(d)
-		if err != nil {
-			t.Fatal(err)
-		}
+		r := checked(t, d)
 		track, _ := d.Track()
 		var sitting Load
 		for _, l := range r.Loads {
@@ -117,10 +114,7 @@ func TestFloorIsTaken(t *testing.T) {
 // tips does, and that the difference said to be enough scrubs as much as is unnoticed.
 func TestWalkIsKept(t *testing.T) {
 	d := sized()
-	r, err := Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	r := checked(t, d)
 	w := r.Walk(&r.Loads[1])
 	if w == nil || !w.OneCurve || w.Heading != 0 || w.Scrub != 0 {
 		t.Fatal(w)

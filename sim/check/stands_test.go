@@ -32,10 +32,7 @@ func TestWhatALevelShows(t *testing.T) {
 	} {
 		d := sized()
 		change(&d)
-		r, err := Check(d)
-		if err != nil {
-			t.Fatal(err)
-		}
+		r := checked(t, d)
 		meet, front := d.Seat.Meet(), d.Seat.FrontEdge()
 		top, _ := d.TopOfBack()
 		for _, l := range r.Loads {
@@ -65,10 +62,7 @@ func TestWhatALevelShows(t *testing.T) {
 // the curve has each whole degree, from five and a part before the hilltop in front to as far behind the one at the
 // back.
 func TestRightingCurve(t *testing.T) {
-	r, err := Check(sized())
-	if err != nil {
-		t.Fatal(err)
-	}
+	r := checked(t, sized())
 	for _, l := range r.Loads {
 		curve, b := l.Righting(), l.Balance
 		if !l.Upright() {
@@ -120,10 +114,7 @@ func TestSpreadByTrying(t *testing.T) {
 }
 
 func spreadByTrying(t *testing.T, d piece.Design) {
-	r, err := Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	r := checked(t, d)
 	m, err := d.Estimate(r.Edge)
 	if err != nil {
 		t.Fatal(err)
@@ -184,10 +175,7 @@ func TestCureIsTheNearest(t *testing.T) {
 		for _, way := range []float64{1, -1} { // too far back, too far forward
 			drawn := 0.2 + way*0.070
 			drawn = tt.step * math.Round(drawn/tt.step)
-			r, err := Check(tilted(drawn, tt.units))
-			if err != nil {
-				t.Fatal(err)
-			}
+			r := checked(t, tilted(drawn, tt.units))
 			want := drawn
 			for math.Abs(rest(want)) > 5*quantity.Deg {
 				want -= way * tt.step
@@ -259,10 +247,7 @@ func TestFurthest(t *testing.T) {
 // not its tips are as far apart from the low point.
 func TestUpsideDown(t *testing.T) {
 	for _, tail := range []float64{0.90, 0.91} {
-		r, err := Check(plain(0.5, 0.9, tail, 10, vec(0, 0.3), 1))
-		if err != nil {
-			t.Fatal(err)
-		}
+		r := checked(t, plain(0.5, 0.9, tail, 10, vec(0, 0.3), 1))
 		list := r.Loads[0].Equilibria()
 		tips := r2.Sub(r.Edge.Nose(), r.Edge.Tail())
 		below := r2.Cross(r2.Unit(tips), r2.Sub(vec(0, 0.3), r.Edge.Tail())) // the chord, by so much
@@ -278,10 +263,7 @@ func TestUpsideDown(t *testing.T) {
 func TestWalkFollowsTheSlope(t *testing.T) {
 	d := sized()
 	d.Floor.Slope = 3 * quantity.Deg
-	r, err := Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	r := checked(t, d)
 	for i := range r.Loads {
 		l := &r.Loads[i]
 		w := r.Walk(l)
@@ -316,10 +298,7 @@ func TestAtTheEndOfASettee(t *testing.T) {
 	end := func(width float64) float64 {
 		d := sized()
 		d.Kind, d.Seat.Width = piece.Settee, width
-		r, err := Check(d)
-		if err != nil {
-			t.Fatal(err)
-		}
+		r := checked(t, d)
 		i := slices.IndexFunc(r.Sideways(), func(s Sideway) bool { return s.Load == "one at the end, sitting" })
 		return r.Sideways()[i].Lean
 	}

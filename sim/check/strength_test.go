@@ -34,20 +34,11 @@ func TestBackGives(t *testing.T) {
 	if _, err := Check(braced(0)); err == nil {
 		t.Error("braces without a thickness are taken")
 	}
-	thin, err := Check(braced(0.008))
-	if err != nil {
-		t.Fatal(err)
-	}
-	thick, err := Check(braced(0.016))
-	if err != nil {
-		t.Fatal(err)
-	}
+	thin := checked(t, braced(0.008))
+	thick := checked(t, braced(0.016))
 	noBraces := braced(0.01)
 	noBraces.Back.Braces = piece.Braces{}
-	stiff, err := Check(noBraces)
-	if err != nil {
-		t.Fatal(err)
-	}
+	stiff := checked(t, noBraces)
 	const load = "owner, lying back"
 	a, b, c := find(t, thin, load), find(t, thick, load), find(t, stiff, load)
 	if c.Give != nil {
@@ -74,10 +65,7 @@ func TestBackByStatics(t *testing.T) {
 	} {
 		d := braced(0.009)
 		change(&d)
-		r, err := Check(d)
-		if err != nil {
-			t.Fatal(err)
-		}
+		r := checked(t, d)
 		load, people := "owner, lying back", 1.0
 		if d.Kind == piece.Settee {
 			load, people = "both, lying back", 2

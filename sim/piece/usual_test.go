@@ -43,7 +43,9 @@ func TestJudgementsAreRound(t *testing.T) {
 		}
 	}
 	inch, metric := Design{Shop: Shop{}.Usual(quantity.Inch)}, Design{Shop: Shop{}.Usual(quantity.Metric)}
-	for key, step := range map[string]float64{"spacing": 0.001, "cutter": 0.001, "web": half, "kerf": half, "planing": half, "end_waste": 0.001} {
+	for key, step := range map[string]float64{
+		"spacing": 0.001, "cutter": 0.001, "web": half, "kerf": half, "planing": half, "end_waste": 0.001,
+	} {
 		_, a, _ := inch.Measure("shop." + key)
 		_, b, _ := metric.Measure("shop." + key)
 		judged("shop."+key, *a, sixteenth)

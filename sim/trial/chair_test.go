@@ -57,3 +57,23 @@ func find(t *testing.T, r check.Report, name string) *check.Load {
 	}
 	return l
 }
+
+// checked returns the report of a design.
+func checked(t *testing.T, d piece.Design) check.Report {
+	t.Helper()
+	r, err := check.Check(d)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return r
+}
+
+// rocked returns a rock of a design.
+func rocked(t *testing.T, d piece.Design, options RockOptions) Rocking {
+	t.Helper()
+	r, err := Rock(d, options)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return r
+}

@@ -24,16 +24,6 @@ func near(got, want, tolerance float64) bool { return math.Abs(got-want) <= tole
 // multiple reports whether a number is a whole multiple of a step.
 func multiple(x, step float64) bool { return math.Abs(math.Remainder(x, step)) < 1e-9*step }
 
-// checked returns the report of a design.
-func checked(t *testing.T, d piece.Design) check.Report {
-	t.Helper()
-	r, err := check.Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return r
-}
-
 // turned returns a place as it lies when the piece is tilted, from a point that it is turned about.
 func turned(p, about r2.Vec, tilt float64) r2.Vec {
 	return r2.Rotate(r2.Sub(p, about), tilt, r2.Vec{})
@@ -254,8 +244,8 @@ func TestNoChildIsTried(t *testing.T) {
 func TestSlopesByHand(t *testing.T) {
 	const radius, reach = 1.2, 0.9
 	d := plain(radius, reach, reach, 12, vec(0, 0.4), 1)
-	d.Kind, d.Seat, d.Sitters = piece.Horse, piece.Seat{Rear: 0.55,
-		Behind: 0.12}, []piece.Sitter{{Name: "own", Person: person.Given{Age: 4}}}
+	d.Kind, d.Seat = piece.Horse, piece.Seat{Rear: 0.55, Behind: 0.12}
+	d.Sitters = []piece.Sitter{{Name: "own", Person: person.Given{Age: 4}}}
 	r := checked(t, d)
 	rider := find(t, r, "own, riding").Person
 	list, i := slopes(r), 0

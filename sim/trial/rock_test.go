@@ -16,10 +16,7 @@ import (
 // says when it is tried: just under it comes back, just over it goes over.
 func TestSurvivalAgainstMotion(t *testing.T) {
 	d := sized()
-	r, err := Rock(d, RockOptions{})
-	if err != nil {
-		t.Fatal(err)
-	}
+	r := rocked(t, d, RockOptions{})
 	if len(r.Survivals) < 5 {
 		t.Fatalf("%d survivals", len(r.Survivals))
 	}
@@ -55,16 +52,10 @@ func TestSurvivalAgainstMotion(t *testing.T) {
 // TestLossesHelp holds that with a floor that takes something no trial comes nearer to
 // going over.
 func TestLossesHelp(t *testing.T) {
-	bare, err := Rock(sized(), RockOptions{})
-	if err != nil {
-		t.Fatal(err)
-	}
+	bare := rocked(t, sized(), RockOptions{})
 	lossy := sized()
 	lossy.Floor.Rolling, lossy.Floor.Viscous = 0.002, 2
-	less, err := Rock(lossy, RockOptions{})
-	if err != nil {
-		t.Fatal(err)
-	}
+	less := rocked(t, lossy, RockOptions{})
 	for i, s := range bare.Survivals {
 		if o := less.Survivals[i]; o.Shove < s.Shove*(1-2e-3) { // found to a thousandth
 			t.Errorf("%s: shove %v with losses, %v without", s.Load, o.Shove, s.Shove)
@@ -87,10 +78,7 @@ func TestSurfaces(t *testing.T) {
 	if f, l := d.StaticFloor(), losses(d, nil); f.Friction != 0.05 || l.Rolling != 0.001 {
 		t.Errorf("numbers override: %+v, %+v", f, l)
 	}
-	r, err := Rock(d, RockOptions{From: 12 * quantity.Deg})
-	if err != nil {
-		t.Fatal(err)
-	}
+	r := rocked(t, d, RockOptions{From: 12 * quantity.Deg})
 	if r.Trace.Outcome != sim.FloorLetsGo || r.Trace.Needs <= 0.05 {
 		t.Errorf("%v, needs %v", r.Trace.Outcome, r.Trace.Needs)
 	}
