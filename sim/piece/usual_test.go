@@ -60,12 +60,12 @@ func TestJudgementsAreRound(t *testing.T) {
 	}
 }
 
-// TestJudgementsKeepToSources holds what is taken to what was published or is practised, in ../shared's lists: the
-// friction of dry wood on a hard smooth floor (Wood Handbook, FPL-GTR-282, chapter 4: 0.3 to 0.5, the low end being
-// taken), the spread of clear specimens (chapter 5, from memory: 16 and 22 in 100), the gyration of a seated person
-// (0.29 to 0.33 m by a chain of segments), springback of bent wood (6 to 10 in 100, practice), the tilts of cradles
-// on record (5 degrees where infants died, Ackerman and Gilbert-Barness 1997; 10 at most, 16 CFR 1310), and what a
-// bench reads (a tape to 1/16 in, a bevel to 1/2 degree, practice).
+// TestJudgementsKeepToSources holds what is taken to what was published or is practised: the friction of dry wood on a
+// hard smooth floor (Wood Handbook, FPL-GTR-282, chapter 4: 0.3 to 0.5, the low end being taken), the spread of clear
+// specimens (chapter 5, from memory: 16 and 22 in 100), the gyration of a seated person (0.29 to 0.33 m by a chain of
+// segments), springback of bent wood (6 to 10 in 100, practice), the tilts of cradles on record (5 degrees where infants
+// died, Ackerman and Gilbert-Barness 1997; 10 at most, 16 CFR 1310), and what a bench reads (a tape to 1/16 in, a bevel
+// to 1/2 degree, practice).
 func TestJudgementsKeepToSources(t *testing.T) {
 	const low, high = 0.3, 0.5
 	hard, boards, rug, stone := GroundOf(Hardwood), GroundOf(Boards), GroundOf(Rug), GroundOf(Stone)

@@ -132,7 +132,14 @@ func TestWeightStandsWhereTheWoodDoes(t *testing.T) {
 			wood.bar(2*length*l.Side*l.Side, foot, end, l.Side)
 		}
 		wood.rockers(d.Rocker, 1, depth)
-		m, err := d.Estimate(edgeOf(t, d))
+		edge := edgeOf(t, d)
+		for along := -0.58; along < 0.42 && top != Straight; along += 0.05 {
+			nose, tail := d.Rocker.DepthAt(edge, false, 0.42-along), d.Rocker.DepthAt(edge, true, 0.58+along)
+			if want := depth(along); !near(nose, want, 1e-12) || !near(tail, want, 1e-12) {
+				t.Errorf("%v: %v ahead of the low point it is %v deep from the nose, %v from the tail", tops[top], along, nose, tail)
+			}
+		}
+		m, err := d.Estimate(edge)
 		want := wood.body().Scaled(12 / wood.mass)
 		// grains are 1/200 of a bar, the product's rule for a taper errs by a ten-thousandth of the rockers
 		if got := m.Joined(Carry{}); err != nil || !alike(got, want, 1e-4) {
