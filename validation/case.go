@@ -68,7 +68,8 @@ func cases(f Fault) []Case {
 	var all []Case
 	for _, group := range [][]Case{
 		pendulums(f), cylinders(f), finite(f), rests(f), tips(f), slopes(f), swings(f), joints(f), curves(f),
-		motions(f), corners(f), floors(f), pulls(f), sizings(f), people(), timber(), reads(f), benches(), standards(f), independent(f), engines(f),
+		motions(f), corners(f), floors(f), pulls(f), sizings(f), people(), timber(), reads(f), benches(), standards(f),
+		independent(f), engines(f),
 	} {
 		all = append(all, group...)
 	}

@@ -33,7 +33,8 @@ func curves(f Fault) []Case {
 			cases = append(cases, Case{
 				Group: "curves", Name: fmt.Sprintf("%s by %d arcs", name, n), Checks: "The small rock on a curve fitted by arcs.",
 				Source: source, Unit: "s", Want: 2 * math.Pi * math.Sqrt((k*k+height*height)/(sim.Gravity*(radius-height))),
-				Accuracy: 1 / float64(n*n), Why: fmt.Sprintf("the error of the fit falls as 1/n²: %d arcs give %.1f digits", n, 2*math.Log10(float64(n))),
+				Accuracy: 1 / float64(n*n),
+				Why:      fmt.Sprintf("the error of the fit falls as 1/n²: %d arcs give %.1f digits", n, 2*math.Log10(float64(n))),
 				Compute: func() (float64, error) {
 					rig, err := f.onCurve(c, n, height, k)
 					return rig.Balance().Period, err
@@ -41,16 +42,19 @@ func curves(f Fault) []Case {
 			})
 		}
 	}
-	small("ellipse", "derived here: ρ = a²/b at the end of the short axis, 2π√((k² + h²)/(g(ρ − h)))", rocker.Ellipse(along, up, -0.5, 0.5), h, along*along/up)
-	small("parabola, mass at its focus", "derived here: ρ = 2f at the vertex and h = f, so 2π√((k² + f²)/(gf))", rocker.Parabola(focal, -0.5, 0.5), focal, 2*focal)
+	small("ellipse", "derived here: ρ = a²/b at the end of the short axis, 2π√((k² + h²)/(g(ρ − h)))",
+		rocker.Ellipse(along, up, -0.5, 0.5), h, along*along/up)
+	small("parabola, mass at its focus", "derived here: ρ = 2f at the vertex and h = f, so 2π√((k² + f²)/(gf))",
+		rocker.Parabola(focal, -0.5, 0.5), focal, 2*focal)
 
 	const lambda, arcs = 0.5, 1500
 	even, evenErr := rocker.EvenTime(k, h, lambda, 0.45)
 	for _, degrees := range []float64{2, 8, 15, 22} {
 		cases = append(cases, Case{
 			Group: "curves", Name: fmt.Sprintf("even-time rocker, from %g degrees", degrees), Checks: "The same time from every tilt.",
-			Source: "derived here: H′² = d(k² + H²)/(λ − d) has the period 2π√(2λ/g); the derivation stands with rocker.EvenTime", Unit: "s",
-			Want: 2 * math.Pi * math.Sqrt(2*lambda/sim.Gravity), Accuracy: 2e-6, Why: "1,500 arcs",
+			Source: "derived here: H′² = d(k² + H²)/(λ − d) has the period 2π√(2λ/g); the derivation stands with rocker.EvenTime",
+			Unit:   "s",
+			Want:   2 * math.Pi * math.Sqrt(2*lambda/sim.Gravity), Accuracy: 2e-6, Why: "1,500 arcs",
 			Compute: func() (float64, error) {
 				if evenErr != nil {
 					return 0, evenErr
@@ -75,7 +79,8 @@ func curves(f Fault) []Case {
 	}, 0, math.Pi/2, 400, quad.Legendre{}, 0)
 	return append(cases, Case{
 		Group: "curves", Name: "cycloid, from 20 degrees", Checks: "A plain cycloid rocks in no even time: a body has inertia.",
-		Source: "derived here: quadrature of its energy with the support function 2aθ sin θ", Unit: "s", Want: want, Accuracy: 2e-6, Why: "1,500 arcs",
+		Source: "derived here: quadrature of its energy with the support function 2aθ sin θ",
+		Unit:   "s", Want: want, Accuracy: 2e-6, Why: "1,500 arcs",
 		Compute: func() (float64, error) {
 			rig, err := f.onCurve(rocker.Cycloid(wheel, -0.45, 0.45), arcs, h, k)
 			period, _ := rig.Period(rig.Balance(), from)

@@ -32,12 +32,14 @@ func independent(f Fault) []Case {
 	found := sync.OnceValues(func() (worst, error) { return compared(f) })
 	one := func(name, checks, unit string, tolerance float64, why string, pick func(worst) float64) Case {
 		return Case{Group: "independent methods", Name: fmt.Sprintf("%s, worst of %d designs", name, designs), Checks: checks,
-			Source: "derived here: two methods, one answer; seeded random designs of 1 to 4 arcs", Unit: unit, Want: 0, Tolerance: tolerance, Why: why,
+			Source: "derived here: two methods, one answer; seeded random designs of 1 to 4 arcs",
+			Unit:   unit, Want: 0, Tolerance: tolerance, Why: why,
 			Compute: func() (float64, error) { w, err := found(); return pick(w), err }}
 	}
 	const roll = "A roll of the sampled outline that shares no formula with the product."
 	return []Case{
-		one("integrator against quadrature, period", "The motion in time takes the period that the quadrature finds.", "", 1e-9, whyMotion, func(w worst) float64 { return w.integrated }),
+		one("integrator against quadrature, period", "The motion in time takes the period that the quadrature finds.", "", 1e-9,
+			whyMotion, func(w worst) float64 { return w.integrated }),
 		one("outline rolled, period", roll, "", 1e-6, "an outline sampled each 0.05 mm", func(w worst) float64 { return w.period }),
 		one("outline rolled, rest", roll, "rad", 1e-6, "an outline sampled each 0.05 mm", func(w worst) float64 { return w.rest }),
 		one("outline rolled, lift", roll, "m", 1e-9, "an outline sampled each 0.05 mm", func(w worst) float64 { return w.lift }),
@@ -99,7 +101,8 @@ func randomRig(rng *rand.Rand) sim.Rig {
 		}
 		m := 20 + 100*rng.Float64()
 		k := 0.2 + 0.2*rng.Float64()
-		return sim.Rig{Profile: edge, Body: body.Body{Mass: m, Centre: r2.Vec{X: 0.05 * rng.NormFloat64(), Y: 0.4 + 0.3*rng.Float64()}, Inertia: m * k * k}}
+		return sim.Rig{Profile: edge, Body: body.Body{Mass: m, Centre: r2.Vec{X: 0.05 * rng.NormFloat64(), Y: 0.4 + 0.3*rng.Float64()},
+			Inertia: m * k * k}}
 	}
 }
 

@@ -22,7 +22,8 @@ func joints(f Fault) []Case {
 	half := func(radius float64) float64 { return math.Pi * math.Sqrt((k*k+h*h)/(sim.Gravity*(radius-h))) }
 	return []Case{{
 		Group: "joint", Name: "two arcs meeting at the rest", Checks: "Half of each small rock is on either arc.",
-		Source: "derived here: half of 2π√((k² + h²)/(g(R − h))) for each radius", Unit: "s", Want: half(nose) + half(tail), Accuracy: twelveDigits, Why: whyClosed,
+		Source: "derived here: half of 2π√((k² + h²)/(g(R − h))) for each radius",
+		Unit:   "s", Want: half(nose) + half(tail), Accuracy: twelveDigits, Why: whyClosed,
 		Compute: func() (float64, error) {
 			edge := chain(0.4, rocker.Arc(nose*(1+f.Radius), 0.4), rocker.Arc(tail*(1+f.Radius), 0.5))
 			return f.on(sim.Rig{Profile: edge, Body: body.Body{Mass: 70, Centre: r2.Vec{Y: h}, Inertia: 70 * k * k}}).Balance().Period, nil
@@ -66,13 +67,16 @@ func motions(f Fault) []Case {
 	cases := []Case{
 		{
 			Group: "block", Name: "quarter period", Checks: "The fall of a rocking block on to its foot.",
-			Source: "G. W. Housner (1963), Bull. Seism. Soc. Am. 53:403-417, without his small angles: quadrature of the energy about the edge", Unit: "s",
+			Source: "G. W. Housner (1963), Bull. Seism. Soc. Am. 53:403-417, without his small angles: quadrature of " +
+				"the energy about the edge",
+			Unit: "s",
 			Want: fall, Accuracy: 1e-9, Why: whyMotion, Compute: knock(func(e motion.Event) float64 { return e.Time }),
 		},
 		{
 			Group: "block", Name: "rate after the knock", Checks: "What a block keeps of its rate.",
 			Source: "G. W. Housner (1963), as above: 1 − (m·r²/I₀)(1 − cos 2α) of the rate before, I₀ = 4mr²/3", Unit: "rad/s",
-			Want: before * (1 - 3.0/4*(1-math.Cos(2*alpha))), Accuracy: 1e-9, Why: whyMotion, Compute: knock(func(e motion.Event) float64 { return math.Abs(e.Rate) }),
+			Want: before * (1 - 3.0/4*(1-math.Cos(2*alpha))), Accuracy: 1e-9, Why: whyMotion,
+			Compute: knock(func(e motion.Event) float64 { return math.Abs(e.Rate) }),
 		},
 	}
 	const viscous, lever, small, at = 12.0, 0.003, 1e-6, 3.0
@@ -89,17 +93,20 @@ func motions(f Fault) []Case {
 			Compute: func() (float64, error) {
 				rig := centred(f)
 				b := rig.Balance()
-				t := motion.Run(rig, b, motion.Start{Tilt: b.Rest.Tilt + small}, motion.Options{Duration: at, Losses: motion.Losses{Viscous: viscous}})
+				t := motion.Run(rig, b, motion.Start{Tilt: b.Rest.Tilt + small},
+					motion.Options{Duration: at, Losses: motion.Losses{Viscous: viscous}})
 				return t.Last.Tilt - b.Rest.Tilt, nil
 			},
 		},
 		Case{
 			Group: "losses", Name: "rolling resistance", Checks: "From turn to turn the weight falls by the lever times the angle swung.",
-			Source: "derived here: the work of a constant couple b·m·g is b·m·g times the angle, and that of the weight m·g(H₁ − H₂)", Unit: "m/rad", Want: lever, Accuracy: 1e-9, Why: whyMotion,
+			Source: "derived here: the work of a constant couple b·m·g is b·m·g times the angle, and that of the weight m·g(H₁ − H₂)",
+			Unit:   "m/rad", Want: lever, Accuracy: 1e-9, Why: whyMotion,
 			Compute: func() (float64, error) {
 				rig := centred(f)
 				b := rig.Balance()
-				t := motion.Run(rig, b, motion.Start{Tilt: b.Rest.Tilt + 0.25}, motion.Options{Duration: 3, Losses: motion.Losses{Rolling: lever}})
+				t := motion.Run(rig, b, motion.Start{Tilt: b.Rest.Tilt + 0.25},
+					motion.Options{Duration: 3, Losses: motion.Losses{Rolling: lever}})
 				for _, e := range t.Events {
 					if e.Kind == motion.Turns {
 						return (rig.Rise(b.Rest.Tilt+0.25) - rig.Rise(e.Tilt)) / (b.Rest.Tilt + 0.25 - e.Tilt), nil
@@ -125,7 +132,8 @@ func corners(f Fault) []Case {
 			rod := body.Body{Mass: m, Centre: r2.Vec{Y: length / 2}, Inertia: m * length * length / 12}
 			rig := f.on(sim.Rig{Profile: chain(0), Body: rod})
 			nowhere := sim.Margin{Angle: math.NaN()}
-			t := motion.Run(rig, sim.Balance{Outcome: sim.Rocks, Back: nowhere, Forward: nowhere}, motion.Start{Rate: start}, motion.Options{Duration: 1, Keep: true})
+			t := motion.Run(rig, sim.Balance{Outcome: sim.Rocks, Back: nowhere, Forward: nowhere}, motion.Start{Rate: start},
+				motion.Options{Duration: 1, Keep: true})
 			return root.Between(func(time float64) float64 { return t.At(time).Tilt - to }, 0, 1, 0), nil
 		},
 	}}
@@ -139,7 +147,8 @@ func floors(f Fault) []Case {
 	height, ahead := chairRadius-e*math.Cos(from), e*math.Sin(from)
 	return []Case{{
 		Group: "friction", Name: "at the turn", Checks: "The sideways force over the weight where the rock turns.",
-		Source: "derived here: with no rate, F/N = H|H′|/(k² + H²)", Unit: "", Want: height * ahead / (k2 + height*height), Accuracy: 1e-9, Why: whyMotion,
+		Source: "derived here: with no rate, F/N = H|H′|/(k² + H²)",
+		Unit:   "", Want: height * ahead / (k2 + height*height), Accuracy: 1e-9, Why: whyMotion,
 		Compute: func() (float64, error) {
 			rig := centred(f)
 			b := rig.Balance()
@@ -160,9 +169,13 @@ func pulls(f Fault) []Case {
 	}
 	source := "derived here: moments about the edge, m·g·b/2h; from there on the arm shrinks and the top does not come lower by as much"
 	return []Case{
-		{Group: "pull", Name: "slow, at the top of a block", Checks: "The force that tips a block.", Source: source, Unit: "N", Want: blockMass * sim.Gravity * blockHalf / (2 * blockUp), Accuracy: tenDigits, Why: "found as a largest value",
+		{Group: "pull", Name: "slow, at the top of a block", Checks: "The force that tips a block.",
+			Source: source, Unit: "N", Want: blockMass * sim.Gravity * blockHalf / (2 * blockUp), Accuracy: tenDigits,
+			Why:     "found as a largest value",
 			Compute: pull(func(p sim.Pull) float64 { return p.Slow })},
-		{Group: "pull", Name: "at once and held", Checks: "The same, put on at once.", Source: source + "; the work begins with that force", Unit: "N", Want: blockMass * sim.Gravity * blockHalf / (2 * blockUp), Accuracy: tenDigits, Why: "found as a largest value",
+		{Group: "pull", Name: "at once and held", Checks: "The same, put on at once.",
+			Source: source + "; the work begins with that force", Unit: "N", Want: blockMass * sim.Gravity * blockHalf / (2 * blockUp),
+			Accuracy: tenDigits, Why: "found as a largest value",
 			Compute: pull(func(p sim.Pull) float64 { return p.Sudden })},
 	}
 }

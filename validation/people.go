@@ -22,9 +22,14 @@ func people() []Case {
 			return b, j, err
 		}
 		cases = append(cases,
-			Case{Group: "people", Name: s.id + " standing, centre under the top of the head", Checks: "The balance point of a standing man.", Source: text, Unit: "m", Want: s.below, Tolerance: 0.020, Why: "people differ from the mean of their size",
+			Case{Group: "people", Name: s.id + " standing, centre under the top of the head",
+				Checks: "The balance point of a standing man.", Source: text, Unit: "m", Want: s.below, Tolerance: 0.020,
+				Why:     "people differ from the mean of their size",
 				Compute: func() (float64, error) { b, j, err := standing(); return j.Vertex.Y - b.Centre.Y, err }},
-			Case{Group: "people", Name: s.id + " standing, inertia", Checks: "The inertia of a standing man about the left-right axis.", Source: text, Unit: "kg m2", Want: s.inertia, Accuracy: 0.20, Why: "people differ from the mean of their size",
+			Case{Group: "people", Name: s.id + " standing, inertia",
+				Checks: "The inertia of a standing man about the left-right axis.", Source: text,
+				Unit: "kg m2", Want: s.inertia, Accuracy: 0.20,
+				Why:     "people differ from the mean of their size",
 				Compute: func() (float64, error) { b, _, err := standing(); return b.Inertia, err }})
 	}
 	seated := func(mass float64) (person.Pose, error) {
@@ -38,13 +43,28 @@ func people() []Case {
 	const cdc = "CDC growth charts (2000), Kuczmarski et al., Vital Health Stat 11(246)"
 	const table = "an entry of the table, interpolated at itself"
 	return append(cases,
-		Case{Group: "people", Name: "sitting upright, ahead of the buttocks", Checks: "The balance point of a seated man of 77 kg.", Source: "UMTRI, Whole-body center of mass location in seated posture, abstract; one source", Unit: "m", Want: 0.220, Tolerance: 0.025, Why: "people differ, and relaxed sitting is not upright",
+		Case{Group: "people", Name: "sitting upright, ahead of the buttocks",
+			Checks: "The balance point of a seated man of 77 kg.",
+			Source: "UMTRI, Whole-body center of mass location in seated posture, abstract; one source",
+			Unit:   "m", Want: 0.220, Tolerance: 0.025,
+			Why:     "people differ, and relaxed sitting is not upright",
 			Compute: func() (float64, error) { p, err := seated(77); return p.Body.Centre.X, err }},
-		Case{Group: "people", Name: "sitting, inertia, mean of 66 men", Checks: "The inertia of a seated man.", Source: "Santschi, DuBois and Omoto (1963); from memory", Unit: "kg m2", Want: 7.52, Accuracy: 0.2, Why: "from memory", Memory: true,
+		Case{Group: "people", Name: "sitting, inertia, mean of 66 men", Checks: "The inertia of a seated man.",
+			Source: "Santschi, DuBois and Omoto (1963); from memory", Unit: "kg m2", Want: 7.52, Accuracy: 0.2,
+			Why: "from memory", Memory: true,
 			Compute: func() (float64, error) { p, err := seated(75.6); return p.Body.Inertia, err }},
-		Case{Group: "people", Name: "stature of the 95th percentile man", Checks: "The survey is read right.", Source: ansur, Unit: "m", Want: 1.870, Accuracy: 1e-9, Why: table, Compute: size(person.Given{Sex: person.Man, Percentile: 95}, person.Stature, 0)},
-		Case{Group: "people", Name: "knee crease of the 5th percentile woman, barefoot", Checks: "The survey is read right.", Source: ansur, Unit: "m", Want: 0.350, Accuracy: 1e-9, Why: table, Compute: size(person.Given{Sex: person.Woman, Percentile: 5}, person.KneeCrease, person.Shoe)},
-		Case{Group: "people", Name: "weight of a boy of 6", Checks: "The growth charts are read right.", Source: cdc, Unit: "kg", Want: 20.68, Accuracy: 1e-9, Why: table, Compute: size(person.Given{Sex: person.Man, Age: 6}, person.Mass, 0)},
-		Case{Group: "people", Name: "stature of a girl of 8", Checks: "The growth charts are read right.", Source: cdc, Unit: "m", Want: 1.276, Accuracy: 1e-9, Why: table, Compute: size(person.Given{Sex: person.Woman, Age: 8}, person.Stature, 0)},
+		Case{Group: "people", Name: "stature of the 95th percentile man", Checks: "The survey is read right.",
+			Source: ansur, Unit: "m", Want: 1.870, Accuracy: 1e-9, Why: table,
+			Compute: size(person.Given{Sex: person.Man, Percentile: 95}, person.Stature, 0)},
+		Case{Group: "people", Name: "knee crease of the 5th percentile woman, barefoot",
+			Checks: "The survey is read right.", Source: ansur, Unit: "m", Want: 0.350, Accuracy: 1e-9,
+			Why:     table,
+			Compute: size(person.Given{Sex: person.Woman, Percentile: 5}, person.KneeCrease, person.Shoe)},
+		Case{Group: "people", Name: "weight of a boy of 6", Checks: "The growth charts are read right.",
+			Source: cdc, Unit: "kg", Want: 20.68, Accuracy: 1e-9, Why: table,
+			Compute: size(person.Given{Sex: person.Man, Age: 6}, person.Mass, 0)},
+		Case{Group: "people", Name: "stature of a girl of 8", Checks: "The growth charts are read right.",
+			Source: cdc, Unit: "m", Want: 1.276, Accuracy: 1e-9, Why: table,
+			Compute: size(person.Given{Sex: person.Woman, Age: 8}, person.Stature, 0)},
 	)
 }

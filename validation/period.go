@@ -26,22 +26,25 @@ func pendulums(f Fault) []Case {
 		name, of, source      string
 		depth, gyration, want float64
 	}{
-		{"simple", "a point mass below a corner", "2π√(l/g), any textbook of mechanics", length, 0, 2 * math.Pi * math.Sqrt(length/sim.Gravity)},
+		{"simple", "a point mass below a corner", "2π√(l/g), any textbook of mechanics", length, 0,
+			2 * math.Pi * math.Sqrt(length/sim.Gravity)},
 		{"uniform rod", "a rod hung by its end", "2π√(2l/3g), any textbook of mechanics: inertia ml²/3 about the end",
 			length / 2, length / math.Sqrt(12), 2 * math.Pi * math.Sqrt(2*length/3/sim.Gravity)},
 		{"physical", "any body below a corner", "2π√((k² + d²)/(gd)), any textbook of mechanics",
 			depth, gyration, 2 * math.Pi * math.Sqrt((gyration*gyration+depth*depth)/(sim.Gravity*depth))},
 	} {
 		cases = append(cases, Case{
-			Group: "pendulum", Name: p.name + ", small", Checks: "The small swing of " + p.of + ".", Source: p.source, Unit: "s", Want: p.want,
+			Group: "pendulum", Name: p.name + ", small", Checks: "The small swing of " + p.of + ".",
+			Source: p.source, Unit: "s", Want: p.want,
 			Accuracy: twelveDigits, Why: whyClosed,
 			Compute: func() (float64, error) { return small(hung(f, p.depth, p.gyration)) },
 		})
 	}
+	sin50 := math.Sin(50 * math.Pi / 180)
 	cases = append(cases, Case{
 		Group: "pendulum", Name: "physical, from 100 degrees", Checks: "The exact period of any body below a corner.",
 		Source: "4√((k² + d²)/(gd))·K(m), m = sin²(A/2), any textbook of mechanics; K by gonum/mathext", Unit: "s",
-		Want:     4 * math.Sqrt((gyration*gyration+depth*depth)/(sim.Gravity*depth)) * mathext.CompleteK(math.Pow(math.Sin(50*math.Pi/180), 2)),
+		Want:     4 * math.Sqrt((gyration*gyration+depth*depth)/(sim.Gravity*depth)) * mathext.CompleteK(sin50*sin50),
 		Accuracy: tenDigits, Why: whyQuadrature,
 		Compute: func() (float64, error) { return large(hung(f, depth, gyration), 100*math.Pi/180) },
 	})
@@ -51,8 +54,9 @@ func pendulums(f Fault) []Case {
 		cases = append(cases, Case{
 			Group: "pendulum", Name: fmt.Sprintf("simple, from %g degrees", amplitude),
 			Checks: "The exact period of a swing of any size.",
-			Source: "4√(l/g)·K(m), m = sin²(A/2): complete elliptic integral of the first kind, as in any textbook of mechanics; K by gonum/mathext",
-			Unit:   "s", Want: 4 * math.Sqrt(length/sim.Gravity) * mathext.CompleteK(half*half), Accuracy: tenDigits, Why: whyQuadrature,
+			Source: "4√(l/g)·K(m), m = sin²(A/2): complete elliptic integral of the first kind, as in any textbook of " +
+				"mechanics; K by gonum/mathext",
+			Unit: "s", Want: 4 * math.Sqrt(length/sim.Gravity) * mathext.CompleteK(half*half), Accuracy: tenDigits, Why: whyQuadrature,
 			Compute: func() (float64, error) { return large(hung(f, length, 0), release) },
 		})
 	}
@@ -130,10 +134,14 @@ func cylinders(f Fault) []Case {
 		}
 	}
 	return []Case{
-		round("solid half cylinder", "derived here: centroid 4R/3π under the centre, inertia mR²/2 about it, so 2π√((9π − 16)R/8g)", solid, 0.5, 2*math.Pi*math.Sqrt((9*math.Pi-16)/8/g)),
-		round("half shell", "derived here: centroid 2R/π, inertia mR² about the centre, 2mR²(1 − 2/π) about the floor, so 2π√((π − 2)R/g)", shell, 1, 2*math.Pi*math.Sqrt((math.Pi-2)/g)),
-		round("solid hemisphere", "derived here: centroid 3R/8, inertia 2mR²/5 about the centre, so 2π√(26R/15g)", 3.0/8, 2.0/5, 2*math.Pi*math.Sqrt(26.0/15/g)),
-		round("hemispherical shell", "derived here: centroid R/2, inertia 2mR²/3 about the centre, so 2π√(4R/3g)", 1.0/2, 2.0/3, 2*math.Pi*math.Sqrt(4.0/3/g)),
+		round("solid half cylinder", "derived here: centroid 4R/3π under the centre, inertia mR²/2 about it, so 2π√((9π − 16)R/8g)",
+			solid, 0.5, 2*math.Pi*math.Sqrt((9*math.Pi-16)/8/g)),
+		round("half shell", "derived here: centroid 2R/π, inertia mR² about the centre, 2mR²(1 − 2/π) about the "+
+			"floor, so 2π√((π − 2)R/g)", shell, 1, 2*math.Pi*math.Sqrt((math.Pi-2)/g)),
+		round("solid hemisphere", "derived here: centroid 3R/8, inertia 2mR²/5 about the centre, so 2π√(26R/15g)", 3.0/8, 2.0/5,
+			2*math.Pi*math.Sqrt(26.0/15/g)),
+		round("hemispherical shell", "derived here: centroid R/2, inertia 2mR²/3 about the centre, so 2π√(4R/3g)", 1.0/2, 2.0/3,
+			2*math.Pi*math.Sqrt(4.0/3/g)),
 	}
 }
 
@@ -160,7 +168,8 @@ func finite(f Fault) []Case {
 			h := 1 - b.depth
 			cases = append(cases, Case{
 				Group: "rolling, large", Name: b.name + ", small", Checks: "The small rock of a wheel that is heavy on one side.",
-				Source: "derived here: 2π√((k² + h²)/(g(R − h)))", Unit: "s", Want: 2 * math.Pi * math.Sqrt((b.inertia+h*h)/(sim.Gravity*b.depth)),
+				Source: "derived here: 2π√((k² + h²)/(g(R − h)))",
+				Unit:   "s", Want: 2 * math.Pi * math.Sqrt((b.inertia+h*h)/(sim.Gravity*b.depth)),
 				Accuracy: twelveDigits, Why: whyClosed,
 				Compute: func() (float64, error) { return small(rig) },
 			})
@@ -168,7 +177,8 @@ func finite(f Fault) []Case {
 		for _, degrees := range []float64{5, 20, 40, 60, 80} {
 			amplitude := degrees * math.Pi / 180
 			cases = append(cases, Case{
-				Group: "rolling, large", Name: fmt.Sprintf("%s, from %g degrees", b.name, degrees), Checks: "The exact time of a large rock of one arc.",
+				Group: "rolling, large", Name: fmt.Sprintf("%s, from %g degrees", b.name, degrees),
+				Checks: "The exact time of a large rock of one arc.",
 				Source: "derived here, beside the case: complete elliptic integral of the third kind", Unit: "s",
 				Want: arcPeriod(1, 1-b.depth, math.Sqrt(b.inertia), amplitude), Accuracy: tenDigits, Why: whyQuadrature,
 				Compute: func() (float64, error) { return large(rig, amplitude) },
@@ -185,7 +195,9 @@ func swings(f Fault) []Case {
 	for _, row := range []struct{ degrees, want float64 }{{10, 2.22168}, {20, 2.27524}, {30, 2.36276}} {
 		cases = append(cases, Case{
 			Group: "finite rock", Name: fmt.Sprintf("from %g degrees", row.degrees), Checks: "The time of a large rock.",
-			Source: "derived here: quadrature of the energy and a Runge-Kutta run of the motion, which agree to 1e-8, printed to six digits", Unit: "s",
+			Source: "derived here: quadrature of the energy and a Runge-Kutta run of the motion, which agree to 1e-8, " +
+				"printed to six digits",
+			Unit: "s",
 			Want: row.want, Accuracy: 3e-6, Why: whyPrinted,
 			Compute: func() (float64, error) { return large(rig, row.degrees*math.Pi/180) },
 		})
@@ -197,7 +209,8 @@ func swings(f Fault) []Case {
 	for _, degrees := range []float64{20, 60, 80} {
 		release := degrees * math.Pi / 180
 		cases = append(cases, Case{
-			Group: "finite rock", Name: fmt.Sprintf("particle on a rim, from %g degrees", degrees), Checks: "A wheel whose inertia vanishes where it rests.",
+			Group: "finite rock", Name: fmt.Sprintf("particle on a rim, from %g degrees", degrees),
+			Checks: "A wheel whose inertia vanishes where it rests.",
 			Source: "derived here: 8√(R/g)·acosh(sec(A/2)), beside the case", Unit: "s",
 			Want: 8 * math.Sqrt(1/sim.Gravity) * math.Acosh(1/math.Cos(release/2)), Accuracy: tenDigits, Why: whyQuadrature,
 			Compute: func() (float64, error) {

@@ -80,7 +80,8 @@ func slopes(f Fault) []Case {
 	for _, degrees := range []float64{-8, 3, 8} {
 		slope := degrees * math.Pi / 180
 		cases = append(cases, Case{
-			Group: "slope", Name: fmt.Sprintf("off-centre, %g degrees", degrees), Checks: "The rest on a sloping floor, against the vertical.",
+			Group: "slope", Name: fmt.Sprintf("off-centre, %g degrees", degrees),
+			Checks: "The rest on a sloping floor, against the vertical.",
 			Source: "derived here: the centre of mass stands plumb over the contact, so |G − C| sin(θ − θ₀) = R sin α", Unit: "rad",
 			Want: level + math.Asin(chairRadius*math.Sin(slope)/apart), Accuracy: twelveDigits, Why: whyClosed,
 			Compute: func() (float64, error) { return chair(f, slope).Balance().Rest.Tilt, nil },

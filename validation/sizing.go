@@ -38,11 +38,13 @@ func sizings(f Fault) []Case {
 		},
 		{
 			Group: "sizing", Name: "same steadiness", Checks: "The radius that keeps the arc's centre as far above the balance point.",
-			Source: "derived here: R = R₁ + H₂ − H₁", Unit: "in", Want: radius + high - low, Accuracy: tenDigits, Why: why, Compute: solved(size.SameSteadiness),
+			Source: "derived here: R = R₁ + H₂ − H₁",
+			Unit:   "in", Want: radius + high - low, Accuracy: tenDigits, Why: why, Compute: solved(size.SameSteadiness),
 		},
 		{
 			Group: "sizing", Name: "same proportion", Checks: "The radius that grows with the height of the balance point.",
-			Source: "derived here: R = R₁H₂/H₁", Unit: "in", Want: radius * high / low, Accuracy: tenDigits, Why: why, Compute: solved(size.SameProportion),
+			Source: "derived here: R = R₁H₂/H₁",
+			Unit:   "in", Want: radius * high / low, Accuracy: tenDigits, Why: why, Compute: solved(size.SameProportion),
 		},
 		{
 			Group: "sizing", Name: "time to radius", Checks: "The radius of a small rock that takes two seconds.",

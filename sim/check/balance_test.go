@@ -15,10 +15,7 @@ func TestCompanyIsCheck(t *testing.T) {
 	}
 	d := sized()
 	d.Rocker.Radius, d.Seat.Front, d.Seat.RearCut = 40*quantity.In, 17*quantity.In, quantity.In/4
-	want, err := Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	want := checked(t, d)
 	got, err := company.Balance(d)
 	if err != nil {
 		t.Fatal(err)

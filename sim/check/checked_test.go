@@ -23,10 +23,7 @@ func TestChecked(t *testing.T) {
 			{Name: "hazard", Role: piece.Hazard, Mass: 20, Centre: r2.Vec{X: -0.3, Y: 0.2}},
 		},
 	}
-	r, err := Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	r := checked(t, d)
 	got := r.Checked()
 	if len(got) != 2 || got[0] != (Checked{"light", 50, 1}) || got[1] != (Checked{"heavy", 90, 1}) {
 		t.Errorf("Checked = %v", got)
@@ -34,9 +31,7 @@ func TestChecked(t *testing.T) {
 	d.Body, d.Seat = body.Body{}, piece.Seat{Front: 0.42, Rear: 0.4, Depth: 0.45, Width: 0.5, Behind: 0.2}
 	d.Back, d.Piece = piece.Back{Recline: 0.26, Height: 0.7}, piece.Piece{Mass: 12}
 	d.Sitters = []piece.Sitter{{Name: "one", Mass: 70, Person: person.Given{}}}
-	if r, err = Check(d); err != nil {
-		t.Fatal(err)
-	}
+	r = checked(t, d)
 	for _, c := range r.Checked() {
 		if c.Name == "one" && (c.Mass != 70 || c.Postures < 3) {
 			t.Errorf("%+v; want the weight given, without a child on the lap, and several postures", c)

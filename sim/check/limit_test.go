@@ -19,10 +19,7 @@ func TestLimitsAreOfWhatWasFound(t *testing.T) {
 	asks = []ask{{Measure: piece.LimitOf("rest_tilt"), atMost: true, got: push}}
 	d := sized()
 	d.Limits = piece.Limits{RestTilt: 1e-3}
-	r, err := Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	r := checked(t, d)
 	asked := 0
 	for _, l := range r.Limits {
 		if l.Name != "rest" && (l.Holds || !(l.Got > 0)) {

@@ -130,7 +130,7 @@ func (b *Balanced) Pull(l *Load) sim.Pull {
 func (l *Load) Equilibria() []sim.Equilibrium {
 	var list []sim.Equilibrium
 	for _, e := range l.Rig.Equilibria(nil) {
-		if e.Height > 0 && math.Abs(e.Tilt) < math.Pi && l.Balance.Outcome != sim.Neutral {
+		if e.Height > 0 && l.Balance.Outcome != sim.Neutral {
 			list = append(list, e)
 		}
 	}

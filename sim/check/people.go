@@ -120,18 +120,6 @@ func posturesOf(d piece.Design, role piece.Role, p person.Person) []person.Postu
 	})
 }
 
-// seatOf returns the seat as package person wants it; give is by how much the back gives
-// way, rad.
-func seatOf(d piece.Design, give float64) person.Seat {
-	s := person.Seat{Meet: d.Seat.Meet(), Backed: d.Back.Drawn(), Recline: d.Back.Recline + give, Arms: d.Arms.Height, Cushion: d.Seat.Cushion}
-	if d.Seat.SlopeKnown() {
-		front := d.Seat.FrontEdge()
-		s.Fall, s.Depth = d.Seat.Fall(), d.Seat.Depth
-		s.Reach = cmp.Or(d.Arms.Length, piece.ArmReach*d.Seat.Depth) / d.Seat.Depth * (front.X - s.Meet.X)
-	}
-	return s
-}
-
 // placed appends a sitter who is given by balance points, in each posture given.
 func placed(list []Load, s piece.Sitter, meet r2.Vec) []Load {
 	inertia := s.Inertia
@@ -189,33 +177,31 @@ func clashes(s piece.Sitter, other piece.Sitter, d piece.Design) bool {
 
 // checkSitter returns the first thing a sitter lacks. key is its place in the design.
 func checkSitter(s piece.Sitter, key string, d piece.Design) error {
-	seat, placed := d.Seat, len(s.PlacedIn()) > 0
-	switch {
-	case s.Lies(d) && (s.Person.Age > 2 || s.Person.Percentile >= 100):
-		return &piece.KeyError{Key: key + ".age", Reason: "who lies in a cradle is two years old at most, 0 being newborn", Give: "age"}
-	case s.Lies(d):
-		return nil
-	case s.Person.Percentile >= 100:
-		return &piece.KeyError{Key: key + ".percentile", Reason: "a percentile lies between 0 and 100: that many in 100 people are smaller", Give: "percentile"}
-	case s.Person.Age != 0 && s.Person.Age < 1:
-		return &piece.KeyError{Key: key + ".age", Reason: "a child who sits by itself is a year old or more", Give: "age"}
-	case s.Person.Age > 12 && s.Person.Age < 18 && s.Person.Sizes[person.Stature] == 0:
-		return &piece.KeyError{Key: key + ".age", Reason: "the growth charts here end at 12 years: give height and weight too", Give: "height"}
-	case s.HasCentre() && placed:
-		return &piece.KeyError{Key: key + ".centre", Reason: "give centre, or ahead and above, not both"}
-	case (s.HasCentre() || placed) && s.Mass <= 0:
-		return &piece.KeyError{Key: key + ".weight", Reason: "a person has a weight", Give: "weight"}
-	case placed && !seat.Drawn():
-		return &piece.KeyError{Key: key + ".ahead", Reason: "ahead and above are measured from the seat: draw one, or give centre", Give: "centre"}
-	case s.HasCentre() || placed:
-		if given := givenSize(s); given != "" {
-			return &piece.KeyError{Key: key + "." + given, Reason: "this person is placed by numbers, which leave no use for " + given + ": keep one of the two"}
+	who, placed, noSeat := s.Person, len(s.PlacedIn()) > 0, !d.Seat.Drawn()
+	lies, given := s.Lies(d), givenSize(s)
+	byNumbers := s.HasCentre() || placed
+	bySizes := !lies && !byNumbers
+	for _, w := range []struct {
+		wrong               bool
+		entry, give, reason string
+	}{
+		{lies && (who.Age > 2 || who.Percentile >= 100), ".age", "age", "who lies in a cradle is two years old at most, 0 being newborn"},
+		{who.Percentile >= 100, ".percentile", "percentile", "a percentile lies between 0 and 100: that many in 100 people are smaller"},
+		{!lies && who.Age != 0 && who.Age < 1, ".age", "age", "a child who sits by itself is a year old or more"},
+		{!lies && who.Age > 12 && who.Age < 18 && who.Sizes[person.Stature] == 0, ".age", "height",
+			"the growth charts here end at 12 years: give height and weight too"},
+		{s.HasCentre() && placed, ".centre", "", "give centre, or ahead and above, not both"},
+		{!lies && byNumbers && s.Mass <= 0, ".weight", "weight", "a person has a weight"},
+		{!lies && placed && noSeat, ".ahead", "centre", "ahead and above are measured from the seat: draw one, or give centre"},
+		{!lies && byNumbers && given != "", "." + given, "",
+			"this person is placed by numbers, which leave no use for " + given + ": keep one of the two"},
+		{bySizes && noSeat && d.Traits().Bed, "", "bed",
+			"an infant lies in the drawn bed, and none is drawn: draw it, or give weight and centre"},
+		{bySizes && noSeat, "", "seat", "a person sits on the drawn seat, and none is drawn: draw it, or give weight and centre"},
+	} {
+		if w.wrong {
+			return &piece.KeyError{Key: key + w.entry, Reason: w.reason, Give: w.give}
 		}
-		return nil
-	case !seat.Drawn() && d.Traits().Bed:
-		return &piece.KeyError{Key: key, Reason: "an infant lies in the drawn bed, and none is drawn: draw it, or give weight and centre", Give: "bed"}
-	case !seat.Drawn():
-		return &piece.KeyError{Key: key, Reason: "a person sits on the drawn seat, and none is drawn: draw it, or give weight and centre", Give: "seat"}
 	}
 	return nil
 }

@@ -24,10 +24,7 @@ func sized() piece.Design {
 
 func names(t *testing.T, d piece.Design) []string {
 	t.Helper()
-	r, err := Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	r := checked(t, d)
 	var list []string
 	for _, l := range r.Loads {
 		list = append(list, l.Name)
@@ -46,7 +43,8 @@ func TestLoadsByKind(t *testing.T) {
 	child := sized()
 	child.Sitters = []piece.Sitter{{Name: "child of 5", Person: person.Given{Age: 5}}}
 	horse := plain(1.2, 0.5, 0.5, 12, r2.Vec{Y: 0.4}, 1)
-	horse.Kind, horse.Seat, horse.Sitters = piece.Horse, piece.Seat{Rear: 0.6, Behind: 0.12}, []piece.Sitter{{Name: "own", Person: person.Given{Age: 4}}}
+	horse.Kind, horse.Seat = piece.Horse, piece.Seat{Rear: 0.6, Behind: 0.12}
+	horse.Sitters = []piece.Sitter{{Name: "own", Person: person.Given{Age: 4}}}
 	cradle := plain(0.8, 0.3, 0.3, 12, r2.Vec{Y: 0.2}, 1)
 	cradle.Kind, cradle.Bed = piece.Cradle, piece.Bed{Height: 0.12, Length: 0.85, Width: 0.42}
 	endwise := cradle
@@ -56,11 +54,15 @@ func TestLoadsByKind(t *testing.T) {
 		design piece.Design
 		want   string
 	}{
-		{"chair", chair, "empty|owner, sitting|owner, lying back|owner, perched|owner, upright|owner, feet flat|owner, feet up|owner, pushing up|owner, child on the lap|owner, arms behind the head|small woman, sitting|small woman, lying back|large man, sitting|large man, lying back|child on the tail|child on the tail, holding the back"},
-		{"settee", settee, "both, sitting|both, lying back|both, perched|one at the end, sitting|one at the end, lying back|small woman, sitting"},
+		{"chair", chair, "empty|owner, sitting|owner, lying back|owner, perched|owner, upright|owner, feet flat|owner, feet up|" +
+			"owner, pushing up|owner, child on the lap|owner, arms behind the head|small woman, sitting|small woman, lying back|" +
+			"large man, sitting|large man, lying back|child on the tail|child on the tail, holding the back"},
+		{"settee", settee, "both, sitting|both, lying back|both, perched|one at the end, sitting|one at the end, lying back|" +
+			"small woman, sitting"},
 		{"two on a settee", two, "empty|both, sitting"},
 		{"child's chair", child, "child of 5, sitting|younger child, sitting|older child, lying back|child on the tail"},
-		{"horse", horse, "empty|own, riding|own, leaning forward|own, leaning back|child of 3, riding|child of 3, leaning forward|child of 3, leaning back|child of 8, riding"},
+		{"horse", horse, "empty|own, riding|own, leaning forward|own, leaning back|child of 3, riding|" +
+			"child of 3, leaning forward|child of 3, leaning back|child of 8, riding"},
 		{"cradle", cradle, "empty|newborn, in the middle|newborn, at the right side|newborn, at the left side|five months, in the middle"},
 		{"cradle end to end", endwise, "empty|newborn, in the middle|newborn, at the foot|newborn, at the head|five months, in the middle"},
 	} {
@@ -85,16 +87,11 @@ func TestLoadsByKind(t *testing.T) {
 func TestInfantGivenAPlace(t *testing.T) {
 	d := plain(0.8, 0.3, 0.3, 12, r2.Vec{Y: 0.2}, 1)
 	d.Kind, d.Bed = piece.Cradle, piece.Bed{Height: 0.12, Length: 0.85, Width: 0.42}
-	d.Sitters = []piece.Sitter{{Name: "our own", Mass: 5, Person: person.Given{Sizes: person.Measures{person.Stature: 0.6}}, Sitting: piece.Place{Ahead: -0.05}}}
-	side, err := Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	d.Sitters = []piece.Sitter{{Name: "our own", Mass: 5, Person: person.Given{Sizes: person.Measures{person.Stature: 0.6}},
+		Sitting: piece.Place{Ahead: -0.05}}}
+	side := checked(t, d)
 	d.Rocks = piece.End
-	end, err := Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	end := checked(t, d)
 	capsule := person.Capsule(5, 0.6)
 	want := body.Body{Mass: 5, Centre: r2.Vec{X: -0.05, Y: 0.12 + capsule.Radius}, Inertia: capsule.Along}
 	if got := find(t, side, "our own").Person; got != want {
@@ -111,12 +108,10 @@ func TestInfantGivenAPlace(t *testing.T) {
 func TestTwoWeighTwo(t *testing.T) {
 	d := sized()
 	d.Kind = piece.Settee
-	r, err := Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	r := checked(t, d)
 	both, one := find(t, r, "both, sitting").Person, find(t, r, "one at the end, sitting").Person
-	if math.Abs(both.Mass-2*one.Mass) > 1e-12 || r2.Norm(r2.Sub(both.Centre, one.Centre)) > 1e-12 || math.Abs(both.Inertia-2*one.Inertia) > 1e-12 {
+	if math.Abs(both.Mass-2*one.Mass) > 1e-12 || r2.Norm(r2.Sub(both.Centre, one.Centre)) > 1e-12 ||
+		math.Abs(both.Inertia-2*one.Inertia) > 1e-12 {
 		t.Errorf("two are %+v, one %+v", both, one)
 	}
 }
@@ -139,10 +134,7 @@ func TestSwitchedOffAndReplaced(t *testing.T) {
 	}
 	d := sized()
 	d.Sitters = append(d.Sitters, piece.Sitter{Name: "large man", Role: piece.Other, Mass: 140})
-	r, err := Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	r := checked(t, d)
 	if got := find(t, r, "large man, sitting").Person.Mass; math.Abs(got-140) > 1e-9 {
 		t.Errorf("the maker's large man weighs %v", got)
 	}
@@ -165,16 +157,16 @@ func TestNumbersStayAlone(t *testing.T) {
 	if got := names(t, alone); len(got) != 1 {
 		t.Errorf("loads %v", got)
 	}
+	if r, err := Check(alone); err != nil || r.Seated() != &r.Loads[0] {
+		t.Errorf("of a piece alone %v stands for the owner: %v", r.Seated(), err)
+	}
 }
 
 // TestChildOnTheTail holds both readings by hand: a weight at the feet on the tail tip,
 // and the whole child upright over it.
 func TestChildOnTheTail(t *testing.T) {
 	d := sized()
-	r, err := Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	r := checked(t, d)
 	depth := d.Rocker.DepthOr()
 	tip := r2.Add(r.Edge.Tail(), r2.Vec{Y: depth})
 	mass := (20.68 + 20.24) / 2 // CDC (2000), boys and girls of 6
@@ -182,7 +174,8 @@ func TestChildOnTheTail(t *testing.T) {
 	if got := foot.Person; math.Abs(got.Mass-mass) > 1e-9 || got.Inertia != 0 || got.Centre != tip {
 		t.Errorf("at the foot: %+v, want %v kg at %v", got, mass, tip)
 	}
-	if got := holding.Person; got.Inertia <= 0 || math.Abs(got.Centre.Y-tip.Y-0.58*1.15) > 0.05 { // a child's balance point stands at 0.55 to 0.6 of the stature
+	// a child's balance point stands at 0.55 to 0.6 of the stature
+	if got := holding.Person; got.Inertia <= 0 || math.Abs(got.Centre.Y-tip.Y-0.58*1.15) > 0.05 {
 		t.Errorf("holding the back: %+v over %v", got, tip)
 	}
 	if foot.Role != piece.Hazard || holding.Role != piece.Hazard {
@@ -190,19 +183,90 @@ func TestChildOnTheTail(t *testing.T) {
 	}
 }
 
+// TestWhoElseMaySit: a child's chair is checked with one two years younger and one three years older, as far as
+// growth charts reach, who are small and large for their age; a grown-up's with the survey's ends.
+func TestWhoElseMaySit(t *testing.T) {
+	for age, want := range map[float64][2]float64{5: {3, 8}, 3: {2, 6}, 11: {9, 12}} {
+		d := sized()
+		d.Sitters = []piece.Sitter{{Name: "child", Person: person.Given{Age: age}}}
+		r := checked(t, d)
+		for i, percentile := range []float64{5, 95} {
+			p, err := person.New(person.Given{Age: want[i], Percentile: percentile})
+			if err != nil || r.Somebody[1+i].Person.Sizes != p.Sizes {
+				t.Errorf("beside a child of %v: %+v, want one of %v; %v", age, r.Somebody[1+i].Person.Sizes, want[i], err)
+			}
+		}
+	}
+}
+
+// TestSeatCarriesWhatTheFloorDoesNot: of everybody in any posture the piece and the floor carry all, a child on the lap
+// included; and hands reach as far forward as the arms are drawn.
+func TestSeatCarriesWhatTheFloorDoesNot(t *testing.T) {
+	for _, kind := range []piece.Kind{piece.Chair, piece.Settee} {
+		for _, length := range []float64{0, 0.30} {
+			d := sized()
+			d.Kind, d.Arms.Length = kind, length
+			r := checked(t, d)
+			standing := 0
+			for _, l := range r.Loads {
+				people := 0.0
+				for _, one := range l.people {
+					people += one.Person.Sizes[person.Mass]
+				}
+				if l.Posture == person.ChildOnLap {
+					people += l.people[0].lap.Sizes[person.Mass]
+				}
+				if len(l.people) > 0 && !near(l.Person.Mass+l.Standing, people, 1e-9) {
+					t.Errorf("%s: the piece carries %v, the floor %v of %v kg", l.Name, l.Person.Mass, l.Standing, people)
+				}
+				if l.Standing > 0 {
+					standing++
+				}
+			}
+			if standing < 3 { // feet flat, perched, pushing up
+				t.Errorf("%v: the floor carries part of %d loads", kind, standing)
+			}
+			arm := d.Members(r.Edge)[2]
+			if got := seatOf(d, 0).Reach; !near(got, arm.Axis[1].X-d.Seat.Meet().X, 1e-12) {
+				t.Errorf("the arms reach %v m, drawn to %v", got, arm.Axis[1].X)
+			}
+		}
+	}
+}
+
+// TestInfantsTouch: an infant rolled to a side of the bed touches it, one at the foot or the head does there, and all lie
+// on the mattress; their ages are what they are called by.
+func TestInfantsTouch(t *testing.T) {
+	for rocks, places := range map[piece.Direction][]string{
+		piece.Side: {"in the middle", "at the right side", "at the left side"}, piece.End: {"in the middle", "at the foot", "at the head"},
+	} {
+		d := plain(0.8, 0.3, 0.3, 12, r2.Vec{Y: 0.2}, 1)
+		d.Kind, d.Bed, d.Rocks = piece.Cradle, piece.Bed{Height: 0.12, Length: 0.85, Width: 0.42}, rocks
+		r := checked(t, d)
+		for who, months := range map[string]float64{"newborn": 0, "five months": 5} {
+			infant := person.NewInfant(person.Either, months/12, 50)
+			reach, half := infant.Radius, 0.42/2
+			if rocks == piece.End {
+				reach, half = infant.Length/2, 0.85/2
+			}
+			for i, side := range []float64{0, 1, -1} {
+				at := find(t, r, who+", "+places[i]).Person
+				if !near(at.Mass, infant.Mass, 1e-12) || !near(at.Centre.Y-infant.Radius, 0.12, 1e-12) ||
+					!near(at.Centre.X, side*(half-reach), 1e-12) {
+					t.Errorf("%s, %s: %+v", who, places[i], at)
+				}
+			}
+		}
+	}
+}
+
 // TestPeopleRideOnASlidSeat holds that who is posed by sizes is carried with the seat.
 func TestPeopleRideOnASlidSeat(t *testing.T) {
 	d := sized()
-	before, err := Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	before := checked(t, d)
 	d.Seat.Slide = 0.5 * quantity.In
 	d.Rocker.Top = piece.Straight
-	after, err := Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	after := checked(t, d)
 	a, b := find(t, before, "owner, sitting"), find(t, after, "owner, sitting")
 	if moved := r2.Sub(b.Person.Centre, a.Person.Centre); r2.Norm(r2.Sub(moved, r2.Vec{X: 0.5 * quantity.In})) > 1e-12 {
 		t.Errorf("the person moved by %v", moved)

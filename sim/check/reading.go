@@ -21,7 +21,8 @@ func Examine(d piece.Design) (Balanced, error) {
 	}
 	if !d.Measured.Weighed() {
 		if b.Curve == nil {
-			return b, &piece.KeyError{Key: "measured", Reason: "nothing was read of this piece: write the readings of the measuring sheet", Give: "measured"}
+			return b, &piece.KeyError{Key: "measured",
+				Reason: "nothing was read of this piece: write the readings of the measuring sheet", Give: "measured"}
 		}
 		return b, nil
 	}
@@ -64,9 +65,11 @@ func (b *Balanced) weigh() error {
 		b.masses, err = d.Masses(b.Edge)
 		return err
 	case d.Seat.Slide != 0:
-		return &piece.KeyError{Key: "seat.slide", Reason: "readings of the whole piece do not say what belongs to the rockers, so the seat cannot be slid on them"}
+		return &piece.KeyError{Key: "seat.slide",
+			Reason: "readings of the whole piece do not say what belongs to the rockers, so the seat cannot be slid on them"}
 	case d.Measured.RiddenTenRocks > 0 && d.Measured.TenRocks == 0 && (len(b.Somebody) == 0 || !d.Seat.Drawn()):
-		return &piece.KeyError{Key: "measured.ten_rocks_ridden", Reason: "rocks with a rider need the rider: add who sat in it, with height and weight, and the drawn seat", Give: "sitter"}
+		return &piece.KeyError{Key: "measured.ten_rocks_ridden",
+			Reason: "rocks with a rider need the rider: add who sat in it, with height and weight, and the drawn seat", Give: "sitter"}
 	}
 	result, err := readingsOf(d, b.Edge, b.Somebody).Read()
 	if wrong := (*readings.ReadingError)(nil); errors.As(err, &wrong) {
@@ -88,9 +91,12 @@ func (b *Balanced) weigh() error {
 func usualInertia(d piece.Design, edge rocker.Profile, read readings.Result) (float64, error) {
 	switch drawn := d.Seat.SlopeKnown(); {
 	case !drawn && read.Untold != "":
-		return 0, &piece.KeyError{Key: "measured." + read.Untold, Reason: "these rocks do not tell the inertia: it is lost in the reading errors. Time ten rocks of the empty piece, read the scales finer, or draw the seat so that the inertia can be estimated"}
+		return 0, &piece.KeyError{Key: "measured." + read.Untold,
+			Reason: "these rocks do not tell the inertia: it is lost in the reading errors. Time ten rocks of the " +
+				"empty piece, read the scales finer, or draw the seat so that the inertia can be estimated"}
 	case !drawn:
-		return 0, &piece.KeyError{Key: "measured", Reason: "time ten rocks (ten_rocks, let_go), or draw the seat so that the inertia can be estimated", Give: "ten_rocks"}
+		return 0, &piece.KeyError{Key: "measured",
+			Reason: "time ten rocks (ten_rocks, let_go), or draw the seat so that the inertia can be estimated", Give: "ten_rocks"}
 	}
 	d.Piece.Mass = read.Body.Mass
 	m, err := d.Estimate(edge)

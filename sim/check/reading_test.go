@@ -45,10 +45,7 @@ func must2[T any](x T, err error) T {
 // the readings, and finds what they were made from.
 func TestReadingsAreUsed(t *testing.T) {
 	d := finished()
-	r, err := Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	r := checked(t, d)
 	b := r.Loads[0].Rig.Body
 	if math.Abs(b.Mass-12) > 1e-12 || math.Abs(b.Centre.Y-0.42) > 1e-12 || math.Abs(b.Inertia-1.6) > 1e-6 { // through a fitted curve
 		t.Errorf("the piece is %+v", b)
@@ -78,10 +75,7 @@ func TestReadingsAreUsed(t *testing.T) {
 // ones are doubtful.
 func TestRiddenRocks(t *testing.T) {
 	d := finished()
-	empty, err := Check(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	empty := checked(t, d)
 	l := find(t, empty, "owner, sitting")
 	d.Measured.RiddenLetGo = 4 * quantity.Deg
 	d.Measured.RiddenTenRocks = 10 * l.Rig.Swing(l.Balance, 4*quantity.Deg).Period
@@ -192,7 +186,8 @@ func TestMoreErrors(t *testing.T) {
 			d.Kind, d.Bed, d.Sitters[0].Person = piece.Cradle, piece.Bed{Height: 0.1, Length: 0.8, Width: 0.4}, person.Given{Age: 3}
 		}, "sitter.age"},
 		{"infant without a bed", func(d *piece.Design) {
-			d.Kind, d.Seat, d.Piece, d.Body = piece.Cradle, piece.Seat{}, piece.Piece{}, body.Body{Mass: 10, Centre: vec(0, 0.2), Inertia: 1}
+			d.Kind, d.Seat, d.Piece = piece.Cradle, piece.Seat{}, piece.Piece{}
+			d.Body = body.Body{Mass: 10, Centre: vec(0, 0.2), Inertia: 1}
 		}, "sitter"},
 		{"placed without a weight", func(d *piece.Design) { d.Sitters[0] = piece.Sitter{Centre: vec(0, 0.5)} }, "sitter.weight"},
 		{"placed, with a percentile", func(d *piece.Design) {
@@ -202,7 +197,8 @@ func TestMoreErrors(t *testing.T) {
 		{"braces of no wood", func(d *piece.Design) { d.Back.Braces = braces; d.Back.Braces.Wood = "" }, "back.braces.wood"},
 		{"braces of unknown wood", func(d *piece.Design) { d.Back.Braces = braces; d.Back.Braces.Wood = "ebbony" }, "back.braces.wood"},
 		{"braces of paper", func(d *piece.Design) { d.Back.Braces = braces; d.Back.Braces.Thickness = 0.0005 }, "back.braces.thickness"},
-		{"rockers of unknown wood", func(d *piece.Design) { d.Rocker.Depth, d.Rocker.Width, d.Rocker.Wood = 0.05, 0.03, "oack" }, "rocker.wood"},
+		{"rockers of unknown wood", func(d *piece.Design) { d.Rocker.Depth, d.Rocker.Width, d.Rocker.Wood = 0.05, 0.03, "oack" },
+			"rocker.wood"},
 		{"a part without its size", func(d *piece.Design) {
 			d.Piece, d.Parts = piece.Piece{}, []piece.Part{{Shape: piece.Cylinder, Mass: 1}}
 		}, "part.1.height"},
@@ -210,7 +206,8 @@ func TestMoreErrors(t *testing.T) {
 			d.Piece, d.Parts = piece.Piece{}, []piece.Part{{Shape: piece.Point, Mass: 1, Count: 1.5}}
 		}, "part.1.count"},
 		{"a wet part", func(d *piece.Design) {
-			d.Piece, d.Parts = piece.Piece{}, []piece.Part{{Shape: piece.Crosswise, Diameter: 0.03, Width: 0.4, Wood: "white ash", Moisture: 0.9}}
+			bar := piece.Part{Shape: piece.Crosswise, Diameter: 0.03, Width: 0.4, Wood: "white ash", Moisture: 0.9}
+			d.Piece, d.Parts = piece.Piece{}, []piece.Part{bar}
 		}, "part.1.moisture"},
 		{"a cone of no wood", func(d *piece.Design) {
 			d.Piece, d.Parts = piece.Piece{}, []piece.Part{{Shape: piece.Cone, Diameter: 0.03, Height: 0.4}}

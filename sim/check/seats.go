@@ -152,3 +152,16 @@ func (l *Load) leans(d piece.Design) bool {
 	back := l.Posture == person.LyingBack || l.Posture == person.ArmsBehindHead
 	return back && d.Back.Braces.Drawn() && len(l.people) > 0
 }
+
+// seatOf returns the seat as package person wants it; give is by how much the back gives
+// way, rad.
+func seatOf(d piece.Design, give float64) person.Seat {
+	s := person.Seat{Meet: d.Seat.Meet(), Backed: d.Back.Drawn(), Recline: d.Back.Recline + give,
+		Arms: d.Arms.Height, Cushion: d.Seat.Cushion}
+	if d.Seat.SlopeKnown() {
+		front := d.Seat.FrontEdge()
+		s.Fall, s.Depth = d.Seat.Fall(), d.Seat.Depth
+		s.Reach = cmp.Or(d.Arms.Length, piece.ArmReach*d.Seat.Depth) / d.Seat.Depth * (front.X - s.Meet.X)
+	}
+	return s
+}

@@ -164,7 +164,8 @@ func (l *Load) lean(d piece.Design, rest func(body.Body) (tilt float64, rocks bo
 		before := g.Turn
 		g = l.give(d, tilt, bar)
 		if g.Turn > math.Pi/4 {
-			return g, &piece.KeyError{Key: "back.braces.thickness", Reason: fmt.Sprintf("these braces give way by more than 45 degrees under %s", l.Sitter), Give: "thickness"}
+			return g, &piece.KeyError{Key: "back.braces.thickness",
+				Reason: fmt.Sprintf("these braces give way by more than 45 degrees under %s", l.Sitter), Give: "thickness"}
 		}
 		if math.Abs(g.Turn-before) < 1e-12 {
 			break

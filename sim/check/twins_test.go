@@ -19,10 +19,7 @@ func TestTwoOfOneName(t *testing.T) {
 		t.Helper()
 		d := readingChair()
 		d.Sitters = sitters
-		r, err := Check(d)
-		if err != nil {
-			t.Fatal(err)
-		}
+		r := checked(t, d)
 		return r
 	}
 	big, small := sized("owner", 1.9, 110), sized("owner", 1.5, 50)

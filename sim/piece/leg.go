@@ -113,7 +113,8 @@ func (d Design) checkLegs() error {
 	}
 	for i, l := range d.Legs {
 		if math.Abs(l.Rake) >= 60*quantity.Deg || math.Abs(l.Splay) >= 60*quantity.Deg {
-			return &KeyError{Key: fmt.Sprintf("leg.%d", i+1), Reason: "rake and splay are angles from plumb, less than 60 degrees", Give: "rake"}
+			return &KeyError{Key: fmt.Sprintf("leg.%d", i+1),
+				Reason: "rake and splay are angles from plumb, less than 60 degrees", Give: "rake"}
 		}
 	}
 	return nil

@@ -41,7 +41,8 @@ func (d Design) Source() (Source, error) {
 	case 1:
 		return Source(sources[0]), nil
 	}
-	return "", &KeyError{Key: sources[1], Reason: fmt.Sprintf("the weight of the piece is given twice, under %s and under %s: keep one", sources[0], sources[1])}
+	return "", &KeyError{Key: sources[1],
+		Reason: fmt.Sprintf("the weight of the piece is given twice, under %s and under %s: keep one", sources[0], sources[1])}
 }
 
 // Masses returns the mass of the piece as it is drawn. Where it is measured instead, that is for
@@ -56,7 +57,9 @@ func (d Design) Masses(edge rocker.Profile) (Masses, error) {
 	case source == ByParts:
 		return d.parts(edge)
 	case source == ByBody && d.Seat.Slide != 0:
-		return Masses{}, &KeyError{Key: "seat.slide", Reason: "the plain numbers of the body do not say what belongs to the rockers, so the seat cannot be slid on them: give the weight of the piece, or its parts"}
+		return Masses{}, &KeyError{Key: "seat.slide",
+			Reason: "the plain numbers of the body do not say what belongs to the rockers, so the seat cannot be slid " +
+				"on them: give the weight of the piece, or its parts"}
 	case source == ByBody:
 		return Masses{Rockers: d.Body}, nil
 	}
@@ -93,7 +96,8 @@ func (d Design) Estimate(edge rocker.Profile) (Masses, error) {
 	}
 	s := d.Seat
 	if s.Width <= 0 {
-		return Masses{}, &KeyError{Key: "seat.width", Reason: "the weight is spread over the drawn seat, so its width is needed", Give: "width"}
+		return Masses{}, &KeyError{Key: "seat.width",
+			Reason: "the weight is spread over the drawn seat, so its width is needed", Give: "width"}
 	}
 	m := Masses{Estimated: true, Seat: make([]body.Body, 0, 6)}
 	var legs body.Body

@@ -105,7 +105,8 @@ func (d *Design) Choice(key string) (Choice, func(word string) error, error) {
 	c := choices[i]
 	return c, func(word string) error {
 		if c.Words != nil && !c.Has(word) {
-			return &KeyError{Key: key, Reason: fmt.Sprintf("%q is not one of: %s", quantity.Shown(word, 40), strings.Join(c.Words, ", ")), Give: lastOf(key), Word: c.Words[0]}
+			return &KeyError{Key: key, Give: lastOf(key), Word: c.Words[0],
+				Reason: fmt.Sprintf("%q is not one of: %s", quantity.Shown(word, 40), strings.Join(c.Words, ", "))}
 		}
 		c.set(d, n, word)
 		return nil
@@ -132,7 +133,8 @@ func (d *Design) general(key string) (general string, n int, err error) {
 		if err != nil {
 			count, tail = 1, rest
 			if have > 1 {
-				return "", 0, &KeyError{Key: key, Reason: fmt.Sprintf("there are %d entries of %s: say which, counting from 1", have, list.Name), Give: list.Name + ".1." + rest}
+				return "", 0, &KeyError{Key: key, Give: list.Name + ".1." + rest,
+					Reason: fmt.Sprintf("there are %d entries of %s: say which, counting from 1", have, list.Name)}
 			}
 		}
 		if count < 1 || count > have {

@@ -155,8 +155,9 @@ func TestCloneSharesNothing(t *testing.T) {
 // TestUsualPeopleByKey holds by which entries of a file each usual person is left out.
 func TestUsualPeopleByKey(t *testing.T) {
 	keys := map[string]Usual{
-		"small_woman": SmallWoman, "large_man": LargeMan, "younger_child": YoungerChild, "older_child": OlderChild, "one_at_the_end": OneAtTheEnd,
-		"arms_behind_head": ArmsBehindHead, "child_on_the_tail": ChildOnTheTail, "riders": Riders, "newborn": Newborn, "five_months": FiveMonths,
+		"small_woman": SmallWoman, "large_man": LargeMan, "younger_child": YoungerChild, "older_child": OlderChild,
+		"one_at_the_end": OneAtTheEnd, "arms_behind_head": ArmsBehindHead, "child_on_the_tail": ChildOnTheTail,
+		"riders": Riders, "newborn": Newborn, "five_months": FiveMonths,
 	}
 	if len(keys) != Usuals {
 		t.Errorf("%d keys for %d people", len(keys), Usuals)

@@ -54,10 +54,12 @@ func (r Rocker) Profile() (rocker.Profile, error) {
 		return chained("rocker.radius", "this radius, nose and tail make no rocker: ", r.Nose, arc)
 	}
 	if r.Radius != 0 || r.Tail != 0 {
-		return rocker.Profile{}, &KeyError{Key: "rocker.arcs", Reason: "draw the rocker by radius, nose and tail, or by arcs and nose, not both"}
+		return rocker.Profile{}, &KeyError{Key: "rocker.arcs",
+			Reason: "draw the rocker by radius, nose and tail, or by arcs and nose, not both"}
 	}
 	if r.Nose <= 0 {
-		return rocker.Profile{}, &KeyError{Key: "rocker.nose", Reason: "arcs need nose: how far the low point lies along the curve from the nose tip", Give: "nose"}
+		return rocker.Profile{}, &KeyError{Key: "rocker.nose",
+			Reason: "arcs need nose: how far the low point lies along the curve from the nose tip", Give: "nose"}
 	}
 	spans := make([]rocker.Span, len(r.Arcs))
 	for i, a := range r.Arcs {
@@ -106,23 +108,23 @@ func (r Rocker) OnBench(edge rocker.Profile) bench.Rocker {
 }
 
 // DepthAt returns the depth so far along the floor edge from a tip, m.
-func (r Rocker) DepthAt(edge rocker.Profile, tail bool, from float64) float64 {
+func (r Rocker) DepthAt(edge rocker.Profile, isTail bool, from float64) float64 {
 	depth := r.DepthOr()
 	if r.Top != Taper {
 		return depth
 	}
-	reach, other := edge.Reach()
-	tip := r.NoseDepth
-	if tail {
-		reach, other, tip = other, reach, r.TailDepth
+	nose, tail := edge.Reach()
+	tip, reach, way := r.NoseDepth, nose, nose-from // way: ahead of the low point
+	if isTail {
+		way = from - tail
 	}
-	part := 0.0
-	if from < reach {
-		part = 1 - from/reach
-	} else if tip = r.TailDepth + r.NoseDepth - tip; other > 0 { // beyond the low point
-		part = (from - reach) / other
+	if way < 0 {
+		tip, reach = r.TailDepth, tail
 	}
-	return depth + (cmp.Or(tip, depth)-depth)*part*part
+	if reach == 0 {
+		return depth
+	}
+	return depth + (cmp.Or(tip, depth)-depth)*(way/reach)*(way/reach)
 }
 
 // wood returns the pair of rockers cut from wood of the given density (kg/m³), in the

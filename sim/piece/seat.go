@@ -134,5 +134,7 @@ func (b Braces) Beam() (body.Beam, float64, error) {
 	if err != nil {
 		return body.Beam{}, 0, err
 	}
-	return body.Beam{Length: b.Length, Modulus: wood.ElasticModulus, Second: body.SecondMoment(b.Count, b.Width, b.Thickness), Half: b.Thickness / 2, Held: b.Held}, wood.RuptureModulus, nil
+	bar := body.Beam{Length: b.Length, Modulus: wood.ElasticModulus, Half: b.Thickness / 2, Held: b.Held,
+		Second: body.SecondMoment(b.Count, b.Width, b.Thickness)}
+	return bar, wood.RuptureModulus, nil
 }

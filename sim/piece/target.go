@@ -1,6 +1,10 @@
 package piece
 
-import "rockerwright/sim/quantity"
+import (
+	"cmp"
+
+	"rockerwright/sim/quantity"
+)
 
 // A Target is what sizing aims for. What is zero is not asked; of the tilts, which may well
 // be zero, only what is wished.
@@ -55,18 +59,15 @@ type Shop struct {
 // units; common practice, for the springback of steam-bent wood the middle of what makers
 // report, 6 to 10 %, and for the web our judgement.
 func (s Shop) Usual(units quantity.System) Shop {
-	usual := Shop{Spacing: 2 * quantity.In, Cutter: quantity.In / 2, Web: quantity.In / 8, Kerf: quantity.In / 8, Planing: quantity.In / 16, EndWaste: 2 * quantity.In, Springback: 0.08}
+	usual := Shop{Spacing: 2 * quantity.In, Cutter: quantity.In / 2, Web: quantity.In / 8, Kerf: quantity.In / 8,
+		Planing: quantity.In / 16, EndWaste: 2 * quantity.In}
 	if units == quantity.Metric {
-		usual = Shop{Spacing: 0.050, Cutter: 0.012, Web: 0.003, Kerf: 0.003, Planing: 0.0015, EndWaste: 0.050, Springback: 0.08}
+		usual = Shop{Spacing: 0.050, Cutter: 0.012, Web: 0.003, Kerf: 0.003, Planing: 0.0015, EndWaste: 0.050}
 	}
-	for _, m := range []struct{ own, usual *float64 }{
-		{&s.Spacing, &usual.Spacing}, {&s.Cutter, &usual.Cutter}, {&s.Web, &usual.Web}, {&s.Kerf, &usual.Kerf}, {&s.Planing, &usual.Planing},
-		{&s.EndWaste, &usual.EndWaste}, {&s.Springback, &usual.Springback},
-	} {
-		if *m.own == 0 {
-			*m.own = *m.usual
-		}
-	}
+	s.Spacing, s.Cutter = cmp.Or(s.Spacing, usual.Spacing), cmp.Or(s.Cutter, usual.Cutter)
+	s.Web, s.Kerf = cmp.Or(s.Web, usual.Web), cmp.Or(s.Kerf, usual.Kerf)
+	s.Planing, s.EndWaste = cmp.Or(s.Planing, usual.Planing), cmp.Or(s.EndWaste, usual.EndWaste)
+	s.Springback = cmp.Or(s.Springback, 0.08)
 	return s
 }
 
@@ -74,7 +75,8 @@ func (s Shop) Usual(units quantity.System) Shop {
 // where it is not made in a shop.
 func (d Design) Tolerance(m Measure) float64 {
 	for _, s := range []struct{ own, usual float64 }{
-		{d.Shop.Length, lengthTolerance}, {d.Shop.Radius, radiusTolerance}, {d.Shop.Angle, angleTolerance}, {d.Shop.Weight, weightTolerance},
+		{d.Shop.Length, lengthTolerance}, {d.Shop.Radius, radiusTolerance},
+		{d.Shop.Angle, angleTolerance}, {d.Shop.Weight, weightTolerance},
 	} {
 		if s.own > 0 && m.Tolerance == s.usual {
 			return s.own

@@ -86,7 +86,8 @@ func (r Rocker) curve() (*Traced, error) {
 	ways := r.ways()
 	key := "rocker." + ways[0]
 	if len(ways) > 1 {
-		return nil, &KeyError{Key: "rocker." + ways[1], Reason: fmt.Sprintf("the floor edge is given twice, by %s and by %s: keep one (nose and tail stay)", ways[0], ways[1])}
+		return nil, &KeyError{Key: "rocker." + ways[1],
+			Reason: fmt.Sprintf("the floor edge is given twice, by %s and by %s: keep one (nose and tail stay)", ways[0], ways[1])}
 	}
 	read, err := r.rises()
 	if err != nil {
@@ -115,7 +116,8 @@ func (r Rocker) rises() (rises.Row, error) {
 			if turned {
 				i = len(points) - 1 - i
 			}
-			return read, &KeyError{Key: fmt.Sprintf("rocker.points.%d", i+1), Reason: "the points go along the edge from the nose to the tail, each behind the one before: x falls"}
+			return read, &KeyError{Key: fmt.Sprintf("rocker.points.%d", i+1),
+				Reason: "the points go along the edge from the nose to the tail, each behind the one before: x falls"}
 		}
 		read.Ahead, read.Rise = append(read.Ahead, p.X), append(read.Rise, p.Y)
 	}
@@ -126,7 +128,8 @@ func (r Rocker) rises() (rises.Row, error) {
 // curve fits the rises that were read.
 func (m Measured) curve() (*Traced, error) {
 	if len(m.Left) > 0 && len(m.Right) > 0 && len(m.Left) != len(m.Right) {
-		return nil, &KeyError{Key: "measured.right", Reason: fmt.Sprintf("left has %d rises and right %d: read both at the same stations", len(m.Left), len(m.Right))}
+		return nil, &KeyError{Key: "measured.right",
+			Reason: fmt.Sprintf("left has %d rises and right %d: read both at the same stations", len(m.Left), len(m.Right))}
 	}
 	both, err := rowOf("measured", "low_point", m.LowPoint, m.Spacing, mean(m.Left, m.Right))
 	if err != nil {

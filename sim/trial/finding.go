@@ -143,8 +143,11 @@ func hazards(r *check.Report) []Finding {
 
 // troubles are how a misfit is called, and the measure that mends it.
 var troubles = map[check.Trouble][2]string{
-	check.FeetHang: {"feet hang", "seat.front"}, check.KneesUp: {"knees high", "seat.front"}, check.KneesOverChin: {"knees over chin", "seat.front"},
-	check.TooWide: {"hips too wide", "seat.width"}, check.TooDeep: {"seat too deep", "seat.depth"},
+	check.FeetHang:      {"feet hang", "seat.front"},
+	check.KneesUp:       {"knees high", "seat.front"},
+	check.KneesOverChin: {"knees over chin", "seat.front"},
+	check.TooWide:       {"hips too wide", "seat.width"},
+	check.TooDeep:       {"seat too deep", "seat.depth"},
 }
 
 // unfit returns where the seat does not fit its owner, and whom else it does not fit.

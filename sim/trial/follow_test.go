@@ -4,7 +4,6 @@ import (
 	"math"
 	"testing"
 
-	"rockerwright/sim/check"
 	"rockerwright/sim/motion"
 	"rockerwright/sim/quantity"
 )
@@ -13,10 +12,7 @@ import (
 // energy stays what it was, and that it ends far over, before anything has sunk into the
 // floor.
 func TestWhole(t *testing.T) {
-	report, err := check.Check(sized())
-	if err != nil {
-		t.Fatal(err)
-	}
+	report := checked(t, sized())
 	for _, way := range []float64{1, -1} {
 		b := report.Loads[1].Balance
 		edge := b.Back.Angle
@@ -59,10 +55,7 @@ func TestWhole(t *testing.T) {
 // TestFollowIsRock holds that the motion alone is the motion that rock works out.
 func TestFollowIsRock(t *testing.T) {
 	d := sized()
-	whole, err := Rock(d, RockOptions{From: 10 * quantity.Deg})
-	if err != nil {
-		t.Fatal(err)
-	}
+	whole := rocked(t, d, RockOptions{From: 10 * quantity.Deg})
 	alone, err := Follow(whole.Report, RockOptions{From: 10 * quantity.Deg})
 	if err != nil {
 		t.Fatal(err)

@@ -150,7 +150,8 @@ func Follow(r check.Report, options RockOptions) (Rocking, error) {
 	if f.Start, err = start(d, &f, options); err != nil {
 		return f, err
 	}
-	f.Trace = motion.Run(f.Load.Rig, f.Load.Balance, f.Start, motion.Options{Duration: cmp.Or(options.Duration, 30), Losses: f.Losses, Keep: true})
+	whole := motion.Options{Duration: cmp.Or(options.Duration, 30), Losses: f.Losses, Keep: true}
+	f.Trace = motion.Run(f.Load.Rig, f.Load.Balance, f.Start, whole)
 	f.HalvesIn = halvesIn(f.Trace, f.Load.Balance.Rest.Tilt)
 	return f, nil
 }
@@ -175,8 +176,8 @@ func (r Rocking) Whole() (tilt func(time float64) float64, span float64) {
 	}
 	b := r.Load.Balance
 	b.Back.Angle, b.Forward.Angle = math.NaN(), math.NaN() // there is no hilltop ahead any more
-	last := r.Trace.Last
-	fall := motion.Run(r.Load.Rig, b, motion.Start{Tilt: last.Tilt, Rate: last.Rate}, motion.Options{Duration: fallen, Losses: r.Losses, Keep: true})
+	from := motion.Start{Tilt: r.Trace.Last.Tilt, Rate: r.Trace.Last.Rate}
+	fall := motion.Run(r.Load.Rig, b, from, motion.Options{Duration: fallen, Losses: r.Losses, Keep: true})
 	points, time := r.highest(), 0.0
 	for ; time < fall.Duration; time += fallenStep {
 		at := fall.At(time).Tilt

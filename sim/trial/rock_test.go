@@ -16,10 +16,7 @@ import (
 // says when it is tried: just under it comes back, just over it goes over.
 func TestSurvivalAgainstMotion(t *testing.T) {
 	d := sized()
-	r, err := Rock(d, RockOptions{})
-	if err != nil {
-		t.Fatal(err)
-	}
+	r := rocked(t, d, RockOptions{})
 	if len(r.Survivals) < 5 {
 		t.Fatalf("%d survivals", len(r.Survivals))
 	}
@@ -55,16 +52,10 @@ func TestSurvivalAgainstMotion(t *testing.T) {
 // TestLossesHelp holds that with a floor that takes something no trial comes nearer to
 // going over.
 func TestLossesHelp(t *testing.T) {
-	bare, err := Rock(sized(), RockOptions{})
-	if err != nil {
-		t.Fatal(err)
-	}
+	bare := rocked(t, sized(), RockOptions{})
 	lossy := sized()
 	lossy.Floor.Rolling, lossy.Floor.Viscous = 0.002, 2
-	less, err := Rock(lossy, RockOptions{})
-	if err != nil {
-		t.Fatal(err)
-	}
+	less := rocked(t, lossy, RockOptions{})
 	for i, s := range bare.Survivals {
 		if o := less.Survivals[i]; o.Shove < s.Shove*(1-2e-3) { // found to a thousandth
 			t.Errorf("%s: shove %v with losses, %v without", s.Load, o.Shove, s.Shove)
@@ -87,10 +78,7 @@ func TestSurfaces(t *testing.T) {
 	if f, l := d.StaticFloor(), losses(d, nil); f.Friction != 0.05 || l.Rolling != 0.001 {
 		t.Errorf("numbers override: %+v, %+v", f, l)
 	}
-	r, err := Rock(d, RockOptions{From: 12 * quantity.Deg})
-	if err != nil {
-		t.Fatal(err)
-	}
+	r := rocked(t, d, RockOptions{From: 12 * quantity.Deg})
 	if r.Trace.Outcome != sim.FloorLetsGo || r.Trace.Needs <= 0.05 {
 		t.Errorf("%v, needs %v", r.Trace.Outcome, r.Trace.Needs)
 	}
@@ -122,7 +110,8 @@ func TestRockErrors(t *testing.T) {
 	if _, err := Rock(sized(), RockOptions{Load: "nobody"}); err == nil || !strings.Contains(err.Error(), "small woman") {
 		t.Errorf("a load that is not: %v", err)
 	}
-	if _, err := Rock(plain(0.5, 0.3, 0.3, 10, vec(0, 0.6), 1), RockOptions{}); err == nil || !strings.Contains(err.Error(), "does not stand") {
+	if _, err := Rock(plain(0.5, 0.3, 0.3, 10, vec(0, 0.6), 1), RockOptions{}); err == nil ||
+		!strings.Contains(err.Error(), "does not stand") {
 		t.Errorf("a piece that falls: %v", err)
 	}
 	backless := plain(1, 0.3, 0.3, 10, vec(0, 0.5), 1)
@@ -131,19 +120,5 @@ func TestRockErrors(t *testing.T) {
 	}
 	if r, err := Rock(sized(), RockOptions{Force: 100, OnSeat: true, Rate: 0.1}); err != nil || r.Start.Push.At != sized().Seat.Meet() {
 		t.Errorf("a push at the seat: %v, %+v", err, r.Start)
-	}
-}
-
-// TestStops holds that a corner behind the rest is found with what comes after it.
-func TestStops(t *testing.T) {
-	d := sized()
-	d.Rocker = piece.Rocker{Nose: 17 * quantity.In, Arcs: []piece.Arc{{Radius: 42 * quantity.In, Length: 28 * quantity.In}, {Turn: 10 * quantity.Deg}, {Radius: 60 * quantity.In, Length: 8 * quantity.In}}}
-	r, err := Rock(d, RockOptions{})
-	if err != nil || len(r.Stops) != 1 {
-		t.Fatal(err, r.Stops)
-	}
-	s := r.Stops[0]
-	if got := s.To - s.From; math.Abs(got-10*quantity.Deg) > 1e-12 || s.ArmFirst == s.ArmLast {
-		t.Errorf("the corner is %+v", s)
 	}
 }

@@ -18,10 +18,7 @@ func TestRoomHoldsEverybody(t *testing.T) {
 	d.Seat.Behind = 9 * quantity.In
 	d.Sitters = []piece.Sitter{{Name: "owner", Mass: 82}}
 	d.Sitters[0].Person.Sizes[person.Stature] = 1.78
-	r, err := Rock(d, RockOptions{})
-	if err != nil {
-		t.Fatal(err)
-	}
+	r := rocked(t, d, RockOptions{})
 	radius := d.Rocker.Radius
 	furthest, ahead := math.Inf(-1), math.Inf(-1)
 	who := ""

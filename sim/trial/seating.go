@@ -67,7 +67,8 @@ func seating(r check.Report) []SeatTest {
 	up := min(0.300, d.Back.Height)
 	sin, cos := math.Sincos(d.Back.Recline)
 	onBack := r.Placed(r2.Add(d.Seat.Meet(), r2.Scale(up/cos, r2.Vec{X: -sin, Y: cos})))
-	rear := RearForce(r.Edge.Height(along(0.175), 0))                    // loaded seat height, as drawn
+	inSeat := along(0.175)
+	rear := RearForce(r.Edge.Height(inSeat, 0))                          // loaded seat height, as drawn
 	near, nearer := along(d.Seat.Depth-0.060), along(d.Seat.Depth-0.050) // the front edge
 	var list []SeatTest
 	for _, t := range []struct {
@@ -80,9 +81,10 @@ func seating(r check.Report) []SeatTest {
 		{SeatTest{Name: "forward, 600 N at 60 mm from the front edge, 20 N outward",
 			Source: "EN 1022", Confidence: SecondHand, Force: -20}, near, near, -1},
 		{SeatTest{Name: "rearward, 600 N at 175 mm from the back, force at 300 mm over the seat",
-			Source: "ISO 7174-1:1988, 7.1.2 (leaves rocking chairs out)", Confidence: ReadInText, Force: math.NaN()}, along(0.175), onBack, 1},
+			Source: "ISO 7174-1:1988, 7.1.2 (leaves rocking chairs out)", Confidence: ReadInText, Force: math.NaN()}, inSeat, onBack, 1},
 		{SeatTest{Name: fmt.Sprintf("rearward, 600 N on the seat and %.0f N at the back", rear),
-			Source: "EN 1022, fixed back (rocking chairs are a case of their own)", Confidence: FromMemory, Force: rear}, along(0.175), onBack, 1},
+			Source: "EN 1022, fixed back (rocking chairs are a case of their own)", Confidence: FromMemory, Force: rear},
+			inSeat, onBack, 1},
 	} {
 		rig := empty.Rig
 		rig.Body = body.Join(rig.Body, body.Body{Mass: seatLoad / gravity, Centre: t.load})

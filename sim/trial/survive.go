@@ -18,9 +18,9 @@ import (
 type Survival struct {
 	Load          string
 	Back, Forward float64  // largest releases without losses, rad
-	Shove         float64  // least force to the rear at the top of the back for ShoveTime after which it goes over, either way, or the floor lets go, N; NaN without a back
+	Shove         float64  // least force to the rear at the top of the back for ShoveTime that ends its rocking, N; NaN without a back
 	ShoveNone     bool     // none does, up to Shove
-	EndedBy       string   // what ends that shove: goes over backwards, floor lets go, lifts off; "" where none does
+	EndedBy       string   // how that shove ends it: it goes over, either way, the floor lets go, it lifts off; "" where none does
 	Speed         float64  // least speed of the top of the back, to the rear, that takes it over backwards, without losses, m/s
 	Trials        []Result // what becomes of it in other trials
 }

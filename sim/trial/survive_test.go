@@ -8,19 +8,13 @@ func TestShoveSaysWhatEndsIt(t *testing.T) {
 	for _, friction := range []float64{0, 0.05, 0.2} {
 		d := sized()
 		d.Floor.Friction = friction
-		r, err := Rock(d, RockOptions{})
-		if err != nil {
-			t.Fatal(err)
-		}
+		r := rocked(t, d, RockOptions{})
 		for _, s := range r.Survivals {
 			if s.ShoveNone != (s.EndedBy == "") {
 				t.Errorf("%s: none %v, ended by %q", s.Load, s.ShoveNone, s.EndedBy)
 				continue
 			}
-			again, err := Rock(d, RockOptions{Load: s.Load, Force: s.Shove, Duration: 10})
-			if err != nil {
-				t.Fatal(err)
-			}
+			again := rocked(t, d, RockOptions{Load: s.Load, Force: s.Shove, Duration: 10})
 			if got := again.Trace.EndedBy(); got != s.EndedBy {
 				t.Errorf("friction %v, %s: ended by %q, pushed again with %v N by %q", friction, s.Load, s.EndedBy, s.Shove, got)
 			}

@@ -84,7 +84,9 @@ func pageAnswer(t *testing.T, rockerwright, folder string) work {
 	}
 	t.Cleanup(func() { server.Process.Kill(); server.Wait() })
 	home := fmt.Sprintf("http://127.0.0.1:%d", port)
-	asked, err := json.Marshal(map[string]any{"name": "chair.toml", "text": string(design), "changes": []string{"rocker.tail=20-1/2"}, "Form": "x"})
+	asked, err := json.Marshal(map[string]any{
+		"name": "chair.toml", "text": string(design), "changes": []string{"rocker.tail=20-1/2"}, "Form": "x",
+	})
 	if err != nil {
 		t.Fatal(err)
 	}
