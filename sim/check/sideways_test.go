@@ -2,6 +2,7 @@ package check
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -139,3 +140,53 @@ func must[T any](x T, ok bool) T {
 }
 
 func vec(x, y float64) r2.Vec { return r2.Vec{X: x, Y: y} }
+
+// TestWalkFollowsTheSlope: a load rocks ten degrees either way of where it rests on its floor, measured along the
+// edge; a tip that no bend can raise so far is told. What is taken as unnoticed is less than a tape shows.
+func TestWalkFollowsTheSlope(t *testing.T) {
+	d := sized()
+	d.Floor.Slope = 3 * quantity.Deg
+	r := checked(t, d)
+	for i := range r.Loads {
+		l := &r.Loads[i]
+		w := r.Walk(l)
+		if !near((w.From+w.To)/2, l.Balance.Rest.Tilt-d.Floor.Slope, 1e-12) || !near(w.To-w.From, 20*quantity.Deg, 1e-12) {
+			t.Errorf("%s rests at %v and rocks from %v to %v", l.Name, l.Balance.Rest.Tilt, w.From, w.To)
+		}
+	}
+	for by, can := range map[float64]bool{0.05: true, -0.05: true, 0.15: false, -0.12: false, 5: false} { // it stands 0.12 m up
+		if _, ok := risen(rocker.Single(1, 0.4, 0.5), by); ok != can {
+			t.Errorf("a tip is bent up by %v m: %v", by, ok)
+		}
+	}
+	if _, ok := risen(rocker.Single(0.5, 1.5, 0.3), 0.1); ok { // its long nose curls in before
+		t.Error("a short tail is bent up by 0.1 m")
+	}
+	if !multiple(Unnoticed, quantity.In/64) || !(Unnoticed < quantity.In/16) {
+		t.Errorf("%v m of scrub are unnoticed", Unnoticed)
+	}
+	last := r.Releases[len(r.Releases)-1]
+	if !slices.IsSorted(r.Releases) || !multiple(last, quantity.Deg) || last > math.Pi/6 { // a release further goes over mostly
+		t.Errorf("let go from %v", r.Releases)
+	}
+	d.Measured.ScaleStep = 0.4
+	if got := readingsOf(d, r.Edge, nil).ScaleError; got != 0.2 {
+		t.Errorf("scales that show each 0.4 kg are off by %v at most", got)
+	}
+}
+
+// TestAtTheEndOfASettee: who sits at the end has the balance point as far in from the end of any seat, never past its
+// middle; further than half a pair of hips (0.17 m and more, ANSUR II), and by no more than a hand.
+func TestAtTheEndOfASettee(t *testing.T) {
+	end := func(width float64) float64 {
+		d := sized()
+		d.Kind, d.Seat.Width = piece.Settee, width
+		r := checked(t, d)
+		i := slices.IndexFunc(r.Sideways(), func(s Sideway) bool { return s.Load == "one at the end, sitting" })
+		return r.Sideways()[i].Lean
+	}
+	in := 0.6 - end(1.2)
+	if !near(0.7-end(1.4), in, 1e-12) || !multiple(in, 0.01) || in < 0.17 || in > 0.30 || end(0.4) != 0 {
+		t.Errorf("one sits %v and %v in from the end, of a narrow one %v beside the middle", in, 0.7-end(1.4), end(0.4))
+	}
+}

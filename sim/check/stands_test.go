@@ -9,7 +9,6 @@ import (
 
 	"rockerwright/body"
 	"rockerwright/body/person"
-	"rockerwright/rocker"
 	"rockerwright/sim"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
@@ -147,102 +146,6 @@ func spreadByTrying(t *testing.T, d piece.Design) {
 	}
 }
 
-// tilted is somebody of 75 kg on a light piece of one arc of 1 m, drawn as a chain of arcs: the seat moves them along
-// the floor, so the piece rests at atan(X/(R − Y)), X the part of the weight that is behind.
-func tilted(behind float64, units quantity.System) piece.Design {
-	return piece.Design{
-		Units:  units,
-		Rocker: piece.Rocker{Nose: 0.45, Arcs: []piece.Arc{{Radius: 1, Length: 0.95}}},
-		Seat:   piece.Seat{Rear: 0.4, Behind: behind},
-		Parts:  []piece.Part{{Shape: piece.Point, Mass: 5, At: vec(0, 0.3)}},
-		Sitters: []piece.Sitter{{
-			Name: "owner", Mass: 75, Sitting: piece.Place{Ahead: 0.2, Above: 0.2},
-		}},
-		Limits: piece.Limits{RestTilt: 5 * quantity.Deg},
-	}
-}
-
-// TestCureIsTheNearest: what rests too far over is cured by the first whole half inch, or centimetre, of the seat
-// forward or back after which it does not, by the closed form of one arc; what is told that it then gets is that.
-func TestCureIsTheNearest(t *testing.T) {
-	rest := func(behind float64) float64 {
-		return math.Atan2(75*(behind-0.2)/80, 1-(75*0.6+5*0.3)/80)
-	}
-	for _, tt := range []struct {
-		units quantity.System
-		step  float64
-	}{{quantity.Inch, quantity.In / 2}, {quantity.Metric, 0.010}} {
-		for _, way := range []float64{1, -1} { // too far back, too far forward
-			drawn := 0.2 + way*0.070
-			drawn = tt.step * math.Round(drawn/tt.step)
-			r := checked(t, tilted(drawn, tt.units))
-			want := drawn
-			for math.Abs(rest(want)) > 5*quantity.Deg {
-				want -= way * tt.step
-			}
-			if r.Cause != RestsTilted || r.Try == nil || r.Try.Key != "seat.behind_low_point" || !near(r.Try.Value, want, 1e-9) ||
-				!near(r.Try.Got, math.Abs(rest(want)), 1e-9) || r.Try.Limit.Holds || !near(r.Try.Limit.Got, math.Abs(rest(drawn)), 1e-9) {
-				t.Errorf("%v, behind by %v: cause %v, %+v; want %v", tt.units, drawn, r.Cause, r.Try, want)
-			}
-			if key := r.LookAt(r.Try.Limit); key != "seat.behind_low_point" {
-				t.Errorf("the first to look at is %q", key)
-			}
-		}
-	}
-	for key, arcs := range map[string][]piece.Arc{
-		"rocker.arcs.3.flat":   {{Radius: 1, Length: 0.4}, {Radius: 2, Length: 0.4}, {Flat: 0.1}},
-		"rocker.arcs.2.length": {{Flat: 0.1}, {Radius: 1, Length: 0.4}, {Turn: 0.1}},
-	} {
-		if got := lastArc(piece.Design{Rocker: piece.Rocker{Arcs: arcs}}); got != key {
-			t.Errorf("the tail of %+v ends by %s, want %s", arcs, got, key)
-		}
-	}
-}
-
-// TestShares: a limit that gets just what it wants has a share of one, half of what is wanted a half, and of what may
-// be at most so much twice as much nothing; so the worst is the one with the least.
-func TestShares(t *testing.T) {
-	least, most := Limit{Name: "back_margin", Want: 10}, Limit{Name: "rest_tilt", Want: 10, AtMost: true}
-	for _, tt := range []struct{ got, least, most float64 }{{10, 1, 1}, {5, 0.5, 1.5}, {20, 2, 0}, {0, 0, 2}} {
-		least.Got, most.Got = tt.got, tt.got
-		if a, b := least.Share(), most.Share(); a != tt.least || b != tt.most {
-			t.Errorf("of 10 wanted %v: %v, of 10 at most %v", tt.got, a, b)
-		}
-	}
-	r, err := Check(sized())
-	if err != nil || len(r.Look) != 1 {
-		t.Fatal(err, r.Look)
-	}
-	// who is perched is looked at ahead: a bevel's whole degrees, less than is asked of who lies back
-	if l := r.Look[0]; l.Holds != (l.Got >= l.Want) || !multiple(l.Want, quantity.Deg) || l.Want < quantity.Deg ||
-		l.Want >= 15*quantity.Deg {
-		t.Errorf("worth a look: %+v", l)
-	}
-	least.Got, most.Got = 8, 11
-	if worst := worstOf([]Limit{most, least}); worst != 1 { // 0.8 beside 0.9
-		t.Errorf("the worst is %d", worst)
-	}
-}
-
-// TestFurthest scans what is well by hand: the end is that of the first stretch from the middle on, to a thousandth of
-// a cell, on either side; where all is well it is where the looking ends.
-func TestFurthest(t *testing.T) {
-	for _, to := range []float64{180, 40} {
-		for _, end := range []float64{0.03, 0.2, 0.51, 0.77, 0.999} { // of the way
-			well := func(x float64) bool {
-				way := (x - 80) / (to - 80)
-				return way <= end || way > end+1.0/6 && way < end+1.0/3 // two cells further it is well again
-			}
-			if got, want := furthest(well, 80, to), 80+end*(to-80); math.Abs(got-want) > 1.001e-3*math.Abs(to-80)/12 {
-				t.Errorf("from 80 to %v: %v, want %v", to, got, want)
-			}
-		}
-		if got := furthest(func(float64) bool { return true }, 80, to); got != to {
-			t.Errorf("all is well, and it ends at %v of %v", got, to)
-		}
-	}
-}
-
 // TestUpsideDown: a rocker that lies on its two tips, the balance point over the floor, has a rest there, whether or
 // not its tips are as far apart from the low point.
 func TestUpsideDown(t *testing.T) {
@@ -255,56 +158,6 @@ func TestUpsideDown(t *testing.T) {
 			!near(last.Height, -below, 1e-12) {
 			t.Errorf("tail %v: %+v, want one %v over the floor", tail, list, -below)
 		}
-	}
-}
-
-// TestWalkFollowsTheSlope: a load rocks ten degrees either way of where it rests on its floor, measured along the
-// edge; a tip that no bend can raise so far is told. What is taken as unnoticed is less than a tape shows.
-func TestWalkFollowsTheSlope(t *testing.T) {
-	d := sized()
-	d.Floor.Slope = 3 * quantity.Deg
-	r := checked(t, d)
-	for i := range r.Loads {
-		l := &r.Loads[i]
-		w := r.Walk(l)
-		if !near((w.From+w.To)/2, l.Balance.Rest.Tilt-d.Floor.Slope, 1e-12) || !near(w.To-w.From, 20*quantity.Deg, 1e-12) {
-			t.Errorf("%s rests at %v and rocks from %v to %v", l.Name, l.Balance.Rest.Tilt, w.From, w.To)
-		}
-	}
-	for by, can := range map[float64]bool{0.05: true, -0.05: true, 0.15: false, -0.12: false, 5: false} { // it stands 0.12 m up
-		if _, ok := risen(rocker.Single(1, 0.4, 0.5), by); ok != can {
-			t.Errorf("a tip is bent up by %v m: %v", by, ok)
-		}
-	}
-	if _, ok := risen(rocker.Single(0.5, 1.5, 0.3), 0.1); ok { // its long nose curls in before
-		t.Error("a short tail is bent up by 0.1 m")
-	}
-	if !multiple(Unnoticed, quantity.In/64) || !(Unnoticed < quantity.In/16) {
-		t.Errorf("%v m of scrub are unnoticed", Unnoticed)
-	}
-	last := r.Releases[len(r.Releases)-1]
-	if !slices.IsSorted(r.Releases) || !multiple(last, quantity.Deg) || last > math.Pi/6 { // a release further goes over mostly
-		t.Errorf("let go from %v", r.Releases)
-	}
-	d.Measured.ScaleStep = 0.4
-	if got := readingsOf(d, r.Edge, nil).ScaleError; got != 0.2 {
-		t.Errorf("scales that show each 0.4 kg are off by %v at most", got)
-	}
-}
-
-// TestAtTheEndOfASettee: who sits at the end has the balance point as far in from the end of any seat, never past its
-// middle; further than half a pair of hips (0.17 m and more, ANSUR II), and by no more than a hand.
-func TestAtTheEndOfASettee(t *testing.T) {
-	end := func(width float64) float64 {
-		d := sized()
-		d.Kind, d.Seat.Width = piece.Settee, width
-		r := checked(t, d)
-		i := slices.IndexFunc(r.Sideways(), func(s Sideway) bool { return s.Load == "one at the end, sitting" })
-		return r.Sideways()[i].Lean
-	}
-	in := 0.6 - end(1.2)
-	if !near(0.7-end(1.4), in, 1e-12) || !multiple(in, 0.01) || in < 0.17 || in > 0.30 || end(0.4) != 0 {
-		t.Errorf("one sits %v and %v in from the end, of a narrow one %v beside the middle", in, 0.7-end(1.4), end(0.4))
 	}
 }
 

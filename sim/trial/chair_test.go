@@ -1,6 +1,7 @@
 package trial
 
 import (
+	"math"
 	"testing"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -76,4 +77,16 @@ func rocked(t *testing.T, d piece.Design, options RockOptions) Rocking {
 		t.Fatal(err)
 	}
 	return r
+}
+
+const g = 9.80665 // m/s², standard
+
+func near(got, want, tolerance float64) bool { return math.Abs(got-want) <= tolerance }
+
+// multiple reports whether a number is a whole multiple of a step.
+func multiple(x, step float64) bool { return math.Abs(math.Remainder(x, step)) < 1e-9*step }
+
+// turned returns a place as it lies when the piece is tilted, from a point that it is turned about.
+func turned(p, about r2.Vec, tilt float64) r2.Vec {
+	return r2.Rotate(r2.Sub(p, about), tilt, r2.Vec{})
 }
