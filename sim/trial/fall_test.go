@@ -95,8 +95,8 @@ func TestFallEnds(t *testing.T) {
 			t.Fatal(err, r.Trace.End, r.Trace.Duration)
 		}
 		tilt, span = r.Whole()
-		const h = 1e-4                                                                             // s
-		if over := r.Trace.Duration; !near((tilt(over+h)-tilt(over))/h, r.Trace.Last.Rate, 1e-2) { // ½·h times some 10 rad/s²
+		const h = 1e-4 // s; ½·h times some 10 rad/s² is nothing
+		if over := r.Trace.Duration; !near((tilt(over+h)-tilt(over))/h, r.Trace.Last.Rate, 1e-2) {
 			t.Errorf("at the hilltop it turns by %v rad/s, and then on from %v to %v", r.Trace.Last.Rate, tilt(over), tilt(over+h))
 		}
 		return tilt, span
