@@ -142,7 +142,7 @@ func TestMisfitsByHowMuch(t *testing.T) {
 			l := find(t, r, one.Name+", sitting")
 			_, front := l.Rig.Place(d.Seat.FrontEdge(), l.Balance.Rest.Tilt)
 			sizes := one.Person.Sizes
-			if by := front - sizes[person.KneeCrease]; by > 0.012 {
+			if by := front - sizes[person.KneeCrease]; by > reach {
 				want[Misfit{one.Name, FeetHang, by}] = true
 			}
 			if by := sizes[person.Hips] - 0.40; by > 0 {
@@ -151,7 +151,7 @@ func TestMisfitsByHowMuch(t *testing.T) {
 			if by := 0.50 - sizes[person.ThighLength]; by > 0 {
 				want[Misfit{one.Name, TooDeep, by}] = true
 			}
-			if by := l.Figures[0].Knee.Y - l.Figures[0].Hip.Y; by > 0.13 {
+			if by := l.Figures[0].Knee.Y - l.Figures[0].Hip.Y; by > kneesHigh {
 				want[Misfit{one.Name, KneesUp, by}] = true
 			}
 		}
