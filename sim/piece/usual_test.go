@@ -107,8 +107,15 @@ func TestJudgementsKeepToSources(t *testing.T) {
 	}
 }
 
-// TestShopHoldsItsOwn: what a shop says that it holds is taken of all measures of that kind, and of no other.
+// TestShopHoldsItsOwn: what a shop says that it holds is taken of all measures of that kind, and of no other. Where it
+// says nothing a length is held to half an inch or better, no finer than a 64th; and no angle goes beyond a right one.
 func TestShopHoldsItsOwn(t *testing.T) {
+	for _, m := range Measures() {
+		held := m.Tolerance == 0 || m.Tolerance >= quantity.In/64 && m.Tolerance <= quantity.In/2
+		if m.Kind == quantity.Length && !held || m.Kind == quantity.Angle && max(-m.Low, m.High, 10*m.Step) > math.Pi/2 {
+			t.Errorf("%s is held to %v between %v and %v", m.Key, m.Tolerance, m.Low, m.High)
+		}
+	}
 	d := full()
 	d.Shop = Shop{Length: 1e-5, Radius: 2e-5, Angle: 3e-5, Weight: 4e-5}
 	for key, want := range map[string]float64{"seat.depth": 1e-5, "rocker.radius": 2e-5, "back.recline": 3e-5, "piece.weight": 4e-5,
