@@ -51,7 +51,8 @@ func (r Rig) OverTip(m Margin) bool {
 
 var noMargin = Margin{math.NaN(), math.NaN(), math.NaN(), math.NaN(), math.NaN(), 0}
 
-// A Balance is where a rig rests and how near it is to going over.
+// A Balance is where a rig rests and how near it is to going over. The methods of a Rig that ask
+// about its rest panic for one that has none.
 type Balance struct {
 	Outcome    Outcome     // Rocks, NoRest or Neutral
 	Rest       Equilibrium // meaningful only if Outcome is Rocks

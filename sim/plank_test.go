@@ -80,17 +80,3 @@ func TestNeverUpsideDown(t *testing.T) {
 		t.Errorf("it rests at %v rad, %v; lower upside down: %v", b.Rest.Tilt, b.Outcome, lower)
 	}
 }
-
-// TestForwardOfTwo: of two rests as low and as far from upright the one in front is taken, whatever
-// rounding does to their heights.
-func TestForwardOfTwo(t *testing.T) {
-	rng := rand.New(rand.NewPCG(11, 2))
-	for range 200 {
-		middle, side := 0.1+0.1*rng.Float64(), 0.2+0.2*rng.Float64()
-		radius := 1 + rng.Float64()
-		r := chain(t, side+middle/2, rocker.Arc(radius, side), rocker.Arc(0.3, middle), rocker.Arc(radius, side)) // H is 0.6 m
-		if b := r.Balance(); b.Outcome != Rocks || !(b.Rest.Tilt < 0) {
-			t.Errorf("sides of %v m, %v m long, %v m between: at %v, %v", radius, side, middle, b.Rest.Tilt, b.Outcome)
-		}
-	}
-}

@@ -14,10 +14,9 @@ type Pull struct {
 	Sudden float64 // by a pull that comes at once and stays, N
 }
 
-// Pull returns what a hand at q (chair frame, m) must do about the balance b. It panics for one
-// without a rest. A force along the floor at height y has the moment F·y about the
-// contact, so held at a tilt it is m·g·Z/y. The slow pull is the largest of these up to
-// the tip. A pull that comes at once works F·∫y dφ until then, so it tips if that
+// Pull returns what a hand at q (chair frame, m) must do about the balance b. A force along
+// the floor at height y has the moment F·y about the contact, so held at a tilt it is
+// m·g·Z/y. The slow pull is the largest of these up to the tip. A pull that comes at once works F·∫y dφ until then, so it tips if that
 // stays above m·g·(E − E at rest) all along: it is the largest quotient of the two.
 func (r Rig) Pull(b Balance, q r2.Vec) Pull {
 	b.mustRest()
@@ -64,7 +63,7 @@ func (r Rig) Pull(b Balance, q r2.Vec) Pull {
 
 // Effort returns what a hand at q must do to hold the piece one degree back and one degree
 // forward of the rest of b, N; NaN where the hilltop is nearer, for there nothing is to be held:
-// it goes over. It panics for a balance without a rest.
+// it goes over.
 func (r Rig) Effort(b Balance, q r2.Vec) (back, forward float64) {
 	b.mustRest()
 	const degree = math.Pi / 180

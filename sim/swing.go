@@ -14,7 +14,7 @@ type Swing struct {
 
 // Swing lets the rig go at the given tilt from the rest of b (rad, + back), a balance of
 // this rig. A release too small to tell from zero (AtJoint) is the small rock in the limit.
-// It panics for a balance without a rest, and for a release that is not a number.
+// It panics for a release that is not a number.
 func (r Rig) Swing(b Balance, release float64) Swing {
 	lost := Swing{Outcome: Rocks, Release: release, Period: math.NaN(), Reach: math.NaN(), Friction: math.NaN()}
 	period, reach := r.Period(b, release)
@@ -37,7 +37,7 @@ func (r Rig) Swing(b Balance, release float64) Swing {
 // go at the given tilt from the rest of b, s, and the tilt from the rest to which it
 // carries on the other side; both angles in rad, + back. Both are NaN where it does
 // not come back. A floor that only pushes is not asked: a pendulum has a period too. It panics
-// for a balance without a rest, and for a release that is not a number.
+// for a release that is not a number.
 //
 // The period is four falls: from each turning point to the rest and back, by
 // quadrature to 1e-10. It grows without bound as the release nears the lift.
@@ -130,7 +130,7 @@ func (r *Rig) friction(turning float64, rest Equilibrium) float64 {
 // LargestRelease returns the largest tilts from the rest of b (rad, both ≥ 0), back and
 // forward, from which a rig that loses nothing comes back when it is let go: less than the
 // margin on that side, and not so high that it carries over the hilltop on the other. A
-// side without a hilltop is infinite. It panics for a balance without a rest.
+// side without a hilltop is infinite.
 func (r Rig) LargestRelease(b Balance) (back, forward float64) {
 	b.mustRest()
 	return r.largestRelease(b, 1), r.largestRelease(b, -1)
@@ -154,7 +154,7 @@ func (r *Rig) largestRelease(b Balance, side int) float64 {
 
 // LargestRate returns the largest rate at the rest of b (rad/s), back and forward, from
 // which a rig that loses nothing does not go over the hilltop ahead: ½·J·ω² = m·g·lift.
-// It is infinite on a side without one. It panics for a balance without a rest.
+// It is infinite on a side without one.
 func (r Rig) LargestRate(b Balance) (back, forward float64) {
 	b.mustRest()
 	inertia := r.inertia(r.stand(touching(r.Profile, b.Rest.roll)))

@@ -33,27 +33,6 @@ func anyBow(rng *rand.Rand) (Row, bow) {
 	return r, b
 }
 
-// TestBowIsItsIntegral: height and slope against dp/dx = κ and dy/dx = p/√(1 − p²), summed up in
-// small steps by the rule of the middle, which errs by their square.
-func TestBowIsItsIntegral(t *testing.T) {
-	rng := rand.New(rand.NewPCG(9, 1))
-	for range 100 {
-		_, b := anyBow(rng)
-		to := 0.7 * (rng.Float64() - 0.5)
-		y, p := b.height, b.slope
-		const steps = 4000
-		dx := to / steps
-		for i := range steps {
-			half := p + b.curvature[b.arcAt((float64(i)+0.25)*dx)]*dx/2
-			y += dx * half / math.Sqrt(1-half*half)
-			p = half + b.curvature[b.arcAt((float64(i)+0.75)*dx)]*dx/2
-		}
-		if gotY, gotP := b.at(to); math.Abs(gotY-y) > 2e-5 || math.Abs(gotP-p) > 1e-3 { // a joint inside a step
-			t.Errorf("%+v at %v: %v, %v; summed up %v, %v", b, to, gotY, gotP, y, p)
-		}
-	}
-}
-
 // TestSpansFollowTheFit: the chain of a fit's spans passes through every station as high over
 // the low point as the fit does, and ends where the stations do, or where it was told to.
 func TestSpansFollowTheFit(t *testing.T) {

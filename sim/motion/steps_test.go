@@ -70,35 +70,3 @@ func TestOtherWell(t *testing.T) {
 		}
 	}
 }
-
-// TestNoStepOfNothing: a motion lasts just as long as was asked, and no step of it is a rounding of time.
-func TestNoStepOfNothing(t *testing.T) {
-	rng := rand.New(rand.NewPCG(12, 2))
-	r := three(t)
-	b := r.Balance()
-	for range 300 {
-		asked, held := 1+9*rng.Float64(), rng.Float64()
-		start := Start{Tilt: b.Rest.Tilt + 0.1, Push: Push{At: r2.Vec{Y: 1}, Force: 5, Time: held}}
-		trace := Run(r, b, start, Options{Duration: asked, Keep: true})
-		if trace.Duration != asked || trace.End != TimeUp {
-			t.Errorf("asked for %v s: %v s, %v", asked, trace.Duration, trace.End)
-		}
-		for _, s := range trace.steps {
-			if s.span < 1e-9 {
-				t.Errorf("a step of %v s", s.span)
-			}
-		}
-		ends := 0
-		for _, e := range trace.Events {
-			if e.Kind == PushEnd {
-				ends++
-				if e.Time != held {
-					t.Errorf("a push of %v s ends after %v s", held, e.Time)
-				}
-			}
-		}
-		if ends != 1 {
-			t.Errorf("a push of %v s ends %d times", held, ends)
-		}
-	}
-}

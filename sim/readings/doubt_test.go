@@ -6,6 +6,8 @@ import (
 	"strings"
 	"testing"
 
+	"gonum.org/v1/gonum/spatial/r2"
+
 	"rockerwright/body"
 	"rockerwright/rocker/root"
 	"rockerwright/sim"
@@ -75,15 +77,36 @@ func TestTooFewSeconds(t *testing.T) {
 	}
 }
 
-// TestBelievedInertia: of a light piece with a radius of gyration of two metres the rocks are too many seconds, of one
-// with half a metre, as of a long rocking horse, they are believed.
-func TestBelievedInertia(t *testing.T) {
-	for gyration, believed := range map[float64]bool{0.3: true, 0.5: true, 2: false} {
-		b := known
-		b.Inertia = b.Mass * gyration * gyration
-		result, err := readingsOf(t, b).Read()
-		if believed != (err == nil) || believed && math.Abs(result.Body.Inertia/b.Inertia-1) > 1e-6 {
-			t.Errorf("gyration %v m: %v, inertia %v of %v", gyration, err, result.Body.Inertia, b.Inertia)
+// TestLineIsAsSureAsItsReadings: where one scale is read, level or raised, its error moves the line on which the
+// balance point lies by the line's deviation, but for the part of the tape.
+func TestLineIsAsSureAsItsReadings(t *testing.T) {
+	r := readingsOf(t, known)
+	r.Rear, r.RearRaised = 0, 0
+	lines, err := r.lines(known.Mass)
+	if err != nil || len(lines) != 2 {
+		t.Fatal(lines, err)
+	}
+	r.Front, r.FrontRaised = r.Front+usualScale, r.FrontRaised+usualScale
+	moved, _ := r.lines(known.Mass)
+	for i, l := range lines {
+		across := r2.Norm(r2.Sub(l.normal, moved[i].normal))
+		tape := usualTape * math.Cos(math.Asin(r.pairs()[i].raised/r.Apart)) // the tape lies along the marks, the line aslant
+		if want := math.Hypot(moved[i].place-l.place, tape); across != 0 || math.Abs(l.deviation/want-1) > 1e-9 {
+			t.Errorf("%s: sure to %v m, by its readings %v", l.name, l.deviation, want)
+		}
+	}
+}
+
+// TestWeightDoubtedByTwo: two pairs of scales that agree against the weight make it doubtful; where they do not agree
+// with each other either, each pair is.
+func TestWeightDoubtedByTwo(t *testing.T) {
+	for other, want := range map[float64]int{0: 1, 0.4: 1, 3: 2} { // kg
+		r := readingsOf(t, known)
+		r.Weight = known.Mass - 2
+		r.FrontRaised, r.RearRaised = r.FrontRaised*(1+other/known.Mass), r.RearRaised*(1+other/known.Mass)
+		_, doubts, err := r.mass()
+		if err != nil || len(doubts) != want || (doubts[0].Reading == "weight") != (want == 1) {
+			t.Errorf("pairs %v kg apart: %+v, %v", other, doubts, err)
 		}
 	}
 }

@@ -105,15 +105,16 @@ func wornDown(r check.Balanced) (d piece.Design, ok bool) {
 	}
 	nose := r.Design.Rocker.Nose
 	edge := r.Edge.Drawn()
-	before, rest, starts := parted(edge, touches(edge, l.Balance.Rest.Tilt-r.Design.Floor.Slope)-WornOver/2)
+	begin := touches(edge, l.Balance.Rest.Tilt-r.Design.Floor.Slope) - WornOver/2 // from the nose tip
+	before, rest, starts := parted(edge, begin)
 	inside, after, ends := parted(rest, WornOver)
 	if !starts || !ends {
 		return d, false
 	}
 	// the two ends of the stretch, and how it turns between them
-	start, length := nose-lengthOf(before), lengthOf(inside)
+	start := nose - begin
 	from, _ := r.Edge.At(start)
-	to, _ := r.Edge.At(start - length)
+	to, _ := r.Edge.At(start - WornOver)
 	chord := r2.Norm(r2.Sub(to, from))
 	tilt := inside[0].From // of the floor at the nose end of the stretch
 	turn := inside[len(inside)-1].To - tilt
@@ -133,7 +134,7 @@ func wornDown(r check.Balanced) (d piece.Design, ok bool) {
 		at = r2.Add(from, r2.Scale(2*radius*math.Sin(-begins/2), along))
 		low = nose - start - radius*begins
 	case tilt+turn <= 0: // behind the stretch
-		low += radius*flatter - length
+		low += radius*flatter - WornOver
 	case tilt < 0: // on a corner
 		return d, false
 	}
@@ -174,11 +175,4 @@ func parted(edge []rocker.DrawnSpan, at float64) (front, rear []rocker.DrawnSpan
 		at -= s.Length
 	}
 	return nil, nil, false
-}
-
-func lengthOf(edge []rocker.DrawnSpan) (sum float64) {
-	for _, s := range edge {
-		sum += s.Length
-	}
-	return sum
 }

@@ -49,3 +49,25 @@ func TestChancedShapes(t *testing.T) {
 		}
 	}
 }
+
+// TestStrayingCosts: what was drawn costs nothing but what it misses, each thing that is changed costs something more,
+// and two changes what both cost.
+func TestStrayingCosts(t *testing.T) {
+	d := readingChair()
+	d.Target.OneRock = 2
+	q, err := ask(d)
+	if err != nil {
+		t.Fatal(err)
+	}
+	costs := func(s shape) float64 { return q.score(s) - score(q.misses(s)) }
+	radius, nose, tail := q.start, q.start, q.start
+	radius.radii = []float64{q.start.radii[0] * 1.1}
+	nose.nose *= 1.05
+	tail.tail *= 0.95
+	all := radius
+	all.nose, all.tail = nose.nose, tail.tail
+	one := []float64{costs(radius), costs(nose), costs(tail)}
+	if costs(q.start) != 0 || !(slices.Min(one) > 1e-6) || math.Abs(costs(all)-floats.Sum(one)) > 1e-9 {
+		t.Errorf("as drawn %v, each %v, all %v", costs(q.start), one, costs(all))
+	}
+}
