@@ -6,6 +6,7 @@ import (
 	"os"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -14,9 +15,8 @@ import (
 var update = flag.Bool("update", false, "rewrite the expected output of the command tests")
 
 // TestCommands runs each folder of testdata: its args, one a line, in a fresh copy of
-// the folder, against its stdout, stderr and exit: words by bytes, numbers of many digits
-// with a tolerance, for processors round otherwise. Files that the command must write are
-// listed in the folder "wrote".
+// the folder, against its stdout, stderr and exit. Words and layout are held byte for byte. So are numbers, those of many
+// digits with a tolerance, for processors round otherwise, but for answers that rest on estimates ([estimates]).
 func TestCommands(t *testing.T) {
 	cases, err := filepath.Glob("testdata/*/args")
 	if err != nil || len(cases) == 0 {
@@ -50,17 +50,37 @@ func runCommand(t *testing.T, folder string) {
 		golden := filepath.Join(absolute, name)
 		where := "no file"
 		if want, err := os.ReadFile(golden); err == nil {
-			where = unlike(got[name], string(want))
+			compare := unlike
+			if name == "stdout" && estimates(t, absolute, args) {
+				compare = unlikeMasked
+			}
+			where = compare(got[name], string(want))
 		}
 		switch {
-		case where == "":
 		case *update:
 			overwrite(t, golden, got[name])
-		default:
+		case where != "":
 			t.Errorf("%s: %s\ngot:\n%s", name, where, got[name])
 		}
 	}
 	sameFiles(t, absolute, here)
+}
+
+var plain = regexp.MustCompile(`(?m)^(\[body\]|inertia)`)
+
+// estimates reports whether an answer rests on what we take where nothing is said: how people are made and sit, what a
+// piece weighs, how a floor is. What rests on plain numbers alone does not, as a person does not whose inertia is given.
+func estimates(t *testing.T, folder string, args []string) bool {
+	t.Helper()
+	answers := []string{"check", "rock", "size", "whatif", "report", "layout", "measure"}
+	if len(args) > 0 && (!slices.Contains(answers, args[0]) || slices.Contains(args, "--help")) {
+		return false
+	}
+	files, err := filepath.Glob(filepath.Join(folder, "*.toml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return !slices.ContainsFunc(files, func(file string) bool { return plain.MatchString(read(t, file)) })
 }
 
 // sameFiles checks that the files the test came with are as they were: a command only
@@ -94,7 +114,8 @@ func read(t *testing.T, path string) string {
 func TestCradleWords(t *testing.T) {
 	t.Chdir(t.TempDir())
 	startIn(t, ".", "cradle")
-	chairs := regexp.MustCompile(`(?i)\b(backwards|forwards?|front|seat|seated|crest|nose|tail|behind|ahead|top of the back|goes? back|leans? back)\b`)
+	chairs := regexp.MustCompile(`(?i)\b(backwards|forwards?|front|seat|seated|crest|nose|tail|behind|ahead|` +
+		`top of the back|goes? back|leans? back)\b`)
 	entries := regexp.MustCompile(`\b(rocker|seat|target|limits)\.[a-z_]+`)
 	for _, args := range [][]string{
 		{"check", "cradle.toml", "--all"}, {"rock", "cradle.toml"}, {"rock", "cradle.toml", "--from", "75"}, {"whatif", "cradle.toml", "--all"},

@@ -6,11 +6,13 @@ import (
 	"encoding/xml"
 	"fmt"
 	"math"
+	"os"
 	"os/exec"
 	"path/filepath"
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 	"testing"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -79,52 +81,92 @@ func nearest(a, b cutOutline) float64 {
 	return least
 }
 
-// cutDXFs reads DXF files by ezdxf, each in the unit that its header names.
-func cutDXFs(t *testing.T, files []string) (list []cutFile) {
-	t.Helper()
-	pythons := []string{"python3", "/usr/bin/python3"}
+// A dxfRead is what plots/pattern/testdata/read.py prints of a file.
+type dxfRead struct {
+	Version  string
+	Units    [2]int
+	Parts    [][][][2]float64
+	Straight [][]bool
+	Closed   []bool
+	Stock    [][][2]float64
+	Errors   []string
+	Texts    []string
+	Astray   []string `json:"closed_elsewhere"`
+}
+
+// asksDXF starts ezdxf once for all tests, and returns what asks it for a file; nil where it is not installed. Its
+// input ends with this process, and it with that.
+var asksDXF = sync.OnceValue(func() func(path string) (dxfRead, error) {
+	pythons := []string{"/usr/bin/python3", "python3"}
 	with := slices.IndexFunc(pythons, func(p string) bool { return exec.Command(p, "-c", "import ezdxf").Run() == nil })
 	if with < 0 {
+		return nil
+	}
+	c := exec.Command(pythons[with], filepath.Join(testdata, "../../../plots/pattern/testdata/read.py"))
+	c.Stderr = os.Stderr
+	in, err := c.StdinPipe()
+	if err != nil {
+		panic(err)
+	}
+	out, err := c.StdoutPipe()
+	if err != nil {
+		panic(err)
+	}
+	if err := c.Start(); err != nil {
+		panic(err)
+	}
+	answers := json.NewDecoder(out)
+	return func(path string) (r dxfRead, err error) {
+		if _, err := fmt.Fprintln(in, path); err != nil {
+			return r, err
+		}
+		return r, answers.Decode(&r)
+	}
+})
+
+// readDXF reads a DXF file by ezdxf.
+func readDXF(t *testing.T, file string) dxfRead {
+	t.Helper()
+	ask := asksDXF()
+	if ask == nil {
 		t.Skip("NOT CHECKED: no python3 with ezdxf is installed (python3-ezdxf)")
 	}
-	script := filepath.Join(testdata, "../../../plots/pattern/testdata/read.py")
-	for i, line := range strings.Split(strings.TrimSpace(reader(t, pythons[with], append([]string{script}, files...)...)), "\n") {
-		var r struct {
-			Units    [2]int
-			Parts    [][][][2]float64
-			Straight [][]bool
-			Closed   []bool
-			Stock    [][][2]float64
-			Errors   []string
-			Texts    []string
-			Astray   []string `json:"closed_elsewhere"`
-		}
-		if err := json.Unmarshal([]byte(line), &r); err != nil {
-			t.Fatal(err)
-		}
-		unit, known := map[[2]int]float64{{1, 0}: 0.0254, {4, 1}: 1e-3}[r.Units]
-		if !known || len(r.Errors)+len(r.Astray) > 0 || slices.Contains(r.Closed, false) {
-			t.Errorf("%s: units %v, errors %q, closed lines on %q, outlines closed %v", files[i], r.Units, r.Errors, r.Astray, r.Closed)
-		}
-		f, metres := cutFile{texts: r.Texts}, func(points [][2]float64) (list []r2.Vec) {
-			for _, p := range points {
-				list = append(list, r2.Vec{X: p[0] * unit, Y: p[1] * unit})
-			}
-			return list
-		}
-		for k, part := range r.Parts {
-			var o cutOutline
-			for j, stroke := range part {
-				o = append(o, cutStroke{r.Straight[k][j], metres(stroke)})
-			}
-			f.parts = append(f.parts, o)
-		}
-		for _, board := range r.Stock {
-			f.stock = append(f.stock, metres(board))
-		}
-		list = append(list, f)
+	path, err := filepath.Abs(file)
+	if err != nil {
+		t.Fatal(err)
 	}
-	return list
+	r, err := ask(path)
+	if err != nil {
+		t.Fatalf("%s: %v", file, err)
+	}
+	return r
+}
+
+// cutDXF reads a DXF file in the unit that its header names.
+func cutDXF(t *testing.T, file string) cutFile {
+	t.Helper()
+	r := readDXF(t, file)
+	unit, known := map[[2]int]float64{{1, 0}: 0.0254, {4, 1}: 1e-3}[r.Units]
+	if !known || len(r.Errors)+len(r.Astray) > 0 || slices.Contains(r.Closed, false) {
+		t.Errorf("%s: units %v, errors %q, closed lines on %q, outlines closed %v", file, r.Units, r.Errors, r.Astray, r.Closed)
+	}
+	f, metres := cutFile{texts: r.Texts}, func(points [][2]float64) (list []r2.Vec) {
+		for _, p := range points {
+			list = append(list, r2.Vec{X: p[0] * unit, Y: p[1] * unit})
+		}
+		return list
+	}
+	for k, part := range r.Parts {
+		var o cutOutline
+		for j, stroke := range part {
+			o = append(o, cutStroke{r.Straight[k][j], metres(stroke)})
+		}
+		f.parts = append(f.parts, o)
+	}
+	for _, board := range r.Stock {
+		f.stock = append(f.stock, metres(board))
+	}
+	return f
 }
 
 // cutSVG reads an SVG by encoding/xml; its unit is what its width says of its view box.

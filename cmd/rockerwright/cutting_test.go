@@ -69,13 +69,10 @@ func TestCutListAndOutlines(t *testing.T) {
 			if err != nil || len(files) == 0 {
 				t.Fatal(err)
 			}
-			var dxfs []string
+			unit := map[quantity.System]string{quantity.Inch: " (inches).dxf", quantity.Metric: " (millimetres).dxf"}[units]
 			for _, file := range files {
-				name := strings.TrimSuffix(file, " (millimetres).svg")
-				dxfs = append(dxfs, name+map[quantity.System]string{quantity.Inch: " (inches).dxf", quantity.Metric: " (millimetres).dxf"}[units])
-			}
-			for i, b := range cutDXFs(t, dxfs) {
-				name, a := filepath.Base(strings.TrimSuffix(files[i], " (millimetres).svg")), cutSVG(t, files[i])
+				path := strings.TrimSuffix(file, " (millimetres).svg")
+				name, a, b := filepath.Base(path), cutSVG(t, file), cutDXF(t, path+unit)
 				alikeInBoth(t, name, a, b)
 				spacing(t, name, a, tt.gap)
 				spacing(t, name, b, tt.gap)

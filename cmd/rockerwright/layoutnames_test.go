@@ -62,8 +62,8 @@ func TestNamesKeepTheirLetters(t *testing.T) {
 	if err != nil || !marked || !slices.ContainsFunc(table, func(row []string) bool { return row[0] == "stave of the "+name }) {
 		t.Errorf("marked %v, %v: %q", marked, err, table)
 	}
-	if f := cutDXFs(t, []string{"x-layout/" + file}); !slices.Contains(f[0].texts, name) {
-		t.Errorf("DXF has %q", f[0].texts)
+	if texts := cutDXF(t, "x-layout/"+file).texts; !slices.Contains(texts, name) {
+		t.Errorf("DXF has %q", texts)
 	}
 	if files, _ := layoutFiles(t, panelled(t, "headrest")); strings.HasPrefix(files["cut list.csv"], "\ufeff") {
 		t.Error("a list in ASCII begins with a byte order mark")

@@ -149,7 +149,7 @@ func oneLength(t *testing.T, units quantity.System, blocked bool) {
 		}
 		base := "x-layout/for cutting/" + name + "s left and right ("
 		unit := map[quantity.System]string{quantity.Inch: "inches", quantity.Metric: "millimetres"}[units]
-		dxf := cutDXFs(t, []string{base + unit + ").dxf"})[0]
+		dxf := cutDXF(t, base+unit+").dxf")
 		for _, file := range []cutFile{dxf, cutSVG(t, base+"millimetres).svg")} {
 			for _, leg := range file.parts {
 				_, size := extent(leg.points())

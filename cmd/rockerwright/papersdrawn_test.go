@@ -95,25 +95,12 @@ func measuredSVG(t *testing.T, p *madePiece) string {
 // measuredDXF measures the same by ezdxf; the title stands on one line with the part, or on the next.
 func measuredDXF(t *testing.T, p *madePiece) string {
 	t.Helper()
-	path := func(p *madePiece, name string) string {
-		return p.forCutting(name, map[bool]string{false: "inches", true: "millimetres"}[p.metric()], "dxf")
+	open := func(name string) cutFile {
+		return cutDXF(t, p.forCutting(name, map[bool]string{false: "inches", true: "millimetres"}[p.metric()], "dxf"))
 	}
-	if p.shelf.dxf == nil {
-		var files []string
-		for _, each := range p.shelf.pieces {
-			for _, name := range each.parts() {
-				files = append(files, path(each, name))
-			}
-		}
-		list := cutDXFs(t, files)
-		p.shelf.dxf = map[string]cutFile{}
-		for i, file := range files {
-			p.shelf.dxf[file] = list[i]
-		}
-	}
-	texts := p.shelf.dxf[path(p, "rocker")].texts
+	texts := open("rocker").texts
 	first := slices.IndexFunc(texts, func(text string) bool { return strings.HasPrefix(text, "Rocker") })
-	return p.cut(func(name string) cutFile { return p.shelf.dxf[path(p, name)] }) + strings.Join(texts[first:first+2], " ")
+	return p.cut(open) + strings.Join(texts[first:first+2], " ")
 }
 
 // parts are the files for cutting that are measured.

@@ -25,28 +25,20 @@ type madePiece struct {
 	report       string         // the page to keep
 	seen         map[string]any // the answer of the live page
 	saved        string         // the file that it hands over
-	shelf        *shelf
-}
-
-// A shelf keeps what is made of all pieces; DXF files are read in one run of their reader.
-type shelf struct {
-	pieces []*madePiece
-	dxf    map[string]cutFile // by path
 }
 
 // makeAll makes what several papers are read from, in a folder of its own. Report and page are asked for a design that
 // differs from the one typed, with changes that lead back: what they say must be of the changed one.
-func makeAll(t *testing.T) []*madePiece {
+func makeAll(t *testing.T) (made []*madePiece) {
 	t.Helper()
 	ask := livePage(t)
 	folder := t.TempDir()
-	made := &shelf{}
 	files, err := filepath.Glob(filepath.Join(testdata, "papers", "*.toml"))
 	if err != nil || len(files) < 10 {
 		t.Fatalf("%q: %v", files, err)
 	}
 	for _, file := range files {
-		p := &madePiece{typedFile: typedIn(t, read(t, file)), name: strings.TrimSuffix(filepath.Base(file), ".toml"), shelf: made}
+		p := &madePiece{typedFile: typedIn(t, read(t, file)), name: strings.TrimSuffix(filepath.Base(file), ".toml")}
 		p.hand, p.folder = p.typedFile.hand(), filepath.Join(folder, p.name+"-layout")
 		overwrite(t, filepath.Join(folder, p.name+".toml"), p.text)
 		p.layout = p.run(t, "layout", "--paper", "roll 36 in")
@@ -59,9 +51,9 @@ func makeAll(t *testing.T) []*madePiece {
 		p.saved = fmt.Sprint(ask("file", work)["text"])
 		work["more"] = true
 		p.seen = ask("see", work)
-		made.pieces = append(made.pieces, p)
+		made = append(made, p)
 	}
-	return made.pieces
+	return made
 }
 
 // file is the path of the design.

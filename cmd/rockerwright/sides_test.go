@@ -15,7 +15,7 @@ import (
 // behind the low point and its top corner, under 2 1/4 in, 39.75·sin = 21.49; in front, 17/42 rad, 16.54 and 15.65.
 // They are 42 − 39.75·cos = 8.57 and 5.46 high, the floor edge under them 5.92 and 3.03. Past its corner an edge has no height.
 func TestCornersAtTheirPlaces(t *testing.T) {
-	folder, _ := laidOut(t, "")
+	folder, _ := kept(t, "")
 	text := reader(t, "pdftotext", "-layout", filepath.Join(folder, "1 bench card.pdf"), "-")
 	for _, want := range []string{
 		`nose tip, 16 9/16 +3 3/8 +–`, `nose top corner, 15 5/8 +3 +5 7/16`,
@@ -88,7 +88,7 @@ func TestPatternsNameTheirSides(t *testing.T) {
 					continue // a horse has no arms, bent rockers no board
 				}
 				checked++
-				texts := cutDXFs(t, files)[0].texts
+				texts := cutDXF(t, files[0]).texts
 				for _, word := range words {
 					if !slices.Contains(texts, word) {
 						t.Errorf("%s: no %q on %s: %q", kind, word, name, texts)

@@ -1,4 +1,5 @@
-"""Reads DXF files by ezdxf and prints what it found as JSON, a line each; lengths in the file's unit."""
+"""Reads the DXF files that are named, or those on the lines of the standard input, by ezdxf, and prints what it found
+as JSON, a line each; lengths in the file's unit."""
 import json
 import sys
 
@@ -40,5 +41,5 @@ def read(path):
     }
 
 
-for each in sys.argv[1:]:
-    print(json.dumps(read(each)))
+for each in sys.argv[1:] or map(str.strip, sys.stdin):
+    print(json.dumps(read(each)), flush=True)
