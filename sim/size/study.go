@@ -27,6 +27,9 @@ type Study struct {
 // Stopped reports whether the study was stopped before all chairs were made.
 func (s Study) Stopped() bool { return s.Chairs < s.Asked }
 
+// Part returns which part of the chairs so many of them are.
+func (s Study) Part(n int) float64 { return float64(n) / float64(s.Chairs) }
+
 // A Spread says how one quantity lies over the chairs, SI.
 type Spread struct {
 	Quantity          Quantity
