@@ -47,7 +47,7 @@ func TestNoRiseIsMinusNought(t *testing.T) {
 	l := layout.Layout{Design: piece.Design{Units: quantity.Metric}}
 	l.Rises.Low = 1
 	l.Rises.Rows[0] = layout.RiseRow{Rise: -1e-17, Allowed: 0.0008}
-	if got := voiceOf(l.Design).risesBlock(l).Table.Rows[0].Cells[1]; got != "0" {
+	if got := risesBlock(wordingOf(l.Design), l).Table.Rows[0].Cells[1]; got != "0" {
 		t.Errorf("the rise at the low point is %q, want 0", got)
 	}
 }

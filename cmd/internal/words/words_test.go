@@ -126,7 +126,7 @@ func TestNothingWrongIsLeftOut(t *testing.T) {
 		}
 		text := said(t, d, false)
 		flat := strings.Join(strings.Fields(text), " ")
-		v := voiceOf(d)
+		w := wordingOf(d)
 		name := func(l *check.Load) string {
 			owner := ofRole(r.Loads, piece.Owner)
 			if l.Posture == person.ArmsBehindHead {
@@ -168,7 +168,7 @@ func TestNothingWrongIsLeftOut(t *testing.T) {
 			}
 		}
 		for _, m := range r.Misfits {
-			if !strings.Contains(flat, m.Name+": "+v.trouble(m)) && !strings.Contains(flat, ", "+v.trouble(m)) {
+			if !strings.Contains(flat, m.Name+": "+trouble(w.units, m)) && !strings.Contains(flat, ", "+trouble(w.units, m)) {
 				t.Errorf("design %d: how it does not fit %s is not told\n%s", n, m.Name, text)
 			}
 		}
@@ -208,7 +208,7 @@ func TestWeakWood(t *testing.T) {
 			t.Fatalf("the short grain comes to %v only: no case", most)
 		}
 		page := strings.Join(strings.Fields(said(t, d, false)), " ")
-		owner := voiceOf(d).whom(&r)
+		owner := whom(wordingOf(d), &r)
 		for name, text := range map[string]string{"first page": page, "owner's page": owner} {
 			told := strings.Contains(text, "short grain") && strings.Contains(text, percent(most)+" of the bending strength of clear wood. Joints are not looked at.")
 			if told != warned || strings.Contains(text, "WOOD:") != warned {
@@ -369,22 +369,22 @@ func TestRockSays(t *testing.T) {
 
 // TestLetsGoInWords: a floor that would have to pull holds no share of anything, so nothing is said of its friction.
 func TestLetsGoInWords(t *testing.T) {
-	v := voiceOf(chair())
+	w := wordingOf(chair())
 	const tilt = 20 * math.Pi / 180
-	if got, want := v.letsGo(tilt, math.Inf(1), 0), "The rocker lifts off at 20 degrees."; got != want {
+	if got, want := letsGo(w.units, tilt, math.Inf(1), 0), "The rocker lifts off at 20 degrees."; got != want {
 		t.Errorf("said %q, want %q", got, want)
 	}
-	if got, want := v.letsGo(-tilt, 0.41, 0.3), "The floor lets go at 20 degrees; needs 0.41, floor has 0.30."; got != want {
+	if got, want := letsGo(w.units, -tilt, 0.41, 0.3), "The floor lets go at 20 degrees; needs 0.41, floor has 0.30."; got != want {
 		t.Errorf("said %q, want %q", got, want)
 	}
 }
 
 // TestNoPushBeyondTheHilltop: a piece that goes over before one degree has no push for it, whatever number stands there.
 func TestNoPushBeyondTheHilltop(t *testing.T) {
-	v := voiceOf(chair())
+	w := wordingOf(chair())
 	for margin, want := range map[float64]string{0.5: "goes over", 1: "goes over", 1.5: "2 1/4"} {
 		l := &check.Load{Balance: sim.Balance{Back: sim.Margin{Angle: margin * math.Pi / 180}}, EffortBack: 2.25 * pound * sim.Gravity}
-		if got := v.effort(l); got != want {
+		if got := effort(w.units, l); got != want {
 			t.Errorf("with %v degrees to the hilltop the push is %q, want %q", margin, got, want)
 		}
 	}
