@@ -70,3 +70,11 @@ func TestRests(t *testing.T) {
 		t.Errorf("%v and %v, want 2 and 3", a, b)
 	}
 }
+
+// TestYieldSpread: wood that is as much softer as other is stiffer: what they yield are reciprocals of numbers about one.
+func TestYieldSpread(t *testing.T) {
+	least, most := YieldSpread()
+	if math.Abs(1/least+1/most-2) > 1e-12 || !(least < 1) || !(most > 1) {
+		t.Errorf("from %v to %v of the yield", least, most)
+	}
+}

@@ -39,6 +39,15 @@ type Section struct {
 	Least, Most float64 // share of the wood's bending strength, by its spread
 }
 
+// twoDeviations returns a share of what wood bears for wood that bears two standard deviations more, and less.
+func twoDeviations(share, variation float64) (least, most float64) {
+	return share / (1 + 2*variation), share / (1 - 2*variation)
+}
+
+// YieldSpread returns how much of the yield of a back that is worked out it is if the wood is stiffer by two standard
+// deviations, and if it is softer by as much.
+func YieldSpread() (least, most float64) { return twoDeviations(1, piece.ModulusSpread) }
+
 // hankinson is the bending strength at an angle φ to the grain as a part of that along it, by Hankinson's formula
 //
 //	S(φ)/S = q/(sinⁿφ + q·cosⁿφ)
@@ -98,7 +107,7 @@ func (b *Bending) worst(edge rocker.Profile, r piece.Rocker, leg, strength float
 			Stress: 6 * b.Force * arm / (r.Width * depth * depth),
 		}
 		share := section.Stress / strength
-		section.Least, section.Most = share/(1+2*piece.StrengthSpread), share/(1-2*piece.StrengthSpread)
+		section.Least, section.Most = twoDeviations(share, piece.StrengthSpread)
 		if section.Most > b.Along.Most {
 			b.Along = section
 		}
@@ -171,7 +180,7 @@ func (l *Load) lean(d piece.Design, rest func(body.Body) (tilt float64, rocks bo
 		}
 	}
 	g.Share = g.Stress / strength
-	g.Least, g.Most = g.Share/(1+2*piece.StrengthSpread), g.Share/(1-2*piece.StrengthSpread)
+	g.Least, g.Most = twoDeviations(g.Share, piece.StrengthSpread)
 	return g, nil
 }
 

@@ -12,6 +12,7 @@ import (
 	"rockerwright/rocker/bench"
 	"rockerwright/sim/layout"
 	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
 )
 
 // BenchCard returns the card that hangs over the bench: what to draw, bend and cut, and what to
@@ -129,7 +130,7 @@ func tipsBlock(w wording, l layout.Layout) sheet.Block {
 
 // thin writes a thickness to a hundredth of an inch or a tenth of a millimetre, with its unit.
 func thin(u units, x float64) string {
-	return strings.TrimSuffix(strings.TrimRight(fixed(u, x/0.0254, 3, x*1e3, 1), "0"), ".") + " " + u.unit()
+	return strings.TrimSuffix(strings.TrimRight(fixed(u, x/quantity.In, 3, x*1e3, 1), "0"), ".") + " " + u.unit()
 }
 
 // formBlock says what is bent over the form.

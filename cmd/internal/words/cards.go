@@ -239,9 +239,8 @@ func jointBlock(u units, l layout.Layout) sheet.Block {
 		}
 		t := &sheet.Table{Head: []string{"Notched and rabbeted into the seat", "", "", ""}}
 		a, b := leg.Joint[0], leg.Joint[1]
-		area := func(x float64) string { return fixed(u, x/(0.0254*0.0254), 1, x*1e4, 0) }
 		t.Add(row(u, "rabbet", a.Rabbet, b.Rabbet)...)
-		t.Add("glue area of one joint", area(a.GlueArea), area(b.GlueArea), inUnits(u, "sq in", "cm²"))
+		t.Add("glue area of one joint", area(u, a.GlueArea), area(u, b.GlueArea), inUnits(u, "sq in", "cm²"))
 		t.Add(row(u, "largest radius into the seat", a.Transition, b.Transition)...)
 		return sheet.Block{Table: t, Lines: sheet.Says(fmt.Sprintf("A leg of %s square, "+
 			"let into a seat of %s by half of its side (taken, not drawn).",
@@ -249,6 +248,9 @@ func jointBlock(u units, l layout.Layout) sheet.Block {
 	}
 	return sheet.Block{Lines: sheet.Says("For a joint notched and rabbeted into the seat by 1/4 or 1/2 in these legs are too thin.")}
 }
+
+// area writes an area (m²) in square inches or cm².
+func area(u units, x float64) string { return fixed(u, x/(quantity.In*quantity.In), 1, x*1e4, 0) }
 
 // blank is a line to write on, numbered one with the number that a measure has on the measuring sheet.
 const blank = "________"

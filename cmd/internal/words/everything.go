@@ -262,7 +262,7 @@ func gives(u units, r check.Report) []sheet.Block {
 			"the yield goes from %s of that shown, as stiffness spreads (22 %% each, from memory).",
 		u.shop(b.Count, quantity.Count), brief(b.Wood), u.length(b.Width), u.length(b.Thickness), u.length(b.Length),
 		pick(b.Held == body.OneEnd, "fast in the seat, free at the top", "resting in seat and crest rail"),
-		shares(1/(1+2*piece.ModulusSpread), 1/(1-2*piece.ModulusSpread))), noTest)
+		shares(check.YieldSpread())), noTest)
 }
 
 // bends returns how the rockers bend with the heaviest load on one end; nothing where
