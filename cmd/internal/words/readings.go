@@ -171,7 +171,7 @@ func readingsOf(w wording, d piece.Design, loads []*check.Load, remarks remarks)
 
 // effort writes the push for one degree, or that the hilltop is nearer than that.
 func effort(u units, l *check.Load) string {
-	if l.Balance.Back.Angle <= math.Pi/180 {
+	if l.Balance.Back.Angle <= quantity.Deg {
 		return "goes over"
 	}
 	return u.shop(l.EffortBack, quantity.Force)
