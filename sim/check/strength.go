@@ -39,14 +39,11 @@ type Section struct {
 	Least, Most float64 // share of the wood's bending strength, by its spread
 }
 
-// twoDeviations returns a share of what wood bears for wood that bears two standard deviations more, and less.
-func twoDeviations(share, variation float64) (least, most float64) {
-	return share / (1 + 2*variation), share / (1 - 2*variation)
-}
-
 // YieldSpread returns how much of the yield of a back that is worked out it is if the wood is stiffer by two standard
 // deviations, and if it is softer by as much.
-func YieldSpread() (least, most float64) { return twoDeviations(1, piece.ModulusSpread) }
+func YieldSpread() (least, most float64) {
+	return 1 / (1 + 2*piece.ModulusSpread), 1 / (1 - 2*piece.ModulusSpread)
+}
 
 // hankinson is the bending strength at an angle φ to the grain as a part of that along it, by Hankinson's formula
 //
@@ -107,7 +104,7 @@ func (b *Bending) worst(edge rocker.Profile, r piece.Rocker, leg, strength float
 			Stress: 6 * b.Force * arm / (r.Width * depth * depth),
 		}
 		share := section.Stress / strength
-		section.Least, section.Most = twoDeviations(share, piece.StrengthSpread)
+		section.Least, section.Most = share/(1+2*piece.StrengthSpread), share/(1-2*piece.StrengthSpread)
 		if section.Most > b.Along.Most {
 			b.Along = section
 		}
@@ -180,7 +177,7 @@ func (l *Load) lean(d piece.Design, rest func(body.Body) (tilt float64, rocks bo
 		}
 	}
 	g.Share = g.Stress / strength
-	g.Least, g.Most = twoDeviations(g.Share, piece.StrengthSpread)
+	g.Least, g.Most = g.Share/(1+2*piece.StrengthSpread), g.Share/(1-2*piece.StrengthSpread)
 	return g, nil
 }
 

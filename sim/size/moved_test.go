@@ -26,6 +26,17 @@ func TestPart(t *testing.T) {
 	}
 }
 
+// TestMost: of three shares the largest, and of none that is a number nothing.
+func TestMost(t *testing.T) {
+	s := Study{Varied: []Varied{{Key: "a"}, {Key: "b"}, {Key: "c"}}}
+	if most, share := s.Most(Spread{Shares: []float64{0.2, 0.5, 0.3}}); most.Key != "b" || share != 0.5 {
+		t.Errorf("it hangs most on %q with %v, want b with a half", most.Key, share)
+	}
+	if most, share := s.Most(Spread{Shares: []float64{math.NaN(), 0, math.NaN()}}); most.Key != "" || share != 0 {
+		t.Errorf("it hangs on %q with %v, want nothing", most.Key, share)
+	}
+}
+
 // TestMore: each way is set against the radius of the old piece, each rule of the trade against what the same time wants.
 func TestMore(t *testing.T) {
 	old, wanted := readingChair(), readingChair()

@@ -40,6 +40,16 @@ type Spread struct {
 	LeftOver float64
 }
 
+// Most returns the measure on which a quantity hangs most, and its share of the variance; none where none has any.
+func (s Study) Most(spread Spread) (most Varied, share float64) {
+	for k, one := range spread.Shares {
+		if one > share {
+			most, share = s.Varied[k], one
+		}
+	}
+	return most, share
+}
+
 // A Failing says how often a limit fails.
 type Failing struct {
 	Limit check.Limit // of the chair without errors

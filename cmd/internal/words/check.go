@@ -178,9 +178,9 @@ func wrongs(w wording, a *trial.Answer) []sheet.Line {
 			wrong = append(wrong, unfit(w.units, f.Fit))
 		}
 	}
-	text := "every measure is within custom, sitting."
+	text := "every measure is within common practice, sitting."
 	if len(wrong) > 0 {
-		text = strings.Join(wrong, "; ") + " (sitting); the rest within custom."
+		text = strings.Join(wrong, "; ") + " (sitting); the rest within common practice."
 	}
 	return append(lines, sheet.Says(untimed(&a.Report), when(len(a.Fit) > 0, "Fits the owner? %s", upperFirst(text)), misfits(w.units, a))...)
 }

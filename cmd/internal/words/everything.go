@@ -138,7 +138,7 @@ func Notes(r check.Report) []string {
 	return notes
 }
 
-// off says in which way a measure is beyond custom: too much, too little.
+// off says in which way a measure is beyond common practice: too much, too little.
 var off = map[string][2]string{
 	"seat.front":  {"high", "low"},
 	"seat.depth":  {"deep", "shallow"},

@@ -26,7 +26,7 @@ func Like(l size.Likeness, source string, changes []string, take string) sheet.S
 	}
 	s := sheet.Sheet{Title: shortName(w.phrases, l.Wanted.Design) + " · like " + shortName(w.phrases, l.OldPiece.Design), Source: source, Blocks: []sheet.Block{
 		{Lines: oldAndNew(w.units, l, changes)}, {Table: table}, {Lines: append(last, sheet.Says(w.disclaimer)...)}}}
-	s = s.Fitted(1, []string{"tip to tip", "  weight must lift", "back leans, seated", "behind the low point"}, table)
+	s = s.Fitted(1, []string{"tip to tip", "  weight must lift", "back leans, " + w.seated, "behind the low point"}, table)
 	var margins []reading
 	for i, load := range l.Wanted.Loads {
 		choose := func(r *check.Balanced) *check.Load { return &r.Loads[min(i, len(r.Loads)-1)] }

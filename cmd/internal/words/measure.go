@@ -114,7 +114,7 @@ func better(f check.Balanced) string {
 	for _, value := range []readings.Value{f.Read.Above, f.Read.Ahead, f.Read.Inertia, f.Read.Mass} {
 		advice := betters[value.Limits()]
 		if math.IsNaN(value.Value) && f.Read.Untold != "ten_rocks" {
-			advice = "time ten rocks of the empty piece (ten_rocks, let_go)"
+			advice = "time ten rocks of the empty piece, and read from what tilt it is let go"
 		}
 		if advice != "" && !slices.ContainsFunc(said, func(one string) bool { return strings.HasPrefix(one, advice) }) {
 			said = append(said, advice)

@@ -78,7 +78,7 @@ var chairs = phrases{
 
 	rider: "the owner at ease", seated: "seated", owners: "YOUR OWNER",
 	fails: "nearer to going over than we like", falls: "falls",
-	tracks: "rocker.track or seat.width",
+	tracks: "track under [rocker], or width under [seat],",
 	noPull: "Draw [seat] and [back] to learn what a pull at the top of the back does.",
 	legs:   ", legs to the top of the seat",
 	slides: "Slid on a concentric top edge the seat turns about the arc's centre and takes the people along, so it hardly tilts; " +
@@ -131,7 +131,7 @@ var endwise = chairs.but(func(p *phrases) {
 	p.shortForward, p.shortBack, p.reachAhead, p.reachBehind = "foot", "head", "at the foot", "at the head"
 	p.piece, p.owners, p.rider, p.seated = "cradle", "INFANTS", "the first infant", "laden"
 	p.fails, p.falls = "tilted further at rest than we like", "tilts"
-	p.tracks, p.noPull = "rocker.track", "What a pull at the rail does is not worked out."
+	p.tracks, p.noPull = "track under [rocker]", "What a pull at the rail does is not worked out."
 	p.legs, p.slides, p.leans = "", "", ""
 	p.marked, p.dotted = "Against 5 and 10 degrees", " The dotted lines stand at 5 and 10 degrees."
 	p.infants = "Infants: weights and lengths of the CDC growth charts (2000)."

@@ -103,6 +103,11 @@ func rocksOf(w wording) []reading {
 	}, marginOf(w.units, (*check.Balanced).Leaning, "before going "+w.Back, "  weight must lift", back)...)
 }
 
+// restsAs begins the label of how a piece rests, before who is in it.
+func restsAs(d piece.Design) string {
+	return pick(d.Seat.SlopeKnown(), "seat falls, ", "tilts at rest, ")
+}
+
 // restsOf is how the seat falls, empty and with somebody in it.
 func restsOf(w wording, d piece.Design) []reading {
 	tilt := func(l *check.Load) string {
@@ -111,7 +116,7 @@ func restsOf(w wording, d piece.Design) []reading {
 		}
 		return towards(w, l.Balance.Rest.Tilt)
 	}
-	rests := pick(d.Seat.SlopeKnown(), "seat falls, ", "tilts at rest, ")
+	rests := restsAs(d)
 	return []reading{
 		ofLoad(func(r *check.Balanced) *check.Load { return &r.Loads[0] }, rests+"empty", "deg", tilt),
 		ofLoad((*check.Balanced).Seated, rests+w.seated, "deg", tilt),

@@ -42,10 +42,10 @@ func rocked(w wording, r trial.Rocking) []sheet.Line {
 	how := when(r.Released() != 0, "let go %s ", w.degrees(unsigned(r.Released()))) + "from its rest" +
 		when(r.Start.Rate != 0, ", started at %s a second", w.degrees(unsigned(r.Start.Rate))) +
 		when(push.Force != 0, ", pushed with %s for %s s", force(w.units, unsigned(push.Force)), seconds(w.units, push.Time))
-	floor := "a floor that takes nothing and holds any force (name one: floor.surface)"
+	floor := "a floor that takes nothing and holds any force (name one: surface, under [floor])"
 	if surface != piece.NoSurface {
 		floor = [...]string{piece.Hardwood: "hardwood", piece.Boards: "boards", piece.Rug: "a rug", piece.Stone: "stone"}[surface] +
-			when(r.FloorTaken, ", taken for want of floor.surface (our judgement)")
+			when(r.FloorTaken, ", taken, for no surface is named under [floor] (our judgement)")
 	} else if r.Losses != (motion.Losses{}) || d.Floor.Friction > 0 {
 		floor = "the floor of your file"
 	}

@@ -18,12 +18,12 @@ import (
 func Sized(d piece.Design, found size.Solution, others []size.Proposal, source string, changes []string, take string) sheet.Sheet {
 	w := wordingOf(d)
 	lines := append(changed(changes, true), outcome(w, found.Take())...)
-	whole := sizedTable(w, d.Target, found.Proposals, others)
+	whole := sizedTable(w, d, found.Proposals, others)
 	own, theirs := rejected(w.phrases, found.Proposals), append(rejected(w.phrases, others), curves(w.units, found.Proposals[0], others)...)
 	last := []sheet.Line{{Text: "To save one under a new name:", Type: take}, {Text: w.disclaimer}}
-	wanted := wishes(w, d.Target)
+	wanted := wishes(w, d)
 	spare := slices.DeleteFunc( // what a first page can do without, as far as nothing is wanted of it
-		[]string{"one rock from 8 deg", "tip to tip", "push for one degree", "back leans, seated", "  weight must lift"},
+		[]string{"one rock from 8 deg", "tip to tip", "push for one degree", "back leans, " + w.seated, "  weight must lift"},
 		func(label string) bool { return wanted[label] != "" })
 	assemble := func(table *sheet.Table, notes []sheet.Line) sheet.Sheet {
 		return sheet.Sheet{Title: shortName(w.phrases, d) + " · for what it aims for", Source: source,
@@ -31,7 +31,7 @@ func Sized(d piece.Design, found size.Solution, others []size.Proposal, source s
 	}
 	first := assemble(whole, slices.Concat(own, theirs))
 	if !first.Fits() { // the other curves stand under --all
-		first = assemble(sizedTable(w, d.Target, found.Proposals, nil), own)
+		first = assemble(sizedTable(w, d, found.Proposals, nil), own)
 		first.Blocks = append(first.Blocks, sheet.Block{Title: "Two other curves", Lines: theirs, All: true})
 	}
 	even := &sheet.Table{Head: []string{"time of one rock, s", "from 1", "4", "8", "12 degrees", "limits", ""}}
@@ -62,7 +62,7 @@ func Sized(d piece.Design, found size.Solution, others []size.Proposal, source s
 func SizedBlocks(d piece.Design, found size.Solution) []sheet.Block {
 	w := wordingOf(d)
 	return []sheet.Block{{Title: "The rocker for what it aims for", All: true,
-		Lines: outcome(w, found.Take()), Table: sizedTable(w, d.Target, found.Proposals, nil)}}
+		Lines: outcome(w, found.Take()), Table: sizedTable(w, d, found.Proposals, nil)}}
 }
 
 // shownArcs is of how many arcs the even-time rocker of the first page is.
@@ -178,7 +178,7 @@ func rejected(say *phrases, proposals []size.Proposal) []sheet.Line {
 }
 
 // sizedTable sets the rockers beside what is wanted.
-func sizedTable(w wording, target piece.Target, found, others []size.Proposal) *sheet.Table {
+func sizedTable(w wording, d piece.Design, found, others []size.Proposal) *sheet.Table {
 	var columns []Column
 	for _, p := range slices.Concat(found, others) {
 		if Shown(p) && len(columns) < 5 { // so many stand side by side
@@ -187,20 +187,21 @@ func sizedTable(w wording, target piece.Target, found, others []size.Proposal) *
 	}
 	t := sideBySide("The rockers that were found, beside what is wanted", columns, 8, append(rockerOf(w, columns),
 		reading{"one rock from 8 deg", "s", func(c *Column) string { return evenAt(c.even, 2) }}, holds))
-	wanted(t, wishes(w, target))
+	wanted(t, wishes(w, d))
 	return t
 }
 
 // wishes returns what is wanted, by the label of its row.
-func wishes(w wording, t piece.Target) map[string]string {
+func wishes(w wording, d piece.Design) map[string]string {
+	t, rests := d.Target, restsAs(d)
 	return map[string]string{
-		"one rock":               when(t.OneRock > 0, "%.2f", t.OneRock),
-		"seat falls, seated":     pick(t.SeatFalls.Asked, towards(w, t.SeatFalls.Value), ""),
-		"back leans, seated":     pick(t.BackLeans.Asked, w.angle(t.BackLeans.Value), ""),
-		"seat falls, empty":      pick(t.Empty.Asked, towards(w, t.Empty.Value), ""),
-		"before going " + w.Back: pick(t.BackMargin > 0, w.angle(t.BackMargin), ""),
-		"  weight must lift":     pick(t.BackLift > 0, w.bare(t.BackLift), ""),
-		"tip to tip":             pick(t.Longest > 0, w.bare(t.Longest), ""),
+		"one rock":                when(t.OneRock > 0, "%.2f", t.OneRock),
+		rests + w.seated:          pick(t.SeatFalls.Asked, towards(w, t.SeatFalls.Value), ""),
+		"back leans, " + w.seated: pick(t.BackLeans.Asked, w.angle(t.BackLeans.Value), ""),
+		rests + "empty":           pick(t.Empty.Asked, towards(w, t.Empty.Value), ""),
+		"before going " + w.Back:  pick(t.BackMargin > 0, w.angle(t.BackMargin), ""),
+		"  weight must lift":      pick(t.BackLift > 0, w.bare(t.BackLift), ""),
+		"tip to tip":              pick(t.Longest > 0, w.bare(t.Longest), ""),
 	}
 }
 
@@ -237,6 +238,6 @@ func SizedLetter(d piece.Design, found size.Solution, others []size.Proposal) sh
 	w := wordingOf(d)
 	return sheet.Sheet{Title: "To a fellow maker", Blocks: []sheet.Block{
 		{Lines: sheet.Says("You asked what rocker " + shortName(w.phrases, d) + " wants for what you aim for. This is what came out.")},
-		{Lines: outcome(w, found.Take())}, {Table: sizedTable(w, d.Target, found.Proposals, others)},
+		{Lines: outcome(w, found.Take())}, {Table: sizedTable(w, d, found.Proposals, others)},
 		{Lines: append(curves(w.units, found.Proposals[0], others), sheet.Says(radiiAre, w.disclaimer)...)}}}
 }

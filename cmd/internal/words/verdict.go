@@ -258,7 +258,7 @@ func misfits(u units, a *trial.Answer) string {
 	return when(text != "", "%s.", text)
 }
 
-// unfit says by how much one measure is beyond custom.
+// unfit says by how much one measure is beyond common practice.
 func unfit(u units, f *check.Fit) string {
 	what, _, _ := strings.Cut(f.What, ",")
 	return fmt.Sprintf("%s %s too %s", what, u.length(unsigned(f.Change)), pick(f.Change > 0, off[f.Key][1], off[f.Key][0]))

@@ -76,6 +76,7 @@ func whatIfTable(w wording, t size.Table, most int) *sheet.Table {
 		Over:    []string{"", "", w.falls, w.falls, "one", "push", "going", "hold", ""},
 		Head:    []string{"", "change", w.seated, "empty", "rock", "1 deg", w.shortBack, "to", ""},
 		Rows:    []sheet.Row{{Cells: []string{"", "", "deg", "deg", "s", "%", "deg", "+ or -", ""}}},
+		Wrap:    true,
 	}
 	var must, loose []size.Row
 	for _, r := range t.Rows {
@@ -90,23 +91,20 @@ func whatIfTable(w wording, t size.Table, most int) *sheet.Table {
 		must = must[:min(len(must), most-len(loose))]
 	}
 	for _, r := range must {
-		table.Mark(r.Made && !(r.HoldTo >= r.Shop), whatIf(w, r)...)
+		table.Mark(r.Made && !(r.HoldTo >= r.Shop), whatIf(w, t.Report.Design, r)...)
 	}
 	if len(loose) > 0 {
 		table.Add("for the limits these need not be exact:")
 	}
 	for _, r := range loose {
-		table.Add(whatIf(w, r)...)
+		table.Add(whatIf(w, t.Report.Design, r)...)
 	}
 	return table
 }
 
 // whatIf returns the cells of one row: what is changed, by how much, what that does, and to what it must be held.
-func whatIf(w wording, r size.Row) []string {
-	name := r.Key
-	if r.Alteration != size.ChangeMeasure {
-		name = w.renamed.Replace(r.Label)
-	}
+func whatIf(w wording, d piece.Design, r size.Row) []string {
+	name := w.renamed.Replace(labelOf(d, r.Key, r.Label))
 	if r.Alteration == size.Worn {
 		name += " over " + w.length(size.WornOver)
 	}
@@ -177,7 +175,7 @@ func Study(d piece.Design, s size.Study, source string) sheet.Sheet {
 	if s.Unusable > 0 {
 		lines = append(lines, sheet.Wrong(thousands(s.Unusable)+" of them do not rest at all."))
 	}
-	blocks := []sheet.Block{{Lines: lines}, {Table: spreads(w, s)}}
+	blocks := append([]sheet.Block{{Lines: lines}}, spreads(w, d, s)...)
 	failing := &sheet.Table{Caption: "How often each limit fails", Head: []string{"fails", "of 100", ""}}
 	for _, l := range s.Limits {
 		if l.Fails > 0 {
@@ -193,7 +191,7 @@ func Study(d piece.Design, s size.Study, source string) sheet.Sheet {
 			"The errors are drawn in Latin hypercubes of "+thousands(size.Block)+" by a seed, so that the same call gives the same answer.",
 		"The shares are squared regression coefficients times the variance of each measure; "+
 			"what no straight line explains is left over.")}
-	blocks = append(blocks, sheet.Block{Lines: sheet.Says(w.disclaimer)}, sharesTable(w.units, s), made)
+	blocks = append(blocks, sheet.Block{Lines: sheet.Says(w.disclaimer)}, sharesTable(w, d, s), made)
 	return sheet.Sheet{Title: title, Source: source, Blocks: blocks}
 }
 
@@ -213,12 +211,22 @@ func amount(u units, q size.Quantity, x float64) (text, unit string) {
 	return inDegrees(x, 1), "deg"
 }
 
-// spreads returns how each quantity lies, and what it hangs on most.
-func spreads(w wording, s size.Study) *sheet.Table {
-	names := [...]string{size.FallSitting: "seat falls, seated", size.FallEmpty: "seat falls, empty", size.Time: "one rock",
+// quantities names what is read of each chair, in full and over a column.
+func quantities(w wording, d piece.Design) (names, heads [len(size.Readings{})]string) {
+	rests := restsAs(d)
+	names = [...]string{size.FallSitting: rests + w.seated, size.FallEmpty: rests + "empty", size.Time: "one rock",
 		size.Effort: "push for one degree", size.BackMargin: "before going " + w.Back, size.BackLift: "  weight must lift",
 		size.ForwardMargin: "before going " + w.Forward}
-	t := &sheet.Table{Caption: "How the chairs lie", Head: []string{"", "drawn", "5 %", "50 %", "95 %", "", "hangs most on"}}
+	heads = [...]string{size.FallSitting: w.seated, size.FallEmpty: "empty", size.Time: "rock", size.Effort: "push",
+		size.BackMargin: w.shortBack, size.BackLift: "lift", size.ForwardMargin: strings.TrimSpace(w.angleForward)}
+	return names, heads
+}
+
+// spreads returns how each quantity lies, and the measure on which it hangs most, as far as any tells.
+func spreads(w wording, d piece.Design, s size.Study) []sheet.Block {
+	names, _ := quantities(w, d)
+	lie := &sheet.Table{Caption: "How the chairs lie", Head: []string{"", "drawn", "5 %", "50 %", "95 %", ""}}
+	hang := &sheet.Table{Head: []string{"hangs most on", "", ""}, Wrap: true}
 	for _, spread := range s.Spreads {
 		q := spread.Quantity
 		cells, unit := []string{names[q]}, ""
@@ -227,33 +235,25 @@ func spreads(w wording, s size.Study) *sheet.Table {
 			text, unit = amount(w.units, q, x)
 			cells = append(cells, text)
 		}
-		t.Add(append(cells, unit, most(s, spread))...)
-	}
-	return t
-}
-
-// most names the measure on which a quantity hangs most; "" where all are too few to tell.
-func most(s size.Study, spread size.Spread) string {
-	most := 0
-	for k, share := range spread.Shares {
-		if share > spread.Shares[most] {
-			most = k
+		lie.Add(append(cells, unit)...)
+		if most, share := s.Most(spread); share >= 0.01 {
+			hang.Add(strings.TrimSpace(names[q]), percent(share), labelOf(d, most.Key, most.Measure.Label))
 		}
 	}
-	return when(!(spread.Shares[most] < 0.01), "%s %s", s.Varied[most].Key, percent(spread.Shares[most]))
+	return []sheet.Block{{Table: lie}, {Table: hang}}
 }
 
 // sharesTable returns every share.
-func sharesTable(u units, s size.Study) sheet.Block {
-	names := [...]string{size.FallSitting: "seated", size.FallEmpty: "empty", size.Time: "rock", size.Effort: "push",
-		size.BackMargin: "back", size.BackLift: "lift", size.ForwardMargin: "fwd"}
-	name := func(spread size.Spread) string { return names[spread.Quantity] }
-	t := &sheet.Table{Head: sheet.Across("share of the variance, %", s.Spreads, name, "held to")}
+func sharesTable(w wording, d piece.Design, s size.Study) sheet.Block {
+	_, heads := quantities(w, d)
+	head := func(spread size.Spread) string { return heads[spread.Quantity] }
+	t := &sheet.Table{Head: sheet.Across("share of the variance, %", s.Spreads, head, "held to"), Wrap: true}
 	row := func(label, last string, share func(spread size.Spread) float64) {
 		t.Add(sheet.Across(label, s.Spreads, func(spread size.Spread) string { return hundredths(share(spread), 0) }, last)...)
 	}
 	for k, varied := range s.Varied {
-		row(varied.Key, u.with(varied.Tolerance, varied.Measure.Kind), func(spread size.Spread) float64 { return spread.Shares[k] })
+		row(labelOf(d, varied.Key, varied.Measure.Label), w.with(varied.Tolerance, varied.Measure.Kind),
+			func(spread size.Spread) float64 { return spread.Shares[k] })
 	}
 	row("left over", "", func(spread size.Spread) float64 { return spread.LeftOver })
 	return sheet.Block{Title: "What each hangs on", Table: t, All: true}

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -86,6 +87,28 @@ func typed(u units, x float64, kind quantity.Kind) string {
 // typedLengths returns lengths as they are typed to see what each does.
 func typedLengths(u units, lengths []float64) string {
 	return strings.Join(sheet.Across("", lengths, func(x float64) string { return typed(u, x, quantity.Length) })[1:], ",")
+}
+
+// labelOf returns what the measure of a key is called: of one of several parts, people or arcs with the name of that, or
+// its number, in front.
+func labelOf(d piece.Design, key, label string) string {
+	path := strings.Split(key, ".")
+	at := slices.IndexFunc(path, func(word string) bool { return strings.Trim(word, "0123456789") == "" })
+	if at < 1 {
+		return label
+	}
+	name := ""
+	switch n, _ := strconv.Atoi(path[at]); path[at-1] {
+	case "part":
+		name = d.Parts[n-1].Name
+	case "sitter":
+		name = d.Sitters[n-1].Name
+	case "leg":
+		name = d.Legs[n-1].Name
+	case "panel":
+		name = d.Panels[n-1].Name
+	}
+	return cmp.Or(brief(name), path[at]) + ": " + label
 }
 
 // brief returns a name as a sentence or a table has it: cut short, and plain.
