@@ -60,40 +60,82 @@ func problem(text string) string {
 func TestMistakes(t *testing.T) {
 	for _, tt := range []struct{ name, text, want string }{
 		{"sound", text, ""},
-		{"unknown key", with("radius = 42", "radios = 42"), "chair.toml:5:1: rocker.radios: there is no such entry; did you mean rocker.radius?"},
+		{"unknown key", with("radius = 42", "radios = 42"),
+			"chair.toml:5:1: rocker.radios: there is no such entry; did you mean rocker.radius?"},
 		{"unknown section", with("[piece]", "[peice]"), "chair.toml:14:2: peice: there is no such section; did you mean piece?"},
 		{"missing key", with("radius = 42", ""), "chair.toml:4:2: rocker.radius: a rocker needs its radius. For example: radius = 42"},
-		{"wrong unit", with("radius = 42", `radius = "42 lb"`), `chair.toml:5:10: rocker.radius: a length is wanted, and lb is the unit of a weight; "42 lb" is not. For example: radius = 42`},
-		{"negative", with("radius = 42", "radius = -42"), "chair.toml:5:10: rocker.radius: the radius of the floor edge is more than 0; -42 is not. For example: radius = 42"},
-		{"zero", with("tail   = 24", "tail   = 0"), "chair.toml:7:10: rocker.tail: the tail, along the curve from the low point is more than 0; 0 is not. For example: tail = 18"},
-		{"nan", with("radius = 42", "radius = nan"), `chair.toml:5:10: rocker.radius: a length is a finite number; "NaN" is not. For example: radius = 42`},
-		{"infinity", with("radius = 42", "radius = inf"), `chair.toml:5:10: rocker.radius: a length is a finite number; "+Inf" is not. For example: radius = 42`},
-		{"1e308", with("radius = 42", "radius = 1e308"), `chair.toml:5:10: rocker.radius: a length is at most 100 km; "1e+308" is not. For example: radius = 42`},
-		{"3/0", with("radius = 42", `radius = "3/0"`), `chair.toml:5:10: rocker.radius: a length is a number with a unit, and nothing can be parted into 0; "3/0" is not. For example: radius = 42`},
-		{"3/0 bare", with("radius = 42", "radius = 3/0"), `chair.toml:5:10: radius: a length is a number with a unit, and nothing can be parted into 0; "3/0" is not. For example: "17 1/2 in"`},
+		{"wrong unit", with("radius = 42", `radius = "42 lb"`),
+			`chair.toml:5:10: rocker.radius: a length is wanted, and lb is the unit of a weight; "42 lb" is not. For example: radius = 42`},
+		{"negative", with("radius = 42", "radius = -42"),
+			"chair.toml:5:10: rocker.radius: the radius of the floor edge is more than 0; -42 is not. For " +
+				"example: radius = 42"},
+		{"zero", with("tail   = 24", "tail   = 0"),
+			"chair.toml:7:10: rocker.tail: the tail, along the curve from the low point is more than 0; 0 is not. For " +
+				"example: tail = 18"},
+		{"nan", with("radius = 42", "radius = nan"),
+			`chair.toml:5:10: rocker.radius: a length is a finite number; "NaN" is not. For example: radius = 42`},
+		{"infinity", with("radius = 42", "radius = inf"),
+			`chair.toml:5:10: rocker.radius: a length is a finite number; "+Inf" is not. For example: radius = 42`},
+		{"1e308", with("radius = 42", "radius = 1e308"),
+			`chair.toml:5:10: rocker.radius: a length is at most 100 km; "1e+308" is not. For example: radius = 42`},
+		{"3/0", with("radius = 42", `radius = "3/0"`),
+			`chair.toml:5:10: rocker.radius: a length is a number with a unit, and nothing can be parted into 0; "3/0" is not.` +
+				` For example: radius = 42`},
+		{"3/0 bare", with("radius = 42", "radius = 3/0"),
+			`chair.toml:5:10: radius: a length is a number with a unit, and nothing can be parted into 0; "3/0" is not.` +
+				` For example: "17 1/2 in"`},
 		{"given twice", with("tail   = 24", "tail   = 24\ntail = 23"), "chair.toml:8:1: rocker.tail: given twice: keep one"},
 		{"a section twice", with("tail   = 24", "tail   = 24\n[ \"rocker\" ]\nsole = 0"), "chair.toml:8:3: rocker: given twice: keep one"},
-		{"two masses", with("[piece]", "[body]\nmass = 9\ncentre = [1, 17]\n[piece]"), "chair.toml:17:2: piece: the weight of the piece is given twice, under body and under piece: keep one"},
-		{"not a number", with("radius = 42", "radius = true"), "chair.toml:5:10: rocker.radius: a number is wanted here. For example: radius = 42"},
-		{"not a word", with(`kind  = "chair"`, "kind  = 3"), `chair.toml:2:9: kind: this is a word, in quotes. For example: kind = "chair"`},
-		{"wrong word", with(`kind  = "chair"`, `kind  = "sofa"`), `chair.toml:2:9: kind: "sofa" is not one of: chair, settee, cradle, horse. For example: kind = "chair"`},
-		{"first of two sitters", with("weight = 180", "weight = -180"), "chair.toml:18:10: sitter.1.weight: the weight of the person is more than 0; -180 is not. For example: weight = 180"},
-		{"second of two sitters", with("weight = 120", `weight = "120 mm"`), `chair.toml:23:10: sitter.2.weight: a weight is wanted, and mm is the unit of a length; "120 mm" is not. For example: weight = 180`},
-		{"a sitter without weight", with("weight = 120", ""), "chair.toml:21:3: sitter.2.weight: a person has a weight. For example: weight = 180"},
-		{"first of two arcs", with("radius = 42\nnose   = 17\ntail   = 24", "nose = 17\narcs = [\n  {radius = 42, length = 0},\n  {radius = 40, length = 20},\n]"), "chair.toml:7:26: rocker.arcs.1.length: the length of this arc, along the curve is more than 0; 0 is not. For example: length = 16"},
-		{"arcs that make no rocker", with("radius = 42\nnose   = 17\ntail   = 24", "nose = 17\narcs = [\n  {radius = 42, length = 20},\n  {radius = 3, length = 20},\n]"), "chair.toml:8:3: rocker.arcs.2: these arcs make no rocker: the turns come to 360 degrees or more"},
-		{"mass and weight", with("weight = 120", "weight = 120\nmass = 120"), "chair.toml:24:1: sitter.2.mass: given twice, here and as weight: keep one"},
-		{"a person of 4 m", with("weight = 120\nahead  = 6\nabove  = 9", "height = 157"), `chair.toml:23:10: sitter.2.height: a person of 157 in; did you mean "157 cm"?`},
-		{"a person of 10 in", with("weight = 120\nahead  = 6\nabove  = 9", "height = 10"), `chair.toml:23:1: sitter.2.height: height of 10 in: people are 1 ft 6 in to 7 ft 10 in (0.45 to 2.4 m) tall`},
-		{"sizes and a place", with("weight = 120", "weight = 120\nheight = 70"), "chair.toml:24:1: sitter.2.height: this person is placed by numbers, which leave no use for height: keep one of the two"},
-		{"three places", with("[piece]", "[body]\nmass = 9\ncentre = [1, 17, 3]\n[piece]"), "chair.toml:16:18: body.centre.3: a place has two numbers, ahead of the low point and over the floor. For example: [1/2, 17]"},
-		{"no equals sign, before a comment of many words", with("radius = 42", "radius 42  # of the floor edge. a b c d e f g. h i"), "chair.toml:5:7: radius: put an equals sign between the name and the value: radius = 42"},
-		{"a word without quotes", with(`title = "Reading chair"`, "title = Reading chair"), `chair.toml:1:9: title: put quotes round a word: title = "Reading chair"`},
-		{"a dot in quotes", with(`units = "inch"`, `"rocker.radius" = 40`), `chair.toml:3:1: "rocker.radius": there is no such entry; did you mean rocker.radius?`},
-		{"a text without its end", with(`title = "Reading chair"`, `title = "Reading chair`), `chair.toml:1:9: title: the quote at the end is missing: title = "Reading chair"`},
-		{"a text without its end, in the middle", with(`kind  = "chair"`, `kind  = 'chair`), `chair.toml:2:15: this does not end on its line: a quote or a brace } is missing`},
-		{"a text without its end, in a file of CRLF", strings.ReplaceAll(with(`kind  = "chair"`, `kind  = "chair`), "\n", "\r\n"), `chair.toml:2:9: kind: the quote at the end is missing: kind = "chair"`},
-		{"a text in curly quotes", with(`title = "Reading chair"`, "title = “Reading chair”"), `chair.toml:1:9: title: use straight quotes: title = "Reading chair"`},
+		{"two masses", with("[piece]", "[body]\nmass = 9\ncentre = [1, 17]\n[piece]"),
+			"chair.toml:17:2: piece: the weight of the piece is given twice, under body and under piece: keep one"},
+		{"not a number", with("radius = 42", "radius = true"),
+			"chair.toml:5:10: rocker.radius: a number is wanted here. For example: radius = 42"},
+		{"not a word", with(`kind  = "chair"`, "kind  = 3"),
+			`chair.toml:2:9: kind: this is a word, in quotes. For example: kind = "chair"`},
+		{"wrong word", with(`kind  = "chair"`, `kind  = "sofa"`),
+			`chair.toml:2:9: kind: "sofa" is not one of: chair, settee, cradle, horse. For example: kind = "chair"`},
+		{"first of two sitters", with("weight = 180", "weight = -180"),
+			"chair.toml:18:10: sitter.1.weight: the weight of the person is more than 0; -180 is not. For " +
+				"example: weight = 180"},
+		{"second of two sitters", with("weight = 120", `weight = "120 mm"`),
+			`chair.toml:23:10: sitter.2.weight: a weight is wanted, and mm is the unit of a length; "120 mm" is not.` +
+				` For example: weight = 180`},
+		{"a sitter without weight", with("weight = 120", ""),
+			"chair.toml:21:3: sitter.2.weight: a person has a weight. For example: weight = 180"},
+		{"first of two arcs", with("radius = 42\nnose   = 17\ntail   = 24",
+			"nose = 17\narcs = [\n  {radius = 42, length = 0},\n  {radius = 40, length = 20},\n]"),
+			"chair.toml:7:26: rocker.arcs.1.length: the length of this arc, along the curve is more than 0; 0 is not. " +
+				"For example: length = 16"},
+		{"arcs that make no rocker", with("radius = 42\nnose   = 17\ntail   = 24",
+			"nose = 17\narcs = [\n  {radius = 42, length = 20},\n  {radius = 3, length = 20},\n]"),
+			"chair.toml:8:3: rocker.arcs.2: these arcs make no rocker: the turns come to 360 degrees or more"},
+		{"mass and weight", with("weight = 120", "weight = 120\nmass = 120"),
+			"chair.toml:24:1: sitter.2.mass: given twice, here and as weight: keep one"},
+		{"a person of 4 m", with("weight = 120\nahead  = 6\nabove  = 9", "height = 157"),
+			`chair.toml:23:10: sitter.2.height: a person of 157 in; did you mean "157 cm"?`},
+		{"a person of 10 in", with("weight = 120\nahead  = 6\nabove  = 9", "height = 10"),
+			`chair.toml:23:1: sitter.2.height: height of 10 in: people are 1 ft 6 in to 7 ft 10 in (0.45 to 2.4 m) tall`},
+		{"sizes and a place", with("weight = 120", "weight = 120\nheight = 70"),
+			"chair.toml:24:1: sitter.2.height: this person is placed by numbers, which leave no use for height: " +
+				"keep one of the two"},
+		{"three places", with("[piece]", "[body]\nmass = 9\ncentre = [1, 17, 3]\n[piece]"),
+			"chair.toml:16:18: body.centre.3: a place has two numbers, ahead of the low point and over the floor. For " +
+				"example: [1/2, 17]"},
+		{"no equals sign, before a comment of many words",
+			with("radius = 42", "radius 42  # of the floor edge. a b c d e f g. h i"),
+			"chair.toml:5:7: radius: put an equals sign between the name and the value: radius = 42"},
+		{"a word without quotes", with(`title = "Reading chair"`, "title = Reading chair"),
+			`chair.toml:1:9: title: put quotes round a word: title = "Reading chair"`},
+		{"a dot in quotes", with(`units = "inch"`, `"rocker.radius" = 40`),
+			`chair.toml:3:1: "rocker.radius": there is no such entry; did you mean rocker.radius?`},
+		{"a text without its end", with(`title = "Reading chair"`, `title = "Reading chair`),
+			`chair.toml:1:9: title: the quote at the end is missing: title = "Reading chair"`},
+		{"a text without its end, in the middle", with(`kind  = "chair"`, `kind  = 'chair`),
+			`chair.toml:2:15: this does not end on its line: a quote or a brace } is missing`},
+		{"a text without its end, in a file of CRLF", strings.ReplaceAll(with(`kind  = "chair"`, `kind  = "chair`),
+			"\n", "\r\n"), `chair.toml:2:9: kind: the quote at the end is missing: kind = "chair"`},
+		{"a text in curly quotes", with(`title = "Reading chair"`, "title = “Reading chair”"),
+			`chair.toml:1:9: title: use straight quotes: title = "Reading chair"`},
 	} {
 		if got := problem(tt.text); got != tt.want {
 			t.Errorf("%s:\n got %s\nwant %s", tt.name, got, tt.want)
@@ -177,7 +219,8 @@ inertia = "1.5 kg m2"
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, m := range []string{"rocker.radius", "rocker.nose", "rocker.tail", "body.mass", "body.centre.x", "body.centre.y", "body.inertia"} {
+	for _, m := range []string{"rocker.radius", "rocker.nose", "rocker.tail", "body.mass", "body.centre.x",
+		"body.centre.y", "body.inertia"} {
 		_, x, _ := a.Design.Measure(m)
 		_, y, _ := b.Design.Measure(m)
 		if d := *x - *y; d > 1e-15**x || d < -1e-15**x {
@@ -208,9 +251,11 @@ func TestSet(t *testing.T) {
 		t.Errorf("changes %q, want %q first", changed.Changes, want)
 	}
 	for change, want := range map[[2]string]string{
-		{"rocker.taal", "4"}:     "rocker.taal=4: there is no such entry; did you mean rocker.tail?",
-		{"rocker.tail", "-4"}:    "rocker.tail=-4: the tail, along the curve from the low point is more than 0; -4 is not. For example: tail = 18",
-		{"sitter.weight", "4"}:   "sitter.weight=4: there are 2 entries of sitter: say which, counting from 1. For example: sitter.1.weight",
+		{"rocker.taal", "4"}: "rocker.taal=4: there is no such entry; did you mean rocker.tail?",
+		{"rocker.tail", "-4"}: "rocker.tail=-4: the tail, along the curve from the low point is more than 0; -4 is " +
+			"not. For example: tail = 18",
+		{"sitter.weight", "4"}: "sitter.weight=4: there are 2 entries of sitter: say which, counting from 1. For " +
+			"example: sitter.1.weight",
 		{"sitter.3.weight", "4"}: "sitter.3.weight=4: the design has 2 entries of sitter",
 		{"kind", "sofa"}:         `kind=sofa: "sofa" is not one of: chair, settee, cradle, horse. For example: kind = "chair"`,
 	} {

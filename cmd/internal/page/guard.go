@@ -7,7 +7,8 @@ import (
 )
 
 // policy is what the page may load: what is served beside it, and nothing else.
-const policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
+const policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src 'self'; " +
+	"base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
 
 // guard lets through what is asked by one of the site's own names and, where the browser
 // says by which page, by its own: a name that was bound to this machine by somebody else,

@@ -19,7 +19,8 @@ func TestLike(t *testing.T) {
 	old := work(t, "chair")
 	taller := work(t, "chair", "sitter.height=6 ft 4 in", "seat.front=18")
 	var found likeness
-	if err := json.Unmarshal(asked(t, h, "/like", ask{Work: taller, Before: &old, Way: "same time"}).Body.Bytes(), &found); err != nil || !found.Found {
+	if err := json.Unmarshal(asked(t, h, "/like", ask{Work: taller, Before: &old, Way: "same time"}).Body.Bytes(),
+		&found); err != nil || !found.Found {
 		t.Fatalf("%v %+v", err, found)
 	}
 	time := func(w Work) float64 {
@@ -31,7 +32,8 @@ func TestLike(t *testing.T) {
 	}
 	want, before, after := time(old), time(taller), 0.0
 	taller.Changes = append(taller.Changes, found.Changes...)
-	if after = time(taller); after < want-0.02 || after > want+0.02 || before > want-0.02 && before < want+0.02 { // 1/8 in of radius is some 0.01 s
+	// 1/8 in of radius is some 0.01 s
+	if after = time(taller); after < want-0.02 || after > want+0.02 || before > want-0.02 && before < want+0.02 {
 		t.Errorf("one rock takes %.3f s, %.3f s before the change; want %.3f s", after, before, want)
 	}
 }
@@ -53,7 +55,8 @@ func TestFileKeepsComments(t *testing.T) {
 // TestReport holds that the report is the whole one, with the changes in its file.
 func TestReport(t *testing.T) {
 	var made document
-	if err := json.Unmarshal(asked(t, chairSite(t).handler([]string{ourHost}), "/report", ask{Work: work(t, "chair", "rocker.tail=20-1/2")}).Body.Bytes(), &made); err != nil {
+	if err := json.Unmarshal(asked(t, chairSite(t).handler([]string{ourHost}), "/report",
+		ask{Work: work(t, "chair", "rocker.tail=20-1/2")}).Body.Bytes(), &made); err != nil {
 		t.Fatal(err)
 	}
 	if made.Name != "chair-report.html" || !strings.Contains(made.Text, "20-1/2&#34;") || !strings.HasSuffix(made.Text, "</html>\n") {

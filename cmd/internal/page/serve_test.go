@@ -112,7 +112,8 @@ func TestSixteenSliders(t *testing.T) {
 					inUse = heap()
 				}
 				mu.Unlock()
-				time.Sleep(time.Duration(50+chance.IntN(200)) * time.Millisecond) // a hand that drags and looks, and keeps no time with others
+				// a hand that drags and looks, and keeps no time with others
+				time.Sleep(time.Duration(50+chance.IntN(200)) * time.Millisecond)
 			}
 		}()
 	}
@@ -188,7 +189,8 @@ func TestSlowReaders(t *testing.T) {
 		}
 	}
 	for range 5 {
-		took, err := slide(&http.Client{Transport: &http.Transport{DisableKeepAlives: true}, Timeout: 10 * time.Second}, door.URL(), ask{Work: work(t, "chair")})
+		took, err := slide(&http.Client{Transport: &http.Transport{DisableKeepAlives: true},
+			Timeout: 10 * time.Second}, door.URL(), ask{Work: work(t, "chair")})
 		if err != nil {
 			t.Fatalf("nobody is let in: %v", err)
 		}
@@ -215,10 +217,12 @@ func TestHalfBodies(t *testing.T) {
 			t.Fatal(err)
 		}
 		defer c.Close()
-		fmt.Fprintf(c, "POST /see HTTP/1.1\r\nHost: %s\r\nOrigin: http://%s\r\nContent-Type: application/json\r\nContent-Length: 5000\r\n\r\n{", address, address)
+		fmt.Fprintf(c, "POST /see HTTP/1.1\r\nHost: %s\r\nOrigin: http://%s\r\nContent-Type: "+
+			"application/json\r\nContent-Length: 5000\r\n\r\n{", address, address)
 	}
 	time.Sleep(200 * time.Millisecond) // till each is being read
-	if _, err := slide(&http.Client{Transport: &http.Transport{DisableKeepAlives: true}, Timeout: 10 * time.Second}, door.URL(), ask{Work: work(t, "chair")}); err != nil {
+	if _, err := slide(&http.Client{Transport: &http.Transport{DisableKeepAlives: true}, Timeout: 10 * time.Second},
+		door.URL(), ask{Work: work(t, "chair")}); err != nil {
 		t.Errorf("nobody is let in: %v", err)
 	}
 }

@@ -37,7 +37,7 @@ func BenchCard(l layout.Layout, source string) sheet.Sheet {
 // benchPage returns one of the bench's pages, at its foot what was not drawn and what was taken for it.
 func benchPage(w wording, l layout.Layout, page, source string, blocks ...sheet.Block) sheet.Sheet {
 	taken := sheet.Block{Lines: sheet.Says(taken(w.units, l), chairs.disclaimer)}
-	return sheet.Sheet{Title: name(w.phrases, l.Design) + ": " + page, Source: source, Blocks: append(blocks, taken)}
+	return sheet.Sheet{Title: name(l.Design) + ": " + page, Source: source, Blocks: append(blocks, taken)}
 }
 
 // row returns a row whose cells are lengths, with the unit behind them.

@@ -22,8 +22,10 @@ func Check(a trial.Answer, source string, command Command, changes []string) she
 	r := &a.Report
 	w := wordingOf(r.Design)
 	all := slices.Concat(everyLoad(w, *r), fits(w, &a),
-		[]sheet.Block{{Title: "Every limit", All: true, Table: limitTable(w, ranked(r.Limits))}, pulls(w, *r)}, survives(w, a), everySwing(w, *r),
-		[]sheet.Block{{Title: "What this rests on", All: true, Lines: assumptions(w, *r)}, {Title: "Cautions", All: true, Lines: cautions(w.phrases, *r)}})
+		[]sheet.Block{{Title: "Every limit", All: true, Table: limitTable(w, ranked(r.Limits))}, pulls(w, *r)},
+		survives(w, a), everySwing(w, *r),
+		[]sheet.Block{{Title: "What this rests on", All: true, Lines: assumptions(w, *r)},
+			{Title: "Cautions", All: true, Lines: cautions(w.phrases, *r)}})
 	assemble := func(remarks remarks) sheet.Sheet {
 		return sheet.Sheet{Title: title(&r.Balanced), Source: source, Blocks: slices.Concat(
 			[]sheet.Block{{Lines: answer(w, &a, changes, remarks)}}, under(w, &a, command, remarks), all)}
@@ -86,11 +88,11 @@ func title(r *check.Balanced) string {
 	case len(d.Rocker.Arcs) > 0:
 		curve = "rocker of " + counted(len(r.Arcs()), "arc")
 	}
-	return name(w.phrases, d) + " · " + curve + " · drawn in " + inUnits(w.units, "inches", "millimetres")
+	return name(d) + " · " + curve + " · drawn in " + inUnits(w.units, "inches", "millimetres")
 }
 
 // name returns what a heading calls a design.
-func name(say *phrases, d piece.Design) string { return brief(cmp.Or(d.Title, "Untitled "+say.piece)) }
+func name(d piece.Design) string { return brief(cmp.Or(d.Title, "Untitled "+phrasesOf(d).piece)) }
 
 // tape says what can be tested with a tape on the drawing.
 func tape(w wording, r check.Report) sheet.Line {
@@ -180,7 +182,8 @@ func wrongs(w wording, a *trial.Answer) []sheet.Line {
 	if len(wrong) > 0 {
 		text = strings.Join(wrong, "; ") + " (sitting); the rest within common practice."
 	}
-	return append(lines, sheet.Says(untimed(&a.Report), when(len(a.Fit) > 0, "Fits the owner? %s", upperFirst(text)), misfits(w.units, a))...)
+	return append(lines, sheet.Says(untimed(&a.Report), when(len(a.Fit) > 0, "Fits the owner? %s", upperFirst(text)),
+		misfits(w.units, a))...)
 }
 
 // cause says what limits the worst of the limits.

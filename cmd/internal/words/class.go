@@ -57,7 +57,8 @@ func Differences(columns [2]Column) []sheet.Line {
 		n := len(said)
 		for i, l := range loads {
 			if l.Balance.Outcome != sim.Rocks {
-				said = append(said, upperFirst(names[i])+" has no rest that could be set against the other's: "+l.Balance.Outcome.String()+".")
+				said = append(said, upperFirst(names[i])+" has no rest that could be set "+
+					"against the other's: "+l.Balance.Outcome.String()+".")
 			}
 		}
 		return len(said) == n

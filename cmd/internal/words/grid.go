@@ -29,7 +29,8 @@ func Columns(title, source string, columns []Column) sheet.Sheet {
 		ofPiece(w.tail+" tip up", w.unit(), func(r *check.Balanced) string { return w.bare(r.Tape.TailTip) }),
 		ofPiece(w.nose+" tip up", w.unit(), func(r *check.Balanced) string { return w.bare(r.Tape.NoseTip) }),
 		tipToTip(w.units),
-	}, restsOf(w, r.Design), rocksOf(w), marginOf(w.units, (*check.Balanced).Seated, "before going "+w.Forward, "  weight must lift", forward),
+	}, restsOf(w, r.Design), rocksOf(w), marginOf(w.units, (*check.Balanced).Seated, "before going "+w.Forward,
+		"  weight must lift", forward),
 		[]reading{holds}))
 	s := sheet.Sheet{Title: title, Source: source}
 	if by := columns[0].By; len(by) > 0 {

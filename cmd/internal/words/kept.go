@@ -52,10 +52,11 @@ func Keep(a trial.Answer, rocking *trial.Rocking, m Making, more []sheet.Block) 
 	w := wordingOf(r.Design)
 	k := Kept{
 		Title: title(&r.Balanced),
-		Tab:   "Report: " + name(w.phrases, r.Design),
+		Tab:   "Report: " + name(r.Design),
 		Made: fmt.Sprintf("%s · %s · rockerwright %s",
 			sheet.Cut(sheet.Plain(m.Source), 60), m.Date.Format("2 January 2006"), m.Version),
-		First: []sheet.Block{{Lines: append([]sheet.Line{{Label: "CHECKED:", Text: checked(w, r)}}, answer(w, &a, m.Changes, everyRemark)...)}},
+		First: []sheet.Block{{Lines: append([]sheet.Line{{Label: "CHECKED:", Text: checked(w, r)}},
+			answer(w, &a, m.Changes, everyRemark)...)}},
 		Side:  "To scale. The quartered disc is the balance point of all that is drawn in its colour.",
 		Under: under(w, &a, m.Command, everyRemark),
 		Owner: owner(w, &a, rocking),

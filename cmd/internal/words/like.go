@@ -24,7 +24,7 @@ func Like(l size.Likeness, source string, changes []string, take string) sheet.S
 	if take != "" {
 		last = append(last, sheet.Line{Text: "To save one under a new name:", Type: take})
 	}
-	s := sheet.Sheet{Title: shortName(w.phrases, l.Wanted.Design) + " · like " + shortName(w.phrases, l.OldPiece.Design), Source: source, Blocks: []sheet.Block{
+	s := sheet.Sheet{Title: shortName(l.Wanted.Design) + " · like " + shortName(l.OldPiece.Design), Source: source, Blocks: []sheet.Block{
 		{Lines: oldAndNew(w.units, l, changes)}, {Table: table}, {Lines: append(last, sheet.Says(w.disclaimer)...)}}}
 	s = s.Fitted(1, []string{"tip to tip", "  weight must lift", "back leans, " + w.seated, "behind the low point"}, table)
 	var margins []reading
@@ -85,8 +85,8 @@ func ruleTable(u units, l size.Likeness) sheet.Block {
 }
 
 // shortName returns what a piece is called, short enough for a heading of two.
-func shortName(say *phrases, d piece.Design) string {
-	return sheet.Cut(sheet.Plain(cmp.Or(d.Title, "untitled "+say.piece)), 26)
+func shortName(d piece.Design) string {
+	return sheet.Cut(sheet.Plain(cmp.Or(d.Title, "untitled "+phrasesOf(d).piece)), 26)
 }
 
 // oldAndNew says what is kept, and what the new piece does with the radius it is drawn with.
@@ -145,7 +145,7 @@ const radiiAre = "Radii are of the floor edge: pin to the outside of the pencil,
 // LikeLetter returns the answer of [Like] as a letter to another maker.
 func LikeLetter(l size.Likeness, changes []string) sheet.Sheet {
 	w := wordingOf(l.Wanted.Design)
-	old, now := shortName(w.phrases, l.OldPiece.Design), shortName(w.phrases, l.Wanted.Design)
+	old, now := shortName(l.OldPiece.Design), shortName(l.Wanted.Design)
 	if old == now {
 		now = "it again with " + cmp.Or(list(changes), "nothing changed")
 	}
@@ -155,9 +155,11 @@ func LikeLetter(l size.Likeness, changes []string) sheet.Sheet {
 		"raise the balance point and keep the radius, and that piece gets smaller, " +
 		"so the rock gets slower and the chair less sure of its rest."
 	return sheet.Sheet{Title: "To a fellow maker", Blocks: []sheet.Block{
-		{Lines: sheet.Says("You like how " + old + " rocks and are making " + now + ". What radius does it want?")}, {Lines: sheet.Says(why)},
+		{Lines: sheet.Says("You like how " + old + " rocks and are making " + now + ". What radius does it want?")},
+		{Lines: sheet.Says(why)},
 		{Lines: oldAndNew(w.units, l, nil)}, {Lines: whenChosen(w.units, l)}, {Table: likeTable(w, l)},
-		{Lines: append(rulesInBrief(w.units, l), sheet.Says(radiiAre+" Seat heights and the place of the low point are as drawn.", w.disclaimer)...)}}}
+		{Lines: append(rulesInBrief(w.units, l), sheet.Says(radiiAre+" Seat heights and the place of the low "+
+			"point are as drawn.", w.disclaimer)...)}}}
 }
 
 // rulesInBrief says on the first page how far the rules of the trade lie apart here.

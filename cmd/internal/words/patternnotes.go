@@ -44,7 +44,8 @@ func formNote(u units, l layout.Layout) []string {
 		}
 	}
 	if s := l.Strips; s != nil {
-		lines = append(lines, fmt.Sprintf("%s of %s, %s long", counted(s.Stack.Strips, "strip"), thin(u, s.Strip), u.length(s.Stack.Length)))
+		lines = append(lines, fmt.Sprintf("%s of %s, %s long", counted(s.Stack.Strips, "strip"), thin(u, s.Strip),
+			u.length(s.Stack.Length)))
 	}
 	return lines
 }
@@ -170,7 +171,7 @@ func LaidOut(l layout.Layout, folder string, files []Laid) sheet.Sheet {
 		lines = append(lines, sheet.Line{Label: "NO:", Bad: true,
 			Text: "a limit does not hold for this design: look at it with rockerwright check before you cut wood."})
 	}
-	return sheet.Sheet{Title: name(w.phrases, l.Design) + ": layout", Blocks: []sheet.Block{{Table: t}, {Lines: lines}}}
+	return sheet.Sheet{Title: name(l.Design) + ": layout", Blocks: []sheet.Block{{Table: t}, {Lines: lines}}}
 }
 
 // A LegLabel is what is written at a leg in its two views.

@@ -138,10 +138,12 @@ var endwise = chairs.but(func(p *phrases) {
 	p.disclaimer = judged + "Look at 5 and 10 degrees of tilt; fit a lock and stops by the current local standard; " +
 		"never leave an infant in an unlocked cradle."
 	p.beware = []string{
-		"Infants have died in cradles that rested tilted by more than 5 degrees with the lock not used (published case series, 1991 to 1997). " +
+		"Infants have died in cradles that rested tilted by more than 5 degrees with the lock not used (published " +
+			"case series, 1991 to 1997). " +
 			"Look at the lines at 5 and at 10 degrees; a curve alone cannot hold a cradle within 5 degrees: " +
 			"fit stops and a lock that a child cannot open.",
-		"Sideways tilt and the slope from head to foot are two different angles with different limits in the standards. Read the current one.",
+		"Sideways tilt and the slope from head to foot are two different angles with different limits in the " +
+			"standards. Read the current one.",
 		"The bedding, the height of the sides and the gaps are outside this calculation."}
 	p.whoever = " Stop using it when the child weighs more, can sit, pull up or push up on hands and knees, " +
 		"or reaches the age that your local standard names, whichever comes first (common practice)."

@@ -86,7 +86,8 @@ func rockerOf(w wording, columns []Column) []reading {
 		ofPiece(w.nose+" along the curve", w.unit(), func(r *check.Balanced) string { n, _ := r.Edge.Reach(); return w.bare(n) }),
 		ofPiece(w.tail+" along the curve", w.unit(), func(r *check.Balanced) string { _, t := r.Edge.Reach(); return w.bare(t) }))
 	if columns[0].Report.Design.Seat.SlopeKnown() {
-		list = append(list, ofPiece("behind the low point", w.unit(), func(r *check.Balanced) string { return w.bare(r.Design.Seat.Behind) }))
+		list = append(list, ofPiece("behind the low point", w.unit(),
+			func(r *check.Balanced) string { return w.bare(r.Design.Seat.Behind) }))
 	}
 	list = append(append(list, tipToTip(w.units)), restsOf(w, columns[0].Report.Design)...)
 	list = append(list, ofLoad((*check.Balanced).Seated, "back leans, "+w.seated, "deg",
@@ -167,7 +168,8 @@ func readingsOf(w wording, d piece.Design, loads []*check.Load, remarks remarks)
 	}
 	row("one rock, there+back", "seconds", func(l *check.Load) string { return seconds(w.units, l.Balance.Period) })
 	if _, known := d.TopOfBack(); known && remarks > noPush {
-		row("push for one degree", quantity.Unit(quantity.Force, w.System)+", at top", func(l *check.Load) string { return effort(w.units, l) })
+		row("push for one degree", quantity.Unit(quantity.Force, w.System)+", at top",
+			func(l *check.Load) string { return effort(w.units, l) })
 	}
 	margin(w.shortBack, back)
 	margin(w.shortForward, forward)

@@ -124,7 +124,8 @@ func fates(w wording, r trial.Rocking) []sheet.Block {
 	for i, s := range r.Survivals {
 		for _, f := range s.Trials {
 			if bad := f.Outcome != sim.Rocks; bad || i == min(1, len(r.Survivals)-1) {
-				t.Mark(bad, brief(s.Load)+": "+w.renamed.Replace(f.Name), w.renamed.Replace(f.Outcome.String()), w.angle(f.Margin), percent(f.Lift))
+				t.Mark(bad, brief(s.Load)+": "+w.renamed.Replace(f.Name), w.renamed.Replace(f.Outcome.String()),
+					w.angle(f.Margin), percent(f.Lift))
 			}
 		}
 	}

@@ -26,7 +26,7 @@ func Sized(d piece.Design, found size.Solution, others []size.Proposal, source s
 		[]string{"one rock from 8 deg", "tip to tip", "push for one degree", "back leans, " + w.seated, "  weight must lift"},
 		func(label string) bool { return wanted[label] != "" })
 	assemble := func(table *sheet.Table, notes []sheet.Line) sheet.Sheet {
-		return sheet.Sheet{Title: shortName(w.phrases, d) + " · for what it aims for", Source: source,
+		return sheet.Sheet{Title: shortName(d) + " · for what it aims for", Source: source,
 			Blocks: []sheet.Block{{Lines: lines}, {Table: table}, {Lines: slices.Concat(notes, last)}}}.Fitted(1, spare, whole)
 	}
 	first := assemble(whole, slices.Concat(own, theirs))
@@ -237,7 +237,7 @@ func evenAt(periods []float64, n int) string {
 func SizedLetter(d piece.Design, found size.Solution, others []size.Proposal) sheet.Sheet {
 	w := wordingOf(d)
 	return sheet.Sheet{Title: "To a fellow maker", Blocks: []sheet.Block{
-		{Lines: sheet.Says("You asked what rocker " + shortName(w.phrases, d) + " wants for what you aim for. This is what came out.")},
+		{Lines: sheet.Says("You asked what rocker " + shortName(d) + " wants for what you aim for. This is what came out.")},
 		{Lines: outcome(w, found.Take())}, {Table: sizedTable(w, d, found.Proposals, others)},
 		{Lines: append(curves(w.units, found.Proposals[0], others), sheet.Says(radiiAre, w.disclaimer)...)}}}
 }

@@ -19,8 +19,9 @@ func WhatIf(t size.Table, source string, changes []string) sheet.Sheet {
 	all := len(t.Rows)
 	assemble := func(rows int) sheet.Sheet {
 		more := when(rows < all, "%d more that do less: --all.", all-rows)
-		return sheet.Sheet{Title: shortName(w.phrases, t.Report.Design) + " · what each measure does", Source: source, Blocks: []sheet.Block{
-			{Lines: lines}, {Table: whatIfTable(w, t, rows)}, {Lines: sheet.Says(more, w.disclaimer)}}}
+		return sheet.Sheet{Title: shortName(t.Report.Design) + " · what each measure does", Source: source,
+			Blocks: []sheet.Block{
+				{Lines: lines}, {Table: whatIfTable(w, t, rows)}, {Lines: sheet.Says(more, w.disclaimer)}}}
 	}
 	rows := all
 	short := assemble(rows)
@@ -50,9 +51,11 @@ func whatIfNow(w wording, t size.Table) []sheet.Line {
 	if math.IsNaN(t.Now[size.Time]) {
 		rock = "none"
 	}
-	made := pick(t.Fails > 0, "a limit fails in "+inHundred(t.Fails)+" of 100 "+w.piece+"s", "no limit fails in any of "+many(w.phrases, size.Block))
+	made := pick(t.Fails > 0, "a limit fails in "+inHundred(t.Fails)+" of 100 "+w.piece+"s",
+		"no limit fails in any of "+many(w.phrases, size.Block))
 	now := fmt.Sprintf("%s %s %s, %s empty, in degrees; one rock %s; %s before going %s, leaning furthest.",
-		falls, towards(w, t.Now[size.FallSitting]), w.seated, towards(w, t.Now[size.FallEmpty]), rock, w.degrees(t.Now[size.BackMargin]), w.Back)
+		falls, towards(w, t.Now[size.FallSitting]), w.seated, towards(w, t.Now[size.FallEmpty]), rock,
+		w.degrees(t.Now[size.BackMargin]), w.Back)
 	return []sheet.Line{{Label: "NOW:", Text: now},
 		{Label: "MADE:", Text: "with every measure held as a shop usually does, " + made + ".", Bad: t.Fails > 0.05}}
 }
@@ -158,7 +161,7 @@ func whatIfAssumptions(w wording, d piece.Design) sheet.Block {
 // Study returns the sheet of many chairs as a shop makes them.
 func Study(d piece.Design, s size.Study, source string) sheet.Sheet {
 	w := wordingOf(d)
-	title := fmt.Sprintf("%s · %s made as a shop does", shortName(w.phrases, d), many(w.phrases, s.Chairs))
+	title := fmt.Sprintf("%s · %s made as a shop does", shortName(d), many(w.phrases, s.Chairs))
 	var lines []sheet.Line
 	if s.Stopped() {
 		lines = append(lines, sheet.Line{Label: "STOPPED:", Bad: true,
