@@ -205,29 +205,16 @@ func taken(u units, l layout.Layout) string {
 	for _, w := range l.Taken {
 		texts = append(texts, fmt.Sprintf("%s legs plumb %s", w, takenUnder(w)))
 	}
-	type size struct {
-		taken, drawn float64
-		way          string
-	}
-	sizes := func(what string, sizes ...size) {
-		var said []string
-		for _, s := range sizes {
-			if s.drawn == 0 {
-				said = append(said, u.length(s.taken)+s.way)
-			}
-		}
-		if len(said) > 0 {
-			texts = append(texts, what+" "+list(said))
-		}
+	size := func(taken, drawn float64, way string) string { return when(drawn == 0, "%s %s", u.length(taken), way) }
+	sizes := func(what string, sizes ...string) string {
+		said := list(given(sizes...))
+		return when(said != "", "%s %s", what, said)
 	}
 	rocker, arms := l.Design.Rocker, l.Design.Arms
-	sizes("rockers", size{l.Rocker.Depth, rocker.Depth, " deep"}, size{l.Rocker.Width, rocker.Width, " wide"})
-	if drawn, _ := l.Design.ArmsOr(); l.ArmsTaken {
-		sizes("arms", size{drawn.Length, arms.Length, " long"}, size{drawn.Width, arms.Width, " wide"})
-	}
-	if l.MadeTaken {
-		texts = append(texts, "rockers "+pick(l.Made == piece.Laminated, "glued up from strips", "sawn from a board"))
-	}
+	drawn, _ := l.Design.ArmsOr()
+	texts = given(append(texts, sizes("rockers", size(l.Rocker.Depth, rocker.Depth, "deep"), size(l.Rocker.Width, rocker.Width, "wide")),
+		pick(l.ArmsTaken, sizes("arms", size(drawn.Length, arms.Length, "long"), size(drawn.Width, arms.Width, "wide")), ""),
+		when(l.MadeTaken, "rockers %s", pick(l.Made == piece.Laminated, "glued up from strips", "sawn from a board")))...)
 	said := when(len(texts) > 0, "NOT DRAWN, SO TAKEN: %s.", strings.Join(texts, "; "))
 	for _, w := range l.OffRocker {
 		said += fmt.Sprintf(" NOT DRAWN, SO LEFT OUT: the %s legs, which miss this rocker %s.", w, takenUnder(w))

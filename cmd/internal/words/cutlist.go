@@ -51,18 +51,9 @@ func bulk(u units, c layout.Cut) string {
 // "" where there is nothing to say.
 func CutRemark(l layout.Layout, c layout.Cut) string {
 	w := wordingOf(l.Design)
-	grain := pick(c.Seat, "the grain runs front to back", "")
-	var over []string
-	if c.Wider {
-		over = append(over, "wider than your boards ("+w.length(l.Shop.StockWidth)+")")
-	}
-	if c.Thicker {
-		over = append(over, "thicker than your boards ("+w.length(l.Shop.StockThick)+")")
-	}
-	if len(over) == 0 {
-		return grain
-	}
-	return grain + pick(c.Seat, "; ", "") + "rough, it is " + list(over) + ": glue it up"
+	over := list(given(when(c.Wider, "wider than your boards (%s)", w.length(l.Shop.StockWidth)),
+		when(c.Thicker, "thicker than your boards (%s)", w.length(l.Shop.StockThick))))
+	return strings.Join(given(when(c.Seat, "the grain runs front to back"), when(over != "", "rough, it is %s: glue it up", over)), "; ")
 }
 
 // CutSize writes a size for a spreadsheet: with its unit, "3/4 in", for a bare fraction is taken for a

@@ -1,6 +1,7 @@
 package words
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -65,13 +66,11 @@ func group(w wording, label string, loads []*check.Load, a *trial.Answer) sheet.
 		line.Text = "nobody is given in this design: add [sitter]."
 		return line
 	}
-	var wrong []string
+	failing := names(on(a, trial.Fails, loads), loads)
+	wrong := given(when(len(failing) > 0, "%s %s %s", list(failing), pick(len(failing) > 1, "are", "is"), w.fails))
 	if fallen := on(a, trial.Falls, loads); len(fallen) > 0 {
-		wrong = append(wrong, whyNot(w.phrases, fallen[0])+
+		wrong = slices.Insert(wrong, 0, whyNot(w.phrases, fallen[0])+
 			when(len(fallen) > 1, "; nor does it stand with %s", list(names(fallen[1:], loads))))
-	}
-	if failing := names(on(a, trial.Fails, loads), loads); len(failing) > 0 {
-		wrong = append(wrong, list(failing)+pick(len(failing) > 1, " are ", " is ")+w.fails)
 	}
 	first, back := loads[0], check.LeastBack(loads)
 	keeps := w.degrees(back.Balance.Back.Angle)
@@ -141,4 +140,46 @@ func whyNot(say *phrases, l *check.Load) string {
 	}
 	arm, _ := l.Rig.Righting(0)
 	return fmt.Sprintf("%sdoes not stand: %s, so it goes over %s by itself", who, why, pick(arm > 0, say.overForward, say.overBack))
+}
+
+// ranked returns the limits with those that fail first, then those that are nearest to
+// it. Of a load that does not rest only that is listed, of one that does all else.
+func ranked(limits []check.Limit) []check.Limit {
+	list := slices.DeleteFunc(slices.Clone(limits), func(l check.Limit) bool {
+		return l.Name == "rest" && l.Holds || l.Name != "rest" && math.IsNaN(l.Got)
+	})
+	share := func(l check.Limit) float64 {
+		if l.Name == "rest" {
+			return math.Inf(-1)
+		}
+		return l.Share()
+	}
+	slices.SortStableFunc(list, func(a, b check.Limit) int { return cmp.Compare(share(a), share(b)) })
+	return list
+}
+
+// limitTable returns limits as a table: want, got, whose.
+func limitTable(w wording, limits []check.Limit) *sheet.Table {
+	t := &sheet.Table{Caption: "What we ask of it", Head: []string{"What we ask", "want", "got", "whose"}}
+	for _, l := range limits {
+		t.Mark(!l.Holds, limit(w, l)...)
+	}
+	if len(limits) == 0 {
+		t.Add("that it stands", "yes", "yes", check.Physics)
+	}
+	return t
+}
+
+// limit returns the cells of a limit: what is asked, what is wanted, what there is, and by whom it is asked. Where
+// rounding to the shop's step would make a failing value look like the one asked, it is given finer.
+func limit(w wording, l check.Limit) []string {
+	name, basis := sheet.Cut(sheet.Plain(l.Load), 30), l.Basis+"  "+pick(l.Holds, "ok", "NO")
+	if l.Name == "rest" {
+		return []string{name + " stands", "a rest", "none", basis}
+	}
+	got := w.shop(l.Got, l.Kind)
+	if !l.Holds && got == w.shop(l.Want, l.Kind) {
+		got = quantity.Fine(l.Got, l.Kind, w.System)
+	}
+	return []string{name + ", " + limitName(w.phrases, l.Name), pick(l.AtMost, "at most ", "") + w.with(l.Want, l.Kind), got, basis}
 }

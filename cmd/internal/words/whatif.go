@@ -3,6 +3,7 @@ package words
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"rockerwright/cmd/internal/sheet"
@@ -81,14 +82,8 @@ func whatIfTable(w wording, t size.Table, most int) *sheet.Table {
 		Rows:    []sheet.Row{{Cells: []string{"", "", "deg", "deg", "s", "%", "deg", "+ or -", ""}}},
 		Wrap:    true,
 	}
-	var must, loose []size.Row
-	for _, r := range t.Rows {
-		if r.Made && math.IsInf(r.HoldTo, 1) {
-			loose = append(loose, r)
-		} else {
-			must = append(must, r)
-		}
-	}
+	must := slices.DeleteFunc(slices.Clone(t.Rows), func(r size.Row) bool { return r.Made && math.IsInf(r.HoldTo, 1) })
+	loose := t.Rows[len(must):] // they stand behind
 	if most < len(t.Rows) {
 		loose = loose[:min(len(loose), max(most/3, most-len(must)))]
 		must = must[:min(len(must), most-len(loose))]

@@ -131,6 +131,11 @@ func list(words []string) string {
 	return strings.Join(words, "")
 }
 
+// given returns those of some texts that there are.
+func given(texts ...string) []string {
+	return slices.DeleteFunc(texts, func(text string) bool { return text == "" })
+}
+
 // counted writes how many there are of a thing, whose name takes an s where there is not one.
 func counted(n int, name string) string { return strconv.Itoa(n) + " " + name + pick(n == 1, "", "s") }
 
