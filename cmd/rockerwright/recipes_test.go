@@ -31,7 +31,7 @@ func TestRecipes(t *testing.T) {
 		rw.says(0, "Wrote mine.toml", "new", "chair", "mine.toml", "arms.thickness=1-1/4")
 		rw.says(0, "YOUR OWNER: ", "check", "mine.toml")
 		rw.says(0, "arms.thickness = 7/8 in", "check", "mine.toml", "arms.thickness=7/8")
-		rw.says(0, "\narms.thickness", "whatif", "mine.toml", "--all")
+		rw.says(0, "\nthickness of an arm ", "whatif", "mine.toml", "--all")
 		rw.says(0, "Wrote sized.toml", "size", "mine.toml", "target.one_rock=2.1", "--write", "sized.toml")
 		rw.says(0, "arms.thickness = 7/8 in", "check", "sized.toml", "arms.thickness=7/8")
 		rw.says(2, "the thickness of an arm is more than 0", "check", "mine.toml", "arms.thickness=-1")

@@ -30,6 +30,9 @@ type Station struct {
 	Floor, Wood, Top r2.Vec // the floor edge, the lower edge of the wood, the top edge
 }
 
+// Ended reports whether the edge of one of its points ends short of the station.
+func (s Station) Ended(p r2.Vec) bool { return math.Abs(p.X-s.At) > samePoint }
+
 // Stations returns the heights of the edges over the floor line as drawn, every spacing (m)
 // ahead of the low point and behind it, from the nose to the tail; then the ends of the
 // edges, each at its own place: the nose tip and the corners over it that stand elsewhere,

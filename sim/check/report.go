@@ -63,6 +63,30 @@ func holds(limits []Limit) bool {
 	return !slices.ContainsFunc(limits, func(l Limit) bool { return !l.Holds })
 }
 
+// Arcs returns the arcs of the floor edge as it is drawn, from nose to tail, without flats and corners.
+func (b *Balanced) Arcs() []piece.Arc {
+	r := b.Design.Rocker
+	if len(r.Arcs) == 0 {
+		return []piece.Arc{{Radius: r.Radius, Length: r.Nose + r.Tail}}
+	}
+	return slices.DeleteFunc(slices.Clone(r.Arcs), func(a piece.Arc) bool { return a.Radius == 0 })
+}
+
+// Radii returns radii of one arc to compare: its own, and two inches or 50 mm less, as far as that is one, and more, m.
+func (b *Balanced) Radii() []float64 {
+	radius, step := b.Design.Rocker.Radius, 2*quantity.In
+	if b.Design.Units == quantity.Metric {
+		step = 0.05
+	}
+	list := []float64{radius - step, radius, radius + step}
+	return slices.DeleteFunc(list, func(x float64) bool { return x <= 0 })
+}
+
+// OnTips returns by how much it is tilted forward, and back, where it comes to stand on a tip, rad.
+func (b *Balanced) OnTips() (forward, back float64) {
+	return -b.Edge.Bearing(0).To, b.Edge.Bearing(b.Edge.Bearings() - 1).From
+}
+
 // tape measures the drawn edge.
 func tape(edge rocker.Profile) Tape {
 	nose, tail := edge.Nose(), edge.Tail()
@@ -83,6 +107,9 @@ type Spread struct {
 	Rest      float64 // of any other load's rest, rad
 	Margin    float64 // of any load's margin at the back, rad
 }
+
+// Rests returns the largest of the changes of any rest, rad.
+func (s Spread) Rests() float64 { return max(s.EmptyRest, s.Rest) }
 
 // spread returns the Spread of an estimated weight.
 func (b *Balanced) spread() Spread {

@@ -39,6 +39,12 @@ type Section struct {
 	Least, Most float64 // share of the wood's bending strength, by its spread
 }
 
+// YieldSpread returns how much of the yield of a back that is worked out it is if the wood is stiffer by two standard
+// deviations, and if it is softer by as much.
+func YieldSpread() (least, most float64) {
+	return 1 / (1 + 2*piece.ModulusSpread), 1 / (1 - 2*piece.ModulusSpread)
+}
+
 // hankinson is the bending strength at an angle φ to the grain as a part of that along it, by Hankinson's formula
 //
 //	S(φ)/S = q/(sinⁿφ + q·cosⁿφ)

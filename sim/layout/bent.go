@@ -30,6 +30,9 @@ type Strips struct {
 	Common   float64 // the thickest that makers use for the radius, m; zero where there is none
 }
 
+// SpringsBack returns n²: off the form the stack springs back by one part of so many of its bend, see [bench.Springback].
+func (s *Strips) SpringsBack() int { return s.Stack.Strips * s.Stack.Strips }
+
 // formDepth is how much wood a form has behind its face, the back parallel to it for clamps, m;
 // our judgement: 4 in.
 const formDepth = 0.1016

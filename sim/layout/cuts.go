@@ -39,6 +39,19 @@ func (c Cut) Volume() (cubic, boardFeet float64) {
 // Mass returns the mass of all of them as shaped, kg; NaN where it is not known.
 func (c Cut) Mass() float64 { return float64(c.Count) * c.Each }
 
+// Sum returns what all of the cut list takes: rough wood, m³, and in board feet, and the mass (kg) of those parts whose
+// mass is known.
+func (l *Layout) Sum() (cubic, boardFeet, mass float64) {
+	for _, c := range l.Cuts {
+		m3, feet := c.Volume()
+		cubic, boardFeet = cubic+m3, boardFeet+feet
+		if one := c.Mass(); !math.IsNaN(one) {
+			mass += one
+		}
+	}
+	return cubic, boardFeet, mass
+}
+
 func (l *Layout) cuts() error {
 	rockers := l.rockerCuts()
 	l.legCuts()

@@ -43,6 +43,9 @@ type Layout struct {
 	Rises    Rises
 }
 
+// LowPoint returns how far the low point lies ahead of the square corner, m.
+func (l *Layout) LowPoint() float64 { return -l.Corner.X }
+
 // Options are asked for on the spot. The zero value takes what the design says.
 type Options struct {
 	Spacing float64 // of stations, m

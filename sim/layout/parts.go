@@ -24,6 +24,19 @@ type Leg struct {
 	Joint    *[2]bench.RabbetChoice // in the seat, let in by half of its side; nil where that cannot be
 }
 
+// Sightline returns the angle at which a bevel gauge that shows the resultant is turned out from straight ahead, or
+// from straight back where the foot is behind, rad; NaN of a plumb leg, which has none.
+func (g *Leg) Sightline() float64 {
+	if g.Standing.Resultant < 1e-9 {
+		return math.NaN()
+	}
+	along := math.Abs(g.Standing.Sightline)
+	return min(along, math.Pi-along)
+}
+
+// Track returns how far the foot of the leg and that of its mirror image stand apart, m.
+func (g *Leg) Track() float64 { return 2 * g.Standing.Foot.Z }
+
 func (l *Layout) legs() error {
 	legs := l.Design.LegsOr()
 	for i, drawn := range legs {

@@ -76,8 +76,9 @@ func misses(target piece.Target, r check.Balanced) []Miss {
 	aim(target.SeatFalls.Asked, SeatFalls, target.SeatFalls.Value, seated.SeatFall, tiltStep)
 	aim(target.BackLeans.Asked, BackLeans, target.BackLeans.Value, seated.BackRecline, tiltStep)
 	aim(target.Empty.Asked, SeatFallsEmpty, target.Empty.Value, r.Loads[0].SeatFall, tiltStep)
-	aim(tips > 0, LargestTilt, tips, -r.Edge.Bearing(0).To, tiltStep)
-	aim(tips > 0, LargestTilt, tips, r.Edge.Bearing(r.Edge.Bearings()-1).From, tiltStep)
+	forward, back := r.OnTips()
+	aim(tips > 0, LargestTilt, tips, forward, tiltStep)
+	aim(tips > 0, LargestTilt, tips, back, tiltStep)
 	for _, l := range r.Limits {
 		list = append(list, missOf(l))
 	}

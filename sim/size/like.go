@@ -33,6 +33,7 @@ type Kept struct {
 	Keep   Keep
 	Found  bool           // else no radius does it, and the rest is empty
 	Exact  float64        // the radius at the rest, m
+	More   float64        // by how much that is more than the old one's, m
 	Scale  float64        // of all radii, against those the new piece was drawn with
 	Design piece.Design   // rounded to what a maker sets
 	Report check.Balanced // of Design, every load
@@ -132,7 +133,7 @@ func (l *Likeness) kept(keep Keep, sitters check.Sitters) (Kept, error) {
 	if !found || !(math.Abs(short) <= 1e-6*now.Radius) { // across a joint it may jump
 		return k, nil
 	}
-	k.Found, k.Scale, k.Exact = true, scale, now.Radius
+	k.Found, k.Scale, k.Exact, k.More = true, scale, now.Radius, now.Radius-l.Old.Radius
 	k.Design = rounded(l.scaled(scale, keep), l.Wanted.Design.Rocker)
 	var err error
 	if k.Report, err = check.Balance(k.Design); err != nil {

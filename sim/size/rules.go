@@ -26,15 +26,20 @@ type Rule struct {
 	Name   RuleName
 	Height float64 // on which it is built, m; zero where it is built on none
 	Radius float64 // m
+	More   float64 // by how much that is more than the same time wants, m; NaN where no radius gives that
 	Period float64 // of the piece with that radius at its rest, s; NaN where it has no rest
 }
 
 // rules returns the rules of the trade for the new piece, as far as their heights are known.
 func rules(l Likeness) []Rule {
 	d, load := l.Wanted.Design, l.New.Load
+	want := math.NaN()
+	if same := l.Kept[SameTime]; same.Found {
+		want = same.Exact
+	}
 	var list []Rule
 	add := func(name RuleName, height, radius float64) {
-		list = append(list, Rule{name, height, radius, periodAt(l, radius)})
+		list = append(list, Rule{name, height, radius, radius - want, periodAt(l, radius)})
 	}
 	if d.Seat.SlopeKnown() {
 		add(PiSeat, d.Seat.Front, math.Pi*d.Seat.Front)

@@ -27,6 +27,9 @@ type Study struct {
 // Stopped reports whether the study was stopped before all chairs were made.
 func (s Study) Stopped() bool { return s.Chairs < s.Asked }
 
+// Part returns which part of the chairs so many of them are.
+func (s Study) Part(n int) float64 { return float64(n) / float64(s.Chairs) }
+
 // A Spread says how one quantity lies over the chairs, SI.
 type Spread struct {
 	Quantity          Quantity
@@ -35,6 +38,16 @@ type Spread struct {
 	// times the variance of the measure. LeftOver goes with no measure in a straight line.
 	Shares   []float64
 	LeftOver float64
+}
+
+// Most returns the measure on which a quantity hangs most, and its share of the variance; none where none has any.
+func (s Study) Most(spread Spread) (most Varied, share float64) {
+	for k, one := range spread.Shares {
+		if one > share {
+			most, share = s.Varied[k], one
+		}
+	}
+	return most, share
 }
 
 // A Failing says how often a limit fails.

@@ -28,6 +28,14 @@ type Row struct {
 	Outcome    sim.Outcome
 }
 
+// Moved returns by how much the change moves a quantity, SI; the effort as a part of what it was before.
+func (r *Row) Moved(q Quantity) float64 {
+	if q == Effort {
+		return r.After[q]/r.Before[q] - 1
+	}
+	return r.After[q] - r.Before[q]
+}
+
 // A Table is the answer to what each measure does.
 type Table struct {
 	Report check.Balanced // as drawn

@@ -70,6 +70,20 @@ func Rock(d piece.Design, options RockOptions) (Rocking, error) {
 	return r, nil
 }
 
+// Released returns how far from its rest the load is let go, rad, below zero forward.
+func (r *Rocking) Released() float64 { return r.Start.Tilt - r.Load.Balance.Rest.Tilt }
+
+// Turns returns how many times the motion turns about.
+func (r *Rocking) Turns() int {
+	turns := 0
+	for _, e := range r.Trace.Events {
+		if e.Kind == motion.Turns {
+			turns++
+		}
+	}
+	return turns
+}
+
 // start returns how the motion begins.
 func start(d piece.Design, r *Rocking, o RockOptions) (motion.Start, error) {
 	rest := r.Load.Balance.Rest.Tilt

@@ -17,7 +17,7 @@ type Needed struct {
 	BehindBy      string  // who or what reaches so far: "owner, lying back: head", "" for the piece itself
 	FrontBy       string
 	Crest         float64 // behind, at the top of the back, of the load that is followed; NaN without one
-	TailLow       float64 // least height of the tail tip over the floor, with that load
+	TailLow       float64 // least height of the tail tip over the floor, with that load, m; never below zero
 	NoseLow       float64
 	TailAtRest    float64 // heights at its rest
 	NoseAtRest    float64
@@ -58,8 +58,8 @@ func needed(l *check.Load, r check.Report) Needed {
 			n.take(one, points)
 		}
 	}
-	n.NoseLow = l.Rig.Sweep(n.From, n.To, r.Edge.Nose()).Lowest
-	n.TailLow = l.Rig.Sweep(n.From, n.To, r.Edge.Tail()).Lowest
+	n.NoseLow = max(0, l.Rig.Sweep(n.From, n.To, r.Edge.Nose()).Lowest) // a rounding below it on a tip
+	n.TailLow = max(0, l.Rig.Sweep(n.From, n.To, r.Edge.Tail()).Lowest)
 	n.NoseAtRest, n.TailAtRest = r.TipsAtRest(l)
 	length := r.Edge.Length()
 	nose, _ := r.Edge.Reach()

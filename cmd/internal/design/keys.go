@@ -79,11 +79,14 @@ func unknown(key string, err error) error {
 	case slices.Contains(piece.Keys(), general):
 		return err // known, but there are not so many
 	case general == "measured.left" || general == "measured.right" || general == "rocker.rises":
-		return fmt.Errorf("rises are a list, from the nose to the tail. For example: %s = [\"1-3/8\", \"3/8\", 0, \"3/8\", \"1-3/8\"]", last(key))
+		return fmt.Errorf("rises are a list, from the nose to the tail. For example: %s = [\"1-3/8\", \"3/8\", 0, "+
+			"\"3/8\", \"1-3/8\"]", last(key))
 	case general == section+".N" && isSection(section):
 		return fmt.Errorf("there is one section [%s]: write it in single brackets", section)
 	case general == "rocker.points" || general == "rocker.points.N":
-		return errors.New("points are a list of places, ahead of the low point and over the floor, from the nose to the tail. For example: points = [[16, \"3-1/8\"], [8, \"3/4\"], [0, 0], [-8, \"3/4\"], [-16, \"3-1/8\"]]")
+		return errors.New("points are a list of places, ahead of the low point and over the floor, from the nose to " +
+			"the tail. For example: points = [[16, \"3-1/8\"], [8, \"3/4\"], [0, 0], [-8, \"3/4\"], " +
+			"[-16, \"3-1/8\"]]")
 	case strings.HasSuffix(general, ".centre.N") || strings.HasSuffix(general, ".at.N") || general == "rocker.points.N.N":
 		return errors.New("a place has two numbers, ahead of the low point and over the floor. For example: [1/2, 17]")
 	}
@@ -113,7 +116,8 @@ func unknown(key string, err error) error {
 	case found:
 		return fmt.Errorf("there is no such section; did you mean %s?", meant)
 	}
-	return errors.New("there is no such section; a design has rocker, seat, bed, back, arms, piece, part, body, leg, panel, measured, sitter, people, floor, limits, target and shop")
+	return errors.New("there is no such section; a design has rocker, seat, bed, back, arms, piece, part, body, leg, " +
+		"panel, measured, sitter, people, floor, limits, target and shop")
 }
 
 // sectionHeader returns the header of a section.

@@ -76,9 +76,11 @@ func plain(text string) (string, error) {
 	case len(text) > Largest:
 		return "", errors.New("this file is larger than 64 KiB; a design file has a page or two of text")
 	case begins(richText) || begins(archive) || begins(compound):
-		return "", errors.New("this is a document of a word processor, not plain text. Open it there, choose Save as, the type plain text (.txt) and the encoding UTF-8; then name the new file here")
+		return "", errors.New("this is a document of a word processor, not plain text. Open it there, choose Save as, " +
+			"the type plain text (.txt) and the encoding UTF-8; then name the new file here")
 	case begins(littleEnd) || begins(bigEnd) || wide:
-		return "", errors.New("this file is saved as UTF-16 (Unicode with two bytes a letter). Open it in the editor, choose Save as and the encoding UTF-8")
+		return "", errors.New("this file is saved as UTF-16 (Unicode with two bytes a letter). Open it in the editor, " +
+			"choose Save as and the encoding UTF-8")
 	case strings.IndexByte(text, 0) >= 0 || !utf8.ValidString(text):
 		return "", errors.New("this is not a text file; save the design as plain text (UTF-8)")
 	case strings.TrimSpace(strings.TrimPrefix(text, locate.Mark)) == "":

@@ -50,7 +50,8 @@ func (f *File) refused(err error) error {
 	}
 	message := strings.TrimPrefix(parse.Message, "toml: ")
 	switch {
-	case strings.Contains(message, "already been defined") || strings.Contains(message, "already created") || strings.Contains(message, "duplicate"):
+	case strings.Contains(message, "already been defined") || strings.Contains(message, "already created") ||
+		strings.Contains(message, "duplicate"):
 		name := parse.LastKey
 		for _, e := range f.entries {
 			if name == "" && e.Kind == locate.Header && e.Start <= at && at <= e.ValueEnd {
@@ -85,7 +86,8 @@ func inOurWords(message string) string {
 			return said[1]
 		}
 	}
-	return "this line cannot be read; a line is an entry such as radius = 42, the name of a section such as [rocker], or a comment behind a #"
+	return "this line cannot be read; a line is an entry such as radius = 42, the name of a section such as [rocker], " +
+		"or a comment behind a #"
 }
 
 // meant returns what to type for an entry that TOML refuses, and where; "" where that cannot be told.

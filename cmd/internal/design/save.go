@@ -47,8 +47,9 @@ func (f *File) keepsUnits() error {
 	if word, changed := f.changed["units"]; !changed || word == said {
 		return nil
 	}
-	return f.Explain(&piece.KeyError{Key: "units", Reason: `the plain numbers of this design are written for other units and would be read wrong; ` +
-		`on the page of "rockerwright open" a design is written anew for inches or millimetres`})
+	return f.Explain(&piece.KeyError{Key: "units",
+		Reason: `the plain numbers of this design are written for other units and would be read wrong; ` +
+			`on the page of "rockerwright open" a design is written anew for inches or millimetres`})
 }
 
 // with returns the file with the values of some short keys, as they are typed, written in their
@@ -169,7 +170,8 @@ func (f *File) redraw(d piece.Design) error {
 		return nil
 	}
 	if e, found := f.find("rocker.arcs.1"); found {
-		return f.at(e.Start, "rocker.arcs", errors.New("to be written anew the arcs want to stand as one entry under [rocker]: arcs = [...]"))
+		return f.at(e.Start, "rocker.arcs", errors.New("to be written anew the arcs want to stand as one entry under "+
+			"[rocker]: arcs = [...]"))
 	}
 	var old []locate.Entry // in front of what is added
 	for _, e := range f.entries {
@@ -249,7 +251,8 @@ func (f *File) In(units quantity.System) (string, error) {
 // plainNumber reports whether a raw value brings no unit.
 func plainNumber(raw string) bool {
 	return !strings.ContainsFunc(strings.Trim(raw, "\"'"), func(r rune) bool {
-		return r > 0x7f && !strings.ContainsRune("½¼¾⅛⅜⅝⅞⅓⅔⅙⅚⅕⅖⅗⅘−–⁄", r) || r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r == '"' || r == '\''
+		return r > 0x7f && !strings.ContainsRune("½¼¾⅛⅜⅝⅞⅓⅔⅙⅚⅕⅖⅗⅘−–⁄", r) ||
+			r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r == '"' || r == '\''
 	})
 }
 

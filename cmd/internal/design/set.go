@@ -148,7 +148,8 @@ func allowed(m piece.Measure, x float64, typed string, units quantity.System) er
 	default:
 		return nil
 	}
-	return fmt.Errorf("%s %s; %s is not. For example: %s = %s", article(m.Label), want, quantity.Shown(typed, shownName), last(m.Key), m.Example)
+	return fmt.Errorf("%s %s; %s is not. For example: %s = %s", article(m.Label), want,
+		quantity.Shown(typed, shownName), last(m.Key), m.Example)
 }
 
 // unitMeant returns the error for a person's height that is nobody's in the unit of the file,
@@ -168,7 +169,8 @@ func unitMeant(x float64, typed string, units quantity.System) error {
 	}
 	for _, try := range tries {
 		if y, err := quantity.Parse(try, quantity.Length, quantity.Metric); err == nil && y >= least && y <= most {
-			return fmt.Errorf("a person of %s %s; did you mean %q?", strconv.FormatFloat(number, 'f', -1, 64), quantity.Unit(quantity.Length, units), try)
+			return fmt.Errorf("a person of %s %s; did you mean %q?", strconv.FormatFloat(number, 'f', -1, 64),
+				quantity.Unit(quantity.Length, units), try)
 		}
 	}
 	return nil

@@ -58,7 +58,8 @@ func Torn(words []string, isName func(string) bool) (n int, whole string) {
 		return 1, words[0]
 	}
 	goesOn := func(i int) bool {
-		return i < len(words) && !strings.HasSuffix(words[i], ".toml") && !strings.Contains(words[i], "=") && !strings.HasPrefix(words[i], "--") && !isName(words[i])
+		return i < len(words) && !strings.HasSuffix(words[i], ".toml") && !strings.Contains(words[i], "=") &&
+			!strings.HasPrefix(words[i], "--") && !isName(words[i])
 	}
 	if value == "" && goesOn(n) {
 		value, n = words[n], n+1
@@ -114,11 +115,14 @@ func (f *File) Doubtful(key string, values []string) error {
 		return nil
 	}
 	typed := fmt.Sprintf("%s=%s", key, point)
-	if shop := quantity.Shop(x[2], measure.Kind, f.Design.Units); quantity.Round(x[2], measure.Kind, f.Design.Units) == x[2] && strings.Contains(shop, "/") {
+	shop := quantity.Shop(x[2], measure.Kind, f.Design.Units)
+	if quantity.Round(x[2], measure.Kind, f.Design.Units) == x[2] && strings.Contains(shop, "/") {
 		typed += fmt.Sprintf(" or %s=%s", key, strings.Replace(shop, " ", "-", 1))
 	}
-	return &Error{File: key + "=" + strings.Join(values, ","), Message: fmt.Sprintf("a comma parts two values to compare, %s and %s. For one value type: %s. To compare the two, type the smaller first: %s=%s,%s",
-		values[0], values[1], typed, key, values[1], values[0])}
+	return &Error{File: key + "=" + strings.Join(values, ","),
+		Message: fmt.Sprintf("a comma parts two values to compare, %s and %s. For one value type: %s. To compare the "+
+			"two, type the smaller first: %s=%s,%s",
+			values[0], values[1], typed, key, values[1], values[0])}
 }
 
 // Call returns what is typed for a command on a file with its changes, and more words behind them.

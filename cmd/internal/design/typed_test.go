@@ -18,7 +18,8 @@ func TestCall(t *testing.T) {
 	mine.Name = "my chair.toml"
 	for _, tt := range []struct{ got, want string }{
 		{built.Call("size"), "rockerwright size rocker.tail=20-1/2 rocker.radius=40"},
-		{mine.Call("size", "--like", "it's.toml"), `rockerwright size "my chair.toml" rocker.tail=20-1/2 rocker.radius=40 --like "it's.toml"`},
+		{mine.Call("size", "--like", "it's.toml"),
+			`rockerwright size "my chair.toml" rocker.tail=20-1/2 rocker.radius=40 --like "it's.toml"`},
 		{mine.CallChanged("rocker.radius", "38,40 in"), `rockerwright check "my chair.toml" rocker.tail=20-1/2 "rocker.radius=38,40 in"`},
 		{mine.CallChanged("--all", ""), `rockerwright check "my chair.toml" rocker.tail=20-1/2 rocker.radius=40 --all`},
 		{mine.Call("check"), `rockerwright check "my chair.toml" rocker.tail=20-1/2 rocker.radius=40`},

@@ -65,13 +65,17 @@ var always = []string{"", "rocker", "floor", "limits"}
 
 // first are the entries that matter most, as far as a design has them.
 var first = []string{
-	"rocker.radius", "rocker.arcs.N.radius", "rocker.arcs.N.length", "rocker.nose", "rocker.tail", "seat.behind_low_point", "seat.front", "seat.rear",
-	"bed.height", "back.recline", "sitter.N.age", "sitter.N.height", "sitter.N.weight", "people.youngest", "people.oldest", "piece.weight", "floor.surface", "floor.slope",
+	"rocker.radius", "rocker.arcs.N.radius", "rocker.arcs.N.length", "rocker.nose", "rocker.tail",
+	"seat.behind_low_point", "seat.front", "seat.rear",
+	"bed.height", "back.recline", "sitter.N.age", "sitter.N.height", "sitter.N.weight", "people.youngest",
+	"people.oldest", "piece.weight", "floor.surface", "floor.slope",
 }
 
 // onlyGiven are the entries that are offered only where they are given: another way to
 // draw the same thing, or a list.
-var onlyGiven = []string{"rocker.arcs.", "rocker.rises.", "rocker.spacing", "rocker.origin", "rocker.points.", "rocker.density", "part.", "leg.", "panel.", "body.", "measured.", ".ahead", ".above", ".centre.", ".inertia", ".percentile", "sitter.N.posture"}
+var onlyGiven = []string{"rocker.arcs.", "rocker.rises.", "rocker.spacing", "rocker.origin", "rocker.points.",
+	"rocker.density", "part.", "leg.", "panel.", "body.", "measured.", ".ahead", ".above", ".centre.", ".inertia",
+	".percentile", "sitter.N.posture"}
 
 // never are not changed on the page; units and kind by what they are started from.
 var never = []string{"kind", "units", "sitter.N.mass"}

@@ -79,7 +79,8 @@ func (s *Site) see(ctx context.Context, a ask) (view, error) {
 		}
 		then := watchedOf(before.Report, w.Load.Name)
 		w.Before = &then
-		v.Both = string(sheet.HTML(words.Columns("", "", []words.Column{{Head: "before", Report: before.Balanced}, {Head: "now", Report: report.Balanced}}).Blocks, 3))
+		v.Both = string(sheet.HTML(words.Columns("", "", []words.Column{{Head: "before", Report: before.Balanced},
+			{Head: "now", Report: report.Balanced}}).Blocks, 3))
 	}
 	if err := ctx.Err(); err != nil {
 		return v, err

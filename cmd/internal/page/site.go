@@ -35,7 +35,9 @@ func (s *Site) handler(hosts []string) http.Handler {
 	for path, file := range map[string][2]string{
 		"/{$}": {"page.html", "text/html; charset=utf-8"}, "/page.css": {"page.css", "text/css; charset=utf-8"},
 		"/page.js": {"page.js", "text/javascript; charset=utf-8"}, "/form.js": {"form.js", "text/javascript; charset=utf-8"},
-		"/picture.js": {"picture.js", "text/javascript; charset=utf-8"}, "/sheet.js": {"sheet.js", "text/javascript; charset=utf-8"}, "/work.js": {"work.js", "text/javascript; charset=utf-8"},
+		"/picture.js": {"picture.js", "text/javascript; charset=utf-8"},
+		"/sheet.js":   {"sheet.js", "text/javascript; charset=utf-8"},
+		"/work.js":    {"work.js", "text/javascript; charset=utf-8"},
 	} {
 		data, err := files.ReadFile(file[0])
 		if err != nil {

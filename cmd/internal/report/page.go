@@ -32,8 +32,8 @@ type figure struct {
 // their digests; styles and scripts inside a text would be neither.
 var pages = template.Must(template.New("").Funcs(template.FuncMap{
 	"policy": func() template.HTMLAttr {
-		return template.HTMLAttr(fmt.Sprintf(`content="default-src 'none'; style-src %s; script-src %s; base-uri 'none'; form-action 'none'"`,
-			digest(style), digest(plots.Script)))
+		return template.HTMLAttr(fmt.Sprintf(`content="default-src 'none'; style-src %s; script-src %s; `+
+			`base-uri 'none'; form-action 'none'"`, digest(style), digest(plots.Script)))
 	},
 	"style":  func() template.CSS { return template.CSS(style) },
 	"script": func() template.JS { return template.JS(plots.Script) },

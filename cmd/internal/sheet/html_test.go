@@ -16,7 +16,8 @@ func TestHTML(t *testing.T) {
 	}
 	page := string(HTML(blocks, 3))
 	for _, want := range []string{
-		"<h3>A &amp; B</h3>\n<p class=\"bad\"><b>WHO:</b> &lt;script&gt;&#34;x&#34;&lt;/script&gt; <code>check &#39;a&#39; &lt;b&gt;</code></p>",
+		"<h3>A &amp; B</h3>\n<p class=\"bad\"><b>WHO:</b> &lt;script&gt;&#34;x&#34;&lt;/script&gt; <code>check " +
+			"&#39;a&#39; &lt;b&gt;</code></p>",
 		"<caption><h3>Numbers</h3></caption>",
 		`<thead><tr><td></td><th scope="col">lying<br>back</th><th scope="col">unit</th></tr></thead>`,
 		`<tr><th scope="row">&lt;tilt&gt;</th><td>1</td><td>deg</td></tr>`,

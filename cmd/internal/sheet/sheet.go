@@ -40,6 +40,7 @@ type Table struct {
 	Over    []string // the first line of heads that take two; Head has the second
 	Head    []string
 	Rows    []Row
+	Wrap    bool // labels for which there is no room are broken into lines, not cut
 }
 
 // A Row is one line of a Table. A single cell runs across all columns.

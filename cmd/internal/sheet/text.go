@@ -118,7 +118,7 @@ func (p *printer) table(t *Table) {
 	for _, w := range wide {
 		over += w
 	}
-	if over > 0 { // labels are cut, numbers never
+	if over > 0 { // labels are cut or broken, numbers never
 		wide[0] = max(wide[0]-over, 8)
 	}
 	for _, r := range rows {
@@ -126,18 +126,24 @@ func (p *printer) table(t *Table) {
 			p.line(Plain(r.Cells[0]))
 			continue
 		}
-		text := fmt.Sprintf("%-*s", wide[0], Cut(Plain(r.Cells[0]), wide[0]))
+		label := []string{Cut(Plain(r.Cells[0]), wide[0])}
+		if t.Wrap {
+			label = Wrap(Plain(r.Cells[0]), wide[0])
+		}
+		text := fmt.Sprintf("%-*s", wide[0], label[0])
 		for i, c := range r.Cells[1:] {
 			if i+2 < len(wide) {
 				c = fmt.Sprintf("%*s", wide[i+1], Plain(c))
 			}
 			text += "  " + Plain(c)
 		}
-		text = strings.TrimRight(text, " ")
-		if r.Bad {
-			text = p.strong(text)
+		label[0] = strings.TrimRight(text, " ")
+		for _, line := range label {
+			if r.Bad {
+				line = p.strong(line)
+			}
+			p.line(line)
 		}
-		p.line(text)
 	}
 }
 

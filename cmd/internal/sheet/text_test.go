@@ -32,6 +32,30 @@ func TestText(t *testing.T) {
 	}
 }
 
+// TestWrap: a label for which 80 columns have no room is broken before its numbers, or else cut.
+func TestWrap(t *testing.T) {
+	table := Table{Wrap: true}
+	table.Add("floor to the top of the seat's front edge", strings.Repeat("9", 50), "in")
+	s := Sheet{Title: "t", Blocks: []Block{{Table: &table}}}
+	for wrap, want := range map[bool]string{true: "floor to the top of the\n  seat's front edge\n", false: "floor to the top of the…\n"} {
+		table.Wrap = wrap
+		var text strings.Builder
+		if err := s.Text(&text, true, false); err != nil {
+			t.Fatal(err)
+		}
+		got := ""
+		for _, line := range strings.Split(text.String(), "\n")[2:] {
+			label, numbers, _ := strings.Cut(line, "  999")
+			if got += strings.TrimRight(label, " ") + "\n"; numbers != "" && len([]rune(line)) > 80 {
+				t.Errorf("a line of %d columns: %q", len([]rune(line)), line)
+			}
+		}
+		if got = strings.TrimSuffix(got, "\n"); got != want {
+			t.Errorf("broken %v: %q, want %q", wrap, got, want)
+		}
+	}
+}
+
 // TestFitted leaves rows out in the order given, until 30 lines are left, and none of a page that fits.
 func TestFitted(t *testing.T) {
 	for rows, want := range map[int]string{28: "abc", 29: "bc", 30: "c", 31: "c"} { // with a title and a blank line

@@ -23,8 +23,10 @@ func TestLimitsAndAims(t *testing.T) {
 		{limit(most), `{"name":"rest_tilt_deg","load":"empty","at_most":180,"got":90,"holds":true,"basis":"our judgement"}`},
 		{limit(least), `{"name":"pull_n","load":"owner","at_least":20,"got":null,"holds":false,"basis":"your file"}`},
 		{aim(size.Miss{Aim: size.OneRock, Want: 2, Got: 2.25, Steps: 3}), `{"aim":"one_rock_s","want":2,"got":2.25,"met":false}`},
-		{aim(size.Miss{Aim: size.LargestTilt, Want: math.Pi, Got: math.NaN()}), `{"aim":"largest_tilt_deg","want":180,"got":null,"met":true}`},
-		{aim(size.Miss{Aim: size.KeepsLimit, Limit: most, Want: math.Pi, Got: math.Pi}), `{"aim":"rest_tilt_deg","load":"empty","want":180,"got":180,"met":true}`},
+		{aim(size.Miss{Aim: size.LargestTilt, Want: math.Pi, Got: math.NaN()}),
+			`{"aim":"largest_tilt_deg","want":180,"got":null,"met":true}`},
+		{aim(size.Miss{Aim: size.KeepsLimit, Limit: most, Want: math.Pi, Got: math.Pi}),
+			`{"aim":"rest_tilt_deg","load":"empty","want":180,"got":180,"met":true}`},
 		{aim(size.Miss{Aim: size.Sensible}), `{"aim":"sensible","want":0,"got":0,"met":true}`},
 		{rocker(check.Balanced{}), `null`},
 	} {

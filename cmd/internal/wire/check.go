@@ -137,7 +137,7 @@ func somebody(one check.Somebody) Object {
 	return Object{{"name", one.Name}, {"role", one.Role.String()}, {"age_years", age}, {"sizes", sizes}}
 }
 
-// fit is how a measure suits a person; a bound is null where custom asks nothing.
+// fit is how a measure suits a person; a bound is null where common practice asks nothing.
 func fit(f check.Fit) Object {
 	return Object{
 		{"key", f.Key}, {"what", f.What}, {"size", f.Size.String()},

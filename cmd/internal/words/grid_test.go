@@ -8,7 +8,8 @@ import (
 // TestHeadsOf: columns are headed by their values, and no two alike.
 func TestHeadsOf(t *testing.T) {
 	by := func(values ...string) Column {
-		return Column{Head: "behind low point " + values[len(values)-1], Values: values, By: []string{"low point back to where the back meets the seat"}}
+		return Column{Head: "behind low point " + values[len(values)-1], Values: values,
+			By: []string{"low point back to where the back meets the seat"}}
 	}
 	for _, tt := range []struct {
 		columns       []Column

@@ -49,29 +49,30 @@ type Making struct {
 // rock; more are the blocks of other questions about the same design.
 func Keep(a trial.Answer, rocking *trial.Rocking, m Making, more []sheet.Block) Kept {
 	r := a.Report
-	v := voiceOf(r.Design)
+	w := wordingOf(r.Design)
 	k := Kept{
-		Title: v.title(r.Design),
-		Tab:   "Report: " + v.name(r.Design),
+		Title: title(&r.Balanced),
+		Tab:   "Report: " + name(r.Design),
 		Made: fmt.Sprintf("%s · %s · rockerwright %s",
 			sheet.Cut(sheet.Plain(m.Source), 60), m.Date.Format("2 January 2006"), m.Version),
-		First: []sheet.Block{{Lines: append([]sheet.Line{{Label: "CHECKED:", Text: v.checked(r)}}, v.answer(&a, m.Changes, everyRemark)...)}},
+		First: []sheet.Block{{Lines: append([]sheet.Line{{Label: "CHECKED:", Text: checked(w, r)}},
+			answer(w, &a, m.Changes, everyRemark)...)}},
 		Side:  "To scale. The quartered disc is the balance point of all that is drawn in its colour.",
-		Under: v.under(&a, m.Command, everyRemark),
-		Owner: v.owner(&a, rocking),
+		Under: under(w, &a, m.Command, everyRemark),
+		Owner: owner(w, &a, rocking),
 		File: Section{ID: "file", Title: "The design file", Blocks: []sheet.Block{{Lines: []sheet.Line{{
-			Text: "From these lines the " + v.piece + " can be checked, drawn and built again. " +
+			Text: "From these lines the " + w.piece + " can be checked, drawn and built again. " +
 				"Copy them into a plain text file and type:",
 			Type: "rockerwright check " + fileName(m.Source)}}}}},
-		Sections: v.sections(a, rocking, more),
+		Sections: sections(w, a, rocking, more),
 	}
 	if rocking != nil { // what matters most: of a cradle its tilts, of a horse its riders on a slope, of a settee one at the end
 		k.Side = "To scale. The quartered disc is the balance point; blue are its path and the stretch of floor on which " +
 			brief(rocking.Load.Name) + " rolls."
-		k.Under = slices.Concat(k.Under, titled(string(v.marked), v.cradle(*rocking)),
-			titled("On a slope", v.slopes(*rocking)), titled("One at the end", v.atTheEnd(*rocking)))
+		k.Under = slices.Concat(k.Under, titled(string(w.marked), cradle(w, *rocking)),
+			titled("On a slope", slopes(w.units, *rocking)), titled("One at the end", atTheEnd(w, *rocking)))
 	}
-	k.Under = append(k.Under, sheet.Block{Title: "Cautions", Lines: v.cautions(r)})
+	k.Under = append(k.Under, sheet.Block{Title: "Cautions", Lines: cautions(w.phrases, r)})
 	return k
 }
 
@@ -84,20 +85,20 @@ func fileName(source string) string {
 }
 
 // atTheEnd says how a settee stands with one alone at its end.
-func (v voice) atTheEnd(r trial.Rocking) []sheet.Line {
+func atTheEnd(w wording, r trial.Rocking) []sheet.Line {
 	var lines []sheet.Line
 	for i := range r.Report.Loads {
 		l := &r.Report.Loads[i]
 		name := upperFirst(brief(l.Name))
 		switch {
-		case v.alone == "" || l.Sitter != piece.OneAtTheEnd.String():
+		case w.alone == "" || l.Sitter != piece.OneAtTheEnd.String():
 		case !l.Upright():
-			lines = append(lines, sheet.Wrong(name+": "+v.whyNot(l)+"."))
+			lines = append(lines, sheet.Wrong(name+": "+whyNot(w.phrases, l)+"."))
 		default:
-			text := fmt.Sprintf("%s: %s, keeps %s before going %s", name, v.stands(l), v.degrees(l.Balance.Back.Angle), v.Back)
+			text := fmt.Sprintf("%s: %s, keeps %s before going %s", name, stands(w, l), w.degrees(l.Balance.Back.Angle), w.Back)
 			for _, s := range r.Sideways {
 				text += when(s.Load == l.Name, "; sideways over one rocker %s, its weight must lift %s",
-					v.degrees(s.Angle), v.length(s.Lift))
+					w.degrees(s.Angle), w.length(s.Lift))
 			}
 			lines = append(lines, sheet.Line{Text: text + "."})
 		}
@@ -106,32 +107,32 @@ func (v voice) atTheEnd(r trial.Rocking) []sheet.Line {
 }
 
 // sections returns what follows the first page.
-func (v voice) sections(a trial.Answer, rocking *trial.Rocking, more []sheet.Block) []Section {
-	r, survives, fit := a.Report, v.survives(a), v.fits(&a)
+func sections(w wording, a trial.Answer, rocking *trial.Rocking, more []sheet.Block) []Section {
+	r, survives, fit := a.Report, survives(w, a), fits(w, &a)
 	if rocking != nil {
-		survives = slices.Concat([]sheet.Block{{Lines: v.rocked(*rocking)}}, v.hardest(*rocking), v.besides(*rocking))
+		survives = slices.Concat([]sheet.Block{{Lines: rocked(w, *rocking)}}, hardest(w, *rocking), besides(w, *rocking))
 	}
 	if len(fit) == 0 {
 		fit = []sheet.Block{{Lines: sheet.Says("Nobody is given by sizes in this design, so there is nobody to fit it to.")}}
 	}
 	list := []Section{
-		{ID: "loads", Title: "All loads", Blocks: append(v.everyLoad(r),
-			sheet.Block{Title: "Every limit", Table: v.limitTable(ranked(r.Limits))})},
-		{ID: "arms", Title: "What brings it back", Picture: "righting arm", Blocks: []sheet.Block{v.pulls(r)},
+		{ID: "loads", Title: "All loads", Blocks: append(everyLoad(w, r),
+			sheet.Block{Title: "Every limit", Table: limitTable(w, ranked(r.Limits))})},
+		{ID: "arms", Title: "What brings it back", Picture: "righting arm", Blocks: []sheet.Block{pulls(w, r)},
 			Caption: "The righting arm is how far the weight stands to one side of where the rocker touches the floor: the longer, " +
-				"the harder it is brought back. A dot is a rest; past a ring it goes over." + string(v.dotted)},
-		{ID: "times", Title: "Time of a rock", Picture: "time of a rock", Blocks: v.everySwing(r),
+				"the harder it is brought back. A dot is a rest; past a ring it goes over." + string(w.dotted)},
+		{ID: "times", Title: "Time of a rock", Picture: "time of a rock", Blocks: everySwing(w, r),
 			Caption: "How long one rock takes, there and back, by how far it is let go. " +
 				"A line ends where the piece no longer comes back."},
 		{ID: "survives", Title: "What it survives", Blocks: survives},
 		{ID: "fit", Title: "Fit and people", Blocks: fit},
 		{ID: "more", Title: "What if, and sizes", Blocks: more},
 		{ID: "basis", Title: "Assumptions and sources", Blocks: []sheet.Block{
-			{Title: "What this rests on", Lines: v.assumptions(r)},
+			{Title: "What this rests on", Lines: assumptions(w, r)},
 			{Title: "Sources", Lines: sheet.Says(when(len(r.Somebody) > 0, "People: segments by de Leva (1996), "+
 				"children's by Jensen (1986, 1989); "+
 				"sizes by the ANSUR II survey of soldiers (2012) and the CDC growth charts (2000)."),
-				string(v.infants), "Woods: USDA Wood Handbook, FPL-GTR-190 (2010).",
+				string(w.infants), "Woods: USDA Wood Handbook, FPL-GTR-190 (2010).",
 				"The motion: derived from rigid-body mechanics; "+
 					"rockerwright proof computes every case whose answer is known from elsewhere, "+
 					"and names its source.",
@@ -142,10 +143,10 @@ func (v voice) sections(a trial.Answer, rocking *trial.Rocking, more []sheet.Blo
 }
 
 // checked says who was checked, and how.
-func (v voice) checked(r check.Report) string {
-	said := []string{"the " + v.piece + " empty"}
+func checked(w wording, r check.Report) string {
+	said := []string{"the " + w.piece + " empty"}
 	for _, c := range r.Checked() {
-		said = append(said, fmt.Sprintf("%s (%s)", sheet.Cut(sheet.Plain(c.Name), 30), v.mass(c.Mass))+
+		said = append(said, fmt.Sprintf("%s (%s)", sheet.Cut(sheet.Plain(c.Name), 30), mass(w.units, c.Mass))+
 			when(c.Postures > 1, " in %d postures", c.Postures))
 	}
 	return list(said) + "."
@@ -157,11 +158,11 @@ func Unanswered(question string, why error) sheet.Block {
 }
 
 // owner returns the page for whoever takes the piece home: no mathematics.
-func (v voice) owner(a *trial.Answer, rocking *trial.Rocking) Section {
+func owner(w wording, a *trial.Answer, rocking *trial.Rocking) Section {
 	r := &a.Report
 	leave, rest := "", "Empty, it does not stand by itself. Ask the maker before you use it."
 	if rocking != nil && !math.IsNaN(rocking.Room.Behind) {
-		leave = " From the middle of the rockers it reaches " + v.reaches(*rocking) + " in a good rock: leave that clear, " +
+		leave = " From the middle of the rockers it reaches " + reaches(w, *rocking) + " in a good rock: leave that clear, " +
 			"and a hand more."
 	}
 	if empty := &r.Loads[0]; empty.Upright() {
@@ -169,10 +170,10 @@ func (v voice) owner(a *trial.Answer, rocking *trial.Rocking) Section {
 		rest = fmt.Sprintf("Empty and still on a level floor, "+
 			"the %s ends of the rockers stand about %s and the %s ends about %s off the floor, "+
 			"the same on both sides.%s If it comes to rest in another way than when it was new, something has moved or worn.",
-			v.tail, v.length(tailUp), v.nose, v.length(noseUp), v.leans)
+			w.tail, w.length(tailUp), w.nose, w.length(noseUp), w.leans)
 	}
-	return Section{ID: "owner", Title: "For the owner of " + cmp.Or(brief(r.Design.Title), "this "+v.piece), Blocks: []sheet.Block{
-		{Title: "Who it was checked for", Lines: sheet.Says(v.whom(a))},
+	return Section{ID: "owner", Title: "For the owner of " + cmp.Or(brief(r.Design.Title), "this "+w.piece), Blocks: []sheet.Block{
+		{Title: "Who it was checked for", Lines: sheet.Says(whom(w, a))},
 		{Title: "How it should rest", Lines: sheet.Says(rest)},
 		{Title: "Where it stands", Lines: sheet.Says("On a hard, level floor. " +
 			"A thick rug, a slope, a porch laid to shed the rain or a gap between boards changes how it rests " +
@@ -180,74 +181,74 @@ func (v voice) owner(a *trial.Answer, rocking *trial.Rocking) Section {
 		{Title: "Fingers, toes and tails", Lines: sheet.Says("Under each rocker is a gap that closes as it rocks. " +
 			"Keep fingers, toes, cords and the tails of pets away from it. The ends of the rockers reach out where one walks: " +
 			"go round them, and do not leave it where somebody passes in the dark.")},
-		{Title: v.children, Lines: sheet.Says(v.climb...)},
+		{Title: w.children, Lines: sheet.Says(w.climb...)},
 		{Title: "Wear, and when to bring it back", Lines: sheet.Says("The rockers wear first at the middle, where it stands. " +
 			"Once a year turn it over and look: bring it back when the middle has gone flat or shows a ridge, " +
 			"when a joint moves, clicks or opens, when a rocker, a leg or a rail has a crack, " +
 			"when it creeps over the floor as it rocks, " +
-			"when the two sides stand unlike, or when it no longer rests as it did." + string(v.locked))},
+			"when the two sides stand unlike, or when it no longer rests as it did." + string(w.locked))},
 		{Lines: sheet.Says("Nothing on this page is a test or a certificate: it was calculated from the maker's drawing.",
 			"Made by ________________________  Date ______________  Next look ______________")},
 	}}
 }
 
 // whom says who was checked: the lightest and the heaviest.
-func (v voice) whom(a *trial.Answer) string {
+func whom(w wording, a *trial.Answer) string {
 	r, list := &a.Report, a.Report.Checked()
 	if len(list) == 0 {
-		return "Nobody: only the empty " + v.piece + " was checked. Ask the maker before anybody uses it."
+		return "Nobody: only the empty " + w.piece + " was checked. Ask the maker before anybody uses it."
 	}
-	named := func(c check.Checked) string { return brief(c.Name) + " of " + v.mass(c.Mass) }
+	named := func(c check.Checked) string { return brief(c.Name) + " of " + mass(w.units, c.Mass) }
 	text := "By calculation: " + named(list[0]) + "."
 	if heavy := list[len(list)-1]; heavy != list[0] {
 		text = "By calculation, the lightest: " + named(list[0]) + "; the heaviest: " + named(heavy) + "."
 	}
-	text += when(!a.Holds(), " Not all of them keep the limits that the maker set: ask which before you use it.") + v.whoever
-	if !v.fuller {
+	text += when(!a.Holds(), " Not all of them keep the limits that the maker set: ask which before you use it.") + w.whoever
+	if !w.fuller {
 		return text
 	}
 	text += when(r.ForAChild(), " A child grows out of what was checked: "+
 		"have it looked at again before a bigger one sits in it.")
 	for _, f := range of(a, trial.Warns) {
 		if f.What == trial.Braces || f.What == trial.Rockers {
-			text += " " + v.warning(a, f).Text
+			text += " " + warning(w, a, f).Text
 		}
 	}
 	return text
 }
 
 // reaches says how far a piece reaches on both sides while it rocks, and with whom in it.
-func (v voice) reaches(r trial.Rocking) string {
+func reaches(w wording, r trial.Rocking) string {
 	one := func(reach float64, way, who string) string {
-		return v.length(reach) + " " + way + when(who != "", " (%s)", brief(who))
+		return w.length(reach) + " " + way + when(who != "", " (%s)", brief(who))
 	}
-	return one(r.Room.Behind, v.reachBehind, r.Room.BehindBy) + " and " + one(r.Room.Front, v.reachAhead, r.Room.FrontBy)
+	return one(r.Room.Behind, w.reachBehind, r.Room.BehindBy) + " and " + one(r.Room.Front, w.reachAhead, r.Room.FrontBy)
 }
 
 // Letter returns a report as a letter to another maker: what the piece is and does, in the
 // words of the report; what limits it and what its maker would try. The design file goes below it.
 func Letter(a trial.Answer, rocking *trial.Rocking, m Making) sheet.Sheet {
 	r := a.Report
-	v := voiceOf(r.Design)
+	w := wordingOf(r.Design)
 	try := ""
 	if t := a.Try; t != nil {
-		try = fmt.Sprintf("I would try %s %s next%s.", t.Label, v.with(t.Value, t.Kind), v.gained(t))
+		try = fmt.Sprintf("I would try %s %s next%s.", t.Label, w.with(t.Value, t.Kind), gained(w, t))
 	}
-	s := sheet.Sheet{Title: v.title(r.Design), Source: m.Date.Format("2 January 2006"), Blocks: []sheet.Block{
+	s := sheet.Sheet{Title: title(&r.Balanced), Source: m.Date.Format("2 January 2006"), Blocks: []sheet.Block{
 		{Lines: sheet.Says("To another maker,")},
 		{Lines: sheet.Says(fmt.Sprintf("here is a %s on rockers that I have worked out with rockerwright %s%s. "+
-			"All of it is calculated from measures; nothing was tested.", v.piece, m.Version,
-			when(len(m.Changes) > 0, " (with %s)", sheet.Plain(strings.Join(m.Changes, "; ")))), "I checked "+v.checked(r))},
-		{Lines: append(sheet.Says("How it came out:"), v.verdict(&a)...)},
-		{Lines: []sheet.Line{v.tape(r)}},
-		v.readings(r, everyRemark),
-		{Lines: slices.Concat(sheet.Says(v.cause(a.Cause), try), v.wrongs(&a), sheet.Says(v.disclaimer))},
+			"All of it is calculated from measures; nothing was tested.", w.piece, m.Version,
+			when(len(m.Changes) > 0, " (with %s)", sheet.Plain(strings.Join(m.Changes, "; ")))), "I checked "+checked(w, r))},
+		{Lines: append(sheet.Says("How it came out:"), verdict(w, &a)...)},
+		{Lines: []sheet.Line{tape(w, r)}},
+		readingsBlock(w, r, everyRemark),
+		{Lines: slices.Concat(sheet.Says(cause(w.phrases, a.Cause), try), wrongs(w, &a), sheet.Says(w.disclaimer))},
 	}}
 	if rocking != nil {
-		s.Blocks = append(s.Blocks, sheet.Block{Lines: slices.Concat(v.slopes(*rocking), v.cradle(*rocking),
-			sheet.Says("From where its low point touches it reaches "+v.reaches(*rocking)+" in a good rock."))})
+		s.Blocks = append(s.Blocks, sheet.Block{Lines: slices.Concat(slopes(w.units, *rocking), cradle(w, *rocking),
+			sheet.Says("From where its low point touches it reaches "+reaches(w, *rocking)+" in a good rock."))})
 	}
-	s.Blocks = append(s.Blocks, sheet.Block{Lines: v.cautions(r)}, sheet.Block{Lines: []sheet.Line{
+	s.Blocks = append(s.Blocks, sheet.Block{Lines: cautions(w.phrases, r)}, sheet.Block{Lines: []sheet.Line{
 		{Text: "The design file is below. Save it as a plain text file, and you can check it yourself:",
 			Type: "rockerwright check " + fileName(m.Source)},
 		{Text: "With good wishes for the bench."}}})

@@ -18,28 +18,29 @@ import (
 
 // Measure returns the sheet of what the readings of a finished piece say.
 func Measure(f check.Balanced, source string) sheet.Sheet {
-	v := voiceOf(f.Design)
+	w := wordingOf(f.Design)
 	var blocks []sheet.Block
 	var last []sheet.Line
 	if f.Read != nil {
-		blocks = append(blocks, sheet.Block{Table: v.values(f)}, sheet.Block{Lines: sheet.Says(untold(f.Read), better(f))})
+		blocks = append(blocks, sheet.Block{Table: values(w.units, f)}, sheet.Block{Lines: sheet.Says(untold(f.Read), better(f))})
 		for _, d := range f.Read.Doubts {
-			last = append(last, v.doubtful(d, trial.KindOf(d.Reading)))
+			last = append(last, doubtful(w.units, d, trial.KindOf(d.Reading)))
 		}
 	}
 	if f.Curve != nil {
-		blocks = append(blocks, sheet.Block{Table: v.arcs(f.Curve)}, sheet.Block{Lines: v.curve(f.Curve)})
+		blocks = append(blocks, sheet.Block{Table: arcs(w.units, f.Curve)}, sheet.Block{Lines: curve(w, f.Curve)})
 	}
 	last = append(last,
 		sheet.Line{Text: "Uncertain by so much 95 times in 100, if the readings err as usual: a scale by its step, " +
 			"a tape by 1/16 in (1.5 mm), a watch by 0.3 s, a tilt by 2 degrees, a rise by 1/32 in (0.8 mm)."},
 		sheet.Line{Text: "check uses these readings as they stand in the file:", Type: "rockerwright check " + sheet.Plain(source)})
-	return sheet.Sheet{Title: v.name(f.Design) + " · as measured", Source: source, Blocks: append(blocks, sheet.Block{Lines: last})}
+	return sheet.Sheet{Title: name(f.Design) + " · as measured", Source: source,
+		Blocks: append(blocks, sheet.Block{Lines: last})}
 }
 
 // values returns each value with its uncertainty and the reading that limits it; an inertia that no rocks tell is
 // estimated.
-func (v voice) values(f check.Balanced) *sheet.Table {
+func values(u units, f check.Balanced) *sheet.Table {
 	t := &sheet.Table{Head: []string{"What the readings say", "value", "uncertain by", "limited by"}}
 	r := f.Read
 	for _, row := range []struct {
@@ -48,10 +49,10 @@ func (v voice) values(f check.Balanced) *sheet.Table {
 		value       readings.Value
 		units       quantity.System
 	}{
-		{"weight", v.mass(r.Mass.Value), quantity.Mass, r.Mass, v.units},
-		{"balance point, from the low point", v.length(math.Abs(r.Ahead.Value)) + pick(r.Ahead.Value < 0, " behind", " ahead"),
-			quantity.Length, r.Ahead, v.units},
-		{"balance point, over the floor", v.length(r.Above.Value), quantity.Length, r.Above, v.units},
+		{"weight", mass(u, r.Mass.Value), quantity.Mass, r.Mass, u.System},
+		{"balance point, from the low point", u.length(unsigned(r.Ahead.Value)) + pick(r.Ahead.Value < 0, " behind", " ahead"),
+			quantity.Length, r.Ahead, u.System},
+		{"balance point, over the floor", u.length(r.Above.Value), quantity.Length, r.Above, u.System},
 		{"inertia about it", metricInertia(r.Inertia.Value), quantity.Inertia, r.Inertia, quantity.Metric},
 	} {
 		if math.IsNaN(row.value.Value) {
@@ -84,7 +85,7 @@ func fineWith(x float64, kind quantity.Kind, units quantity.System) string {
 	}
 	return text + " " + quantity.Unit(kind, units)
 }
-func (v voice) fine(x float64) string { return fineWith(x, quantity.Length, v.units) }
+func fine(u units, x float64) string { return fineWith(x, quantity.Length, u.System) }
 
 // plainKey returns a reading's name in words.
 func plainKey(key string) string { return strings.ReplaceAll(key, "_", " ") }
@@ -114,7 +115,7 @@ func better(f check.Balanced) string {
 	for _, value := range []readings.Value{f.Read.Above, f.Read.Ahead, f.Read.Inertia, f.Read.Mass} {
 		advice := betters[value.Limits()]
 		if math.IsNaN(value.Value) && f.Read.Untold != "ten_rocks" {
-			advice = "time ten rocks of the empty piece (ten_rocks, let_go)"
+			advice = "time ten rocks of the empty piece, and read from what tilt it is let go"
 		}
 		if advice != "" && !slices.ContainsFunc(said, func(one string) bool { return strings.HasPrefix(one, advice) }) {
 			said = append(said, advice)
@@ -124,11 +125,11 @@ func better(f check.Balanced) string {
 }
 
 // doubtful says what one reading gives, of a kind, and what the others.
-func (v voice) doubtful(d readings.Doubt, kind quantity.Kind) sheet.Line {
+func doubtful(u units, d readings.Doubt, kind quantity.Kind) sheet.Line {
 	advice := cmp.Or(when(d.Swapped != "", "Probably swapped: %s; the other way round all the readings agree.",
 		plainKey(d.Swapped)), "Read again.")
 	return sheet.Line{Label: "DOUBTFUL:", Bad: true, Text: fmt.Sprintf("%s gives %s where the other readings give %s. %s",
-		plainKey(d.Reading), v.with(d.Read, kind), v.with(d.Expected, kind), advice)}
+		plainKey(d.Reading), u.with(d.Read, kind), u.with(d.Expected, kind), advice)}
 }
 
 // untimed says whether the inertia of a measured piece is only estimated.
@@ -144,7 +145,7 @@ func untimed(r *check.Report) string {
 }
 
 // arcs returns the arcs of each rocker that was read.
-func (v voice) arcs(c *piece.Traced) *sheet.Table {
+func arcs(u units, c *piece.Traced) *sheet.Table {
 	t := &sheet.Table{Head: []string{"Rocker, from the nose", "radius", "uncertain by", "from the low point, + ahead"}}
 	both := &c.Fit
 	if c.Left == nil || c.Right == nil {
@@ -159,8 +160,8 @@ func (v voice) arcs(c *piece.Traced) *sheet.Table {
 		}
 		for i, arc := range side.fit.Arcs {
 			label := side.name + when(len(side.fit.Arcs) > 1, ", arc %d", i+1)
-			uncertain := pick(arc.Uncertain < math.Abs(arc.Radius), v.length(arc.Uncertain), "much")
-			t.Add(label, v.length(arc.Radius), uncertain, signed(v.bare(arc.From))+" to "+signed(v.length(arc.To)))
+			uncertain := pick(arc.Uncertain < unsigned(arc.Radius), u.length(arc.Uncertain), "much")
+			t.Add(label, u.length(arc.Radius), uncertain, signed(u.bare(arc.From))+" to "+signed(u.length(arc.To)))
 		}
 	}
 	return t
@@ -170,25 +171,25 @@ func (v voice) arcs(c *piece.Traced) *sheet.Table {
 func signed(text string) string { return pick(strings.HasPrefix(text, "-"), "", "+") + text }
 
 // curve says whether the rises were read well, and whether the rockers are one curve.
-func (v voice) curve(c *piece.Traced) []sheet.Line {
+func curve(w wording, c *piece.Traced) []sheet.Line {
 	var lines []sheet.Line
 	for _, f := range trial.Uneven(c) {
-		lines = append(lines, v.warning(&trial.Answer{}, &f))
+		lines = append(lines, warning(w, &trial.Answer{}, &f))
 	}
 	if c.Left == nil || c.Right == nil || !c.One {
 		return lines
 	}
 	differ := ": they are the same."
 	if c.Apart != 0 {
-		differ = fmt.Sprintf(" (largest difference %s, at station %d).", v.fine(math.Abs(c.Apart)), c.Station)
+		differ = fmt.Sprintf(" (largest difference %s, at station %d).", fine(w.units, unsigned(c.Apart)), c.Station)
 	}
 	return append(lines, sheet.Line{Text: "The two rockers are one curve, as far as these readings tell" + differ})
 }
 
 // suspect says which rise was probably misread, or that no curve explains them.
-func (v voice) suspect(side string, fit *rises.Fit) sheet.Line {
+func suspect(u units, side string, fit *rises.Fit) sheet.Line {
 	where := fmt.Sprintf("%s, station %d from the nose: by all the others the rise there is %s.",
-		side, fit.Suspect+1, v.length(fit.Without))
+		side, fit.Suspect+1, u.length(fit.Without))
 	switch {
 	case fit.Suspect >= 0 && fit.AtEnd:
 		where += " Either it is misread, or the edge curves differently there (a rounded tip?): " +
@@ -197,24 +198,24 @@ func (v voice) suspect(side string, fit *rises.Fit) sheet.Line {
 		where += " It was left out; read it again."
 	default:
 		where = fmt.Sprintf("%s: three arcs leave a spread of %s, more than reading error explains. "+
-			"Is the edge worn or lumpy, or did the straightedge move? Read again.", side, v.fine(fit.Spread))
+			"Is the edge worn or lumpy, or did the straightedge move? Read again.", side, fine(u, fit.Spread))
 	}
 	return sheet.Line{Label: "DOUBTFUL:", Text: where, Bad: true}
 }
 
 // fitted says which arcs stand for the rises or points that the floor edge is given by, how
 // surely, and how far the readings lie off them.
-func (v voice) fitted(d piece.Design, fit *rises.Fit) string {
+func fitted(u units, d piece.Design, fit *rises.Fit) string {
 	read := fmt.Sprintf("%d rises", len(d.Rocker.Rises))
 	if n := len(d.Rocker.Points); n > 0 {
 		read = fmt.Sprintf("%d points", n)
 	}
 	var arcs []string
 	for _, arc := range fit.Arcs {
-		surely := pick(arc.Uncertain < math.Abs(arc.Radius), "uncertain by "+v.fine(arc.Uncertain), "hardly known")
-		arcs = append(arcs, fmt.Sprintf("%s (%s)", v.length(arc.Radius), surely))
+		surely := pick(arc.Uncertain < unsigned(arc.Radius), "uncertain by "+fine(u, arc.Uncertain), "hardly known")
+		arcs = append(arcs, fmt.Sprintf("%s (%s)", u.length(arc.Radius), surely))
 	}
 	return fmt.Sprintf("The floor edge is the fewest arcs that go through %s as well as they were read; "+
 		"their radius, from the nose: %s, 95 times in 100. The readings scatter about it by %s (root mean square).",
-		read, strings.Join(arcs, ", "), v.fine(fit.Spread))
+		read, strings.Join(arcs, ", "), fine(u, fit.Spread))
 }

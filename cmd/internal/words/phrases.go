@@ -78,7 +78,7 @@ var chairs = phrases{
 
 	rider: "the owner at ease", seated: "seated", owners: "YOUR OWNER",
 	fails: "nearer to going over than we like", falls: "falls",
-	tracks: "rocker.track or seat.width",
+	tracks: "track under [rocker], or width under [seat],",
 	noPull: "Draw [seat] and [back] to learn what a pull at the top of the back does.",
 	legs:   ", legs to the top of the seat",
 	slides: "Slid on a concentric top edge the seat turns about the arc's centre and takes the people along, so it hardly tilts; " +
@@ -131,17 +131,19 @@ var endwise = chairs.but(func(p *phrases) {
 	p.shortForward, p.shortBack, p.reachAhead, p.reachBehind = "foot", "head", "at the foot", "at the head"
 	p.piece, p.owners, p.rider, p.seated = "cradle", "INFANTS", "the first infant", "laden"
 	p.fails, p.falls = "tilted further at rest than we like", "tilts"
-	p.tracks, p.noPull = "rocker.track", "What a pull at the rail does is not worked out."
+	p.tracks, p.noPull = "track under [rocker]", "What a pull at the rail does is not worked out."
 	p.legs, p.slides, p.leans = "", "", ""
 	p.marked, p.dotted = "Against 5 and 10 degrees", " The dotted lines stand at 5 and 10 degrees."
 	p.infants = "Infants: weights and lengths of the CDC growth charts (2000)."
 	p.disclaimer = judged + "Look at 5 and 10 degrees of tilt; fit a lock and stops by the current local standard; " +
 		"never leave an infant in an unlocked cradle."
 	p.beware = []string{
-		"Infants have died in cradles that rested tilted by more than 5 degrees with the lock not used (published case series, 1991 to 1997). " +
+		"Infants have died in cradles that rested tilted by more than 5 degrees with the lock not used (published " +
+			"case series, 1991 to 1997). " +
 			"Look at the lines at 5 and at 10 degrees; a curve alone cannot hold a cradle within 5 degrees: " +
 			"fit stops and a lock that a child cannot open.",
-		"Sideways tilt and the slope from head to foot are two different angles with different limits in the standards. Read the current one.",
+		"Sideways tilt and the slope from head to foot are two different angles with different limits in the " +
+			"standards. Read the current one.",
 		"The bedding, the height of the sides and the gaps are outside this calculation."}
 	p.whoever = " Stop using it when the child weighs more, can sit, pull up or push up on hands and knees, " +
 		"or reaches the age that your local standard names, whichever comes first (common practice)."

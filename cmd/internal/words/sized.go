@@ -16,22 +16,22 @@ import (
 // Sized returns the sheet of the rockers that were found for a target, and of others that a maker
 // may like. take is the line to type to save one.
 func Sized(d piece.Design, found size.Solution, others []size.Proposal, source string, changes []string, take string) sheet.Sheet {
-	v := voiceOf(d)
-	lines := append(changed(changes, true), v.found(found.Take())...)
-	whole := v.sizedTable(d.Target, found.Proposals, others)
-	own, theirs := v.rejected(found.Proposals), append(v.rejected(others), v.curves(found.Proposals[0], others)...)
-	last := []sheet.Line{{Text: "To save one under a new name:", Type: take}, {Text: v.disclaimer}}
-	wanted := v.wishes(d.Target)
+	w := wordingOf(d)
+	lines := append(changed(changes, true), outcome(w, found.Take())...)
+	whole := sizedTable(w, d, found.Proposals, others)
+	own, theirs := rejected(w.phrases, found.Proposals), append(rejected(w.phrases, others), curves(w.units, found.Proposals[0], others)...)
+	last := []sheet.Line{{Text: "To save one under a new name:", Type: take}, {Text: w.disclaimer}}
+	wanted := wishes(w, d)
 	spare := slices.DeleteFunc( // what a first page can do without, as far as nothing is wanted of it
-		[]string{"one rock from 8 deg", "tip to tip", "push for one degree", "back leans, seated", "  weight must lift"},
+		[]string{"one rock from 8 deg", "tip to tip", "push for one degree", "back leans, " + w.seated, "  weight must lift"},
 		func(label string) bool { return wanted[label] != "" })
 	assemble := func(table *sheet.Table, notes []sheet.Line) sheet.Sheet {
-		return sheet.Sheet{Title: v.called(d) + " · for what it aims for", Source: source,
+		return sheet.Sheet{Title: shortName(d) + " · for what it aims for", Source: source,
 			Blocks: []sheet.Block{{Lines: lines}, {Table: table}, {Lines: slices.Concat(notes, last)}}}.Fitted(1, spare, whole)
 	}
 	first := assemble(whole, slices.Concat(own, theirs))
 	if !first.Fits() { // the other curves stand under --all
-		first = assemble(v.sizedTable(d.Target, found.Proposals, nil), own)
+		first = assemble(sizedTable(w, d, found.Proposals, nil), own)
 		first.Blocks = append(first.Blocks, sheet.Block{Title: "Two other curves", Lines: theirs, All: true})
 	}
 	even := &sheet.Table{Head: []string{"time of one rock, s", "from 1", "4", "8", "12 degrees", "limits", ""}}
@@ -44,9 +44,9 @@ func Sized(d piece.Design, found size.Solution, others []size.Proposal, source s
 	}
 	first.Blocks = append(first.Blocks, sheet.Block{Title: "Large rocks and small ones", Table: even, All: true, Lines: sheet.Says(
 		"On one arc a larger rock takes longer or shorter than a small one. " +
-			"On the even-time edge it takes the same, for " + v.rider +
+			"On the even-time edge it takes the same, for " + w.rider +
 			" and for nobody else; with the arcs that a maker can swing, nearly. " +
-			"It is read for " + v.rider + ", tilted and let go.")},
+			"It is read for " + w.rider + ", tilted and let go.")},
 		sheet.Block{Title: "How it was found", All: true, Lines: sheet.Says(
 			"The limits of the file, what the shop has and the margins aimed for come first; "+
 				"the time and the leans come as near as these allow. "+
@@ -60,9 +60,9 @@ func Sized(d piece.Design, found size.Solution, others []size.Proposal, source s
 
 // SizedBlocks returns the rockers that were found for a target as blocks of a larger sheet.
 func SizedBlocks(d piece.Design, found size.Solution) []sheet.Block {
-	v := voiceOf(d)
+	w := wordingOf(d)
 	return []sheet.Block{{Title: "The rocker for what it aims for", All: true,
-		Lines: v.found(found.Take()), Table: v.sizedTable(d.Target, found.Proposals, nil)}}
+		Lines: outcome(w, found.Take()), Table: sizedTable(w, d, found.Proposals, nil)}}
 }
 
 // shownArcs is of how many arcs the even-time rocker of the first page is.
@@ -71,10 +71,10 @@ const shownArcs = 3
 // Shown reports whether a rocker stands on the first page of [Sized].
 func Shown(p size.Proposal) bool { return p.Shape != size.EvenTime || p.Fitted == shownArcs }
 
-// found says whether the target is met, where not how near it comes, and what sets the answer.
-func (v voice) found(p size.Proposal) []sheet.Line {
+// outcome says whether the target is met, where not how near it comes, and what sets the answer.
+func outcome(w wording, p size.Proposal) []sheet.Line {
 	line := sheet.Line{Label: "NEAREST:", Bad: true}
-	switch short := v.short(p); {
+	switch short := short(w.units, p); {
 	case p.Met():
 		line = sheet.Line{Label: "FOUND:", Text: p.Shape.String() + " does all that you aim for."}
 	case len(short) == 0:
@@ -82,7 +82,7 @@ func (v voice) found(p size.Proposal) []sheet.Line {
 	default:
 		line.Text = fmt.Sprintf("%s: %s. All of it cannot be had together.", p.Shape, list(short))
 	}
-	return append([]sheet.Line{line}, v.binds(p)...)
+	return append([]sheet.Line{line}, binds(w.phrases, p)...)
 }
 
 // aims are what aims are called, of what kind their values are, and what is said of one that sets the answer.
@@ -105,14 +105,14 @@ var aims = map[size.Aim]struct {
 }
 
 // short says of each aim that is missed what it comes to.
-func (v voice) short(p size.Proposal) []string {
+func short(u units, p size.Proposal) []string {
 	var short []string
 	for _, m := range p.Misses {
 		aim := aims[m.Aim]
 		if m.Met() || aim.name == "" {
 			continue
 		}
-		got, want := v.with(m.Got, aim.kind), v.with(m.Want, aim.kind)
+		got, want := u.with(m.Got, aim.kind), u.with(m.Want, aim.kind)
 		if aim.kind == quantity.Time {
 			got, want = timed(m.Got), timed(m.Want)
 		}
@@ -122,12 +122,12 @@ func (v voice) short(p size.Proposal) []string {
 }
 
 // binds names what sets the answer: of several limits that set one part the tightest.
-func (v voice) binds(p size.Proposal) []sheet.Line {
+func binds(say *phrases, p size.Proposal) []sheet.Line {
 	var what []string
 	tightest := map[string]size.Miss{}
 	for _, m := range p.Binds() {
 		if m.Aim == size.KeepsLimit {
-			part := v.part(p, m.Limit)
+			part := part(say, p, m.Limit)
 			if was, there := tightest[part]; !there || m.Steps > was.Steps {
 				tightest[part] = m
 			}
@@ -135,9 +135,9 @@ func (v voice) binds(p size.Proposal) []sheet.Line {
 		}
 		what = append(what, aims[m.Aim].sets)
 	}
-	for _, part := range []string{"the " + v.tail, "the " + v.nose, "the curve"} {
+	for _, part := range []string{"the " + say.tail, "the " + say.nose, "the curve"} {
 		if m, there := tightest[part]; there {
-			what = append(what, fmt.Sprintf("%s (%s) sets %s", brief(m.Limit.Load), v.limitName(m.Limit.Name), part))
+			what = append(what, fmt.Sprintf("%s (%s) sets %s", brief(m.Limit.Load), limitName(say, m.Limit.Name), part))
 		}
 	}
 	if len(what) == 0 {
@@ -147,26 +147,26 @@ func (v voice) binds(p size.Proposal) []sheet.Line {
 }
 
 // part returns the part of a rocker that sets a limit.
-func (v voice) part(p size.Proposal, l check.Limit) string {
+func part(say *phrases, p size.Proposal, l check.Limit) string {
 	load, _ := p.Report.LoadNamed(l.Load)
 	switch {
 	case load == nil:
 	case strings.HasPrefix(l.Name, "back") && load.Rig.OverTip(load.Balance.Back):
-		return "the " + v.tail
+		return "the " + say.tail
 	case strings.HasPrefix(l.Name, "forward") && load.Rig.OverTip(load.Balance.Forward):
-		return "the " + v.nose
+		return "the " + say.nose
 	}
 	return "the curve"
 }
 
 // rejected says what check would say no to of those rockers that a first page shows.
-func (v voice) rejected(proposals []size.Proposal) []sheet.Line {
+func rejected(say *phrases, proposals []size.Proposal) []sheet.Line {
 	var lines []sheet.Line
 	for _, p := range proposals {
 		var failing []string
 		for _, l := range p.Report.Limits {
 			if !l.Holds && Shown(p) {
-				failing = append(failing, brief(l.Load)+", "+v.limitName(l.Name))
+				failing = append(failing, brief(l.Load)+", "+limitName(say, l.Name))
 			}
 		}
 		if len(failing) > 0 {
@@ -178,48 +178,45 @@ func (v voice) rejected(proposals []size.Proposal) []sheet.Line {
 }
 
 // sizedTable sets the rockers beside what is wanted.
-func (v voice) sizedTable(target piece.Target, found, others []size.Proposal) *sheet.Table {
+func sizedTable(w wording, d piece.Design, found, others []size.Proposal) *sheet.Table {
 	var columns []Column
-	var even [][]float64
 	for _, p := range slices.Concat(found, others) {
 		if Shown(p) && len(columns) < 5 { // so many stand side by side
-			columns = append(columns, Column{Head: p.Shape.String(), Report: p.Report})
-			even = append(even, p.Even)
+			columns = append(columns, Column{Head: p.Shape.String(), Report: p.Report, even: p.Even})
 		}
 	}
-	g := newGrid(v, "The rockers that were found, beside what is wanted", columns, 8)
-	g.rocker()
-	g.table.Add(sheet.Across("one rock from 8 deg", even, func(took []float64) string { return evenAt(took, 2) }, "s")...)
-	g.holds()
-	g.wanted(v.wishes(target))
-	return g.table
+	t := sideBySide("The rockers that were found, beside what is wanted", columns, 8, append(rockerOf(w, columns),
+		reading{"one rock from 8 deg", "s", func(c *Column) string { return evenAt(c.even, 2) }}, holds))
+	wanted(t, wishes(w, d))
+	return t
 }
 
 // wishes returns what is wanted, by the label of its row.
-func (v voice) wishes(t piece.Target) map[string]string {
+func wishes(w wording, d piece.Design) map[string]string {
+	t, rests := d.Target, restsAs(d)
 	return map[string]string{
-		"one rock":               when(t.OneRock > 0, "%.2f", t.OneRock),
-		"seat falls, seated":     pick(t.SeatFalls.Asked, v.towards(t.SeatFalls.Value), ""),
-		"back leans, seated":     pick(t.BackLeans.Asked, v.angle(t.BackLeans.Value), ""),
-		"seat falls, empty":      pick(t.Empty.Asked, v.towards(t.Empty.Value), ""),
-		"before going " + v.Back: pick(t.BackMargin > 0, v.angle(t.BackMargin), ""),
-		"  weight must lift":     pick(t.BackLift > 0, v.bare(t.BackLift), ""),
-		"tip to tip":             pick(t.Longest > 0, v.bare(t.Longest), ""),
+		"one rock":                when(t.OneRock > 0, "%.2f", t.OneRock),
+		rests + w.seated:          pick(t.SeatFalls.Asked, towards(w, t.SeatFalls.Value), ""),
+		"back leans, " + w.seated: pick(t.BackLeans.Asked, w.angle(t.BackLeans.Value), ""),
+		rests + "empty":           pick(t.Empty.Asked, towards(w, t.Empty.Value), ""),
+		"before going " + w.Back:  pick(t.BackMargin > 0, w.angle(t.BackMargin), ""),
+		"  weight must lift":      pick(t.BackLift > 0, w.bare(t.BackLift), ""),
+		"tip to tip":              pick(t.Longest > 0, w.bare(t.Longest), ""),
 	}
 }
 
 // curves says what the other two curves are for, and what they do here.
-func (v voice) curves(one size.Proposal, others []size.Proposal) []sheet.Line {
+func curves(u units, one size.Proposal, others []size.Proposal) []sheet.Line {
 	var lines []sheet.Line
 	for _, p := range others {
-		misses, even := v.short(p), p.Even
+		misses, even := short(u, p), p.Even
 		switch {
-		case p.Shape == size.FlatterTail && len(misses) > len(v.short(one)):
+		case p.Shape == size.FlatterTail && len(misses) > len(short(u, one)):
 			lines = append(lines, sheet.Line{Label: "Flatter tail, a brake:", Text: "it misses: " + list(misses) + "."})
 		case p.Shape == size.FlatterTail:
 			lines = append(lines, sheet.Line{Label: "Flatter tail, a brake:", Text: fmt.Sprintf("the same rock in the middle; "+
 				"leaning furthest the weight must lift %s, not %s.",
-				v.length(p.Report.Leaning().Balance.Back.Lift), v.bare(one.Report.Leaning().Balance.Back.Lift))})
+				u.length(p.Report.Leaning().Balance.Back.Lift), u.bare(one.Report.Leaning().Balance.Back.Lift))})
 		case p.Fitted == shownArcs && len(even) > 0:
 			lines = append(lines, sheet.Line{Label: "Even time:", Text: fmt.Sprintf("a rock takes %s s small and %s s from 12 degrees, "+
 				"with the owner alone: see --all.", evenAt(even, 0), evenAt(even, len(even)-1))})
@@ -238,9 +235,9 @@ func evenAt(periods []float64, n int) string {
 
 // SizedLetter returns the answer of [Sized] as a letter to another maker.
 func SizedLetter(d piece.Design, found size.Solution, others []size.Proposal) sheet.Sheet {
-	v := voiceOf(d)
+	w := wordingOf(d)
 	return sheet.Sheet{Title: "To a fellow maker", Blocks: []sheet.Block{
-		{Lines: sheet.Says("You asked what rocker " + v.called(d) + " wants for what you aim for. This is what came out.")},
-		{Lines: v.found(found.Take())}, {Table: v.sizedTable(d.Target, found.Proposals, others)},
-		{Lines: append(v.curves(found.Proposals[0], others), sheet.Says(radiiAre, v.disclaimer)...)}}}
+		{Lines: sheet.Says("You asked what rocker " + shortName(d) + " wants for what you aim for. This is what came out.")},
+		{Lines: outcome(w, found.Take())}, {Table: sizedTable(w, d, found.Proposals, others)},
+		{Lines: append(curves(w.units, found.Proposals[0], others), sheet.Says(radiiAre, w.disclaimer)...)}}}
 }

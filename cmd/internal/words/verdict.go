@@ -1,6 +1,7 @@
 package words
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -11,25 +12,26 @@ import (
 	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
 	"rockerwright/sim/trial"
 )
 
 // verdict returns the three blocks of the answer: the owner, others, hazards.
-func (v voice) verdict(a *trial.Answer) []sheet.Line {
+func verdict(w wording, a *trial.Answer) []sheet.Line {
 	var lines []sheet.Line
 	empty, alone := &a.Loads[0], len(a.Loads) == 1
 	if !empty.Upright() {
-		lines = []sheet.Line{{Label: "EMPTY:", Text: v.whyNot(empty) + ".", Bad: true}}
+		lines = []sheet.Line{{Label: "EMPTY:", Text: whyNot(w.phrases, empty) + ".", Bad: true}}
 	} else if alone {
-		lines = []sheet.Line{{Label: "THE PIECE ALONE", Text: v.stands(empty) + ". Nobody sits in this design: add [sitter]."}}
+		lines = []sheet.Line{{Label: "THE PIECE ALONE", Text: stands(w, empty) + ". Nobody sits in this design: add [sitter]."}}
 	}
 	if alone {
 		return lines
 	}
 	owner := ofRole(a.Loads, piece.Owner)
-	lines = append(lines, v.group(v.owners, owner, a))
+	lines = append(lines, group(w, w.owners, owner, a))
 	if others := ofRole(a.Loads, piece.Other); len(others) > 0 {
-		lines = append(lines, v.group("OTHERS", others, a))
+		lines = append(lines, group(w, "OTHERS", others, a))
 	}
 	if len(ofRole(a.Loads, piece.Hazard)) == 0 {
 		return lines
@@ -41,7 +43,7 @@ func (v voice) verdict(a *trial.Answer) []sheet.Line {
 		if f.Load.Posture == person.ArmsBehindHead && len(owner) > 0 && f.Who == owner[0].Sitter {
 			name = f.Load.Posture.String()
 		}
-		said, over = append(said, v.hazard(f, name)), over || !f.Load.Upright()
+		said, over = append(said, hazard(w, f, name)), over || !f.Load.Upright()
 	}
 	return append(lines, sheet.Line{Label: "HAZARDS:", Text: strings.Join(said, "; ") + ".", Bad: over})
 }
@@ -58,23 +60,21 @@ func ofRole(loads []check.Load, role piece.Role) []*check.Load {
 }
 
 // group says how it stands with a group of loads.
-func (v voice) group(label string, loads []*check.Load, a *trial.Answer) sheet.Line {
+func group(w wording, label string, loads []*check.Load, a *trial.Answer) sheet.Line {
 	line := sheet.Line{Label: label + ":"}
 	if len(loads) == 0 {
 		line.Text = "nobody is given in this design: add [sitter]."
 		return line
 	}
-	var wrong []string
+	failing := names(on(a, trial.Fails, loads), loads)
+	wrong := given(when(len(failing) > 0, "%s %s %s", list(failing), pick(len(failing) > 1, "are", "is"), w.fails))
 	if fallen := on(a, trial.Falls, loads); len(fallen) > 0 {
-		wrong = append(wrong, v.whyNot(fallen[0])+
+		wrong = slices.Insert(wrong, 0, whyNot(w.phrases, fallen[0])+
 			when(len(fallen) > 1, "; nor does it stand with %s", list(names(fallen[1:], loads))))
 	}
-	if failing := names(on(a, trial.Fails, loads), loads); len(failing) > 0 {
-		wrong = append(wrong, list(failing)+pick(len(failing) > 1, " are ", " is ")+v.fails)
-	}
 	first, back := loads[0], check.LeastBack(loads)
-	keeps := v.degrees(back.Balance.Back.Angle)
-	line.Text = when(label != "YOUR OWNER", "%s ", brief(first.Sitter)) + v.stands(first)
+	keeps := w.degrees(back.Balance.Back.Angle)
+	line.Text = when(label != "YOUR OWNER", "%s ", brief(first.Sitter)) + stands(w, first)
 	switch {
 	case len(wrong) > 0:
 		line.Text, line.Bad = strings.Join(wrong, "; "), true
@@ -101,23 +101,23 @@ func names(loads, group []*check.Load) []string {
 }
 
 // stands says how a load rests and how long it rocks.
-func (v voice) stands(l *check.Load) string {
-	way := pick(l.Balance.Rest.Tilt < 0, v.Forward, v.Back)
+func stands(w wording, l *check.Load) string {
+	way := pick(l.Balance.Rest.Tilt < 0, w.Forward, w.Back)
 	where := "far " + way
-	switch size := math.Abs(l.Balance.Rest.Tilt) * 180 / math.Pi; {
-	case size < 0.5:
+	switch size := unsigned(l.Balance.Rest.Tilt); {
+	case size < 0.5*quantity.Deg:
 		where = "as drawn"
-	case size < 4:
+	case size < 4*quantity.Deg:
 		where = "a little " + way
-	case size < 10:
+	case size < 10*quantity.Deg:
 		where = "well " + way
 	}
-	return "rests " + where + pick(math.IsNaN(l.Balance.Period), ", on a flat", ", rocks in "+v.seconds(l.Balance.Period)+" s")
+	return "rests " + where + pick(math.IsNaN(l.Balance.Period), ", on a flat", ", rocks in "+seconds(w.units, l.Balance.Period)+" s")
 }
 
 // whyNot says why a load has no rest: the arc centre, above which the balance point may lie, is that of the arc that
 // touches the floor as drawn.
-func (v voice) whyNot(l *check.Load) string {
+func whyNot(say *phrases, l *check.Load) string {
 	who := when(!l.Empty, "%s: ", brief(l.Name)) + "it "
 	switch l.Balance.Outcome {
 	case sim.Neutral:
@@ -130,135 +130,56 @@ func (v voice) whyNot(l *check.Load) string {
 	why := "the balance point lies where no part of the curve can carry it"
 	switch g := l.Rig.Body.Centre; {
 	case g.X < l.Rig.Profile.Tail().X:
-		why = "the balance point lies beyond the " + v.tail + " tip"
+		why = "the balance point lies beyond the " + say.tail + " tip"
 	case g.X > l.Rig.Profile.Nose().X:
-		why = "the balance point lies beyond the " + v.nose + " tip"
+		why = "the balance point lies beyond the " + say.nose + " tip"
 	case g.Y > l.Rig.Profile.Bearing(at).Centre().Y:
 		why = "the balance point lies above the arc centre"
 	case l.Rig.Floor.Slope != 0:
 		why = "the floor slopes more than this curve can answer"
 	}
 	arm, _ := l.Rig.Righting(0)
-	return fmt.Sprintf("%sdoes not stand: %s, so it goes over %s by itself", who, why, pick(arm > 0, v.overForward, v.overBack))
+	return fmt.Sprintf("%sdoes not stand: %s, so it goes over %s by itself", who, why, pick(arm > 0, say.overForward, say.overBack))
 }
 
-// Findings returns the sentence of each finding of an answer, in their order.
-func Findings(a trial.Answer) []string {
-	v := voiceOf(a.Design)
-	said := make([]string, len(a.Findings))
-	for i := range a.Findings {
-		f, text := &a.Findings[i], ""
-		switch {
-		case f.Level == trial.Falls:
-			text = v.whyNot(f.Load)
-		case f.Limit != nil:
-			cells := v.limit(*f.Limit)
-			text = fmt.Sprintf("%s: want %s, got %s", cells[0], cells[1], cells[2])
-		case f.Level == trial.Hazardous:
-			text = v.hazard(f, brief(f.Load.Name))
-		case f.Fit != nil:
-			text = v.unfit(f.Fit)
-		case f.Misfit != nil:
-			text = brief(f.Who) + ": " + v.trouble(*f.Misfit)
-		default:
-			said[i] = v.warning(&a, f).Text
-			continue
+// ranked returns the limits with those that fail first, then those that are nearest to
+// it. Of a load that does not rest only that is listed, of one that does all else.
+func ranked(limits []check.Limit) []check.Limit {
+	list := slices.DeleteFunc(slices.Clone(limits), func(l check.Limit) bool {
+		return l.Name == "rest" && l.Holds || l.Name != "rest" && math.IsNaN(l.Got)
+	})
+	share := func(l check.Limit) float64 {
+		if l.Name == "rest" {
+			return math.Inf(-1)
 		}
-		said[i] = upperFirst(text) + "."
+		return l.Share()
 	}
-	return said
-}
-
-// of returns the findings of some levels.
-func of(a *trial.Answer, levels ...trial.Level) []*trial.Finding {
-	var list []*trial.Finding
-	for i := range a.Findings {
-		if f := &a.Findings[i]; slices.Contains(levels, f.Level) {
-			list = append(list, f)
-		}
-	}
+	slices.SortStableFunc(list, func(a, b check.Limit) int { return cmp.Compare(share(a), share(b)) })
 	return list
 }
 
-// on returns the loads, out of some, on which there are findings of a level, in the order of the loads.
-func on(a *trial.Answer, level trial.Level, loads []*check.Load) []*check.Load {
-	var found []*check.Load
-	for _, l := range loads {
-		if slices.ContainsFunc(of(a, level), func(f *trial.Finding) bool { return f.Load == l }) {
-			found = append(found, l)
-		}
+// limitTable returns limits as a table: want, got, whose.
+func limitTable(w wording, limits []check.Limit) *sheet.Table {
+	t := &sheet.Table{Caption: "What we ask of it", Head: []string{"What we ask", "want", "got", "whose"}}
+	for _, l := range limits {
+		t.Mark(!l.Holds, limit(w, l)...)
 	}
-	return found
+	if len(limits) == 0 {
+		t.Add("that it stands", "yes", "yes", check.Physics)
+	}
+	return t
 }
 
-// warning says what is wrong with the piece itself.
-func (v voice) warning(a *trial.Answer, f *trial.Finding) sheet.Line {
-	wood := func(what, who, how string, least, most float64) sheet.Line {
-		return sheet.Wrong(fmt.Sprintf("WOOD: %s, with %s %s, to %s of the bending strength of clear wood. "+
-			"Joints are not looked at.",
-			what, brief(who), how, shares(least, most)))
+// limit returns the cells of a limit: what is asked, what is wanted, what there is, and by whom it is asked. Where
+// rounding to the shop's step would make a failing value look like the one asked, it is given finer.
+func limit(w wording, l check.Limit) []string {
+	name, basis := sheet.Cut(sheet.Plain(l.Load), 30), l.Basis+"  "+pick(l.Holds, "ok", "NO")
+	if l.Name == "rest" {
+		return []string{name + " stands", "a rest", "none", basis}
 	}
-	switch b := f.Bent; {
-	case f.Doubt != nil:
-		return v.doubtful(*f.Doubt, f.Kind)
-	case f.Rises != nil:
-		return v.suspect(f.Who, f.Rises)
-	case f.Curve != nil:
-		return sheet.Wrong(fmt.Sprintf("The two rockers are not one curve: at station %d from the nose the %s one is %s higher, "+
-			"more than reading error explains. Unequal rockers walk; clamp the two together and fair them as one.",
-			f.Curve.Station, pick(f.Curve.Apart < 0, "right", "left"), v.fine(math.Abs(f.Curve.Apart))))
-	case f.Beyond != nil:
-		end, stand := pick(f.Beyond.Tail, v.tail, v.nose), "stand"
-		if f.Beyond.Taken {
-			stand = "are not drawn; taken " + takenUnder(f.Beyond.Which) + " they would stand"
-		}
-		return sheet.Wrong(fmt.Sprintf("LEGS: the %s legs %s %s beyond the %s: nothing carries them there. "+
-			"Lengthen the %s, or draw them where they stand: [[leg]] at.", f.Beyond.Which, stand, v.length(f.Beyond.By), end, end))
-	case b != nil && a.Design.Rocker.Made == piece.Sawn:
-		return wood("a sawn rocker comes at its short grain", f.Who, "on one end", b.Across.Least, b.Across.Most)
-	case b != nil:
-		return wood("a rocker comes", f.Who, "on one end", b.Along.Least, b.Along.Most)
+	got := w.shop(l.Got, l.Kind)
+	if !l.Holds && got == w.shop(l.Want, l.Kind) {
+		got = quantity.Fine(l.Got, l.Kind, w.System)
 	}
-	return wood("the braces of the back come", f.Load.Name, "leaning on them", f.Load.Give.Least, f.Load.Give.Most)
-}
-
-// shares writes the range of a share.
-func shares(least, most float64) string { return percent(least) + " to " + percent(most) }
-
-// hazard says what a hazard of a name does.
-func (v voice) hazard(f *trial.Finding, name string) string {
-	switch b := f.Load.Balance; {
-	case f.Load.Upright() && math.IsNaN(f.Got):
-		return name + ": rests tilted " + v.degrees(math.Abs(b.Rest.Tilt))
-	case f.Load.Upright():
-		return name + ": " + v.length(f.Got) + " of lift left"
-	case f.Side != check.NoSide:
-		return name + ": goes over " + pick(f.Side == check.Forward, v.overForward, v.overBack)
-	case !math.IsNaN(b.Rest.Tilt) && b.Outcome == sim.Rocks:
-		return name + ": goes right over, on to its tips"
-	}
-	return v.whyNot(f.Load)
-}
-
-// misfits says who does not fit, and how; "" where all do.
-func (v voice) misfits(a *trial.Answer) string {
-	text, last := "", ""
-	for _, f := range of(a, trial.Unfit) {
-		switch {
-		case f.Misfit == nil:
-			continue
-		case f.Who == last:
-			text += ", "
-		default:
-			text += pick(text == "", "Does not fit ", "; ") + brief(f.Who) + ": "
-		}
-		text, last = text+v.trouble(*f.Misfit), f.Who
-	}
-	return when(text != "", "%s.", text)
-}
-
-// unfit says by how much one measure is beyond custom.
-func (v voice) unfit(f *check.Fit) string {
-	what, _, _ := strings.Cut(f.What, ",")
-	return fmt.Sprintf("%s %s too %s", what, v.length(math.Abs(f.Change)), pick(f.Change > 0, off[f.Key][1], off[f.Key][0]))
+	return []string{name + ", " + limitName(w.phrases, l.Name), pick(l.AtMost, "at most ", "") + w.with(l.Want, l.Kind), got, basis}
 }

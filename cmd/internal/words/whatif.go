@@ -3,7 +3,7 @@ package words
 import (
 	"fmt"
 	"math"
-	"strconv"
+	"slices"
 	"strings"
 
 	"rockerwright/cmd/internal/sheet"
@@ -15,13 +15,14 @@ import (
 
 // WhatIf returns the sheet of what each measure does and how exactly it must be held.
 func WhatIf(t size.Table, source string, changes []string) sheet.Sheet {
-	v := voiceOf(t.Report.Design)
-	lines := append(changed(changes, true), v.whatIfNow(t)...)
+	w := wordingOf(t.Report.Design)
+	lines := append(changed(changes, true), whatIfNow(w, t)...)
 	all := len(t.Rows)
 	assemble := func(rows int) sheet.Sheet {
 		more := when(rows < all, "%d more that do less: --all.", all-rows)
-		return sheet.Sheet{Title: v.called(t.Report.Design) + " · what each measure does", Source: source, Blocks: []sheet.Block{
-			{Lines: lines}, {Table: v.whatIfTable(t, rows)}, {Lines: sheet.Says(more, v.disclaimer)}}}
+		return sheet.Sheet{Title: shortName(t.Report.Design) + " · what each measure does", Source: source,
+			Blocks: []sheet.Block{
+				{Lines: lines}, {Table: whatIfTable(w, t, rows)}, {Lines: sheet.Says(more, w.disclaimer)}}}
 	}
 	rows := all
 	short := assemble(rows)
@@ -30,87 +31,80 @@ func WhatIf(t size.Table, source string, changes []string) sheet.Sheet {
 		short = assemble(rows)
 	}
 	if rows < all {
-		short.Blocks = append(short.Blocks, sheet.Block{Title: "Every measure", Table: v.whatIfTable(t, all), All: true})
+		short.Blocks = append(short.Blocks, sheet.Block{Title: "Every measure", Table: whatIfTable(w, t, all), All: true})
 	}
-	short.Blocks = append(short.Blocks, v.whatIfAssumptions(t.Report.Design))
+	short.Blocks = append(short.Blocks, whatIfAssumptions(w, t.Report.Design))
 	return short
 }
 
 // WhatIfBlocks returns the whole table as blocks of a larger sheet.
 func WhatIfBlocks(t size.Table) []sheet.Block {
-	v := voiceOf(t.Report.Design)
+	w := wordingOf(t.Report.Design)
 	return []sheet.Block{
-		{Title: "What each measure does", Lines: v.whatIfNow(t)[1:], Table: v.whatIfTable(t, len(t.Rows)), All: true},
-		v.whatIfAssumptions(t.Report.Design),
+		{Title: "What each measure does", Lines: whatIfNow(w, t)[1:], Table: whatIfTable(w, t, len(t.Rows)), All: true},
+		whatIfAssumptions(w, t.Report.Design),
 	}
 }
 
 // whatIfNow says how it is now, and how often a limit fails as the shop makes it.
-func (v voice) whatIfNow(t size.Table) []sheet.Line {
+func whatIfNow(w wording, t size.Table) []sheet.Line {
 	falls, rock := pick(t.Report.Design.Seat.SlopeKnown(), "seat falls", "tilts"), timed(t.Now[size.Time])
 	if math.IsNaN(t.Now[size.Time]) {
 		rock = "none"
 	}
-	made := pick(t.Fails > 0, "a limit fails in "+inHundred(t.Fails)+" of 100 "+v.piece+"s", "no limit fails in any of "+v.many(size.Block))
+	made := pick(t.Fails > 0, "a limit fails in "+inHundred(t.Fails)+" of 100 "+w.piece+"s",
+		"no limit fails in any of "+many(w.phrases, size.Block))
 	now := fmt.Sprintf("%s %s %s, %s empty, in degrees; one rock %s; %s before going %s, leaning furthest.",
-		falls, v.towards(t.Now[size.FallSitting]), v.seated, v.towards(t.Now[size.FallEmpty]), rock, v.degrees(t.Now[size.BackMargin]), v.Back)
+		falls, towards(w, t.Now[size.FallSitting]), w.seated, towards(w, t.Now[size.FallEmpty]), rock,
+		w.degrees(t.Now[size.BackMargin]), w.Back)
 	return []sheet.Line{{Label: "NOW:", Text: now},
 		{Label: "MADE:", Text: "with every measure held as a shop usually does, " + made + ".", Bad: t.Fails > 0.05}}
 }
 
 // inHundred returns a share in hundredths, in words that fit small ones.
 func inHundred(share float64) string {
-	switch x := 100 * share; {
-	case x > 0 && x < 0.1:
+	switch {
+	case share > 0 && share < 0.001:
 		return "fewer than 0.1"
-	case x < 10:
-		return fmt.Sprintf("%.1f", x)
-	default:
-		return fmt.Sprintf("%.0f", x)
+	case share < 0.1:
+		return hundredths(share, 1)
 	}
+	return hundredths(share, 0)
 }
 
 // whatIfTable sets the rows with the largest effects, at most so many, over each other: those that must be held or are
 // no measures of a shop, then those that need not be exact.
-func (v voice) whatIfTable(t size.Table, most int) *sheet.Table {
+func whatIfTable(w wording, t size.Table, most int) *sheet.Table {
 	table := &sheet.Table{
 		Caption: "What each change does, and to what it must be held",
-		Over:    []string{"", "", v.falls, v.falls, "one", "push", "going", "hold", ""},
-		Head:    []string{"", "change", v.seated, "empty", "rock", "1 deg", v.shortBack, "to", ""},
+		Over:    []string{"", "", w.falls, w.falls, "one", "push", "going", "hold", ""},
+		Head:    []string{"", "change", w.seated, "empty", "rock", "1 deg", w.shortBack, "to", ""},
 		Rows:    []sheet.Row{{Cells: []string{"", "", "deg", "deg", "s", "%", "deg", "+ or -", ""}}},
+		Wrap:    true,
 	}
-	var must, loose []size.Row
-	for _, r := range t.Rows {
-		if r.Made && math.IsInf(r.HoldTo, 1) {
-			loose = append(loose, r)
-		} else {
-			must = append(must, r)
-		}
-	}
+	must := slices.DeleteFunc(slices.Clone(t.Rows), func(r size.Row) bool { return r.Made && math.IsInf(r.HoldTo, 1) })
+	loose := t.Rows[len(must):] // they stand behind
 	if most < len(t.Rows) {
 		loose = loose[:min(len(loose), max(most/3, most-len(must)))]
 		must = must[:min(len(must), most-len(loose))]
 	}
 	for _, r := range must {
-		table.Mark(r.Made && !(r.HoldTo >= r.Shop), v.whatIf(r)...)
+		table.Mark(r.Made && !(r.HoldTo >= r.Shop), whatIf(w, t.Report.Design, r)...)
 	}
 	if len(loose) > 0 {
 		table.Add("for the limits these need not be exact:")
 	}
 	for _, r := range loose {
-		table.Add(v.whatIf(r)...)
+		table.Add(whatIf(w, t.Report.Design, r)...)
 	}
 	return table
 }
 
 // whatIf returns the cells of one row: what is changed, by how much, what that does, and to what it must be held.
-func (v voice) whatIf(r size.Row) []string {
-	name := r.Key
-	if r.Alteration != size.ChangeMeasure {
-		name = v.renamed.Replace(r.Label)
-	}
+func whatIf(w wording, d piece.Design, r size.Row) []string {
+	name := w.renamed.Replace(labelOf(d, r.Key, r.Label))
 	if r.Alteration == size.Worn {
-		name += " over " + v.length(size.WornOver)
+		name += " over " + w.length(size.WornOver)
 	}
 	hold := ""
 	switch {
@@ -118,54 +112,51 @@ func (v voice) whatIf(r size.Row) []string {
 	case math.IsNaN(r.HoldTo):
 		hold = "no use"
 	default:
-		hold = quantity.Down(r.HoldTo, r.Kind, v.units)
+		hold = quantity.Down(r.HoldTo, r.Kind, w.System)
 	}
-	change := strings.NewReplacer("degrees", "deg", "degree", "deg").Replace(v.with(r.Change, r.Kind))
-	degrees := func(q size.Quantity) string { return withSign((r.After[q]-r.Before[q])*180/math.Pi, 1) }
-	push := withSign(100*(r.After[size.Effort]/r.Before[size.Effort]-1), 0)
-	time := pick(r.Outcome == sim.Rocks, withSign(r.After[size.Time]-r.Before[size.Time], 2), "no rest")
+	change := strings.NewReplacer("degrees", "deg", "degree", "deg").Replace(w.with(r.Change, r.Kind))
+	degrees := func(q size.Quantity) string { return withSign(inDegrees(r.Moved(q), 1)) }
+	push := withSign(hundredths(r.Moved(size.Effort), 0))
+	time := pick(r.Outcome == sim.Rocks, withSign(decimal(r.Moved(size.Time), 2)), "no rest")
 	return []string{name, change, degrees(size.FallSitting), degrees(size.FallEmpty), time, push, degrees(size.BackMargin), hold, ""}
 }
 
-// withSign returns a change with its sign to so many decimals, "0" where that shows nothing.
-func withSign(x float64, decimals int) string {
-	text := strconv.FormatFloat(x, 'f', decimals, 64)
+// withSign returns a change with its sign, "0" where that shows nothing.
+func withSign(text string) string {
 	switch {
-	case math.IsNaN(x):
+	case text == "NaN":
 		return "–"
 	case strings.Trim(text, "-0.") == "":
 		return "0"
-	case x > 0:
-		return "+" + text
 	}
-	return text
+	return signed(text)
 }
 
 // whatIfAssumptions says how the table came about, and what the shop holds: a length, a radius, an angle, a weight, each
 // as the table of measures or the design has it.
-func (v voice) whatIfAssumptions(d piece.Design) sheet.Block {
+func whatIfAssumptions(w wording, d piece.Design) sheet.Block {
 	var held []string
 	for _, m := range [][2]string{
 		{"lengths", "seat.rear"}, {"radii", "rocker.radius"}, {"angles", "back.recline"}, {"the weight", "piece.weight"}} {
 		if measure, _, err := d.Measure(m[1]); err == nil {
-			held = append(held, m[0]+" to "+v.with(d.Tolerance(measure), measure.Kind))
+			held = append(held, m[0]+" to "+w.with(d.Tolerance(measure), measure.Kind))
 		}
 	}
 	return sheet.Block{Title: "How to read it", All: true, Lines: sheet.Says(fmt.Sprintf(
 		"One thing is changed at a time, by four times what a shop usually holds, and the piece worked out anew. "+
 			"+ is %s, more, longer. %s is %s; "+
-			"before going over is read for the load nearest to it.", v.Back, upperFirst(v.seated), v.rider),
+			"before going over is read for the load nearest to it.", w.Back, upperFirst(w.seated), w.rider),
 		"Hold to: the largest error, 95 times in 100, with which every limit still holds in 95 of 100 chairs, "+
 			"all else being held as the shop usually does: "+list(held)+" (common practice; your own under [shop]). "+
 			"\"no use\": the others break a limit more often than that whatever is done here; widen the margin first. "+
 			"What may be eight times as far off as usual need not be exact.",
-		string(v.slides))}
+		string(w.slides))}
 }
 
 // Study returns the sheet of many chairs as a shop makes them.
 func Study(d piece.Design, s size.Study, source string) sheet.Sheet {
-	v := voiceOf(d)
-	title := fmt.Sprintf("%s · %s made as a shop does", v.called(d), v.many(s.Chairs))
+	w := wordingOf(d)
+	title := fmt.Sprintf("%s · %s made as a shop does", shortName(d), many(w.phrases, s.Chairs))
 	var lines []sheet.Line
 	if s.Stopped() {
 		lines = append(lines, sheet.Line{Label: "STOPPED:", Bad: true,
@@ -176,17 +167,17 @@ func Study(d piece.Design, s size.Study, source string) sheet.Sheet {
 	}
 	limits := sheet.Line{Label: "LIMITS:", Text: "none fails in any of them."}
 	if s.Fails > 0 {
-		limits.Text, limits.Bad = "one or more fail in "+inHundred(float64(s.Fails)/float64(s.Chairs))+" of 100.", true
+		limits.Text, limits.Bad = "one or more fail in "+inHundred(s.Part(s.Fails))+" of 100.", true
 	}
 	lines = append(lines, limits)
 	if s.Unusable > 0 {
 		lines = append(lines, sheet.Wrong(thousands(s.Unusable)+" of them do not rest at all."))
 	}
-	blocks := []sheet.Block{{Lines: lines}, {Table: v.spreads(s)}}
+	blocks := append([]sheet.Block{{Lines: lines}}, spreads(w, d, s)...)
 	failing := &sheet.Table{Caption: "How often each limit fails", Head: []string{"fails", "of 100", ""}}
 	for _, l := range s.Limits {
 		if l.Fails > 0 {
-			failing.Mark(true, brief(l.Limit.Load)+", "+v.limitName(l.Limit.Name), inHundred(float64(l.Fails)/float64(s.Chairs)), "")
+			failing.Mark(true, brief(l.Limit.Load)+", "+limitName(w.phrases, l.Limit.Name), inHundred(s.Part(l.Fails)), "")
 		}
 	}
 	if len(failing.Rows) > 0 {
@@ -198,67 +189,69 @@ func Study(d piece.Design, s size.Study, source string) sheet.Sheet {
 			"The errors are drawn in Latin hypercubes of "+thousands(size.Block)+" by a seed, so that the same call gives the same answer.",
 		"The shares are squared regression coefficients times the variance of each measure; "+
 			"what no straight line explains is left over.")}
-	blocks = append(blocks, sheet.Block{Lines: sheet.Says(v.disclaimer)}, v.sharesTable(s), made)
+	blocks = append(blocks, sheet.Block{Lines: sheet.Says(w.disclaimer)}, sharesTable(w, d, s), made)
 	return sheet.Sheet{Title: title, Source: source, Blocks: blocks}
 }
 
 // many says how many pieces, "4,096 chairs".
-func (v voice) many(n int) string { return thousands(n) + " " + v.piece + "s" }
+func many(say *phrases, n int) string { return thousands(n) + " " + say.piece + "s" }
 
 // amount returns a quantity finely, and its unit.
-func (v voice) amount(q size.Quantity, x float64) (text, unit string) {
+func amount(u units, q size.Quantity, x float64) (text, unit string) {
 	switch q {
 	case size.Time:
 		return fmt.Sprintf("%.2f", x), "s"
 	case size.Effort:
-		return quantity.Fine(x, quantity.Force, v.units), quantity.Unit(quantity.Force, v.units)
+		return quantity.Fine(x, quantity.Force, u.System), quantity.Unit(quantity.Force, u.System)
 	case size.BackLift:
-		return v.bare(x), v.unit()
+		return u.bare(x), u.unit()
 	}
-	return fmt.Sprintf("%.1f", x*180/math.Pi), "deg"
+	return inDegrees(x, 1), "deg"
 }
 
-// spreads returns how each quantity lies, and what it hangs on most.
-func (v voice) spreads(s size.Study) *sheet.Table {
-	names := [...]string{size.FallSitting: "seat falls, seated", size.FallEmpty: "seat falls, empty", size.Time: "one rock",
-		size.Effort: "push for one degree", size.BackMargin: "before going " + v.Back, size.BackLift: "  weight must lift",
-		size.ForwardMargin: "before going " + v.Forward}
-	t := &sheet.Table{Caption: "How the chairs lie", Head: []string{"", "drawn", "5 %", "50 %", "95 %", "", "hangs most on"}}
+// quantities names what is read of each chair, in full and over a column.
+func quantities(w wording, d piece.Design) (names, heads [len(size.Readings{})]string) {
+	rests := restsAs(d)
+	names = [...]string{size.FallSitting: rests + w.seated, size.FallEmpty: rests + "empty", size.Time: "one rock",
+		size.Effort: "push for one degree", size.BackMargin: "before going " + w.Back, size.BackLift: "  weight must lift",
+		size.ForwardMargin: "before going " + w.Forward}
+	heads = [...]string{size.FallSitting: w.seated, size.FallEmpty: "empty", size.Time: "rock", size.Effort: "push",
+		size.BackMargin: w.shortBack, size.BackLift: "lift", size.ForwardMargin: strings.TrimSpace(w.angleForward)}
+	return names, heads
+}
+
+// spreads returns how each quantity lies, and the measure on which it hangs most, as far as any tells.
+func spreads(w wording, d piece.Design, s size.Study) []sheet.Block {
+	names, _ := quantities(w, d)
+	lie := &sheet.Table{Caption: "How the chairs lie", Head: []string{"", "drawn", "5 %", "50 %", "95 %", ""}}
+	hang := &sheet.Table{Head: []string{"hangs most on", "", ""}, Wrap: true}
 	for _, spread := range s.Spreads {
 		q := spread.Quantity
 		cells, unit := []string{names[q]}, ""
 		for _, x := range []float64{s.Nominal[q], spread.Low, spread.Middle, spread.High} {
 			var text string
-			text, unit = v.amount(q, x)
+			text, unit = amount(w.units, q, x)
 			cells = append(cells, text)
 		}
-		t.Add(append(cells, unit, most(s, spread))...)
-	}
-	return t
-}
-
-// most names the measure on which a quantity hangs most; "" where all are too few to tell.
-func most(s size.Study, spread size.Spread) string {
-	most := 0
-	for k, share := range spread.Shares {
-		if share > spread.Shares[most] {
-			most = k
+		lie.Add(append(cells, unit)...)
+		if most, share := s.Most(spread); share >= 0.01 {
+			hang.Add(strings.TrimSpace(names[q]), percent(share), labelOf(d, most.Key, most.Measure.Label))
 		}
 	}
-	return when(!(spread.Shares[most] < 0.01), "%s %s", s.Varied[most].Key, percent(spread.Shares[most]))
+	return []sheet.Block{{Table: lie}, {Table: hang}}
 }
 
 // sharesTable returns every share.
-func (v voice) sharesTable(s size.Study) sheet.Block {
-	names := [...]string{size.FallSitting: "seated", size.FallEmpty: "empty", size.Time: "rock", size.Effort: "push",
-		size.BackMargin: "back", size.BackLift: "lift", size.ForwardMargin: "fwd"}
-	name := func(spread size.Spread) string { return names[spread.Quantity] }
-	t := &sheet.Table{Head: sheet.Across("share of the variance, %", s.Spreads, name, "held to")}
+func sharesTable(w wording, d piece.Design, s size.Study) sheet.Block {
+	_, heads := quantities(w, d)
+	head := func(spread size.Spread) string { return heads[spread.Quantity] }
+	t := &sheet.Table{Head: sheet.Across("share of the variance, %", s.Spreads, head, "held to"), Wrap: true}
 	row := func(label, last string, share func(spread size.Spread) float64) {
-		t.Add(sheet.Across(label, s.Spreads, func(spread size.Spread) string { return fmt.Sprintf("%.0f", 100*share(spread)) }, last)...)
+		t.Add(sheet.Across(label, s.Spreads, func(spread size.Spread) string { return hundredths(share(spread), 0) }, last)...)
 	}
 	for k, varied := range s.Varied {
-		row(varied.Key, v.with(varied.Tolerance, varied.Measure.Kind), func(spread size.Spread) float64 { return spread.Shares[k] })
+		row(labelOf(d, varied.Key, varied.Measure.Label), w.with(varied.Tolerance, varied.Measure.Kind),
+			func(spread size.Spread) float64 { return spread.Shares[k] })
 	}
 	row("left over", "", func(spread size.Spread) float64 { return spread.LeftOver })
 	return sheet.Block{Title: "What each hangs on", Table: t, All: true}

@@ -35,7 +35,8 @@ func chair() piece.Design {
 		Back:   piece.Back{Recline: 15 * math.Pi / 180, Height: 28 * inch},
 		Piece:  piece.Piece{Mass: 26 * pound},
 		Sitters: []piece.Sitter{
-			{Name: "owner", Mass: 180 * pound, Sitting: piece.Place{Ahead: 6.75 * inch, Above: 9.25 * inch}, LyingBack: piece.Place{Ahead: 5.25 * inch, Above: 8.875 * inch}},
+			{Name: "owner", Mass: 180 * pound, Sitting: piece.Place{Ahead: 6.75 * inch, Above: 9.25 * inch},
+				LyingBack: piece.Place{Ahead: 5.25 * inch, Above: 8.875 * inch}},
 			{Name: "large man", Role: piece.Other, Mass: 253 * pound, LyingBack: piece.Place{Ahead: 5.875 * inch, Above: 9.75 * inch}},
 			{Name: "child on the tail", Role: piece.Hazard, Mass: 46 * pound, Sitting: piece.Place{Ahead: -16 * inch, Above: -9 * inch}},
 		},
@@ -126,7 +127,7 @@ func TestNothingWrongIsLeftOut(t *testing.T) {
 		}
 		text := said(t, d, false)
 		flat := strings.Join(strings.Fields(text), " ")
-		v := voiceOf(d)
+		w := wordingOf(d)
 		name := func(l *check.Load) string {
 			owner := ofRole(r.Loads, piece.Owner)
 			if l.Posture == person.ArmsBehindHead {
@@ -151,7 +152,11 @@ func TestNothingWrongIsLeftOut(t *testing.T) {
 		}
 		for _, l := range r.Limits {
 			on, _ := r.LoadNamed(l.Load)
-			if found := slices.ContainsFunc(r.Findings, func(f trial.Finding) bool { return f.Limit != nil && f.Limit.Name == l.Name && f.Limit.Load == l.Load }); found != (!l.Holds && (l.Name == "rest" || on.Upright())) {
+			if found := slices.ContainsFunc(r.Findings, func(f trial.Finding) bool {
+				return f.Limit != nil &&
+					f.Limit.Name == l.Name && f.Limit.Load == l.Load
+			}); found != (!l.Holds &&
+				(l.Name == "rest" || on.Upright())) {
 				t.Errorf("design %d: %+v, found %v", n, l, found)
 			}
 		}
@@ -168,7 +173,7 @@ func TestNothingWrongIsLeftOut(t *testing.T) {
 			}
 		}
 		for _, m := range r.Misfits {
-			if !strings.Contains(flat, m.Name+": "+v.trouble(m)) && !strings.Contains(flat, ", "+v.trouble(m)) {
+			if !strings.Contains(flat, m.Name+": "+trouble(w.units, m)) && !strings.Contains(flat, ", "+trouble(w.units, m)) {
 				t.Errorf("design %d: how it does not fit %s is not told\n%s", n, m.Name, text)
 			}
 		}
@@ -177,7 +182,8 @@ func TestNothingWrongIsLeftOut(t *testing.T) {
 			continue
 		}
 		longer++
-		for _, gives := range []string{"Try next", "What limits it", "Estimated, not given", "its weight must lift", "push for one degree", "see --all"} {
+		for _, gives := range []string{"Try next", "What limits it", "Estimated, not given", "its weight must lift",
+			"push for one degree", "see --all"} {
 			if strings.Contains(flat, gives) {
 				t.Errorf("design %d: more than a page, and %q stands on it\n%s", n, gives, text)
 			}
@@ -208,9 +214,11 @@ func TestWeakWood(t *testing.T) {
 			t.Fatalf("the short grain comes to %v only: no case", most)
 		}
 		page := strings.Join(strings.Fields(said(t, d, false)), " ")
-		owner := voiceOf(d).whom(&r)
+		owner := whom(wordingOf(d), &r)
 		for name, text := range map[string]string{"first page": page, "owner's page": owner} {
-			told := strings.Contains(text, "short grain") && strings.Contains(text, percent(most)+" of the bending strength of clear wood. Joints are not looked at.")
+			told := strings.Contains(text, "short grain") &&
+				strings.Contains(text, percent(most)+" of the bending strength of clear wood. Joints "+
+					"are not looked at.")
 			if told != warned || strings.Contains(text, "WOOD:") != warned {
 				t.Errorf("made %v: the %s warns: %v, want %v:\n%s", made, name, told, warned, text)
 			}
@@ -225,16 +233,22 @@ func TestVerdicts(t *testing.T) {
 		change func(d *piece.Design)
 		want   []string
 	}{
-		{"holds", func(*piece.Design) {}, []string{"YOUR OWNER: rests a little back, rocks in 2.1 s", "OTHERS: all keep the limits; least: large man", "HAZARDS: child on the tail"}},
-		{"short tail", func(d *piece.Design) { d.Rocker.Tail = 11 * inch }, []string{"lying back is nearer to going over than we like", "NO", "the length of the tail", "Try next:", "rockerwright check chair.toml rocker.tail="}},
-		{"above the centre", func(d *piece.Design) { d.Rocker.Radius = 23 * inch }, []string{"above the arc centre", "does not stand", "owner, sitting stands"}},
-		{"a short nose", func(d *piece.Design) { d.Rocker.Nose = 5.875 * inch }, []string{"LEGS: the front legs are not drawn", "beyond the nose: nothing carries them"}},
+		{"holds", func(*piece.Design) {}, []string{"YOUR OWNER: rests a little back, rocks in 2.1 s",
+			"OTHERS: all keep the limits; least: large man", "HAZARDS: child on the tail"}},
+		{"short tail", func(d *piece.Design) { d.Rocker.Tail = 11 * inch },
+			[]string{"lying back is nearer to going over than we like", "NO", "the length of the tail", "Try next:",
+				"rockerwright check chair.toml rocker.tail="}},
+		{"above the centre", func(d *piece.Design) { d.Rocker.Radius = 23 * inch },
+			[]string{"above the arc centre", "does not stand", "owner, sitting stands"}},
+		{"a short nose", func(d *piece.Design) { d.Rocker.Nose = 5.875 * inch },
+			[]string{"LEGS: the front legs are not drawn", "beyond the nose: nothing carries them"}},
 		{"nobody", func(d *piece.Design) { d.Sitters = nil }, []string{"nobody is given", "add [sitter]", "OTHERS: all keep"}},
 		{"the piece alone", func(d *piece.Design) {
 			d.Sitters = nil
 			d.Seat, d.Piece, d.Body = piece.Seat{}, piece.Piece{}, body.Body{Mass: 12, Centre: r2.Vec{Y: 0.43}, Inertia: 1.6}
 		}, []string{"THE PIECE ALONE", "add [sitter]"}},
-		{"a person by height", func(d *piece.Design) { d.Sitters = []piece.Sitter{{Name: "owner", Mass: 80}} }, []string{"Fits the owner?"}},
+		{"a person by height", func(d *piece.Design) { d.Sitters = []piece.Sitter{{Name: "owner", Mass: 80}} },
+			[]string{"Fits the owner?"}},
 		{"a flat", func(d *piece.Design) {
 			d.Rocker = piece.Rocker{Nose: 0.3, Arcs: []piece.Arc{{Radius: 1, Length: 0.25}, {Flat: 0.3}, {Radius: 1, Length: 0.25}}}
 		}, []string{"on a flat", "rocker of 2 arcs"}},
@@ -317,7 +331,8 @@ func TestBoldIsNotTheOnlyCarrier(t *testing.T) {
 // TestPointOfOneMass keeps the helper designs honest: a piece of one point mass reads
 // as far over as its place says.
 func TestPointOfOneMass(t *testing.T) {
-	d := piece.Design{Rocker: piece.Rocker{Radius: 1, Nose: 0.5, Tail: 0.5}, Body: body.Body{Mass: 10, Centre: r2.Vec{X: -0.5 * math.Tan(5*math.Pi/180), Y: 0.5}, Inertia: 1}}
+	d := piece.Design{Rocker: piece.Rocker{Radius: 1, Nose: 0.5, Tail: 0.5},
+		Body: body.Body{Mass: 10, Centre: r2.Vec{X: -0.5 * math.Tan(5*math.Pi/180), Y: 0.5}, Inertia: 1}}
 	if text := said(t, d, false); !strings.Contains(strings.Join(strings.Fields(text), " "), "tilts at rest 5 degrees") {
 		t.Errorf("a point %v m behind 0.5 m under the centre should tilt 5 degrees:\n%s", 0.5*math.Tan(5*math.Pi/180), text)
 	}
@@ -331,12 +346,18 @@ func TestRockSays(t *testing.T) {
 		options trial.RockOptions
 		want    []string
 	}{
-		{"rocks", func(d *piece.Design) { d.Floor.Surface = piece.Boards }, trial.RockOptions{}, []string{"on boards", "still rocking after 30 s", "WHAT IT SURVIVES", "Not a test certificate", "read in the text", "second-hand", "from memory", "SIDEWAYS", "does not walk", "equal enough"}},
-		{"slips", func(d *piece.Design) { d.Floor.Friction = 0.05 }, trial.RockOptions{From: 0.2}, []string{"The floor lets go at", "floor has 0.05", "sliding is outside the model"}},
+		{"rocks", func(d *piece.Design) { d.Floor.Surface = piece.Boards }, trial.RockOptions{},
+			[]string{"on boards", "still rocking after 30 s", "WHAT IT SURVIVES", "Not a test certificate",
+				"read in the text", "second-hand", "from memory", "SIDEWAYS", "does not walk", "equal enough"}},
+		{"slips", func(d *piece.Design) { d.Floor.Friction = 0.05 }, trial.RockOptions{From: 0.2},
+			[]string{"The floor lets go at", "floor has 0.05", "sliding is outside the model"}},
 		{"over", func(*piece.Design) {}, trial.RockOptions{From: 1}, []string{"It goes over backwards, at once"}},
-		{"lifts off", func(*piece.Design) {}, trial.RockOptions{Rate: 300 * math.Pi / 180}, []string{"The rocker lifts off after 0.", "what comes then is outside the model"}},
-		{"settles", func(d *piece.Design) { d.Floor.Rolling = 0.01 }, trial.RockOptions{}, []string{"is at rest after", "falls to half in"}},
-		{"cradle", func(d *piece.Design) { d.Kind = piece.Cradle }, trial.RockOptions{}, []string{"AGAINST 5 AND 10 DEGREES", "nothing before that stops it"}},
+		{"lifts off", func(*piece.Design) {}, trial.RockOptions{Rate: 300 * math.Pi / 180},
+			[]string{"The rocker lifts off after 0.", "what comes then is outside the model"}},
+		{"settles", func(d *piece.Design) { d.Floor.Rolling = 0.01 }, trial.RockOptions{},
+			[]string{"is at rest after", "falls to half in"}},
+		{"cradle", func(d *piece.Design) { d.Kind = piece.Cradle }, trial.RockOptions{},
+			[]string{"AGAINST 5 AND 10 DEGREES", "nothing before that stops it"}},
 	} {
 		d := chair()
 		tt.change(&d)
@@ -369,22 +390,22 @@ func TestRockSays(t *testing.T) {
 
 // TestLetsGoInWords: a floor that would have to pull holds no share of anything, so nothing is said of its friction.
 func TestLetsGoInWords(t *testing.T) {
-	v := voiceOf(chair())
+	w := wordingOf(chair())
 	const tilt = 20 * math.Pi / 180
-	if got, want := v.letsGo(tilt, math.Inf(1), 0), "The rocker lifts off at 20 degrees."; got != want {
+	if got, want := letsGo(w.units, tilt, math.Inf(1), 0), "The rocker lifts off at 20 degrees."; got != want {
 		t.Errorf("said %q, want %q", got, want)
 	}
-	if got, want := v.letsGo(-tilt, 0.41, 0.3), "The floor lets go at 20 degrees; needs 0.41, floor has 0.30."; got != want {
+	if got, want := letsGo(w.units, -tilt, 0.41, 0.3), "The floor lets go at 20 degrees; needs 0.41, floor has 0.30."; got != want {
 		t.Errorf("said %q, want %q", got, want)
 	}
 }
 
 // TestNoPushBeyondTheHilltop: a piece that goes over before one degree has no push for it, whatever number stands there.
 func TestNoPushBeyondTheHilltop(t *testing.T) {
-	v := voiceOf(chair())
+	w := wordingOf(chair())
 	for margin, want := range map[float64]string{0.5: "goes over", 1: "goes over", 1.5: "2 1/4"} {
 		l := &check.Load{Balance: sim.Balance{Back: sim.Margin{Angle: margin * math.Pi / 180}}, EffortBack: 2.25 * pound * sim.Gravity}
-		if got := v.effort(l); got != want {
+		if got := effort(w.units, l); got != want {
 			t.Errorf("with %v degrees to the hilltop the push is %q, want %q", margin, got, want)
 		}
 	}
