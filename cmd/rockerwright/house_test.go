@@ -34,6 +34,7 @@ var mayImport = map[string][]string{
 	"sim/size":         {"rocker", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/quantity", "sim/piece", "sim/check", gonum},
 	"sim/layout":       {"rocker", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/quantity", "sim/piece", "sim/check", gonum},
 	"plots":            {"rocker", "body", "body/person", "sim", "sim/motion", "sim/quantity", "sim/piece", "sim/check", "sim/trial", "sim/size", gonum, plot, fpdf},
+	"plots/scene":      {"sim/quantity", gonum, fpdf},
 	"plots/pattern":    {"rocker/bench", "sim/quantity", gonum, fpdf},
 	"validation":       {"rocker", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/motion", "sim/readings", "sim/quantity", "sim/piece", "sim/check", "sim/trial", "sim/size", gonum},
 	"validation/speed": {},
