@@ -15,6 +15,8 @@ import (
 
 	"rockerwright/cmd/internal/design"
 	"rockerwright/plots"
+	"rockerwright/plots/scene"
+	"rockerwright/plots/view"
 	"rockerwright/sim/trial"
 )
 
@@ -211,9 +213,9 @@ func TestGoldenPictures(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, picture := range []plots.Picture{plots.RockingView(rocking), plots.RightingArm(rocking.Report), plots.TimeOfARock(rocking.Report)} {
+		for _, picture := range append(plots.OfReport(rocking.Report), view.RockingView(rocking)) {
 			var svg bytes.Buffer
-			if err := picture.Draw(&svg, plots.SVG); err != nil {
+			if err := picture.Draw(&svg, scene.SVG); err != nil {
 				t.Fatal(err)
 			}
 			path := filepath.Join("testdata", "pictures", kind+", "+picture.Name+".svg")
