@@ -39,7 +39,7 @@ var mayImport = map[string][]string{
 	"plots/view": {"rocker", "body/person", "plots", "plots/scene", "sim", "sim/quantity", "sim/piece", "sim/check",
 		"sim/trial", gonum},
 	"plots/sheets":     {"body/person", "plots/scene", "plots/view", "sim/quantity", "sim/piece", gonum},
-	"plots/pattern":    {"rocker/bench", "sim/quantity", gonum, fpdf},
+	"plots/pattern":    {"rocker/bench", "plots/scene", "sim/quantity", gonum},
 	"validation":       {"rocker", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/motion", "sim/readings", "sim/quantity", "sim/piece", "sim/check", "sim/trial", "sim/size", gonum},
 	"validation/speed": {},
 

@@ -94,10 +94,10 @@ func TestLabelsStand(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, way := range ways(60) {
-		for _, s := range turnedBy(shapes, way) {
+	for _, turn := range turns(60) {
+		for _, s := range turnedBy(shapes, turn) {
 			if s.flips && math.Cos(s.angle) < -0.11 {
-				t.Errorf("turned by %v, %q stands at %v", way, s.text, s.angle)
+				t.Errorf("turned by %v, %q stands at %v", turn, s.text, s.angle)
 			}
 		}
 	}

@@ -6,13 +6,14 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/plots/scene"
 	"rockerwright/rocker/bench"
 	"rockerwright/sim/quantity"
 )
 
 // sheets are the pages of a drawing that is glued together.
 type sheets struct {
-	*pen
+	*pages
 	*tiling
 	shapes []shape // turned
 	name   string
@@ -32,17 +33,17 @@ func (s *sheets) sheet(row, col int) {
 	at := r2.Vec{X: margin + bleed, Y: s.paper.Height - margin - bleed}
 	place := func(p r2.Vec) r2.Vec { return r2.Add(at, r2.Sub(p, corner)) }
 	frame := r2.Box{Min: r2.Vec{X: margin, Y: margin + foot}, Max: r2.Vec{X: s.paper.Width - margin, Y: s.paper.Height - margin}}
-	y := &yard{ruler: s.ruler} // of this page, for the notes in its strips
+	l := &layout{face: s.face} // of this page, for the notes in its strips
 
-	s.pdf.RawWriteStr("q " + pair(frame.Min) + " " + pair(frame.Size()) + " re W n") // clipped to the frame
+	s.group(&r2.Box{Min: milli(frame.Min), Max: milli(frame.Max)})
 	for _, each := range s.shapes {
 		if each = each.placed(place); meets(each, frame) {
 			s.draw(each, styles[each.layer])
-			y.add(each)
+			l.add(each)
 		}
 	}
-	s.pdf.RawWriteStr("Q")
-	s.seams(row, col, at, frame, y)
+	s.group(nil)
+	s.seams(row, col, at, frame, l)
 	s.crosses(row, col, at)
 	s.foot(row, col)
 }
@@ -57,25 +58,25 @@ func meets(s shape, frame r2.Box) bool {
 
 // seams draws the lines to cut along, left and above, and those to glue up to, right and
 // below, each where there is a sheet on the other side.
-func (s *sheets) seams(row, col int, at r2.Vec, frame r2.Box, y *yard) {
+func (s *sheets) seams(row, col int, at r2.Vec, frame r2.Box, l *layout) {
 	right, low := at.X+s.cell.X, at.Y-s.cell.Y
 	if s.at(row, col-1) > 0 {
 		s.line(cutLine, r2.Vec{X: at.X, Y: frame.Min.Y}, r2.Vec{X: at.X, Y: frame.Max.Y})
-		s.note([]string{"cut"}, y, r2.Vec{X: (frame.Min.X + at.X) / 2, Y: low}, r2.Vec{X: (frame.Min.X + at.X) / 2, Y: at.Y}, 2e-3)
+		s.note([]string{"cut"}, l, r2.Vec{X: (frame.Min.X + at.X) / 2, Y: low}, r2.Vec{X: (frame.Min.X + at.X) / 2, Y: at.Y}, 2e-3)
 	}
 	if s.at(row-1, col) > 0 {
 		s.line(cutLine, r2.Vec{X: frame.Min.X, Y: at.Y}, r2.Vec{X: frame.Max.X, Y: at.Y})
-		s.note([]string{"cut"}, y, r2.Vec{X: at.X, Y: (frame.Max.Y + at.Y) / 2}, r2.Vec{X: right, Y: (frame.Max.Y + at.Y) / 2}, 2e-3)
+		s.note([]string{"cut"}, l, r2.Vec{X: at.X, Y: (frame.Max.Y + at.Y) / 2}, r2.Vec{X: right, Y: (frame.Max.Y + at.Y) / 2}, 2e-3)
 	}
 	if s.at(row, col+1) > 0 {
 		s.line(glueLine, r2.Vec{X: right, Y: frame.Min.Y}, r2.Vec{X: right, Y: frame.Max.Y})
 		x := (right + frame.Max.X) / 2
-		s.note(under(row, col+1), y, r2.Vec{X: x, Y: low}, r2.Vec{X: x, Y: at.Y}, small)
+		s.note(under(row, col+1), l, r2.Vec{X: x, Y: low}, r2.Vec{X: x, Y: at.Y}, small)
 	}
 	if s.at(row+1, col) > 0 {
 		s.line(glueLine, r2.Vec{X: frame.Min.X, Y: low}, r2.Vec{X: frame.Max.X, Y: low})
 		height := (low + frame.Min.Y) / 2
-		s.note(under(row+1, col), y, r2.Vec{X: at.X, Y: height}, r2.Vec{X: right, Y: height}, small)
+		s.note(under(row+1, col), l, r2.Vec{X: at.X, Y: height}, r2.Vec{X: right, Y: height}, small)
 	}
 }
 
@@ -87,21 +88,21 @@ func under(row, col int) []string {
 
 // note writes the first of its texts for which the drawing leaves room along a strip, none
 // if it leaves none.
-func (s *sheets) note(texts []string, y *yard, from, to r2.Vec, height float64) {
-	way := r2.Sub(to, from)
+func (s *sheets) note(texts []string, l *layout, from, to r2.Vec, height float64) {
+	run := r2.Sub(to, from)
 	angle := 0.0
-	if way.Y > way.X {
+	if run.Y > run.X {
 		angle = math.Pi / 2
 	}
 	for _, text := range texts {
 		width := s.width(text, height)
 		for _, share := range []float64{0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9} {
-			middle := r2.Add(from, r2.Scale(share, way))
-			if !y.clear(rect{middle, r2.Vec{X: width / 2, Y: height / 2}, angle}, 1e-3) {
+			middle := r2.Add(from, r2.Scale(share, run))
+			if !l.clear(rect{middle, r2.Vec{X: width / 2, Y: height / 2}, angle}, 1e-3) {
 				continue
 			}
 			base := r2.Sub(middle, r2.Scale(height/2, along(angle+math.Pi/2)))
-			s.write(text, height, r2.Sub(base, r2.Scale(width/2, along(angle))), angle, 0.35, "")
+			s.write(text, r2.Sub(base, r2.Scale(width/2, along(angle))), script{height: height, angle: angle, colour: fromPattern})
 			return
 		}
 	}
@@ -123,13 +124,14 @@ func (s *sheets) crosses(row, col int, at r2.Vec) {
 // foot writes the name of a sheet under the drawing.
 func (s *sheets) foot(row, col int) {
 	width := s.paper.Width - 2*margin
-	head := fmt.Sprintf("Sheet %s   %d of %d   for %s paper   print at 100 %%", named(row, col), s.at(row, col), s.count, s.paper.Name)
-	s.write(head, 3e-3, r2.Vec{X: margin, Y: margin + 4.6e-3}, 0, 0, "B")
+	head := fmt.Sprintf("Sheet %s   %d of %d   for %s paper   print at 100 %%",
+		named(row, col), s.at(row, col), s.count, s.paper.Name)
+	s.write(head, r2.Vec{X: margin, Y: margin + 4.6e-3}, script{height: 3e-3, bold: true})
 	below := s.name
 	if s.count > 1 {
 		below = "cross to cross " + both(s.cell.X, s.units) + " across, " + both(s.cell.Y, s.units) + " up.   " + s.name
 	}
-	s.write(s.fit(below, small, width), small, r2.Vec{X: margin, Y: margin + 0.4e-3}, 0, 0, "")
+	s.write(s.fit(below, small, width), r2.Vec{X: margin, Y: margin + 0.4e-3}, script{height: small})
 }
 
 // first draws the page before the sheets: the whole drawing small with its sheets
@@ -141,12 +143,14 @@ func (s *sheets) first() {
 	}
 	s.page(paper.Width, paper.Height)
 	top := paper.Height - margin
-	s.write(s.fit(s.name, heading, paper.Width-2*margin), heading, r2.Vec{X: margin, Y: top - heading}, 0, 0, "B")
+	s.write(s.fit(s.name, heading, paper.Width-2*margin), r2.Vec{X: margin, Y: top - heading},
+		script{height: heading, bold: true})
 	sheets := fmt.Sprintf("%d sheets", s.count)
 	if s.count == 1 {
 		sheets = "1 sheet"
 	}
-	s.write(sheets+" of "+paper.Name+" paper.   Print at 100 %, not \"fit to page\".", lettering, r2.Vec{X: margin, Y: top - 2.4*heading}, 0, 0, "")
+	s.write(sheets+" of "+paper.Name+" paper.   Print at 100 %, not \"fit to page\".",
+		r2.Vec{X: margin, Y: top - 2.4*heading}, script{height: lettering})
 	at := r2.Vec{X: margin, Y: margin}
 	for i, sq := range testSquares {
 		s.instructed(sq, at, s.advice()[i])
@@ -168,24 +172,27 @@ func (s *sheets) advice() [2][]string {
 	}
 	return [2][]string{
 		{
-			"Measure this square and the other one, both ways, before you print the rest. If they are off, the printer has shrunk the page: set its scale to 100\u00a0%.",
+			"Measure this square and the other one, both ways, before you print the rest. " +
+				"If they are off, the printer has shrunk the page: set its scale to 100\u00a0%.",
 			"The paper in the printer must be " + s.paper.Name + ".",
 		},
-		append(together, "Then tape from tip to tip and write what the tape says beside what it should be.", "The edge is the middle of the line."),
+		append(together, "Then tape from tip to tip and write what the tape says beside what it should be.",
+			"The edge is the middle of the line."),
 	}
 }
 
 // instructed draws a test square with advice in it.
 func (s *sheets) instructed(sq square, at r2.Vec, advice []string) {
-	s.draw(sq.shapes(s.ruler, at)[0], style{width: 0.25e-3})
+	s.draw(sq.shapes(s.face, at)[0], scene.Pen{Colour: scene.Ink, Width: 0.25})
 	const told = 2.9e-3 // height of the capitals of advice, m
 	y := at.Y + sq.side - 10e-3
-	s.write("This square is "+sq.text[:len(sq.text)-len(" square")], lettering, r2.Vec{X: at.X + 6e-3, Y: y}, 0, 0, "B")
+	s.write("This square is "+sq.text[:len(sq.text)-len(" square")], r2.Vec{X: at.X + 6e-3, Y: y},
+		script{height: lettering, bold: true})
 	for _, paragraph := range advice {
 		y -= 3.5e-3
 		for _, line := range s.wrapped(paragraph, told, sq.side-12e-3) {
 			y -= 5.5e-3
-			s.write(line, told, r2.Vec{X: at.X + 6e-3, Y: y}, 0, 0, "")
+			s.write(line, r2.Vec{X: at.X + 6e-3, Y: y}, script{height: told})
 		}
 	}
 }
@@ -200,36 +207,35 @@ func (s *sheets) overview(box r2.Box) {
 		return r2.Add(box.Center(), r2.Scale(scale, r2.Sub(p, middle)))
 	}
 	s.each(func(row, col int) { s.cellOf(row, col, place) })
-	y := &yard{ruler: s.ruler}
+	l := &layout{face: s.face}
 	for _, each := range s.shapes {
 		if each.text == "" && each.layer != Check {
-			look := styles[each.layer]
-			look.width, look.dash = 0.12e-3, nil
+			pen := scene.Pen{Colour: scene.Ink, Width: 0.12}
 			if each.layer == Outline {
-				look.width = 0.3e-3
+				pen.Width = 0.3
 			}
 			each = each.placed(place)
-			s.draw(each, look)
-			y.add(each)
+			s.draw(each, pen)
+			l.add(each)
 		}
 	}
-	s.each(func(row, col int) { s.cellName(row, col, place, scale, y) })
+	s.each(func(row, col int) { s.cellName(row, col, place, scale, l) })
 }
 
 // cellName writes the name of a sheet into a corner of it where it is clear.
-func (s *sheets) cellName(row, col int, place func(r2.Vec) r2.Vec, scale float64, y *yard) {
+func (s *sheets) cellName(row, col int, place func(r2.Vec) r2.Vec, scale float64, l *layout) {
 	height := min(4e-3, 0.25*scale*s.cell.X)
 	half := r2.Vec{X: s.width(named(row, col), height) / 2 * 1.1, Y: height / 2} // bold is the wider
 	middle := place(r2.Scale(0.5, r2.Add(s.corner(row, col), s.corner(row+1, col+1))))
 	out := r2.Sub(r2.Scale(scale/2, s.cell), r2.Add(half, r2.Vec{X: 1e-3, Y: 1e-3}))
 	at := r2.Add(middle, r2.Vec{X: -out.X, Y: out.Y})
 	for _, c := range []r2.Vec{{X: -1, Y: 1}, {X: 1, Y: 1}, {X: -1, Y: -1}, {X: 1, Y: -1}, {}, {Y: 1}, {Y: -1}} {
-		if p := r2.Add(middle, r2.Vec{X: c.X * out.X, Y: c.Y * out.Y}); y.clear(rect{middle: p, half: half}, 0.3e-3) {
+		if p := r2.Add(middle, r2.Vec{X: c.X * out.X, Y: c.Y * out.Y}); l.clear(rect{middle: p, half: half}, 0.3e-3) {
 			at = p
 			break
 		}
 	}
-	s.write(named(row, col), height, r2.Sub(at, half), 0, 0.35, "B")
+	s.write(named(row, col), r2.Sub(at, half), script{height: height, colour: fromPattern, bold: true})
 }
 
 // cellOf draws one sheet of the overview; the outer ones reach to the edge
@@ -249,5 +255,5 @@ func (s *sheets) cellOf(row, col int, place func(r2.Vec) r2.Vec) {
 		far.X += s.strip
 	}
 	outline := shape{path: bench.Polyline(true, at, r2.Vec{X: far.X, Y: at.Y}, far, r2.Vec{X: at.X, Y: far.Y})}
-	s.draw(outline.placed(place), style{width: 0.15e-3, grey: 0.5})
+	s.draw(outline.placed(place), scene.Pen{Colour: "#808080", Width: 0.15})
 }

@@ -95,8 +95,8 @@ func FrontView(rocker bench.Rocker, legs []LegView, width, height float64) View 
 // bar returns the two sides and the upper end of a leg, and its foot where that is square.
 func (leg LegView) bar(from, to r2.Vec, side float64) []Item {
 	to = r2.Add(to, r2.Scale(leg.Short/leg.Standing.Length, r2.Sub(from, to)))
-	way := r2.Unit(r2.Sub(to, from))
-	half := r2.Scale(side/2, r2.Vec{X: -way.Y, Y: way.X})
+	up := r2.Unit(r2.Sub(to, from))
+	half := r2.Scale(side/2, r2.Vec{X: -up.Y, Y: up.X})
 	line := func(a, b r2.Vec) Item { return Line{From: a, To: b} }
 	list := []Item{line(r2.Add(from, half), r2.Add(to, half)), line(r2.Sub(from, half), r2.Sub(to, half)),
 		line(r2.Sub(from, half), r2.Add(from, half))}
