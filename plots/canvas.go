@@ -2,7 +2,6 @@ package plots
 
 import (
 	"fmt"
-	"image/color"
 
 	"gonum.org/v1/gonum/spatial/r2"
 	"gonum.org/v1/plot"
@@ -24,47 +23,35 @@ const (
 func sceneOf(p *plot.Plot, alt string) (scene.Scene, error) {
 	var record recorder.Canvas
 	p.Draw(draw.Crop(draw.NewCanvas(&record, chartWidth, chartHeight), 6, -6, 6, -8))
-	chart := scene.Group{Name: "chart"}
-	type state struct {
-		pen    scene.Pen
-		turned float64
-	}
-	var now state
-	var kept []state
+	chart, pen := scene.Group{Name: "chart"}, scene.Pen{Square: true}
+	turned := 0.0 // by how much the page is turned, which it is for a text alone
 	for _, action := range record.Actions {
 		switch a := action.(type) {
 		case *recorder.SetColor:
-			now.pen.Colour = colourOf(a.Color)
+			r, g, b, _ := a.Color.RGBA()
+			pen.Colour = scene.Colour(fmt.Sprintf("#%02x%02x%02x", r>>8, g>>8, b>>8))
 		case *recorder.SetLineWidth:
-			now.pen.Width = mm(a.Width)
+			pen.Width = mm(a.Width)
 		case *recorder.SetLineDash:
-			now.pen.Dash = nil
+			pen.Dash = nil
 			for _, length := range a.Dashes {
-				now.pen.Dash = append(now.pen.Dash, mm(length))
+				pen.Dash = append(pen.Dash, mm(length))
 			}
 		case *recorder.Push:
-			kept = append(kept, now)
-		case *recorder.Pop:
-			now, kept = kept[len(kept)-1], kept[:len(kept)-1]
 		case *recorder.Rotate:
-			now.turned += a.Angle
+			turned = a.Angle
+		case *recorder.Pop:
+			turned = 0
 		case *recorder.FillString:
-			chart.Add(scene.Shape{Fill: now.pen.Colour, Points: []r2.Vec{r2.Rotate(place(a.Point), now.turned, r2.Vec{})},
-				Text: a.String, Size: mm(a.Size), Angle: now.turned})
+			text := scene.Words(r2.Rotate(place(a.Point), turned, r2.Vec{}), mm(a.Size), scene.Left, a.String)
+			text.Angle = turned
+			chart.Add(text.Filled(pen.Colour))
 		case *recorder.Stroke:
-			pen := now.pen
-			pen.Square = true
-			if pen.Width <= 0 {
-				continue
-			}
-			for _, s := range shapesOf(a.Path) {
-				s.Pen = pen
-				chart.Add(s)
+			if pen.Width > 0 {
+				chart.Add(shapesOf(a.Path, pen, "")...)
 			}
 		case *recorder.Fill:
-			for _, s := range shapesOf(a.Path) {
-				chart.Add(s.Filled(now.pen.Colour))
-			}
+			chart.Add(shapesOf(a.Path, scene.Pen{}, pen.Colour)...)
 		default:
 			return scene.Scene{}, fmt.Errorf("plots: a scene cannot draw %s", action.Call())
 		}
@@ -74,21 +61,19 @@ func sceneOf(p *plot.Plot, alt string) (scene.Scene, error) {
 }
 
 // shapesOf returns the lines and rings of a path.
-func shapesOf(path vg.Path) []scene.Shape {
+func shapesOf(path vg.Path, pen scene.Pen, fill scene.Colour) []scene.Shape {
 	var list []scene.Shape
 	for _, step := range path {
-		at := place(step.Pos)
-		if step.Type == vg.MoveComp {
-			list = append(list, scene.Shape{Points: []r2.Vec{at}})
-			continue
-		}
-		switch s := &list[len(list)-1]; step.Type {
+		last := len(list) - 1
+		switch at := place(step.Pos); step.Type {
+		case vg.MoveComp:
+			list = append(list, pen.Line(at).Filled(fill))
 		case vg.LineComp:
-			s.Points = append(s.Points, at)
+			list[last].Points = append(list[last].Points, at)
 		case vg.ArcComp: // of the marks alone, which are whole circles
-			*s = scene.Shape{Points: []r2.Vec{at}, Radius: mm(step.Radius)}
+			list[last] = pen.Ring(at, mm(step.Radius)).Filled(fill)
 		case vg.CloseComp:
-			s.Closed = true
+			list[last].Closed = true
 		}
 	}
 	return list
@@ -97,12 +82,3 @@ func shapesOf(path vg.Path) []scene.Shape {
 func mm(x vg.Length) float64 { return float64(x / vg.Millimeter) }
 
 func place(p vg.Point) r2.Vec { return r2.Vec{X: mm(p.X), Y: mm(p.Y)} }
-
-// colourOf returns a colour of the plotting library, nil being black.
-func colourOf(c color.Color) scene.Colour {
-	if c == nil {
-		return scene.Ink
-	}
-	r, g, b, _ := c.RGBA()
-	return scene.Colour(fmt.Sprintf("#%02x%02x%02x", r>>8, g>>8, b>>8))
-}

@@ -3,7 +3,6 @@ package plots
 import (
 	"cmp"
 	"fmt"
-
 	"math"
 	"slices"
 	"strconv"

@@ -35,7 +35,7 @@ var mayImport = map[string][]string{
 	"sim/layout":   {"rocker", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/quantity", "sim/piece", "sim/check", gonum},
 	"plots": {"plots/scene", "sim", "sim/motion", "sim/quantity", "sim/piece", "sim/check", "sim/trial", "sim/size",
 		gonum, plot},
-	"plots/scene": {"sim/quantity", gonum, fpdf},
+	"plots/scene": {"rocker/bench", "sim/quantity", gonum, fpdf},
 	"plots/view": {"rocker", "body/person", "plots", "plots/scene", "sim", "sim/quantity", "sim/piece", "sim/check",
 		"sim/trial", gonum},
 	"plots/sheets":     {"body/person", "plots/scene", "plots/view", "sim/quantity", "sim/piece", gonum},

@@ -116,20 +116,23 @@ func (c *setter) turn() {
 	}
 	used := c.width(source, 2.4e-3)
 	if source != "" {
-		c.text(source, cardEdge+c.wide-used, script{height: 2.4e-3, colour: "#4d4d4d"})
+		c.text(source, 2.4e-3, cardEdge+c.wide-used, false).Fill = "#4d4d4d"
 	}
-	c.text(c.fit(title, heading, (c.wide-used-5e-3)/boldWider), cardEdge, script{height: heading, bold: true})
+	c.text(c.fit(title, heading, (c.wide-used-5e-3)/boldWider), heading, cardEdge, true)
 	c.y -= 2.6e-3
 	if c.draws {
 		c.line(scene.Pen{Colour: scene.Ink, Width: 0.4}, r2.Vec{X: cardEdge, Y: c.y}, r2.Vec{X: cardEdge + c.wide, Y: c.y})
 	}
 }
 
-// text writes at the base line.
-func (c *setter) text(text string, x float64, how script) {
-	if c.draws {
-		c.write(text, r2.Vec{X: x, Y: c.y}, how)
+// text writes at the base line, and returns what it wrote.
+func (c *setter) text(text string, height, x float64, bold bool) *scene.Shape {
+	if !c.draws || text == "" {
+		return &scene.Shape{}
 	}
+	s := c.write(text, height, r2.Vec{X: x, Y: c.y})
+	s.Bold = bold
+	return s
 }
 
 // step goes down by some lines, and to the next page where there is no room for them.
@@ -156,20 +159,20 @@ func (c *setter) block(b CardBlock) {
 	if b.Head != "" {
 		for _, line := range c.wrapped(b.Head, c.size*boldWider, c.wide) {
 			c.step(spacing)
-			c.text(c.fit(line, c.size*boldWider, c.wide), cardEdge, script{height: c.size, bold: true})
+			c.text(c.fit(line, c.size*boldWider, c.wide), c.size, cardEdge, true)
 		}
 	}
 	for _, paragraph := range b.Lines {
 		if b.Big {
 			size := min(2*c.size, c.wide/c.width(paragraph, boldWider))
 			c.step(spacing * size / c.size)
-			c.text(paragraph, cardEdge, script{height: size, bold: true})
+			c.text(paragraph, size, cardEdge, true)
 			continue
 		}
 		indent := 0.0
 		for _, line := range c.wrapped(paragraph, c.size, c.wide-2*c.size) {
 			c.step(spacing)
-			c.text(c.fit(line, c.size, c.wide-indent), cardEdge+indent, script{height: c.size})
+			c.text(c.fit(line, c.size, c.wide-indent), c.size, cardEdge+indent, false)
 			indent = 1.5 * c.size
 		}
 	}
@@ -219,7 +222,7 @@ func (c *setter) table(b CardBlock) {
 			if i > 0 && i < len(wide)-1 {
 				at += wide[i]*size - c.width(cell, size*wider)
 			}
-			c.text(cell, at, script{height: size, bold: bold})
+			c.text(cell, size, at, bold)
 			x += (wide[i] + columnGap) * size
 		}
 	}

@@ -42,15 +42,17 @@ func (p *pages) page(width, height float64) {
 }
 
 // group begins a group, of which only what lies in a box is drawn; nil draws all.
-func (p *pages) group(clip *r2.Box) { p.now().Add(scene.Group{Clip: clip}) }
+func (p *pages) group(clip *r2.Box) {
+	page := &p.list[len(p.list)-1]
+	page.Add(scene.Group{Clip: clip})
+}
 
-// now returns the page that was begun last.
-func (p *pages) now() *scene.Scene { return &p.list[len(p.list)-1] }
-
-// add adds a shape to the group that was begun last.
-func (p *pages) add(s scene.Shape) {
-	groups := p.now().Groups
-	groups[len(groups)-1].Add(s)
+// add adds a shape to the group that was begun last, and returns it.
+func (p *pages) add(s scene.Shape) *scene.Shape {
+	groups := p.list[len(p.list)-1].Groups
+	group := &groups[len(groups)-1]
+	group.Add(s)
+	return &group.Shapes[len(group.Shapes)-1]
 }
 
 // line draws a straight line.
@@ -58,7 +60,7 @@ func (p *pages) line(pen scene.Pen, from, to r2.Vec) {
 	p.draw(shape{path: bench.Polyline(false, from, to)}, pen)
 }
 
-// draw draws a shape, placed on its page.
+// draw draws a shape, placed on its page; a text has no pen.
 func (p *pages) draw(s shape, pen scene.Pen) {
 	for _, one := range s.onPaper() {
 		if one.Text == "" {
@@ -68,25 +70,10 @@ func (p *pages) draw(s shape, pen scene.Pen) {
 	}
 }
 
-// A script is how a text is written.
-type script struct {
-	height float64      // of the capitals, m
-	angle  float64      // of the base line, rad
-	colour scene.Colour // "" is black
-	bold   bool
-}
-
-// write writes a text with its left end at a place.
-func (p *pages) write(text string, at r2.Vec, how script) {
-	if text == "" {
-		return
-	}
-	s := scene.Words(milli(at), how.height*1e3/scene.Capital, scene.Left, text)
-	s.Angle, s.Bold = how.angle, how.bold
-	if how.colour != "" {
-		s.Fill = how.colour
-	}
-	p.add(s)
+// write writes a text whose capitals are so high (m) with its left end at a place, black and level, and returns it to
+// be changed.
+func (p *pages) write(text string, height float64, at r2.Vec) *scene.Shape {
+	return p.add(textOf(text, height, at))
 }
 
 // file returns the pages as a PDF.
@@ -96,10 +83,15 @@ func (p *pages) file(title string) ([]byte, error) {
 	return out.Bytes(), err
 }
 
+// textOf returns a text as a scene has it.
+func textOf(text string, height float64, at r2.Vec) scene.Shape {
+	return scene.Words(milli(at), height*1e3/scene.Capital, scene.Left, text)
+}
+
 // onPaper returns a shape as a scene has it, without a pen; none of a point.
 func (s shape) onPaper() []scene.Shape {
 	if s.text != "" {
-		text := scene.Words(milli(s.left()), s.height*1e3/scene.Capital, scene.Left, s.text)
+		text := textOf(s.text, s.height, s.left())
 		text.Angle = s.angle
 		return []scene.Shape{text}
 	}

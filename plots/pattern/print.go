@@ -137,6 +137,6 @@ func (p *pages) roll(shapes []shape, paper Paper) error {
 		p.draw(s.placed(place), styles[s.layer])
 	}
 	told := "for " + paper.Name + "   print at 100 %, measure the squares first"
-	p.write(p.fit(told, 3e-3, paper.Width-sides), r2.Vec{X: margin, Y: margin}, script{height: 3e-3})
+	p.write(p.fit(told, 3e-3, paper.Width-sides), 3e-3, r2.Vec{X: margin, Y: margin})
 	return nil
 }

@@ -5,6 +5,8 @@ import (
 	"testing"
 
 	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/rocker/bench"
 )
 
 // TestCubics holds that the curves of a PDF stay within 0.001 mm of their circle, and that
@@ -15,7 +17,7 @@ func TestCubics(t *testing.T) {
 			s, c := math.Sincos(turn)
 			to := r2.Scale(radius*math.Copysign(1, turn), r2.Vec{X: s, Y: 1 - c})
 			centre := r2.Vec{Y: math.Copysign(radius, turn)}
-			list := arc{to: to, turn: turn}.cubics()
+			list := cubics(bench.Piece{Stroke: bench.Stroke{To: to, Turn: turn}})
 			if len(list) < int(math.Ceil(math.Abs(turn)/(math.Pi/12))) {
 				t.Errorf("%v rad in %d curves", turn, len(list))
 			}

@@ -78,12 +78,12 @@ func (f pdf) line(s Shape, pen Pen) {
 	}
 	path := pair(s.Points[0]) + " m"
 	for i := range s.Points[1:] {
-		a := s.arc(i + 1)
-		if a.turn == 0 {
-			path += " " + pair(a.to) + " l"
+		a := s.stroke(i + 1)
+		if a.Turn == 0 {
+			path += " " + pair(a.To) + " l"
 			continue
 		}
-		for _, c := range a.cubics() {
+		for _, c := range cubics(a) {
 			path += " " + pair(c[0]) + " " + pair(c[1]) + " " + pair(c[2]) + " c"
 		}
 	}

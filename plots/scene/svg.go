@@ -134,19 +134,19 @@ func (f *svg) path(s Shape) string {
 	var b strings.Builder
 	for i, p := range s.Points {
 		x, y := f.at(p)
-		a := s.arc(i)
-		r := a.radius()
+		a := s.stroke(i)
+		r := math.Abs(a.Radius())
 		switch {
 		case i == 0:
 			b.WriteString("M" + x + " " + y)
-		case r > 1e8: // 100 km: flat to 2e-6 mm over 20 m
+		case a.Turn == 0 || r > 1e8: // 100 km: flat to 2e-6 mm over 20 m
 			b.WriteString("L" + x + " " + y)
 		default:
 			large, sweep := 0, 0
-			if math.Abs(a.turn) > math.Pi {
+			if math.Abs(a.Turn) > math.Pi {
 				large = 1
 			}
-			if a.turn < 0 {
+			if a.Turn < 0 {
 				sweep = 1
 			}
 			fmt.Fprintf(&b, "A%[1]s %[1]s 0 %[2]d %[3]d %[4]s %[5]s", f.number(r), large, sweep, x, y)
