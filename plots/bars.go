@@ -72,11 +72,11 @@ func (c barChart) picture(name, what string) scene.Picture {
 	for _, b := range c.bars {
 		alt = append(alt, b.label+" "+b.said)
 	}
-	return pictureOf(name, what+": "+strings.Join(alt, "; ")+".", c.plot)
+	return pictureOf(c.plot(), name, what+": "+strings.Join(alt, "; ")+".")
 }
 
 // plot lays the chart out.
-func (c barChart) plot() (*plot.Plot, error) {
+func (c barChart) plot() *plot.Plot {
 	p := newPlot(c.title, c.x, "")
 	p.X.Padding = 4
 	var values plotter.Values
@@ -87,7 +87,7 @@ func (c barChart) plot() (*plot.Plot, error) {
 	if len(values) > 0 {
 		bars, err := plotter.NewBarChart(values, 11)
 		if err != nil {
-			return nil, err
+			panic("plots: the bars: " + err.Error())
 		}
 		bars.Horizontal, bars.Color, bars.LineStyle.Width = true, scene.Blue, 0
 		grid := plotter.NewGrid()
@@ -97,7 +97,7 @@ func (c barChart) plot() (*plot.Plot, error) {
 	}
 	wide := p.X.Max - p.X.Min
 	p.X.Min, p.X.Max = p.X.Min-0.12*wide, p.X.Max+0.12*wide // room for the values
-	return p, nil
+	return p
 }
 
 // values writes the value of each bar behind it.

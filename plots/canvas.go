@@ -18,9 +18,8 @@ const (
 	chartHeight = 4.5 * vg.Inch
 )
 
-// sceneOf draws a plot, with a little room around it, as a scene. The error is one for what the plotting library
-// draws and a scene has not.
-func sceneOf(p *plot.Plot, alt string) (scene.Scene, error) {
+// pictureOf draws a plot, with a little room around it, as a scene; alt says what it shows.
+func pictureOf(p *plot.Plot, name, alt string) scene.Picture {
 	var record recorder.Canvas
 	p.Draw(draw.Crop(draw.NewCanvas(&record, chartWidth, chartHeight), 6, -6, 6, -8))
 	chart, pen := scene.Group{Name: "chart"}, scene.Pen{Square: true}
@@ -53,11 +52,11 @@ func sceneOf(p *plot.Plot, alt string) (scene.Scene, error) {
 		case *recorder.Fill:
 			chart.Add(shapesOf(a.Path, scene.Pen{}, pen.Colour)...)
 		default:
-			return scene.Scene{}, fmt.Errorf("plots: a scene cannot draw %s", action.Call())
+			panic("plots: a scene cannot draw " + action.Call())
 		}
 	}
-	return scene.Scene{Width: mm(chartWidth), Height: mm(chartHeight), White: true, Decimals: 3,
-		Title: p.Title.Text, Alt: alt, Groups: []scene.Group{chart}}, nil
+	return scene.Picture{Name: name, Scene: scene.Scene{Width: mm(chartWidth), Height: mm(chartHeight), White: true,
+		Decimals: 3, Title: p.Title.Text, Alt: alt, Groups: []scene.Group{chart}}}
 }
 
 // shapesOf returns the lines and rings of a path.

@@ -64,7 +64,7 @@ func (k *curves) spread() {
 
 // plot lays the chart out: the curves, and to their right the labels, each led to its
 // own line.
-func (k curves) plot() (*plot.Plot, error) {
+func (k curves) plot() *plot.Plot {
 	p := newPlot(k.title, k.x, k.y)
 	p.X.Padding, p.Y.Padding = 4, 4
 	p.X.Tick.Marker = plot.TickerFunc(func(low, _ float64) []plot.Tick { return fifths(low, k.high.X) })
@@ -86,7 +86,7 @@ func (k curves) plot() (*plot.Plot, error) {
 	for _, s := range k.curves {
 		line, err := plotter.NewLine(s.points)
 		if err != nil {
-			return nil, err
+			panic(fmt.Sprintf("plots: the curve of %q: %v", s.label, err))
 		}
 		line.LineStyle = s.line
 		mark := draw.GlyphStyle{Color: s.line.Color, Radius: 3.2, Shape: draw.CircleGlyph{}}
@@ -97,7 +97,7 @@ func (k curves) plot() (*plot.Plot, error) {
 	p.Add(overlay(k.labels))
 	p.X.Min, p.X.Max = k.low.X, k.high.X+k.room()*(k.high.X-k.low.X)
 	p.Y.Min, p.Y.Max = k.low.Y, k.high.Y
-	return p, nil
+	return p
 }
 
 // newPlot returns an empty plot.
@@ -190,15 +190,4 @@ func (k curves) labels(canvas draw.Canvas, p *plot.Plot) {
 }
 
 // picture returns the chart as a picture; alt says what it shows.
-func (k curves) picture(name, alt string) scene.Picture { return pictureOf(name, alt, k.plot) }
-
-// pictureOf returns a plot as a picture; alt says what it shows.
-func pictureOf(name, alt string, plot func() (*plot.Plot, error)) scene.Picture {
-	return scene.Picture{Name: name, Alt: alt, Lay: func() (scene.Scene, error) {
-		p, err := plot()
-		if err != nil {
-			return scene.Scene{}, err
-		}
-		return sceneOf(p, alt)
-	}}
-}
+func (k curves) picture(name, alt string) scene.Picture { return pictureOf(k.plot(), name, alt) }

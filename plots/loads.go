@@ -16,7 +16,7 @@ import (
 
 // RightingArm draws the righting arms of loads against the tilt: the rest is a dot, the tilts at which a load goes
 // over are rings. An arm is drawn at each whole degree up to five beyond where the load goes over, or of one that
-// does not go over to both sides 45 to both.
+// does not go over to both sides 45 to both. It panics for a rig whose arm is no number.
 func (c Chart) RightingArm(loads ...Load) scene.Picture {
 	one := quantity.One(quantity.Length, c.Units)
 	k := curves{

@@ -7,7 +7,7 @@ type Scene struct {
 	Width, Height float64 // of the paper, mm
 	White         bool    // an SVG is white behind everything; else nothing lies there
 	Title         string
-	Alt           string // what it shows; "" where nothing is told besides the title
+	Alt           string // what it shows, with its numbers; "" where nothing is told besides the title
 	Groups        []Group
 	Decimals      int    // of a millimetre in an SVG; 0 is two
 	Samples       string // of its motion, in an SVG, for the script that moves its groups

@@ -22,6 +22,10 @@ const families = "Liberation Sans,Arial,Helvetica,sans-serif"
 // kept as arcs.
 func (s Scene) WriteSVG(w io.Writer) error { return s.write(w, false) }
 
+// InPage writes the scene as an svg element of an HTML page: it says what it shows in aria-label, has no ids
+// that two pictures could share and no style of its own, which a page may forbid.
+func (s Scene) InPage(w io.Writer) error { return s.write(w, true) }
+
 // write writes the scene as an SVG; as part of a page, where several scenes may stand, the name of a group is its
 // class.
 func (s Scene) write(w io.Writer, inPage bool) error {

@@ -2,7 +2,6 @@ package scene
 
 import (
 	"bytes"
-	"errors"
 	"image/png"
 	"math"
 	"os"
@@ -64,7 +63,7 @@ func TestPDFIsTheSame(t *testing.T) {
 		"pdf": {"pdftoppm", "-png", "-singlefile", "-scale-to", "500", filepath.Join(folder, "half.pdf"), filepath.Join(folder, "pdf")},
 	} {
 		var b bytes.Buffer
-		if err := half().Picture("half").Draw(&b, Format(name)); err != nil {
+		if err := (Picture{Scene: half()}).Draw(&b, Format(name)); err != nil {
 			t.Fatal(err)
 		}
 		if err := os.WriteFile(filepath.Join(folder, "half."+name), b.Bytes(), 0o600); err != nil {
@@ -91,15 +90,7 @@ func TestPDFIsTheSame(t *testing.T) {
 
 // TestErrors: what cannot be drawn is said, and what the writer says comes back.
 func TestErrors(t *testing.T) {
-	none := errors.New("no paper")
-	broken := Picture{Lay: func() (Scene, error) { return Scene{}, none }}
-	if err := broken.Draw(&bytes.Buffer{}, SVG); !errors.Is(err, none) {
-		t.Errorf("drawn: %v", err)
-	}
-	if err := broken.InPage(&bytes.Buffer{}); !errors.Is(err, none) {
-		t.Errorf("in a page: %v", err)
-	}
-	if err := half().Picture("half").Draw(&bytes.Buffer{}, "bmp"); err == nil || !strings.Contains(err.Error(), `"bmp"`) {
+	if err := (Picture{Scene: half()}).Draw(&bytes.Buffer{}, "bmp"); err == nil || !strings.Contains(err.Error(), `"bmp"`) {
 		t.Errorf("as bmp: %v", err)
 	}
 	full, err := os.Open(os.DevNull) // not for writing
@@ -108,7 +99,7 @@ func TestErrors(t *testing.T) {
 	}
 	defer full.Close()
 	for _, format := range []Format{SVG, PDF} {
-		if half().Picture("half").Draw(full, format) == nil {
+		if (Picture{Scene: half()}).Draw(full, format) == nil {
 			t.Errorf("%s is written to what cannot be written", format)
 		}
 	}

@@ -46,7 +46,7 @@ func Person(units quantity.System) scene.Picture {
 		y -= 6.7
 	}
 	s.foot(numbered)
-	return s.Picture("measure the person")
+	return scene.Picture{Name: "measure the person", Scene: s.Scene}
 }
 
 // sitter draws the person on a stool against a wall, with the sizes taken sitting; at is

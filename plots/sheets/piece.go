@@ -34,7 +34,7 @@ func Piece(units quantity.System) scene.Picture {
 	s.rises(36, "right", y-10.5)
 	s.foot("Rises from the nose to the tail; put a ring round the box at the low point.",
 		numbered+". Two people lift; keep fingers from under the rockers.")
-	return s.Picture("measure the piece")
+	return scene.Picture{Name: "measure the piece", Scene: s.Scene}
 }
 
 // rises draws a row of boxes for the rises of one rocker.

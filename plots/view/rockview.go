@@ -51,13 +51,13 @@ func RockingView(r trial.Rocking) scene.Picture {
 	s, trace, list := rocking(r, room, rockingLow-8) // clear of the mark of the contact
 	s.Width = viewWidth
 	s.Add(trace.draw(r, list)...)
-	return s.Picture("rocking")
+	return scene.Picture{Name: "rocking", Scene: s}
 }
 
 // NarrowRockingView draws the same without the trace, for half the width of a page.
 func NarrowRockingView(r trial.Rocking) scene.Picture {
 	s, _, _ := rocking(r, area{width: narrowWide, high: rockingHigh, top: 31, low: 20, narrow: true}, 2.2)
-	return s.Picture("rocking")
+	return scene.Picture{Name: "rocking", Scene: s}
 }
 
 // rocking draws all but the trace, the scale so far up the paper, and returns where the trace stands and of what.

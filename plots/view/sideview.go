@@ -51,7 +51,7 @@ func SideView(r check.Report) scene.Picture {
 	s.Add(view.marks(r, ghosts[len(ghosts)-1]), scene.Group{Name: "title", Shapes: []scene.Shape{title}})
 	s.Add(view.labels(r, ghosts)...)
 	s.Add(view.rule(r, 5))
-	return s.Picture("side view")
+	return scene.Picture{Name: "side view", Scene: s}
 }
 
 // Pictures returns all pictures of a report: the side view and the charts.
