@@ -16,7 +16,7 @@ type row struct {
 	height float64
 }
 
-// titleRows returns the title block in its shapes, the better first.
+// titleRows returns the forms in which a title block may be set, the better first.
 func (d Drawing) titleRows(f face, units quantity.System) [][]row {
 	part, piece := f.fit(d.Part, heading, widest*0.7), f.fit(d.Piece, lettering, widest*0.7)
 	unit := "unit: " + quantity.Unit(quantity.Length, units)
@@ -44,8 +44,8 @@ func (l *layout) note(lines []string) {
 	l.settle(l.outer(), rows)
 }
 
-// settle writes a block at one of some places in the first of its shapes for which there is room, and the first
-// under everything where there is none.
+// settle writes a block, which may be set in one of several forms, in the first form for which one of some places has
+// room; where none has, in its first form under everything.
 func (l *layout) settle(places []spot, forms ...[]row) {
 	for i, rows := range forms {
 		forms[i] = slices.DeleteFunc(rows, func(r row) bool { return r.text == "" })
@@ -98,7 +98,7 @@ func nearest2(at r2.Vec, points []r2.Vec, most float64) float64 {
 	return most
 }
 
-// spots returns those of n by n places in a box that are inside the outlines, or are not, ranked.
+// spots returns those of n by n places in a box that are inside the outlines, or outside of them, the better first.
 func (l *layout) spots(box r2.Box, n int, inside bool, rank func(s *spot)) []spot {
 	var list []spot
 	size, count := box.Size(), float64(n)

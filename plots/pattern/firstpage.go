@@ -110,7 +110,7 @@ func (s *sheets) cellName(row, col int, place func(r2.Vec) r2.Vec, scale float64
 		}
 	}
 	name := s.write(named(row, col), height, r2.Sub(at, half))
-	name.Bold, name.Fill = true, fromPattern
+	name.Bold, name.Fill = true, seamGrey
 }
 
 // cellOf draws one sheet of the overview; the outer ones reach to the edge

@@ -121,7 +121,7 @@ func (c Corner) shapes(face) ([]shape, label) {
 	}, label{"square corner", func(half r2.Vec) []rect { return around(half, at(0.018, 0.018), c.At) }, &c.At}
 }
 
-// A Dimension is a measure from point to point, its line set off to the left of their line.
+// A Dimension is a measure from point to point, its line set off to the left of the line between them.
 type Dimension struct {
 	Layer    Layer // none is MARKS
 	From, To r2.Vec

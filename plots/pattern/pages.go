@@ -21,13 +21,13 @@ var (
 		Texts:   {Colour: scene.Ink, Width: 0.18},
 		Check:   {Colour: scene.Ink, Width: 0.18},
 	}
-	cutLine   = scene.Pen{Colour: fromPattern, Width: 0.15, Dash: []float64{4 * point, 3 * point}}
-	glueLine  = scene.Pen{Colour: fromPattern, Width: 0.15, Dash: []float64{1 * point, 2 * point}}
+	cutLine   = scene.Pen{Colour: seamGrey, Width: 0.15, Dash: []float64{4 * point, 3 * point}}
+	glueLine  = scene.Pen{Colour: seamGrey, Width: 0.15, Dash: []float64{1 * point, 2 * point}}
 	crossLine = scene.Pen{Colour: scene.Ink, Width: 0.2}
 )
 
-// fromPattern is the colour of what is told from the pattern on a sheet: its seams and their notes.
-const fromPattern scene.Colour = "#595959"
+// seamGrey is the colour of what stands on a sheet and is no part of the pattern: seams and their notes.
+const seamGrey scene.Colour = "#595959"
 
 // pages are what is printed: places are metres from the lower left corner of the page that was begun last.
 type pages struct {

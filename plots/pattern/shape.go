@@ -109,8 +109,8 @@ func arcs(p bench.Path) []bench.Piece {
 	return list
 }
 
-// drawn returns the arcs of a path without the straight stroke home, which the file's word for
-// "closed" draws.
+// drawn returns the arcs of a path without the straight stroke home, which a file that calls the path closed
+// leaves out.
 func drawn(p bench.Path) []bench.Piece {
 	list := arcs(p)
 	if n := len(list); p.Closed && n > 1 && list[n-1].Turn == 0 {

@@ -103,7 +103,7 @@ func (s *sheets) note(texts []string, l *layout, from, to r2.Vec, height float64
 			}
 			base := r2.Sub(middle, r2.Scale(height/2, along(angle+math.Pi/2)))
 			note := s.write(text, height, r2.Sub(base, r2.Scale(width/2, along(angle))))
-			note.Angle, note.Fill = angle, fromPattern
+			note.Angle, note.Fill = angle, seamGrey
 			return
 		}
 	}

@@ -58,8 +58,8 @@ func Figure(p scene.Pen, j person.Joints, place func(r2.Vec) r2.Vec) []scene.Sha
 	}
 }
 
-// sitterOf returns the balance point of a person of numbers alone, from the load's and the empty piece's, and
-// the radius of the ring that stands for the person, m: that of a body of the person's mass, drawn small.
+// sitterOf returns the balance point of a person who is given by mass and centre alone, from those of the load and of
+// the empty piece, and the radius of the ring that is drawn for the person, m, which grows with the mass.
 func sitterOf(l, empty *check.Load) (at r2.Vec, radius float64) {
 	whole, alone := l.Rig.Body, empty.Rig.Body
 	mass := whole.Mass - alone.Mass

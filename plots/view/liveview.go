@@ -46,7 +46,7 @@ const (
 	panelFoot  = 11.0
 )
 
-// leanStep is from one tilt to the next to which a piece is leaned, rad.
+// leanStep is how far apart the tilts are to which a piece is leaned, rad.
 const leanStep = math.Pi / 360
 
 // A Watched is what a live view shows.
@@ -134,7 +134,7 @@ func (v *liveView) room() frame {
 	return f
 }
 
-// tilts returns to how many tilts the piece is leaned.
+// tilts returns how many tilts there are to lean the piece to.
 func (v *liveView) tilts() int {
 	if v.watched.Motion == nil {
 		return 0

@@ -12,12 +12,13 @@ import (
 	"rockerwright/sim/trial"
 )
 
-// A panel is a small chart beside a side view: the tilt in time, or over the righting arm, m, in place of it.
+// A panel is a small chart beside a side view, of the tilt upwards over the time, s, or over the righting arm, m, to the
+// right.
 type panel struct {
 	from, size  r2.Vec  // its lower left corner and its size, mm of paper
 	least, most float64 // tilts, rad
 	rest        float64
-	low, span   float64 // the first time and how much of it, s
+	low, span   float64 // the first time or arm, and how much of it is shown
 }
 
 // at returns where a tilt at a time lies, mm.
@@ -43,18 +44,17 @@ func (p panel) tick(time float64, word string) []scene.Shape {
 	return list
 }
 
-// below writes what the chart's marks count.
+// below writes under the chart what its marks measure.
 func (p panel) below(down float64, text string) scene.Shape {
 	return scene.Words(r2.Vec{X: p.from.X + p.size.X/2, Y: p.from.Y - down}, letter, scene.Middle, text)
 }
 
-// above writes what is drawn.
+// above writes the title over the chart.
 func (p panel) above(up float64, texts ...string) []scene.Shape {
 	return scene.Lines(r2.Vec{X: p.from.X, Y: p.from.Y + p.size.Y + up}, letter, letterRow, scene.Left, texts...)
 }
 
-// draw draws the trace, names its tilts, and adds the point
-// that runs along it.
+// draw draws the tilt in time with its marks, and the point that runs along it.
 func (p panel) draw(r trial.Rocking, list []instant) []scene.Group {
 	if !(p.most > p.least) || p.span <= 0 {
 		return nil

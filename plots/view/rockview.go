@@ -109,7 +109,7 @@ func instants(r trial.Rocking) (list []instant, span float64) {
 	return sampled(span, func(time float64) float64 { return r.Trace.At(time).Tilt }), span
 }
 
-// sampled returns a tilt in time as samples of so many seconds.
+// sampled returns samples of a tilt over so many seconds, sampleEvery apart.
 func sampled(span float64, tilt func(time float64) float64) []instant {
 	list := make([]instant, int(span/sampleEvery+1e-9)+1)
 	for i := range list {
@@ -126,7 +126,7 @@ func between(list []instant) (least, most float64) {
 }
 
 // paths draws the path of the balance point and the stretch of floor that is rolled on, and
-// names them where the piece does not stand.
+// labels them beside the piece.
 func (f frame) paths(r trial.Rocking, least, most float64) []scene.Group {
 	slope := r.Report.Design.Floor.Slope
 	const steps = 60

@@ -93,7 +93,7 @@ func ghostsOf(r check.Report) []ghost {
 		ghosts = append(ghosts, ghost{name, who, how, l, tilt, p, false})
 	}
 	if tip := edge.Balance.Back.Tip; edge.Upright() && edge.Balance.Back.Exists() {
-		how := scene.Cut(besides(edge, seated), 20) + ", " + quantity.With(tip, quantity.Angle, r.Design.Units)
+		how := scene.Cut(shortName(edge, seated), 20) + ", " + quantity.With(tip, quantity.Angle, r.Design.Units)
 		add("edge", "at the edge of going "+r.Design.Directions().Over, how, edge, tip,
 			scene.Dashed(scene.Orange, 0.35, 1.6, 1.2))
 	}
@@ -109,9 +109,9 @@ func ghostsOf(r check.Report) []ghost {
 	return ghosts
 }
 
-// besides names a load beside another one: of the same person what sets it apart, else the
-// person.
-func besides(l, other *check.Load) string {
+// shortName names a load where another one is named already: of the same person by its posture alone, of another
+// person by the person.
+func shortName(l, other *check.Load) string {
 	if rest, found := strings.CutPrefix(l.Name, l.Sitter+", "); found && l.Sitter == other.Sitter {
 		return rest
 	} else if found {
