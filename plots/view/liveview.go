@@ -77,7 +77,8 @@ func LiveView(w Watched) Live {
 	v.setCharts()
 	pivot := v.svg(v.place(v.contact))
 	return Live{Picture: scene.Picture{Name: "live", Scene: v.lay()}, Handles: v.handles(),
-		Pivot: [2]float64{pivot.X, pivot.Y}, Rest: inDegrees(v.rest), First: inDegrees(v.least), Step: inDegrees(leanStep), Tilts: v.tilts()}
+		Pivot: [2]float64{pivot.X, pivot.Y},
+		Rest:  inDegrees(v.rest), First: inDegrees(v.least), Step: inDegrees(leanStep), Tilts: v.tilts()}
 }
 
 // A liveView is a view being laid out.
