@@ -55,7 +55,8 @@ func svgOf(t *testing.T, p scene.Picture) string {
 func linesOf(t *testing.T, svg string, colour scene.Colour) [][]r2.Vec {
 	t.Helper()
 	var lines [][]r2.Vec
-	for _, d := range regexp.MustCompile(`<path d="M([^"]*)" fill="none" stroke="`+string(colour)+`"`).FindAllStringSubmatch(svg, -1) {
+	paths := regexp.MustCompile(`<path d="M([^"]*)" fill="none" stroke="` + string(colour) + `"`)
+	for _, d := range paths.FindAllStringSubmatch(svg, -1) {
 		var line []r2.Vec
 		for _, pair := range strings.Split(d[1], "L") {
 			x, y, _ := strings.Cut(pair, " ")
@@ -71,8 +72,8 @@ func linesOf(t *testing.T, svg string, colour scene.Colour) [][]r2.Vec {
 	return lines
 }
 
-// TestArmIsDrawn reads the curve of a single arc back: while it rolls on the arc its arm is (R − h) sin of the tilt from
-// rest, so that the drawn heights are as those sines.
+// TestArmIsDrawn reads the curve of a single arc back: while it rolls on the arc its arm is (R − h) sin of the
+// tilt from rest, so that the drawn heights are as those sines.
 func TestArmIsDrawn(t *testing.T) {
 	load := loadOn("straight", 0, 0.6)
 	svg := svgOf(t, Chart{Units: quantity.Metric}.RightingArm(load))
@@ -88,10 +89,7 @@ func TestArmIsDrawn(t *testing.T) {
 	}
 	at := func(degree int) r2.Vec { return curve[degree-first] }
 	unit := (at(20).Y - at(0).Y) / math.Sin(20*quantity.Deg)
-	for n := -20; n <= 25; n++ { // 0.4 m of an arc of 1 m are 22.9°
-		if n < -22 || n > 22 {
-			continue
-		}
+	for n := -22; n <= 22; n++ { // 0.4 m of an arc of 1 m are 22.9°
 		want := at(0).Y + unit*math.Sin(float64(n)*quantity.Deg)
 		if math.Abs(at(n).Y-want) > 0.01 || math.Abs(at(n).X-at(0).X-float64(n)/20*(at(20).X-at(0).X)) > 0.01 {
 			t.Errorf("at %d degrees the curve stands at %v, want %.3f mm down", n, at(n), want)
@@ -102,8 +100,8 @@ func TestArmIsDrawn(t *testing.T) {
 	}
 }
 
-// TestPeriodIsDrawn: the first and last points of the curve are where the load ceases to come back, or its time is twice
-// that of the small rock, and in the middle stands the small rock, 2π √((I + mh²)/(mg(R − h))).
+// TestPeriodIsDrawn: the curve has a point at each half degree far to both sides, and in the middle stands the small
+// rock, 2π √((I + mh²)/(mg(R − h))).
 func TestPeriodIsDrawn(t *testing.T) {
 	load := loadOn("straight", 0, 0.6)
 	points := load.periods()
@@ -128,7 +126,8 @@ func TestPeriodIsDrawn(t *testing.T) {
 // TestOddLoads: what does not stand, stands everywhere, or has no tip is drawn and told.
 func TestOddLoads(t *testing.T) {
 	loads := []Load{loadOn("fallen", 0, 1.3), loadOn("neutral", 0, 1), loadOn("ahead", 0.1, 0.5)}
-	ring := Load{Label: "ring", Rig: sim.Rig{Profile: rocker.Single(1, 3, 3), Body: body.Body{Mass: 1, Centre: r2.Vec{Y: 0.5}, Inertia: 1}}}
+	ring := loadOn("ring", 0, 0.5)
+	ring.Rig.Profile = rocker.Single(1, 3, 3)
 	ring.Balance = ring.Rig.Balance()
 	loads = append(loads, ring)
 	c := Chart{Title: "Odd", Marks: []float64{0.1}, Back: "to the left", Behind: "left", Ahead: "right"}
@@ -139,13 +138,15 @@ func TestOddLoads(t *testing.T) {
 		}
 	}
 	svg := svgOf(t, arm)
-	for _, want := range []string{">fallen<", ">ring<", "+ to the left (dot", "Odd: what brings it back", "righting arm, in"} {
+	for _, want := range []string{">fallen<", ">ring<", "+ to the left (dot", "Odd: what brings it back",
+		"righting arm, in"} {
 		if !strings.Contains(svg, want) {
 			t.Errorf("the righting arms lack %q", want)
 		}
 	}
 	times := c.Period(loads...)
-	if svg := svgOf(t, times); !strings.Contains(times.Alt, "fallen has no time of its own") || strings.Contains(svg, ">fallen<") {
+	svg = svgOf(t, times)
+	if !strings.Contains(times.Alt, "fallen has no time of its own") || strings.Contains(svg, ">fallen<") {
 		t.Errorf("the times tell %q", times.Alt)
 	}
 	svgOf(t, Chart{}.RightingArm())
@@ -161,7 +162,8 @@ func TestTraces(t *testing.T) {
 	load := loadOn("flat", 0, 0.5)
 	load.Rig.Profile = edge
 	load.Balance = load.Rig.Balance()
-	trace := motion.Run(load.Rig, load.Balance, motion.Start{Tilt: load.Balance.Rest.Tilt + 0.15}, motion.Options{Duration: 10, Keep: true})
+	start := motion.Start{Tilt: load.Balance.Rest.Tilt + 0.15}
+	trace := motion.Run(load.Rig, load.Balance, start, motion.Options{Duration: 10, Keep: true})
 	knocks := 0
 	for _, e := range trace.Events {
 		if e.Kind == motion.Knock {

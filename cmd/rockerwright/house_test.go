@@ -28,31 +28,72 @@ var mayImport = map[string][]string{
 	"sim/quantity": {},
 	"sim/readings": {"rocker", "rocker/root", "body", "sim", gonum},
 	"sim/motion":   {"rocker", "rocker/root", "body", "sim", gonum},
-	"sim/piece":    {"rocker", "rocker/rises", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/quantity", gonum},
-	"sim/check":    {"rocker", "rocker/rises", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/readings", "sim/quantity", "sim/piece", gonum},
-	"sim/trial":    {"rocker", "rocker/rises", "body", "body/person", "sim", "sim/motion", "sim/readings", "sim/quantity", "sim/piece", "sim/check", gonum},
-	"sim/size":     {"rocker", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/quantity", "sim/piece", "sim/check", gonum},
-	"sim/layout":   {"rocker", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/quantity", "sim/piece", "sim/check", gonum},
-	"plots": {"plots/scene", "sim", "sim/motion", "sim/quantity", "sim/piece", "sim/check", "sim/trial", "sim/size",
-		gonum, plot},
+	"sim/piece": {
+		"rocker", "rocker/rises", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/quantity",
+		gonum,
+	},
+	"sim/check": {
+		"rocker", "rocker/rises", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/readings",
+		"sim/quantity", "sim/piece", gonum,
+	},
+	"sim/trial": {
+		"rocker", "rocker/rises", "body", "body/person", "sim", "sim/motion", "sim/readings", "sim/quantity",
+		"sim/piece", "sim/check", gonum,
+	},
+	"sim/size": {
+		"rocker", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/quantity", "sim/piece",
+		"sim/check", gonum,
+	},
+	"sim/layout": {
+		"rocker", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/quantity", "sim/piece",
+		"sim/check", gonum,
+	},
+	"plots": {
+		"plots/scene", "sim", "sim/motion", "sim/quantity", "sim/piece", "sim/check", "sim/trial", "sim/size",
+		gonum, plot,
+	},
 	"plots/scene": {"rocker/bench", "sim/quantity", gonum, fpdf},
-	"plots/view": {"rocker", "body/person", "plots", "plots/scene", "sim", "sim/quantity", "sim/piece", "sim/check",
-		"sim/trial", gonum},
-	"plots/sheets":     {"body/person", "plots/scene", "plots/view", "sim/quantity", "sim/piece", gonum},
-	"plots/pattern":    {"rocker/bench", "plots/scene", "sim/quantity", gonum},
-	"validation":       {"rocker", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/motion", "sim/readings", "sim/quantity", "sim/piece", "sim/check", "sim/trial", "sim/size", gonum},
+	"plots/view": {
+		"rocker", "body/person", "plots", "plots/scene", "sim", "sim/quantity", "sim/piece", "sim/check",
+		"sim/trial", gonum,
+	},
+	"plots/pattern": {"rocker/bench", "plots/scene", "sim/quantity", gonum},
+	"plots/sheets":  {"body/person", "plots/scene", "plots/view", "sim/quantity", "sim/piece", gonum},
+	"validation": {
+		"rocker", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/motion", "sim/readings",
+		"sim/quantity", "sim/piece", "sim/check", "sim/trial", "sim/size", gonum,
+	},
 	"validation/speed": {},
 
 	"cmd/internal/design/locate": {},
-	"cmd/internal/design":        {"cmd/internal/design/locate", "sim/piece", "sim/check", "sim/quantity", "github.com/BurntSushi/toml"},
-	"cmd/internal/sheet":         {},
-	"cmd/internal/words":         {"cmd/internal/sheet", "body", "body/person", "rocker/bench", "sim/layout", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/readings", "sim/motion", "sim/quantity", "sim", "rocker", "rocker/rises"},
-	"cmd/internal/report":        {"cmd/internal/design", "cmd/internal/sheet", "cmd/internal/words", "plots/scene", "plots/view", "sim/piece", "sim/check", "sim/trial", "sim/size"},
-	"cmd/internal/papers":        {"cmd/internal/design", "cmd/internal/sheet", "cmd/internal/words", "plots/pattern", "sim/layout", "sim/piece", "sim/quantity"},
-	"cmd/internal/page":          {"cmd/internal/design", "cmd/internal/sheet", "cmd/internal/words", "cmd/internal/report", "cmd/internal/papers", "plots/view", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/quantity"},
-	"cmd/internal/wire":          {"sim/piece", "sim/check", "sim/trial", "sim/size", "sim/readings", "sim/motion", "sim/quantity", "sim", "body/person", "rocker/rises", "validation"},
+	"cmd/internal/design": {
+		"cmd/internal/design/locate", "sim/piece", "sim/check", "sim/quantity", "github.com/BurntSushi/toml",
+	},
+	"cmd/internal/sheet": {},
+	"cmd/internal/words": {
+		"cmd/internal/sheet", "body", "body/person", "rocker/bench", "sim/layout", "sim/piece", "sim/check",
+		"sim/trial", "sim/size", "sim/readings", "sim/motion", "sim/quantity", "sim", "rocker", "rocker/rises",
+	},
+	"cmd/internal/report": {
+		"cmd/internal/design", "cmd/internal/sheet", "cmd/internal/words", "plots/scene", "plots/view", "sim/piece",
+		"sim/check", "sim/trial", "sim/size",
+	},
+	"cmd/internal/papers": {
+		"cmd/internal/design", "cmd/internal/sheet", "cmd/internal/words", "plots/pattern", "sim/layout",
+		"sim/piece", "sim/quantity",
+	},
+	"cmd/internal/page": {
+		"cmd/internal/design", "cmd/internal/sheet", "cmd/internal/words", "cmd/internal/report",
+		"cmd/internal/papers", "plots/view", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/quantity",
+	},
+	"cmd/internal/wire": {
+		"sim/piece", "sim/check", "sim/trial", "sim/size", "sim/readings", "sim/motion", "sim/quantity", "sim",
+		"body/person", "rocker/rises", "validation",
+	},
 	"cmd/rockerwright": {
-		"cmd/internal/design", "cmd/internal/sheet", "cmd/internal/words", "cmd/internal/wire", "cmd/internal/report", "cmd/internal/papers", "cmd/internal/page", "plots", "plots/scene", "plots/sheets", "plots/view", "sim/layout", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/quantity", "validation",
+		"cmd/internal/design", "cmd/internal/sheet", "cmd/internal/words", "cmd/internal/wire",
+		"cmd/internal/report", "cmd/internal/papers", "cmd/internal/page", "plots", "plots/scene", "plots/sheets",
+		"plots/view", "sim/layout", "sim/piece", "sim/check", "sim/trial", "sim/size", "sim/quantity", "validation",
 		"github.com/spf13/cobra", "golang.org/x/term",
 	},
 }

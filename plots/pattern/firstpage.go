@@ -40,7 +40,8 @@ func (s *sheets) advice() [2][]string {
 	if s.count > 1 {
 		together = []string{
 			"Cut each sheet along its dashed line, at the left and at the top. Leave the dotted lines.",
-			"Lay it over the strip of its neighbour, up to the dotted line, so that the halves of the crosses meet. Tape, look, then glue.",
+			"Lay it over the strip of its neighbour, up to the dotted line, so that the halves of the crosses meet. " +
+				"Tape, look, then glue.",
 			"Begin at the top left and go along the rows.",
 		}
 	}

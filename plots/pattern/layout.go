@@ -104,7 +104,9 @@ func around(half r2.Vec, points ...r2.Vec) []rect {
 	var list []rect
 	for _, at := range points {
 		for gap := 6e-3; gap < 40e-3; gap += 4e-3 {
-			for _, side := range []r2.Vec{{Y: 1}, {Y: -1}, {X: 1, Y: 1}, {X: 1, Y: -1}, {X: 1}, {X: -1, Y: 1}, {X: -1, Y: -1}, {X: -1}} {
+			for _, side := range []r2.Vec{
+				{Y: 1}, {Y: -1}, {X: 1, Y: 1}, {X: 1, Y: -1}, {X: 1}, {X: -1, Y: 1}, {X: -1, Y: -1}, {X: -1},
+			} {
 				off := r2.Vec{X: side.X * (half.X + gap), Y: side.Y * (half.Y + gap)}
 				list = append(list, rect{middle: r2.Add(at, off), half: half})
 			}

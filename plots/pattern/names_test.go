@@ -50,7 +50,8 @@ func TestEndsAreNamed(t *testing.T) {
 				t.Errorf("%s stands at %v", name, at)
 			}
 		}
-		if up := names["up"]; len(up) != 2 || up[0].X != up[1].X || up[1].Y <= up[0].Y || !l.inside(up[0]) || !l.inside(up[1]) {
+		up := names["up"]
+		if len(up) != 2 || up[0].X != up[1].X || up[1].Y <= up[0].Y || !l.inside(up[0]) || !l.inside(up[1]) {
 			t.Errorf("up is %v", up)
 		}
 	}

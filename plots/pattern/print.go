@@ -125,8 +125,8 @@ func (p *pages) roll(shapes []shape, paper Paper) error {
 		}
 	}
 	if math.IsInf(length, 1) {
-		return &Error{fmt.Sprintf("the drawing is %.0f mm wide with its margins whichever way it is turned, and %s is %.0f mm",
-			math.Ceil(narrowest*1e3), paper.Name, paper.Width*1e3)}
+		return &Error{fmt.Sprintf("the drawing is %.0f mm wide with its margins whichever way it is turned, "+
+			"and %s is %.0f mm", math.Ceil(narrowest*1e3), paper.Name, paper.Width*1e3)}
 	}
 	shapes = turnedBy(shapes, angle)
 	box := bounds(shapes)

@@ -52,7 +52,8 @@ func TestDrawnIsSaid(t *testing.T) {
 			if math.Abs(fall-said) > 0.1*degree {
 				t.Errorf("%s, %s: the seat is drawn to fall %.2f degrees, said are %.2f", name, g.name, fall/degree, said/degree)
 			}
-			strip := groups[slices.IndexFunc(groups, func(one scene.Group) bool { return one.Name == "rocker-"+g.name })].Shapes[0].Points
+			named := func(one scene.Group) bool { return one.Name == "rocker-"+g.name }
+			strip := groups[slices.IndexFunc(groups, named)].Shapes[0].Points
 			for i, leg := range d.Legs {
 				// along the seat, the back, two arms' lines, then the legs from the foot up
 				if got, want := angle(lines[4+i])-fall, math.Pi/2+leg.Rake-d.Seat.Fall(); math.Abs(got-want) > 0.1*degree {
