@@ -12,6 +12,7 @@ import (
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
 
+	"rockerwright/plots/scene"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/size"
@@ -32,9 +33,10 @@ type barChart struct {
 
 // Effects draws what each change of a table does to the fall of the seat with the owner at ease,
 // the largest on top.
-func Effects(t size.Table) Picture {
+func Effects(t size.Table) scene.Picture {
 	d := t.Report.Design
-	c := barChart{title: cut(d.Title, 60) + ": what each change does", x: "degrees the seat falls further back, owner at ease (left: forward)"}
+	c := barChart{title: ChartOf(d).title("what each change does"),
+		x: "degrees the seat falls further back, owner at ease (left: forward)"}
 	for _, r := range t.Rows {
 		if by := inDegrees(r.After[size.FallSitting] - r.Before[size.FallSitting]); !math.IsNaN(by) {
 			label := fmt.Sprintf("%s, %s", cmp.Or(r.Key, r.Label), quantity.With(r.Change, r.Kind, d.Units))
@@ -45,8 +47,9 @@ func Effects(t size.Table) Picture {
 }
 
 // Shares draws on what the fall of the seat with the owner at ease hangs in many chairs.
-func Shares(d piece.Design, s size.Study) Picture {
-	c := barChart{title: cut(d.Title, 60) + ": on what the rest hangs", x: fmt.Sprintf("%% of the variance of the seat's fall, owner at ease, in %d chairs", s.Chairs)}
+func Shares(d piece.Design, s size.Study) scene.Picture {
+	c := barChart{title: ChartOf(d).title("on what the rest hangs"),
+		x: fmt.Sprintf("%% of the variance of the seat's fall, owner at ease, in %d chairs", s.Chairs)}
 	for _, spread := range s.Spreads {
 		if spread.Quantity != size.FallSitting {
 			continue
@@ -61,7 +64,7 @@ func Shares(d piece.Design, s size.Study) Picture {
 }
 
 // picture returns the largest bars as a picture.
-func (c barChart) picture(name, what string) Picture {
+func (c barChart) picture(name, what string) scene.Picture {
 	slices.SortStableFunc(c.bars, func(a, b bar) int { return cmp.Compare(math.Abs(b.value), math.Abs(a.value)) })
 	const most = 14 // bars that one picture tells apart
 	c.bars = c.bars[:min(most, len(c.bars))]
@@ -69,11 +72,11 @@ func (c barChart) picture(name, what string) Picture {
 	for _, b := range c.bars {
 		alt = append(alt, b.label+" "+b.said)
 	}
-	return pictureOf(name, what+": "+strings.Join(alt, "; ")+".", c.plot)
+	return pictureOf(c.plot(), name, what+": "+strings.Join(alt, "; ")+".")
 }
 
 // plot lays the chart out.
-func (c barChart) plot() (*plot.Plot, error) {
+func (c barChart) plot() *plot.Plot {
 	p := newPlot(c.title, c.x, "")
 	p.X.Padding = 4
 	var values plotter.Values
@@ -84,23 +87,23 @@ func (c barChart) plot() (*plot.Plot, error) {
 	if len(values) > 0 {
 		bars, err := plotter.NewBarChart(values, 11)
 		if err != nil {
-			return nil, err
+			panic("plots: the bars: " + err.Error())
 		}
-		bars.Horizontal, bars.Color, bars.LineStyle.Width = true, blue, 0
+		bars.Horizontal, bars.Color, bars.LineStyle.Width = true, scene.Blue, 0
 		grid := plotter.NewGrid()
-		grid.Horizontal.Width, grid.Vertical.Color = 0, faint
+		grid.Horizontal.Width, grid.Vertical.Color = 0, scene.Faint
 		p.Add(grid, bars, overlay(c.values))
 		p.NominalY(labels...)
 	}
 	wide := p.X.Max - p.X.Min
 	p.X.Min, p.X.Max = p.X.Min-0.12*wide, p.X.Max+0.12*wide // room for the values
-	return p, nil
+	return p
 }
 
 // values writes the value of each bar behind it.
 func (c barChart) values(canvas draw.Canvas, p *plot.Plot) {
 	for i, b := range c.bars {
-		style, gap := lettered(ink, 9, draw.YCenter), vg.Length(3)
+		style, gap := lettered(scene.Ink, 9, draw.YCenter), vg.Length(3)
 		if b.value < 0 {
 			style.XAlign, gap = draw.XRight, -3
 		}

@@ -12,7 +12,7 @@ import (
 
 	"rockerwright/cmd/internal/sheet"
 	"rockerwright/cmd/internal/wire"
-	"rockerwright/plots"
+	"rockerwright/plots/scene"
 )
 
 // errFails is returned by a command whose answer is that something does not hold.
@@ -24,7 +24,7 @@ type answer struct {
 	letter   func() sheet.Sheet     // for --text
 	json     func() any             // for --json
 	printed  func(io.Writer) error  // in place of these three, as a table or into a file; nil where they are asked for
-	pictures func() []plots.Picture // nil where there is nothing to draw
+	pictures func() []scene.Picture // nil where there is nothing to draw
 	fails    bool
 }
 
@@ -87,9 +87,9 @@ func isTerminal(out io.Writer) bool {
 
 // draw draws pictures into the folder, all of them or none, and says which files were drawn. option is
 // what the folder was named by. No design file is written over.
-func (to *telling) draw(out io.Writer, option string, designs []string, pictures []plots.Picture) error {
-	format := plots.Format(to.format)
-	if format != plots.SVG && format != plots.PDF {
+func (to *telling) draw(out io.Writer, option string, designs []string, pictures []scene.Picture) error {
+	format := scene.Format(to.format)
+	if format != scene.SVG && format != scene.PDF {
 		return fmt.Errorf("--format is svg or pdf; %q is neither", to.format)
 	}
 	if err := outputFolder(option, to.folder); err != nil {

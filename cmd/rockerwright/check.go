@@ -12,7 +12,8 @@ import (
 	"rockerwright/cmd/internal/sheet"
 	"rockerwright/cmd/internal/wire"
 	"rockerwright/cmd/internal/words"
-	"rockerwright/plots"
+	"rockerwright/plots/scene"
+	"rockerwright/plots/view"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/trial"
@@ -97,7 +98,7 @@ func (c *checking) run(cmd *cobra.Command, args []string) error {
 			}
 			return made
 		},
-		pictures: func() []plots.Picture { return plots.Pictures(answers[0].Report) },
+		pictures: func() []scene.Picture { return view.Pictures(answers[0].Report) },
 		fails:    slices.ContainsFunc(answers, func(a trial.Answer) bool { return !a.Holds() }),
 	})
 }

@@ -8,7 +8,8 @@ import (
 	"rockerwright/cmd/internal/sheet"
 	"rockerwright/cmd/internal/wire"
 	"rockerwright/cmd/internal/words"
-	"rockerwright/plots"
+	"rockerwright/plots/scene"
+	"rockerwright/plots/sheets"
 	"rockerwright/sim/check"
 	"rockerwright/sim/quantity"
 )
@@ -52,8 +53,8 @@ func (m *measuring) run(cmd *cobra.Command, args []string) error {
 		if !known {
 			return fmt.Errorf("--units is inch or metric; %q is neither", m.units)
 		}
-		sheets := []plots.Picture{plots.PersonSheet(units), plots.PieceSheet(units)}
-		return m.draw(cmd.OutOrStdout(), "--into", nil, sheets)
+		pages := []scene.Picture{sheets.Person(units), sheets.Piece(units)}
+		return m.draw(cmd.OutOrStdout(), "--into", nil, pages)
 	}
 	const does = "measure explains one design at a time;"
 	files, f, err := readOne(args, does)

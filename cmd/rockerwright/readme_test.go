@@ -10,7 +10,8 @@ import (
 	"testing"
 
 	"rockerwright/cmd/internal/design"
-	"rockerwright/plots"
+	"rockerwright/plots/scene"
+	"rockerwright/plots/view"
 	"rockerwright/sim/check"
 )
 
@@ -47,7 +48,7 @@ func TestReadme(t *testing.T) {
 		t.Fatal(err)
 	}
 	var picture bytes.Buffer
-	if err := plots.SideView(report).Draw(&picture, plots.SVG); err != nil {
+	if err := view.SideView(report).Draw(&picture, scene.SVG); err != nil {
 		t.Fatal(err)
 	}
 	path = "testdata/reading-chair.svg"

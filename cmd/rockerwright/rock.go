@@ -12,6 +12,7 @@ import (
 	"rockerwright/cmd/internal/wire"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
+	"rockerwright/plots/scene"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/trial"
 )
@@ -99,7 +100,7 @@ func (r *rocking) run(cmd *cobra.Command, args []string) error {
 	a := answer{
 		sheet:    func() sheet.Sheet { return words.Rock(found, f.Name) },
 		json:     func() any { return wire.Rock(found) },
-		pictures: func() []plots.Picture { return plots.Traces(found) },
+		pictures: func() []scene.Picture { return plots.OfMotion(found) },
 		fails:    !found.Report.Holds(),
 	}
 	if r.csv {

@@ -14,6 +14,7 @@ import (
 	"rockerwright/cmd/internal/wire"
 	"rockerwright/cmd/internal/words"
 	"rockerwright/plots"
+	"rockerwright/plots/scene"
 	"rockerwright/sim/size"
 )
 
@@ -73,7 +74,7 @@ func (w *wondering) run(cmd *cobra.Command, args []string) error {
 	return w.tell(cmd, files, answer{
 		sheet:    func() sheet.Sheet { return words.WhatIf(table, file.Name, file.Changes) },
 		json:     func() any { return wire.WhatIf(table) },
-		pictures: func() []plots.Picture { return []plots.Picture{plots.Effects(table)} },
+		pictures: func() []scene.Picture { return []scene.Picture{plots.Effects(table)} },
 	})
 }
 
@@ -100,7 +101,7 @@ func (w *wondering) study(cmd *cobra.Command, files []string, file *design.File)
 		json:  func() any { return wire.Study(file.Design, s) },
 	}
 	if s.Chairs > 0 {
-		a.pictures = func() []plots.Picture { return []plots.Picture{plots.Shares(file.Design, s)} }
+		a.pictures = func() []scene.Picture { return []scene.Picture{plots.Shares(file.Design, s)} }
 	}
 	return w.tell(cmd, files, a)
 }

@@ -6,7 +6,6 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
-	"rockerwright/rocker/bench"
 	"rockerwright/sim/quantity"
 )
 
@@ -14,7 +13,7 @@ import (
 // by 1.5 m.
 func BenchmarkPDF(b *testing.B) {
 	bow := Drawing{Part: "Bow", TipToTip: [2]r2.Vec{{}, {X: 3}}, Items: []Item{
-		Contour{Path: bench.Path{Closed: true, Strokes: []bench.Stroke{{To: r2.Vec{X: 3}, Turn: 3}, {To: r2.Vec{X: 3, Y: 0.1}}, {To: r2.Vec{Y: 0.1}, Turn: -3}}}},
+		bowed(3, 0.1, 3),
 	}}
 	for name, d := range map[string]Drawing{"rocker": sample(), "bow": bow} {
 		b.Run(name, func(b *testing.B) {

@@ -4,6 +4,8 @@ import (
 	"fmt"
 
 	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/plots/scene"
 )
 
 // A Card is a page to read at the bench, in type as large as one page takes.
@@ -51,33 +53,33 @@ func PrintCards(title string, cards []Card, paper Paper) (Print, error) {
 	if paper.isRoll() {
 		return Print{}, &Error{"a bench card is printed on sheets of paper; " + paper.Name + " is a roll"}
 	}
-	p := newPen(newRuler(), title)
+	p := &pages{face: newFace()}
 	printed := Print{}
 	for _, card := range cards {
-		c := setter{pen: p, paper: paper, card: card, wide: paper.Width - 2*cardEdge, size: largestType}
+		c := setter{pages: p, paper: paper, card: card, wide: paper.Width - 2*cardEdge, size: largestType}
 		for _, b := range card.Blocks {
 			if len(b.Rows) > 0 { // its table fits across the page
 				_, total := c.columns(b)
 				c.size = max(min(c.size, c.wide/total), smallestType)
 			}
 		}
-		for c.size > smallestType && c.pages(false) > 1 {
+		for c.size > smallestType && c.set(false) > 1 {
 			c.size *= 0.97
 		}
-		printed.Pages += c.pages(true)
+		printed.Pages += c.set(true)
 		if c.err != nil {
 			return Print{}, c.err
 		}
 	}
 	printed.Sheets = printed.Pages
 	var err error
-	printed.PDF, err = p.file()
+	printed.PDF, err = p.file(title)
 	return printed, err
 }
 
 // A setter sets one card.
 type setter struct {
-	*pen
+	*pages
 	paper Paper
 	card  Card
 	wide  float64 // between the edges, m
@@ -88,8 +90,8 @@ type setter struct {
 	err   error // of a view
 }
 
-// pages sets the card, and draws it if asked, and returns how many pages it takes.
-func (c *setter) pages(draw bool) int {
+// set sets the card, and draws it if asked, and returns how many pages it takes.
+func (c *setter) set(draw bool) int {
 	c.page, c.draws = 0, draw
 	c.turn()
 	for _, b := range c.card.Blocks {
@@ -105,7 +107,7 @@ func (c *setter) pages(draw bool) int {
 func (c *setter) turn() {
 	c.page++
 	if c.draws {
-		c.pen.page(c.paper.Width, c.paper.Height)
+		c.pages.page(c.paper.Width, c.paper.Height)
 	}
 	c.y = c.paper.Height - cardEdge - heading
 	title, source := c.card.Title, c.card.Source
@@ -114,20 +116,23 @@ func (c *setter) turn() {
 	}
 	used := c.width(source, 2.4e-3)
 	if source != "" {
-		c.text(source, 2.4e-3, cardEdge+c.wide-used, 0.3, "")
+		c.text(source, 2.4e-3, cardEdge+c.wide-used, false).Fill = "#4d4d4d"
 	}
-	c.text(c.fit(title, heading, (c.wide-used-5e-3)/boldWider), heading, cardEdge, 0, "B")
+	c.text(c.fit(title, heading, (c.wide-used-5e-3)/boldWider), heading, cardEdge, true)
 	c.y -= 2.6e-3
 	if c.draws {
-		c.line(style{width: 0.4e-3}, r2.Vec{X: cardEdge, Y: c.y}, r2.Vec{X: cardEdge + c.wide, Y: c.y})
+		c.line(scene.Pen{Colour: scene.Ink, Width: 0.4}, r2.Vec{X: cardEdge, Y: c.y}, r2.Vec{X: cardEdge + c.wide, Y: c.y})
 	}
 }
 
-// text writes at the base line.
-func (c *setter) text(text string, height, x, grey float64, bold string) {
-	if c.draws && text != "" {
-		c.write(text, height, r2.Vec{X: x, Y: c.y}, 0, grey, bold)
+// text writes at the base line, and returns what it wrote.
+func (c *setter) text(text string, height, x float64, bold bool) *scene.Shape {
+	if !c.draws || text == "" {
+		return &scene.Shape{}
 	}
+	s := c.write(text, height, r2.Vec{X: x, Y: c.y})
+	s.Bold = bold
+	return s
 }
 
 // step goes down by some lines, and to the next page where there is no room for them.
@@ -154,20 +159,20 @@ func (c *setter) block(b CardBlock) {
 	if b.Head != "" {
 		for _, line := range c.wrapped(b.Head, c.size*boldWider, c.wide) {
 			c.step(spacing)
-			c.text(c.fit(line, c.size*boldWider, c.wide), c.size, cardEdge, 0, "B")
+			c.text(c.fit(line, c.size*boldWider, c.wide), c.size, cardEdge, true)
 		}
 	}
 	for _, paragraph := range b.Lines {
 		if b.Big {
 			size := min(2*c.size, c.wide/c.width(paragraph, boldWider))
 			c.step(spacing * size / c.size)
-			c.text(paragraph, size, cardEdge, 0, "B")
+			c.text(paragraph, size, cardEdge, true)
 			continue
 		}
 		indent := 0.0
 		for _, line := range c.wrapped(paragraph, c.size, c.wide-2*c.size) {
 			c.step(spacing)
-			c.text(c.fit(line, c.size, c.wide-indent), c.size, cardEdge+indent, 0, "")
+			c.text(c.fit(line, c.size, c.wide-indent), c.size, cardEdge+indent, false)
 			indent = 1.5 * c.size
 		}
 	}
@@ -180,7 +185,7 @@ func (c *setter) block(b CardBlock) {
 // columns returns the widths of a table's columns and of all of it, of type 1 m high.
 func (c *setter) columns(b CardBlock) (wide []float64, total float64) {
 	for n, row := range b.Rows {
-		_, wider := b.face(n)
+		_, wider := b.rowFace(n)
 		for i, cell := range row {
 			if i == len(wide) {
 				wide = append(wide, 0)
@@ -195,12 +200,12 @@ func (c *setter) columns(b CardBlock) (wide []float64, total float64) {
 	return wide, max(total, 1)
 }
 
-// face returns the face of a row, and how much wider it is.
-func (b CardBlock) face(row int) (bold string, wider float64) {
+// rowFace returns the face of a row, and how much wider it is.
+func (b CardBlock) rowFace(row int) (bold bool, wider float64) {
 	if row == 0 && b.Bold {
-		return "B", boldWider
+		return true, boldWider
 	}
-	return "", 1
+	return false, 1
 }
 
 // table sets rows in columns as wide as their longest; where they are too wide for the page
@@ -211,13 +216,13 @@ func (c *setter) table(b CardBlock) {
 	for n, row := range b.Rows {
 		c.step(spacing * size / c.size)
 		x := cardEdge
-		bold, wider := b.face(n)
+		bold, wider := b.rowFace(n)
 		for i, cell := range row {
 			at := x
 			if i > 0 && i < len(wide)-1 {
 				at += wide[i]*size - c.width(cell, size*wider)
 			}
-			c.text(cell, size, at, 0, bold)
+			c.text(cell, size, at, bold)
 			x += (wide[i] + columnGap) * size
 		}
 	}
@@ -229,14 +234,14 @@ func (c *setter) view(v View) {
 	if !c.draws {
 		return
 	}
-	y := &yard{ruler: c.ruler}
-	if err := y.lay(v.Items); err != nil {
+	l := &layout{face: c.face}
+	if err := l.lay(v.Items); err != nil {
 		c.err = err
 		return
 	}
-	middle := bounds(y.list).Center()
+	middle := bounds(l.list).Center()
 	at := r2.Vec{X: c.paper.Width / 2, Y: c.y + v.Height/2}
-	for _, s := range y.list {
+	for _, s := range l.list {
 		c.draw(s.placed(func(p r2.Vec) r2.Vec { return r2.Add(at, r2.Sub(p, middle)) }), styles[s.layer])
 	}
 }

@@ -30,7 +30,8 @@ func TestCard(t *testing.T) {
 	}}
 	file, pages := cardFile(t, short, "letter")
 	text := tool(t, "pdftotext", "-layout", file, "-")
-	if pages != 1 || !contains(text, "FLOOR EDGE RADIUS 42 in") || !contains(text, "length 11 1/2 10 13/16 in") || !contains(text, "chair.toml") {
+	if pages != 1 || !contains(text, "FLOOR EDGE RADIUS 42 in") || !contains(text, "length 11 1/2 10 13/16 in") ||
+		!contains(text, "chair.toml") {
 		t.Errorf("%d pages:\n%s", pages, text)
 	}
 	var long CardBlock
@@ -39,7 +40,8 @@ func TestCard(t *testing.T) {
 	}
 	file, pages = cardFile(t, Card{Title: "Long", Blocks: []CardBlock{long}}, "A4")
 	text = tool(t, "pdftotext", "-layout", file, "-")
-	if pages < 2 || strings.Count(text, "\f") != pages || !contains(text, "line 0") || !contains(text, "line 149") || !contains(text, "Long (2)") {
+	if pages < 2 || strings.Count(text, "\f") != pages || !contains(text, "line 0") || !contains(text, "line 149") ||
+		!contains(text, "Long (2)") {
 		t.Errorf("%d pages:\n%s", pages, text)
 	}
 	if _, err := PrintCards("", []Card{short}, rollOf(0.6)); err == nil {
@@ -58,7 +60,8 @@ func TestCardStaysOnPaper(t *testing.T) {
 	words := 0
 	for line := range strings.Lines(boxes) {
 		var x0, y0, x1, y1 float64
-		if n, err := fmt.Sscanf(strings.TrimSpace(line), `<word xMin="%f" yMin="%f" xMax="%f" yMax="%f">`, &x0, &y0, &x1, &y1); n < 4 || err != nil && n < 4 {
+		const word = `<word xMin="%f" yMin="%f" xMax="%f" yMax="%f">`
+		if n, _ := fmt.Sscanf(strings.TrimSpace(line), word, &x0, &y0, &x1, &y1); n < 4 {
 			continue
 		}
 		words++

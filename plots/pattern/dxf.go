@@ -25,15 +25,15 @@ func (d Drawing) WriteDXF(w io.Writer, units quantity.System) error {
 	if err != nil {
 		return err
 	}
-	f := dxf{unit: inch, ruler: newRuler()}
+	f := dxf{unit: inch, face: newFace()}
 	name, insert, measurement := "UNITS: INCHES", 1, 0
 	if units == quantity.Metric {
 		f.unit, name, insert, measurement = 1e-3, "UNITS: MILLIMETRES", 4, 1
 	}
 	box := bounds(shapes)
 	corner := r2.Vec{X: box.Min.X, Y: box.Min.Y - 12e-3}
-	shapes = append(shapes, shape{layer: Texts, text: name, height: heading, width: f.ruler.width(name, heading),
-		at: r2.Add(corner, r2.Vec{X: f.ruler.width(name, heading) / 2})})
+	shapes = append(shapes, shape{layer: Texts, text: name, height: heading, width: f.face.width(name, heading),
+		at: r2.Add(corner, r2.Vec{X: f.face.width(name, heading) / 2})})
 	f.put(0, "SECTION", 2, "HEADER", 9, "$ACADVER", 1, "AC1009", 9, "$DWGCODEPAGE", 3, "ANSI_1252",
 		9, "$INSUNITS", 70, insert, 9, "$MEASUREMENT", 70, measurement, 9, "$EXTMIN")
 	f.point(10, corner)
@@ -52,9 +52,9 @@ func (d Drawing) WriteDXF(w io.Writer, units quantity.System) error {
 
 // A dxf is a file that is being written.
 type dxf struct {
-	out   bytes.Buffer
-	unit  float64 // m
-	ruler *ruler
+	out  bytes.Buffer
+	unit float64 // m
+	face face
 }
 
 // put writes pairs of a group code and its value.
@@ -130,7 +130,7 @@ func (f *dxf) entity(s shape) {
 func (f *dxf) words(text string) string {
 	var b strings.Builder
 	for _, letter := range strings.NewReplacer(`\U+`, `\U+005CU+`, `\M+`, `\U+005CM+`, "%%", "% %", "^", "^ ").Replace(text) {
-		code := f.ruler.cp1252(string(letter))
+		code := f.face.CodePage(string(letter))
 		if code == "?" && letter != '?' && letter <= 0xffff && letter != unicode.ReplacementChar {
 			code = fmt.Sprintf(`\U+%04X`, letter)
 		}

@@ -38,8 +38,10 @@ func TestSameBytes(t *testing.T) {
 
 // hostile are texts that break files.
 var hostile = []string{
-	`"quotes" 'and' <script>alert(1)</script> & ]]> -->`, "🪑 rocking 椅子 Ωμέγα żółw", "(paren \\ back) ) Tj ET Q", "line\r\n  0\r\nEOF\r\nbreak\x00\x07",
-	"%%c ^J \\U+0041 %%U", strings.Repeat("chair ", 1667), strings.Repeat("W", 10000), "\xff\xfe broken \xc3", "", "½ Müller’s – “Sessel”", "\u202eright to left\u200b",
+	`"quotes" 'and' <script>alert(1)</script> & ]]> -->`, "🪑 rocking 椅子 Ωμέγα żółw",
+	"(paren \\ back) ) Tj ET Q", "line\r\n  0\r\nEOF\r\nbreak\x00\x07",
+	"%%c ^J \\U+0041 %%U", strings.Repeat("chair ", 1667), strings.Repeat("W", 10000),
+	"\xff\xfe broken \xc3", "", "½ Müller’s – “Sessel”", "\u202eright to left\u200b",
 }
 
 // TestHostileText: every text, as every text, leaves files that their readers read, with
@@ -115,7 +117,9 @@ func TestErrors(t *testing.T) {
 		"NaN m from the ori": {Items: sample().Items, TipToTip: [2]r2.Vec{{X: nan}}},
 	} {
 		for name, err := range map[string]error{
-			"pdf": d.WritePDF(io.Discard, papers[0], quantity.Inch), "svg": d.WriteSVG(io.Discard, quantity.Inch), "dxf": d.WriteDXF(io.Discard, quantity.Inch),
+			"pdf": d.WritePDF(io.Discard, papers[0], quantity.Inch),
+			"svg": d.WriteSVG(io.Discard, quantity.Inch),
+			"dxf": d.WriteDXF(io.Discard, quantity.Inch),
 		} {
 			var wrong *Error
 			var far *ReachError
@@ -130,7 +134,8 @@ func TestErrors(t *testing.T) {
 	if p, err := PaperNamed("  LETTER "); err != nil || p.Name != "letter" {
 		t.Errorf("LETTER: %v, %v", p, err)
 	}
-	if err := big().WritePDF(io.Discard, rollOf(0.61), quantity.Metric); err == nil || !strings.Contains(err.Error(), "whichever way it is turned") {
+	err := big().WritePDF(io.Discard, rollOf(0.61), quantity.Metric)
+	if err == nil || !strings.Contains(err.Error(), "whichever way it is turned") {
 		t.Errorf("a ring of 1 m on a roll of 610 mm: %v", err)
 	}
 	for _, p := range []Paper{rollOf(0.05), {"stamp", 0.02, 0.02}, {"none", nan, nan}} {
@@ -147,7 +152,11 @@ func TestWriterFails(t *testing.T) {
 		t.Fatal(err)
 	}
 	defer full.Close()
-	for _, err := range []error{sample().WritePDF(full, papers[0], quantity.Inch), sample().WriteSVG(full, quantity.Inch), sample().WriteDXF(full, quantity.Inch)} {
+	for _, err := range []error{
+		sample().WritePDF(full, papers[0], quantity.Inch),
+		sample().WriteSVG(full, quantity.Inch),
+		sample().WriteDXF(full, quantity.Inch),
+	} {
 		if err == nil {
 			t.Error("written to what cannot be written")
 		}
@@ -165,7 +174,7 @@ func FuzzDrawing(f *testing.F) {
 			t.Skip("no part of a chair")
 		}
 		d := Drawing{Part: text, Piece: text, TipToTip: [2]r2.Vec{{}, {X: length}}, Items: []Item{
-			Contour{Path: bench.Path{Closed: true, Strokes: []bench.Stroke{{To: r2.Vec{X: length}, Turn: turn}, {To: r2.Vec{X: length, Y: depth}}, {To: r2.Vec{Y: depth}, Turn: -turn}}}},
+			bowed(length, depth, turn),
 			Mark{At: r2.Vec{X: length / 2}, Label: text}, Grain{To: r2.Vec{X: length}}, Corner{At: r2.Vec{Y: depth}},
 		}}
 		p := papers[((paper%len(papers))+len(papers))%len(papers)]

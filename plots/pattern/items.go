@@ -14,7 +14,7 @@ import (
 // An Item is one thing on a drawing: a [Contour], [Line], [Mark], [Text], [Name], [Grain], [Arrow],
 // [Corner] or [Dimension].
 type Item interface {
-	shapes(r *ruler) ([]shape, label) // the label, if it has a text, is what is written beside it
+	shapes(f face) ([]shape, label) // the label, if it has a text, is what is written beside it
 }
 
 // A Contour is a path on a layer; no layer is the outline.
@@ -23,7 +23,7 @@ type Contour struct {
 	Path  bench.Path
 }
 
-func (c Contour) shapes(*ruler) ([]shape, label) {
+func (c Contour) shapes(face) ([]shape, label) {
 	return []shape{{layer: cmp.Or(c.Layer, Outline), path: c.Path}}, label{}
 }
 
@@ -34,7 +34,7 @@ type Line struct {
 	Label    string
 }
 
-func (l Line) shapes(*ruler) ([]shape, label) {
+func (l Line) shapes(face) ([]shape, label) {
 	middle := r2.Scale(0.5, r2.Add(l.From, l.To))
 	places := func(half r2.Vec) []rect { return append(beside(half, l.From, l.To), around(half, l.To)...) }
 	return []shape{stroke(cmp.Or(l.Layer, Marks), l.From, l.To)}, label{l.Label, places, &middle}
@@ -50,7 +50,7 @@ type Mark struct {
 // arm is half of a cross's line, m.
 const arm = 4e-3
 
-func (m Mark) shapes(*ruler) ([]shape, label) {
+func (m Mark) shapes(face) ([]shape, label) {
 	x := r2.Scale(arm, along(m.Angle))
 	y := r2.Vec{X: -x.Y, Y: x.X}
 	return []shape{
@@ -66,8 +66,8 @@ type Text struct {
 	Text string
 }
 
-func (t Text) shapes(r *ruler) ([]shape, label) {
-	list := r.lettered(Texts, t.Text, t.At, 0)
+func (t Text) shapes(f face) ([]shape, label) {
+	list := f.lettered(Texts, t.Text, t.At, 0)
 	for i := range list {
 		list[i].at.X += list[i].width / 2
 	}
@@ -80,7 +80,7 @@ type Name struct {
 	Text string
 }
 
-func (n Name) shapes(*ruler) ([]shape, label) {
+func (n Name) shapes(face) ([]shape, label) {
 	places := func(half r2.Vec) []rect { return append([]rect{{middle: n.At, half: half}}, around(half, n.At)...) }
 	return nil, label{text: n.Text, places: places}
 }
@@ -89,7 +89,7 @@ func (n Name) shapes(*ruler) ([]shape, label) {
 // to be.
 type Grain struct{ From, To r2.Vec }
 
-func (g Grain) shapes(*ruler) ([]shape, label) {
+func (g Grain) shapes(face) ([]shape, label) {
 	back := r2.Sub(g.From, g.To)
 	barb := r2.Scale(6e-3, along(math.Atan2(back.Y, back.X)))
 	return []shape{
@@ -104,15 +104,15 @@ type Arrow struct {
 	Label    string
 }
 
-func (a Arrow) shapes(r *ruler) ([]shape, label) {
-	list, _ := Grain{a.From, a.To}.shapes(r)
+func (a Arrow) shapes(f face) ([]shape, label) {
+	list, _ := Grain{a.From, a.To}.shapes(f)
 	return list, label{text: a.Label, places: func(half r2.Vec) []rect { return around(half, a.From, a.To) }}
 }
 
 // A Corner is a square corner to lay a square against: one leg level, the other up from it.
 type Corner struct{ At r2.Vec }
 
-func (c Corner) shapes(*ruler) ([]shape, label) {
+func (c Corner) shapes(face) ([]shape, label) {
 	const leg, nick = 25e-3, 5e-3
 	at := func(x, y float64) r2.Vec { return r2.Add(c.At, r2.Vec{X: x, Y: y}) }
 	return []shape{
@@ -121,7 +121,7 @@ func (c Corner) shapes(*ruler) ([]shape, label) {
 	}, label{"square corner", func(half r2.Vec) []rect { return around(half, at(0.018, 0.018), c.At) }, &c.At}
 }
 
-// A Dimension is a measure from point to point, its line set off to the left of the way.
+// A Dimension is a measure from point to point, its line set off to the left of the line between them.
 type Dimension struct {
 	Layer    Layer // none is MARKS
 	From, To r2.Vec
@@ -130,16 +130,16 @@ type Dimension struct {
 }
 
 // shapes draws its line with ticks, the two lines out to it, the text over its middle.
-func (d Dimension) shapes(r *ruler) ([]shape, label) {
-	layer, way := cmp.Or(d.Layer, Marks), r2.Sub(d.To, d.From)
-	length := r2.Norm(way)
+func (d Dimension) shapes(f face) ([]shape, label) {
+	layer, run := cmp.Or(d.Layer, Marks), r2.Sub(d.To, d.From)
+	length := r2.Norm(run)
 	if length == 0 {
 		return nil, label{}
 	}
-	way = r2.Scale(1/length, way)
-	off := r2.Vec{X: -way.Y, Y: way.X}
+	along := r2.Scale(1/length, run)
+	off := r2.Vec{X: -along.Y, Y: along.X}
 	from, to := r2.Add(d.From, r2.Scale(d.Offset, off)), r2.Add(d.To, r2.Scale(d.Offset, off))
-	tick := r2.Scale(2.5e-3, r2.Add(way, off))
+	tick := r2.Scale(2.5e-3, r2.Add(along, off))
 	list := []shape{
 		stroke(layer, from, to),
 		stroke(layer, r2.Sub(from, tick), r2.Add(from, tick)),
@@ -151,8 +151,8 @@ func (d Dimension) shapes(r *ruler) ([]shape, label) {
 			list = append(list, stroke(layer, r2.Add(p, r2.Scale(side*gap, off)), r2.Add(p, r2.Scale(d.Offset+side*gap, off))))
 		}
 	}
-	angle, lift := upright(math.Atan2(way.Y, way.X))
-	text := r.lettered(layer, d.Text, r2.Scale(0.5, r2.Add(from, to)), angle)
+	angle, lift := upright(math.Atan2(along.Y, along.X))
+	text := f.lettered(layer, d.Text, r2.Scale(0.5, r2.Add(from, to)), angle)
 	for i := range text {
 		rise := gap
 		if text[i].width > length-4*gap {

@@ -14,7 +14,8 @@ import (
 // TestNothingOverlaps: no text lies on a line or on another text, the check and the squares
 // are off the outline, and the title block of a rocker is inside it, where it is not cut off.
 func TestNothingOverlaps(t *testing.T) {
-	for name, d := range map[string]Drawing{"rocker": sample(), "ring": big(), "strip": strip(0.5, 0.04), "lath": strip(1, 0.004), "chip": strip(0.01, 0.01)} {
+	for name, d := range map[string]Drawing{"rocker": sample(), "ring": big(),
+		"strip": strip(0.5, 0.04), "lath": strip(1, 0.004), "chip": strip(0.01, 0.01)} {
 		for _, units := range []quantity.System{quantity.Inch, quantity.Metric} {
 			shapes, err := d.laid(units, true)
 			if err != nil {
@@ -77,7 +78,10 @@ func TestTitleInside(t *testing.T) {
 
 // TestTheCheckSaysBoth: 1000 mm are 39 3/8 in to a sixteenth (39.370).
 func TestTheCheckSaysBoth(t *testing.T) {
-	for units, want := range map[quantity.System]string{quantity.Inch: "tip to tip 39 3/8 in / 1000 mm", quantity.Metric: "tip to tip 1000 mm / 39 3/8 in"} {
+	for units, want := range map[quantity.System]string{
+		quantity.Inch:   "tip to tip 39 3/8 in / 1000 mm",
+		quantity.Metric: "tip to tip 1000 mm / 39 3/8 in",
+	} {
 		shapes, err := strip(1, 0.05).laid(units, false)
 		if err != nil {
 			t.Fatal(err)
@@ -94,10 +98,10 @@ func TestLabelsStand(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, way := range ways(60) {
-		for _, s := range turnedBy(shapes, way) {
+	for _, turn := range turns(60) {
+		for _, s := range turnedBy(shapes, turn) {
 			if s.flips && math.Cos(s.angle) < -0.11 {
-				t.Errorf("turned by %v, %q stands at %v", way, s.text, s.angle)
+				t.Errorf("turned by %v, %q stands at %v", turn, s.text, s.angle)
 			}
 		}
 	}

@@ -40,17 +40,18 @@ func TestEndsAreNamed(t *testing.T) {
 		d       Drawing
 		outline bench.Path
 	}{{drawingOf(t, p), outline}, {form.Drawing(), form.Outline}} {
-		y := &yard{ruler: newRuler()}
-		y.add(shape{layer: Outline, path: tt.outline})
+		l := &layout{face: newFace()}
+		l.add(shape{layer: Outline, path: tt.outline})
 		names := namesOf(tt.d)
 		tail, nose := p.Rocker.Edge.Tail(), p.Rocker.Edge.Nose()
 		for name, ends := range map[string][2]r2.Vec{"nose": {nose, tail}, "tail": {tail, nose}} {
 			at := names[name]
-			if len(at) != 1 || r2.Norm(r2.Sub(at[0], ends[0])) > 0.2*r2.Norm(r2.Sub(at[0], ends[1])) || !y.inside(at[0]) {
+			if len(at) != 1 || r2.Norm(r2.Sub(at[0], ends[0])) > 0.2*r2.Norm(r2.Sub(at[0], ends[1])) || !l.inside(at[0]) {
 				t.Errorf("%s stands at %v", name, at)
 			}
 		}
-		if up := names["up"]; len(up) != 2 || up[0].X != up[1].X || up[1].Y <= up[0].Y || !y.inside(up[0]) || !y.inside(up[1]) {
+		up := names["up"]
+		if len(up) != 2 || up[0].X != up[1].X || up[1].Y <= up[0].Y || !l.inside(up[0]) || !l.inside(up[1]) {
 			t.Errorf("up is %v", up)
 		}
 	}

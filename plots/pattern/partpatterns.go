@@ -151,9 +151,8 @@ func (p FormPattern) Drawing() Drawing {
 func Behind(face bench.Path) bench.Path {
 	const behind = 0.1016 // m: the wood under the lowest of the face
 	back := face.Bounds().Min.Y - behind
-	outline := bench.Path{Start: face.Start, Closed: true, Strokes: append([]bench.Stroke{}, face.Strokes...)}
-	outline.Strokes = append(outline.Strokes, bench.Stroke{To: r2.Vec{X: face.End().X, Y: back}}, bench.Stroke{To: r2.Vec{X: face.Start.X, Y: back}})
-	return outline
+	under := []bench.Stroke{{To: r2.Vec{X: face.End().X, Y: back}}, {To: r2.Vec{X: face.Start.X, Y: back}}}
+	return bench.Path{Start: face.Start, Closed: true, Strokes: slices.Concat(face.Strokes, under)}
 }
 
 // PanelPattern returns the section of a coopered panel, hollow side up: the staves as sawn in one outline, which
@@ -176,7 +175,8 @@ func PanelPattern(panel bench.Coopered, stave bench.Stave) Drawing {
 	slices.Reverse(over)
 	d.Items = append(d.Items, Contour{Path: bench.Polyline(true, append(under, over...)...)})
 	for _, r := range []float64{panel.Radius, panel.Radius + stave.Thick} {
-		d.Items = append(d.Items, Contour{Layer: Centre, Path: bench.Path{Start: on(r, -all), Strokes: []bench.Stroke{{To: on(r, all), Turn: 2 * all}}}})
+		arc := bench.Path{Start: on(r, -all), Strokes: []bench.Stroke{{To: on(r, all), Turn: 2 * all}}}
+		d.Items = append(d.Items, Contour{Layer: Centre, Path: arc})
 	}
 	return d
 }

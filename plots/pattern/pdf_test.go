@@ -29,8 +29,11 @@ func TestPDF(t *testing.T) {
 				if i == 0 && !paper.isRoll() {
 					continue
 				}
-				if long, short := max(s.size.X, s.size.Y), min(s.size.X, s.size.Y); !paper.isRoll() && // a hundredth of a point in the file
-					math.Hypot(long-max(paper.Width, paper.Height), short-min(paper.Width, paper.Height)) > 1e-5 || paper.isRoll() && math.Abs(s.size.X-paper.Width) > 1e-5 {
+				wrong := math.Abs(s.size.X - paper.Width) // a hundredth of a point in the file
+				if long, short := max(s.size.X, s.size.Y), min(s.size.X, s.size.Y); !paper.isRoll() {
+					wrong = math.Hypot(long-max(paper.Width, paper.Height), short-min(paper.Width, paper.Height))
+				}
+				if wrong > 1e-5 {
 					t.Errorf("page %d is %v m", i+1, s.size)
 				}
 				if !s.closed {

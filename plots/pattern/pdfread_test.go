@@ -90,7 +90,8 @@ func (s *sheetRead) paths(t testing.TB, text []byte) {
 		case math.Abs(width*25.4/72-0.35) < 0.01:
 			s.outline, s.closed = chain, closed
 		case math.Abs(width*25.4/72-0.2) < 0.005:
-			if middle := r2.Scale(0.5, r2.Add(chain[0], chain[1])); !slices.ContainsFunc(s.marks, func(m r2.Vec) bool { return r2.Norm(r2.Sub(m, middle)) < 1e-5 }) {
+			middle := r2.Scale(0.5, r2.Add(chain[0], chain[1]))
+			if !slices.ContainsFunc(s.marks, func(m r2.Vec) bool { return r2.Norm(r2.Sub(m, middle)) < 1e-5 }) {
 				s.marks = append(s.marks, middle)
 			}
 		case closed:

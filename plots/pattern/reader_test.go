@@ -33,12 +33,12 @@ func truth() []r2.Vec {
 func off(p r2.Vec, chain []r2.Vec) float64 {
 	least := math.Inf(1)
 	for i := 1; i < len(chain); i++ {
-		a, way := chain[i-1], r2.Sub(chain[i], chain[i-1])
+		a, run := chain[i-1], r2.Sub(chain[i], chain[i-1])
 		t := 0.0
-		if n := r2.Norm2(way); n > 0 {
-			t = min(max(r2.Dot(r2.Sub(p, a), way)/n, 0), 1)
+		if n := r2.Norm2(run); n > 0 {
+			t = min(max(r2.Dot(r2.Sub(p, a), run)/n, 0), 1)
 		}
-		least = min(least, r2.Norm(r2.Sub(p, r2.Add(a, r2.Scale(t, way)))))
+		least = min(least, r2.Norm(r2.Sub(p, r2.Add(a, r2.Scale(t, run)))))
 	}
 	return least
 }

@@ -170,7 +170,8 @@ func pathPoints(t testing.TB, r bench.Rocker) []r2.Vec {
 // TestPatternCarries holds what must stand on every pattern of a rocker, as poppler reads it.
 func TestPatternCarries(t *testing.T) {
 	text := tool(t, "pdftotext", "-raw", pdfOf(t, drawingOf(t, twoArcs(t)), "roll 36 in", quantity.Inch), "-")
-	for _, want := range []string{"Two arcs", "low point", "rear leg", "square corner", "floor line", "tangent point", "grain", "owner", "date", "tape says", "print at 100 %",
+	for _, want := range []string{"Two arcs", "low point", "rear leg", "square corner", "floor line", "tangent point",
+		"grain", "owner", "date", "tape says", "print at 100 %",
 		"4 in square", "100 mm square", "TRAMMEL", "pivot 22 11/16 in forward"} {
 		if !contains(text, want) {
 			t.Errorf("no %q on the pattern:\n%s", want, text)

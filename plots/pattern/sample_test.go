@@ -50,6 +50,13 @@ func sample() Drawing {
 	}
 }
 
+// bowed is a strip of a length and depth whose long edges turn by an angle.
+func bowed(length, depth, turn float64) Contour {
+	return Contour{Path: bench.Path{Closed: true, Strokes: []bench.Stroke{
+		{To: r2.Vec{X: length}, Turn: turn}, {To: r2.Vec{X: length, Y: depth}}, {To: r2.Vec{Y: depth}, Turn: -turn},
+	}}}
+}
+
 // written returns a file of the drawing's name, written into a folder.
 func written(t testing.TB, name string, write func(io.Writer) error) string {
 	t.Helper()

@@ -98,7 +98,7 @@ func boxOf(points []r2.Vec) r2.Box {
 	return box
 }
 
-// arcs returns the strokes of a path, of a closed one with the straight way home where the
+// arcs returns the strokes of a path, of a closed one with the straight stroke home where the
 // last stroke does not end at the start.
 func arcs(p bench.Path) []bench.Piece {
 	const same = 1e-9 // m: far below any reading, far above the rounding of metres
@@ -109,38 +109,12 @@ func arcs(p bench.Path) []bench.Piece {
 	return list
 }
 
-// drawn returns the arcs of a path without the straight way home, which the file's word for
-// "closed" draws.
+// drawn returns the arcs of a path without the straight stroke home, which a file that calls the path closed
+// leaves out.
 func drawn(p bench.Path) []bench.Piece {
 	list := arcs(p)
 	if n := len(list); p.Closed && n > 1 && list[n-1].Turn == 0 {
 		return list[:n-1]
-	}
-	return list
-}
-
-// cubics returns an arc as Bézier curves from its start, each by its two handles and its end, of at most 15° and
-// less than 0.001 mm off. The handles of a turn τ are chord/(3 cos²(τ/4)) long along the tangents;
-// the radius is then off by at most 2.73e-4 R at 90° and falls with the sixth power of τ
-// (Goldapp, Approximation of circular arcs by cubic polynomials, Computer Aided Geometric
-// Design 8, 1991, from memory; the tests measure it): 5.9e-9 R at 15°.
-func cubics(a bench.Piece) [][3]r2.Vec {
-	const off = 1e-6 // m
-	step := math.Pi / 12
-	if r := math.Abs(a.Radius()); !math.IsInf(r, 0) {
-		step = min(step, math.Pi/2*math.Pow(off/(2.73e-4*r), 1.0/6))
-	}
-	list := make([][3]r2.Vec, max(1, int(math.Ceil(math.Abs(a.Turn)/step))))
-	for i := range list {
-		n := float64(len(list))
-		p := a.Cut(float64(i)/n, float64(i+1)/n)
-		c := math.Cos(p.Turn / 4)
-		handle := r2.Scale(1/(3*c*c), r2.Sub(p.To, p.From))
-		list[i] = [3]r2.Vec{
-			r2.Add(p.From, r2.Rotate(handle, -p.Turn/2, r2.Vec{})),
-			r2.Sub(p.To, r2.Rotate(handle, p.Turn/2, r2.Vec{})),
-			p.To,
-		}
 	}
 	return list
 }

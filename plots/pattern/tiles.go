@@ -66,7 +66,7 @@ func tile(shapes []shape, paper Paper, units quantity.System) *tiling {
 	}
 	var best *tiling
 	points := make([]r2.Vec, len(spots))
-	for _, angle := range ways(60) {
+	for _, angle := range turns(60) {
 		turn := r2.NewRotation(angle, r2.Vec{})
 		for i, p := range spots {
 			points[i] = turn.Rotate(p)
@@ -143,9 +143,9 @@ func (t *tiling) joined() bool {
 	return first >= 0 && visit(first/t.cols, first%t.cols) == t.count
 }
 
-// ways returns angles by which a drawing can be turned, rad: none, a right angle, and then
+// turns returns angles by which a drawing can be turned, rad: none, a right angle, and then
 // all others of n steps in half a turn, none of which stands letters on their heads.
-func ways(n int) []float64 {
+func turns(n int) []float64 {
 	list := []float64{0, math.Pi / 2}
 	for i := 1; i < n; i++ {
 		if 2*i != n {

@@ -82,12 +82,14 @@ func FrontView(rocker bench.Rocker, legs []LegView, width, height float64) View 
 		half, down := r2.Vec{X: scale * rocker.Width / 2}, r2.Vec{Y: -scale * rocker.Depth}
 		for k, name := range []string{"right", "left"} {
 			seat, foot := to(leg.Line.Seat, float64(1-2*k)), to(leg.Standing.Foot, float64(1-2*k))
+			out, in := r2.Sub(foot, half), r2.Add(foot, half)
 			v.Items = append(v.Items, leg.bar(seat, foot, scale*leg.Side)...)
 			v.Items = append(v.Items, Line{Layer: Centre, From: foot, To: seat, Label: [2]string{leg.Front}[k]},
-				Contour{Path: bench.Polyline(true, r2.Sub(foot, half), r2.Add(foot, half), r2.Add(r2.Add(foot, half), down), r2.Add(r2.Sub(foot, half), down))},
+				Contour{Path: bench.Polyline(true, out, in, r2.Add(in, down), r2.Add(out, down))},
 				Text{At: r2.Add(r2.Add(foot, down), r2.Vec{X: -5e-3, Y: -20e-3}), Text: name})
 		}
-		v.Items = append(v.Items, Dimension{From: r2.Add(to(leg.Standing.Foot, 1), down), To: r2.Add(to(leg.Standing.Foot, -1), down), Offset: -12e-3, Text: leg.Track})
+		right, left := r2.Add(to(leg.Standing.Foot, 1), down), r2.Add(to(leg.Standing.Foot, -1), down)
+		v.Items = append(v.Items, Dimension{From: right, To: left, Offset: -12e-3, Text: leg.Track})
 	}
 	return v
 }
@@ -95,8 +97,8 @@ func FrontView(rocker bench.Rocker, legs []LegView, width, height float64) View 
 // bar returns the two sides and the upper end of a leg, and its foot where that is square.
 func (leg LegView) bar(from, to r2.Vec, side float64) []Item {
 	to = r2.Add(to, r2.Scale(leg.Short/leg.Standing.Length, r2.Sub(from, to)))
-	way := r2.Unit(r2.Sub(to, from))
-	half := r2.Scale(side/2, r2.Vec{X: -way.Y, Y: way.X})
+	up := r2.Unit(r2.Sub(to, from))
+	half := r2.Scale(side/2, r2.Vec{X: -up.Y, Y: up.X})
 	line := func(a, b r2.Vec) Item { return Line{From: a, To: b} }
 	list := []Item{line(r2.Add(from, half), r2.Add(to, half)), line(r2.Sub(from, half), r2.Sub(to, half)),
 		line(r2.Sub(from, half), r2.Add(from, half))}

@@ -9,7 +9,7 @@ import (
 	"strings"
 
 	"rockerwright/cmd/internal/design"
-	"rockerwright/plots"
+	"rockerwright/plots/view"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -210,7 +210,7 @@ type pull struct {
 }
 
 // pulls returns which measures a handle changes.
-func pulls(d piece.Design, h plots.Handle) []pull {
+func pulls(d piece.Design, h view.Handle) []pull {
 	by := h.Metres / quantity.One(quantity.Length, d.Units)
 	arcs := len(d.Rocker.Arcs)
 	length := func(i int) string {

@@ -46,10 +46,10 @@ func asked(t testing.TB, h http.Handler, path string, what any) *httptest.Respon
 }
 
 // seen asks for a view.
-func seen(t testing.TB, what ask) view {
+func seen(t testing.TB, what ask) pageView {
 	t.Helper()
 	w := asked(t, chairSite(t).handler([]string{ourHost}), "/see", what)
-	var v view
+	var v pageView
 	if err := json.Unmarshal(w.Body.Bytes(), &v); err != nil || w.Code != http.StatusOK {
 		t.Fatalf("%d %v: %.200s", w.Code, err, w.Body)
 	}
@@ -248,7 +248,7 @@ func FuzzRequest(f *testing.F) {
 		r.Header.Set("Content-Type", "application/json")
 		w := httptest.NewRecorder()
 		h.ServeHTTP(w, r)
-		var v view
+		var v pageView
 		if err := json.Unmarshal(w.Body.Bytes(), &v); w.Code != 200 && w.Code != 400 {
 			t.Fatalf("%d: %.200s", w.Code, w.Body)
 		} else if path == "/see" && (err != nil || (v.Fault == nil) == (v.Picture == "")) {

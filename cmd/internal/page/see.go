@@ -10,14 +10,14 @@ import (
 	"rockerwright/cmd/internal/design"
 	"rockerwright/cmd/internal/sheet"
 	"rockerwright/cmd/internal/words"
-	"rockerwright/plots"
+	"rockerwright/plots/view"
 	"rockerwright/sim/check"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/trial"
 )
 
-// A view is what the page shows of a design.
-type view struct {
+// A pageView is what the page shows of a design.
+type pageView struct {
 	Fault *fault `json:"fault,omitempty"` // and nothing else
 
 	Title   string `json:"title,omitempty"`
@@ -47,7 +47,7 @@ type held struct {
 	Text  string `json:"text"`
 }
 
-// live is by what the page moves the drawing: see plots.Live.
+// live is by what the page moves the drawing: see view.Live.
 type live struct {
 	Handles []handle   `json:"handles"`
 	Pivot   [2]float64 `json:"pivot"`
@@ -59,23 +59,23 @@ type live struct {
 }
 
 // see answers what is seen of a design. Work stops between its parts when ctx is done.
-func (s *Site) see(ctx context.Context, a ask) (view, error) {
+func (s *Site) see(ctx context.Context, a ask) (pageView, error) {
 	f, answer, bad := checked(a.Work, !a.More)
 	if bad != nil {
-		return view{Fault: bad}, nil
+		return pageView{Fault: bad}, nil
 	}
 	report := answer.Report
-	v := view{Title: report.Design.Title, Units: report.Design.Units.String()}
+	v := pageView{Title: report.Design.Title, Units: report.Design.Units.String()}
 	w := watchedOf(report, a.Load)
 	w.Narrow = a.Narrow
 	if bad := v.move(&w, a.Motion); bad != nil {
-		return view{Fault: bad}, nil
+		return pageView{Fault: bad}, nil
 	}
 	if a.Before != nil {
 		_, before, bad := checked(*a.Before, true)
 		if bad != nil {
 			bad.Before = true
-			return view{Fault: bad}, nil
+			return pageView{Fault: bad}, nil
 		}
 		then := watchedOf(before.Report, w.Load.Name)
 		w.Before = &then
@@ -130,15 +130,15 @@ func checked(w Work, brief bool) (*design.File, trial.Answer, *fault) {
 }
 
 // watchedOf returns the load of a name, or else the first person, and its motion.
-func watchedOf(r check.Report, name string) plots.Watched {
-	return plots.Watched{Report: r, Load: cmp.Or(r.Load(name), r.Seated())}
+func watchedOf(r check.Report, name string) view.Watched {
+	return view.Watched{Report: r, Load: cmp.Or(r.Load(name), r.Seated())}
 }
 
 // watchedFor is how long a motion is followed, s.
 const watchedFor = 12
 
 // move works out the motion that is asked for, or the usual one to be drawn beside it.
-func (v *view) move(w *plots.Watched, m *motion) *fault {
+func (v *pageView) move(w *view.Watched, m *motion) *fault {
 	options := trial.RockOptions{Load: w.Load.Name, Duration: watchedFor}
 	d := w.Report.Design
 	if m != nil {
@@ -181,8 +181,8 @@ func (v *view) move(w *plots.Watched, m *motion) *fault {
 }
 
 // draw draws what is watched.
-func (v *view) draw(w plots.Watched) error {
-	drawn := plots.LiveView(w)
+func (v *pageView) draw(w view.Watched) error {
+	drawn := view.LiveView(w)
 	var svg strings.Builder
 	if err := drawn.InPage(&svg); err != nil {
 		return err
@@ -196,7 +196,7 @@ func (v *view) draw(w plots.Watched) error {
 }
 
 // sheet writes the first page, and the rest where it is asked for.
-func (v *view) sheet(answer sheet.Sheet, more bool) {
+func (v *pageView) sheet(answer sheet.Sheet, more bool) {
 	first := slices.DeleteFunc(slices.Clone(answer.Blocks), func(b sheet.Block) bool { return b.All })
 	v.Sheet = string(sheet.Heading(2, answer.Title) + "\n" + sheet.HTML(first, 3))
 	if more {

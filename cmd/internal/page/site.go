@@ -17,7 +17,7 @@ import (
 	"net/http"
 	"strings"
 
-	"rockerwright/plots"
+	"rockerwright/plots/view"
 )
 
 //go:embed page.html page.css *.js
@@ -45,7 +45,7 @@ func (s *Site) handler(hosts []string) http.Handler {
 		}
 		mux.Handle("GET "+path, content(file[1], data))
 	}
-	mux.Handle("GET /rocking.js", content("text/javascript; charset=utf-8", []byte(plots.Script)))
+	mux.Handle("GET /rocking.js", content("text/javascript; charset=utf-8", []byte(view.Script)))
 	d := queue{slots: make(chan struct{}, mostAtOnce), line: make(chan struct{}, mostWaiting)}
 	mux.Handle("GET /start", d.answer(func(context.Context, ask) (any, error) { return s.Start, nil }))
 	mux.Handle("POST /start", d.answer(s.begin))
@@ -102,7 +102,7 @@ func (d *queue) answer(make job) http.Handler {
 		case errors.Is(err, errBusy):
 			refuse(w, http.StatusServiceUnavailable, err.Error())
 		case err != nil:
-			send(w, http.StatusOK, view{Fault: faultOf(err)})
+			send(w, http.StatusOK, pageView{Fault: faultOf(err)})
 		default:
 			send(w, http.StatusOK, made)
 		}
@@ -145,5 +145,5 @@ func send(w http.ResponseWriter, code int, made any) {
 
 // refuse says why a request is not answered.
 func refuse(w http.ResponseWriter, code int, why string) {
-	send(w, code, view{Fault: &fault{Message: why}})
+	send(w, code, pageView{Fault: &fault{Message: why}})
 }

@@ -12,7 +12,8 @@ import (
 	"strings"
 
 	"rockerwright/cmd/internal/sheet"
-	"rockerwright/plots"
+	"rockerwright/plots/scene"
+	"rockerwright/plots/view"
 )
 
 //go:embed report.css
@@ -24,7 +25,7 @@ var pageText string
 // A figure is a picture with its caption. Where the page is narrower than the picture
 // can be read, it can be moved sideways, by the keyboard too.
 type figure struct {
-	plots.Picture
+	scene.Picture
 	Caption string
 }
 
@@ -33,15 +34,15 @@ type figure struct {
 var pages = template.Must(template.New("").Funcs(template.FuncMap{
 	"policy": func() template.HTMLAttr {
 		return template.HTMLAttr(fmt.Sprintf(`content="default-src 'none'; style-src %s; script-src %s; `+
-			`base-uri 'none'; form-action 'none'"`, digest(style), digest(plots.Script)))
+			`base-uri 'none'; form-action 'none'"`, digest(style), digest(view.Script)))
 	},
 	"style":  func() template.CSS { return template.CSS(style) },
-	"script": func() template.JS { return template.JS(plots.Script) },
+	"script": func() template.JS { return template.JS(view.Script) },
 	"tab":    func(title string) template.HTML { return "<title>" + sheet.Escaped(title) + "</title>" },
 	"text":   sheet.Escaped, "heading": sheet.Heading, "blocks": sheet.HTML,
-	"figure": func(p plots.Picture, caption string) figure { return figure{p, caption} },
-	"side":   func(s Subject) plots.Picture { return s.side(plots.RockingView) },
-	"narrow": func(s Subject) plots.Picture { return s.side(plots.NarrowRockingView) }, // for half a page
+	"figure": func(p scene.Picture, caption string) figure { return figure{p, caption} },
+	"side":   func(s Subject) scene.Picture { return s.side(view.RockingView) },
+	"narrow": func(s Subject) scene.Picture { return s.side(view.NarrowRockingView) }, // for half a page
 	"svg":    svg, "file": file,
 	"titled": func(name string) string { return strings.ToUpper(name[:1]) + name[1:] },
 }).Parse(pageText))
@@ -53,7 +54,7 @@ func digest(part string) string {
 }
 
 // svg returns a picture as part of a page.
-func svg(picture plots.Picture) (template.HTML, error) {
+func svg(picture scene.Picture) (template.HTML, error) {
 	var text strings.Builder
 	err := picture.InPage(&text)
 	return template.HTML(text.String()), err

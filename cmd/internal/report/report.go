@@ -16,7 +16,8 @@ import (
 	"rockerwright/cmd/internal/design"
 	"rockerwright/cmd/internal/sheet"
 	"rockerwright/cmd/internal/words"
-	"rockerwright/plots"
+	"rockerwright/plots/scene"
+	"rockerwright/plots/view"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/size"
@@ -105,8 +106,8 @@ func Write(w io.Writer, s Subject) error {
 	return write(w, "report", struct {
 		words.Kept
 		Subject  Subject
-		Pictures []plots.Picture
-	}{k, s, plots.Pictures(s.Answer.Report)})
+		Pictures []scene.Picture
+	}{k, s, view.Pictures(s.Answer.Report)})
 }
 
 // Class writes two designs side by side on one page, and in words how they differ; their
@@ -122,11 +123,11 @@ func Class(w io.Writer, columns [2]words.Column, subjects [2]Subject) error {
 }
 
 // side returns the side view, where it rocks drawn by rocking.
-func (s Subject) side(rocking func(trial.Rocking) plots.Picture) plots.Picture {
+func (s Subject) side(rocking func(trial.Rocking) scene.Picture) scene.Picture {
 	if s.Rocking != nil {
 		return rocking(*s.Rocking)
 	}
-	return plots.SideView(s.Answer.Report)
+	return view.SideView(s.Answer.Report)
 }
 
 // Today returns the date of a report: today, or what SOURCE_DATE_EPOCH says, by which the

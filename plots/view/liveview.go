@@ -1,10 +1,11 @@
-package plots
+package view
 
 import (
 	"math"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/plots/scene"
 	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/trial"
@@ -18,7 +19,7 @@ import (
 // Its samples are the motion, or, where it is not let go, all tilts that it can be leaned
 // to: then the n-th sample is the tilt First + n·Step.
 type Live struct {
-	Picture
+	scene.Picture
 	Handles     []Handle
 	Pivot       [2]float64 // where the load touches the floor at rest
 	Rest        float64
@@ -30,7 +31,7 @@ type Live struct {
 type Handle struct {
 	Name   string     // of its group, "handle-" in front
 	At     [2]float64 // where it stands
-	Along  [2]float64 // the way in which it is pulled, of length 1
+	Along  [2]float64 // the direction in which it is pulled, of length 1
 	Metres float64    // that one unit along it stands for
 }
 
@@ -45,7 +46,7 @@ const (
 	panelFoot  = 11.0
 )
 
-// leanStep is from one tilt to the next to which a piece is leaned, rad.
+// leanStep is how far apart the tilts are to which a piece is leaned, rad.
 const leanStep = math.Pi / 360
 
 // A Watched is what a live view shows.
@@ -71,12 +72,13 @@ func LiveView(w Watched) Live {
 		v.tilt, v.span = w.Motion.Whole()
 		v.span = min(v.span, mostSampled)
 	}
-	v.moving = ghost{name: "seated", load: w.Load, tilt: v.rest, pen: pen{colour: ink, width: 0.6}, moves: true}
+	v.moving = ghost{name: "seated", load: w.Load, tilt: v.rest, Pen: seatedPen, moves: true}
 	v.frame = v.room()
 	v.setCharts()
 	pivot := v.svg(v.place(v.contact))
-	return Live{Picture: v.scene().picture("live"), Handles: v.handles(), Pivot: [2]float64{pivot.X, pivot.Y},
-		Rest: inDegrees(v.rest), First: inDegrees(v.least), Step: inDegrees(leanStep), Tilts: v.tilts()}
+	return Live{Picture: scene.Picture{Name: "live", Scene: v.lay()}, Handles: v.handles(),
+		Pivot: [2]float64{pivot.X, pivot.Y},
+		Rest:  inDegrees(v.rest), First: inDegrees(v.least), Step: inDegrees(leanStep), Tilts: v.tilts()}
 }
 
 // A liveView is a view being laid out.
@@ -133,7 +135,7 @@ func (v *liveView) room() frame {
 	return f
 }
 
-// tilts returns to how many tilts the piece is leaned.
+// tilts returns how many tilts there are to lean the piece to.
 func (v *liveView) tilts() int {
 	if v.watched.Motion == nil {
 		return 0
@@ -141,29 +143,29 @@ func (v *liveView) tilts() int {
 	return int((v.most-v.least)/leanStep) + 1
 }
 
-// scene lays out the view.
-func (v *liveView) scene() scene {
+// lay lays out the view.
+func (v *liveView) lay() scene.Scene {
 	w := v.watched
-	s := v.frame.scene(w.Report)
-	s.alt = v.alt()
+	s := v.standing(w.Report)
+	s.Alt = v.alt()
 	if b := w.Before; b != nil {
-		s.add(v.ghost(b.Report, ghost{name: "before", load: b.Load, tilt: b.rest(), pen: pen{faded, 0.4, []float64{1.6, 1.2}}})...)
+		s.Add(v.ghost(b.Report, ghost{name: "before", load: b.Load, tilt: b.rest(), Pen: beforePen})...)
 	}
-	s.add(v.ghost(w.Report, v.moving)...)
+	s.Add(v.ghost(w.Report, v.moving)...)
 	if w.Moving && w.Motion != nil {
 		least, most := between(append(sampled(v.span, v.tilt), instant{tilt: v.rest}))
-		s.add(v.paths(*w.Motion, least, most)[0])
+		s.Add(v.paths(*w.Motion, least, most)[0])
 	}
 	marks := v.marks(w.Report, v.moving)
-	marks.moves = withContact
-	s.add(marks)
+	marks.Moves = scene.WithContact
+	s.Add(marks)
 	for _, h := range v.handles() {
-		s.add(v.handle(h))
+		s.Add(v.handle(h))
 	}
-	s.add(v.rule(w.Report, v.height-4))
-	s.add(v.charts()...)
+	s.Add(v.rule(w.Report, v.height-4))
+	s.Add(v.charts()...)
 	if v.tilt != nil {
-		s.samples = v.written(w.Report, v.rest, v.instants(), v.within)
+		s.Samples = v.written(w.Report, v.rest, v.instants(), v.within)
 	}
 	return s
 }
@@ -183,7 +185,7 @@ func (v *liveView) instants() []instant {
 // alt says what is drawn.
 func (v *liveView) alt() string {
 	l, d := v.watched.Load, v.watched.Report.Design
-	text := "Side view to scale: " + cut(l.Name, 60)
+	text := "Side view to scale: " + scene.Cut(l.Name, 60)
 	if !l.Upright() {
 		return text + ", as drawn. It does not stand: " + l.Balance.Outcome.String() + "."
 	}
@@ -216,9 +218,9 @@ func (v *liveView) handles() []Handle {
 	handle := func(name string, p, along r2.Vec) Handle {
 		const little = 1e-4 // m
 		at := v.svg(v.place(p))
-		way := r2.Sub(v.svg(v.place(r2.Add(p, r2.Scale(little, along)))), at)
-		length := r2.Norm(way)
-		return Handle{name, [2]float64{at.X, at.Y}, [2]float64{way.X / length, way.Y / length}, little / length}
+		run := r2.Sub(v.svg(v.place(r2.Add(p, r2.Scale(little, along)))), at)
+		length := r2.Norm(run)
+		return Handle{name, [2]float64{at.X, at.Y}, [2]float64{run.X / length, run.Y / length}, little / length}
 	}
 	n := len(edge)
 	return []Handle{
@@ -229,8 +231,9 @@ func (v *liveView) handles() []Handle {
 }
 
 // handle draws a handle: a ring, and around it a larger one that is not seen but felt.
-func (v *liveView) handle(h Handle) group {
+func (v *liveView) handle(h Handle) scene.Group {
 	at := r2.Vec{X: h.At[0], Y: v.height - h.At[1]}
-	return group{name: "handle-" + h.Name, moves: withPiece,
-		shapes: []shape{pen{}.ring(at, 6), pen{colour: blue, width: 0.7}.ring(at, 1.9).filled(white)}}
+	seen := scene.Pen{Colour: scene.Blue, Width: 0.7}.Ring(at, 1.9).Filled(scene.White)
+	return scene.Group{Name: "handle-" + h.Name, Moves: scene.WithPiece,
+		Shapes: []scene.Shape{scene.Pen{}.Ring(at, 6), seen}}
 }

@@ -1,4 +1,4 @@
-package plots
+package view
 
 import (
 	"cmp"
@@ -10,6 +10,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/plots/scene"
 	"rockerwright/sim/check"
 	"rockerwright/sim/trial"
 )
@@ -45,45 +46,46 @@ const (
 // seconds, then for each, parted by semicolons, where the piece is moved (x, y) and turned
 // (degrees, clockwise) from where it is drawn, about the corner of the drawing, where the
 // contact is moved, and where the point of the trace.
-func RockingView(r trial.Rocking) Picture {
+func RockingView(r trial.Rocking) scene.Picture {
 	room := area{width: viewWidth - panelWide, high: rockingHigh, least: rockingLeast, top: rockingTop, low: rockingLow}
 	s, trace, list := rocking(r, room, rockingLow-8) // clear of the mark of the contact
-	s.width = viewWidth
-	s.add(trace.draw(r, list)...)
-	return s.picture("rocking")
+	s.Width = viewWidth
+	s.Add(trace.draw(r, list)...)
+	return scene.Picture{Name: "rocking", Scene: s}
 }
 
 // NarrowRockingView draws the same without the trace, for half the width of a page.
-func NarrowRockingView(r trial.Rocking) Picture {
+func NarrowRockingView(r trial.Rocking) scene.Picture {
 	s, _, _ := rocking(r, area{width: narrowWide, high: rockingHigh, top: 31, low: 20, narrow: true}, 2.2)
-	return s.picture("rocking")
+	return scene.Picture{Name: "rocking", Scene: s}
 }
 
 // rocking draws all but the trace, the scale so far up the paper, and returns where the trace stands and of what.
-func rocking(r trial.Rocking, room area, up float64) (s scene, trace panel, list []instant) {
+func rocking(r trial.Rocking, room area, up float64) (s scene.Scene, trace panel, list []instant) {
 	ghosts := ghostsOf(r.Report)
 	moving := &ghosts[len(ghosts)-1]
-	*moving = ghost{name: "seated", who: cut(r.Load.Name, 25), how: moving.how, load: r.Load,
-		tilt: r.Load.Balance.Rest.Tilt, pen: pen{colour: ink, width: 0.6}, moves: true}
+	*moving = ghost{name: "seated", who: scene.Cut(r.Load.Name, 25), how: moving.how, load: r.Load,
+		tilt: r.Load.Balance.Rest.Tilt, Pen: seatedPen, moves: true}
 	list, span := instants(r)
 	least, most := between(list)
 	v := frameOf(r.Report, append([]ghost{{load: r.Load, tilt: least}, {load: r.Load, tilt: most}}, ghosts...), room)
 	trace = panel{from: r2.Vec{X: v.width + 8, Y: v.height - rockingTop - 8 - panelHigh},
 		size: r2.Vec{X: panelWide - 28, Y: panelHigh}, least: least, most: most, rest: moving.tilt, span: span}
 	d := r.Report.Design
-	s = v.scene(r.Report, ghosts...)
-	s.alt = "Side view to scale. " + cut(r.Load.Name, 60)
+	s = v.standing(r.Report, ghosts...)
+	s.Alt = "Side view to scale. " + scene.Cut(r.Load.Name, 60)
 	if from := r.Start.Tilt - moving.tilt; from != 0 {
-		s.alt += fmt.Sprintf(", let go %s from the rest,", sided(from, d))
+		s.Alt += fmt.Sprintf(", let go %s from the rest,", sided(from, d))
 	}
-	s.alt += fmt.Sprintf(" rocks between %s and %s of tilt%s.%s", sided(least, d), sided(most, d), smallRock(r.Load), told(ghosts))
+	s.Alt += fmt.Sprintf(" rocks between %s and %s of tilt%s.%s",
+		sided(least, d), sided(most, d), smallRock(r.Load), told(ghosts))
 	marks := v.marks(r.Report, *moving)
-	marks.moves = withContact
-	s.add(v.paths(r, least, most)...)
-	s.add(marks)
-	s.add(v.labels(r.Report, ghosts)...)
-	s.add(v.rule(r.Report, up))
-	s.samples = v.written(r.Report, moving.tilt, list, trace.at)
+	marks.Moves = scene.WithContact
+	s.Add(v.paths(r, least, most)...)
+	s.Add(marks)
+	s.Add(v.labels(r.Report, ghosts)...)
+	s.Add(v.rule(r.Report, up))
+	s.Samples = v.written(r.Report, moving.tilt, list, trace.at)
 	return s, trace, list
 }
 
@@ -107,7 +109,7 @@ func instants(r trial.Rocking) (list []instant, span float64) {
 	return sampled(span, func(time float64) float64 { return r.Trace.At(time).Tilt }), span
 }
 
-// sampled returns a tilt in time as samples of so many seconds.
+// sampled returns samples of a tilt over so many seconds, sampleEvery apart.
 func sampled(span float64, tilt func(time float64) float64) []instant {
 	list := make([]instant, int(span/sampleEvery+1e-9)+1)
 	for i := range list {
@@ -124,8 +126,8 @@ func between(list []instant) (least, most float64) {
 }
 
 // paths draws the path of the balance point and the stretch of floor that is rolled on, and
-// names them where the piece does not stand.
-func (f frame) paths(r trial.Rocking, least, most float64) []group {
+// labels them beside the piece.
+func (f frame) paths(r trial.Rocking, least, most float64) []scene.Group {
 	slope := r.Report.Design.Floor.Slope
 	const steps = 60
 	var centre, rolled []r2.Vec
@@ -137,28 +139,33 @@ func (f frame) paths(r trial.Rocking, least, most float64) []group {
 		at := poseAt(r.Report.Edge, tilt, slope)
 		rolled = append(rolled, f.paper(at.place(at.contact)))
 	}
-	paths := group{name: "paths", shapes: []shape{path(blue, 0.5, centre...), path(blue, 1.3, rolled...)}}
-	names := group{name: "path-labels", still: true}
-	name := func(place r2.Vec, align align, of, leader r2.Vec, texts ...string) {
-		names.add(lines(place, letter, letterRow, align, texts...)...)
-		names.add(path(blue, 0.25, of, r2.Add(place, leader)))
+	paths := scene.Group{Name: "paths",
+		Shapes: []scene.Shape{scene.Path(scene.Blue, 0.5, centre...), scene.Path(scene.Blue, 1.3, rolled...)}}
+	names := scene.Group{Name: "path-labels", Still: true}
+	name := func(place r2.Vec, align scene.Align, of, leader r2.Vec, texts ...string) {
+		names.Add(scene.Lines(place, letter, letterRow, align, texts...)...)
+		names.Add(scene.Path(scene.Blue, 0.25, of, r2.Add(place, leader)))
 	}
 	byX := func(a, b r2.Vec) int { return cmp.Compare(a.X, b.X) }
 	far := slices.MaxFunc(rolled, byX)
 	if f.narrow {
-		name(r2.Vec{X: 2, Y: f.low - 13}, left, slices.MinFunc(centre, byX), r2.Vec{X: 8, Y: 3.4}, "balance point's path")
-		name(r2.Vec{X: f.width - 2, Y: f.low - 13}, right, far, r2.Vec{X: -8, Y: 3.4}, "rolls on this much")
+		low, leader := f.low-13, r2.Vec{X: 8, Y: 3.4}
+		name(r2.Vec{X: 2, Y: low}, scene.Left, slices.MinFunc(centre, byX), leader, "balance point's path")
+		leader.X = -leader.X
+		name(r2.Vec{X: f.width - 2, Y: low}, scene.Right, far, leader, "rolls on this much")
 	} else {
-		leader := r2.Vec{X: -1.5, Y: 1}
-		name(r2.Vec{X: f.width + 8, Y: f.low + 13}, left, slices.MaxFunc(centre, byX), leader, "path of the", "balance point")
-		name(r2.Vec{X: f.width + 8, Y: f.low + 1}, left, far, leader, "rolls on this much", "of the floor")
+		beside, leader := f.width+8, r2.Vec{X: -1.5, Y: 1}
+		name(r2.Vec{X: beside, Y: f.low + 13}, scene.Left, slices.MaxFunc(centre, byX), leader,
+			"path of the", "balance point")
+		name(r2.Vec{X: beside, Y: f.low + 1}, scene.Left, far, leader, "rolls on this much", "of the floor")
 	}
-	return []group{paths, names}
+	return []scene.Group{paths, names}
 }
 
 // written writes instants of a piece that is drawn at rest as samples, see [RockingView]; point says where each
 // lies on the trace, mm of paper.
-func (f frame) written(report check.Report, rest float64, list []instant, point func(time, tilt float64) r2.Vec) string {
+func (f frame) written(report check.Report, rest float64, list []instant,
+	point func(time, tilt float64) r2.Vec) string {
 	at := func(tilt float64) (origin, contact r2.Vec) {
 		q := poseAt(report.Edge, tilt, report.Design.Floor.Slope)
 		return f.svg(q.place(r2.Vec{})), f.svg(q.place(q.contact))
@@ -171,7 +178,8 @@ func (f frame) written(report check.Report, rest float64, list []instant, point 
 		moved := r2.Sub(origin, r2.Rotate(origin0, rest-s.tilt, r2.Vec{})) // y runs down: clockwise is +
 		touched := r2.Sub(contact, contact0)
 		point := r2.Sub(point(s.time, s.tilt), point(0, rest))
-		fmt.Fprintf(&b, ";%.2f %.2f %.3f %.2f %.2f %.2f %.2f", moved.X, moved.Y, inDegrees(rest-s.tilt), touched.X, touched.Y, point.X, -point.Y)
+		fmt.Fprintf(&b, ";%.2f %.2f %.3f %.2f %.2f %.2f %.2f",
+			moved.X, moved.Y, inDegrees(rest-s.tilt), touched.X, touched.Y, point.X, -point.Y)
 	}
 	return b.String()
 }

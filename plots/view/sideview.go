@@ -1,4 +1,4 @@
-package plots
+package view
 
 import (
 	"math"
@@ -6,8 +6,11 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/plots"
+	"rockerwright/plots/scene"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
 )
 
 // The side view on paper, mm.
@@ -27,22 +30,33 @@ type ghost struct {
 	how  string // it stands
 	load *check.Load
 	tilt float64
-	pen
+	scene.Pen
 	moves bool // where the view rocks
 }
 
+// The pens of who sits, and of what was before a change.
+var (
+	seatedPen = scene.Pen{Colour: scene.Ink, Width: 0.6}
+	beforePen = scene.Dashed(scene.Faded, 0.4, 1.6, 1.2)
+)
+
 // SideView draws the piece to scale in three ghost positions: empty, with the first
 // person at rest, and at the edge of going over backwards.
-func SideView(r check.Report) Picture {
+func SideView(r check.Report) scene.Picture {
 	ghosts := ghostsOf(r)
 	view := frameOf(r, ghosts, area{width: viewWidth, high: 170, top: topRoom, low: lowRoom})
-	s := view.scene(r, ghosts...)
-	s.alt = "Side view to scale." + told(ghosts)
-	title := words(r2.Vec{X: margin, Y: view.height - 7}, 4.4, left, s.title)
-	s.add(view.marks(r, ghosts[len(ghosts)-1]), group{name: "title", shapes: []shape{title}})
-	s.add(view.labels(r, ghosts)...)
-	s.add(view.rule(r, 5))
-	return s.picture("side view")
+	s := view.standing(r, ghosts...)
+	s.Alt = "Side view to scale." + told(ghosts)
+	title := scene.Words(r2.Vec{X: margin, Y: view.height - 7}, 4.4, scene.Left, s.Title)
+	s.Add(view.marks(r, ghosts[len(ghosts)-1]), scene.Group{Name: "title", Shapes: []scene.Shape{title}})
+	s.Add(view.labels(r, ghosts)...)
+	s.Add(view.rule(r, 5))
+	return scene.Picture{Name: "side view", Scene: s}
+}
+
+// Pictures returns all pictures of a report: the side view and the charts.
+func Pictures(r check.Report) []scene.Picture {
+	return append([]scene.Picture{SideView(r)}, plots.OfReport(r)...)
 }
 
 // told says how ghosts stand.
@@ -75,28 +89,29 @@ func ghostsOf(r check.Report) []ghost {
 		return "tilts " + sided(l.Balance.Rest.Tilt, r.Design)
 	}
 	var ghosts []ghost
-	add := func(name, who, how string, l *check.Load, tilt float64, p pen) {
+	add := func(name, who, how string, l *check.Load, tilt float64, p scene.Pen) {
 		ghosts = append(ghosts, ghost{name, who, how, l, tilt, p, false})
 	}
 	if tip := edge.Balance.Back.Tip; edge.Upright() && edge.Balance.Back.Exists() {
-		add("edge", "at the edge of going "+r.Design.Directions().Over, cut(besides(edge, seated), 20)+", "+degreesOf(tip, r.Design.Units),
-			edge, tip, pen{orange, 0.35, []float64{1.6, 1.2}})
+		how := scene.Cut(shortName(edge, seated), 20) + ", " + quantity.With(tip, quantity.Angle, r.Design.Units)
+		add("edge", "at the edge of going "+r.Design.Directions().Over, how, edge, tip,
+			scene.Dashed(scene.Orange, 0.35, 1.6, 1.2))
 	}
 	if empty.Upright() {
-		add("empty", "empty", at(empty), empty, empty.Balance.Rest.Tilt, pen{faded, 0.35, nil})
+		add("empty", "empty", at(empty), empty, empty.Balance.Rest.Tilt, scene.Pen{Colour: scene.Faded, Width: 0.35})
 	}
 	switch {
 	case len(owner) > 0:
-		add("seated", cut(seated.Name, 28), at(seated), seated, seated.Balance.Rest.Tilt, pen{ink, 0.6, nil})
+		add("seated", scene.Cut(seated.Name, 28), at(seated), seated, seated.Balance.Rest.Tilt, seatedPen)
 	case len(ghosts) == 0:
-		add("as-drawn", "as drawn", "it does not stand", empty, r.Design.Floor.Slope, pen{ink, 0.6, nil})
+		add("as-drawn", "as drawn", "it does not stand", empty, r.Design.Floor.Slope, seatedPen)
 	}
 	return ghosts
 }
 
-// besides names a load beside another one: of the same person what sets it apart, else the
-// person.
-func besides(l, other *check.Load) string {
+// shortName names a load where another one is named already: of the same person by its posture alone, of another
+// person by the person.
+func shortName(l, other *check.Load) string {
 	if rest, found := strings.CutPrefix(l.Name, l.Sitter+", "); found && l.Sitter == other.Sitter {
 		return rest
 	} else if found {
@@ -106,16 +121,7 @@ func besides(l, other *check.Load) string {
 }
 
 // sided returns an angle with its side.
-func sided(x float64, d piece.Design) string {
-	way, text := d.Directions().Behind, degreesOf(math.Abs(x), d.Units)
-	if text == degreesOf(0, d.Units) {
-		return text
-	}
-	if x < 0 {
-		way = d.Directions().Ahead
-	}
-	return text + " " + way
-}
+func sided(x float64, d piece.Design) string { return plots.ChartOf(d).Sided(x) }
 
 // An area is the paper that a side view may have, mm.
 type area struct {
@@ -139,7 +145,7 @@ func frameOf(r check.Report, ghosts []ghost, paper area) frame {
 	wood := woodOf(r)
 	for _, g := range ghosts {
 		at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
-		f.include(placed(wood, at.place)...)
+		f.include(scene.Placed(wood, at.place)...)
 		f.include(at.place(g.load.Rig.Body.Centre))
 		for _, j := range g.load.Figures {
 			f.include(at.place(j.Vertex), at.place(j.Elbow), at.place(j.Knee), at.place(j.Toe))
@@ -150,14 +156,14 @@ func frameOf(r check.Report, ghosts []ghost, paper area) frame {
 	return f
 }
 
-// scene returns a scene of the floor and of ghosts on it.
-func (f frame) scene(r check.Report, ghosts ...ghost) scene {
+// standing returns a scene of the floor and of ghosts on it.
+func (f frame) standing(r check.Report, ghosts ...ghost) scene.Scene {
 	rise := math.Tan(r.Design.Floor.Slope)
 	from, to := r2.Vec{X: f.from.X, Y: f.from.X * rise}, r2.Vec{X: f.to.X, Y: f.to.X * rise}
-	s := scene{width: f.width, height: f.height, title: cut(r.Design.Title, 60)}
-	s.add(group{name: "floor", shapes: []shape{path(ink, 0.5, f.paper(from), f.paper(to))}})
+	s := scene.Scene{Width: f.width, Height: f.height, White: true, Title: scene.Cut(r.Design.Title, 60)}
+	s.Add(scene.Group{Name: "floor", Shapes: []scene.Shape{scene.Path(scene.Ink, 0.5, f.paper(from), f.paper(to))}})
 	for _, g := range ghosts {
-		s.add(f.ghost(r, g)...)
+		s.Add(f.ghost(r, g)...)
 	}
 	return s
 }
@@ -187,35 +193,35 @@ func (f frame) paper(p r2.Vec) r2.Vec {
 }
 
 // ghost draws the piece and its person at one tilt, as groups of their own.
-func (f frame) ghost(r check.Report, g ghost) []group {
+func (f frame) ghost(r check.Report, g ghost) []scene.Group {
 	at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
 	place := func(p r2.Vec) r2.Vec { return f.paper(at.place(p)) }
-	of := func(name string, shapes ...shape) group {
-		one := group{name: name + "-" + g.name, shapes: shapes}
+	of := func(name string, shapes ...scene.Shape) scene.Group {
+		one := scene.Group{Name: name + "-" + g.name, Shapes: shapes}
 		if g.moves {
-			one.moves = withPiece
+			one.Moves = scene.WithPiece
 		}
 		return one
 	}
-	var wood, person []shape
+	var wood, person []scene.Shape
 	for _, m := range r.Design.Members(r.Edge) {
-		bar := g.pen
+		bar := g.Pen
 		if m.Thick > 0 && m.Outline == nil {
-			bar.width *= 2.2
+			bar.Width *= 2.2
 		}
-		line := bar.line(placed(m.Side(), place)...)
-		line.closed = m.Outline != nil
+		line := bar.Line(scene.Placed(m.Side(), place)...)
+		line.Closed = m.Outline != nil
 		wood = append(wood, line)
 	}
-	thin := g.pen
-	thin.width *= 0.7
+	thin := g.Pen
+	thin.Width *= 0.7
 	for _, figure := range g.load.Figures {
-		person = append(person, thin.figure(figure, place)...)
+		person = append(person, Figure(thin, figure, place)...)
 	}
 	if !g.load.Empty && len(g.load.Figures) == 0 {
 		alone, radius := sitterOf(g.load, &r.Loads[0])
-		person = append(person, thin.ring(place(alone), radius*f.scale))
+		person = append(person, thin.Ring(place(alone), radius*f.scale))
 	}
-	return []group{of("rocker", g.line(placed(rockerOf(r), place)...).round()), of("piece", wood...), of("person", person...),
-		of("centre", g.balancePoint(place(g.load.Rig.Body.Centre))...)}
+	return []scene.Group{of("rocker", g.Line(scene.Placed(rockerOf(r), place)...).Round()), of("piece", wood...),
+		of("person", person...), of("centre", balancePoint(g.Pen, place(g.load.Rig.Body.Centre))...)}
 }

@@ -1,4 +1,4 @@
-package plots
+package view
 
 import (
 	"math"
@@ -7,6 +7,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/plots/scene"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
@@ -42,19 +43,23 @@ func TestDrawnIsSaid(t *testing.T) {
 		view := frameOf(r, ghosts, area{width: viewWidth, high: 170, top: topRoom, low: lowRoom})
 		for _, g := range ghosts {
 			groups := view.ghost(r, g)
-			lines := groups[slices.IndexFunc(groups, func(one group) bool { return one.name == "piece-"+g.name })].shapes
-			angle := func(s shape) float64 { way := r2.Sub(s.points[1], s.points[0]); return math.Atan2(way.Y, way.X) }
+			lines := groups[slices.IndexFunc(groups, func(one scene.Group) bool { return one.Name == "piece-"+g.name })].Shapes
+			angle := func(s scene.Shape) float64 {
+				run := r2.Sub(s.Points[1], s.Points[0])
+				return math.Atan2(run.Y, run.X)
+			}
 			fall, said := angle(lines[0]), g.load.SeatFall+g.tilt-g.load.Balance.Rest.Tilt
 			if math.Abs(fall-said) > 0.1*degree {
 				t.Errorf("%s, %s: the seat is drawn to fall %.2f degrees, said are %.2f", name, g.name, fall/degree, said/degree)
 			}
-			strip := groups[slices.IndexFunc(groups, func(one group) bool { return one.name == "rocker-"+g.name })].shapes[0].points
+			named := func(one scene.Group) bool { return one.Name == "rocker-"+g.name }
+			strip := groups[slices.IndexFunc(groups, named)].Shapes[0].Points
 			for i, leg := range d.Legs {
 				// along the seat, the back, two arms' lines, then the legs from the foot up
 				if got, want := angle(lines[4+i])-fall, math.Pi/2+leg.Rake-d.Seat.Fall(); math.Abs(got-want) > 0.1*degree {
 					t.Errorf("%s, %s: the %s is drawn at %.2f degrees to the seat, want %.2f", name, g.name, leg.Which, got/degree, want/degree)
 				}
-				if off := distance(strip, lines[4+i].points[0]) / view.scale; off > 0.001 {
+				if off := distance(strip, lines[4+i].Points[0]) / view.scale; off > 0.001 {
 					t.Errorf("%s, %s: the %s ends %v m off the rocker", name, g.name, leg.Which, off)
 				}
 			}
@@ -88,12 +93,12 @@ func taper(d *piece.Design) {
 func distance(line []r2.Vec, p r2.Vec) float64 {
 	least := math.Inf(1)
 	for i, a := range line {
-		way := r2.Sub(line[(i+1)%len(line)], a)
+		run := r2.Sub(line[(i+1)%len(line)], a)
 		part := 0.0
-		if r2.Norm2(way) > 0 {
-			part = min(1, max(0, r2.Dot(r2.Sub(p, a), way)/r2.Norm2(way)))
+		if r2.Norm2(run) > 0 {
+			part = min(1, max(0, r2.Dot(r2.Sub(p, a), run)/r2.Norm2(run)))
 		}
-		least = min(least, r2.Norm(r2.Sub(p, r2.Add(a, r2.Scale(part, way)))))
+		least = min(least, r2.Norm(r2.Sub(p, r2.Add(a, r2.Scale(part, run)))))
 	}
 	return least
 }

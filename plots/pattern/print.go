@@ -2,11 +2,13 @@ package pattern
 
 import (
 	"fmt"
+	"io"
 	"math"
 	"strings"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/plots/scene"
 	"rockerwright/sim/quantity"
 )
 
@@ -56,7 +58,8 @@ func (p Paper) isRoll() bool { return p.Height == 0 }
 func (p Paper) check() error {
 	const least = 0.14 // m: the test squares and their margins
 	if !(p.Width >= least && p.Width <= largest) || !p.isRoll() && !(p.Height >= 0.2 && p.Height <= largest) {
-		return &Error{fmt.Sprintf("paper %q is %g by %g m; a sheet is at least 0.14 by 0.2 m, a roll at least 0.14 m wide", p.Name, p.Width, p.Height)}
+		return &Error{fmt.Sprintf("paper %q is %g by %g m; a sheet is at least 0.14 by 0.2 m, a roll at least 0.14 m wide",
+			p.Name, p.Width, p.Height)}
 	}
 	return nil
 }
@@ -82,13 +85,13 @@ func (d Drawing) Print(paper Paper, units quantity.System) (Print, error) {
 		return Print{}, err
 	}
 	printed := Print{Sheets: 1, Pages: 1}
-	r := newRuler()
-	p := newPen(r, d.name(r))
+	p := &pages{face: newFace()}
+	name := d.name(p.face)
 	if paper.isRoll() {
 		err = p.roll(shapes, paper)
 	} else {
 		t := tile(shapes, paper, units)
-		sheets := sheets{pen: p, tiling: t, shapes: turnedBy(shapes, t.angle), name: d.name(r), units: units}
+		sheets := sheets{pages: p, tiling: t, shapes: turnedBy(shapes, t.angle), name: name, units: units}
 		sheets.first()
 		t.each(sheets.sheet)
 		printed.Sheets, printed.Pages = t.count, t.count+1
@@ -96,13 +99,13 @@ func (d Drawing) Print(paper Paper, units quantity.System) (Print, error) {
 	if err != nil {
 		return Print{}, err
 	}
-	printed.PDF, err = p.file()
+	printed.PDF, err = p.file(name)
 	return printed, err
 }
 
 // name returns what the drawing is called, on one line.
-func (d Drawing) name(r *ruler) string {
-	part, piece := r.fit(d.Part, lettering, widest/2), r.fit(d.Piece, lettering, widest/2)
+func (d Drawing) name(f face) string {
+	part, piece := f.fit(d.Part, lettering, widest/2), f.fit(d.Piece, lettering, widest/2)
 	if part != "" && piece != "" {
 		part += ", "
 	}
@@ -111,10 +114,10 @@ func (d Drawing) name(r *ruler) string {
 
 // roll draws all on one page of a roll's width: as drawn, turned by a right angle where that
 // is shorter, or by another where it fits no other way.
-func (p *pen) roll(shapes []shape, paper Paper) error {
+func (p *pages) roll(shapes []shape, paper Paper) error {
 	const sides = 2 * margin
 	length, angle, narrowest := math.Inf(1), 0.0, math.Inf(1)
-	for i, a := range ways(36) {
+	for i, a := range turns(36) {
 		size := bounds(turnedBy(shapes, a)).Size()
 		narrowest = min(narrowest, size.X+sides)
 		if square := i < 2; size.X+sides <= paper.Width && size.Y < length && (square || math.IsInf(length, 1)) {
@@ -122,7 +125,8 @@ func (p *pen) roll(shapes []shape, paper Paper) error {
 		}
 	}
 	if math.IsInf(length, 1) {
-		return &Error{fmt.Sprintf("the drawing is %.0f mm wide with its margins whichever way it is turned, and %s is %.0f mm", math.Ceil(narrowest*1e3), paper.Name, paper.Width*1e3)}
+		return &Error{fmt.Sprintf("the drawing is %.0f mm wide with its margins whichever way it is turned, "+
+			"and %s is %.0f mm", math.Ceil(narrowest*1e3), paper.Name, paper.Width*1e3)}
 	}
 	shapes = turnedBy(shapes, angle)
 	box := bounds(shapes)
@@ -134,6 +138,32 @@ func (p *pen) roll(shapes []shape, paper Paper) error {
 	for _, s := range shapes {
 		p.draw(s.placed(place), styles[s.layer])
 	}
-	p.write(p.fit("for "+paper.Name+"   print at 100 %, measure the squares first", 3e-3, paper.Width-sides), 3e-3, r2.Vec{X: margin, Y: margin}, 0, 0, "")
+	told := "for " + paper.Name + "   print at 100 %, measure the squares first"
+	p.write(p.fit(told, 3e-3, paper.Width-sides), 3e-3, r2.Vec{X: margin, Y: margin})
 	return nil
+}
+
+// WriteSVG writes the drawing at true size, one unit of it a millimetre, one group a layer.
+// Arcs are kept as arcs. The error is an [*Error] or a [*ReachError] for what cannot be drawn.
+func (d Drawing) WriteSVG(w io.Writer, units quantity.System) error {
+	shapes, err := d.laid(units, true)
+	if err != nil {
+		return err
+	}
+	box := bounds(shapes)
+	corner := r2.Sub(box.Min, r2.Vec{X: margin, Y: margin})
+	s := scene.Scene{
+		Width: 1e3 * (box.Size().X + 2*margin), Height: 1e3 * (box.Size().Y + 2*margin),
+		Title: d.name(newFace()), Decimals: 4,
+	}
+	for _, layer := range layers {
+		group := scene.Group{Name: string(layer), Pen: styles[layer]}
+		for _, each := range shapes {
+			if each.layer == layer {
+				group.Add(each.placed(func(p r2.Vec) r2.Vec { return r2.Sub(p, corner) }).onPaper()...)
+			}
+		}
+		s.Add(group)
+	}
+	return s.WriteSVG(w)
 }

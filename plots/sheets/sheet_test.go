@@ -1,11 +1,13 @@
-package plots
+package sheets
 
 import (
+	"bytes"
 	"regexp"
 	"strconv"
 	"strings"
 	"testing"
 
+	"rockerwright/plots/scene"
 	"rockerwright/sim/quantity"
 )
 
@@ -15,12 +17,12 @@ import (
 func TestSheets(t *testing.T) {
 	for _, tt := range []struct {
 		name        string
-		picture     func(quantity.System) Picture
+		picture     func(quantity.System) scene.Picture
 		first, last int
-	}{{"person", PersonSheet, 1, 9}, {"piece", PieceSheet, 10, 36}} {
+	}{{"person", Person, 1, 9}, {"piece", Piece, 10, 36}} {
 		for _, units := range []quantity.System{quantity.Inch, quantity.Metric} {
-			svg, pdf := drawn(t, tt.picture(units), SVG), drawn(t, tt.picture(units), PDF)
-			if again := drawn(t, tt.picture(units), SVG); again != svg {
+			svg, pdf := drawn(t, tt.picture(units), scene.SVG), drawn(t, tt.picture(units), scene.PDF)
+			if again := drawn(t, tt.picture(units), scene.SVG); again != svg {
 				t.Errorf("%s: two drawings differ", tt.name)
 			}
 			size := [...]string{quantity.Inch: `width="215.9mm" height="279.4mm"`, quantity.Metric: `width="210mm" height="297mm"`}[units]
@@ -81,4 +83,14 @@ func millimetres(t *testing.T, text string) float64 {
 		t.Fatal(err)
 	}
 	return x
+}
+
+// drawn returns a picture's bytes.
+func drawn(t *testing.T, p scene.Picture, f scene.Format) string {
+	t.Helper()
+	var b bytes.Buffer
+	if err := p.Draw(&b, f); err != nil {
+		t.Fatal(err)
+	}
+	return b.String()
 }

@@ -1,10 +1,11 @@
-package plots
+package view
 
 import (
 	"bytes"
 	"sync"
 	"testing"
 
+	"rockerwright/plots/scene"
 	"rockerwright/sim/check"
 )
 
@@ -15,9 +16,9 @@ func TestDrawnAtOnce(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	drawn := func(p Picture) []byte {
+	drawn := func(p scene.Picture) []byte {
 		var b bytes.Buffer
-		if err := p.Draw(&b, PDF); err != nil {
+		if err := p.Draw(&b, scene.PDF); err != nil {
 			t.Error(err)
 		}
 		return b.Bytes()

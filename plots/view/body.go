@@ -1,4 +1,4 @@
-package plots
+package view
 
 import (
 	"math"
@@ -6,6 +6,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body/person"
+	"rockerwright/plots/scene"
 	"rockerwright/rocker"
 	"rockerwright/sim/check"
 )
@@ -45,20 +46,20 @@ func (p pose) place(q r2.Vec) r2.Vec {
 	return r2.Rotate(flat, p.slope, r2.Vec{})
 }
 
-// figure draws a person from the joints: limbs as lines, the head as a ring between the
+// Figure draws a person from the joints: limbs as lines, the head as a ring between the
 // top of the head and the chin. place turns a joint into a point of the paper.
-func (p pen) figure(j person.Joints, place func(r2.Vec) r2.Vec) []shape {
+func Figure(p scene.Pen, j person.Joints, place func(r2.Vec) r2.Vec) []scene.Shape {
 	top, chin := place(j.Vertex), place(j.Chin)
-	return []shape{
-		p.line(placed([]r2.Vec{j.Neck, j.Hip, j.Knee, j.Ankle}, place)...),
-		p.line(placed([]r2.Vec{j.Heel, j.Ankle, j.Toe, j.Heel}, place)...),
-		p.line(placed([]r2.Vec{j.Shoulder, j.Elbow, j.Wrist, j.Fingertip}, place)...),
-		p.ring(r2.Scale(0.5, r2.Add(top, chin)), 0.45*r2.Norm(r2.Sub(top, chin))),
+	return []scene.Shape{
+		p.Line(scene.Placed([]r2.Vec{j.Neck, j.Hip, j.Knee, j.Ankle}, place)...),
+		p.Line(scene.Placed([]r2.Vec{j.Heel, j.Ankle, j.Toe, j.Heel}, place)...),
+		p.Line(scene.Placed([]r2.Vec{j.Shoulder, j.Elbow, j.Wrist, j.Fingertip}, place)...),
+		p.Ring(r2.Scale(0.5, r2.Add(top, chin)), 0.45*r2.Norm(r2.Sub(top, chin))),
 	}
 }
 
-// sitterOf returns the balance point of a person of numbers alone, from the load's and the empty piece's, and
-// the radius of the ring that stands for the person, m: that of a body of the person's mass, drawn small.
+// sitterOf returns the balance point of a person who is given by mass and centre alone, from those of the load and of
+// the empty piece, and the radius of the ring that is drawn for the person, m, which grows with the mass.
 func sitterOf(l, empty *check.Load) (at r2.Vec, radius float64) {
 	whole, alone := l.Rig.Body, empty.Rig.Body
 	mass := whole.Mass - alone.Mass
@@ -67,16 +68,18 @@ func sitterOf(l, empty *check.Load) (at r2.Vec, radius float64) {
 }
 
 // balancePoint draws the usual sign of a centre of mass: a disc with two quarters dark.
-func (p pen) balancePoint(at r2.Vec) []shape {
+func balancePoint(p scene.Pen, at r2.Vec) []scene.Shape {
 	const radius = 2.0
-	shapes := []shape{pen{colour: p.colour, width: 0.4}.ring(at, radius).filled(white)}
+	shapes := []scene.Shape{scene.Pen{Colour: p.Colour, Width: 0.4}.Ring(at, radius).Filled(scene.White)}
 	for _, start := range []float64{0, math.Pi} {
 		quarter := []r2.Vec{at}
 		for i := range 9 {
 			sin, cos := math.Sincos(start + float64(i)*math.Pi/16)
 			quarter = append(quarter, r2.Add(at, r2.Vec{X: radius * cos, Y: radius * sin}))
 		}
-		shapes = append(shapes, pen{}.line(quarter...).round().filled(p.colour))
+		shapes = append(shapes, scene.Pen{}.Line(quarter...).Round().Filled(p.Colour))
 	}
 	return shapes
 }
+
+func inDegrees(x float64) float64 { return x * 180 / math.Pi }

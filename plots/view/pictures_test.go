@@ -1,4 +1,4 @@
-package plots
+package view
 
 import (
 	"bytes"
@@ -14,6 +14,8 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body"
+	"rockerwright/plots"
+	"rockerwright/plots/scene"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
@@ -25,32 +27,39 @@ const inch = 0.0254
 // designs are pieces of every sort, the odd ones among them.
 func designs() map[string]piece.Design {
 	chair := piece.Design{
-		Title:   "Reading chair",
-		Rocker:  piece.Rocker{Radius: 42 * inch, Nose: 17 * inch, Tail: 24 * inch},
-		Seat:    piece.Seat{Front: 16.5 * inch, Rear: 15.875 * inch, Depth: 18 * inch, Width: 20 * inch, Behind: 7 * inch},
-		Back:    piece.Back{Recline: 0.26, Height: 28 * inch},
-		Arms:    piece.Arms{Height: 8 * inch},
-		Piece:   piece.Piece{Mass: 12},
-		Sitters: []piece.Sitter{{Name: "owner", Mass: 82, Sitting: piece.Place{Ahead: 0.17, Above: 0.23}, LyingBack: piece.Place{Ahead: 0.13, Above: 0.22}}},
+		Title:  "Reading chair",
+		Rocker: piece.Rocker{Radius: 42 * inch, Nose: 17 * inch, Tail: 24 * inch},
+		Seat:   piece.Seat{Front: 16.5 * inch, Rear: 15.875 * inch, Depth: 18 * inch, Width: 20 * inch, Behind: 7 * inch},
+		Back:   piece.Back{Recline: 0.26, Height: 28 * inch},
+		Arms:   piece.Arms{Height: 8 * inch},
+		Piece:  piece.Piece{Mass: 12},
+		Sitters: []piece.Sitter{{Name: "owner", Mass: 82, Sitting: piece.Place{Ahead: 0.17, Above: 0.23},
+			LyingBack: piece.Place{Ahead: 0.13, Above: 0.22}}},
 	}
 	cradle := piece.Design{
 		Title: "Cradle", Kind: piece.Cradle, Units: quantity.Metric,
-		Rocker:  piece.Rocker{Radius: 0.86, Nose: 0.33, Tail: 0.33},
-		Parts:   []piece.Part{{Shape: piece.Box, Length: 0.45, Height: 0.3, Mass: 6, At: r2.Vec{Y: 0.2}}, {Shape: piece.Cone, Diameter: 0.03, TopDiameter: 0.05, Height: 0.2, Mass: 1, At: r2.Vec{Y: 0.1}}, {Shape: piece.Point, Mass: 1, At: r2.Vec{X: 0.1, Y: 0.1}}},
+		Rocker: piece.Rocker{Radius: 0.86, Nose: 0.33, Tail: 0.33},
+		Parts: []piece.Part{
+			{Shape: piece.Box, Length: 0.45, Height: 0.3, Mass: 6, At: r2.Vec{Y: 0.2}},
+			{Shape: piece.Cone, Diameter: 0.03, TopDiameter: 0.05, Height: 0.2, Mass: 1, At: r2.Vec{Y: 0.1}},
+			{Shape: piece.Point, Mass: 1, At: r2.Vec{X: 0.1, Y: 0.1}},
+		},
 		Sitters: []piece.Sitter{{Name: "newborn", Mass: 3.5, Inertia: 0.01, Centre: r2.Vec{Y: 0.17}}},
 	}
 	bare := piece.Design{Rocker: piece.Rocker{Radius: 1, Nose: 0.4, Tail: 0.4}, Body: body.Body{Mass: 10, Centre: r2.Vec{Y: 0.5}, Inertia: 1}}
 	neutral, fallen, flat, hostile, slope := bare, bare, bare, chair, chair
 	neutral.Body.Centre.Y = 1
 	fallen.Body.Centre.Y = 1.4
-	flat.Rocker = piece.Rocker{Nose: 0.4, Arcs: []piece.Arc{{Radius: 1, Length: 0.3}, {Flat: 0.2}, {Radius: -0.8, Length: 0.1}, {Radius: 1, Length: 0.2}}}
+	flat.Rocker = piece.Rocker{Nose: 0.4,
+		Arcs: []piece.Arc{{Radius: 1, Length: 0.3}, {Flat: 0.2}, {Radius: -0.8, Length: 0.1}, {Radius: 1, Length: 0.2}}}
 	hostile.Title = `<script>alert("x")</script>` + strings.Repeat("🪑\u202e&", 5000)
 	slope.Floor.Slope = 0.05
-	return map[string]piece.Design{"chair": chair, "cradle": cradle, "bare": bare, "neutral": neutral, "fallen": fallen, "flat": flat, "hostile": hostile, "slope": slope}
+	return map[string]piece.Design{"chair": chair, "cradle": cradle, "bare": bare, "neutral": neutral,
+		"fallen": fallen, "flat": flat, "hostile": hostile, "slope": slope}
 }
 
 // drawn returns a picture's bytes.
-func drawn(t *testing.T, p Picture, f Format) string {
+func drawn(t *testing.T, p scene.Picture, f scene.Format) string {
 	t.Helper()
 	var b bytes.Buffer
 	if err := p.Draw(&b, f); err != nil {
@@ -68,7 +77,7 @@ func TestPictures(t *testing.T) {
 			t.Fatalf("%s: %v", name, err)
 		}
 		for _, p := range Pictures(r) {
-			svg := drawn(t, p, SVG)
+			svg := drawn(t, p, scene.SVG)
 			if _, err := io.ReadAll(decoder(svg)); err != nil {
 				t.Errorf("%s, %s: not well-formed: %v", name, p.Name, err)
 			}
@@ -77,14 +86,14 @@ func TestPictures(t *testing.T) {
 					t.Errorf("%s, %s: holds %q", name, p.Name, bad)
 				}
 			}
-			if svg != drawn(t, p, SVG) {
+			if svg != drawn(t, p, scene.SVG) {
 				t.Errorf("%s, %s: not the same twice", name, p.Name)
 			}
 			if len(svg) > 200_000 {
 				t.Errorf("%s, %s: %d bytes", name, p.Name, len(svg))
 			}
-			pdf := drawn(t, p, PDF)
-			if !strings.HasPrefix(pdf, "%PDF-") || pdf != drawn(t, p, PDF) {
+			pdf := drawn(t, p, scene.PDF)
+			if !strings.HasPrefix(pdf, "%PDF-") || pdf != drawn(t, p, scene.PDF) {
 				t.Errorf("%s, %s: no PDF, or not the same twice", name, p.Name)
 			}
 			if p.Alt == "" || strings.Contains(p.Alt, "NaN") {
@@ -124,8 +133,9 @@ func TestSideViewGroups(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	svg := drawn(t, SideView(r), SVG)
-	for _, id := range []string{"floor", "rocker-edge", "piece-empty", "rocker-seated", "piece-seated", "person-seated", "centre-edge", "marks", "title", "label-edge", "label-empty", "label-seated", "scale"} {
+	svg := drawn(t, SideView(r), scene.SVG)
+	for _, id := range []string{"floor", "rocker-edge", "piece-empty", "rocker-seated", "piece-seated", "person-seated",
+		"centre-edge", "marks", "title", "label-edge", "label-empty", "label-seated", "scale"} {
 		if strings.Count(svg, `<g id="`+id+`">`) != 1 {
 			t.Errorf("group %s is not there once", id)
 		}
@@ -173,7 +183,7 @@ func TestLabelsAreOnThePage(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, found := range number.FindAllStringSubmatch(drawn(t, SideView(r), SVG), -1) {
+		for _, found := range number.FindAllStringSubmatch(drawn(t, SideView(r), scene.SVG), -1) {
 			if x, err := strconv.ParseFloat(found[1], 64); err != nil || x < 0 || x > viewWidth {
 				t.Errorf("%s: something stands at x = %s mm", name, found[1])
 			}
@@ -188,7 +198,7 @@ func BenchmarkPictures(b *testing.B) {
 	}
 	for b.Loop() {
 		for _, p := range Pictures(r) {
-			if err := p.Draw(io.Discard, SVG); err != nil {
+			if err := p.Draw(io.Discard, scene.SVG); err != nil {
 				b.Fatal(fmt.Errorf("%s: %w", p.Name, err))
 			}
 		}
@@ -201,11 +211,11 @@ func TestTraces(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, p := range Traces(r) {
-		if a, b := drawn(t, p, SVG), drawn(t, p, SVG); a != b || len(a) < 5000 || strings.Contains(a, "NaN") {
+	for _, p := range plots.OfMotion(r) {
+		if a, b := drawn(t, p, scene.SVG), drawn(t, p, scene.SVG); a != b || len(a) < 5000 || strings.Contains(a, "NaN") {
 			t.Errorf("%s: %d bytes, %d the second time", p.Name, len(a), len(b))
 		}
-		if pdf := drawn(t, p, PDF); !strings.HasPrefix(pdf, "%PDF") {
+		if pdf := drawn(t, p, scene.PDF); !strings.HasPrefix(pdf, "%PDF") {
 			t.Errorf("%s is no PDF", p.Name)
 		}
 	}

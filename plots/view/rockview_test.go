@@ -1,4 +1,4 @@
-package plots
+package view
 
 import (
 	"bytes"
@@ -8,9 +8,10 @@ import (
 	"strings"
 	"testing"
 
-	"rockerwright/sim/trial"
-
 	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/plots/scene"
+	"rockerwright/sim/trial"
 )
 
 // rockings are motions of every sort of piece that stands.
@@ -61,8 +62,9 @@ func TestSamplesMoveThePiece(t *testing.T) {
 		list, _ := instants(r)
 		least, most := between(list)
 		reach := []ghost{{load: r.Load, tilt: least}, {load: r.Load, tilt: most}}
-		view := frameOf(r.Report, append(reach, ghosts...), area{width: viewWidth - panelWide, high: rockingHigh, least: rockingLeast, top: rockingTop, low: rockingLow})
-		every, rows := samplesIn(t, drawn(t, RockingView(r), SVG))
+		room := area{width: viewWidth - panelWide, high: rockingHigh, least: rockingLeast, top: rockingTop, low: rockingLow}
+		view := frameOf(r.Report, append(reach, ghosts...), room)
+		every, rows := samplesIn(t, drawn(t, RockingView(r), scene.SVG))
 		if len(rows) < 100 {
 			t.Errorf("%s: %d samples", name, len(rows))
 		}
@@ -72,7 +74,8 @@ func TestSamplesMoveThePiece(t *testing.T) {
 			at, rest := poseAt(r.Report.Edge, tilt, slope), poseAt(r.Report.Edge, r.Load.Balance.Rest.Tilt, slope)
 			for _, q := range []r2.Vec{r.Report.Edge.Nose(), r.Report.Edge.Tail(), r.Load.Rig.Body.Centre} {
 				moved := r2.Add(r2.Rotate(view.svg(rest.place(q)), rows[i][2]*math.Pi/180, r2.Vec{}), r2.Vec{X: rows[i][0], Y: rows[i][1]})
-				if off := r2.Norm(r2.Sub(moved, view.svg(at.place(q)))); off > 0.012 { // hundredths of a mm in x and y, thousandths of a degree at 200 mm
+				// hundredths of a mm in x and y, thousandths of a degree at 200 mm
+				if off := r2.Norm(r2.Sub(moved, view.svg(at.place(q)))); off > 0.012 {
 					t.Errorf("%s, sample %d: a point is %.3f mm off", name, i, off)
 				}
 			}
@@ -88,12 +91,12 @@ func TestSamplesMoveThePiece(t *testing.T) {
 // part of a page has nothing that two pictures could share or a page forbid.
 func TestRockingViews(t *testing.T) {
 	for name, r := range rockings(t) {
-		for _, p := range []Picture{RockingView(r), NarrowRockingView(r)} {
-			svg := drawn(t, p, SVG)
-			if svg != drawn(t, p, SVG) || strings.Contains(svg, "NaN") || strings.Contains(svg, "<script") {
+		for _, p := range []scene.Picture{RockingView(r), NarrowRockingView(r)} {
+			svg := drawn(t, p, scene.SVG)
+			if svg != drawn(t, p, scene.SVG) || strings.Contains(svg, "NaN") || strings.Contains(svg, "<script") {
 				t.Errorf("%s: not whole, or not the same twice", name)
 			}
-			if !strings.HasPrefix(drawn(t, p, PDF), "%PDF-") {
+			if !strings.HasPrefix(drawn(t, p, scene.PDF), "%PDF-") {
 				t.Errorf("%s: no PDF", name)
 			}
 			for _, found := range number.FindAllStringSubmatch(svg, -1) {
@@ -116,7 +119,8 @@ func TestRockingViews(t *testing.T) {
 			if !strings.HasPrefix(page, "<svg ") || !strings.Contains(page, ` role="img"`) || !strings.Contains(page, ` aria-label="`) {
 				t.Errorf("%s, %s: as part of a page it begins %.80s", name, p.Name, page)
 			}
-			if found := regexp.MustCompile(`\s(id|style|on\w+)=`).FindString(regexp.MustCompile(`(aria-label="[^"]*")|>[^<]*<`).ReplaceAllString(page, "><")); found != "" {
+			tags := regexp.MustCompile(`(aria-label="[^"]*")|>[^<]*<`).ReplaceAllString(page, "><")
+			if found := regexp.MustCompile(`\s(id|style|on\w+)=`).FindString(tags); found != "" {
 				t.Errorf("%s, %s: as part of a page it has %q", name, p.Name, found)
 			}
 		}

@@ -6,13 +6,13 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 )
 
-// A yard is the ground on which a drawing is laid out: what stands there already, and
-// whether a box is clear of it.
-type yard struct {
-	ruler  *ruler
-	list   []shape
-	walls  [][2]r2.Vec // all that stands there, in short straight lines
-	fences [][]r2.Vec  // the closed outlines
+// A layout is a drawing that is being laid out: what stands on it already, and whether a box
+// is clear of it.
+type layout struct {
+	face     face
+	list     []shape
+	edges    [][2]r2.Vec // of all that stands there, in short straight lines
+	outlines [][]r2.Vec  // the closed ones of the part
 }
 
 // A rect is a box at any angle.
@@ -21,31 +21,31 @@ type rect struct {
 	angle        float64
 }
 
-// add puts shapes on the yard.
-func (y *yard) add(shapes ...shape) {
+// add puts shapes on the drawing.
+func (l *layout) add(shapes ...shape) {
 	for _, s := range shapes {
-		y.list = append(y.list, s)
+		l.list = append(l.list, s)
 		points := s.spots(4e-3)
 		if s.text != "" { // its box and its diagonals, so that nothing small hides inside
 			c := s.corners()
 			points = []r2.Vec{c[0], c[1], c[2], c[3], c[0], c[2], c[3], c[1]}
 		}
 		for i := 1; i < len(points); i++ {
-			y.walls = append(y.walls, [2]r2.Vec{points[i-1], points[i]})
+			l.edges = append(l.edges, [2]r2.Vec{points[i-1], points[i]})
 		}
 		if s.layer == Outline && s.path.Closed {
-			y.fences = append(y.fences, points)
+			l.outlines = append(l.outlines, points)
 		}
 	}
 }
 
 // inside reports whether a point is inside the outlines: a ray from it crosses them an odd
 // number of times.
-func (y *yard) inside(p r2.Vec) bool {
+func (l *layout) inside(p r2.Vec) bool {
 	odd := false
-	for _, fence := range y.fences {
-		for i, a := range fence {
-			b := fence[(i+1)%len(fence)]
+	for _, outline := range l.outlines {
+		for i, a := range outline {
+			b := outline[(i+1)%len(outline)]
 			if (a.Y > p.Y) != (b.Y > p.Y) && p.X < a.X+(p.Y-a.Y)/(b.Y-a.Y)*(b.X-a.X) {
 				odd = !odd
 			}
@@ -55,11 +55,11 @@ func (y *yard) inside(p r2.Vec) bool {
 }
 
 // clear reports whether nothing stands in a box, or nearer to it than gap.
-func (y *yard) clear(b rect, gap float64) bool {
+func (l *layout) clear(b rect, gap float64) bool {
 	s, c := math.Sincos(-b.angle)
 	half := r2.Vec{X: b.half.X + gap, Y: b.half.Y + gap}
 	reach := r2.Norm(half)
-	for i, w := range y.walls {
+	for i, w := range l.edges {
 		p, q := r2.Sub(w[0], b.middle), r2.Sub(w[1], b.middle)
 		if min(p.X, q.X) > reach || max(p.X, q.X) < -reach || min(p.Y, q.Y) > reach || max(p.Y, q.Y) < -reach {
 			continue
@@ -67,7 +67,7 @@ func (y *yard) clear(b rect, gap float64) bool {
 		p = r2.Vec{X: c*p.X - s*p.Y, Y: s*p.X + c*p.Y}
 		q = r2.Vec{X: c*q.X - s*q.Y, Y: s*q.X + c*q.Y}
 		if crosses(p, q, half) {
-			y.walls[0], y.walls[i] = y.walls[i], y.walls[0] // the next box is near by, and the same wall is in its way, mostly
+			l.edges[0], l.edges[i] = l.edges[i], l.edges[0] // the next box is near by, and the same edge is in its way, mostly
 			return false
 		}
 	}
@@ -79,14 +79,14 @@ func (y *yard) clear(b rect, gap float64) bool {
 func crosses(p, q, half r2.Vec) bool {
 	from, to := 0.0, 1.0
 	for _, axis := range [2][3]float64{{p.X, q.X - p.X, half.X}, {p.Y, q.Y - p.Y, half.Y}} {
-		at, way, side := axis[0], axis[1], axis[2]
-		if way == 0 {
+		at, run, side := axis[0], axis[1], axis[2]
+		if run == 0 {
 			if math.Abs(at) > side {
 				return false
 			}
 			continue
 		}
-		a, b := (-side-at)/way, (side-at)/way
+		a, b := (-side-at)/run, (side-at)/run
 		from, to = max(from, min(a, b)), min(to, max(a, b))
 	}
 	return from <= to
@@ -104,8 +104,10 @@ func around(half r2.Vec, points ...r2.Vec) []rect {
 	var list []rect
 	for _, at := range points {
 		for gap := 6e-3; gap < 40e-3; gap += 4e-3 {
-			for _, way := range []r2.Vec{{Y: 1}, {Y: -1}, {X: 1, Y: 1}, {X: 1, Y: -1}, {X: 1}, {X: -1, Y: 1}, {X: -1, Y: -1}, {X: -1}} {
-				off := r2.Vec{X: way.X * (half.X + gap), Y: way.Y * (half.Y + gap)}
+			for _, side := range []r2.Vec{
+				{Y: 1}, {Y: -1}, {X: 1, Y: 1}, {X: 1, Y: -1}, {X: 1}, {X: -1, Y: 1}, {X: -1, Y: -1}, {X: -1},
+			} {
+				off := r2.Vec{X: side.X * (half.X + gap), Y: side.Y * (half.Y + gap)}
 				list = append(list, rect{middle: r2.Add(at, off), half: half})
 			}
 		}
@@ -115,14 +117,14 @@ func around(half r2.Vec, points ...r2.Vec) []rect {
 
 // beside returns places for a box along a line on both its sides, then across its ends.
 func beside(half, from, to r2.Vec) []rect {
-	way := r2.Sub(to, from)
-	angle, _ := upright(math.Atan2(way.Y, way.X))
+	run := r2.Sub(to, from)
+	angle, _ := upright(math.Atan2(run.Y, run.X))
 	up := along(angle + math.Pi/2)
 	var list []rect
 	for gap := 2.5e-3; gap < 12e-3; gap += 3e-3 {
 		for _, share := range []float64{0.5, 0.3, 0.7, 0.15, 0.85} {
 			for _, side := range []float64{1, -1} {
-				middle := r2.Add(from, r2.Scale(share, way))
+				middle := r2.Add(from, r2.Scale(share, run))
 				list = append(list, rect{r2.Add(middle, r2.Scale(side*(half.Y+gap), up)), half, angle})
 			}
 		}
@@ -130,22 +132,22 @@ func beside(half, from, to r2.Vec) []rect {
 	return list
 }
 
-// lay puts items on the yard, then what they want to have written beside them. The error is an [*Error] or a
+// lay puts items on the drawing, then what they want to have written beside them. The error is an [*Error] or a
 // [*ReachError] for what cannot be drawn.
-func (y *yard) lay(items []Item) error {
+func (l *layout) lay(items []Item) error {
 	labels := make([]label, len(items))
 	for i, item := range items {
 		var list []shape
-		list, labels[i] = item.shapes(y.ruler)
+		list, labels[i] = item.shapes(l.face)
 		for _, s := range list {
 			if err := s.check(); err != nil {
 				return err
 			}
 		}
-		y.add(list...)
+		l.add(list...)
 	}
-	for _, l := range labels {
-		if err := y.put(l); err != nil {
+	for _, what := range labels {
+		if err := l.put(what); err != nil {
 			return err
 		}
 	}
@@ -155,20 +157,20 @@ func (y *yard) lay(items []Item) error {
 // put writes a label at the first of its places that is clear, of these inside the outline
 // rather than outside, for what is cut off is lost; but what stands outside is named outside.
 // Where none is clear it takes the first.
-func (y *yard) put(l label) error {
-	text := y.ruler.fit(l.text, lettering, widest/2)
+func (l *layout) put(what label) error {
+	text := l.face.fit(what.text, lettering, widest/2)
 	if text == "" {
 		return nil
 	}
-	width := y.ruler.width(text, lettering)
-	places := l.places(r2.Vec{X: width / 2, Y: lettering * 1.35 / 2})
-	within := l.of == nil || y.inside(*l.of)
+	width := l.face.width(text, lettering)
+	places := what.places(r2.Vec{X: width / 2, Y: lettering * 1.35 / 2})
+	within := what.of == nil || l.inside(*what.of)
 	best, found := places[0], false
 	for _, p := range places {
-		if !y.clear(rect{p.middle, r2.Vec{X: width / 2, Y: lettering * 0.7}, p.angle}, 1e-3) {
+		if !l.clear(rect{p.middle, r2.Vec{X: width / 2, Y: lettering * 0.7}, p.angle}, 1e-3) {
 			continue
 		}
-		right := y.inside(p.middle) == within
+		right := l.inside(p.middle) == within
 		if right || !found {
 			best, found = p, true
 		}
@@ -178,6 +180,6 @@ func (y *yard) put(l label) error {
 	}
 	base := r2.Sub(best.middle, r2.Scale(0.4*lettering, along(best.angle+math.Pi/2)))
 	written := shape{layer: Texts, text: text, at: base, height: lettering, width: width, angle: best.angle, flips: true}
-	y.add(written)
+	l.add(written)
 	return written.check()
 }

@@ -1,0 +1,135 @@
+package plots
+
+import (
+	"cmp"
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"gonum.org/v1/plot/plotter"
+
+	"rockerwright/plots/scene"
+	"rockerwright/sim"
+	"rockerwright/sim/quantity"
+)
+
+// RightingArm draws the righting arms of loads against the tilt: the rest is a dot, the tilts at which a load goes
+// over are rings. An arm is drawn at each whole degree up to five beyond where the load goes over, or of one that
+// does not go over to both sides 45 to both. It panics for a rig whose arm is no number.
+func (c Chart) RightingArm(loads ...Load) scene.Picture {
+	one := quantity.One(quantity.Length, c.Units)
+	k := curves{
+		title: c.title("what brings it back"),
+		x:     "tilt from as drawn, degrees, + " + c.back() + " (dot: rest; ring: goes over)",
+		y:     "righting arm, " + quantity.Unit(quantity.Length, c.Units),
+		low:   plotter.XY{X: math.Inf(1)}, high: plotter.XY{X: math.Inf(-1)},
+	}
+	for _, tilt := range c.Marks {
+		k.lines = append(k.lines, inDegrees(tilt))
+	}
+	var alt []string
+	for i, l := range loads {
+		s := series{label: scene.Cut(l.Label, longestLabel), line: lineOf(i)}
+		first, last := l.degrees()
+		for n := first; n <= last; n++ {
+			arm, _ := l.Rig.Righting(float64(n) * quantity.Deg)
+			at := plotter.XY{X: float64(n), Y: arm / one}
+			s.points = append(s.points, at)
+			if !l.RunsOff {
+				k.reach(at)
+			}
+		}
+		said := fmt.Sprintf(": %s", l.Balance.Outcome)
+		if b := l.Balance; b.Outcome == sim.Rocks {
+			s.dots = plotter.XYs{{X: inDegrees(b.Rest.Tilt)}}
+			for _, m := range []sim.Margin{b.Forward, b.Back} {
+				if m.Exists() {
+					s.rings = append(s.rings, plotter.XY{X: inDegrees(m.Tip)})
+				}
+			}
+			said = fmt.Sprintf(" rests at %s and goes over at %s and %s",
+				c.Sided(b.Rest.Tilt), c.Sided(b.Back.Tip), c.Sided(b.Forward.Tip))
+		}
+		alt = append(alt, scene.Cut(l.Label, longestTold)+said)
+		k.curves = append(k.curves, s)
+	}
+	for i := range k.curves {
+		k.curves[i].keepWithin(k.low, k.high)
+	}
+	k.spread()
+	return k.picture("righting arm", "Righting arm against tilt. "+strings.Join(alt, "; ")+".")
+}
+
+// degrees returns between which tilts the righting arm is drawn.
+func (l Load) degrees() (first, last int) {
+	if l.First != 0 || l.Last != 0 {
+		return l.First, l.Last
+	}
+	b := l.Balance
+	if !b.Forward.Exists() || !b.Back.Exists() {
+		return -45, 45
+	}
+	const beyond = 5
+	forward, back := inDegrees(b.Rest.Tilt-b.Forward.Angle), inDegrees(b.Rest.Tilt+b.Back.Angle)
+	return max(int(math.Floor(forward))-beyond, -179), min(int(math.Ceil(back))+beyond, 179)
+}
+
+// keepWithin leaves out the marks of a curve outside a chart's range, and labels the curve at its highest point
+// inside.
+func (s *series) keepWithin(low, high plotter.XY) {
+	outside := func(p plotter.XY) bool { return p.X < low.X || p.X > high.X || p.Y < low.Y || p.Y > high.Y }
+	s.anchor = high
+	if seen := slices.DeleteFunc(slices.Clone(s.points), outside); len(seen) > 0 {
+		s.anchor = slices.MaxFunc(seen, func(a, b plotter.XY) int { return cmp.Compare(a.Y, b.Y) })
+	}
+	s.dots, s.rings = slices.DeleteFunc(s.dots, outside), slices.DeleteFunc(s.rings, outside)
+}
+
+// Period draws how long one rock takes, there and back, against the tilt from rest at which a load is let go, as far
+// as it comes back; the small rock is a dot. A load without a small rock is told, and not drawn.
+func (c Chart) Period(loads ...Load) scene.Picture {
+	k := curves{
+		title: c.title("time of one rock"),
+		x:     "let go from, degrees from its own rest, + " + c.back() + " (dot: small rock)",
+		y:     "there and back, seconds",
+		low:   plotter.XY{X: -1}, high: plotter.XY{X: 1, Y: 1},
+	}
+	var alt []string
+	for i, l := range loads {
+		small, told := l.Balance.Period, scene.Cut(l.Label, longestTold)
+		if l.Balance.Outcome != sim.Rocks || math.IsNaN(small) {
+			alt = append(alt, told+" has no time of its own")
+			continue
+		}
+		s := series{label: scene.Cut(l.Label, longestLabel), line: lineOf(i),
+			dots: plotter.XYs{{Y: small}}, points: l.periods()}
+		for _, p := range s.points {
+			k.reach(p)
+		}
+		s.anchor = s.points[len(s.points)-1]
+		alt = append(alt, fmt.Sprintf("%s %.1f s for a small rock", told, small))
+		k.curves = append(k.curves, s)
+	}
+	k.high.Y *= 1.05
+	return k.picture("time of a rock", "Time of one rock against release. "+strings.Join(alt, "; ")+".")
+}
+
+// periods returns a load's times at each half degree from which it comes back, up to twice the small rock's.
+func (l Load) periods() plotter.XYs {
+	small := l.Balance.Period
+	points := plotter.XYs{{X: 0, Y: small}}
+	for _, side := range []float64{-1, 1} {
+		for n := 1.0; n <= 360; n++ {
+			period, _ := l.Rig.Period(l.Balance, side*n/2*quantity.Deg)
+			if !(period <= 2*small) {
+				break
+			}
+			points = append(points, plotter.XY{X: side * n / 2, Y: period})
+		}
+		if side < 0 {
+			slices.Reverse(points)
+		}
+	}
+	return points
+}

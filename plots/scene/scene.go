@@ -1,0 +1,80 @@
+package scene
+
+import "gonum.org/v1/gonum/spatial/r2"
+
+// A Scene is a drawing in named groups on a paper: x to the right, y up, mm.
+type Scene struct {
+	Width, Height float64 // of the paper, mm
+	White         bool    // an SVG is white behind everything; else nothing lies there
+	Title         string
+	Alt           string // what it shows, with its numbers; "" where nothing is told besides the title
+	Groups        []Group
+	Decimals      int    // of a millimetre in an SVG; 0 is two
+	Samples       string // of its motion, in an SVG, for the script that moves its groups
+}
+
+// A Group is a part of a scene that can be told apart, and moved as one.
+type Group struct {
+	Name   string
+	Shapes []Shape
+	Pen    Pen     // of the shapes without pen and fill of their own, but texts
+	Clip   *r2.Box // what lies outside is not drawn, mm; nil draws all
+	Moves  Mover
+	Still  bool // out of place, and hidden, while the scene moves
+}
+
+// A Mover is with what a group moves.
+type Mover string
+
+const (
+	WithPiece   Mover = "piece"   // the piece that rolls
+	WithContact Mover = "contact" // where it touches the floor
+	WithTime    Mover = "time"    // the point of a trace
+	WithTilt    Mover = "tilt"    // a level line across charts whose tilts lie one beside the other
+)
+
+// A Shape is a line, an area, a ring or a text.
+type Shape struct {
+	Pen
+	Fill   Colour
+	Points []r2.Vec  // of a line or an area; of a ring its middle, of a text its place, mm
+	Turns  []float64 // of the way to each point, to the left, rad, less than a full turn; nil where all are straight
+	Closed bool      // a line that is led back to its first point
+	Radius float64   // of a ring, mm
+	Text   string
+	Size   float64 // of the text, mm
+	Bold   bool
+	Angle  float64 // of the text's base line, rad
+	Align  Align
+}
+
+// A Pen is how lines are drawn.
+type Pen struct {
+	Colour Colour
+	Width  float64   // mm
+	Dash   []float64 // lengths of lines and gaps, mm; none of a whole line
+	Square bool      // ends and corners are square, else round
+}
+
+// An Align says which part of a text stands at its place, on the base line.
+type Align int
+
+const (
+	Left Align = iota
+	Middle
+	Right
+)
+
+// Add adds groups.
+func (s *Scene) Add(groups ...Group) { s.Groups = append(s.Groups, groups...) }
+
+// Add adds shapes.
+func (g *Group) Add(shapes ...Shape) { g.Shapes = append(g.Shapes, shapes...) }
+
+// pen returns with what a shape of the group is drawn.
+func (g *Group) pen(s Shape) Pen {
+	if s.Pen.Colour == "" && s.Fill == "" {
+		return g.Pen
+	}
+	return s.Pen
+}
