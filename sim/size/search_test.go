@@ -71,3 +71,51 @@ func TestStrayingCosts(t *testing.T) {
 		t.Errorf("as drawn %v, each %v, all %v", costs(q.start), one, costs(all))
 	}
 }
+
+// TestBrakeBehindEveryRest: on a floor that slopes either way the flatter arc begins behind every place on which the
+// piece rests with those who are asked, and within a few degrees of the hindmost.
+func TestBrakeBehindEveryRest(t *testing.T) {
+	for _, slope := range []float64{-3 * degree, 0, 3 * degree} {
+		d := readingChair()
+		d.Floor.Slope, d.Rocker.Tail = slope, d.Rocker.Tail+0.2
+		q, err := ask(d)
+		if err != nil {
+			t.Fatal(err)
+		}
+		s, laid := q.flatterTail(q.start)
+		drawn, answered := q.answer(q.start)
+		if !laid || !answered {
+			t.Fatalf("no brake on %v rad", slope)
+		}
+		least := math.Inf(1) // rolled from a rest to the joint, rad
+		for _, l := range drawn.Loads {
+			if l.Upright() {
+				least = min(least, s.joints[0]/s.radii[0]-max(0, l.Balance.Rest.Tilt-slope))
+			}
+		}
+		if !(least > 1*degree && least < 5*degree) {
+			t.Errorf("on %v rad the brake begins %v degrees behind the hindmost rest", slope, least/degree)
+		}
+	}
+}
+
+// TestSharesOfALine: of a reading 3x + 4y of two errors alike, 9/25 of the variance goes with one and 16/25 with the
+// other, wherever their means lie.
+func TestSharesOfALine(t *testing.T) {
+	rng := rand.New(rand.NewPCG(13, 3))
+	m := &making{varied: make([]Varied, 2), now: noReadings}
+	m.now[Time], m.scale[Time] = 2, 5
+	tally := m.newTally()
+	const chairs = 20000
+	for range chairs {
+		x, y := 1+rng.NormFloat64(), rng.NormFloat64()-2
+		readings := noReadings
+		readings[Time] = 10 + 3*x + 4*y
+		tally.add([]float64{x, y}, readings, []bool{})
+	}
+	s := tally.study(chairs).Spreads[0]
+	// the variances of so many are known to √(2/20000) = 1 %
+	if math.Abs(s.Shares[0]-0.36) > 0.02 || math.Abs(s.Shares[1]-0.64) > 0.03 || s.LeftOver > 1e-6 {
+		t.Errorf("shares %v, left over %v", s.Shares, s.LeftOver)
+	}
+}
