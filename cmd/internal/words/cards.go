@@ -6,8 +6,6 @@ import (
 	"slices"
 	"strings"
 
-	"gonum.org/v1/gonum/spatial/r2"
-
 	"rockerwright/cmd/internal/sheet"
 	"rockerwright/rocker/bench"
 	"rockerwright/sim/layout"
@@ -75,12 +73,12 @@ func station(w wording, stations []bench.Station, i, edges int) []string {
 		names := map[bench.Ending]string{bench.Tip: " tip, ", bench.WoodCorner: " lower corner, ", bench.TopCorner: " top corner, "}
 		label = pick(s.Nose, w.nose, w.tail) + names[s.Ends] + label
 	}
-	height := func(p r2.Vec) string { return pick(s.Ended(p), "–", w.bare(p.Y)) }
-	cells := []string{label, height(s.Floor)}
+	height := func(ended bool, y float64) string { return pick(ended, "–", w.bare(y)) }
+	cells := []string{label, height(s.Ended(s.Floor), s.Floor.Y)}
 	if edges > 2 {
-		cells = append(cells, height(s.Wood))
+		cells = append(cells, height(s.Ended(s.Wood), s.Wood.Y))
 	}
-	return append(cells, height(s.Top))
+	return append(cells, height(s.Ended(s.Top), s.Top.Y))
 }
 
 // Places returns what is written at each station of a pattern: its distance from the low

@@ -102,7 +102,7 @@ func whatIfTable(w wording, t size.Table, most int) *sheet.Table {
 
 // whatIf returns the cells of one row: what is changed, by how much, what that does, and to what it must be held.
 func whatIf(w wording, d piece.Design, r size.Row) []string {
-	name := w.renamed.Replace(labelOf(d, r.Key, r.Label))
+	name := labelOf(d, r.Key, r.Label)
 	if r.Alteration == size.Worn {
 		name += " over " + w.length(size.WornOver)
 	}
