@@ -39,7 +39,8 @@ func TestLabelsNotKeys(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, path := range cases {
-		if args := read(t, path); !strings.Contains(args, "help") && !strings.HasPrefix(args, "new") && !strings.Contains(args, "--json") {
+		args := read(t, path)
+		if !strings.Contains(args, "help") && !strings.HasPrefix(args, "new") && !strings.Contains(args, "--json") {
 			look(path, read(t, filepath.Join(filepath.Dir(path), "stdout")))
 		}
 	}

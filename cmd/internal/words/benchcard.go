@@ -121,7 +121,8 @@ func tipsBlock(w wording, l layout.Layout) sheet.Block {
 		fmt.Sprintf("Low point %s %s. %s tip %s and %s tip %s off the floor; %s tip to tip, %s along the floor edge.",
 			w.length(l.LowPoint()), w.fromCorner, upperFirst(w.nose), w.length(tape.NoseTip), w.tail, w.length(tape.TailTip),
 			w.length(tape.TipToTip), w.length(tape.Edge)),
-		fmt.Sprintf("%s deep at the low point, %s wide; top edge %s", w.length(l.Rocker.Depth), w.length(l.Rocker.Width), top)+
+		fmt.Sprintf("%s deep at the low point, %s wide; top edge %s", w.length(l.Rocker.Depth),
+			w.length(l.Rocker.Width), top)+
 			when(k.Top == piece.Taper, " to %s at the %s and %s at the %s",
 				w.length(cmp.Or(k.NoseDepth, l.Rocker.Depth)), w.noseEnd, w.length(cmp.Or(k.TailDepth, l.Rocker.Depth)), w.tailEnd)+
 			fmt.Sprintf("; %s %s, %s %s", w.noseEnd, ends[k.NoseEnd], w.tailEnd, ends[k.TailEnd])+
@@ -212,7 +213,8 @@ func taken(u units, l layout.Layout) string {
 	}
 	rocker, arms := l.Design.Rocker, l.Design.Arms
 	drawn, _ := l.Design.ArmsOr()
-	texts = given(append(texts, sizes("rockers", size(l.Rocker.Depth, rocker.Depth, "deep"), size(l.Rocker.Width, rocker.Width, "wide")),
+	texts = given(append(texts, sizes("rockers", size(l.Rocker.Depth, rocker.Depth, "deep"),
+		size(l.Rocker.Width, rocker.Width, "wide")),
 		pick(l.ArmsTaken, sizes("arms", size(drawn.Length, arms.Length, "long"), size(drawn.Width, arms.Width, "wide")), ""),
 		when(l.MadeTaken, "rockers %s", pick(l.Made == piece.Laminated, "glued up from strips", "sawn from a board")))...)
 	said := when(len(texts) > 0, "NOT DRAWN, SO TAKEN: %s.", strings.Join(texts, "; "))

@@ -6,8 +6,6 @@ import (
 	"slices"
 	"strings"
 
-	"gonum.org/v1/gonum/spatial/r2"
-
 	"rockerwright/cmd/internal/sheet"
 	"rockerwright/rocker/bench"
 	"rockerwright/sim/layout"
@@ -33,17 +31,20 @@ func StationSheet(l layout.Layout, source string) sheet.Sheet {
 	for i := range max(len(l.Stations), len(l.Chord)) {
 		t.Add(slices.Concat(station(w, l.Stations, i, len(heads)), station(w, l.Chord, i, len(heads)), []string{""})...)
 	}
-	text := "All in " + inUnits(w.units, "inches", "millimetres") + ": how far " + w.fromLow + ", and the heights there. " +
+	text := "All in " + inUnits(w.units, "inches", "millimetres") + ": how far " + w.fromLow +
+		", and the heights there. " +
 		"Over the straight line from tip to tip the low point stands square to it; below zero is under it. " +
 		"A corner is where the wood of an end stops, in a row of its own; a dash, where an edge has ended before."
-	return benchPage(w, l, "stations", source, sheet.Block{Table: t}, sheet.Block{Lines: sheet.Says(text)}, routerBlock(w.units, l))
+	return benchPage(w, l, "stations", source, sheet.Block{Table: t}, sheet.Block{Lines: sheet.Says(text)},
+		routerBlock(w.units, l))
 }
 
 // routerBlock returns the arms of a trammel with a router: from the pin to either side of the
 // bit, which runs outside the wood.
 func routerBlock(u units, l layout.Layout) sheet.Block {
 	cutter := l.Shop.Cutter
-	t := &sheet.Table{Head: []string{"Pin to a " + u.length(cutter) + " bit", "its near side", "its middle", "its far side", ""}}
+	t := &sheet.Table{Head: []string{"Pin to a " + u.length(cutter) + " bit", "its near side", "its middle",
+		"its far side", ""}}
 	add := func(label string, arm bench.Arm) {
 		if arm != (bench.Arm{}) {
 			t.Add(row(u, label, arm.Inside, arm.Middle, arm.Outside)...)
@@ -72,12 +73,12 @@ func station(w wording, stations []bench.Station, i, edges int) []string {
 		names := map[bench.Ending]string{bench.Tip: " tip, ", bench.WoodCorner: " lower corner, ", bench.TopCorner: " top corner, "}
 		label = pick(s.Nose, w.nose, w.tail) + names[s.Ends] + label
 	}
-	height := func(p r2.Vec) string { return pick(s.Ended(p), "–", w.bare(p.Y)) }
-	cells := []string{label, height(s.Floor)}
+	height := func(ended bool, y float64) string { return pick(ended, "–", w.bare(y)) }
+	cells := []string{label, height(s.Ended(s.Floor), s.Floor.Y)}
 	if edges > 2 {
-		cells = append(cells, height(s.Wood))
+		cells = append(cells, height(s.Ended(s.Wood), s.Wood.Y))
 	}
-	return append(cells, height(s.Top))
+	return append(cells, height(s.Ended(s.Top), s.Top.Y))
 }
 
 // Places returns what is written at each station of a pattern: its distance from the low
@@ -121,7 +122,8 @@ func CheckSheet(l layout.Layout, source string) sheet.Sheet {
 			others.Add(numbered(m.Key, w.renamed.Replace(m.Label)), blank, quantity.Unit(m.Kind, w.System))
 		}
 	}
-	return benchPage(w, l, "check sheet", source, sheet.Block{Table: drawn}, risesBlock(w, l), restBlock(w, l), sheet.Block{Table: others})
+	return benchPage(w, l, "check sheet", source, sheet.Block{Table: drawn}, risesBlock(w, l), restBlock(w, l),
+		sheet.Block{Table: others})
 }
 
 // risesBlock returns the five stations for both rockers.
@@ -165,7 +167,8 @@ func restBlock(w wording, l layout.Layout) sheet.Block {
 	}
 	add("seat falls back", "degrees", "", func(r layout.Rest) string { return towards(w, r.SeatFalls) })
 	add("back leans from plumb", "degrees", "", func(r layout.Rest) string { return w.angle(r.BackLeans) })
-	add("ten rocks, there and back", "seconds", "measured.ten_rocks", func(r layout.Rest) string { return seconds(w.units, r.TenRocks) })
+	add("ten rocks, there and back", "seconds", "measured.ten_rocks",
+		func(r layout.Rest) string { return seconds(w.units, r.TenRocks) })
 	add("  let go from this tilt", "degrees", "measured.let_go", func(layout.Rest) string { return w.angle(layout.LetGo) })
 	return sheet.Block{Table: t, Lines: sheet.Says("Ten rocks are worked out without losses; " +
 		"a real floor and the air make them a little longer or fewer.")}

@@ -63,7 +63,8 @@ func Differences(columns [2]Column) []sheet.Line {
 		}
 		return len(said) == n
 	}
-	differ(quantity.Length, a.Tape.TailTip, b.Tape.TailTip, "%s has the higher "+w.tail+" tip: %s against %s off the floor.")
+	differ(quantity.Length, a.Tape.TailTip, b.Tape.TailTip,
+		"%s has the higher "+w.tail+" tip: %s against %s off the floor.")
 	if one, other := a.Seated(), b.Seated(); stand(one, other) {
 		if math.IsNaN(one.SeatFall) || math.IsNaN(other.SeatFall) {
 			differ(quantity.Angle, one.Balance.Rest.Tilt, other.Balance.Rest.Tilt, "%s rests further "+w.Back+": %s against %s.")

@@ -33,7 +33,8 @@ func CutSheet(l layout.Layout, source string) sheet.Sheet {
 	}
 	cubic, feet, weighs := l.Sum()
 	notes := sheet.Says(strips, fmt.Sprintf("Rough wood in all: %.2f board feet, %.4f m³. ", feet, cubic)+
-		pick(weighs > 0, "The parts of a named wood weigh "+mass(w.units, weighs)+" as shaped.", "Name a wood for the mass of a part."),
+		pick(weighs > 0, "The parts of a named wood weigh "+mass(w.units, weighs)+" as shaped.",
+			"Name a wood for the mass of a part."),
 		"Length, width and thickness in "+inUnits(w.units, "inches", "millimetres")+
 			", the grain along the length, which is that of the longest edge; "+
 			"round, shaped and tapered parts as the square they come out of"+string(w.legs)+". Only what is drawn is listed.")
@@ -53,7 +54,8 @@ func CutRemark(l layout.Layout, c layout.Cut) string {
 	w := wordingOf(l.Design)
 	over := list(given(when(c.Wider, "wider than your boards (%s)", w.length(l.Shop.StockWidth)),
 		when(c.Thicker, "thicker than your boards (%s)", w.length(l.Shop.StockThick))))
-	return strings.Join(given(when(c.Seat, "the grain runs front to back"), when(over != "", "rough, it is %s: glue it up", over)), "; ")
+	return strings.Join(given(when(c.Seat, "the grain runs front to back"),
+		when(over != "", "rough, it is %s: glue it up", over)), "; ")
 }
 
 // CutSize writes a size for a spreadsheet: with its unit, "3/4 in", for a bare fraction is taken for a

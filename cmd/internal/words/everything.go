@@ -54,7 +54,8 @@ func everySwing(w wording, r check.Report) []sheet.Block {
 				cells = append(cells, "–")
 				continue
 			}
-			t.Add(from, fmt.Sprintf("%.2f s", s.Period), w.angle(unsigned(s.Reach)), fmt.Sprintf("%.2f", s.Friction), "degrees from rest")
+			t.Add(from, fmt.Sprintf("%.2f s", s.Period), w.angle(unsigned(s.Reach)), fmt.Sprintf("%.2f", s.Friction),
+				"degrees from rest")
 			cells = append(cells, seconds(w.units, s.Period))
 		}
 		all.Add(append(cells, "s")...)
@@ -173,7 +174,8 @@ func bends(w wording, r check.Report) []sheet.Block {
 	var worst []string
 	for _, b := range r.Bending {
 		tip := "the " + pick(b.Tail, w.tail, w.nose) + " tip"
-		t.Mark(b.Across.Most > 1, tip, force(w.units, b.Force), shares(b.Along.Least, b.Along.Most), shares(b.Across.Least, b.Across.Most))
+		t.Mark(b.Across.Most > 1, tip, force(w.units, b.Force), shares(b.Along.Least, b.Along.Most),
+			shares(b.Across.Least, b.Across.Most))
 		worst = append(worst, fmt.Sprintf("%s from %s with the grain %s out",
 			w.length(b.Across.From), tip, w.degrees(b.Across.Grain)))
 	}

@@ -84,7 +84,8 @@ func warning(w wording, a *trial.Answer, f *trial.Finding) sheet.Line {
 			stand = "are not drawn; taken " + takenUnder(f.Beyond.Which) + " they would stand"
 		}
 		return sheet.Wrong(fmt.Sprintf("LEGS: the %s legs %s %s beyond the %s: nothing carries them there. "+
-			"Lengthen the %s, or draw them where they stand: [[leg]] at.", f.Beyond.Which, stand, w.length(f.Beyond.By), end, end))
+			"Lengthen the %s, or draw them where they stand: [[leg]] at.", f.Beyond.Which, stand,
+			w.length(f.Beyond.By), end, end))
 	case b != nil && a.Design.Rocker.Made == piece.Sawn:
 		return wood("a sawn rocker comes at its short grain", f.Who, "on one end", b.Across.Least, b.Across.Most)
 	case b != nil:
@@ -131,5 +132,6 @@ func misfits(u units, a *trial.Answer) string {
 // unfit says by how much one measure is beyond common practice.
 func unfit(u units, f *check.Fit) string {
 	what, _, _ := strings.Cut(f.What, ",")
-	return fmt.Sprintf("%s %s too %s", what, u.length(unsigned(f.Change)), pick(f.Change > 0, off[f.Key][1], off[f.Key][0]))
+	return fmt.Sprintf("%s %s too %s", what, u.length(unsigned(f.Change)),
+		pick(f.Change > 0, off[f.Key][1], off[f.Key][0]))
 }

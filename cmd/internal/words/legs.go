@@ -25,7 +25,9 @@ func legTable(w wording, l layout.Layout, all bool) *sheet.Table {
 		row(label, kind, func(g layout.Leg) string { return w.shop(get(g), kind) })
 	}
 	foot := func(label string, get func(s bench.Standing) float64) {
-		row(label, quantity.Angle, func(g layout.Leg) string { return pick(g.Block != nil, "square", w.angle(get(g.Standing))) })
+		row(label, quantity.Angle, func(g layout.Leg) string {
+			return pick(g.Block != nil, "square", w.angle(get(g.Standing)))
+		})
 	}
 	corner := func(label string, get func(b *bench.Block) float64) {
 		add("  height of its block, "+label+" corner", quantity.Length, func(g layout.Leg) float64 {

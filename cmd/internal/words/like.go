@@ -24,17 +24,20 @@ func Like(l size.Likeness, source string, changes []string, take string) sheet.S
 	if take != "" {
 		last = append(last, sheet.Line{Text: "To save one under a new name:", Type: take})
 	}
-	s := sheet.Sheet{Title: shortName(l.Wanted.Design) + " · like " + shortName(l.OldPiece.Design), Source: source, Blocks: []sheet.Block{
-		{Lines: oldAndNew(w.units, l, changes)}, {Table: table}, {Lines: append(last, sheet.Says(w.disclaimer)...)}}}
+	s := sheet.Sheet{Title: shortName(l.Wanted.Design) + " · like " + shortName(l.OldPiece.Design), Source: source,
+		Blocks: []sheet.Block{
+			{Lines: oldAndNew(w.units, l, changes)}, {Table: table}, {Lines: append(last, sheet.Says(w.disclaimer)...)}}}
 	s = s.Fitted(1, []string{"tip to tip", "  weight must lift", "back leans, " + w.seated, "behind the low point"}, table)
 	var margins []reading
 	for i, load := range l.Wanted.Loads {
 		choose := func(r *check.Balanced) *check.Load { return &r.Loads[min(i, len(r.Loads)-1)] }
 		margins = slices.Concat(margins, []reading{{label: load.Name}},
-			marginOf(w.units, choose, "  "+w.Back, "    lift", back), marginOf(w.units, choose, "  "+w.Forward, "    lift", forward))
+			marginOf(w.units, choose, "  "+w.Back, "    lift", back),
+			marginOf(w.units, choose, "  "+w.Forward, "    lift", forward))
 	}
 	every := sideBySide("", ways("as drawn", l.Wanted, l), 10, margins)
-	s.Blocks = append(s.Blocks, sheet.Block{Title: "Before going over, every load", Table: every, All: true}, ruleTable(w.units, l),
+	s.Blocks = append(s.Blocks, sheet.Block{Title: "Before going over, every load", Table: every, All: true},
+		ruleTable(w.units, l),
 		sheet.Block{Title: "What it assumes", All: true, Lines: sheet.Says(
 			"Where the low point lies under the seat, "+
 				"the heights of the seat and the ratios of the arcs stay as the new piece is drawn; "+

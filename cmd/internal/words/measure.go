@@ -22,7 +22,8 @@ func Measure(f check.Balanced, source string) sheet.Sheet {
 	var blocks []sheet.Block
 	var last []sheet.Line
 	if f.Read != nil {
-		blocks = append(blocks, sheet.Block{Table: values(w.units, f)}, sheet.Block{Lines: sheet.Says(untold(f.Read), better(f))})
+		blocks = append(blocks, sheet.Block{Table: values(w.units, f)},
+			sheet.Block{Lines: sheet.Says(untold(f.Read), better(f))})
 		for _, d := range f.Read.Doubts {
 			last = append(last, doubtful(w.units, d, trial.KindOf(d.Reading)))
 		}
@@ -50,7 +51,8 @@ func values(u units, f check.Balanced) *sheet.Table {
 		units       quantity.System
 	}{
 		{"weight", mass(u, r.Mass.Value), quantity.Mass, r.Mass, u.System},
-		{"balance point, from the low point", u.length(unsigned(r.Ahead.Value)) + pick(r.Ahead.Value < 0, " behind", " ahead"),
+		{"balance point, from the low point", u.length(unsigned(r.Ahead.Value)) + pick(r.Ahead.Value < 0, " behind",
+			" ahead"),
 			quantity.Length, r.Ahead, u.System},
 		{"balance point, over the floor", u.length(r.Above.Value), quantity.Length, r.Above, u.System},
 		{"inertia about it", metricInertia(r.Inertia.Value), quantity.Inertia, r.Inertia, quantity.Metric},

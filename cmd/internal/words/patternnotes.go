@@ -20,7 +20,8 @@ func RockerNotes(l layout.Layout) [][]string {
 			trammel = append(trammel, name+"straight")
 			continue
 		}
-		trammel = append(trammel, fmt.Sprintf("%spivot %s %s, %s up", name, w.length(s.Pivot.X), w.Forward, w.length(s.Pivot.Y)),
+		trammel = append(trammel, fmt.Sprintf("%spivot %s %s, %s up", name, w.length(s.Pivot.X), w.Forward,
+			w.length(s.Pivot.Y)),
 			fmt.Sprintf("%spin to floor edge %s", name, w.length(s.Floor))+when(s.Top > 0, ", to top edge %s", w.length(s.Top)))
 	}
 	trammel = append(trammel, "low point "+w.length(l.LowPoint())+" "+w.Forward)
@@ -128,7 +129,8 @@ func paired(say *phrases, face string) PairWords {
 func PanelNotes(l layout.Layout, p layout.Panel) [][]string {
 	w, s := wordingOf(l.Design), p.Stave
 	return [][]string{{
-		fmt.Sprintf("%d staves of %s, each edge bevelled %s degrees", p.Curve.Staves, w.length(p.Stock), inDegrees(s.Bevel, 1)),
+		fmt.Sprintf("%d staves of %s, each edge bevelled %s degrees", p.Curve.Staves, w.length(p.Stock),
+			inDegrees(s.Bevel, 1)),
 		fmt.Sprintf("%s wide on the hollow face, %s on the round one", w.length(s.Hollow), w.length(s.Round)),
 		fmt.Sprintf("hollow radius %s; %s left after shaping", w.length(p.Curve.Radius), thin(w.units, s.Thick)),
 	}}
@@ -166,7 +168,8 @@ func LaidOut(l layout.Layout, folder string, files []Laid) sheet.Sheet {
 		first = cmp.Or(first, pick(f.Pages > 0, f.Name, ""))
 	}
 	lines := sheet.Says("Print first: "+first+". Then of each pattern its first page alone, at 100 %, not \"fit to page\": "+
-		"measure the two squares on it before you print the rest, and tape from tip to tip when it is glued.", taken(w.units, l))
+		"measure the two squares on it before you print the rest, and tape from tip to tip when it is glued.",
+		taken(w.units, l))
 	if !l.Report.Holds() {
 		lines = append(lines, sheet.Line{Label: "NO:", Bad: true,
 			Text: "a limit does not hold for this design: look at it with rockerwright check before you cut wood."})

@@ -1,6 +1,7 @@
 package words
 
 import (
+	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -76,7 +77,8 @@ func people(u units, r check.Report) []sheet.Block {
 	var others []string
 	for _, one := range r.Somebody {
 		if sizes := one.Person.Sizes; one.Name != owner.Name {
-			others = append(others, brief(one.Name)+" "+quantity.Tall(sizes[person.Stature], u.System)+", "+mass(u, sizes[person.Mass]))
+			others = append(others, fmt.Sprintf("%s %s, %s", brief(one.Name), quantity.Tall(sizes[person.Stature], u.System),
+				mass(u, sizes[person.Mass])))
 		}
 	}
 	return below(sheet.Block{Title: "People", All: true, Table: t},

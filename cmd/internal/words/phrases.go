@@ -179,7 +179,9 @@ func (p *phrases) turned(ways piece.Directions) {
 	p.overForward, p.overBack, p.ahead, p.behind = ways.Forward, ways.Back, ways.Forward, ways.Back
 	p.fromCorner = "from the square corner, " + ways.Forward
 	p.fromLow = "from the low point, " + ways.Forward + " (" + ways.Back + ", below zero)"
-	p.renamed = strings.NewReplacer("backwards", ways.Back, "forwards", ways.Forward, "nose tip", p.nose+" tip", "tail tip", p.tail+" tip",
+	p.renamed = strings.NewReplacer("backwards", ways.Back, "forwards", ways.Forward,
+		"nose tip", p.nose+" tip", "tail tip", p.tail+" tip", "nose, along", p.noseEnd+", along", "tail, along", p.tailEnd+", along",
+		"at the nose", "at the "+p.noseEnd, "at the tail", "at the "+p.tailEnd,
 		"rises to the front", "rises "+ways.Forward, "sitter leans back", "lies further "+ways.Back,
 		"front mark", p.nose+" mark", "rear mark", p.tail+" mark", "the rear one", "the "+p.tail+" one",
 		"front raised", p.nose+" raised", "ahead of the low point", "from the low point, "+ways.Forward)

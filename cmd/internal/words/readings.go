@@ -83,8 +83,10 @@ func rockerOf(w wording, columns []Column) []reading {
 		}
 	}
 	list = append(list,
-		ofPiece(w.nose+" along the curve", w.unit(), func(r *check.Balanced) string { n, _ := r.Edge.Reach(); return w.bare(n) }),
-		ofPiece(w.tail+" along the curve", w.unit(), func(r *check.Balanced) string { _, t := r.Edge.Reach(); return w.bare(t) }))
+		ofPiece(w.nose+" along the curve", w.unit(),
+			func(r *check.Balanced) string { n, _ := r.Edge.Reach(); return w.bare(n) }),
+		ofPiece(w.tail+" along the curve", w.unit(),
+			func(r *check.Balanced) string { _, t := r.Edge.Reach(); return w.bare(t) }))
 	if columns[0].Report.Design.Seat.SlopeKnown() {
 		list = append(list, ofPiece("behind the low point", w.unit(),
 			func(r *check.Balanced) string { return w.bare(r.Design.Seat.Behind) }))
@@ -98,7 +100,8 @@ func rockerOf(w wording, columns []Column) []reading {
 // rocksOf is time and push with the owner at ease, and how near it is to going back.
 func rocksOf(w wording) []reading {
 	return append([]reading{
-		ofLoad((*check.Balanced).Seated, "one rock", "s", func(l *check.Load) string { return fmt.Sprintf("%.2f", l.Balance.Period) }),
+		ofLoad((*check.Balanced).Seated, "one rock", "s",
+			func(l *check.Load) string { return fmt.Sprintf("%.2f", l.Balance.Period) }),
 		ofLoad((*check.Balanced).Seated, "push for one degree", quantity.Unit(quantity.Force, w.System),
 			func(l *check.Load) string { return effort(w.units, l) }),
 	}, marginOf(w.units, (*check.Balanced).Leaning, "before going "+w.Back, "  weight must lift", back)...)

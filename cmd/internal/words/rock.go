@@ -21,8 +21,9 @@ func Rock(r trial.Rocking, source string) sheet.Sheet {
 	last := sheet.Says("The piece and whoever sits in it are one rigid body that rolls without slipping; "+
 		"sliding, a rug's softness and people who move on are outside the model. "+
 		"Shoves last "+seconds(w.units, trial.ShoveTime)+" s (our judgement).", w.disclaimer)
-	return sheet.Sheet{Title: title(&r.Report.Balanced), Source: source, Blocks: slices.Concat(titled("", rocked(w, r)), hardest(w, r),
-		titled("On a slope", slopes(w.units, r)), titled(string(w.marked), cradle(w, r)), besides(w, r), titled("", last))}
+	return sheet.Sheet{Title: title(&r.Report.Balanced), Source: source,
+		Blocks: slices.Concat(titled("", rocked(w, r)), hardest(w, r),
+			titled("On a slope", slopes(w.units, r)), titled(string(w.marked), cradle(w, r)), besides(w, r), titled("", last))}
 }
 
 // hardest returns how hard it was tried.
@@ -67,7 +68,8 @@ func became(w wording, r trial.Rocking) sheet.Line {
 		return sheet.Wrong(letsGo(w.units, t.Last.Tilt, t.Needs, r.Load.Rig.Floor.Friction) +
 			" That is " + over + "; what comes of sliding is outside the model.")
 	case motion.WentOver:
-		return sheet.Wrong("It " + w.renamed.Replace(t.Outcome.String()) + ", " + pick(t.Duration == 0, "at once", over) + ".")
+		return sheet.Wrong("It " + w.renamed.Replace(t.Outcome.String()) + ", " + pick(t.Duration == 0, "at once",
+			over) + ".")
 	case motion.AtRest:
 		return sheet.Line{Text: fmt.Sprintf("It turns %s and is at rest after %.1f s.%s",
 			turns, t.Duration, nearest)}
@@ -162,7 +164,8 @@ func survives(w wording, a trial.Answer) []sheet.Block {
 		case sim.FloorLetsGo:
 			text = letsGo(w.units, f.Tilt, f.Needs, a.Loads[0].Rig.Floor.Friction)
 		}
-		lines = append(lines, sheet.Line{Text: upperFirst(w.renamed.Replace(f.Name)) + ": " + text, Bad: f.Outcome != sim.Rocks})
+		lines = append(lines, sheet.Line{Text: upperFirst(w.renamed.Replace(f.Name)) + ": " + text,
+			Bad: f.Outcome != sim.Rocks})
 	}
 	return []sheet.Block{{Title: "What it survives", All: true, Lines: lines}}
 }

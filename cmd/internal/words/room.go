@@ -31,7 +31,8 @@ func room(w wording, r trial.Rocking) sheet.Block {
 // overSideways returns the margins to the side.
 func overSideways(w wording, r trial.Rocking) sheet.Block {
 	if len(r.Sideways) == 0 {
-		return sheet.Block{Title: "Sideways", Lines: sheet.Says("Give " + w.tracks + " to learn how near it is to going over sideways.")}
+		return sheet.Block{Title: "Sideways", Lines: sheet.Says("Give " + w.tracks +
+			" to learn how near it is to going over sideways.")}
 	}
 	t := &sheet.Table{Head: []string{"Before going over one rocker", "degrees", "lift", "leans", ""}}
 	for _, s := range r.Sideways {
@@ -67,7 +68,8 @@ func walks(w wording, r trial.Rocking) sheet.Block {
 func stops(w wording, r trial.Rocking) []sheet.Line {
 	var lines []sheet.Line
 	for _, s := range r.Stops {
-		left := pick(math.IsNaN(s.Left), ", and the hilltop lies on it.", "; behind it "+w.degrees(s.Left)+" are left to the hilltop.")
+		left := pick(math.IsNaN(s.Left), ", and the hilltop lies on it.",
+			"; behind it "+w.degrees(s.Left)+" are left to the hilltop.")
 		lines = append(lines, sheet.Line{Text: fmt.Sprintf("From a tilt of %s to %s it stands on a corner; "+
 			"the righting arm goes from %s to %s there%s",
 			towards(w, s.From), towards(w, s.To), w.length(s.ArmFirst), w.length(s.ArmLast), left)})

@@ -19,7 +19,8 @@ func Sized(d piece.Design, found size.Solution, others []size.Proposal, source s
 	w := wordingOf(d)
 	lines := append(changed(changes, true), outcome(w, found.Take())...)
 	whole := sizedTable(w, d, found.Proposals, others)
-	own, theirs := rejected(w.phrases, found.Proposals), append(rejected(w.phrases, others), curves(w.units, found.Proposals[0], others)...)
+	own, theirs := rejected(w.phrases, found.Proposals),
+		append(rejected(w.phrases, others), curves(w.units, found.Proposals[0], others)...)
 	last := []sheet.Line{{Text: "To save one under a new name:", Type: take}, {Text: w.disclaimer}}
 	wanted := wishes(w, d)
 	spare := slices.DeleteFunc( // what a first page can do without, as far as nothing is wanted of it

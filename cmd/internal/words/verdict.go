@@ -23,7 +23,8 @@ func verdict(w wording, a *trial.Answer) []sheet.Line {
 	if !empty.Upright() {
 		lines = []sheet.Line{{Label: "EMPTY:", Text: whyNot(w.phrases, empty) + ".", Bad: true}}
 	} else if alone {
-		lines = []sheet.Line{{Label: "THE PIECE ALONE", Text: stands(w, empty) + ". Nobody sits in this design: add [sitter]."}}
+		lines = []sheet.Line{{Label: "THE PIECE ALONE", Text: stands(w, empty) +
+			". Nobody sits in this design: add [sitter]."}}
 	}
 	if alone {
 		return lines
@@ -112,7 +113,8 @@ func stands(w wording, l *check.Load) string {
 	case size < 10*quantity.Deg:
 		where = "well " + way
 	}
-	return "rests " + where + pick(math.IsNaN(l.Balance.Period), ", on a flat", ", rocks in "+seconds(w.units, l.Balance.Period)+" s")
+	return "rests " + where + pick(math.IsNaN(l.Balance.Period), ", on a flat",
+		", rocks in "+seconds(w.units, l.Balance.Period)+" s")
 }
 
 // whyNot says why a load has no rest: the arc centre, above which the balance point may lie, is that of the arc that
@@ -139,7 +141,8 @@ func whyNot(say *phrases, l *check.Load) string {
 		why = "the floor slopes more than this curve can answer"
 	}
 	arm, _ := l.Rig.Righting(0)
-	return fmt.Sprintf("%sdoes not stand: %s, so it goes over %s by itself", who, why, pick(arm > 0, say.overForward, say.overBack))
+	return fmt.Sprintf("%sdoes not stand: %s, so it goes over %s by itself", who, why,
+		pick(arm > 0, say.overForward, say.overBack))
 }
 
 // ranked returns the limits with those that fail first, then those that are nearest to
@@ -181,5 +184,6 @@ func limit(w wording, l check.Limit) []string {
 	if !l.Holds && got == w.shop(l.Want, l.Kind) {
 		got = quantity.Fine(l.Got, l.Kind, w.System)
 	}
-	return []string{name + ", " + limitName(w.phrases, l.Name), pick(l.AtMost, "at most ", "") + w.with(l.Want, l.Kind), got, basis}
+	want := when(l.AtMost, "at most ") + w.with(l.Want, l.Kind)
+	return []string{name + ", " + limitName(w.phrases, l.Name), want, got, basis}
 }

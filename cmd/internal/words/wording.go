@@ -89,9 +89,10 @@ func typedLengths(u units, lengths []float64) string {
 	return strings.Join(sheet.Across("", lengths, func(x float64) string { return typed(u, x, quantity.Length) })[1:], ",")
 }
 
-// labelOf returns what the measure of a key is called: of one of several parts, people or arcs with the name of that, or
-// its number, in front.
+// labelOf returns what the measure of a key is called in this kind of piece: of one of several parts, people or arcs with
+// the name of that, or its number, in front.
 func labelOf(d piece.Design, key, label string) string {
+	label = phrasesOf(d).renamed.Replace(label)
 	path := strings.Split(key, ".")
 	at := slices.IndexFunc(path, func(word string) bool { return strings.Trim(word, "0123456789") == "" })
 	if at < 1 {
