@@ -186,3 +186,28 @@ func FuzzOutline(f *testing.F) {
 		laysOut(t, Rocker{Edge: edge, Depth: depth, Top: rocker.Straight, Tail: end})
 	})
 }
+
+// TestPairFillsItsBoard: the board of a pair is the rectangle round both, whichever way the upper one is shifted.
+func TestPairFillsItsBoard(t *testing.T) {
+	rng := rand.New(rand.NewPCG(15, 17))
+	for range 40 {
+		outline, err := Rocker{Edge: randomEdge(rng), Depth: 0.05}.Outline()
+		if err != nil {
+			continue
+		}
+		for _, o := range []Path{outline, outline.Mirrored(0).Reversed()} {
+			pair, err := Nested(o, 0.2*(rng.Float64()-0.5), 0.003)
+			if err != nil {
+				t.Fatal(err)
+			}
+			a, b := pair.Left.Outline.Bounds(), pair.Right.Outline.Bounds()
+			for _, off := range []float64{
+				min(a.Min.X, b.Min.X), min(a.Min.Y, b.Min.Y), max(a.Max.X, b.Max.X) - pair.Length, max(a.Max.Y, b.Max.Y) - pair.Width,
+			} {
+				if math.Abs(off) > 1e-9 {
+					t.Errorf("a side of the board of %v by %v m is off by %v", pair.Length, pair.Width, off)
+				}
+			}
+		}
+	}
+}

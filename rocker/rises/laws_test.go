@@ -182,3 +182,12 @@ func TestMirroredAndScaled(t *testing.T) {
 		}
 	}
 }
+
+// TestSpreadIsOfTheFreeStations: of one arc, with its height and slope, three stations are not free.
+func TestSpreadIsOfTheFreeStations(t *testing.T) {
+	r := noisy(arcRises(42*inch, 2*inch, 7, 9), rand.New(rand.NewPCG(9, 6)))
+	f, all := r.fit([]bow{r.start()}, -1), r.except(-1)
+	if want := math.Sqrt(r.squares(&f.bow, all) / float64(len(all)-3)); math.Abs(f.Spread/want-1) > 1e-12 {
+		t.Errorf("spread %v, want %v", f.Spread, want)
+	}
+}
