@@ -82,7 +82,9 @@ func TestLabelsNotKeys(t *testing.T) {
 // TestCradlesAreLaden: nobody sits in a cradle, and of none it is said that its seat falls, of one or of many.
 func TestCradlesAreLaden(t *testing.T) {
 	file := filepath.Join(t.TempDir(), "cradle.toml")
-	for _, args := range []string{"new cradle", "check --all", "whatif --all", "whatif --all --chairs 4096", "size --all target.one_rock=1.5"} {
+	for _, args := range []string{
+		"new cradle", "check --all", "whatif --all", "whatif --all --chairs 4096", "size --all target.one_rock=1.5",
+	} {
 		var out, errs bytes.Buffer
 		run(append(strings.Fields(args), file), &out, &errs)
 		if errs.Len() > 0 {
