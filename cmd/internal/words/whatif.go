@@ -88,21 +88,40 @@ func whatIfTable(w wording, t size.Table, most int) *sheet.Table {
 		loose = loose[:min(len(loose), max(most/3, most-len(must)))]
 		must = must[:min(len(must), most-len(loose))]
 	}
+	called := whatIfNames(t)
 	for _, r := range must {
-		table.Mark(r.Made && !(r.HoldTo >= r.Shop), whatIf(w, t.Report.Design, r)...)
+		table.Mark(r.Made && !(r.HoldTo >= r.Shop), whatIf(w, called(r), r)...)
 	}
 	if len(loose) > 0 {
 		table.Add("for the limits these need not be exact:")
 	}
 	for _, r := range loose {
-		table.Add(whatIf(w, t.Report.Design, r)...)
+		table.Add(whatIf(w, called(r), r)...)
 	}
 	return table
 }
 
-// whatIf returns the cells of one row: what is changed, by how much, what that does, and to what it must be held.
-func whatIf(w wording, d piece.Design, r size.Row) []string {
-	name := labelOf(d, r.Key, r.Label)
+// whatIfNames returns what the rows are called in a narrow column: a measure by its label up to the comma, behind
+// which it says from where it is measured, unless another begins like it.
+func whatIfNames(t size.Table) func(size.Row) string {
+	first := func(r size.Row) string {
+		name, _, _ := strings.Cut(labelOf(t.Report.Design, r.Key, r.Label), ",")
+		return name
+	}
+	alike := map[string]int{}
+	for _, r := range t.Rows {
+		alike[first(r)]++
+	}
+	return func(r size.Row) string {
+		if r.Alteration == size.ChangeMeasure && alike[first(r)] == 1 {
+			return first(r)
+		}
+		return labelOf(t.Report.Design, r.Key, r.Label)
+	}
+}
+
+// whatIf returns the cells of one row: what is changed, as it is called, by how much, what that does, and to what it must be held.
+func whatIf(w wording, name string, r size.Row) []string {
 	if r.Alteration == size.Worn {
 		name += " over " + w.length(size.WornOver)
 	}
