@@ -178,17 +178,17 @@ func filesOf(t *testing.T, recipe string) []string {
 	}
 	text, _, _ = strings.Cut(text, "\n- **")
 	var files []string
-	for _, word := range regexp.MustCompile("`[a-z/]+\\.(go|[A-Z][A-Za-z]+)`").FindAllString(text, -1) {
+	for _, word := range regexp.MustCompile("`[a-z/]+\\.(go|txt|[A-Z][A-Za-z]+)`").FindAllString(text, -1) {
 		word = strings.Trim(word, "`")
 		room, name, _ := strings.Cut(word, ".")
 		at := len(files)
 		err := filepath.WalkDir(root, func(path string, entry fs.DirEntry, err error) error {
-			if err != nil || entry.IsDir() || filepath.Ext(path) != ".go" {
+			if err != nil || entry.IsDir() || !slices.Contains([]string{".go", ".txt"}, filepath.Ext(path)) {
 				return err
 			}
 			file := filepath.ToSlash(strings.TrimPrefix(path, filepath.FromSlash(root)+string(filepath.Separator)))
 			declares := filepath.Base(filepath.Dir(path)) == room && strings.Contains(read(t, path), "\ntype "+name+" ")
-			if strings.HasSuffix("/"+file, "/"+word) || name != "go" && declares {
+			if strings.HasSuffix("/"+file, "/"+word) || declares {
 				files = append(files, file)
 			}
 			return nil

@@ -19,6 +19,9 @@ const (
 	AnySign
 )
 
+// signs are the signs as the table of measures calls them.
+var signs = [...]string{AboveZero: "above 0", AtLeastZero: "0 or more", NotZero: "not 0", AnySign: "any"}
+
 // A Measure is one measure that a maker can change, and all that is known of it.
 type Measure struct {
 	Key       string // "rocker.tail", "sitter.N.weight"; N counts from 1
@@ -51,7 +54,7 @@ func (m Measure) In(d *Design) float64 { return *m.field(d, 0) }
 
 // LimitOf returns the measure of a limit, "rest_tilt". It panics where the table has none.
 func LimitOf(name string) Measure {
-	return measures[slices.IndexFunc(measures[:], func(m Measure) bool { return m.Key == "limits."+name })]
+	return measures()[slices.IndexFunc(measures(), func(m Measure) bool { return m.Key == "limits."+name })]
 }
 
 // read are the measures of the rocker that were read off an edge, not drawn.
@@ -84,11 +87,12 @@ func (d *Design) Measure(key string) (Measure, *float64, error) {
 	if err != nil {
 		return Measure{}, nil, err
 	}
-	i := slices.IndexFunc(measures[:], func(m Measure) bool { return m.Key == general })
+	i := slices.IndexFunc(measures(), func(m Measure) bool { return m.Key == general })
 	if i < 0 {
 		return Measure{}, nil, unknown(key)
 	}
-	return measures[i], measures[i].field(d, n), nil
+	m := measures()[i]
+	return m, m.field(d, n), nil
 }
 
 // Choice returns the choice of that key, and a function that sets it to one of its
@@ -160,7 +164,7 @@ func Keys() []string {
 	for _, c := range choices {
 		keys = append(keys, c.Key)
 	}
-	for _, m := range measures {
+	for _, m := range measures() {
 		keys = append(keys, m.Key)
 	}
 	return keys
@@ -170,7 +174,7 @@ func Keys() []string {
 // Measures, lists numbered from 1: "sitter.2.weight", of an only sitter or part "sitter.weight".
 func (d *Design) Keys() []string {
 	var keys []string
-	for _, m := range measures {
+	for _, m := range measures() {
 		keys = append(keys, d.KeysOf(m.Key)...)
 	}
 	return keys

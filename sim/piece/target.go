@@ -71,6 +71,14 @@ func (s Shop) Usual(units quantity.System) Shop {
 	return s
 }
 
+// What a shop usually holds, as the table of measures has it, ± SI; a shop's own word takes their place.
+const (
+	lengthTolerance = quantity.In / 16
+	radiusTolerance = quantity.In / 4
+	angleTolerance  = quantity.Deg / 2
+	weightTolerance = 2 * quantity.Lb
+)
+
 // Tolerance returns what a measure of the design is held to, 95 times in 100, ± SI; zero
 // where it is not made in a shop.
 func (d Design) Tolerance(m Measure) float64 {

@@ -169,9 +169,11 @@ func readUnit(text string) (name, rest string) {
 		}
 	}
 	name = strings.ToLower(strings.TrimSuffix(strings.TrimSpace(text[:end]), "."))
-	name = strings.NewReplacer("·", " ", "²", "2", "³", "3", "^", "", "*", " ").Replace(name)
-	return strings.Join(strings.Fields(name), " "), text[end:]
+	return strings.Join(strings.Fields(powers.Replace(name)), " "), text[end:]
 }
+
+// powers writes the powers and products of a unit with plain letters.
+var powers = strings.NewReplacer("·", " ", "²", "2", "³", "3", "^", "", "*", " ")
 
 // insideUnit reports whether a digit behind this text is the power of a unit, as in
 // m2 and ft3.
@@ -181,9 +183,9 @@ func insideUnit(before string) bool {
 }
 
 // tidy turns the many signs of typesetting into the few that are read.
-func tidy(text string) string {
-	return strings.NewReplacer(
-		"\u00a0", " ", "\u202f", " ", "\u2009", " ", "\t", " ",
-		"−", "-", "–", "-", "⁄", "/", "∕", "/",
-	).Replace(text)
-}
+func tidy(text string) string { return typeset.Replace(text) }
+
+var typeset = strings.NewReplacer(
+	"\u00a0", " ", "\u202f", " ", "\u2009", " ", "\t", " ",
+	"−", "-", "–", "-", "⁄", "/", "∕", "/",
+)
