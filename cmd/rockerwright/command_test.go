@@ -72,8 +72,8 @@ var plain = regexp.MustCompile(`(?m)^(\[body\]|inertia)`)
 // piece weighs, how a floor is. What rests on plain numbers alone does not, as a person does not whose inertia is given.
 func estimates(t *testing.T, folder string, args []string) bool {
 	t.Helper()
-	if !slices.Contains([]string{"", "check", "rock", "size", "whatif", "report", "layout", "measure"}, slices.Concat(args, []string{""})[0]) ||
-		slices.Contains(args, "--help") {
+	answers := []string{"check", "rock", "size", "whatif", "report", "layout", "measure"}
+	if len(args) > 0 && (!slices.Contains(answers, args[0]) || slices.Contains(args, "--help")) {
 		return false
 	}
 	files, err := filepath.Glob(filepath.Join(folder, "*.toml"))
@@ -114,7 +114,8 @@ func read(t *testing.T, path string) string {
 func TestCradleWords(t *testing.T) {
 	t.Chdir(t.TempDir())
 	startIn(t, ".", "cradle")
-	chairs := regexp.MustCompile(`(?i)\b(backwards|forwards?|front|seat|seated|crest|nose|tail|behind|ahead|top of the back|goes? back|leans? back)\b`)
+	chairs := regexp.MustCompile(`(?i)\b(backwards|forwards?|front|seat|seated|crest|nose|tail|behind|ahead|` +
+		`top of the back|goes? back|leans? back)\b`)
 	entries := regexp.MustCompile(`\b(rocker|seat|target|limits)\.[a-z_]+`)
 	for _, args := range [][]string{
 		{"check", "cradle.toml", "--all"}, {"rock", "cradle.toml"}, {"rock", "cradle.toml", "--from", "75"}, {"whatif", "cradle.toml", "--all"},

@@ -25,7 +25,8 @@ func TestCradleCards(t *testing.T) {
 			"right end square, left end square", "from the right end; the low point is station", "1: 12 in to the right", "5: 12 in to the left",
 			"(21) scale under the right mark", "(22) scale under the left mark", "(25) right mark raised against the left one",
 			"(27) scale under the left mark, right raised", "(28) balances on a dowel, from the low point, to the right",
-			"should be at head at foot", "(35) at head (36) at foot", "how far from the low point, to the right (to the left, below zero)", "low point 12 11/16 in to the right"}},
+			"should be at head at foot", "(35) at head (36) at foot",
+			"how far from the low point, to the right (to the left, below zero)", "low point 12 11/16 in to the right"}},
 		piece.End: {`forward|ahead|behind|front|rear|seat`, []string{
 			"pivot from the square corner, to the foot", "1: 12 in to the foot", "5: 12 in to the head", "nose square, tail square",
 			"to the foot (to the head, below zero)", "low point 12 11/16 in to the foot"}},

@@ -23,7 +23,8 @@ func TestFirstPages(t *testing.T) {
 	for _, path := range cases {
 		args := read(t, path)
 		first, _, _ := strings.Cut(args, "\n")
-		if first != "size" && first != "whatif" || strings.Contains(args, "--all") || strings.Contains(args, "--json") || strings.Contains(args, "--text") {
+		if first != "size" && first != "whatif" || strings.Contains(args, "--all") || strings.Contains(args, "--json") ||
+			strings.Contains(args, "--text") {
 			continue
 		}
 		text := read(t, filepath.Join(filepath.Dir(path), "stdout"))

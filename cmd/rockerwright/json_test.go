@@ -165,7 +165,9 @@ func TestPeopleAndFit(t *testing.T) {
 			t.Errorf("%s has the role %q", l.Name, l.Role)
 		}
 	}
-	if p := j.People[0]; p.Name != "owner" || p.Sizes[0].Source != "given" || math.Abs(p.Sizes[0].Metres-70*0.0254) > 1e-12 || math.Abs(p.Sizes[1].Mass-owner) > 1e-12 || p.Sizes[2].Source != "estimated" {
+	if p := j.People[0]; p.Name != "owner" || p.Sizes[0].Source != "given" ||
+		math.Abs(p.Sizes[0].Metres-70*0.0254) > 1e-12 || math.Abs(p.Sizes[1].Mass-owner) > 1e-12 ||
+		p.Sizes[2].Source != "estimated" {
 		t.Errorf("the first person is %+v", p)
 	}
 	for _, f := range j.Fit {
@@ -201,7 +203,10 @@ func TestContract(t *testing.T) {
 		want string
 	}{
 		{"report", j, "design findings fit kind limits loads notes people rocker survives who_may_sit worth_a_look"},
-		{"load", load, "back back_recline_deg centre_m effort_back_n effort_forward_n floor_carries_kg forward inertia_kgm2 mass_kg name outcome period_s posture pull_slow_n pull_sudden_n rest_tilt_deg rests righting role seat_slope_deg steadiness_m swings"},
+		{"load", load,
+			"back back_recline_deg centre_m effort_back_n effort_forward_n floor_carries_kg forward " +
+				"inertia_kgm2 mass_kg name outcome period_s posture pull_slow_n pull_sudden_n " +
+				"rest_tilt_deg rests righting role seat_slope_deg steadiness_m swings"},
 		{"rest", first("rests"), "height_m stable tilt_deg"},
 		{"margin", load["back"], "lift_m margin_deg tip_tilt_deg work_j"},
 		{"swing", first("swings"), "friction_needed outcome period_s reach_deg release_deg"},
@@ -218,7 +223,8 @@ func TestContract(t *testing.T) {
 		if s["release_deg"] != given {
 			t.Errorf("release %v comes back as %v", given, s["release_deg"])
 		}
-		if over := s["outcome"] != "rocks"; over != (s["period_s"] == nil) || over != (s["reach_deg"] == nil) || over != (s["friction_needed"] == nil) {
+		if over := s["outcome"] != "rocks"; over != (s["period_s"] == nil) || over != (s["reach_deg"] == nil) ||
+			over != (s["friction_needed"] == nil) {
 			t.Errorf("swing %+v", s)
 		}
 	}
@@ -231,7 +237,8 @@ func TestContract(t *testing.T) {
 // closed form to 12 digits.
 func TestProgramWrittenFile(t *testing.T) {
 	const radius, h, k2, mass = 1.0234567891234567, 0.6123456789012345, 0.12345678901234567, 81.23456789012345
-	text := fmt.Sprintf("units = \"metric\"\n[rocker]\nradius = \"%v m\"\nnose = \"%v m\"\ntail = \"%v m\"\n[body]\nmass = %v\ncentre = [\"%v m\", \"%v m\"]\ninertia = %v\n",
+	text := fmt.Sprintf("units = \"metric\"\n[rocker]\nradius = \"%v m\"\nnose = \"%v m\"\ntail = \"%v m\"\n"+
+		"[body]\nmass = %v\ncentre = [\"%v m\", \"%v m\"]\ninertia = %v\n",
 		radius, 0.4, 0.5, mass, 1e-05, h, mass*k2)
 	l := asked(t, text)["loads"].([]any)[0].(map[string]any)
 	if l["mass_kg"] != mass || l["centre_m"].([]any)[1] != h || l["centre_m"].([]any)[0] != 1e-05 {

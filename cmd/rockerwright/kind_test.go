@@ -94,8 +94,18 @@ func kindOfDesign(x ast.Expr) bool {
 // TestTold holds what counts as telling kinds apart.
 func TestTold(t *testing.T) {
 	for text, want := range map[string]bool{
-		"piece.Cradle": true, "d.Kind == other.Kind": true, "r.Design.Kind != b.Design.Kind": true, `d.Kind.String() == "horse"`: true, "2 == d.Kind": true, "piece.End": true, `r.Design.Traits().Name == "horse"`: true,
-		"piece.Laminated": false, "d.Traits().ForTwo": false, "m.Kind == quantity.Angle": false, "d.Kind": false, "e.Kind == motion.Turns": false,
+		"piece.Cradle":                      true,
+		"d.Kind == other.Kind":              true,
+		"r.Design.Kind != b.Design.Kind":    true,
+		`d.Kind.String() == "horse"`:        true,
+		"2 == d.Kind":                       true,
+		"piece.End":                         true,
+		`r.Design.Traits().Name == "horse"`: true,
+		"piece.Laminated":                   false,
+		"d.Traits().ForTwo":                 false,
+		"m.Kind == quantity.Angle":          false,
+		"d.Kind":                            false,
+		"e.Kind == motion.Turns":            false,
 	} {
 		x, err := parser.ParseExpr(text)
 		if err != nil {

@@ -230,8 +230,10 @@ func TestInchMetricTwins(t *testing.T) {
 		}
 		return m[1] + `"` + m[2] + ` in"`
 	})
-	metric = strings.NewReplacer("radius = 42, length = 26", `radius = "42 in", length = "26 in"`, "radius = 60, length = 15", `radius = "60 in", length = "15 in"`).Replace(metric)
-	shop := "[shop]\nspacing = \"2 in\"\ncutter = \"1/2 in\"\nweb = \"1/8 in\"\nkerf = \"1/8 in\"\nplaning = \"1/16 in\"\nend_waste = \"2 in\"\npaper = \"A3\"\n"
+	metric = strings.NewReplacer("radius = 42, length = 26", `radius = "42 in", length = "26 in"`,
+		"radius = 60, length = 15", `radius = "60 in", length = "15 in"`).Replace(metric)
+	shop := "[shop]\nspacing = \"2 in\"\ncutter = \"1/2 in\"\nweb = \"1/8 in\"\n" +
+		"kerf = \"1/8 in\"\nplaning = \"1/16 in\"\nend_waste = \"2 in\"\npaper = \"A3\"\n"
 	outlines := map[string][2]string{}
 	for i, one := range []struct{ name, text string }{{"in.toml", text + shop}, {"mm.toml", metric + shop}} {
 		overwrite(t, one.name, one.text)
@@ -288,7 +290,8 @@ func TestLayoutIsKept(t *testing.T) {
 	overwrite(t, card, "mine")
 	design := strings.TrimSuffix(folder, "-layout") + ".toml"
 	var out, errs bytes.Buffer
-	if code := run([]string{"layout", design}, &out, &errs); code != noAnswer || read(t, card) != "mine" || !strings.Contains(errs.String(), "--replace") {
+	if code := run([]string{"layout", design}, &out, &errs); code != noAnswer || read(t, card) != "mine" ||
+		!strings.Contains(errs.String(), "--replace") {
 		t.Errorf("exit %d: %s", code, &errs)
 	}
 	if code := run([]string{"layout", design, "--replace"}, &out, &errs); code != allHold || read(t, card) != before {
@@ -346,7 +349,8 @@ func TestLayoutFullDisk(t *testing.T) {
 	design := filepath.Join(here, "full.toml")
 	overwrite(t, design, designText(t, "layout-full/full.toml"))
 	var out, errs bytes.Buffer
-	if code := run([]string{"layout", design}, &out, &errs); code != noAnswer || !strings.Contains(errs.String(), "no space left") || !strings.Contains(errs.String(), "Nothing was kept") {
+	if code := run([]string{"layout", design}, &out, &errs); code != noAnswer ||
+		!strings.Contains(errs.String(), "no space left") || !strings.Contains(errs.String(), "Nothing was kept") {
 		t.Errorf("exit %d: %s", code, &errs)
 	}
 	nothingLeft(t, here, "full.toml")
@@ -368,7 +372,8 @@ func TestBenchCard(t *testing.T) {
 		"bit, lower edge 42 1/4 in", "bit, top edge 39 1/2 in", "Low point 22 11/16 in forward",
 		"Nose tip 3 3/8 in and tail tip 6 11/16 in off the floor; 39 3/8 in tip to tip, 41 in along the floor edge",
 		"9 strips of 0.25 in for each rocker, 45 in long", "springs back by 1/81",
-		"FORM RADIUS, form inside the curve 39 1/4 in", "FORM RADIUS, form outside the curve 41 1/2 in", "bears strips up to 0.318 in at 39 3/4 in",
+		"FORM RADIUS, form inside the curve 39 1/4 in", "FORM RADIUS, form outside the curve 41 1/2 in",
+		"bears strips up to 0.318 in at 39 3/4 in",
 		"meets the rocker, ahead of the low point 9 -9 in", "bevel, rocker to leg, towards the nose 77 103 degrees",
 		"EMPTY, the level shows", "NOBODY in it, the seat should fall 11 degrees", "(owner, sitting: 4 1/2 degrees): cut nothing by that.",
 		"seat falls 14 degrees", "Seat: the grain runs front to back.",
@@ -386,7 +391,8 @@ func TestBenchCard(t *testing.T) {
 func TestHostileTitles(t *testing.T) {
 	here := t.TempDir()
 	t.Chdir(here)
-	for i, name := range []string{"<script>alert(1)</script>", "../../../evil", "a/b\\\\c", "ש לום \u202e x", "(a) \\\\ ) % 100 %%", "=cmd|'/c calc'!A1", strings.Repeat("long ", 2000), "🪑 stuhl"} {
+	for i, name := range []string{"<script>alert(1)</script>", "../../../evil", "a/b\\\\c", "ש לום \u202e x",
+		"(a) \\\\ ) % 100 %%", "=cmd|'/c calc'!A1", strings.Repeat("long ", 2000), "🪑 stuhl"} {
 		text := designText(t, "layout-full/full.toml")
 		text = strings.Replace(text, `"Sculpted rocker"`, `"`+name+`"`, 1)
 		text = strings.NewReplacer(`"headrest"`, `"`+name+`"`, `"rear post"`, `"`+name+`"`).Replace(text)
@@ -452,7 +458,8 @@ func TestCuttingFiles(t *testing.T) {
 						bulges++
 					}
 				}
-				if r.Version != "AC1009" || len(r.Errors) > 0 || slices.Contains(r.Closed, false) || len(r.Parts) != want[part][0] || bulges < want[part][1] {
+				if r.Version != "AC1009" || len(r.Errors) > 0 || slices.Contains(r.Closed, false) ||
+					len(r.Parts) != want[part][0] || bulges < want[part][1] {
 					t.Errorf("%s of %q: %s, %q, closed %v, %d outlines with %d bulges", name, file, r.Version, r.Errors, r.Closed, len(r.Parts), bulges)
 				}
 				word := strings.TrimSuffix(unit, ").dxf")
@@ -462,7 +469,8 @@ func TestCuttingFiles(t *testing.T) {
 			case ".svg":
 				_, group, _ := strings.Cut(data, `id="OUTLINE"`)
 				group, _, _ = strings.Cut(group, "</g>")
-				if paths := strings.Count(group, "<path"); paths != want[part][0] || strings.Count(group, "Z") != paths || !strings.HasPrefix(unit, "millimetres") {
+				if paths := strings.Count(group, "<path"); paths != want[part][0] || strings.Count(group, "Z") != paths ||
+					!strings.HasPrefix(unit, "millimetres") {
 					t.Errorf("%s of %q: %d outlines", name, file, paths)
 				}
 			}

@@ -57,7 +57,9 @@ func TestOneRuleForOutputs(t *testing.T) {
 			}
 			wrote := len(filesIn(t, "."))
 			code, errs := call(w.args...)
-			if code != noAnswer || read(t, first) != "mine" || !strings.Contains(errs, "is already there and was left as it is. Choose another") || strings.Contains(errs, "--replace") != w.replaces {
+			if code != noAnswer || read(t, first) != "mine" ||
+				!strings.Contains(errs, "is already there and was left as it is. Choose another") ||
+				strings.Contains(errs, "--replace") != w.replaces {
 				t.Errorf("where it is: exit %d, %q", code, errs)
 			}
 			if w.replaces {
@@ -105,7 +107,8 @@ func TestNamesFitWhatIsWritten(t *testing.T) {
 		args []string
 		says string
 	}{
-		{[]string{"report", "mine.toml", "-o", "x.pdf"}, "x.pdf is to be a report, which is an HTML file to be opened in a browser and printed from there: name it x.html"},
+		{[]string{"report", "mine.toml", "-o", "x.pdf"},
+			"x.pdf is to be a report, which is an HTML file to be opened in a browser and printed from there: name it x.html"},
 		{[]string{"report", "mine.toml", "-o", "report"}, "name it report.html"},
 		{[]string{"new", "chair", "x.pdf"}, "x.pdf is to be a design, which is plain text: name it x.toml"},
 		{[]string{"size", "mine.toml", "--like", "mine.toml", "--write", "x.html"}, "name it x.toml"},

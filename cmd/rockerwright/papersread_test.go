@@ -69,7 +69,8 @@ func inJSON(t *testing.T, p *madePiece) string {
 	if err := json.Unmarshal([]byte(p.run(t, "check", "--json")), &r); err != nil {
 		t.Fatal(err)
 	}
-	text := fmt.Sprintf("%s: radius %.6f, nose %.6f, tail %.6f.", r.Design, r.Rocker.Arcs[0].Radius/p.unit(), r.Rocker.Nose/p.unit(), r.Rocker.Tail/p.unit())
+	text := fmt.Sprintf("%s: radius %.6f, nose %.6f, tail %.6f.", r.Design, r.Rocker.Arcs[0].Radius/p.unit(),
+		r.Rocker.Nose/p.unit(), r.Rocker.Tail/p.unit())
 	for _, l := range r.Loads {
 		who := "empty"
 		switch {

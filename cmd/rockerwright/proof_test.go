@@ -24,7 +24,8 @@ func TestProof(t *testing.T) {
 		}
 	}
 	out.Reset()
-	if code := run([]string{"proof", "Housner", "block"}, &out, &errs); code != allHold || strings.Contains(out.String(), "PENDULUM") || !strings.Contains(out.String(), "BLOCK") {
+	if code := run([]string{"proof", "Housner", "block"}, &out, &errs); code != allHold ||
+		strings.Contains(out.String(), "PENDULUM") || !strings.Contains(out.String(), "BLOCK") {
 		t.Errorf("filtered: exit %d\n%s", code, &out)
 	}
 	out.Reset()
@@ -32,7 +33,8 @@ func TestProof(t *testing.T) {
 		Group, Name string
 		Holds       bool
 	}
-	if code := run([]string{"proof", "--json"}, &out, &errs); code != allHold || json.Unmarshal(out.Bytes(), &rows) != nil || len(rows) != len(validation.Cases()) {
+	if code := run([]string{"proof", "--json"}, &out, &errs); code != allHold ||
+		json.Unmarshal(out.Bytes(), &rows) != nil || len(rows) != len(validation.Cases()) {
 		t.Errorf("json: exit %d, %d rows", code, len(rows))
 	}
 	errs.Reset()

@@ -101,7 +101,8 @@ func TestPicturesAreDrawnWholeOrNotAtAll(t *testing.T) {
 	mine := filepath.Join(dir, "mine.toml")
 	overwrite(t, mine, text)
 	var out, errs bytes.Buffer
-	if code := run([]string{"check", mine, "--pictures", filepath.Join(dir, "new", "folder")}, &out, &errs); code != allHold || strings.Count(out.String(), "Drew ") != 3 {
+	code := run([]string{"check", mine, "--pictures", filepath.Join(dir, "new", "folder")}, &out, &errs)
+	if code != allHold || strings.Count(out.String(), "Drew ") != 3 {
 		t.Errorf("exit %d: %s%s", code, &out, &errs)
 	}
 	for _, tt := range []struct {
@@ -139,11 +140,13 @@ func TestNewNeverWritesOver(t *testing.T) {
 		t.Error("the file is not the starting design")
 	}
 	overwrite(t, path, "mine")
-	if code := run([]string{"new", "chair", path}, &out, &errs); code != noAnswer || read(t, path) != "mine" || !strings.Contains(errs.String(), "already there") {
+	if code := run([]string{"new", "chair", path}, &out, &errs); code != noAnswer || read(t, path) != "mine" ||
+		!strings.Contains(errs.String(), "already there") {
 		t.Errorf("exit %d, the file holds %q, said %s", code, read(t, path), &errs)
 	}
 	errs.Reset()
-	if code := run([]string{"new", "chair", filepath.Join(path, "below.toml")}, &out, &errs); code != noAnswer || !strings.Contains(errs.String(), "cannot be written") {
+	if code := run([]string{"new", "chair", filepath.Join(path, "below.toml")}, &out, &errs); code != noAnswer ||
+		!strings.Contains(errs.String(), "cannot be written") {
 		t.Errorf("exit %d: %s", code, &errs)
 	}
 }

@@ -126,7 +126,8 @@ func tomlText(text string) string { return `"` + strings.ReplaceAll(text, `"`, `
 // nothing and holds any force, as a report does where no floor is said.
 func motionOf(t *testing.T, path string) [][2]float64 {
 	t.Helper()
-	rows, err := csv.NewReader(strings.NewReader(called(t, "rock", path, "floor.friction=10", "--csv", "--seconds", "12", "--every", "0.1"))).ReadAll()
+	rows, err := csv.NewReader(strings.NewReader(called(t, "rock", path, "floor.friction=10", "--csv", "--seconds",
+		"12", "--every", "0.1"))).ReadAll()
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -194,7 +194,8 @@ func TestReportSameTwice(t *testing.T) {
 	}
 	t.Setenv("SOURCE_DATE_EPOCH", "soon")
 	var out, errs bytes.Buffer
-	if code := run([]string{"report", "-o", filepath.Join(folder, "c.html")}, &out, &errs); code != noAnswer || !strings.Contains(errs.String(), "SOURCE_DATE_EPOCH is a number of seconds") {
+	if code := run([]string{"report", "-o", filepath.Join(folder, "c.html")}, &out, &errs); code != noAnswer ||
+		!strings.Contains(errs.String(), "SOURCE_DATE_EPOCH is a number of seconds") {
 		t.Errorf("exit %d with no date, %s", code, &errs)
 	}
 }
@@ -211,7 +212,8 @@ func TestGoldenPictures(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		for i, picture := range []plots.Picture{plots.RockingView(rocking), plots.RightingArm(rocking.Report), plots.TimeOfARock(rocking.Report)} {
+		for i, picture := range []plots.Picture{plots.RockingView(rocking), plots.RightingArm(rocking.Report),
+			plots.TimeOfARock(rocking.Report)} {
 			var svg bytes.Buffer
 			if err := picture.Draw(&svg, plots.SVG); err != nil {
 				t.Fatal(err)

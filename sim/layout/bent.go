@@ -98,7 +98,8 @@ func (l *Layout) stack(depth, longest, tightest float64) error {
 	if asked > 0 {
 		thick = min(asked, depth)
 	}
-	stack, err := bench.Lamination{Depth: depth, Thickest: thick, Kerf: l.Shop.Kerf, Planing: l.Shop.Planing, Longest: longest, Waste: l.Shop.EndWaste}.Stack()
+	stack, err := bench.Lamination{Depth: depth, Thickest: thick, Kerf: l.Shop.Kerf, Planing: l.Shop.Planing,
+		Longest: longest, Waste: l.Shop.EndWaste}.Stack()
 	if err != nil {
 		return err
 	}
@@ -106,7 +107,8 @@ func (l *Layout) stack(depth, longest, tightest float64) error {
 		n := math.Ceil(depth / s.Thickest)
 		return &piece.KeyError{Key: "shop.strip", Reason: fmt.Sprintf(
 			"a strip of %s is thicker than %s bends to %s, the smallest radius here: %s is the thickest that works, %.0f strips of %s",
-			l.with(asked), cmp.Or(s.Wood, "a usual hardwood"), l.with(tightest), l.fine(s.Thickest), n, l.fine(depth/n)), Give: "strip", Value: l.floored(depth / n)}
+			l.with(asked), cmp.Or(s.Wood, "a usual hardwood"), l.with(tightest), l.fine(s.Thickest), n, l.fine(depth/n)),
+			Give: "strip", Value: l.floored(depth / n)}
 	}
 	s.Stack = stack
 	l.Strips = &s
@@ -160,7 +162,8 @@ func (l *Layout) lying(depth, lost float64) (bench.Rocker, error) {
 	nose, _ := l.Rocker.Edge.Reach()
 	waste := l.Shop.EndWaste
 	var spans []rocker.Span
-	from, low := 0.0, waste                                                                                   // along the drawn edge from the nose, and along the edge on the form
+	// along the drawn edge from the nose, and along the edge on the form
+	from, low := 0.0, waste
 	drawn := slices.DeleteFunc(l.Rocker.Edge.Drawn(), func(s rocker.DrawnSpan) bool { return s.Length == 0 }) // a corner is no wood
 	for i, s := range drawn {
 		length, radius := s.Length, 0.0

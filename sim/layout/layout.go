@@ -81,7 +81,8 @@ func (l *Layout) rocker() error {
 		}
 	}
 	if k.Top == piece.Taper && k.NoseDepth == 0 && k.TailDepth == 0 {
-		return &piece.KeyError{Key: "rocker.nose_depth", Reason: "a tapered rocker needs its depth at the nose, at the tail, or both", Give: "nose_depth"}
+		return &piece.KeyError{Key: "rocker.nose_depth",
+			Reason: "a tapered rocker needs its depth at the nose, at the tail, or both", Give: "nose_depth"}
 	}
 	if track, known := l.Design.Track(); known {
 		l.Rocker.Middle = track / 2

@@ -56,7 +56,8 @@ func near(a, b float64) bool { return math.Abs(a-b) <= 1e-12*(1+math.Abs(b)) }
 func TestStrips(t *testing.T) {
 	l := mustLay(t, reading())
 	s := l.Strips
-	if s == nil || s.Stack.Strips != 9 || !near(s.Stack.Strip, 0.25*inch) || !near(s.Stack.Stock, 3.8125*inch) || !near(s.Stack.Length, 45*inch) {
+	if s == nil || s.Stack.Strips != 9 || !near(s.Stack.Strip, 0.25*inch) || !near(s.Stack.Stock, 3.8125*inch) ||
+		!near(s.Stack.Length, 45*inch) {
 		t.Fatalf("strips %+v", s)
 	}
 	middle := (42 - 1.125) * inch * 80 / 81
@@ -357,7 +358,8 @@ func TestTwins(t *testing.T) {
 	e := d
 	e.Units = quantity.Metric
 	a, b := mustLay(t, d), mustLay(t, e)
-	if a.Strips.Stack != b.Strips.Stack || a.Outline.Length() != b.Outline.Length() || a.Legs[0].Standing != b.Legs[0].Standing || a.Form.Radii[0] != b.Form.Radii[0] {
+	if a.Strips.Stack != b.Strips.Stack || a.Outline.Length() != b.Outline.Length() ||
+		a.Legs[0].Standing != b.Legs[0].Standing || a.Form.Radii[0] != b.Form.Radii[0] {
 		t.Error("the twins differ")
 	}
 }

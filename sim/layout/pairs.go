@@ -113,7 +113,8 @@ func (l *Layout) pairs() error {
 	}
 	_, l.ArmsTaken = l.Design.ArmsOr()
 	long, rear, front := arm.Length(), arm.Wide[0]/2, arm.Wide[1]/2
-	return add("arm", "top", Size{long, 2 * max(front, rear), arm.Thick}, r2.Vec{Y: -rear}, r2.Vec{X: long, Y: -front}, r2.Vec{X: long, Y: front}, r2.Vec{Y: rear})
+	return add("arm", "top", Size{long, 2 * max(front, rear), arm.Thick}, r2.Vec{Y: -rear}, r2.Vec{X: long, Y: -front},
+		r2.Vec{X: long, Y: front}, r2.Vec{Y: rear})
 }
 
 func (l *Layout) member(name string) (piece.Member, bool) {

@@ -64,7 +64,9 @@ func (l *Layout) leg(drawn piece.Leg, key string) (Leg, error) {
 	foot := m.Axis[0]
 	line, err := bench.LegBetween(m.Enters, foot)
 	if err != nil {
-		return Leg{}, &piece.KeyError{Key: key + ".top", Reason: "the leg ends under the top edge of its rocker, which is " + l.with(foot.Y) + " over the floor there", Give: "top"}
+		return Leg{}, &piece.KeyError{Key: key + ".top",
+			Reason: "the leg ends under the top edge of its rocker, which is " + l.with(foot.Y) + " over the floor there",
+			Give:   "top"}
 	}
 	standing, err := l.Rocker.Stand(line)
 	if err != nil {
@@ -94,7 +96,8 @@ func (l *Layout) leg(drawn piece.Leg, key string) (Leg, error) {
 func (l *Layout) missed(err error, key string) error {
 	var miss *bench.MissError
 	if errors.As(err, &miss) {
-		return &piece.KeyError{Key: key + ".at", Reason: fmt.Sprintf("the leg misses the rocker by %s, %s", l.with(miss.By), miss.Where), Give: "at"}
+		return &piece.KeyError{Key: key + ".at", Reason: fmt.Sprintf("the leg misses the rocker by %s, %s",
+			l.with(miss.By), miss.Where), Give: "at"}
 	}
 	return l.explain(err)
 }

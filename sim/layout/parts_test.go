@@ -15,7 +15,8 @@ import (
 // 2·asin(0.6); of seven staves each edge is bevelled by a fourteenth of that.
 func TestPanels(t *testing.T) {
 	d := reading()
-	d.Panels = []piece.Panel{{Chord: 0.48, Rise: 0.08, Staves: 7, Stock: 0.04, Length: 0.1}, {Name: "seat", Chord: 0.48, Radius: 0.4, Stock: 0.04}}
+	d.Panels = []piece.Panel{{Chord: 0.48, Rise: 0.08, Staves: 7, Stock: 0.04, Length: 0.1},
+		{Name: "seat", Chord: 0.48, Radius: 0.4, Stock: 0.04}}
 	l := mustLay(t, d)
 	p := l.Panels[0]
 	if p.Name != "panel" || !near(p.Curve.Radius, 0.4) || !near(p.Stave.Bevel, math.Asin(0.6)/7) {
@@ -74,7 +75,8 @@ func TestParts(t *testing.T) {
 	for _, c := range l.Cuts {
 		rows[c.Part] = c
 	}
-	for name, want := range map[string]Size{"seat": {0.45, 0.5, 0.04}, "post": {0.4, 0.04, 0.04}, "rung": {0.45, 0.02, 0.02}, "back brace": {0.6, 0.03, 0.01}, "sole": {41 * inch, l.Rocker.Width, 0.004}} {
+	for name, want := range map[string]Size{"seat": {0.45, 0.5, 0.04}, "post": {0.4, 0.04, 0.04},
+		"rung": {0.45, 0.02, 0.02}, "back brace": {0.6, 0.03, 0.01}, "sole": {41 * inch, l.Rocker.Width, 0.004}} {
 		if got := rows[name].Finished; math.Abs(got.Length-want.Length)+math.Abs(got.Width-want.Width)+math.Abs(got.Thick-want.Thick) > 1e-9 {
 			t.Errorf("%s is listed as %+v, want %+v", name, got, want)
 		}
@@ -101,10 +103,12 @@ func TestParts(t *testing.T) {
 
 // TestWoodUnknown: a wood that there is not is refused in words that name no package.
 func TestWoodUnknown(t *testing.T) {
-	d := piece.Design{Rocker: piece.Rocker{Radius: 42 * inch, Nose: 17 * inch, Tail: 20 * inch, Wood: "plywoood"}, Body: body.Body{Mass: 20, Inertia: 2}}
+	d := piece.Design{Rocker: piece.Rocker{Radius: 42 * inch, Nose: 17 * inch, Tail: 20 * inch, Wood: "plywoood"},
+		Body: body.Body{Mass: 20, Inertia: 2}}
 	d.Body.Centre.Y = 20 * inch
 	var wrong *piece.KeyError
-	if _, err := Of(d, Options{}); !errors.As(err, &wrong) || wrong.Key != "rocker.wood" || !strings.HasPrefix(wrong.Reason, `no wood is named "plywoood"`) {
+	if _, err := Of(d, Options{}); !errors.As(err, &wrong) || wrong.Key != "rocker.wood" ||
+		!strings.HasPrefix(wrong.Reason, `no wood is named "plywoood"`) {
 		t.Errorf("%v", err)
 	}
 }
@@ -196,7 +200,8 @@ func TestSteamed(t *testing.T) {
 // TestCorners: over a corner nothing bends, and what was not said is sawn.
 func TestCorners(t *testing.T) {
 	d := reading()
-	d.Rocker = piece.Rocker{Nose: 17 * inch, Arcs: []piece.Arc{{Radius: 42 * inch, Length: 30 * inch}, {Turn: 3 * degree}, {Radius: 42 * inch, Length: 11 * inch}}}
+	d.Rocker = piece.Rocker{Nose: 17 * inch, Arcs: []piece.Arc{{Radius: 42 * inch, Length: 30 * inch},
+		{Turn: 3 * degree}, {Radius: 42 * inch, Length: 11 * inch}}}
 	if l := mustLay(t, d); l.Made != piece.Sawn || !l.MadeTaken || l.Board == nil || l.Form != nil {
 		t.Errorf("made %v", l.Made)
 	}

@@ -21,7 +21,8 @@ func TestTooShallowByHand(t *testing.T) {
 	for units, want := range map[quantity.System]float64{quantity.Inch: 6.6875 * inch, quantity.Metric: 0.170} {
 		d.Units = units
 		var wrong *piece.KeyError
-		if _, err := Of(d, Options{}); !errors.As(err, &wrong) || wrong.Key != "rocker.depth" || wrong.Give != "depth" || math.Abs(wrong.Value-want) > 1e-12 {
+		if _, err := Of(d, Options{}); !errors.As(err, &wrong) || wrong.Key != "rocker.depth" || wrong.Give != "depth" ||
+			math.Abs(wrong.Value-want) > 1e-12 {
 			t.Errorf("%v, want %v", err, want)
 		}
 	}

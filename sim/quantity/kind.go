@@ -101,9 +101,10 @@ var scales = [...]scale{
 		{[]string{"m/s"}, 1},
 		{[]string{"ft/s"}, 12 * In},
 	}},
-	Gravity: {what: "an acceleration", example: [2]string{"9.80665 m/s2", "9.80665 m/s2"}, most: 1e3, shop: [2]string{"m/s2", "m/s2"}, units: []unit{
-		{[]string{"m/s2"}, 1},
-	}},
+	Gravity: {what: "an acceleration", example: [2]string{"9.80665 m/s2", "9.80665 m/s2"}, most: 1e3,
+		shop: [2]string{"m/s2", "m/s2"}, units: []unit{
+			{[]string{"m/s2"}, 1},
+		}},
 	Density: {what: "a density", example: [2]string{"42 lb/ft3", "670 kg/m3"}, most: 1e5, shop: [2]string{"lb/ft3", "kg/m3"}, units: []unit{
 		{[]string{"kg/m3"}, 1},
 		{[]string{"lb/ft3"}, Lb / (1728 * In * In * In)},

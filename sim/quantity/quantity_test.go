@@ -20,9 +20,12 @@ func TestParse(t *testing.T) {
 	}{
 		{"17 1/2", Inch, 17.5}, {"17-1/2", Inch, 17.5}, {"17 - 1/2", Inch, 17.5}, {"17½", Inch, 17.5}, {"17 ½", Inch, 17.5},
 		{"½", Inch, 0.5}, {"-3/4", Inch, -0.75}, {"−17 1/2", Inch, -17.5}, {"+3", Inch, 3}, {".5", Inch, 0.5}, {"17.", Inch, 17},
-		{"17 1/2 in", Inch, 17.5}, {"17in", Inch, 17}, {`17"`, Inch, 17}, {"17″", Inch, 17}, {"17”", Inch, 17}, {"17''", Inch, 17}, {"17 INCHES", Inch, 17},
-		{"3 ft 6 in", Inch, 42}, {"3' 6", Inch, 42}, {`3' 6"`, Inch, 42}, {`3'6-1/2"`, Inch, 42.5}, {"3’ 6", Inch, 42}, {"5 ft 10 1/2 in", Inch, 70.5}, {"-3' 6", Inch, -42}, {"6'", Inch, 72}, {"2 feet", Inch, 24},
-		{"25.4 mm", Inch, 1}, {"2.54cm", Inch, 1}, {"0.0254 m", Inch, 1}, {"2.54e-2 m", Inch, 1}, {"25,4", Metric, 1}, {"25.4", Metric, 1}, {"1 in", Metric, 1}, {"17\u00a01/2", Inch, 17.5}, {"17 1⁄2", Inch, 17.5},
+		{"17 1/2 in", Inch, 17.5}, {"17in", Inch, 17}, {`17"`, Inch, 17}, {"17″", Inch, 17}, {"17”", Inch, 17},
+		{"17''", Inch, 17}, {"17 INCHES", Inch, 17},
+		{"3 ft 6 in", Inch, 42}, {"3' 6", Inch, 42}, {`3' 6"`, Inch, 42}, {`3'6-1/2"`, Inch, 42.5}, {"3’ 6", Inch, 42},
+		{"5 ft 10 1/2 in", Inch, 70.5}, {"-3' 6", Inch, -42}, {"6'", Inch, 72}, {"2 feet", Inch, 24},
+		{"25.4 mm", Inch, 1}, {"2.54cm", Inch, 1}, {"0.0254 m", Inch, 1}, {"2.54e-2 m", Inch, 1}, {"25,4", Metric, 1},
+		{"25.4", Metric, 1}, {"1 in", Metric, 1}, {"17\u00a01/2", Inch, 17.5}, {"17 1⁄2", Inch, 17.5},
 	} {
 		got, err := Parse(tt.text, Length, tt.system)
 		if want := tt.inches * 0.0254; err != nil || math.Abs(got-want) > 1e-15*math.Abs(want) {
@@ -36,10 +39,15 @@ func TestParse(t *testing.T) {
 		want   float64
 	}{
 		{"180", Mass, Inch, 180 * 0.45359237}, {"26 lbs", Mass, Metric, 26 * 0.45359237}, {"500 g", Mass, Inch, 0.5}, {"82", Mass, Metric, 82},
-		{"15", Angle, Inch, 15 * math.Pi / 180}, {"6 1/2 degrees", Angle, Inch, 6.5 * math.Pi / 180}, {"15°", Angle, Metric, 15 * math.Pi / 180}, {"0.3 rad", Angle, Inch, 0.3},
-		{"2.1 kg m2", Inertia, Inch, 2.1}, {"2.1 kg·m²", Inertia, Inch, 2.1}, {"2.1 kg m^2", Inertia, Inch, 2.1}, {"100 lb in2", Inertia, Metric, 100 * 0.45359237 * 0.0254 * 0.0254}, {"100", Inertia, Inch, 100 * 0.45359237 * 0.0254 * 0.0254}, {"1 lb ft2", Inertia, Inch, 0.45359237 * 0.3048 * 0.3048},
+		{"15", Angle, Inch, 15 * math.Pi / 180}, {"6 1/2 degrees", Angle, Inch, 6.5 * math.Pi / 180},
+		{"15°", Angle, Metric, 15 * math.Pi / 180}, {"0.3 rad", Angle, Inch, 0.3},
+		{"2.1 kg m2", Inertia, Inch, 2.1}, {"2.1 kg·m²", Inertia, Inch, 2.1}, {"2.1 kg m^2", Inertia, Inch, 2.1},
+		{"100 lb in2", Inertia, Metric, 100 * 0.45359237 * 0.0254 * 0.0254},
+		{"100", Inertia, Inch, 100 * 0.45359237 * 0.0254 * 0.0254},
+		{"1 lb ft2", Inertia, Inch, 0.45359237 * 0.3048 * 0.3048},
 		{"5", Force, Inch, 5 * 4.4482216152605}, {"5 lb", Force, Inch, 5 * 4.4482216152605}, {"5 N", Force, Inch, 5}, {"5", Force, Metric, 5},
-		{"2.5 N m", Moment, Inch, 2.5}, {"2 s", Time, Inch, 2}, {"35 %", Ratio, Inch, 0.35}, {"0.35", Ratio, Metric, 0.35}, {"4", Count, Inch, 4}, {"9.81 m/s2", Gravity, Inch, 9.81}, {"650 kg/m3", Density, Inch, 650},
+		{"2.5 N m", Moment, Inch, 2.5}, {"2 s", Time, Inch, 2}, {"35 %", Ratio, Inch, 0.35}, {"0.35", Ratio, Metric, 0.35},
+		{"4", Count, Inch, 4}, {"9.81 m/s2", Gravity, Inch, 9.81}, {"650 kg/m3", Density, Inch, 650},
 		{"42 lb/ft3", Density, Inch, 42 * 0.45359237 / (0.3048 * 0.3048 * 0.3048)},
 	} {
 		got, err := Parse(tt.text, tt.kind, tt.system)
@@ -52,9 +60,13 @@ func TestParse(t *testing.T) {
 // TestParseSaysWhatIsWrong holds the sentence for each sort of mistake.
 func TestParseSaysWhatIsWrong(t *testing.T) {
 	for text, says := range map[string]string{
-		"": "there is none", " ": "there is none", "wood": "a number with a unit", "17 lb": "lb is the unit of a weight", "17 furlongs": `"furlongs" is no unit`,
-		"3/0": "nothing can be parted into 0", "17,5": "the decimal sign is a point (17.5)", "1e308": "at most 100 km", "1e999": "of a size", "nan": "a number", "inf": "a number",
-		"17 1/2 1/2": "a number with a unit", "1_000": "one number", "0x10": "one number", "1//2": "one number", "1/2/3": "one number", "- 3": "a number", "17 ft 3 lb": "feet and then inches", "3 ft -6 in": "feet and then inches", "1 in 2 ft": "feet and then inches", "1 in 2 in 3 in": "a number",
+		"": "there is none", " ": "there is none", "wood": "a number with a unit", "17 lb": "lb is the unit of a weight",
+		"17 furlongs": `"furlongs" is no unit`,
+		"3/0":         "nothing can be parted into 0", "17,5": "the decimal sign is a point (17.5)", "1e308": "at most 100 km",
+		"1e999": "of a size", "nan": "a number", "inf": "a number",
+		"17 1/2 1/2": "a number with a unit", "1_000": "one number", "0x10": "one number", "1//2": "one number",
+		"1/2/3": "one number", "- 3": "a number", "17 ft 3 lb": "feet and then inches",
+		"3 ft -6 in": "feet and then inches", "1 in 2 ft": "feet and then inches", "1 in 2 in 3 in": "a number",
 		"100001 m": "at most 100 km",
 	} {
 		got, err := Parse(text, Length, Inch)
@@ -98,8 +110,10 @@ func TestBitForBit(t *testing.T) {
 // TestRepair holds what to type instead of each unquoted spelling, and that it reads.
 func TestRepair(t *testing.T) {
 	for raw, want := range map[string]string{
-		`17-1/2`: `"17-1/2"`, `17 1/2`: `"17 1/2"`, `17"`: `"17 in"`, `17 in`: `"17 in"`, `17,5`: `"17.5"`, `3' 6`: `"3 ft 6 in"`, `"3' 6""`: `"3 ft 6 in"`,
-		`“17 1/2”`: `"17 1/2"`, `17½`: `"17 1/2"`, `'17 1/2`: `"17 1/2"`, `17 1/2" # wide`: `"17 1/2 in"`, `“3’ 6”`: `"3 ft 6 in"`, `180 lb`: `"180 lb"`, `6 1/2 degrees`: `"6 1/2 degrees"`,
+		`17-1/2`: `"17-1/2"`, `17 1/2`: `"17 1/2"`, `17"`: `"17 in"`, `17 in`: `"17 in"`, `17,5`: `"17.5"`,
+		`3' 6`: `"3 ft 6 in"`, `"3' 6""`: `"3 ft 6 in"`,
+		`“17 1/2”`: `"17 1/2"`, `17½`: `"17 1/2"`, `'17 1/2`: `"17 1/2"`, `17 1/2" # wide`: `"17 1/2 in"`,
+		`“3’ 6”`: `"3 ft 6 in"`, `180 lb`: `"180 lb"`, `6 1/2 degrees`: `"6 1/2 degrees"`,
 	} {
 		got, ok := Repair(raw, Inch)
 		if !ok || got != want {
@@ -125,11 +139,17 @@ func TestShop(t *testing.T) {
 		system System
 		want   string
 	}{
-		{17.5 * in, Length, Inch, "17 1/2 in"}, {17.96 * in, Length, Inch, "17 15/16 in"}, {17.97 * in, Length, Inch, "18 in"}, {0.03 * in, Length, Inch, "0 in"}, {-0.03 * in, Length, Inch, "0 in"}, {-0.75 * in, Length, Inch, "-3/4 in"}, {0.9375 * in, Length, Inch, "15/16 in"}, {-2.125 * in, Length, Inch, "-2 1/8 in"},
+		{17.5 * in, Length, Inch, "17 1/2 in"}, {17.96 * in, Length, Inch, "17 15/16 in"},
+		{17.97 * in, Length, Inch, "18 in"}, {0.03 * in, Length, Inch, "0 in"}, {-0.03 * in, Length, Inch, "0 in"},
+		{-0.75 * in, Length, Inch, "-3/4 in"}, {0.9375 * in, Length, Inch, "15/16 in"},
+		{-2.125 * in, Length, Inch, "-2 1/8 in"},
 		{0.4446, Length, Metric, "445 mm"}, {-0.0004, Length, Metric, "0 mm"}, {1e5, Length, Metric, "100000000 mm"},
-		{6.5 * deg, Angle, Inch, "6 1/2 degrees"}, {6.5 * deg, Angle, Metric, "6.5 degrees"}, {0.5 * deg, Angle, Inch, "1/2 degree"}, {1.1 * deg, Angle, Inch, "1 degree"}, {-0.2 * deg, Angle, Metric, "0 degrees"},
+		{6.5 * deg, Angle, Inch, "6 1/2 degrees"}, {6.5 * deg, Angle, Metric, "6.5 degrees"},
+		{0.5 * deg, Angle, Inch, "1/2 degree"}, {1.1 * deg, Angle, Inch, "1 degree"},
+		{-0.2 * deg, Angle, Metric, "0 degrees"},
 		{180.2 * lb, Mass, Inch, "180 lb"}, {3.3 * lb, Mass, Inch, "3 1/4 lb"}, {11.84, Mass, Metric, "11.8 kg"},
-		{1.6 * lbf, Force, Inch, "1 1/2 lb"}, {6.94, Force, Metric, "6.9 N"}, {37.6, Force, Metric, "38 N"}, {2.04, Time, Inch, "2.0 s"}, {0.356, Ratio, Inch, "0.36"},
+		{1.6 * lbf, Force, Inch, "1 1/2 lb"}, {6.94, Force, Metric, "6.9 N"}, {37.6, Force, Metric, "38 N"},
+		{2.04, Time, Inch, "2.0 s"}, {0.356, Ratio, Inch, "0.36"},
 		{math.NaN(), Length, Inch, "– in"},
 	} {
 		if got := With(tt.x, tt.kind, tt.system); got != tt.want {
@@ -174,7 +194,8 @@ func TestShopReadsBack(t *testing.T) {
 			system System
 			most   float64
 			step   float64
-		}{{Length, Inch, 3, 0.0254 / 16}, {Length, Metric, 3, 0.001}, {Angle, Inch, 3, math.Pi / 360}, {Angle, Metric, 3, math.Pi / 360}, {Mass, Metric, 200, 0.1}, {Time, Inch, 5, 0.1}} {
+		}{{Length, Inch, 3, 0.0254 / 16}, {Length, Metric, 3, 0.001}, {Angle, Inch, 3, math.Pi / 360},
+			{Angle, Metric, 3, math.Pi / 360}, {Mass, Metric, 200, 0.1}, {Time, Inch, 5, 0.1}} {
 			x := rng.Float64() * tt.most
 			text := With(x, tt.kind, tt.system)
 			got, err := Parse(text, tt.kind, tt.system)

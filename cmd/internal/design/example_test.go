@@ -46,7 +46,9 @@ func TestMetricCures(t *testing.T) {
 			t.Errorf("%q is read", text)
 			continue
 		}
-		if _, example, found := strings.Cut(err.Error(), "For example: "); found && (strings.Contains(example, "in\"") || strings.Contains(example, "/") || strings.Contains(example, " 42") || strings.Contains(example, "= 18")) {
+		if _, example, found := strings.Cut(err.Error(), "For example: "); found &&
+			(strings.Contains(example, "in\"") || strings.Contains(example, "/") || strings.Contains(example, " 42") ||
+				strings.Contains(example, "= 18")) {
 			t.Errorf("%q: %v", text, err)
 		}
 	}

@@ -44,7 +44,8 @@ func TestSaved(t *testing.T) {
 		{"one arc", one, "", []string{`radius = "45 1/8" # the form I have`, `behind_low_point = "8 1/2" # by eye`, "tail   = 24       # long"}},
 		{"with a change", one, "piece.weight=30", []string{"weight = 30"}},
 		{"a new key", func(*piece.Design) {}, "back.recline=12", []string{"[back]\nrecline = 12 # (17) recline of the back, from plumb"}},
-		{"two arcs", two, "", []string{"# radius = 42       # the form I have", "# tail   = 24       # long", "arcs = [   # from nose to tail\n  {radius = 44, length = 20},\n  {radius = 60, length = \"20 1/2\"},\n]"}},
+		{"two arcs", two, "", []string{"# radius = 42       # the form I have", "# tail   = 24       # long",
+			"arcs = [   # from nose to tail\n  {radius = 44, length = 20},\n  {radius = 60, length = \"20 1/2\"},\n]"}},
 		{"no tape reads it", func(d *piece.Design) { d.Seat.Behind = 0.2123456 }, "", []string{`behind_low_point = "0.2123456 m" # by eye`}},
 	} {
 		f, err := Parse("mine.toml", mine)
@@ -83,7 +84,8 @@ func TestSaved(t *testing.T) {
 
 // TestSavedArcs holds that arcs in a file are replaced whole, and that one arc takes their place.
 func TestSavedArcs(t *testing.T) {
-	text := strings.Replace(mine, "radius = 42       # the form I have\n", "arcs = [ # two\n {radius = 42, length = 20}, # front\n {radius = 50, length = 21}\n] # end\n", 1)
+	text := strings.Replace(mine, "radius = 42       # the form I have\n",
+		"arcs = [ # two\n {radius = 42, length = 20}, # front\n {radius = 50, length = 21}\n] # end\n", 1)
 	text = strings.Replace(text, "tail   = 24       # long\n", "", 1)
 	f, err := Parse("mine.toml", text)
 	if err != nil {
@@ -107,7 +109,8 @@ func TestSavedArcs(t *testing.T) {
 	}
 	d = inline.Design.Clone()
 	d.Rocker.Radius, d.Rocker.Tail, d.Rocker.Arcs = 0, 0, []piece.Arc{{Radius: 1, Length: 0.5}, {Radius: 2, Length: 0.5}}
-	if got, err := inline.Saved(d); err != nil || !strings.HasPrefix(got, `rocker = {arcs = [{radius = "1 m", length = "0.5 m"}, {radius = "2 m", length = "0.5 m"}], nose = 17}`) {
+	const saved = `rocker = {arcs = [{radius = "1 m", length = "0.5 m"}, {radius = "2 m", length = "0.5 m"}], nose = 17}`
+	if got, err := inline.Saved(d); err != nil || !strings.HasPrefix(got, saved) {
 		t.Errorf("an inline table: %v\n%s", err, got)
 	}
 	d = inline.Design.Clone()

@@ -149,11 +149,16 @@ func TestSpelledMistakes(t *testing.T) {
 		want     map[string]string // the place, and the key where it is spelled in the message
 		message  string
 	}{
-		{"42.5", "-42.5", map[string]string{"plain": "3:10", "spaces": "4:12", "quotes": "3:12", "dots": "2:17", "braces": "2:20", "other order": "16:10"}, negative},
-		{"5.5", `"5 kg"`, map[string]string{"plain": "13:23", "spaces": "16:7", "quotes": "13:24", "dots": "13:27", "braces": "3:48", "other order": "4:9"}, kilos},
-		{"3.25", `"wide"`, map[string]string{"plain": "16:7", "spaces": "20:5", "quotes": "17:9", "dots": "10:13", "braces": "6:38", "other order": "19:7"}, place},
-		{"front", "fornt", map[string]string{"plain": "10:1", "spaces": "12:1", "quotes": "10:1", "dots": "5:1", "braces": "5:10", "other order": "2:1"}, "seat.fornt: there is no such entry; did you mean seat.front?"},
-		{"42.5", "42 1/2", map[string]string{"plain": "3:10", "spaces": "4:12", "quotes": "3:12", "dots": "2:17", "braces": "2:20", "other order": "16:10"}, `: put quotes round it: `},
+		{"42.5", "-42.5", map[string]string{"plain": "3:10", "spaces": "4:12", "quotes": "3:12", "dots": "2:17",
+			"braces": "2:20", "other order": "16:10"}, negative},
+		{"5.5", `"5 kg"`, map[string]string{"plain": "13:23", "spaces": "16:7", "quotes": "13:24", "dots": "13:27",
+			"braces": "3:48", "other order": "4:9"}, kilos},
+		{"3.25", `"wide"`, map[string]string{"plain": "16:7", "spaces": "20:5", "quotes": "17:9", "dots": "10:13",
+			"braces": "6:38", "other order": "19:7"}, place},
+		{"front", "fornt", map[string]string{"plain": "10:1", "spaces": "12:1", "quotes": "10:1", "dots": "5:1",
+			"braces": "5:10", "other order": "2:1"}, "seat.fornt: there is no such entry; did you mean seat.front?"},
+		{"42.5", "42 1/2", map[string]string{"plain": "3:10", "spaces": "4:12", "quotes": "3:12", "dots": "2:17",
+			"braces": "2:20", "other order": "16:10"}, `: put quotes round it: `},
 	} {
 		for name, text := range spellings {
 			if strings.Count(text, tt.old) != 1 {
@@ -171,8 +176,9 @@ func TestSpelledMistakes(t *testing.T) {
 // columns are counted by hand.
 func TestSpelledLacks(t *testing.T) {
 	for key, want := range map[string]map[string]string{
-		"rocker.depth":             {"plain": "2:2", "spaces": "3:5", "quotes": "2:2", "dots": "2:1", "braces": "2:1", "other order": "13:2"},
-		"sitter.height":            {"plain": "11:3", "spaces": "13:5", "quotes": "11:3", "dots": "12:1", "braces": "3:11", "other order": "11:2"},
+		"rocker.depth": {"plain": "2:2", "spaces": "3:5", "quotes": "2:2", "dots": "2:1", "braces": "2:1", "other order": "13:2"},
+		"sitter.height": {"plain": "11:3", "spaces": "13:5", "quotes": "11:3", "dots": "12:1", "braces": "3:11",
+			"other order": "11:2"},
 		"sitter.lying_back.height": {"plain": "13:1", "spaces": "15:3", "quotes": "13:1", "dots": "13:1", "braces": "3:26", "other order": "3:2"},
 		"part.shape":               {"plain": "14:3", "spaces": "18:4", "quotes": "15:3", "dots": "9:1", "braces": "6:10", "other order": "17:2"},
 	} {

@@ -47,7 +47,8 @@ func TestFilled(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, change := range [][2]string{{"sitter.height", "6 ft 1 in"}, {"sitter.knee_crease", "19"}, {"floor.slope", "1"}, {"seat.width", "21 1/4"}} {
+	for _, change := range [][2]string{{"sitter.height", "6 ft 1 in"}, {"sitter.knee_crease", "19"},
+		{"floor.slope", "1"}, {"seat.width", "21 1/4"}} {
 		if err := f.Set(change[0], change[1]); err != nil {
 			t.Fatal(err)
 		}
@@ -75,7 +76,8 @@ func TestFilled(t *testing.T) {
 	if d.Seat.Front <= f.Design.Seat.Front {
 		t.Errorf("a knee crease of 19 in leaves the front edge at %v", d.Seat.Front)
 	}
-	if strings.Count(filled, "#") < strings.Count(text, "#") || !strings.Contains(filled, "knee_crease = 19 # (3)") || !strings.Contains(filled, "[floor]\nslope = 1") {
+	if strings.Count(filled, "#") < strings.Count(text, "#") || !strings.Contains(filled, "knee_crease = 19 # (3)") ||
+		!strings.Contains(filled, "[floor]\nslope = 1") {
 		t.Errorf("filled:\n%s", filled)
 	}
 }

@@ -5,7 +5,8 @@ import "testing"
 // FuzzTexts: a title or a name that is taken comes out of the file that is written as it went in, letter by letter; one
 // that is not taken is refused in words, never changed.
 func FuzzTexts(f *testing.F) {
-	for _, text := range []string{`He said "hi"`, `back\slash \" \n`, "Ludwigs Stühlchen — 椅子 🪑", "a\tb", "two\nlines", "'", `"""`, "#", "= [x]", "\u202e", "\x1b[31m", "a\u2028b", ""} {
+	for _, text := range []string{`He said "hi"`, `back\slash \" \n`, "Ludwigs Stühlchen — 椅子 🪑", "a\tb", "two\nlines",
+		"'", `"""`, "#", "= [x]", "\u202e", "\x1b[31m", "a\u2028b", ""} {
 		f.Add(text)
 	}
 	start, _ := Start("chair")

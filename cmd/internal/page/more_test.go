@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"context"
 	"encoding/json"
+	"math"
 	"strings"
 	"testing"
 	"time"
@@ -19,7 +20,8 @@ func TestLike(t *testing.T) {
 	old := work(t, "chair")
 	taller := work(t, "chair", "sitter.height=6 ft 4 in", "seat.front=18")
 	var found likeness
-	if err := json.Unmarshal(asked(t, h, "/like", ask{Work: taller, Before: &old, Way: "same time"}).Body.Bytes(), &found); err != nil || !found.Found {
+	like := asked(t, h, "/like", ask{Work: taller, Before: &old, Way: "same time"})
+	if err := json.Unmarshal(like.Body.Bytes(), &found); err != nil || !found.Found {
 		t.Fatalf("%v %+v", err, found)
 	}
 	time := func(w Work) float64 {
@@ -31,7 +33,8 @@ func TestLike(t *testing.T) {
 	}
 	want, before, after := time(old), time(taller), 0.0
 	taller.Changes = append(taller.Changes, found.Changes...)
-	if after = time(taller); after < want-0.02 || after > want+0.02 || before > want-0.02 && before < want+0.02 { // 1/8 in of radius is some 0.01 s
+	const within = 0.02 // 1/8 in of radius is some 0.01 s
+	if after = time(taller); math.Abs(after-want) > within || math.Abs(before-want) < within {
 		t.Errorf("one rock takes %.3f s, %.3f s before the change; want %.3f s", after, before, want)
 	}
 }
@@ -53,7 +56,8 @@ func TestFileKeepsComments(t *testing.T) {
 // TestReport holds that the report is the whole one, with the changes in its file.
 func TestReport(t *testing.T) {
 	var made document
-	if err := json.Unmarshal(asked(t, chairSite(t).handler([]string{ourHost}), "/report", ask{Work: work(t, "chair", "rocker.tail=20-1/2")}).Body.Bytes(), &made); err != nil {
+	if err := json.Unmarshal(asked(t, chairSite(t).handler([]string{ourHost}), "/report",
+		ask{Work: work(t, "chair", "rocker.tail=20-1/2")}).Body.Bytes(), &made); err != nil {
 		t.Fatal(err)
 	}
 	if made.Name != "chair-report.html" || !strings.Contains(made.Text, "20-1/2&#34;") || !strings.HasSuffix(made.Text, "</html>\n") {

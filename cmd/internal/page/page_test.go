@@ -100,10 +100,12 @@ func TestGuard(t *testing.T) {
 		}
 		w := httptest.NewRecorder()
 		h.ServeHTTP(w, r)
-		if w.Code != tt.want && !(tt.want == 404 && w.Code >= 300 && w.Code < 400 && !strings.Contains(w.Header().Get("Location"), "..")) { // a mux sends to the tidy path
+		if w.Code != tt.want && !(tt.want == 404 && w.Code >= 300 && w.Code < 400 &&
+			!strings.Contains(w.Header().Get("Location"), "..")) { // a mux sends to the tidy path
 			t.Errorf("%s: %d, want %d: %.100s", tt.name, w.Code, tt.want, w.Body)
 		}
-		if csp := w.Header().Get("Content-Security-Policy"); !strings.HasPrefix(csp, "default-src 'none'") || strings.Contains(csp, "unsafe") || strings.Contains(csp, "*") {
+		if csp := w.Header().Get("Content-Security-Policy"); !strings.HasPrefix(csp, "default-src 'none'") ||
+			strings.Contains(csp, "unsafe") || strings.Contains(csp, "*") {
 			t.Errorf("%s: the policy is %q", tt.name, csp)
 		}
 		if w.Header().Get("Access-Control-Allow-Origin") != "" {
@@ -138,7 +140,8 @@ func TestFaults(t *testing.T) {
 			t.Errorf("%s: no fault was found", tt.name)
 			continue
 		}
-		if key := v.Fault.Key; tt.key != "" && key != tt.key && !strings.HasSuffix(tt.key, key) || v.Fault.Line != tt.line || v.Fault.Column != tt.column {
+		if key := v.Fault.Key; tt.key != "" && key != tt.key && !strings.HasSuffix(tt.key, key) ||
+			v.Fault.Line != tt.line || v.Fault.Column != tt.column {
 			t.Errorf("%s: %+v, want %s at %d:%d", tt.name, *v.Fault, tt.key, tt.line, tt.column)
 		}
 	}
@@ -190,7 +193,8 @@ func TestHeld(t *testing.T) {
 			t.Fatal(bad.Message)
 		}
 		v := seen(t, ask{Work: w})
-		if v.Held.Holds != report.Holds() || strings.Contains(v.Held.Text, "NO") == v.Held.Holds || strings.Contains(v.Sheet, `class="bad"><th`) == v.Held.Holds {
+		if v.Held.Holds != report.Holds() || strings.Contains(v.Held.Text, "NO") == v.Held.Holds ||
+			strings.Contains(v.Sheet, `class="bad"><th`) == v.Held.Holds {
 			t.Errorf("%s: %+v, and the report says %v", change, v.Held, report.Holds())
 		}
 	}
@@ -226,7 +230,8 @@ func FuzzRequest(f *testing.F) {
 		f.Add("/see", string(data))
 		f.Add("/units", string(data))
 	}
-	f.Add("/see", `{"text":"kind = \"chair\"\n[rocker]\nradius = 1e-300\nnose=1\ntail=1\n[body]\nmass=1\ncentre=[0,1]\ninertia=0","motion":{"from":"90"}}`)
+	f.Add("/see", // a radius of next to nothing
+		`{"text":"kind = \"chair\"\n[rocker]\nradius = 1e-300\nnose=1\ntail=1\n[body]\nmass=1\ncentre=[0,1]\ninertia=0","motion":{"from":"90"}}`)
 	f.Add("/like", `{"text":"","before":{"text":"","name":"","changes":null},"way":"same time"}`)
 	f.Add("/start", `{"kind":"../../etc/passwd"}`)
 	f.Add("/see", `{"text":"","unknown":1}`)
@@ -277,7 +282,8 @@ func TestSize(t *testing.T) {
 func TestLetGoTooFar(t *testing.T) {
 	for from, refused := range map[string]bool{"90": false, "-90": false, "91": true, "200": true, "-200": true} {
 		v := seen(t, ask{Work: work(t, "chair"), Motion: &motion{From: from}})
-		if got := v.Fault != nil && v.Fault.Key == "from" && strings.Contains(v.Fault.Message, "at most 90 degrees"); got != refused || refused == (v.Became != "") {
+		if got := v.Fault != nil && v.Fault.Key == "from" &&
+			strings.Contains(v.Fault.Message, "at most 90 degrees"); got != refused || refused == (v.Became != "") {
 			t.Errorf("let go by %s: %+v, %q", from, v.Fault, v.Became)
 		}
 	}

@@ -192,7 +192,8 @@ func TestSlowReaders(t *testing.T) {
 		}
 	}
 	for range 5 {
-		took, err := slide(&http.Client{Transport: &http.Transport{DisableKeepAlives: true}, Timeout: 10 * time.Second}, door.URL(), ask{Work: work(t, "chair")})
+		took, err := slide(&http.Client{Transport: &http.Transport{DisableKeepAlives: true}, Timeout: 10 * time.Second},
+			door.URL(), ask{Work: work(t, "chair")})
 		if err != nil {
 			t.Fatalf("nobody is let in: %v", err)
 		}
@@ -219,10 +220,12 @@ func TestHalfBodies(t *testing.T) {
 			t.Fatal(err)
 		}
 		defer c.Close()
-		fmt.Fprintf(c, "POST /see HTTP/1.1\r\nHost: %s\r\nOrigin: http://%s\r\nContent-Type: application/json\r\nContent-Length: 5000\r\n\r\n{", address, address)
+		fmt.Fprintf(c, "POST /see HTTP/1.1\r\nHost: %s\r\nOrigin: http://%s\r\n"+
+			"Content-Type: application/json\r\nContent-Length: 5000\r\n\r\n{", address, address)
 	}
 	time.Sleep(200 * time.Millisecond) // till each is being read
-	if _, err := slide(&http.Client{Transport: &http.Transport{DisableKeepAlives: true}, Timeout: 10 * time.Second}, door.URL(), ask{Work: work(t, "chair")}); err != nil {
+	if _, err := slide(&http.Client{Transport: &http.Transport{DisableKeepAlives: true}, Timeout: 10 * time.Second},
+		door.URL(), ask{Work: work(t, "chair")}); err != nil {
 		t.Errorf("nobody is let in: %v", err)
 	}
 }

@@ -77,7 +77,8 @@ func TestEntries(t *testing.T) {
 		if i >= len(got) {
 			t.Fatalf("%d entries, want %d", len(got), len(want))
 		}
-		if g := got[i]; g.Key != w.name || at(sample, g.Start) != w.key || at(sample, g.ValueStart) != w.value || g.Raw != w.raw || w.raw != "" && sample[g.ValueStart:g.ValueEnd] != w.raw {
+		if g := got[i]; g.Key != w.name || at(sample, g.Start) != w.key || at(sample, g.ValueStart) != w.value ||
+			g.Raw != w.raw || w.raw != "" && sample[g.ValueStart:g.ValueEnd] != w.raw {
 			t.Errorf("entry %d is %+v, at %v and %v\nwant %+v", i, g, at(sample, g.Start), at(sample, g.ValueStart), w)
 		}
 	}
@@ -99,7 +100,8 @@ func TestEntries(t *testing.T) {
 func TestSuggest(t *testing.T) {
 	known := []string{"rocker.radius", "rocker.tail", "seat.behind_low_point", "seat"}
 	for wrong, want := range map[string]string{
-		"rocker.raduis": "rocker.radius", "rocker.Radius": "rocker.radius", "seat.behindlowpoint": "seat.behind_low_point", "seet": "seat", "saet": "seat", "zzz": "", "": "",
+		"rocker.raduis": "rocker.radius", "rocker.Radius": "rocker.radius", "seat.behindlowpoint": "seat.behind_low_point",
+		"seet": "seat", "saet": "seat", "zzz": "", "": "",
 	} {
 		if got, found := Suggest(wrong, known); got != want || found != (want != "") {
 			t.Errorf("Suggest(%q) = %q, %v; want %q", wrong, got, found, want)
@@ -138,14 +140,16 @@ func FuzzEntries(f *testing.F) {
 	f.Add(sample)
 	f.Add("a.b = 1\n[[c]]\n[c.d]\ne = {f = [1, 2], g = 1979-05-27}\n[[c]]\n")
 	f.Add("x = [[[[{a = [")
-	f.Add("[ a . 'b c' ]\n\"d.e\" . f = 1\n\"\\u0067\" = {\"\" = 2, 'h\"' . i = []}\n[[ \"[1]\" ]]\n[\"[1]\".j]\nk = '''\n'''\nl = [[1, {m = 3}],\n# n\n4]")
+	f.Add("[ a . 'b c' ]\n\"d.e\" . f = 1\n\"\\u0067\" = {\"\" = 2, 'h\"' . i = []}\n" +
+		"[[ \"[1]\" ]]\n[\"[1]\".j]\nk = '''\n'''\nl = [[1, {m = 3}],\n# n\n4]")
 	f.Fuzz(func(t *testing.T, text string) {
 		entries, bound := Entries(text, numbered)
 		var decoded map[string]any
 		if bound != nil && len(text) > 1000 {
 			return // what it is there for
 		}
-		if _, err := toml.Decode(text, &decoded); err != nil || !utf8.ValidString(text) || strings.Contains(strings.ReplaceAll(text, "\r\n", ""), "\r") {
+		if _, err := toml.Decode(text, &decoded); err != nil || !utf8.ValidString(text) ||
+			strings.Contains(strings.ReplaceAll(text, "\r\n", ""), "\r") {
 			return // package design takes no other letters, and makes newlines of carriage returns
 		}
 		want := map[string]any{}
@@ -167,7 +171,8 @@ func FuzzEntries(f *testing.F) {
 				t.Fatalf("%q: there is no %s, or twice: %+v", text, e.Key, e)
 			}
 			var again map[string]any
-			if _, err := toml.Decode("x = "+e.Raw, &again); err != nil || !reflect.DeepEqual(again["x"], value) && fmt.Sprint(again["x"]) != fmt.Sprint(value) {
+			if _, err := toml.Decode("x = "+e.Raw, &again); err != nil || !reflect.DeepEqual(again["x"], value) &&
+				fmt.Sprint(again["x"]) != fmt.Sprint(value) {
 				t.Fatalf("%q: %s stands as %q, which is %v, not %v (%v)", text, e.Key, e.Raw, again["x"], value, err)
 			}
 			delete(want, e.Key)
