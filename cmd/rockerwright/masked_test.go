@@ -100,6 +100,7 @@ var (
 	writing      = regexp.MustCompile(`>[^<]*<`)
 	polyline     = regexp.MustCompile(`\bd="([MLZ\d., -]+)"`)
 	colour       = regexp.MustCompile(`"#[0-9A-Fa-f]{6}"`)
+	element      = regexp.MustCompile(`<(?:path|text|line|rect|circle|polyline|polygon)\b[^>]*>(?:[^<]*</text>)?`)
 	motion       = regexp.MustCompile(`data-samples="[^"]*"`)
 )
 
@@ -119,6 +120,20 @@ func unlikeDrawn(t *testing.T, got, want string, near float64) string {
 		}
 	}
 	return unlikeWithin(plainSVG(got), plainSVG(want), most)
+}
+
+// unlikeChart is [unlikeDrawn] of a chart, whose curves stand one above the other as their ends do: whichever comes first.
+func unlikeChart(t *testing.T, got, want string) string {
+	t.Helper()
+	return unlikeDrawn(t, inOrder(got), inOrder(want), nearInChart)
+}
+
+// inOrder returns a picture with its elements by their kind, colour and words, behind what holds them.
+func inOrder(svg string) string {
+	elements := element.FindAllString(svg, -1)
+	key := func(one string) string { return numeral.ReplaceAllString(plainSVG(one), "") }
+	slices.SortStableFunc(elements, func(a, b string) int { return strings.Compare(key(a), key(b)) })
+	return element.ReplaceAllString(svg, "") + strings.Join(elements, "\n")
 }
 
 // plainSVG returns a picture without what is compared otherwise: lines through points, motion, and quantities in words.
