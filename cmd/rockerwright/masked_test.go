@@ -43,7 +43,8 @@ func masked(text string) string {
 	for line := range strings.Lines(text) {
 		line = strings.TrimSuffix(line, "\n")
 		inner := strings.TrimPrefix(line, "  ")
-		if n := len(lines); n > 0 && inner != line && lines[n-1] != "" && !strings.Contains(inner, "  ") && !strings.Contains(lines[n-1], "  ") {
+		prose := func(text string) bool { return text != "" && !strings.Contains(text, "  ") }
+		if n := len(lines); n > 0 && inner != line && prose(inner) && prose(lines[n-1]) {
 			lines[n-1] += " " + inner // a wrapped paragraph
 			continue
 		}
@@ -88,8 +89,8 @@ func sameLine(got, want string) bool {
 	})
 }
 
-// How far a stroke may lie from where it was, as part of the picture's width: an estimate may change, a leg may not stand
-// elsewhere; the curves of charts are numbers, and steep at their ends.
+// How far a stroke may lie from where it was, as part of the picture's width: an estimate may change, a leg may not
+// stand elsewhere; the curves of charts are numbers, and steep at their ends.
 const (
 	nearInView  = 0.02
 	nearInChart = 0.06
@@ -105,7 +106,8 @@ var (
 )
 
 // unlikeDrawn returns where two SVG pictures differ, or "": shapes, their order and words are the same, quantities in
-// the words are not compared, and nothing is further away than a part of the width. Motion over time is held by its own tests.
+// the words are not compared, and nothing is further away than a part of the width. Motion over time is held by its
+// own tests.
 func unlikeDrawn(t *testing.T, got, want string, near float64) string {
 	t.Helper()
 	width := pictureWidth.FindStringSubmatch(want)
@@ -122,7 +124,7 @@ func unlikeDrawn(t *testing.T, got, want string, near float64) string {
 	return unlikeWithin(plainSVG(got), plainSVG(want), most)
 }
 
-// unlikeChart is [unlikeDrawn] of a chart, whose curves stand one above the other as their ends do: whichever comes first.
+// unlikeChart is [unlikeDrawn] of a chart, whose curves are drawn in the order in which they end: whichever is first.
 func unlikeChart(t *testing.T, got, want string) string {
 	t.Helper()
 	return unlikeDrawn(t, inOrder(got), inOrder(want), nearInChart)
