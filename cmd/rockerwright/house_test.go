@@ -10,6 +10,7 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+	"unicode/utf8"
 )
 
 // root is the top of the project, seen from this folder.
@@ -119,6 +120,31 @@ func TestHouse(t *testing.T) {
 		if !seen[room] {
 			t.Errorf("the house has a room %q, and there is none", room)
 		}
+	}
+}
+
+// longestLine is how many letters a line of Go may have, a tab counted as one: what stands side by side in a review.
+const longestLine = 140
+
+// TestLinesFit lists the lines of Go, tests too, that are longer.
+func TestLinesFit(t *testing.T) {
+	files := 0
+	err := filepath.WalkDir(root, func(path string, entry fs.DirEntry, err error) error {
+		if err != nil || entry.IsDir() || filepath.Ext(path) != ".go" {
+			return err
+		}
+		files++
+		n := 0
+		for line := range strings.Lines(read(t, path)) {
+			n++
+			if letters := utf8.RuneCountInString(strings.TrimSuffix(line, "\n")); letters > longestLine {
+				t.Errorf("%s:%d: %d letters, %d are the most", path, n, letters, longestLine)
+			}
+		}
+		return nil
+	})
+	if err != nil || files < 300 {
+		t.Errorf("%d files, %v", files, err)
 	}
 }
 
