@@ -17,14 +17,14 @@ type Fit struct {
 	What      string // "front edge, off the floor"
 	Size      person.Size
 	Have      float64
-	Low, High float64 // what custom asks; ±Inf where it asks nothing
-	Change    float64 // to add to the measure; zero where it is within custom
+	Low, High float64 // what common practice asks; ±Inf where it asks nothing
+	Change    float64 // to add to the measure; zero where it is within common practice
 }
 
-// Holds reports whether the measure is within custom.
+// Holds reports whether the measure is within common practice.
 func (f Fit) Holds() bool { return f.Change == 0 }
 
-// A clearance is what custom asks of one measure against one size of the person.
+// A clearance is what common practice asks of one measure against one size of the person.
 type clearance struct {
 	key       string
 	what      string
@@ -167,11 +167,11 @@ func (b *Balanced) misfits() []Misfit {
 // upright end of what is common practice for a relaxed seat (5 to 8).
 const restFall = 5 * quantity.Deg
 
-// beyond is what is added to a size where custom only asks for at least so much, m.
+// beyond is what is added to a size where common practice only asks for at least so much, m.
 const beyond = 2 * quantity.In
 
 // Recommended returns the design with its seat, arms and back sized to its first owner:
-// each in the middle of what custom asks, at the rest with the owner at ease, and the
+// each in the middle of what common practice asks, at the rest with the owner at ease, and the
 // seat set so far behind the low point that it falls back as a relaxed seat does. The
 // sizes are rounded to what a tape is read to; the rockers stay. keys are the measures
 // that were set. A design without an owner by sizes, or whose seat is not drawn, comes

@@ -32,7 +32,7 @@ type Traits struct {
 }
 
 // kinds are the rows. No published limit for rocking chairs was found, so the limits are our judgement: a
-// chair's are what ordinary chairs of custom sizes keep (the study in the tests of package check); a cradle's is
+// chair's are what ordinary chairs of usual sizes keep (the study in the tests of package check); a cradle's is
 // the tilt beyond which deaths are on record (Ackerman and Gilbert-Barness, Arch Pediatr Adolesc Med
 // 1997;151:573-575, abstract).
 var kinds = [...]Traits{
