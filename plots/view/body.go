@@ -25,17 +25,17 @@ func woodOf(r check.Report) []r2.Vec {
 
 // A pose is the piece at one tilt: how points of the chair frame stand on the floor.
 type pose struct {
-	contact, along, up r2.Vec // chair frame
-	rolled             float64
-	slope              float64
+	contact, centre, along, up r2.Vec // chair frame; of the arc it stands on its contact and its centre
+	rolled, slope              float64
 }
 
-// poseAt returns the piece rolled to a tilt against the vertical.
-func poseAt(edge rocker.Profile, tilt, slope float64) pose {
-	i, roll := edge.Find(tilt - slope)
-	b := edge.Bearing(i)
+// poseAt returns the piece of a report rolled to a tilt against the vertical.
+func poseAt(r check.Report, tilt float64) pose {
+	slope := r.Design.Floor.Slope
+	i, roll := r.Edge.Find(tilt - slope)
+	b := r.Edge.Bearing(i)
 	down, tailward := rocker.Down(roll)
-	return pose{b.Contact(roll), r2.Scale(-1, tailward), r2.Scale(-1, down), b.RolledAt(roll), slope}
+	return pose{b.Contact(roll), b.Centre(), r2.Scale(-1, tailward), r2.Scale(-1, down), b.RolledAt(roll), slope}
 }
 
 // place returns where a point of the chair frame stands, x forward and y plumb, m, from
@@ -56,15 +56,6 @@ func Figure(p scene.Pen, j person.Joints, place func(r2.Vec) r2.Vec) []scene.Sha
 		p.Line(scene.Placed([]r2.Vec{j.Shoulder, j.Elbow, j.Wrist, j.Fingertip}, place)...),
 		p.Ring(r2.Scale(0.5, r2.Add(top, chin)), 0.45*r2.Norm(r2.Sub(top, chin))),
 	}
-}
-
-// sitterOf returns the balance point of a person who is given by mass and centre alone, from those of the load and of
-// the empty piece, and the radius of the ring that is drawn for the person, m, which grows with the mass.
-func sitterOf(l, empty *check.Load) (at r2.Vec, radius float64) {
-	whole, alone := l.Rig.Body, empty.Rig.Body
-	mass := whole.Mass - alone.Mass
-	at = r2.Scale(1/mass, r2.Sub(r2.Scale(whole.Mass, whole.Centre), r2.Scale(alone.Mass, alone.Centre)))
-	return at, 0.11 * math.Cbrt(mass/80)
 }
 
 // balancePoint draws the usual sign of a centre of mass: a disc with two quarters dark.
