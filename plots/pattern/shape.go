@@ -87,15 +87,10 @@ func bounds(shapes []shape) r2.Box {
 
 // boxOf returns the box around points, of none the origin.
 func boxOf(points []r2.Vec) r2.Box {
-	var box r2.Box
-	for i, p := range points {
-		if i == 0 {
-			box = r2.Box{Min: p, Max: p}
-		}
-		box.Min = r2.Vec{X: min(box.Min.X, p.X), Y: min(box.Min.Y, p.Y)}
-		box.Max = r2.Vec{X: max(box.Max.X, p.X), Y: max(box.Max.Y, p.Y)}
+	if len(points) == 0 {
+		return r2.Box{}
 	}
-	return box
+	return bench.Polyline(false, points...).Bounds()
 }
 
 // arcs returns the strokes of a path, of a closed one with the straight stroke home where the
