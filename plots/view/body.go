@@ -7,7 +7,7 @@ import (
 
 	"rockerwright/body/person"
 	"rockerwright/plots/scene"
-	"rockerwright/rocker"
+	"rockerwright/sim"
 	"rockerwright/sim/check"
 )
 
@@ -25,25 +25,23 @@ func woodOf(r check.Report) []r2.Vec {
 
 // A pose is the piece at one tilt: how points of the chair frame stand on the floor.
 type pose struct {
-	contact, centre, along, up r2.Vec // chair frame; of the arc it stands on its contact and its centre
-	rolled, slope              float64
+	rig             sim.Rig
+	tilt            float64
+	contact, centre r2.Vec // of the arc it stands on, chair frame
 }
 
 // poseAt returns the piece of a report rolled to a tilt against the vertical.
 func poseAt(r check.Report, tilt float64) pose {
-	slope := r.Design.Floor.Slope
-	i, roll := r.Edge.Find(tilt - slope)
+	i, roll := r.Edge.Find(tilt - r.Design.Floor.Slope)
 	b := r.Edge.Bearing(i)
-	down, tailward := rocker.Down(roll)
-	return pose{b.Contact(roll), b.Centre(), r2.Scale(-1, tailward), r2.Scale(-1, down), b.RolledAt(roll), slope}
+	return pose{r.Loads[0].Rig, tilt, b.Contact(roll), b.Centre()}
 }
 
 // place returns where a point of the chair frame stands, x forward and y plumb, m, from
 // where the low point touches the floor as drawn.
 func (p pose) place(q r2.Vec) r2.Vec {
-	from := r2.Sub(q, p.contact)
-	flat := r2.Vec{X: r2.Dot(from, p.along) - p.rolled, Y: r2.Dot(from, p.up)}
-	return r2.Rotate(flat, p.slope, r2.Vec{})
+	along, over := p.rig.Place(q, p.tilt)
+	return r2.Rotate(r2.Vec{X: along, Y: over}, p.rig.Floor.Slope, r2.Vec{})
 }
 
 // Figure draws a person from the joints: limbs as lines, the head as a ring between the

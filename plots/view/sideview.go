@@ -219,7 +219,7 @@ func (f frame) ghost(r check.Report, g ghost) []scene.Group {
 		person = append(person, Figure(thin, figure, place)...)
 	}
 	if !g.load.Empty && len(g.load.Figures) == 0 {
-		whole, empty := g.load.Rig.Body, r.Loads[0].Rig.Body // of who is given by mass and centre a ring, larger with the mass
+		whole, empty := g.load.Rig.Body, r.Loads[0].Rig.Body // given by mass and centre: a ring that grows with the mass
 		mass := whole.Mass - empty.Mass
 		centre := r2.Scale(1/mass, r2.Sub(r2.Scale(whole.Mass, whole.Centre), r2.Scale(empty.Mass, empty.Centre)))
 		person = append(person, thin.Ring(place(centre), 0.11*math.Cbrt(mass/80)*f.scale))
