@@ -104,16 +104,6 @@ func arcs(p bench.Path) []bench.Piece {
 	return list
 }
 
-// drawn returns the arcs of a path without the straight stroke home, which a file that calls the path closed
-// leaves out.
-func drawn(p bench.Path) []bench.Piece {
-	list := arcs(p)
-	if n := len(list); p.Closed && n > 1 && list[n-1].Turn == 0 {
-		return list[:n-1]
-	}
-	return list
-}
-
 // sampled returns points along a path, ends included, no further apart than step, and
 // never further than a fifteenth of a radian of turn.
 func sampled(p bench.Path, step float64) []r2.Vec {
