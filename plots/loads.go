@@ -69,15 +69,12 @@ func (c Chart) RightingArm(loads ...Load) scene.Picture {
 
 // degrees returns between which tilts the righting arm is drawn.
 func (l Load) degrees() (first, last int) {
-	if l.First != 0 || l.Last != 0 {
-		return l.First, l.Last
-	}
 	b := l.Balance
 	if !b.Forward.Exists() || !b.Back.Exists() {
 		return -45, 45
 	}
 	const beyond = 5
-	forward, back := inDegrees(b.Rest.Tilt-b.Forward.Angle), inDegrees(b.Rest.Tilt+b.Back.Angle)
+	forward, back := (b.Rest.Tilt-b.Forward.Angle)/quantity.Deg, (b.Rest.Tilt+b.Back.Angle)/quantity.Deg
 	return max(int(math.Floor(forward))-beyond, -179), min(int(math.Ceil(back))+beyond, 179)
 }
 
