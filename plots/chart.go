@@ -21,11 +21,10 @@ type Chart struct {
 
 // A Load is a rig, its balance by [sim.Rig.Balance] or [sim.Rig.BalanceAt], and what the charts call it.
 type Load struct {
-	Label       string
-	Rig         sim.Rig
-	Balance     sim.Balance
-	First, Last int  // between which tilts its righting arm is drawn, degrees; of two zeros see [Chart.RightingArm]
-	RunsOff     bool // its righting arm may run off the chart
+	Label   string
+	Rig     sim.Rig
+	Balance sim.Balance
+	RunsOff bool // its righting arm may run off the chart
 }
 
 // The longest texts of a chart, in letters.

@@ -119,7 +119,7 @@ func newPlot(title, x, y string) *plot.Plot {
 func (k curves) room() float64 {
 	longest := vg.Length(0)
 	for _, s := range k.curves {
-		longest = max(longest, labelStyle().Width(s.label))
+		longest = max(longest, labelStyle.Width(s.label))
 	}
 	share := float64(longest / (chartWidth - 60)) // of the chart inside its axis
 	return (0.07 + share) / (1 - share)
@@ -131,7 +131,7 @@ func typeface(size vg.Length) font.Font {
 }
 
 // labelStyle is that of a curve's label.
-func labelStyle() text.Style { return lettered(scene.Ink, 9.5, draw.YCenter) }
+var labelStyle = lettered(scene.Ink, 9.5, draw.YCenter)
 
 // lettered is a style of text that begins at its place.
 func lettered(colour scene.Colour, size vg.Length, up text.YAlignment) text.Style {
@@ -185,9 +185,6 @@ func (k curves) labels(canvas draw.Canvas, p *plot.Plot) {
 	for i, s := range curves {
 		from := placeOn(canvas, p, s.anchor)
 		canvas.StrokeLine2(draw.LineStyle{Color: s.line.Color, Width: 0.5}, from.X, from.Y, places[i].X-3, places[i].Y)
-		canvas.FillText(labelStyle(), places[i], s.label)
+		canvas.FillText(labelStyle, places[i], s.label)
 	}
 }
-
-// picture returns the chart as a picture; alt says what it shows.
-func (k curves) picture(name, alt string) scene.Picture { return pictureOf(k.plot(), name, alt) }

@@ -54,36 +54,28 @@ func (c Chart) RightingArm(loads ...Load) scene.Picture {
 		alt = append(alt, scene.Cut(l.Label, longestTold)+said)
 		k.curves = append(k.curves, s)
 	}
-	for i := range k.curves {
-		k.curves[i].keepWithin(k.low, k.high)
+	outside := func(p plotter.XY) bool { return p.X < k.low.X || p.X > k.high.X || p.Y < k.low.Y || p.Y > k.high.Y }
+	for i := range k.curves { // marks within what is shown, and the label at the highest point there
+		s := &k.curves[i]
+		s.anchor = k.high
+		if seen := slices.DeleteFunc(slices.Clone(s.points), outside); len(seen) > 0 {
+			s.anchor = slices.MaxFunc(seen, func(a, b plotter.XY) int { return cmp.Compare(a.Y, b.Y) })
+		}
+		s.dots, s.rings = slices.DeleteFunc(s.dots, outside), slices.DeleteFunc(s.rings, outside)
 	}
 	k.spread()
-	return k.picture("righting arm", "Righting arm against tilt. "+strings.Join(alt, "; ")+".")
+	return pictureOf(k.plot(), "righting arm", "Righting arm against tilt. "+strings.Join(alt, "; ")+".")
 }
 
 // degrees returns between which tilts the righting arm is drawn.
 func (l Load) degrees() (first, last int) {
-	if l.First != 0 || l.Last != 0 {
-		return l.First, l.Last
-	}
 	b := l.Balance
 	if !b.Forward.Exists() || !b.Back.Exists() {
 		return -45, 45
 	}
 	const beyond = 5
-	forward, back := inDegrees(b.Rest.Tilt-b.Forward.Angle), inDegrees(b.Rest.Tilt+b.Back.Angle)
+	forward, back := (b.Rest.Tilt-b.Forward.Angle)/quantity.Deg, (b.Rest.Tilt+b.Back.Angle)/quantity.Deg
 	return max(int(math.Floor(forward))-beyond, -179), min(int(math.Ceil(back))+beyond, 179)
-}
-
-// keepWithin leaves out the marks of a curve outside a chart's range, and labels the curve at its highest point
-// inside.
-func (s *series) keepWithin(low, high plotter.XY) {
-	outside := func(p plotter.XY) bool { return p.X < low.X || p.X > high.X || p.Y < low.Y || p.Y > high.Y }
-	s.anchor = high
-	if seen := slices.DeleteFunc(slices.Clone(s.points), outside); len(seen) > 0 {
-		s.anchor = slices.MaxFunc(seen, func(a, b plotter.XY) int { return cmp.Compare(a.Y, b.Y) })
-	}
-	s.dots, s.rings = slices.DeleteFunc(s.dots, outside), slices.DeleteFunc(s.rings, outside)
 }
 
 // Period draws how long one rock takes, there and back, against the tilt from rest at which a load is let go, as far
@@ -112,7 +104,7 @@ func (c Chart) Period(loads ...Load) scene.Picture {
 		k.curves = append(k.curves, s)
 	}
 	k.high.Y *= 1.05
-	return k.picture("time of a rock", "Time of one rock against release. "+strings.Join(alt, "; ")+".")
+	return pictureOf(k.plot(), "time of a rock", "Time of one rock against release. "+strings.Join(alt, "; ")+".")
 }
 
 // periods returns a load's times at each half degree from which it comes back, up to twice the small rock's.

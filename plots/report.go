@@ -18,11 +18,7 @@ func ChartOf(d piece.Design) Chart {
 
 // loadOf returns a load of a report. The righting arm of a hazard may run off the chart.
 func loadOf(l *check.Load) Load {
-	load := Load{Label: l.Name, Rig: l.Rig, Balance: l.Balance, RunsOff: !l.Empty && l.Role == piece.Hazard}
-	if curve := l.Righting(); len(curve) > 0 {
-		load.First, load.Last = curve[0].Degree, curve[len(curve)-1].Degree
-	}
-	return load
+	return Load{Label: l.Name, Rig: l.Rig, Balance: l.Balance, RunsOff: !l.Empty && l.Role == piece.Hazard}
 }
 
 // OfReport draws the righting arm and the time of a rock of the loads of a report that matter most.

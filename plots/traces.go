@@ -24,6 +24,10 @@ type value struct {
 // energy, the forces of the floor, and the friction that is needed. The motion was followed with [motion.Options.Keep].
 func (c Chart) Traces(l Load, t motion.Trace) []scene.Picture {
 	who, newton := scene.Cut(l.Label, longestTold), quantity.One(quantity.Force, c.Units)
+	of := scene.Cut(l.Label, 24)
+	if c.Title != "" {
+		of = scene.Cut(c.Title, 40) + ", " + of
+	}
 	var list []scene.Picture
 	for i, one := range []struct {
 		name, title, y, alt string
@@ -42,32 +46,23 @@ func (c Chart) Traces(l Load, t motion.Trace) []scene.Picture {
 			fmt.Sprintf("Friction that %s needs in time; the most is %.2f.", who, t.Friction),
 			[]value{{"needed", func(l motion.Look) float64 { return math.Abs(l.Forward) / l.Up }}}},
 	} {
-		k := curves{title: c.inTime(l, one.title), x: "time, seconds", y: one.y}
+		k := curves{title: of + ": " + one.title, x: "time, seconds", y: one.y}
 		k.trace(l, t, one.values)
 		if i == 0 {
 			k.mark(t)
 		}
-		list = append(list, k.picture(one.name+" in time", one.alt))
+		list = append(list, pictureOf(k.plot(), one.name+" in time", one.alt))
 	}
 	return list
-}
-
-// inTime returns the title of a chart of a load in time.
-func (c Chart) inTime(l Load, what string) string {
-	who := scene.Cut(l.Label, 24)
-	if c.Title != "" {
-		who = scene.Cut(c.Title, 40) + ", " + who
-	}
-	return who + ": " + what
 }
 
 // trace draws values of a motion in time.
 func (k *curves) trace(l Load, t motion.Trace, values []value) {
 	k.high.X = min(t.Duration, mostTraced)
 	ground := l.Rig.Rise(l.Balance.Rest.Tilt)
+	const points = 800
 	for i, v := range values {
 		s := series{label: v.label, line: lineOf(i + 1)}
-		const points = 800
 		for n := range points + 1 {
 			look := t.Look(l.Rig, ground, k.high.X*float64(n)/points)
 			if at := (plotter.XY{X: look.Time, Y: v.of(look)}); !math.IsNaN(at.Y) && !math.IsInf(at.Y, 0) {

@@ -60,12 +60,11 @@ type dxf struct {
 // put writes pairs of a group code and its value.
 func (f *dxf) put(pairs ...any) {
 	for i := 0; i < len(pairs); i += 2 {
-		switch value := pairs[i+1].(type) {
-		case float64:
-			fmt.Fprintf(&f.out, "%3d\r\n%s\r\n", pairs[i], strconv.FormatFloat(value, 'f', 9, 64))
-		default:
-			fmt.Fprintf(&f.out, "%3d\r\n%v\r\n", pairs[i], value)
+		value := pairs[i+1]
+		if x, number := value.(float64); number {
+			value = strconv.FormatFloat(x, 'f', 9, 64)
 		}
+		fmt.Fprintf(&f.out, "%3d\r\n%v\r\n", pairs[i], value)
 	}
 }
 

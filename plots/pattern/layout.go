@@ -56,7 +56,7 @@ func (l *layout) inside(p r2.Vec) bool {
 
 // clear reports whether nothing stands in a box, or nearer to it than gap.
 func (l *layout) clear(b rect, gap float64) bool {
-	s, c := math.Sincos(-b.angle)
+	turn := r2.NewRotation(-b.angle, r2.Vec{})
 	half := r2.Vec{X: b.half.X + gap, Y: b.half.Y + gap}
 	reach := r2.Norm(half)
 	for i, w := range l.edges {
@@ -64,9 +64,7 @@ func (l *layout) clear(b rect, gap float64) bool {
 		if min(p.X, q.X) > reach || max(p.X, q.X) < -reach || min(p.Y, q.Y) > reach || max(p.Y, q.Y) < -reach {
 			continue
 		}
-		p = r2.Vec{X: c*p.X - s*p.Y, Y: s*p.X + c*p.Y}
-		q = r2.Vec{X: c*q.X - s*q.Y, Y: s*q.X + c*q.Y}
-		if crosses(p, q, half) {
+		if crosses(turn.Rotate(p), turn.Rotate(q), half) {
 			l.edges[0], l.edges[i] = l.edges[i], l.edges[0] // the next box is near by, and the same edge is in its way, mostly
 			return false
 		}

@@ -6,7 +6,6 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/plots/scene"
-	"rockerwright/rocker/bench"
 )
 
 // point is a point of printers, mm.
@@ -43,8 +42,7 @@ func (p *pages) page(width, height float64) {
 
 // group begins a group, of which only what lies in a box is drawn; nil draws all.
 func (p *pages) group(clip *r2.Box) {
-	page := &p.list[len(p.list)-1]
-	page.Add(scene.Group{Clip: clip})
+	p.list[len(p.list)-1].Add(scene.Group{Clip: clip})
 }
 
 // add adds a shape to the group that was begun last, and returns it.
@@ -57,7 +55,7 @@ func (p *pages) add(s scene.Shape) *scene.Shape {
 
 // line draws a straight line.
 func (p *pages) line(pen scene.Pen, from, to r2.Vec) {
-	p.draw(shape{path: bench.Polyline(false, from, to)}, pen)
+	p.add(pen.Line(milli(from), milli(to)))
 }
 
 // draw draws a shape, placed on its page; a text has no pen.
@@ -99,7 +97,11 @@ func (s shape) onPaper() []scene.Shape {
 		return nil
 	}
 	line := scene.Shape{Points: []r2.Vec{milli(s.path.Start)}, Turns: []float64{0}, Closed: s.path.Closed}
-	for _, a := range drawn(s.path) {
+	list := arcs(s.path)
+	if n := len(list); s.path.Closed && n > 1 && list[n-1].Turn == 0 { // the straight stroke home
+		list = list[:n-1]
+	}
+	for _, a := range list {
 		line.Points, line.Turns = append(line.Points, milli(a.To)), append(line.Turns, a.Turn)
 	}
 	return []scene.Shape{line}

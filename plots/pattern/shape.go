@@ -87,15 +87,10 @@ func bounds(shapes []shape) r2.Box {
 
 // boxOf returns the box around points, of none the origin.
 func boxOf(points []r2.Vec) r2.Box {
-	var box r2.Box
-	for i, p := range points {
-		if i == 0 {
-			box = r2.Box{Min: p, Max: p}
-		}
-		box.Min = r2.Vec{X: min(box.Min.X, p.X), Y: min(box.Min.Y, p.Y)}
-		box.Max = r2.Vec{X: max(box.Max.X, p.X), Y: max(box.Max.Y, p.Y)}
+	if len(points) == 0 {
+		return r2.Box{}
 	}
-	return box
+	return bench.Polyline(false, points...).Bounds()
 }
 
 // arcs returns the strokes of a path, of a closed one with the straight stroke home where the
@@ -104,16 +99,6 @@ func arcs(p bench.Path) []bench.Piece {
 	const same = 1e-9 // m: far below any reading, far above the rounding of metres
 	list := p.Pieces()
 	if n := len(list); p.Closed && n > 0 && list[n-1].Turn == 0 && list[n-1].Length() <= same {
-		return list[:n-1]
-	}
-	return list
-}
-
-// drawn returns the arcs of a path without the straight stroke home, which a file that calls the path closed
-// leaves out.
-func drawn(p bench.Path) []bench.Piece {
-	list := arcs(p)
-	if n := len(list); p.Closed && n > 1 && list[n-1].Turn == 0 {
 		return list[:n-1]
 	}
 	return list

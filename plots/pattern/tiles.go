@@ -6,6 +6,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/plots/scene"
 	"rockerwright/sim/quantity"
 )
 
@@ -65,12 +66,8 @@ func tile(shapes []shape, paper Paper, units quantity.System) *tiling {
 		strip = 15e-3
 	}
 	var best *tiling
-	points := make([]r2.Vec, len(spots))
 	for _, angle := range turns(60) {
-		turn := r2.NewRotation(angle, r2.Vec{})
-		for i, p := range spots {
-			points[i] = turn.Rotate(p)
-		}
+		points := scene.Placed(spots, r2.NewRotation(angle, r2.Vec{}).Rotate)
 		box := boxOf(points)
 		for _, p := range []Paper{paper, {paper.Name, paper.Height, paper.Width}} {
 			best = fewest(best, tiling{angle: angle, paper: p, strip: strip}, points, box)

@@ -1,6 +1,13 @@
 package scene
 
-import "gonum.org/v1/gonum/spatial/r2"
+import (
+	"fmt"
+	"io"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/rocker/bench"
+)
 
 // A Scene is a drawing in named groups on a paper: x to the right, y up, mm.
 type Scene struct {
@@ -77,4 +84,39 @@ func (g *Group) pen(s Shape) Pen {
 		return g.Pen
 	}
 	return s.Pen
+}
+
+// stroke returns the stretch of a line that ends at its i-th point, mm.
+func (s Shape) stroke(i int) bench.Piece {
+	p := bench.Piece{From: s.Points[max(0, i-1)], Stroke: bench.Stroke{To: s.Points[i]}}
+	if s.Turns != nil {
+		p.Turn = s.Turns[i]
+	}
+	return p
+}
+
+// A Format is a kind of picture file.
+type Format string
+
+const (
+	SVG Format = "svg"
+	PDF Format = "pdf"
+)
+
+// A Picture is a scene with the name of its file, without the ending.
+type Picture struct {
+	Name string
+	Scene
+}
+
+// Draw writes the picture. The same picture gives the same bytes. The error is that of w, or one that says that
+// there is no such format.
+func (p Picture) Draw(w io.Writer, f Format) error {
+	switch f {
+	case SVG:
+		return p.WriteSVG(w)
+	case PDF:
+		return WritePDF(w, p.Title, p.Scene)
+	}
+	return fmt.Errorf("scene: there is no format %q", f)
 }

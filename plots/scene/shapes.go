@@ -1,6 +1,39 @@
 package scene
 
-import "gonum.org/v1/gonum/spatial/r2"
+import (
+	"image/color"
+	"slices"
+	"strconv"
+	"strings"
+
+	"gonum.org/v1/gonum/spatial/r2"
+)
+
+// A Colour is one as SVG writes it, "#rrggbb". The zero Colour draws nothing.
+type Colour string
+
+const (
+	Ink    Colour = "#000000"
+	Soft   Colour = "#6e6e6e"
+	Grey   Colour = "#787878"
+	Faded  Colour = "#8c8c8c"
+	Pale   Colour = "#c8c8c8"
+	Faint  Colour = "#e1e1e1"
+	White  Colour = "#ffffff"
+	Blue   Colour = "#005aa0"
+	Orange Colour = "#d55e00"
+)
+
+var _ color.Color = Ink
+
+// RGBA returns the colour as [color.Color] has it: all zero of one that draws nothing.
+func (c Colour) RGBA() (r, g, b, a uint32) {
+	x, err := strconv.ParseUint(strings.TrimPrefix(string(c), "#"), 16, 24)
+	if err != nil {
+		return 0, 0, 0, 0
+	}
+	return color.RGBA{uint8(x >> 16), uint8(x >> 8), uint8(x), 255}.RGBA()
+}
 
 // Dashed returns the pen of a dashed line.
 func Dashed(colour Colour, width float64, dash ...float64) Pen {
@@ -58,4 +91,15 @@ func Placed(points []r2.Vec, place func(r2.Vec) r2.Vec) []r2.Vec {
 		list[i] = place(p)
 	}
 	return list
+}
+
+// Cut returns a text of at most n characters, without what a page cannot show.
+func Cut(text string, n int) string {
+	kept := slices.DeleteFunc([]rune(text), func(r rune) bool {
+		return r < ' ' || r == 0x7f || r >= 0x202a && r <= 0x202e || r >= 0x2066 && r <= 0x2069
+	})
+	if len(kept) > n {
+		kept = append(kept[:n-1], '…')
+	}
+	return string(kept)
 }

@@ -7,7 +7,7 @@ import (
 
 	"rockerwright/body/person"
 	"rockerwright/plots/scene"
-	"rockerwright/rocker"
+	"rockerwright/sim"
 	"rockerwright/sim/check"
 )
 
@@ -25,25 +25,23 @@ func woodOf(r check.Report) []r2.Vec {
 
 // A pose is the piece at one tilt: how points of the chair frame stand on the floor.
 type pose struct {
-	contact, along, up r2.Vec // chair frame
-	rolled             float64
-	slope              float64
+	rig             sim.Rig
+	tilt            float64
+	contact, centre r2.Vec // of the arc it stands on, chair frame
 }
 
-// poseAt returns the piece rolled to a tilt against the vertical.
-func poseAt(edge rocker.Profile, tilt, slope float64) pose {
-	i, roll := edge.Find(tilt - slope)
-	b := edge.Bearing(i)
-	down, tailward := rocker.Down(roll)
-	return pose{b.Contact(roll), r2.Scale(-1, tailward), r2.Scale(-1, down), b.RolledAt(roll), slope}
+// poseAt returns the piece of a report rolled to a tilt against the vertical.
+func poseAt(r check.Report, tilt float64) pose {
+	i, roll := r.Edge.Find(tilt - r.Design.Floor.Slope)
+	b := r.Edge.Bearing(i)
+	return pose{r.Loads[0].Rig, tilt, b.Contact(roll), b.Centre()}
 }
 
 // place returns where a point of the chair frame stands, x forward and y plumb, m, from
 // where the low point touches the floor as drawn.
 func (p pose) place(q r2.Vec) r2.Vec {
-	from := r2.Sub(q, p.contact)
-	flat := r2.Vec{X: r2.Dot(from, p.along) - p.rolled, Y: r2.Dot(from, p.up)}
-	return r2.Rotate(flat, p.slope, r2.Vec{})
+	along, over := p.rig.Place(q, p.tilt)
+	return r2.Rotate(r2.Vec{X: along, Y: over}, p.rig.Floor.Slope, r2.Vec{})
 }
 
 // Figure draws a person from the joints: limbs as lines, the head as a ring between the
@@ -56,15 +54,6 @@ func Figure(p scene.Pen, j person.Joints, place func(r2.Vec) r2.Vec) []scene.Sha
 		p.Line(scene.Placed([]r2.Vec{j.Shoulder, j.Elbow, j.Wrist, j.Fingertip}, place)...),
 		p.Ring(r2.Scale(0.5, r2.Add(top, chin)), 0.45*r2.Norm(r2.Sub(top, chin))),
 	}
-}
-
-// sitterOf returns the balance point of a person who is given by mass and centre alone, from those of the load and of
-// the empty piece, and the radius of the ring that is drawn for the person, m, which grows with the mass.
-func sitterOf(l, empty *check.Load) (at r2.Vec, radius float64) {
-	whole, alone := l.Rig.Body, empty.Rig.Body
-	mass := whole.Mass - alone.Mass
-	at = r2.Scale(1/mass, r2.Sub(r2.Scale(whole.Mass, whole.Centre), r2.Scale(alone.Mass, alone.Centre)))
-	return at, 0.11 * math.Cbrt(mass/80)
 }
 
 // balancePoint draws the usual sign of a centre of mass: a disc with two quarters dark.

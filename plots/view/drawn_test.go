@@ -66,7 +66,7 @@ func TestDrawnIsSaid(t *testing.T) {
 			if d.Rocker.Top != piece.Taper {
 				continue
 			}
-			at := poseAt(r.Edge, g.tilt, d.Floor.Slope)
+			at := poseAt(r, g.tilt)
 			nose := view.paper(at.place(edge.Nose()))
 			deep := math.Inf(1) // the square end at the nose is the only corner so near
 			for _, p := range strip {

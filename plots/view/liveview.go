@@ -62,7 +62,7 @@ type Watched struct {
 // LiveView draws what is watched.
 func LiveView(w Watched) Live {
 	v := liveView{watched: w, rest: w.rest()}
-	v.pose = poseAt(w.Report.Edge, v.rest, w.Report.Design.Floor.Slope)
+	v.pose = poseAt(w.Report, v.rest)
 	v.least, v.most = v.rest-math.Pi/12, v.rest+math.Pi/12
 	if arms := w.Load.Righting(); w.Load.Upright() && len(arms) > 0 {
 		v.least, v.most = min(v.least, arms[0].Tilt), max(v.most, arms[len(arms)-1].Tilt)

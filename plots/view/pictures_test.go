@@ -156,7 +156,7 @@ func TestSideViewIsTrue(t *testing.T) {
 			t.Fatal(err)
 		}
 		for _, tilt := range []float64{-0.3, 0, 0.2, 0.9} {
-			at := poseAt(r.Edge, tilt, d.Floor.Slope)
+			at := poseAt(r, tilt)
 			lowest := math.Inf(1)
 			for _, p := range r.Edge.Outline(1e-7) {
 				q := at.place(p)

@@ -128,15 +128,14 @@ func between(list []instant) (least, most float64) {
 // paths draws the path of the balance point and the stretch of floor that is rolled on, and
 // labels them beside the piece.
 func (f frame) paths(r trial.Rocking, least, most float64) []scene.Group {
-	slope := r.Report.Design.Floor.Slope
 	const steps = 60
 	var centre, rolled []r2.Vec
 	for i := range steps + 1 {
-		at := poseAt(r.Report.Edge, least+(most-least)*float64(i)/steps, slope)
+		at := poseAt(r.Report, least+(most-least)*float64(i)/steps)
 		centre = append(centre, f.paper(at.place(r.Load.Rig.Body.Centre)))
 	}
 	for _, tilt := range []float64{least, most} {
-		at := poseAt(r.Report.Edge, tilt, slope)
+		at := poseAt(r.Report, tilt)
 		rolled = append(rolled, f.paper(at.place(at.contact)))
 	}
 	paths := scene.Group{Name: "paths",
@@ -167,7 +166,7 @@ func (f frame) paths(r trial.Rocking, least, most float64) []scene.Group {
 func (f frame) written(report check.Report, rest float64, list []instant,
 	point func(time, tilt float64) r2.Vec) string {
 	at := func(tilt float64) (origin, contact r2.Vec) {
-		q := poseAt(report.Edge, tilt, report.Design.Floor.Slope)
+		q := poseAt(report, tilt)
 		return f.svg(q.place(r2.Vec{})), f.svg(q.place(q.contact))
 	}
 	origin0, contact0 := at(rest)

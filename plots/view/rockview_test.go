@@ -68,10 +68,9 @@ func TestSamplesMoveThePiece(t *testing.T) {
 		if len(rows) < 100 {
 			t.Errorf("%s: %d samples", name, len(rows))
 		}
-		slope := r.Report.Design.Floor.Slope
 		for i := 0; i < len(rows); i += 7 {
 			tilt := r.Trace.At(float64(i) * every).Tilt
-			at, rest := poseAt(r.Report.Edge, tilt, slope), poseAt(r.Report.Edge, r.Load.Balance.Rest.Tilt, slope)
+			at, rest := poseAt(r.Report, tilt), poseAt(r.Report, r.Load.Balance.Rest.Tilt)
 			for _, q := range []r2.Vec{r.Report.Edge.Nose(), r.Report.Edge.Tail(), r.Load.Rig.Body.Centre} {
 				moved := r2.Add(r2.Rotate(view.svg(rest.place(q)), rows[i][2]*math.Pi/180, r2.Vec{}), r2.Vec{X: rows[i][0], Y: rows[i][1]})
 				// hundredths of a mm in x and y, thousandths of a degree at 200 mm

@@ -17,10 +17,9 @@ import (
 // on the paper, for one ghost.
 func (f frame) marks(r check.Report, g ghost) scene.Group {
 	marks := scene.Group{Name: "marks"}
-	at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
+	at := poseAt(r, g.tilt)
 	contact := f.paper(at.place(at.contact))
-	i, _ := r.Edge.Find(g.tilt - r.Design.Floor.Slope)
-	centre := f.paper(at.place(r.Edge.Bearing(i).Centre()))
+	centre := f.paper(at.place(at.centre))
 	high := f.height - f.top + 4
 	marks.Add(scene.Dashed(scene.Soft, 0.25, 3, 1, 0.6, 1).Line(contact, r2.Vec{X: contact.X, Y: min(centre.Y, high)}),
 		scene.Path(scene.Ink, 0.4, r2.Add(contact, r2.Vec{X: -1.6, Y: -3}), contact, r2.Add(contact, r2.Vec{X: 1.6, Y: -3})),
@@ -62,7 +61,7 @@ func degreeSign(text string) string {
 // head returns the point of a ghost to which its label leads: the top of the back, else
 // the balance point of the load, else the highest point.
 func (f frame) head(r check.Report, g ghost) r2.Vec {
-	at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
+	at := poseAt(r, g.tilt)
 	if top, known := r.Design.TopOfBack(); known {
 		return f.paper(at.place(r.Placed(top)))
 	}

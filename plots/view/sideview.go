@@ -144,7 +144,7 @@ func frameOf(r check.Report, ghosts []ghost, paper area) frame {
 	f := frame{area: paper, from: r2.Vec{X: math.Inf(1), Y: 0}, to: r2.Vec{X: math.Inf(-1), Y: 0.3}}
 	wood := woodOf(r)
 	for _, g := range ghosts {
-		at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
+		at := poseAt(r, g.tilt)
 		f.include(scene.Placed(wood, at.place)...)
 		f.include(at.place(g.load.Rig.Body.Centre))
 		for _, j := range g.load.Figures {
@@ -194,7 +194,7 @@ func (f frame) paper(p r2.Vec) r2.Vec {
 
 // ghost draws the piece and its person at one tilt, as groups of their own.
 func (f frame) ghost(r check.Report, g ghost) []scene.Group {
-	at := poseAt(r.Edge, g.tilt, r.Design.Floor.Slope)
+	at := poseAt(r, g.tilt)
 	place := func(p r2.Vec) r2.Vec { return f.paper(at.place(p)) }
 	of := func(name string, shapes ...scene.Shape) scene.Group {
 		one := scene.Group{Name: name + "-" + g.name, Shapes: shapes}
@@ -219,8 +219,10 @@ func (f frame) ghost(r check.Report, g ghost) []scene.Group {
 		person = append(person, Figure(thin, figure, place)...)
 	}
 	if !g.load.Empty && len(g.load.Figures) == 0 {
-		alone, radius := sitterOf(g.load, &r.Loads[0])
-		person = append(person, thin.Ring(place(alone), radius*f.scale))
+		whole, empty := g.load.Rig.Body, r.Loads[0].Rig.Body // given by mass and centre: a ring that grows with the mass
+		mass := whole.Mass - empty.Mass
+		centre := r2.Scale(1/mass, r2.Sub(r2.Scale(whole.Mass, whole.Centre), r2.Scale(empty.Mass, empty.Centre)))
+		person = append(person, thin.Ring(place(centre), 0.11*math.Cbrt(mass/80)*f.scale))
 	}
 	return []scene.Group{of("rocker", g.Line(scene.Placed(rockerOf(r), place)...).Round()), of("piece", wood...),
 		of("person", person...), of("centre", balancePoint(g.Pen, place(g.load.Rig.Body.Centre))...)}
