@@ -61,11 +61,11 @@ func hankinson(grain, n, q float64) float64 {
 func (b *Balanced) bending() ([]Bending, error) {
 	d := b.Design
 	r := d.Rocker
-	if r.Depth <= 0 || r.Width <= 0 || r.Wood == "" || !d.Seat.SlopeKnown() || len(b.Loads) < 2 {
+	if r.Wood == "" {
 		return nil, nil
 	}
-	wood, err := piece.FindWood(r.Wood, "rocker")
-	if err != nil {
+	wood, err := piece.FindWood(r.Wood, "rocker") // also where no size asks for it: a name is not passed over
+	if err != nil || r.Depth <= 0 || r.Width <= 0 || !d.Seat.SlopeKnown() || len(b.Loads) < 2 {
 		return nil, err
 	}
 	heaviest := slices.MaxFunc(b.Loads[1:], func(a, b Load) int { return cmp.Compare(a.Rig.Body.Mass, b.Rig.Body.Mass) })

@@ -1,7 +1,9 @@
 package check
 
 import (
+	"errors"
 	"math"
+	"strings"
 	"testing"
 
 	"rockerwright/body/person"
@@ -179,6 +181,19 @@ func TestHankinson(t *testing.T) {
 		}
 		if got := hankinson(math.Pi/2, n, 0.07); math.Abs(got-0.07) > 1e-15 {
 			t.Errorf("across the grain %v", got)
+		}
+	}
+}
+
+// TestWoodIsKnown: a wood that there is not is told, also where no size of the rocker asks for its strength.
+func TestWoodIsKnown(t *testing.T) {
+	for _, depth := range []float64{0, 0.057} {
+		d := readingChair()
+		d.Rocker.Wood, d.Rocker.Depth = "wallnut", depth
+		_, err := Check(d)
+		var wrong *piece.KeyError
+		if !errors.As(err, &wrong) || wrong.Key != "rocker.wood" || !strings.Contains(wrong.Reason, `"Walnut, black"`) {
+			t.Errorf("depth %v: %v", depth, err)
 		}
 	}
 }
