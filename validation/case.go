@@ -3,6 +3,7 @@ package validation
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -47,33 +48,60 @@ func (c Case) Digits(got float64) float64 {
 	if c.Want != 0 {
 		off /= math.Abs(c.Want)
 	}
-	return math.Min(16, -math.Log10(off))
+	return min(16, -math.Log10(off))
 }
 
-// The accuracies that cases ask for, and why.
-const (
-	twelveDigits = 1e-12
-	tenDigits    = 1e-10
+// A row is a case of a group; see [Case].
+type row struct {
+	name, checks, source, unit string
+	want                       float64
+	near                       bound
+	compute                    func() (float64, error)
+}
 
-	whyClosed     = "a closed form on both sides: a dozen roundings"
-	whyQuadrature = "the period of a finite rock is promised to 1e-10"
-	whyPrinted    = "the source prints so many digits"
+// group returns the cases of a group.
+func group(name string, rows ...row) []Case {
+	list := make([]Case, len(rows))
+	for i, r := range rows {
+		list[i] = Case{name, r.name, r.checks, r.source, r.unit, r.want,
+			r.near.accuracy, r.near.tolerance, r.near.why, r.near.memory, r.compute}
+	}
+	return list
+}
+
+// A bound says how far a case may be off, and why: so large a part of what is wanted, or so much of it.
+type bound struct {
+	accuracy, tolerance float64
+	why                 string
+	memory              bool
+}
+
+func relative(accuracy float64, why string) bound  { return bound{accuracy: accuracy, why: why} }
+func absolute(tolerance float64, why string) bound { return bound{tolerance: tolerance, why: why} }
+
+// recalled is the bound of a value that is from memory.
+func recalled(accuracy float64) bound {
+	return bound{accuracy: accuracy, why: "from memory", memory: true}
+}
+
+// The bounds that most cases have.
+var (
+	closed     = relative(1e-12, "a closed form on both sides: a dozen roundings")
+	quadrature = relative(1e-10, "the period of a finite rock is promised to 1e-10")
+	followed   = relative(1e-9, "the motion is promised to 1e-9")
 )
+
+const whyPrinted = "the source prints so many digits"
 
 // Cases returns every case, group by group.
 func Cases() []Case { return cases(Fault{}) }
 
 // cases returns every case, computed with a fault.
 func cases(f Fault) []Case {
-	var all []Case
-	for _, group := range [][]Case{
+	return slices.Concat(
 		pendulums(f), cylinders(f), finite(f), rests(f), tips(f), slopes(f), swings(f), joints(f), curves(f),
 		motions(f), corners(f), floors(f), pulls(f), sizings(f), people(), timber(), reads(f), benches(), standards(f),
-		independent(f), engines(f),
-	} {
-		all = append(all, group...)
-	}
-	return all
+		independent(f), engines(f))
 }
 
 // A Fault makes an ingredient of a case wrong on purpose, to show that the case would turn

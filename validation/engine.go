@@ -50,17 +50,13 @@ func engines(f Fault) []Case {
 	if err != nil {
 		panic(err) // the record is part of the program
 	}
-	var cases []Case
-	for _, row := range rows {
-		cases = append(cases, Case{
-			Group: "a stranger's engine", Name: fmt.Sprintf("%s, from %.0f degrees", row.Chair, row.Released*180/math.Pi),
-			Checks: "The period that a general-purpose rigid-body engine finds, which knows nothing of rockers.",
-			Source: version + "; harness in validation/node", Unit: "s", Want: row.Period, Accuracy: 5e-4,
-			Why: "the engine's small steps, and how far its shapes sink in",
-			Compute: func() (float64, error) {
-				return large(f.oneArc(row.Radius, 1, row.Mass, row.Height, row.Inertia), row.Released)
-			},
-		})
+	near := relative(5e-4, "the engine's small steps, and how far its shapes sink in")
+	list := make([]row, len(rows))
+	for i, r := range rows {
+		list[i] = row{fmt.Sprintf("%s, from %.0f degrees", r.Chair, r.Released*180/math.Pi),
+			"The period that a general-purpose rigid-body engine finds, which knows nothing of rockers.",
+			version + "; harness in validation/node", "s", r.Period, near,
+			func() (float64, error) { return large(f.oneArc(r.Radius, 1, r.Mass, r.Height, r.Inertia), r.Released) }}
 	}
-	return cases
+	return group("a stranger's engine", list...)
 }

@@ -30,20 +30,18 @@ type worst struct {
 // independent are two methods besides the product's own closed forms and quadrature.
 func independent(f Fault) []Case {
 	found := sync.OnceValues(func() (worst, error) { return compared(f) })
-	one := func(name, checks, unit string, tolerance float64, why string, pick func(worst) float64) Case {
-		return Case{Group: "independent methods", Name: fmt.Sprintf("%s, worst of %d designs", name, designs), Checks: checks,
-			Source: "derived here: two methods, one answer; seeded random designs of 1 to 4 arcs",
-			Unit:   unit, Want: 0, Tolerance: tolerance, Why: why,
-			Compute: func() (float64, error) { w, err := found(); return pick(w), err }}
+	one := func(name, checks, unit string, near bound, pick func(worst) float64) row {
+		return row{fmt.Sprintf("%s, worst of %d designs", name, designs), checks,
+			"derived here: two methods, one answer; seeded random designs of 1 to 4 arcs", unit, 0, near,
+			func() (float64, error) { w, err := found(); return pick(w), err }}
 	}
-	const roll = "A roll of the sampled outline that shares no formula with the product."
-	return []Case{
-		one("integrator against quadrature, period", "The motion in time takes the period that the quadrature finds.", "", 1e-9,
-			whyMotion, func(w worst) float64 { return w.integrated }),
-		one("outline rolled, period", roll, "", 1e-6, "an outline sampled each 0.05 mm", func(w worst) float64 { return w.period }),
-		one("outline rolled, rest", roll, "rad", 1e-6, "an outline sampled each 0.05 mm", func(w worst) float64 { return w.rest }),
-		one("outline rolled, lift", roll, "m", 1e-9, "an outline sampled each 0.05 mm", func(w worst) float64 { return w.lift }),
-	}
+	const roll, why = "A roll of the sampled outline that shares no formula with the product.", "an outline sampled each 0.05 mm"
+	return group("independent methods",
+		one("integrator against quadrature, period", "The motion in time takes the period that the quadrature finds.", "",
+			absolute(1e-9, followed.why), func(w worst) float64 { return w.integrated }),
+		one("outline rolled, period", roll, "", absolute(1e-6, why), func(w worst) float64 { return w.period }),
+		one("outline rolled, rest", roll, "rad", absolute(1e-6, why), func(w worst) float64 { return w.rest }),
+		one("outline rolled, lift", roll, "m", absolute(1e-9, why), func(w worst) float64 { return w.lift }))
 }
 
 // compared holds the methods against each other.
@@ -70,7 +68,7 @@ func compared(f Fault) (worst, error) {
 				continue
 			}
 			if turns++; turns == 2 {
-				w.integrated = math.Max(w.integrated, math.Abs(t.Events[i].Time/period-1))
+				w.integrated = max(w.integrated, math.Abs(t.Events[i].Time/period-1))
 				break
 			}
 		}
@@ -78,9 +76,9 @@ func compared(f Fault) (worst, error) {
 		if err != nil {
 			return w, err
 		}
-		w.period = math.Max(w.period, math.Abs(period/brute-1))
-		w.rest = math.Max(w.rest, math.Abs(b.Rest.Tilt-rest))
-		w.lift = math.Max(w.lift, math.Abs(b.Back.Lift-lift))
+		w.period = max(w.period, math.Abs(period/brute-1))
+		w.rest = max(w.rest, math.Abs(b.Rest.Tilt-rest))
+		w.lift = max(w.lift, math.Abs(b.Back.Lift-lift))
 	}
 	return w, nil
 }

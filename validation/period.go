@@ -21,7 +21,7 @@ func hung(f Fault, depth, gyration float64) sim.Rig {
 // pendulums are bodies that swing on a corner.
 func pendulums(f Fault) []Case {
 	const length, depth, gyration = 0.8, 0.45, 0.3
-	var cases []Case
+	var rows []row
 	for _, p := range []struct {
 		name, of, source      string
 		depth, gyration, want float64
@@ -33,34 +33,24 @@ func pendulums(f Fault) []Case {
 		{"physical", "any body below a corner", "2π√((k² + d²)/(gd)), any textbook of mechanics",
 			depth, gyration, 2 * math.Pi * math.Sqrt((gyration*gyration+depth*depth)/(sim.Gravity*depth))},
 	} {
-		cases = append(cases, Case{
-			Group: "pendulum", Name: p.name + ", small", Checks: "The small swing of " + p.of + ".",
-			Source: p.source, Unit: "s", Want: p.want,
-			Accuracy: twelveDigits, Why: whyClosed,
-			Compute: func() (float64, error) { return small(hung(f, p.depth, p.gyration)) },
-		})
+		rows = append(rows, row{p.name + ", small", "The small swing of " + p.of + ".", p.source, "s", p.want, closed,
+			func() (float64, error) { return small(hung(f, p.depth, p.gyration)) }})
 	}
 	sin50 := math.Sin(50 * math.Pi / 180)
-	cases = append(cases, Case{
-		Group: "pendulum", Name: "physical, from 100 degrees", Checks: "The exact period of any body below a corner.",
-		Source: "4√((k² + d²)/(gd))·K(m), m = sin²(A/2), any textbook of mechanics; K by gonum/mathext", Unit: "s",
-		Want:     4 * math.Sqrt((gyration*gyration+depth*depth)/(sim.Gravity*depth)) * mathext.CompleteK(sin50*sin50),
-		Accuracy: tenDigits, Why: whyQuadrature,
-		Compute: func() (float64, error) { return large(hung(f, depth, gyration), 100*math.Pi/180) },
-	})
+	rows = append(rows, row{"physical, from 100 degrees", "The exact period of any body below a corner.",
+		"4√((k² + d²)/(gd))·K(m), m = sin²(A/2), any textbook of mechanics; K by gonum/mathext", "s",
+		4 * math.Sqrt((gyration*gyration+depth*depth)/(sim.Gravity*depth)) * mathext.CompleteK(sin50*sin50), quadrature,
+		func() (float64, error) { return large(hung(f, depth, gyration), 100*math.Pi/180) }})
 	for _, amplitude := range []float64{5, 30, 60, 90, 120, 150} {
 		release := amplitude * math.Pi / 180
 		half := math.Sin(release / 2)
-		cases = append(cases, Case{
-			Group: "pendulum", Name: fmt.Sprintf("simple, from %g degrees", amplitude),
-			Checks: "The exact period of a swing of any size.",
-			Source: "4√(l/g)·K(m), m = sin²(A/2): complete elliptic integral of the first kind, as in any textbook of " +
+		rows = append(rows, row{fmt.Sprintf("simple, from %g degrees", amplitude), "The exact period of a swing of any size.",
+			"4√(l/g)·K(m), m = sin²(A/2): complete elliptic integral of the first kind, as in any textbook of " +
 				"mechanics; K by gonum/mathext",
-			Unit: "s", Want: 4 * math.Sqrt(length/sim.Gravity) * mathext.CompleteK(half*half), Accuracy: tenDigits, Why: whyQuadrature,
-			Compute: func() (float64, error) { return large(hung(f, length, 0), release) },
-		})
+			"s", 4 * math.Sqrt(length/sim.Gravity) * mathext.CompleteK(half*half), quadrature,
+			func() (float64, error) { return large(hung(f, length, 0), release) }})
 	}
-	return cases
+	return group("pendulum", rows...)
 }
 
 // upright returns the balance about the tilt 0. A half cylinder stands lower on
@@ -126,14 +116,11 @@ func arcPeriod(radius, height, gyration, amplitude float64) float64 {
 func cylinders(f Fault) []Case {
 	const g = sim.Gravity
 	solid, shell := 4/(3*math.Pi), 2/math.Pi // depth of the centroid under the centre
-	round := func(name, source string, depth, aboutCentre, want float64) Case {
-		return Case{
-			Group: "rolling halves", Name: name, Checks: "The small rock of a half on a level floor without slipping.",
-			Source: source, Unit: "s", Want: want, Accuracy: twelveDigits, Why: whyClosed,
-			Compute: func() (float64, error) { return small(f.oneArc(1, math.Pi/2, 1, 1-depth, aboutCentre-depth*depth)) },
-		}
+	round := func(name, source string, depth, aboutCentre, want float64) row {
+		return row{name, "The small rock of a half on a level floor without slipping.", source, "s", want, closed,
+			func() (float64, error) { return small(f.oneArc(1, math.Pi/2, 1, 1-depth, aboutCentre-depth*depth)) }}
 	}
-	return []Case{
+	return group("rolling halves",
 		round("solid half cylinder", "derived here: centroid 4R/3π under the centre, inertia mR²/2 about it, so 2π√((9π − 16)R/8g)",
 			solid, 0.5, 2*math.Pi*math.Sqrt((9*math.Pi-16)/8/g)),
 		round("half shell", "derived here: centroid 2R/π, inertia mR² about the centre, 2mR²(1 − 2/π) about the "+
@@ -141,8 +128,7 @@ func cylinders(f Fault) []Case {
 		round("solid hemisphere", "derived here: centroid 3R/8, inertia 2mR²/5 about the centre, so 2π√(26R/15g)", 3.0/8, 2.0/5,
 			2*math.Pi*math.Sqrt(26.0/15/g)),
 		round("hemispherical shell", "derived here: centroid R/2, inertia 2mR²/3 about the centre, so 2π√(4R/3g)", 1.0/2, 2.0/3,
-			2*math.Pi*math.Sqrt(4.0/3/g)),
-	}
+			2*math.Pi*math.Sqrt(4.0/3/g)))
 }
 
 // finite are rocks of any size of round bodies, R = 1 m.
@@ -161,46 +147,35 @@ func finite(f Fault) []Case {
 		{"hoop with a particle on its rim", off, 1 - off*off, true},
 		{"point mass half way down a massless wheel", 0.5, 0, true},
 	}
-	var cases []Case
+	var rows []row
 	for _, b := range bodies {
 		rig := f.oneArc(1, 1.55, 1, 1-b.depth, b.inertia)
 		if b.small {
 			h := 1 - b.depth
-			cases = append(cases, Case{
-				Group: "rolling, large", Name: b.name + ", small", Checks: "The small rock of a wheel that is heavy on one side.",
-				Source: "derived here: 2π√((k² + h²)/(g(R − h)))",
-				Unit:   "s", Want: 2 * math.Pi * math.Sqrt((b.inertia+h*h)/(sim.Gravity*b.depth)),
-				Accuracy: twelveDigits, Why: whyClosed,
-				Compute: func() (float64, error) { return small(rig) },
-			})
+			rows = append(rows, row{b.name + ", small", "The small rock of a wheel that is heavy on one side.",
+				"derived here: 2π√((k² + h²)/(g(R − h)))", "s", 2 * math.Pi * math.Sqrt((b.inertia+h*h)/(sim.Gravity*b.depth)), closed,
+				func() (float64, error) { return small(rig) }})
 		}
 		for _, degrees := range []float64{5, 20, 40, 60, 80} {
 			amplitude := degrees * math.Pi / 180
-			cases = append(cases, Case{
-				Group: "rolling, large", Name: fmt.Sprintf("%s, from %g degrees", b.name, degrees),
-				Checks: "The exact time of a large rock of one arc.",
-				Source: "derived here, beside the case: complete elliptic integral of the third kind", Unit: "s",
-				Want: arcPeriod(1, 1-b.depth, math.Sqrt(b.inertia), amplitude), Accuracy: tenDigits, Why: whyQuadrature,
-				Compute: func() (float64, error) { return large(rig, amplitude) },
-			})
+			rows = append(rows, row{fmt.Sprintf("%s, from %g degrees", b.name, degrees), "The exact time of a large rock of one arc.",
+				"derived here, beside the case: complete elliptic integral of the third kind", "s",
+				arcPeriod(1, 1-b.depth, math.Sqrt(b.inertia), amplitude), quadrature,
+				func() (float64, error) { return large(rig, amplitude) }})
 		}
 	}
-	return cases
+	return group("rolling, large", rows...)
 }
 
 // swings are finite rocks on one arc, R = 1, h = 0.6, k = 0.35 m.
 func swings(f Fault) []Case {
 	rig := f.oneArc(1, 1, 80, 0.6, 80*0.35*0.35)
-	var cases []Case
-	for _, row := range []struct{ degrees, want float64 }{{10, 2.22168}, {20, 2.27524}, {30, 2.36276}} {
-		cases = append(cases, Case{
-			Group: "finite rock", Name: fmt.Sprintf("from %g degrees", row.degrees), Checks: "The time of a large rock.",
-			Source: "derived here: quadrature of the energy and a Runge-Kutta run of the motion, which agree to 1e-8, " +
-				"printed to six digits",
-			Unit: "s",
-			Want: row.want, Accuracy: 3e-6, Why: whyPrinted,
-			Compute: func() (float64, error) { return large(rig, row.degrees*math.Pi/180) },
-		})
+	var rows []row
+	for _, known := range []struct{ degrees, want float64 }{{10, 2.22168}, {20, 2.27524}, {30, 2.36276}} {
+		rows = append(rows, row{fmt.Sprintf("from %g degrees", known.degrees), "The time of a large rock.",
+			"derived here: quadrature of the energy and a Runge-Kutta run of the motion, which agree to 1e-8, " +
+				"printed to six digits", "s", known.want, relative(3e-6, whyPrinted),
+			func() (float64, error) { return large(rig, known.degrees*math.Pi/180) }})
 	}
 	// A particle of mass m on the rim of a massless wheel: I = 0, the mass at distance R
 	// below the centre, so H = R(1 − cos θ), H′ = R sin θ, J = 2mR²(1 − cos θ). With E the
@@ -208,15 +183,10 @@ func swings(f Fault) []Case {
 	// T = 4√(R/g) ∫₀ᴬ √((1 − cos θ)/(cos θ − cos A)) dθ = 8√(R/g)·acosh(sec(A/2)).
 	for _, degrees := range []float64{20, 60, 80} {
 		release := degrees * math.Pi / 180
-		cases = append(cases, Case{
-			Group: "finite rock", Name: fmt.Sprintf("particle on a rim, from %g degrees", degrees),
-			Checks: "A wheel whose inertia vanishes where it rests.",
-			Source: "derived here: 8√(R/g)·acosh(sec(A/2)), beside the case", Unit: "s",
-			Want: 8 * math.Sqrt(1/sim.Gravity) * math.Acosh(1/math.Cos(release/2)), Accuracy: tenDigits, Why: whyQuadrature,
-			Compute: func() (float64, error) {
-				return large(f.oneArc(1, 1.5, 1, 0, 0), release)
-			},
-		})
+		rows = append(rows, row{fmt.Sprintf("particle on a rim, from %g degrees", degrees),
+			"A wheel whose inertia vanishes where it rests.", "derived here: 8√(R/g)·acosh(sec(A/2)), beside the case",
+			"s", 8 * math.Sqrt(1/sim.Gravity) * math.Acosh(1/math.Cos(release/2)), quadrature,
+			func() (float64, error) { return large(f.oneArc(1, 1.5, 1, 0, 0), release) }})
 	}
-	return cases
+	return group("finite rock", rows...)
 }

@@ -33,25 +33,22 @@ func centred(f Fault) sim.Rig {
 }
 
 // static is a case of what the balance of the chair says.
-func static(f Fault, group, name, checks, source, unit string, want float64, pick func(sim.Balance) float64) Case {
-	return Case{
-		Group: group, Name: name, Checks: checks, Source: source, Unit: unit, Want: want, Accuracy: twelveDigits, Why: whyClosed,
-		Compute: func() (float64, error) { return pick(chair(f, 0).Balance()), nil },
-	}
+func static(f Fault, name, checks, source, unit string, want float64, pick func(sim.Balance) float64) row {
+	return row{name, checks, source, unit, want, closed,
+		func() (float64, error) { return pick(chair(f, 0).Balance()), nil }}
 }
 
 // rests are where a piece comes to rest.
 func rests(f Fault) []Case {
 	apart := math.Hypot(chairBehind, chairRadius-chairHigh)
-	return []Case{
-		static(f, "rest", "off-centre", "The tilt at which the centre of mass hangs plumb under the arc's centre.",
+	return group("rest",
+		static(f, "off-centre", "The tilt at which the centre of mass hangs plumb under the arc's centre.",
 			"derived here: the vector from the arc's centre to the centre of mass turns plumb, atan(x/(R − h))", "rad",
 			math.Atan2(chairBehind, chairRadius-chairHigh), func(b sim.Balance) float64 { return b.Rest.Tilt }),
-		static(f, "rest", "steadiness", "How far the arc's centre lies over the centre of mass.",
+		static(f, "steadiness", "How far the arc's centre lies over the centre of mass.",
 			"derived here: |G − C|, as for a ship's metacentre", "m", apart, func(b sim.Balance) float64 { return b.Steadiness }),
-		static(f, "rest", "height", "How high the centre of mass is at rest.",
-			"derived here: R − |G − C|", "m", chairRadius-apart, func(b sim.Balance) float64 { return b.Rest.Height }),
-	}
+		static(f, "height", "How high the centre of mass is at rest.",
+			"derived here: R − |G − C|", "m", chairRadius-apart, func(b sim.Balance) float64 { return b.Rest.Height }))
 }
 
 // tips are how near a piece is to going over its tail, about which it then turns like
@@ -62,46 +59,39 @@ func tips(f Fault) []Case {
 	ahead, over := -chairBehind-tip.X, chairHigh-tip.Y
 	rest := chairRadius - math.Hypot(chairBehind, chairRadius-chairHigh)
 	lift := math.Hypot(ahead, over) - rest
-	return []Case{
-		static(f, "going over", "tilt", "The tilt at which the centre of mass stands plumb over the tail tip.",
+	return group("going over",
+		static(f, "tilt", "The tilt at which the centre of mass stands plumb over the tail tip.",
 			"derived here: atan2(Gx − Px, Gy − Py)", "rad", math.Atan2(ahead, over), func(b sim.Balance) float64 { return b.Back.Tip }),
-		static(f, "going over", "lift", "How far the weight must be lifted to get there.",
+		static(f, "lift", "How far the weight must be lifted to get there.",
 			"derived here: |G − P| less the height at rest", "m", lift, func(b sim.Balance) float64 { return b.Back.Lift }),
-		static(f, "going over", "work", "The work that takes.",
-			"m·g·lift", "J", chairMass*sim.Gravity*lift, func(b sim.Balance) float64 { return b.Back.Work }),
-	}
+		static(f, "work", "The work that takes.",
+			"m·g·lift", "J", chairMass*sim.Gravity*lift, func(b sim.Balance) float64 { return b.Back.Work }))
 }
 
 // slopes are rests on a floor that rises to the front.
 func slopes(f Fault) []Case {
 	apart := math.Hypot(chairBehind, chairRadius-chairHigh)
 	level := math.Atan2(chairBehind, chairRadius-chairHigh)
-	var cases []Case
+	var rows []row
 	for _, degrees := range []float64{-8, 3, 8} {
 		slope := degrees * math.Pi / 180
-		cases = append(cases, Case{
-			Group: "slope", Name: fmt.Sprintf("off-centre, %g degrees", degrees),
-			Checks: "The rest on a sloping floor, against the vertical.",
-			Source: "derived here: the centre of mass stands plumb over the contact, so |G − C| sin(θ − θ₀) = R sin α", Unit: "rad",
-			Want: level + math.Asin(chairRadius*math.Sin(slope)/apart), Accuracy: twelveDigits, Why: whyClosed,
-			Compute: func() (float64, error) { return chair(f, slope).Balance().Rest.Tilt, nil },
-		})
+		rows = append(rows, row{fmt.Sprintf("off-centre, %g degrees", degrees), "The rest on a sloping floor, against the vertical.",
+			"derived here: the centre of mass stands plumb over the contact, so |G − C| sin(θ − θ₀) = R sin α",
+			"rad", level + math.Asin(chairRadius*math.Sin(slope)/apart), closed,
+			func() (float64, error) { return chair(f, slope).Balance().Rest.Tilt, nil }})
 	}
-	for _, row := range [][2]float64{{10, 25.729}, {15, 40.319}} {
-		degrees, want := row[0], row[1]
-		cases = append(cases, Case{
-			Group: "slope", Name: fmt.Sprintf("R 1, d 0.4, %g degrees", degrees), Checks: "The same to the digits worked out by hand.",
-			Source: "derived here: asin(R sin α/d), worked by hand to five digits", Unit: "deg",
-			Want: want, Accuracy: 2e-5, Why: whyPrinted,
-			Compute: func() (float64, error) {
+	for _, known := range [][2]float64{{10, 25.729}, {15, 40.319}} {
+		degrees, want := known[0], known[1]
+		rows = append(rows, row{fmt.Sprintf("R 1, d 0.4, %g degrees", degrees), "The same to the digits worked out by hand.",
+			"derived here: asin(R sin α/d), worked by hand to five digits", "deg", want, relative(2e-5, whyPrinted),
+			func() (float64, error) {
 				rig := f.on(sim.Rig{
 					Profile: f.single(1, 0.9, 0.9),
 					Body:    body.Body{Mass: 80, Centre: r2.Vec{Y: 0.6}, Inertia: 80 * 0.35 * 0.35},
 					Floor:   sim.Floor{Slope: degrees * math.Pi / 180},
 				})
 				return rig.Balance().Rest.Tilt * 180 / math.Pi, nil
-			},
-		})
+			}})
 	}
-	return cases
+	return group("slope", rows...)
 }

@@ -23,42 +23,31 @@ func sizings(f Fault) []Case {
 			Body:   b,
 		}
 	}
-	solved := func(way size.Keep) func() (float64, error) {
+	kept := func(way size.Keep) func() (float64, error) {
 		return func() (float64, error) {
 			l, err := size.Like(drawn(low), drawn(high))
 			return l.Kept[way].Exact / inch, err
 		}
 	}
-	const why = "the radius is solved to its last digits"
-	return []Case{
-		{
-			Group: "sizing", Name: "same time", Checks: "The radius that keeps the time when the balance point rises.",
-			Source: "derived here: (k² + H²)/(R − H) stays, R = H₂ + (k² + H₂²)(R₁ − H₁)/(k² + H₁²)", Unit: "in",
-			Want: high + (k*k+high*high)*(radius-low)/(k*k+low*low), Accuracy: tenDigits, Why: why, Compute: solved(size.SameTime),
-		},
-		{
-			Group: "sizing", Name: "same steadiness", Checks: "The radius that keeps the arc's centre as far above the balance point.",
-			Source: "derived here: R = R₁ + H₂ − H₁",
-			Unit:   "in", Want: radius + high - low, Accuracy: tenDigits, Why: why, Compute: solved(size.SameSteadiness),
-		},
-		{
-			Group: "sizing", Name: "same proportion", Checks: "The radius that grows with the height of the balance point.",
-			Source: "derived here: R = R₁H₂/H₁",
-			Unit:   "in", Want: radius * high / low, Accuracy: tenDigits, Why: why, Compute: solved(size.SameProportion),
-		},
-		{
-			Group: "sizing", Name: "time to radius", Checks: "The radius of a small rock that takes two seconds.",
-			Source: "derived here: 2π√((k² + H²)/(g(R − H))) solved for R", Unit: "in",
-			Want:     low + (k*k+low*low)*math.Pi*math.Pi*inch/sim.Gravity,
-			Accuracy: twelveDigits, Why: whyClosed,
-			Compute: func() (float64, error) {
+	solved := relative(1e-10, "the radius is solved to its last digits")
+	return group("sizing", []row{
+		{"same time", "The radius that keeps the time when the balance point rises.",
+			"derived here: (k² + H²)/(R − H) stays, R = H₂ + (k² + H₂²)(R₁ − H₁)/(k² + H₁²)",
+			"in", high + (k*k+high*high)*(radius-low)/(k*k+low*low), solved, kept(size.SameTime)},
+		{"same steadiness", "The radius that keeps the arc's centre as far above the balance point.",
+			"derived here: R = R₁ + H₂ − H₁", "in", radius + high - low, solved, kept(size.SameSteadiness)},
+		{"same proportion", "The radius that grows with the height of the balance point.",
+			"derived here: R = R₁H₂/H₁", "in", radius * high / low, solved, kept(size.SameProportion)},
+		{"time to radius", "The radius of a small rock that takes two seconds.",
+			"derived here: 2π√((k² + H²)/(g(R − H))) solved for R",
+			"in", low + (k*k+low*low)*math.Pi*math.Pi*inch/sim.Gravity, closed,
+			func() (float64, error) {
 				r, err := check.Balance(drawn(low))
 				if err != nil {
 					return 0, err
 				}
 				feel, _ := size.FeelOf(r)
 				return feel.RadiusForPeriod(2) / inch, nil
-			},
-		},
-	}
+			}},
+	}...)
 }
