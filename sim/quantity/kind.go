@@ -1,6 +1,7 @@
 package quantity
 
 import (
+	"cmp"
 	"math"
 	"slices"
 	"strings"
@@ -51,75 +52,50 @@ type unit struct {
 	factor float64  // SI of one
 }
 
+// A pair is a text for each System.
+type pair [2]string
+
 // A scale is all that is known of one kind.
 type scale struct {
-	what    string    // "a length"
-	example [2]string // as typed, by System
+	what    string // "a length"
+	example pair   // as typed
+	shop    pair   // unit of a plain number as a maker reads it
 	most    float64
 	units   []unit
-	shop    [2]string // unit of a plain number as a maker reads it, by System
 }
 
 // scales holds what is known of each kind. The largest sizes are bounds of sense, far
 // beyond any piece: 100 km, a turn, 1000 t.
 var scales = [...]scale{
-	Length: {what: "a length", example: [2]string{"17 1/2 in", "445 mm"}, most: 1e5, shop: [2]string{"in", "mm"}, units: []unit{
+	Length: {"a length", pair{"17 1/2 in", "445 mm"}, pair{"in", "mm"}, 1e5, []unit{
 		{[]string{"m", "metre", "metres", "meter", "meters"}, 1},
 		{[]string{"cm"}, 0.01},
 		{[]string{"mm"}, 0.001},
 		{[]string{"in", "inch", "inches", `"`, "″", "”", "“", "''", "′′", "’’"}, In},
-		{[]string{"ft", "foot", "feet", "'", "′", "’", "‘"}, 12 * In},
-	}},
-	Angle: {what: "an angle", example: [2]string{"15 deg", "15 deg"}, most: 2 * math.Pi, shop: [2]string{"degrees", "degrees"}, units: []unit{
-		{[]string{"rad"}, 1},
-		{[]string{"deg", "degree", "degrees", "°"}, Deg},
-	}},
-	Mass: {what: "a weight", example: [2]string{"26 lb", "12 kg"}, most: 1e6, shop: [2]string{"lb", "kg"}, units: []unit{
-		{[]string{"kg"}, 1},
-		{[]string{"g"}, 0.001},
-		{[]string{"lb", "lbs", "pound", "pounds"}, Lb},
-	}},
-	Inertia: {what: "an inertia", example: [2]string{"2.1 kg m2", "2.1 kg m2"}, most: 1e12, shop: [2]string{"lb in2", "kg m2"}, units: []unit{
-		{[]string{"kg m2"}, 1},
-		{[]string{"lb in2"}, Lb * In * In},
-		{[]string{"lb ft2"}, Lb * 144 * In * In},
-	}},
-	Time: {what: "a time", example: [2]string{"2.0 s", "2.0 s"}, most: 1e6, shop: [2]string{"s", "s"}, units: []unit{
-		{[]string{"s", "sec", "second", "seconds"}, 1},
-	}},
-	Force: {what: "a force", example: [2]string{"5 lbf", "20 N"}, most: 1e9, shop: [2]string{"lb", "N"}, units: []unit{
-		{[]string{"n"}, 1},
-		{[]string{"lbf", "lb", "lbs"}, poundForce},
-	}},
-	Moment: {what: "a moment", example: [2]string{"2.5 N m", "2.5 N m"}, most: 1e9, shop: [2]string{"N m", "N m"}, units: []unit{
-		{[]string{"n m", "nm"}, 1},
-	}},
-	Damping: {what: "a damping", example: [2]string{"2.5 N m s", "2.5 N m s"}, most: 1e9, shop: [2]string{"N m s", "N m s"}, units: []unit{
-		{[]string{"n m s", "nms"}, 1},
-	}},
-	Speed: {what: "a speed", example: [2]string{"3 ft/s", "1 m/s"}, most: 1e4, shop: [2]string{"ft/s", "m/s"}, units: []unit{
-		{[]string{"m/s"}, 1},
-		{[]string{"ft/s"}, 12 * In},
-	}},
-	Gravity: {what: "an acceleration", example: [2]string{"9.80665 m/s2", "9.80665 m/s2"}, most: 1e3,
-		shop: [2]string{"m/s2", "m/s2"}, units: []unit{
-			{[]string{"m/s2"}, 1},
-		}},
-	Density: {what: "a density", example: [2]string{"42 lb/ft3", "670 kg/m3"}, most: 1e5, shop: [2]string{"lb/ft3", "kg/m3"}, units: []unit{
-		{[]string{"kg/m3"}, 1},
-		{[]string{"lb/ft3"}, Lb / (1728 * In * In * In)},
-	}},
-	Ratio: {what: "a ratio", example: [2]string{"0.35", "0.35"}, most: 1e6, shop: [2]string{"", ""}, units: []unit{
-		{[]string{""}, 1},
-		{[]string{"%"}, 0.01},
-	}},
-	Count: {what: "a number", example: [2]string{"4", "4"}, most: 1e6, shop: [2]string{"", ""}, units: []unit{
-		{[]string{""}, 1},
-	}},
+		{[]string{"ft", "foot", "feet", "'", "′", "’", "‘"}, 12 * In}}},
+	Angle: {"an angle", pair{"15 deg", "15 deg"}, pair{"degrees", "degrees"}, 2 * math.Pi, []unit{
+		{[]string{"rad"}, 1}, {[]string{"deg", "degree", "degrees", "°"}, Deg}}},
+	Mass: {"a weight", pair{"26 lb", "12 kg"}, pair{"lb", "kg"}, 1e6, []unit{
+		{[]string{"kg"}, 1}, {[]string{"g"}, 0.001}, {[]string{"lb", "lbs", "pound", "pounds"}, Lb}}},
+	Inertia: {"an inertia", pair{"2.1 kg m2", "2.1 kg m2"}, pair{"lb in2", "kg m2"}, 1e12, []unit{
+		{[]string{"kg m2"}, 1}, {[]string{"lb in2"}, Lb * In * In}, {[]string{"lb ft2"}, Lb * 144 * In * In}}},
+	Time: {"a time", pair{"2.0 s", "2.0 s"}, pair{"s", "s"}, 1e6, []unit{{[]string{"s", "sec", "second", "seconds"}, 1}}},
+	Force: {"a force", pair{"5 lbf", "20 N"}, pair{"lb", "N"}, 1e9, []unit{
+		{[]string{"n"}, 1}, {[]string{"lbf", "lb", "lbs"}, poundForce}}},
+	Moment:  {"a moment", pair{"2.5 N m", "2.5 N m"}, pair{"N m", "N m"}, 1e9, []unit{{[]string{"n m", "nm"}, 1}}},
+	Damping: {"a damping", pair{"2.5 N m s", "2.5 N m s"}, pair{"N m s", "N m s"}, 1e9, []unit{{[]string{"n m s", "nms"}, 1}}},
+	Speed: {"a speed", pair{"3 ft/s", "1 m/s"}, pair{"ft/s", "m/s"}, 1e4, []unit{
+		{[]string{"m/s"}, 1}, {[]string{"ft/s"}, 12 * In}}},
+	Gravity: {"an acceleration", pair{"9.80665 m/s2", "9.80665 m/s2"}, pair{"m/s2", "m/s2"}, 1e3, []unit{{[]string{"m/s2"}, 1}}},
+	Density: {"a density", pair{"42 lb/ft3", "670 kg/m3"}, pair{"lb/ft3", "kg/m3"}, 1e5, []unit{
+		{[]string{"kg/m3"}, 1}, {[]string{"lb/ft3"}, Lb / (1728 * In * In * In)}}},
+	Ratio: {"a ratio", pair{"0.35", "0.35"}, pair{}, 1e6, []unit{{[]string{""}, 1}, {[]string{"%"}, 0.01}}},
+	Count: {"a number", pair{"4", "4"}, pair{}, 1e6, []unit{{[]string{""}, 1}}},
 }
 
-// factor returns the SI value of one of the named unit of a kind.
-func (s *scale) factor(name string) (float64, bool) {
+// factor returns the SI value of one of the named unit, by default that of a plain number.
+func (s *scale) factor(name string, system System) (float64, bool) {
+	name = cmp.Or(name, strings.ToLower(s.shop[system]))
 	for _, u := range s.units {
 		if slices.Contains(u.names, name) {
 			return u.factor, true
@@ -128,12 +104,10 @@ func (s *scale) factor(name string) (float64, bool) {
 	return 0, false
 }
 
-// bare returns the unit that a plain number has, bareFactor the SI value of one.
-func (s *scale) bare(system System) string { return strings.ToLower(s.shop[system]) }
-
-func (s *scale) bareFactor(system System) float64 {
-	f, _ := s.factor(s.bare(system))
-	return f
+// One returns the SI value of a plain 1 in a file of a system: 0.0254 of a length in inches.
+func One(kind Kind, system System) float64 {
+	one, _ := scales[kind].factor("", system)
+	return one
 }
 
 // Unit returns the unit behind a number as a maker reads it: "in", "degrees".

@@ -41,7 +41,7 @@ func Parse(text string, kind Kind, system System) (float64, error) {
 	if len(parts) != 1 {
 		return fail(s.what + " is one number with one unit")
 	}
-	factor, known := s.factor(cmp.Or(parts[0].unit, s.bare(system)))
+	factor, known := s.factor(parts[0].unit, system)
 	if !known {
 		return fail(s.what + " is wanted" + otherKind(parts[0].unit, kind))
 	}
@@ -51,11 +51,8 @@ func Parse(text string, kind Kind, system System) (float64, error) {
 // FromNumber returns the quantity that a plain number stands for, in SI: one
 // multiplication. The error is as that of [Parse].
 func FromNumber(x float64, kind Kind, system System) (float64, error) {
-	return bounded(fmt.Sprint(x), x*scales[kind].bareFactor(system), kind, system)
+	return bounded(fmt.Sprint(x), x*One(kind, system), kind, system)
 }
-
-// One returns the SI value of a plain 1 in a file of a system: 0.0254 of a length in inches.
-func One(kind Kind, system System) float64 { return scales[kind].bareFactor(system) }
 
 // bounded returns x, or an error where it is no size that makes sense.
 func bounded(text string, x float64, kind Kind, system System) (float64, error) {
@@ -74,9 +71,9 @@ func bounded(text string, x float64, kind Kind, system System) (float64, error) 
 // feetAndInches reads two parts, feet and then inches.
 func feetAndInches(text string, parts []term, system System) (float64, error) {
 	s := &scales[Length]
-	feet, isFeet := s.factor(parts[0].unit)
-	inches, isInches := s.factor(cmp.Or(parts[1].unit, "in"))
-	if !isFeet || feet != 12*In || !isInches || inches != In || parts[1].number < 0 {
+	feet, _ := s.factor(parts[0].unit, system)
+	inches, _ := s.factor(parts[1].unit, Inch)
+	if feet != 12*In || inches != In || parts[1].number < 0 {
 		return 0, newError(text, Length, system, "a length is one number with one unit, or feet and then inches")
 	}
 	total := 12*math.Abs(parts[0].number) + parts[1].number
@@ -86,7 +83,7 @@ func feetAndInches(text string, parts []term, system System) (float64, error) {
 // otherKind says of which kind a unit is, where it is of another.
 func otherKind(name string, kind Kind) string {
 	for k := range scales {
-		if _, found := scales[k].factor(name); found && Kind(k) != kind {
+		if _, found := scales[k].factor(name, Metric); found && Kind(k) != kind {
 			return ", and " + name + " is the unit of " + scales[k].what
 		}
 	}
@@ -131,7 +128,7 @@ const longest = 100
 
 // split parts a text into its numbers with their units.
 func split(text string, system System) ([]term, error) {
-	rest := strings.TrimSpace(tidy(text))
+	rest := strings.TrimSpace(typeset.Replace(text))
 	switch {
 	case rest == "":
 		return nil, fmt.Errorf(", and there is none")
@@ -182,9 +179,7 @@ func insideUnit(before string) bool {
 	return strings.ContainsAny(before, " /·*^") && slices.ContainsFunc([]string{"m", "in", "ft", "s", "^"}, ends)
 }
 
-// tidy turns the many signs of typesetting into the few that are read.
-func tidy(text string) string { return typeset.Replace(text) }
-
+// typeset turns the many signs of typesetting into the few that are read.
 var typeset = strings.NewReplacer(
 	"\u00a0", " ", "\u202f", " ", "\u2009", " ", "\t", " ",
 	"−", "-", "–", "-", "⁄", "/", "∕", "/",

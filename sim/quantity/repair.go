@@ -46,7 +46,7 @@ func candidates(text string) []string {
 // quotedFor returns a quantity that reads as x in straight quotes, with inches and feet
 // in letters and signs of typesetting as digits.
 func quotedFor(text string, x float64, kind Kind, system System) string {
-	text = tidy(text)
+	text = typeset.Replace(text)
 	for sign, digits := range vulgar {
 		before, after, found := strings.Cut(text, sign)
 		if found {

@@ -1,6 +1,7 @@
 package quantity
 
 import (
+	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -27,8 +28,7 @@ func Shop(x float64, kind Kind, system System) string {
 	if math.IsNaN(x) || math.IsInf(x, 0) {
 		return "–"
 	}
-	s := &scales[kind]
-	value := x / s.bareFactor(system)
+	value := x / One(kind, system)
 	large := math.Abs(value) >= 10
 	switch {
 	case kind == Length && system == Inch:
@@ -52,13 +52,13 @@ func Shop(x float64, kind Kind, system System) string {
 // Fine writes a quantity without its unit to a hundredth, for where the shop's step
 // would hide a difference.
 func Fine(x float64, kind Kind, system System) string {
-	return Decimal(x/scales[kind].bareFactor(system), 3)
+	return Decimal(x/One(kind, system), 3)
 }
 
 // Down writes the largest reading that is not above a quantity on a scale finer than the shop's:
 // thirty-seconds of an inch, half millimetres, quarters of a degree; without its unit.
 func Down(x float64, kind Kind, system System) string {
-	value := x / scales[kind].bareFactor(system) * (1 + 1e-12)
+	value := x / One(kind, system) * (1 + 1e-12)
 	switch {
 	case kind == Length && system == Inch:
 		return mixedNumber(math.Floor(value*32)/32, 32)
@@ -123,7 +123,7 @@ func mixedNumber(value float64, parts int64) string {
 	}
 	text := strconv.FormatInt(whole, 10)
 	if above > 0 {
-		text = strings.TrimPrefix(text+" "+strconv.FormatInt(above, 10)+"/"+strconv.FormatInt(below, 10), "0 ")
+		text = strings.TrimPrefix(fmt.Sprintf("%d %d/%d", whole, above, below), "0 ")
 	}
 	if value < 0 && total > 0 {
 		return "-" + text
@@ -150,8 +150,5 @@ func Tall(x float64, system System) string {
 		return strconv.Itoa(int(math.Round(x*100))) + " cm"
 	}
 	inches := int(math.Round(x / In))
-	if inches%12 == 0 {
-		return strconv.Itoa(inches/12) + " ft"
-	}
-	return strconv.Itoa(inches/12) + " ft " + strconv.Itoa(inches%12) + " in"
+	return strings.TrimSuffix(fmt.Sprintf("%d ft %d in", inches/12, inches%12), " 0 in")
 }
