@@ -31,8 +31,7 @@ type barChart struct {
 	bars     []bar
 }
 
-// Effects draws what each change of a table does to the fall of the seat with the owner at ease,
-// the largest on top.
+// Effects draws what each change of a table does to the fall of the seat, owner at ease, the largest on top.
 func Effects(t size.Table) scene.Picture {
 	d := t.Report.Design
 	c := barChart{title: ChartOf(d).title("what each change does"),

@@ -62,8 +62,7 @@ func (k *curves) spread() {
 	k.low.Y, k.high.Y = k.low.Y-room, k.high.Y+room
 }
 
-// plot lays the chart out: the curves, and to their right the labels, each led to its
-// own line.
+// plot lays the chart out: the curves, and to their right the labels, each led to its own line.
 func (k curves) plot() *plot.Plot {
 	p := newPlot(k.title, k.x, k.y)
 	p.X.Padding, p.Y.Padding = 4, 4

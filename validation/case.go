@@ -104,9 +104,8 @@ func cases(f Fault) []Case {
 		independent(f), engines(f))
 }
 
-// A Fault makes an ingredient of a case wrong on purpose, to show that the case would turn
-// red. The zero Fault makes nothing wrong. Fields are the parts by which an ingredient is
-// too large.
+// A Fault makes an ingredient of a case wrong on purpose, to show that the case would turn red. The zero Fault makes
+// nothing wrong. Fields are the parts by which an ingredient is too large.
 type Fault struct {
 	Radius, Height, Inertia, Gravity float64
 	Swapped                          bool // front for back

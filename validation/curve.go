@@ -22,9 +22,8 @@ func (f Fault) onCurve(c rocker.Curve, n int, height, gyration float64) (sim.Rig
 	return f.on(sim.Rig{Profile: edge, Body: body.Body{Mass: 1, Centre: r2.Vec{Y: height}, Inertia: gyration * gyration}}), err
 }
 
-// curves are rocks on curves that are not arcs, through the chain of arcs that the product
-// makes of them. Its error falls as 1/n² of the n arcs: each case says how many digits so
-// many give.
+// curves are rocks on curves that are not arcs, through the chain of arcs that the product makes of them. Its error
+// falls as 1/n² of the n arcs: each case says how many digits so many give.
 func curves(f Fault) []Case {
 	const along, up, h, k, focal = 1.1, 0.8, 0.55, 0.3, 0.5
 	var rows []row

@@ -22,8 +22,7 @@ type EngineRow struct {
 	Period                                  float64 // s
 }
 
-// EngineRows reads what the engine printed. The error says which line is not as it should
-// be.
+// EngineRows reads what the engine printed. The error says which line is not as it should be.
 func EngineRows(table string) (rows []EngineRow, version string, err error) {
 	version, _, _ = strings.Cut(strings.TrimPrefix(table, "# "), "\n")
 	r := csv.NewReader(strings.NewReader(table))

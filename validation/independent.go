@@ -104,10 +104,9 @@ func randomRig(rng *rand.Rand) sim.Rig {
 	}
 }
 
-// A rolled is a sampled outline rolled over a level floor by hand: for each of its edges
-// the tilt at which that edge lies on the floor, and how far the balance point is then
-// ahead of the edge's middle. The height of the balance point is the sum of those over the
-// tilt, for rolling by a small angle lifts it by the angle times that distance.
+// A rolled is a sampled outline rolled over a level floor by hand: for each of its edges the tilt at which that edge lies
+// on the floor, and how far the balance point is then ahead of the edge's middle. The height of the balance point is the
+// sum of those over the tilt, for rolling by a small angle lifts it by the angle times that distance.
 type rolled struct {
 	tilt, ahead, height []float64
 	up                  float64 // the balance point over the floor at the first tilt
@@ -160,8 +159,7 @@ func (o rolled) at(tilt float64) (ahead, height float64) {
 	return o.ahead[i-1] + slope*into, o.height[i-1] + into*(o.ahead[i-1]+slope*into/2)
 }
 
-// answer returns the lowest rest, the lift to the next hilltop at the back, and the time of
-// a rock let go from a tilt behind the rest.
+// answer returns the lowest rest, the lift to the next hilltop at the back, and the time of a rock let go behind the rest.
 func (o rolled) answer(release float64) (rest, lift, period float64, err error) {
 	low := math.Inf(1)
 	for i := 1; i < len(o.tilt); i++ {

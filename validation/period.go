@@ -53,8 +53,7 @@ func pendulums(f Fault) []Case {
 	return group("pendulum", rows...)
 }
 
-// upright returns the balance about the tilt 0. A half cylinder stands lower on
-// its flat side, so the rest is chosen by its tilt.
+// upright returns the balance about the tilt 0, by its tilt: a half cylinder stands lower on its flat side.
 func upright(rig sim.Rig) (sim.Balance, error) {
 	for _, e := range rig.Equilibria(nil) {
 		if e.Stable && math.Abs(e.Tilt) < 1e-9 {

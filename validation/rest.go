@@ -51,8 +51,7 @@ func rests(f Fault) []Case {
 			"derived here: R − |G − C|", "m", chairRadius-apart, func(b sim.Balance) float64 { return b.Rest.Height }))
 }
 
-// tips are how near a piece is to going over its tail, about which it then turns like
-// a rod about its foot.
+// tips are how near a piece is to going over its tail, about which it then turns like a rod about its foot.
 func tips(f Fault) []Case {
 	end := chairTail / chairRadius
 	tip := r2.Vec{X: -chairRadius * math.Sin(end), Y: chairRadius * (1 - math.Cos(end))}

@@ -34,8 +34,7 @@ func (d Drawing) titleRows(f face, units quantity.System) [][]row {
 	}
 }
 
-// note writes a note outside the outline and near to it, so that it takes no sheet of its own
-// where that can be, and otherwise under everything.
+// note writes a note outside the outline, on a sheet there is anyway where that can be, else under everything.
 func (l *layout) note(lines []string) {
 	var rows []row
 	for _, line := range lines {

@@ -208,8 +208,7 @@ func (b CardBlock) rowFace(row int) (bold bool, wider float64) {
 	return false, 1
 }
 
-// table sets rows in columns as wide as their longest; where they are too wide for the page
-// the type of the table is smaller.
+// table sets rows in columns as wide as their longest, in smaller type where they are too wide for the page.
 func (c *setter) table(b CardBlock) {
 	wide, total := c.columns(b)
 	size := min(c.size, c.wide/total)

@@ -107,8 +107,7 @@ func (d Drawing) check() error {
 	return nil
 }
 
-// laid returns all shapes of a drawing at their places, with what every drawing carries;
-// the test squares where asked for.
+// laid returns all shapes of a drawing, with what every drawing carries; the test squares where asked for.
 func (d Drawing) laid(units quantity.System, squares bool) ([]shape, error) {
 	if err := d.check(); err != nil {
 		return nil, err
@@ -131,8 +130,7 @@ func (d Drawing) laid(units quantity.System, squares bool) ([]shape, error) {
 	return l.list, nil
 }
 
-// longCheck draws the measure from tip to tip as near to the part as it stands clear,
-// above rather than below.
+// longCheck draws the measure from tip to tip, as near to the part as it stands clear, above rather than below.
 func (l *layout) longCheck(d Drawing, units quantity.System) {
 	from, to := d.TipToTip[0], d.TipToTip[1]
 	if from.X > to.X {

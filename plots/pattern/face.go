@@ -28,8 +28,7 @@ func (f face) width(text string, height float64) float64 {
 	return f.Width(text) * height / scene.Capital
 }
 
-// fit returns a text on one line, without signs that do not print, cut to a width with
-// "..." where it is longer.
+// fit returns a text on one line, without signs that do not print, cut with "..." to a width.
 func (f face) fit(text string, height, width float64) string {
 	const most = 400 // letters that could ever fit
 	var letters []rune
@@ -57,8 +56,7 @@ func (f face) fit(text string, height, width float64) string {
 	return text
 }
 
-// wrapped returns a text in lines of at most a width; a no-break space holds two words
-// together.
+// wrapped returns a text in lines of at most a width; a no-break space holds two words together.
 func (f face) wrapped(text string, height, width float64) []string {
 	var lines []string
 	line := ""

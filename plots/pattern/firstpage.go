@@ -9,8 +9,7 @@ import (
 	"rockerwright/rocker/bench"
 )
 
-// first draws the page before the sheets: the whole drawing small with its sheets
-// numbered, the two test squares at true size, and what to do.
+// first draws the page before the sheets: the drawing small, its sheets numbered, both test squares, and what to do.
 func (s *sheets) first() {
 	paper := s.paper
 	if paper.Width < paper.Height {
@@ -114,8 +113,7 @@ func (s *sheets) cellName(row, col int, place func(r2.Vec) r2.Vec, scale float64
 	name.Bold, name.Fill = true, seamGrey
 }
 
-// cellOf draws one sheet of the overview; the outer ones reach to the edge
-// of what they can print.
+// cellOf draws one sheet of the overview; the outer ones reach to the edge of what they can print.
 func (s *sheets) cellOf(row, col int, place func(r2.Vec) r2.Vec) {
 	at, far := s.corner(row, col), s.corner(row+1, col+1)
 	if row == 0 {

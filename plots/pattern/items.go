@@ -85,8 +85,7 @@ func (n Name) shapes(face) ([]shape, label) {
 	return nil, label{text: n.Text, places: places}
 }
 
-// A Grain is an arrow along the grain. It has one head, so that of a pair the mirrored one is seen
-// to be.
+// A Grain is an arrow along the grain. It has one head, by which the mirrored one of a pair is told.
 type Grain struct{ From, To r2.Vec }
 
 func (g Grain) shapes(face) ([]shape, label) {

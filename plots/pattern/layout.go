@@ -6,8 +6,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 )
 
-// A layout is a drawing that is being laid out: what stands on it already, and whether a box
-// is clear of it.
+// A layout is a drawing that is being laid out: what stands on it already. It tells whether a box is clear of that.
 type layout struct {
 	face     face
 	list     []shape
@@ -39,8 +38,7 @@ func (l *layout) add(shapes ...shape) {
 	}
 }
 
-// inside reports whether a point is inside the outlines: a ray from it crosses them an odd
-// number of times.
+// inside reports whether a point is inside the outlines: a ray from it crosses them an odd number of times.
 func (l *layout) inside(p r2.Vec) bool {
 	odd := false
 	for _, outline := range l.outlines {
@@ -152,9 +150,8 @@ func (l *layout) lay(items []Item) error {
 	return nil
 }
 
-// put writes a label at the first of its places that is clear, of these inside the outline
-// rather than outside, for what is cut off is lost; but what stands outside is named outside.
-// Where none is clear it takes the first.
+// put writes a label at the first of its places that is clear, inside the outline rather than outside, for what is cut
+// off is lost; but what stands outside is named outside. Where none is clear it takes the first.
 func (l *layout) put(what label) error {
 	text := l.face.fit(what.text, lettering, widest/2)
 	if text == "" {

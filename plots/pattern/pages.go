@@ -68,8 +68,7 @@ func (p *pages) draw(s shape, pen scene.Pen) {
 	}
 }
 
-// write writes a text whose capitals are so high (m) with its left end at a place, black and level, and returns it to
-// be changed.
+// write writes a text from its left end, its capitals so high (m), black and level, and returns it to be changed.
 func (p *pages) write(text string, height float64, at r2.Vec) *scene.Shape {
 	return p.add(textOf(text, height, at))
 }

@@ -89,8 +89,7 @@ func (p RockerPattern) stations(floor float64) []Item {
 	return list
 }
 
-// items returns the marks of a leg: its centre line down into the wood and both its sides on
-// the top edge.
+// items returns the marks of a leg: its centre line down into the wood, and both its sides on the top edge.
 func (m LegMark) items(depth float64) []Item {
 	s := m.Standing
 	foot := r2.Vec{X: s.Foot.X, Y: s.Foot.Y}
@@ -112,8 +111,7 @@ func across(wood, top bench.Path, part float64) (low, high r2.Vec) {
 	return low, high
 }
 
-// between returns the middle line of the wood, by points a hundredth of its length apart: it
-// is looked at, not cut along.
+// between returns the middle line of the wood, a point each hundredth of its length: it is looked at, not cut along.
 func between(wood, top bench.Path) bench.Path {
 	var list []r2.Vec
 	for i := range 101 {
@@ -146,8 +144,7 @@ func (p FormPattern) Drawing() Drawing {
 	return Drawing{TipToTip: p.Face, Items: append(items, p.EndWords.items(p.Outline)...)}
 }
 
-// Behind returns the outline of a form with a face, from the nose to the tail, that hangs
-// through below its ends, on a level back.
+// Behind returns the outline of a form on a level back: its face, from nose to tail, hangs through below its ends.
 func Behind(face bench.Path) bench.Path {
 	const behind = 0.1016 // m: the wood under the lowest of the face
 	back := face.Bounds().Min.Y - behind
@@ -211,8 +208,7 @@ func (p PairPattern) Drawing() Drawing {
 	return d
 }
 
-// inWood returns a point in the wood at a share of an outline's length, from the left, and at a share of
-// its height there.
+// inWood returns a point in the wood at a share of an outline's length, from the left, and of its height there.
 func inWood(outline bench.Path, along, up float64) r2.Vec {
 	box := outline.Bounds()
 	x := box.Min.X + along*(box.Max.X-box.Min.X)

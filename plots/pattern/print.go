@@ -18,8 +18,7 @@ type Paper struct {
 	Width, Height float64 // m
 }
 
-// papers are those with names. ISO 216 for the A sizes; ANSI/ASME Y14.1 sizes A and B for
-// letter and tabloid; rolls as they are sold (common practice).
+// papers are those with names: ISO 216 A; ANSI/ASME Y14.1 A and B for letter and tabloid; rolls as sold (practice).
 var papers = []Paper{
 	{"letter", 8.5 * inch, 11 * inch},
 	{"A4", 0.210, 0.297},
@@ -71,11 +70,10 @@ type Print struct {
 	Sheets int // of these, the sheets that make up the pattern; 1 of a roll
 }
 
-// Print returns the drawing at true size: on as few sheets of the paper as it can be,
-// with a page before them that shows how they go together, or on one page of a roll. The
-// units are those of the maker: they come first in the check and set the strip that is
-// glued, 1/2 in or 15 mm. The error is a [*ReachError], or an [*Error] for what cannot be drawn, for paper that
-// is too small, and for a drawing wider than the roll.
+// Print returns the drawing at true size: on as few sheets of the paper as it can be, with a page before them that
+// shows how they go together, or on one page of a roll. The units are those of the maker: they come first in the check
+// and set the strip that is glued, 1/2 in or 15 mm. The error is a [*ReachError], or an [*Error] for what cannot be
+// drawn, for paper that is too small, and for a drawing wider than the roll.
 func (d Drawing) Print(paper Paper, units quantity.System) (Print, error) {
 	if err := paper.check(); err != nil {
 		return Print{}, err

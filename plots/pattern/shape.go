@@ -93,8 +93,7 @@ func boxOf(points []r2.Vec) r2.Box {
 	return bench.Polyline(false, points...).Bounds()
 }
 
-// arcs returns the strokes of a path, of a closed one with the straight stroke home where the
-// last stroke does not end at the start.
+// arcs returns the strokes of a path; of a closed one the straight stroke home too, unless it has no length.
 func arcs(p bench.Path) []bench.Piece {
 	const same = 1e-9 // m: far below any reading, far above the rounding of metres
 	list := p.Pieces()
@@ -104,8 +103,7 @@ func arcs(p bench.Path) []bench.Piece {
 	return list
 }
 
-// sampled returns points along a path, ends included, no further apart than step, and
-// never further than a fifteenth of a radian of turn.
+// sampled returns points along a path, ends included, step or a fifteenth of a radian of turn apart at the most.
 func sampled(p bench.Path, step float64) []r2.Vec {
 	list := []r2.Vec{p.Start}
 	for _, a := range arcs(p) {

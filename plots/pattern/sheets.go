@@ -54,8 +54,7 @@ func meets(s shape, frame r2.Box) bool {
 		box.Min.Y < frame.Max.Y+line && box.Max.Y > frame.Min.Y-line
 }
 
-// seams draws the lines to cut along, left and above, and those to glue up to, right and
-// below, each where there is a sheet on the other side.
+// seams draws the lines to cut along, left and above, and to glue up to, right and below, where there is a neighbour.
 func (s *sheets) seams(row, col int, at r2.Vec, frame r2.Box, l *layout) {
 	right, low := at.X+s.cell.X, at.Y-s.cell.Y
 	if s.at(row, col-1) > 0 {
@@ -86,8 +85,7 @@ func under(row, col int) []string {
 	return []string{"glue " + name + " over this, up to the line", "glue " + name + " over this", name}
 }
 
-// note writes the first of its texts for which the drawing leaves room along a strip, none
-// if it leaves none.
+// note writes the first of its texts for which the drawing leaves room along a strip, none if there is none.
 func (s *sheets) note(texts []string, l *layout, from, to r2.Vec, height float64) {
 	run := r2.Sub(to, from)
 	angle := 0.0

@@ -10,9 +10,8 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// Parts of a sheet, m. Where two sheets meet there is one line, the cut line of the one and
-// the glue line of the other: a sheet is cut along it at its left and upper edge and laid
-// over the strip that its neighbour has beyond it.
+// Parts of a sheet, m. Where two sheets meet there is one line: the one is cut along it, at its left and upper edge,
+// and laid over the strip that its neighbour has beyond it.
 const (
 	margin = 10e-3 // free on all sides, for any printer
 	foot   = 9e-3  // under the drawing, for the sheet's name
@@ -76,8 +75,7 @@ func tile(shapes []shape, paper Paper, units quantity.System) *tiling {
 	return best
 }
 
-// fewest returns the best so far or a better one: t with the drawing moved about on its
-// sheets.
+// fewest returns the best so far or a better one: t with the drawing moved about on its sheets.
 func fewest(best *tiling, t tiling, points []r2.Vec, box r2.Box) *tiling {
 	const free = 2e-3 // beside the drawing, for the width of a line
 	t.cell = r2.Vec{

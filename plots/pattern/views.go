@@ -63,8 +63,7 @@ func SideView(rocker bench.Rocker, legs []LegView, width, height float64) (View,
 	return v, nil
 }
 
-// FrontView returns both legs of each pair from the front, left and right, the pairs side by
-// side, within a width and height of paper, m.
+// FrontView returns both legs of each pair from the front, pair beside pair, within a width and height of paper, m.
 func FrontView(rocker bench.Rocker, legs []LegView, width, height float64) View {
 	v := View{Height: height}
 	low, high, wide := math.Inf(1), math.Inf(-1), 0.0
@@ -108,8 +107,7 @@ func (leg LegView) bar(from, to r2.Vec, side float64) []Item {
 	return list
 }
 
-// View returns the board with both outlines within a width of paper, m, an arrow along the
-// grain of each.
+// View returns the board with both outlines within a width of paper, m, an arrow along the grain of each.
 func (p PairPattern) View(width float64) View {
 	scale := width / p.Pair.Length
 	size := r2.Scale(scale, r2.Vec{X: p.Pair.Length, Y: p.Pair.Width})

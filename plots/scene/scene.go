@@ -109,8 +109,7 @@ type Picture struct {
 	Scene
 }
 
-// Draw writes the picture. The same picture gives the same bytes. The error is that of w, or one that says that
-// there is no such format.
+// Draw writes the picture, always the same bytes. The error is that of w, or that there is no such format.
 func (p Picture) Draw(w io.Writer, f Format) error {
 	switch f {
 	case SVG:

@@ -14,20 +14,17 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// families are the faces an SVG asks for; the first is the one that charts are measured with, and as wide as
-// Helvetica.
+// families are the faces an SVG asks for: first the one that measures charts, as wide as Helvetica.
 const families = "Liberation Sans,Arial,Helvetica,sans-serif"
 
-// WriteSVG writes the scene at true size, one unit a millimetre, with one <g> a group, its name as id. Arcs are
-// kept as arcs.
+// WriteSVG writes the scene at true size, one unit a millimetre, one <g> a group with its name as id, arcs as arcs.
 func (s Scene) WriteSVG(w io.Writer) error { return s.write(w, false) }
 
 // InPage writes the scene as an svg element of an HTML page: it says what it shows in aria-label, has no ids
 // that two pictures could share and no style of its own, which a page may forbid.
 func (s Scene) InPage(w io.Writer) error { return s.write(w, true) }
 
-// write writes the scene as an SVG; as part of a page, where several scenes may stand, the name of a group is its
-// class.
+// write writes the scene as an SVG; in a page, where several may stand, the name of a group is its class.
 func (s Scene) write(w io.Writer, inPage bool) error {
 	f := svg{height: s.Height, decimals: cmp.Or(s.Decimals, 2), name: "id"}
 	f.put(`<svg xmlns="http://www.w3.org/2000/svg" width="%[1]smm" height="%[2]smm" viewBox="0 0 %[1]s %[2]s"`,

@@ -49,8 +49,7 @@ func Person(units quantity.System) scene.Picture {
 	return scene.Picture{Name: "measure the person", Scene: s.Scene}
 }
 
-// sitter draws the person on a stool against a wall, with the sizes taken sitting; at is
-// where the wall meets the floor.
+// sitter draws the person on a stool, with the sizes taken sitting; at is where the wall meets the floor.
 func (s *sheet) sitter(p person.Person, at r2.Vec) {
 	const scale = 78.0 // mm for a metre
 	crease := p.Sizes[person.KneeCrease]

@@ -110,8 +110,7 @@ func (s *sheet) foot(texts ...string) {
 	s.draw("foot", scene.Lines(at, small, smallRow, scene.Left, texts...)...)
 }
 
-// question draws a line of boxes to tick behind a word, each with a word behind it; without answers a line to
-// write on.
+// question draws a line of boxes to tick behind a word, each with its answer; without answers a line to write on.
 func (s *sheet) question(label string, y float64, answers ...string) {
 	const side = 3.2
 	s.draw("questions", scene.Words(r2.Vec{X: edgeFree, Y: y}, small, scene.Left, label))

@@ -37,8 +37,7 @@ func poseAt(r check.Report, tilt float64) pose {
 	return pose{r.Loads[0].Rig, tilt, b.Contact(roll), b.Centre()}
 }
 
-// place returns where a point of the chair frame stands, x forward and y plumb, m, from
-// where the low point touches the floor as drawn.
+// place returns where a point of the chair frame stands: x forward, y plumb, m, from the low point as drawn.
 func (p pose) place(q r2.Vec) r2.Vec {
 	along, over := p.rig.Place(q, p.tilt)
 	return r2.Rotate(r2.Vec{X: along, Y: over}, p.rig.Floor.Slope, r2.Vec{})

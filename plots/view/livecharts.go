@@ -18,8 +18,7 @@ const (
 	panelGap  = 8.0
 )
 
-// setCharts lays out the two charts: the righting arm to the right, the tilt upwards, and beside it the time to
-// the right over the same tilts.
+// setCharts lays out the two charts side by side, the tilt upwards: to the right the righting arm, and the time.
 func (v *liveView) setCharts() {
 	each := (v.width - panelLeft - panelGap - 6) / 2
 	arms := v.arms(v.watched.Load)

@@ -11,13 +11,11 @@ import (
 	"rockerwright/sim/trial"
 )
 
-// A Live is a side view that a page moves, leans and pulls at: the load at rest, and below
-// it its righting arm and its tilt in time over the same tilts, with a level line at the
-// tilt in which it stands. Lengths are units of the drawing, y down; tilts are degrees from
-// as drawn, + back.
+// A Live is a side view that a page moves, leans and pulls at: the load at rest, and below it its righting arm and
+// its tilt in time over the same tilts, with a level line at the tilt in which it stands. Lengths are units of the
+// drawing, y down; tilts are degrees from as drawn, + back.
 //
-// Its samples are the motion, or, where it is not let go, all tilts that it can be leaned
-// to: then the n-th sample is the tilt First + n·Step.
+// Its samples are the motion or, where it is not let go, all tilts it can be leaned to: the n-th is First + n·Step.
 type Live struct {
 	scene.Picture
 	Handles     []Handle
@@ -102,9 +100,8 @@ func (w Watched) rest() float64 {
 	return w.Report.Design.Floor.Slope
 }
 
-// room returns the frame of the piece at rest, leaned to both sides and, where it
-// moves, in its motion. It grows in steps of a hand, so that the scale stays while a
-// measure is pulled a little.
+// room returns the frame of the piece at rest, leaned to both sides and, where it moves, in its motion. It grows in
+// steps of a hand, so that the scale stays while a measure is pulled a little.
 func (v *liveView) room() frame {
 	w := v.watched
 	room := area{width: liveWide, high: liveHigh, top: liveTop, low: liveLow}
@@ -207,8 +204,7 @@ func margins(l *check.Load) []sim.Margin {
 	return list
 }
 
-// handles returns what can be pulled: both tips and the low point, but of an edge that was
-// measured nothing.
+// handles returns what can be pulled: both tips and the low point; nothing of an edge that was measured.
 func (v *liveView) handles() []Handle {
 	r := v.watched.Report
 	edge := r.Edge.Outline(0.0002)

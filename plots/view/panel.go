@@ -12,8 +12,7 @@ import (
 	"rockerwright/sim/trial"
 )
 
-// A panel is a small chart beside a side view, of the tilt upwards over the time, s, or over the righting arm, m, to
-// the right.
+// A panel is a small chart at a side view, the tilt upwards, the time (s) or the righting arm (m) to the right.
 type panel struct {
 	from, size  r2.Vec  // its lower left corner and its size, mm of paper
 	least, most float64 // tilts, rad

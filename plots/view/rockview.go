@@ -22,8 +22,7 @@ import (
 //go:embed rocking.js
 var Script string
 
-// The rocking view on paper, mm: lower than the side view alone, for beside it stands the
-// trace and below it a page goes on.
+// The rocking view on paper, mm: lower than the side view, for the trace stands beside it and a page goes on below.
 const (
 	rockingHigh  = 82.0
 	rockingTop   = 22.0
@@ -40,12 +39,11 @@ const (
 	mostSampled = 12.0 // s
 )
 
-// RockingView draws the side view of a rocking with the tilt in time beside it, the path
-// of the balance point and the stretch of floor it rolls on. The one who rocks stands at
-// rest. As SVG it carries the samples of the motion: the time between two of them in
-// seconds, then for each, parted by semicolons, where the piece is moved (x, y) and turned
-// (degrees, clockwise) from where it is drawn, about the corner of the drawing, where the
-// contact is moved, and where the point of the trace.
+// RockingView draws the side view of a rocking with the tilt in time beside it, the path of the balance point and the
+// stretch of floor it rolls on. The one who rocks stands at rest. As SVG it carries the samples of the motion: the time
+// between two of them in seconds, then for each, parted by semicolons, where the piece is moved (x, y) and turned
+// (degrees, clockwise) from where it is drawn, about the corner of the drawing, where the contact is moved, and where
+// the point of the trace.
 func RockingView(r trial.Rocking) scene.Picture {
 	room := area{width: viewWidth - panelWide, high: rockingHigh, least: rockingLeast, top: rockingTop, low: rockingLow}
 	s, trace, list := rocking(r, room, rockingLow-8) // clear of the mark of the contact
@@ -125,8 +123,7 @@ func between(list []instant) (least, most float64) {
 	return slices.MinFunc(list, byTilt).tilt, slices.MaxFunc(list, byTilt).tilt
 }
 
-// paths draws the path of the balance point and the stretch of floor that is rolled on, and
-// labels them beside the piece.
+// paths draws the path of the balance point and the stretch of floor that is rolled on, with their labels.
 func (f frame) paths(r trial.Rocking, least, most float64) []scene.Group {
 	const steps = 60
 	var centre, rolled []r2.Vec
@@ -161,8 +158,7 @@ func (f frame) paths(r trial.Rocking, least, most float64) []scene.Group {
 	return []scene.Group{paths, names}
 }
 
-// written writes instants of a piece that is drawn at rest as samples, see [RockingView]; point says where each
-// lies on the trace, mm of paper.
+// written writes a piece drawn at rest as samples, see [RockingView]; point says where on the trace each lies, mm.
 func (f frame) written(report check.Report, rest float64, list []instant,
 	point func(time, tilt float64) r2.Vec) string {
 	at := func(tilt float64) (origin, contact r2.Vec) {

@@ -13,8 +13,7 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// marks draws the contact, the plumb line through it, and the arc's centre where it is
-// on the paper, for one ghost.
+// marks draws for one ghost the contact, the plumb line through it, and the arc's centre where it is on the paper.
 func (f frame) marks(r check.Report, g ghost) scene.Group {
 	marks := scene.Group{Name: "marks"}
 	at := poseAt(r, g.tilt)
@@ -33,9 +32,8 @@ func (f frame) marks(r check.Report, g ghost) scene.Group {
 	return marks
 }
 
-// labels writes a label over each ghost, in the order in which they stand, and leads it
-// to its highest point; in a narrow view they go down like stairs, so that no leader
-// crosses a label.
+// labels writes a label over each ghost, in the order in which they stand, and leads it to its highest point; in a
+// narrow view they go down like stairs, so that no leader crosses a label.
 func (f frame) labels(r check.Report, ghosts []ghost) []scene.Group {
 	ordered := slices.Clone(ghosts)
 	slices.SortStableFunc(ordered, func(a, b ghost) int { return cmp.Compare(f.head(r, a).X, f.head(r, b).X) })
@@ -58,8 +56,7 @@ func degreeSign(text string) string {
 	return strings.NewReplacer(" degrees", "°", " degree", "°").Replace(text)
 }
 
-// head returns the point of a ghost to which its label leads: the top of the back, else
-// the balance point of the load, else the highest point.
+// head returns where the label of a ghost leads: the top of the back, else the balance point, else the highest point.
 func (f frame) head(r check.Report, g ghost) r2.Vec {
 	at := poseAt(r, g.tilt)
 	if top, known := r.Design.TopOfBack(); known {

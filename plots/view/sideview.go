@@ -40,8 +40,7 @@ var (
 	beforePen = scene.Dashed(scene.Faded, 0.4, 1.6, 1.2)
 )
 
-// SideView draws the piece to scale in three ghost positions: empty, with the first
-// person at rest, and at the edge of going over backwards.
+// SideView draws the piece to scale empty, with the first person at rest, and at the edge of going over backwards.
 func SideView(r check.Report) scene.Picture {
 	ghosts := ghostsOf(r)
 	view := frameOf(r, ghosts, area{width: viewWidth, high: 170, top: topRoom, low: lowRoom})
@@ -68,8 +67,7 @@ func told(ghosts []ghost) string {
 	return text
 }
 
-// ghostsOf returns the positions there are; a piece that does not stand is drawn as it
-// was drawn.
+// ghostsOf returns the positions there are; a piece that does not stand is shown as it was drawn.
 func ghostsOf(r check.Report) []ghost {
 	empty := &r.Loads[0]
 	seated, edge := empty, empty
@@ -109,8 +107,7 @@ func ghostsOf(r check.Report) []ghost {
 	return ghosts
 }
 
-// shortName names a load where another one is named already: of the same person by its posture alone, of another
-// person by the person.
+// shortName names a load beside another: of the same person by its posture alone, of another by the person.
 func shortName(l, other *check.Load) string {
 	if rest, found := strings.CutPrefix(l.Name, l.Sitter+", "); found && l.Sitter == other.Sitter {
 		return rest

@@ -15,9 +15,8 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// usualStrain is what a strip of a wood that is not named is bent to at its faces: half of the
-// strain at which common hardwoods break, rupture modulus over elastic modulus some 0.8 % in
-// the Wood Handbook's table; the half is our judgement.
+// usualStrain is what a strip of a wood that is not named is bent to at its faces: half of the strain at which common
+// hardwoods break, some 0.8 % by the Wood Handbook's rupture over elastic modulus; the half is our judgement.
 const usualStrain = 0.004
 
 // Strips are the strips of a laminated rocker.
@@ -33,8 +32,7 @@ type Strips struct {
 // SpringsBack returns n²: off the form the stack springs back by one part of so many of its bend, see [bench.Springback].
 func (s *Strips) SpringsBack() int { return s.Stack.Strips * s.Stack.Strips }
 
-// formDepth is how much wood a form has behind its face, the back parallel to it for clamps, m;
-// our judgement: 4 in.
+// formDepth is how much wood a form has behind its face, its back parallel for clamps, m; our judgement: 4 in.
 const formDepth = 0.1016
 
 // A Form is what the stack, or the steamed wood, is bent over.

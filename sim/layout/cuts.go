@@ -39,8 +39,7 @@ func (c Cut) Volume() (cubic, boardFeet float64) {
 // Mass returns the mass of all of them as shaped, kg; NaN where it is not known.
 func (c Cut) Mass() float64 { return float64(c.Count) * c.Each }
 
-// Sum returns what all of the cut list takes: rough wood, m³, and in board feet, and the mass (kg) of those parts whose
-// mass is known.
+// Sum returns what the cut list takes: rough wood, m³ and board feet, and the mass of all parts whose mass is known, kg.
 func (l *Layout) Sum() (cubic, boardFeet, mass float64) {
 	for _, c := range l.Cuts {
 		m3, feet := c.Volume()
@@ -136,8 +135,7 @@ func (l *Layout) coopered(name string) bool {
 	return slices.ContainsFunc(l.Panels, func(p Panel) bool { return l.fills(p, name) })
 }
 
-// fills reports whether the staves of a panel are listed and make up a part: by its name, or the seat
-// by its width and depth.
+// fills reports whether the staves of a panel are listed and make up a part: by its name, or the seat by its size.
 func (l *Layout) fills(p Panel, name string) bool {
 	const same = 1.6e-3 // m: a sixteenth of an inch, as a tape reads it
 	seat := l.Design.Seat
@@ -173,8 +171,8 @@ func (l *Layout) partCut(p piece.Part, key string) error {
 	return nil
 }
 
-// list adds a row with its rough size: the end waste at both ends, the planing in width and
-// thickness, and of the boards there are the thickness that it comes out of.
+// list adds a row with its rough size: the end waste at both ends, the planing in width and thickness, and of the boards
+// there are the thickness that it comes out of.
 func (l *Layout) list(part string, count int, finished Size, wood string, each float64) {
 	s := l.Shop
 	rough := Size{finished.Length + 2*s.EndWaste, finished.Width + s.Planing, finished.Thick + s.Planing}

@@ -33,10 +33,9 @@ func (l *Layout) board() error {
 	return cmp.Or(nest, runout, thinnest, pair)
 }
 
-// paired lays an outline and its mirror image in one board, no two points of them nearer to each
-// other than a cutter needs that runs round one of them and leaves the web to the other, or a saw cut where
-// that is less. Outlines that slope are nearer than they are across the grain, so that is
-// widened until they are as far apart as asked, to a tenth of a millimetre.
+// paired lays an outline and its mirror image in one board, no two points of them nearer to each other than a cutter
+// needs that runs round one of them and leaves the web to the other, or a saw cut where that is less. Outlines that
+// slope are nearer than they are across the grain, so that is widened until they are as far apart as asked, to 0.1 mm.
 func (l *Layout) paired(outline bench.Path, grain float64) (bench.Pair, error) {
 	const chordsWithin = 5e-6 // m: how far the chords that are measured may leave the outlines
 	least := max(l.Shop.Kerf, l.Shop.Cutter+l.Shop.Web) + 2*chordsWithin
@@ -53,8 +52,7 @@ func (l *Layout) paired(outline bench.Path, grain float64) (bench.Pair, error) {
 	}
 }
 
-// apart returns the least distance of two chains of straight lines that do not cross, m. It is at a
-// corner of one of them.
+// apart returns the least distance of two chains of straight lines that do not cross, m: it is at a corner of one.
 func apart(a, b []r2.Vec) float64 {
 	least := math.Inf(1)
 	for _, chains := range [2][2][]r2.Vec{{a, b}, {b, a}} {
@@ -75,8 +73,7 @@ func apart(a, b []r2.Vec) float64 {
 	return least
 }
 
-// A Paired is a part that is made as a left and a right one, mirror images of each other, and how
-// the two are cut from one board.
+// A Paired is a part that is made left and right, mirror images of each other, and how both are cut from one board.
 type Paired struct {
 	Name string // "front leg", "arm"
 	Face string // which face of both is drawn: "outer", "inner" or "top"

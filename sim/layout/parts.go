@@ -24,8 +24,8 @@ type Leg struct {
 	Joint    *[2]bench.RabbetChoice // in the seat, let in by half of its side; nil where that cannot be
 }
 
-// Sightline returns the angle at which a bevel gauge that shows the resultant is turned out from straight ahead, or
-// from straight back where the foot is behind, rad; NaN of a plumb leg, which has none.
+// Sightline returns the angle at which a bevel gauge that shows the resultant is turned out from straight ahead, or from
+// straight back where the foot is behind, rad; NaN of a plumb leg.
 func (g *Leg) Sightline() float64 {
 	if g.Standing.Resultant < 1e-9 {
 		return math.NaN()
@@ -134,8 +134,7 @@ func (l *Layout) panels() error {
 	return nil
 }
 
-// panel lays out one. Where the staves are not counted it takes the fewest that leave half of
-// the stock, which is our judgement.
+// panel lays out one, where they are not counted of the fewest staves that leave half of the stock (our judgement).
 func (l *Layout) panel(drawn piece.Panel, key string) (Panel, error) {
 	wrong := func(name, reason, give string) (Panel, error) {
 		return Panel{}, &piece.KeyError{Key: key + "." + name, Reason: reason, Give: give}

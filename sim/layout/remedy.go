@@ -67,13 +67,11 @@ type RiseRow struct {
 	Allowed float64 // difference of left and right, m
 }
 
-// leastDifference is what two rockers may always differ by, m: 1/32 in, to which makers match
-// them (common practice).
+// leastDifference is what two rockers may always differ by, m: 1/32 in, to which makers match them (common practice).
 const leastDifference = 0.0254 / 32
 
-// rises chooses five stations alike, one of them the low point, that reach as far as they can, and
-// allows each the difference that drags no more than nobody notices, which grows with the
-// square of the way from the low point.
+// rises chooses five stations alike, one of them the low point, that reach as far as they can, and allows each the
+// difference that drags no more than nobody notices, which grows with the square of the way from the low point.
 func (l *Layout) rises() {
 	nose, tail := l.Report.Edge.Nose().X, -l.Report.Edge.Tail().X
 	best := 0.0
@@ -101,10 +99,9 @@ func (l *Layout) rises() {
 	}
 }
 
-// A Remedy is what to do where the level on the empty piece shows another fall of the seat than the
-// design says: with somebody in it that hangs on the person too, and nothing is to be cut.
-// A length below zero is a shim, or a slide back; NaN is where none up to mostCut or mostSlide
-// does it.
+// A Remedy is what to do where the level on the empty piece shows another fall of the seat than the design says: with
+// somebody in it that hangs on the person too, and nothing is to be cut. A length below zero is a shim, or a slide back;
+// NaN is where none up to mostCut or mostSlide does it.
 type Remedy struct {
 	Shows float64 // fall of the seat of the empty piece, + back, rad
 	Rear  float64 // to cut off both rear legs, m
@@ -118,9 +115,9 @@ const (
 	mostSlide = 0.076
 )
 
-// remedies asks the empty piece again with a leg cut, or the seat slid, so that it shows what the
-// level shows; the cure is the opposite. So it holds whatever made the difference, as long as
-// it is like a leg that is off. Where the empty piece does not rest there is no table.
+// remedies asks the empty piece again with a leg cut, or the seat slid, so that it shows what the level shows; the cure
+// is the opposite. So it holds whatever made the difference, as long as it is like a leg that is off. Where the empty
+// piece does not rest there is no table.
 func (l *Layout) remedies() error {
 	d := l.Design
 	now := l.Report.Loads[0].SeatFall

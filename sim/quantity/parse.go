@@ -20,14 +20,11 @@ func (e *Error) Error() string {
 	return fmt.Sprintf("%s; %q is not. For example: %s", e.Want, e.Text, e.Example)
 }
 
-// Parse reads a quantity of a kind, in SI. A number without a unit has the one of the
-// system. Feet and inches may follow each other: "3 ft 6 in", "3' 6". A decimal comma
-// is read in the metric system. The error is an [*Error]: no number, a number that is
-// not finite or larger than makes sense (100 km), a unit that is unknown or of another
-// kind.
+// Parse reads a quantity of a kind, in SI. A number without a unit has the one of the system. Feet and inches may follow
+// each other: "3 ft 6 in", "3' 6". A decimal comma is read in the metric system. The error is an [*Error]: no number, a
+// number that is not finite or larger than makes sense (100 km), a unit that is unknown or of another kind.
 //
-// A plain decimal number takes one conversion and one multiplication, so that what a
-// program wrote arrives bit for bit.
+// A plain decimal number takes one conversion and one multiplication: what a program wrote arrives bit for bit.
 func Parse(text string, kind Kind, system System) (float64, error) {
 	fail := func(want string) (float64, error) { return 0, newError(text, kind, system, want) }
 	s := &scales[kind]
@@ -48,8 +45,7 @@ func Parse(text string, kind Kind, system System) (float64, error) {
 	return bounded(text, parts[0].number*factor, kind, system)
 }
 
-// FromNumber returns the quantity that a plain number stands for, in SI: one
-// multiplication. The error is as that of [Parse].
+// FromNumber returns what a plain number stands for, in SI: one multiplication. The error is as that of [Parse].
 func FromNumber(x float64, kind Kind, system System) (float64, error) {
 	return bounded(fmt.Sprint(x), x*One(kind, system), kind, system)
 }
@@ -122,8 +118,7 @@ type term struct {
 	unit   string
 }
 
-// longest is how long a text may be that is read: no quantity that a person or a program writes
-// has half as many letters, and a number without end would hold up the reader.
+// longest is how long a text may be that is read: nobody writes half as many, and one without end holds up the reader.
 const longest = 100
 
 // split parts a text into its numbers with their units.
@@ -172,8 +167,7 @@ func readUnit(text string) (name, rest string) {
 // powers writes the powers and products of a unit with plain letters.
 var powers = strings.NewReplacer("·", " ", "²", "2", "³", "3", "^", "", "*", " ")
 
-// insideUnit reports whether a digit behind this text is the power of a unit, as in
-// m2 and ft3.
+// insideUnit reports whether a digit behind this text is the power of a unit, as in m2 and ft3.
 func insideUnit(before string) bool {
 	ends := func(base string) bool { return strings.HasSuffix(strings.ToLower(before), base) }
 	return strings.ContainsAny(before, " /·*^") && slices.ContainsFunc([]string{"m", "in", "ft", "s", "^"}, ends)

@@ -5,9 +5,8 @@ import (
 	"strings"
 )
 
-// Repair returns what to type in a design file for raw, a value that TOML refused: the
-// same quantity in straight quotes, "17-1/2". ok is false where raw does not read as a
-// quantity of any kind.
+// Repair returns what to type in a design file for raw, a value that TOML refused: the same quantity in straight quotes,
+// "17-1/2". ok is false where raw does not read as a quantity of any kind.
 func Repair(raw string, system System) (typed string, ok bool) {
 	text := strings.TrimSpace(raw)
 	if i := strings.IndexByte(text, '#'); i >= 0 {
@@ -28,8 +27,7 @@ func Repair(raw string, system System) (typed string, ok bool) {
 	return "", false
 }
 
-// candidates returns readings of a refused text: as it stands, and without the quotes
-// around it, of which one at the end may be an inch mark.
+// candidates returns readings of a refused text: as it stands, and without its quotes, the last maybe an inch mark.
 func candidates(text string) []string {
 	const quotes = "\"'“”„‘’«»"
 	inner := strings.TrimLeft(text, quotes)
@@ -43,8 +41,7 @@ func candidates(text string) []string {
 	return append(list, strings.TrimSpace(inner), strings.TrimSpace(strings.TrimRight(inner, quotes)))
 }
 
-// quotedFor returns a quantity that reads as x in straight quotes, with inches and feet
-// in letters and signs of typesetting as digits.
+// quotedFor returns a quantity that reads as x in straight quotes, foot and inch marks as letters, fractions as digits.
 func quotedFor(text string, x float64, kind Kind, system System) string {
 	text = typeset.Replace(text)
 	for sign, digits := range vulgar {

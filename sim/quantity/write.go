@@ -7,8 +7,7 @@ import (
 	"strings"
 )
 
-// Exact writes a quantity in its SI unit with the fewest digits from which [Parse] gets
-// the same number, bit for bit: "0.4445 m".
+// Exact writes a quantity in its SI unit with the fewest digits that [Parse] reads bit for bit: "0.4445 m".
 func Exact(x float64, kind Kind) string {
 	return strings.TrimSpace(strconv.FormatFloat(x, 'g', -1, 64) + " " + siName(kind))
 }
@@ -21,9 +20,8 @@ func siName(kind Kind) string {
 	return scales[kind].units[0].names[0]
 }
 
-// Shop writes a quantity as a maker reads it, without its unit: inches in sixteenths,
-// whole millimetres, angles in half degrees, pounds of force in quarters, seconds in
-// tenths. Not a number is "–".
+// Shop writes a quantity as a maker reads it, without its unit: inches in sixteenths, whole millimetres, angles in half
+// degrees, pounds of force in quarters, seconds in tenths. Not a number is "–".
 func Shop(x float64, kind Kind, system System) string {
 	if math.IsNaN(x) || math.IsInf(x, 0) {
 		return "–"
@@ -49,8 +47,7 @@ func Shop(x float64, kind Kind, system System) string {
 	return Decimal(value, 1)
 }
 
-// Fine writes a quantity without its unit to a hundredth, for where the shop's step
-// would hide a difference.
+// Fine writes a quantity without its unit to a thousandth, where the shop's step would hide a difference.
 func Fine(x float64, kind Kind, system System) string {
 	return Decimal(x/One(kind, system), 3)
 }
@@ -70,8 +67,7 @@ func Down(x float64, kind Kind, system System) string {
 	return Decimal(math.Floor(value*10)/10, 1)
 }
 
-// Compared writes a length as two rockers are compared, to a thirty-second of an inch or a tenth of a
-// millimetre, without its unit.
+// Compared writes a length as two rockers are compared: 1/32 in or a tenth of a millimetre, without its unit.
 func Compared(x float64, system System) string {
 	if system == Inch {
 		return mixedNumber(x/In, 32)
@@ -79,8 +75,7 @@ func Compared(x float64, system System) string {
 	return Decimal(x*1e3, 1)
 }
 
-// NextLength returns the least length above x that is on the shop's scale, sixteenths of an inch or whole
-// millimetres, as it is read where it is typed, m.
+// NextLength returns the least length above x on the shop's scale, 1/16 in or whole mm, as it is read when typed, m.
 func NextLength(x float64, system System) float64 {
 	part := 1e-3
 	if system == Inch {
@@ -143,8 +138,7 @@ func Decimal(value float64, decimals int) string {
 	return text
 }
 
-// Tall writes a person's height as it is said: "5 ft 10 in", whole inches; in metric
-// units in centimetres, "178 cm".
+// Tall writes a person's height as it is said: "5 ft 10 in", whole inches; in metric units "178 cm".
 func Tall(x float64, system System) string {
 	if system == Metric {
 		return strconv.Itoa(int(math.Round(x*100))) + " cm"
