@@ -132,8 +132,12 @@ func (f Fault) single(radius, nose, tail float64) rocker.Profile {
 // oneArc returns a body on the rocker of one arc that reaches as far to both sides, m: its mass (kg), how high its
 // centre is (m), and its inertia there (kg·m²).
 func (f Fault) oneArc(radius, reach, mass, height, inertia float64) sim.Rig {
-	about := body.Body{Mass: mass, Centre: r2.Vec{Y: height}, Inertia: inertia}
-	return f.on(sim.Rig{Profile: f.single(radius, reach, reach), Body: about})
+	return f.over(f.single(radius, reach, reach), mass, height, inertia)
+}
+
+// over returns a body on an edge, its centre so high over where that is drawn to touch.
+func (f Fault) over(edge rocker.Profile, mass, height, inertia float64) sim.Rig {
+	return f.on(sim.Rig{Profile: edge, Body: body.Body{Mass: mass, Centre: r2.Vec{Y: height}, Inertia: inertia}})
 }
 
 // on returns a rig with the fault.

@@ -5,9 +5,7 @@ import (
 	"math"
 
 	"gonum.org/v1/gonum/integrate/quad"
-	"gonum.org/v1/gonum/spatial/r2"
 
-	"rockerwright/body"
 	"rockerwright/rocker"
 	"rockerwright/sim"
 )
@@ -19,7 +17,7 @@ func (f Fault) onCurve(c rocker.Curve, n int, height, gyration float64) (sim.Rig
 		return sim.Rig{}, err
 	}
 	edge, err := rocker.Chain(nose, spans...)
-	return f.on(sim.Rig{Profile: edge, Body: body.Body{Mass: 1, Centre: r2.Vec{Y: height}, Inertia: gyration * gyration}}), err
+	return f.over(edge, 1, height, gyration*gyration), err
 }
 
 // curves are rocks on curves that are not arcs, through the chain of arcs that the product makes of them. Its error

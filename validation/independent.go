@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"math/rand/v2"
+	"slices"
 	"sort"
 	"sync"
 
@@ -63,14 +64,9 @@ func compared(f Fault) (worst, error) {
 		b = rig.Balance()
 		period, _ := rig.Period(b, release)
 		t := motion.Run(rig, b, motion.Start{Tilt: b.Rest.Tilt + release}, motion.Options{Duration: 20})
-		for i, turns := 0, 0; i < len(t.Events); i++ {
-			if t.Events[i].Kind != motion.Turns {
-				continue
-			}
-			if turns++; turns == 2 {
-				w.integrated = max(w.integrated, math.Abs(t.Events[i].Time/period-1))
-				break
-			}
+		turns := slices.DeleteFunc(t.Events, func(e motion.Event) bool { return e.Kind != motion.Turns })
+		if len(turns) > 1 {
+			w.integrated = max(w.integrated, math.Abs(turns[1].Time/period-1))
 		}
 		rest, lift, brute, err := outline.answer(release)
 		if err != nil {

@@ -7,7 +7,6 @@ import (
 	"gonum.org/v1/gonum/integrate/quad"
 	"gonum.org/v1/gonum/spatial/r2"
 
-	"rockerwright/body"
 	"rockerwright/rocker"
 	"rockerwright/rocker/root"
 	"rockerwright/sim"
@@ -22,7 +21,7 @@ func joints(f Fault) []Case {
 		"derived here: half of 2π√((k² + h²)/(g(R − h))) for each radius", "s", half(nose) + half(tail), closed,
 		func() (float64, error) {
 			edge := chain(0.4, rocker.Arc(nose*(1+f.Radius), 0.4), rocker.Arc(tail*(1+f.Radius), 0.5))
-			return f.on(sim.Rig{Profile: edge, Body: body.Body{Mass: 70, Centre: r2.Vec{Y: h}, Inertia: 70 * k * k}}).Balance().Period, nil
+			return f.over(edge, 70, h, 70*k*k).Balance().Period, nil
 		}})
 }
 
@@ -32,8 +31,7 @@ const blockHalf, blockUp, blockMass = 0.05, 0.6, 50.0
 // block is a rectangular block on its flat foot.
 func block(f Fault) sim.Rig {
 	const inertia = blockMass * (blockHalf*blockHalf + blockUp*blockUp) / 3
-	foot := chain(blockHalf, rocker.Flat(2*blockHalf))
-	return f.on(sim.Rig{Profile: foot, Body: body.Body{Mass: blockMass, Centre: r2.Vec{Y: blockUp}, Inertia: inertia}})
+	return f.over(chain(blockHalf, rocker.Flat(2*blockHalf)), blockMass, blockUp, inertia)
 }
 
 // motions are followed through time.
@@ -113,8 +111,7 @@ func corners(f Fault) []Case {
 		"derived here: quadrature of the energy of a rod about its foot", "s", want, followed,
 		func() (float64, error) {
 			const m = 5.0
-			rod := body.Body{Mass: m, Centre: r2.Vec{Y: length / 2}, Inertia: m * length * length / 12}
-			rig := f.on(sim.Rig{Profile: chain(0), Body: rod})
+			rig := f.over(chain(0), m, length/2, m*length*length/12)
 			nowhere := sim.Margin{Angle: math.NaN()}
 			t := motion.Run(rig, sim.Balance{Outcome: sim.Rocks, Back: nowhere, Forward: nowhere}, motion.Start{Rate: start},
 				motion.Options{Duration: 1, Keep: true})

@@ -6,16 +6,14 @@ import (
 
 	"gonum.org/v1/gonum/integrate/quad"
 	"gonum.org/v1/gonum/mathext"
-	"gonum.org/v1/gonum/spatial/r2"
 
-	"rockerwright/body"
 	"rockerwright/sim"
 )
 
 // hung returns a body on a rocker of one point, its centre of mass below by depth (m),
 // with its radius of gyration (m): a pendulum.
 func hung(f Fault, depth, gyration float64) sim.Rig {
-	return f.on(sim.Rig{Profile: chain(0), Body: body.Body{Mass: 3, Centre: r2.Vec{Y: -depth}, Inertia: 3 * gyration * gyration}})
+	return f.over(chain(0), 3, -depth, 3*gyration*gyration)
 }
 
 // pendulums are bodies that swing on a corner.

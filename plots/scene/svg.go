@@ -143,14 +143,8 @@ func (f *svg) path(s Shape) string {
 		case a.Turn == 0 || r > 1e8: // 100 km: flat to 2e-6 mm over 20 m
 			b.WriteString("L" + x + " " + y)
 		default:
-			large, sweep := 0, 0
-			if math.Abs(a.Turn) > math.Pi {
-				large = 1
-			}
-			if a.Turn < 0 {
-				sweep = 1
-			}
-			fmt.Fprintf(&b, "A%[1]s %[1]s 0 %[2]d %[3]d %[4]s %[5]s", f.number(r), large, sweep, x, y)
+			flag := map[bool]int{true: 1} // of an arc beyond half a turn, and of a sweep
+			fmt.Fprintf(&b, "A%[1]s %[1]s 0 %[2]d %[3]d %[4]s %[5]s", f.number(r), flag[math.Abs(a.Turn) > math.Pi], flag[a.Turn < 0], x, y)
 		}
 	}
 	if s.Closed {
