@@ -18,11 +18,8 @@ const (
 )
 
 func chair(f Fault, slope float64) sim.Rig {
-	return f.on(sim.Rig{
-		Profile: f.single(chairRadius, chairNose, chairTail),
-		Body:    body.Body{Mass: chairMass, Centre: r2.Vec{X: -chairBehind, Y: chairHigh}, Inertia: 11},
-		Floor:   sim.Floor{Slope: slope},
-	})
+	sits := body.Body{Mass: chairMass, Centre: r2.Vec{X: -chairBehind, Y: chairHigh}, Inertia: 11}
+	return f.on(sim.Rig{Profile: f.single(chairRadius, chairNose, chairTail), Body: sits, Floor: sim.Floor{Slope: slope}})
 }
 
 // centred is the chair with its centre of mass over the low point.
@@ -84,11 +81,8 @@ func slopes(f Fault) []Case {
 		rows = append(rows, row{fmt.Sprintf("R 1, d 0.4, %g degrees", degrees), "The same to the digits worked out by hand.",
 			"derived here: asin(R sin α/d), worked by hand to five digits", "deg", want, relative(2e-5, whyPrinted),
 			func() (float64, error) {
-				rig := f.on(sim.Rig{
-					Profile: f.single(1, 0.9, 0.9),
-					Body:    body.Body{Mass: 80, Centre: r2.Vec{Y: 0.6}, Inertia: 80 * 0.35 * 0.35},
-					Floor:   sim.Floor{Slope: degrees * math.Pi / 180},
-				})
+				about := body.Body{Mass: 80, Centre: r2.Vec{Y: 0.6}, Inertia: 80 * 0.35 * 0.35}
+				rig := f.on(sim.Rig{Profile: f.single(1, 0.9, 0.9), Body: about, Floor: sim.Floor{Slope: degrees * math.Pi / 180}})
 				return rig.Balance().Rest.Tilt * 180 / math.Pi, nil
 			}})
 	}

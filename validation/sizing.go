@@ -18,10 +18,8 @@ func sizings(f Fault) []Case {
 	const inch, k, low, high, radius = 0.0254, 11.0, 24.0, 25.5, 42.0
 	drawn := func(height float64) piece.Design {
 		b := f.on(sim.Rig{Body: body.Body{Mass: 90, Centre: r2.Vec{Y: height * inch}, Inertia: 90 * k * k * inch * inch}}).Body
-		return piece.Design{
-			Rocker: piece.Rocker{Radius: radius * inch * (1 + f.Radius), Nose: 17 * inch, Tail: 20 * inch},
-			Body:   b,
-		}
+		edge := piece.Rocker{Radius: radius * inch * (1 + f.Radius), Nose: 17 * inch, Tail: 20 * inch}
+		return piece.Design{Rocker: edge, Body: b}
 	}
 	kept := func(way size.Keep) func() (float64, error) {
 		return func() (float64, error) {

@@ -37,19 +37,15 @@ func (s *sheets) first() {
 func (s *sheets) advice() [2][]string {
 	together := []string{"One sheet: there is nothing to glue."}
 	if s.count > 1 {
-		together = []string{
-			"Cut each sheet along its dashed line, at the left and at the top. Leave the dotted lines.",
+		together = []string{"Cut each sheet along its dashed line, at the left and at the top. Leave the dotted lines.",
 			"Lay it over the strip of its neighbour, up to the dotted line, so that the halves of the crosses meet. " +
 				"Tape, look, then glue.",
-			"Begin at the top left and go along the rows.",
-		}
+			"Begin at the top left and go along the rows."}
 	}
 	return [2][]string{
-		{
-			"Measure this square and the other one, both ways, before you print the rest. " +
-				"If they are off, the printer has shrunk the page: set its scale to 100\u00a0%.",
-			"The paper in the printer must be " + s.paper.Name + ".",
-		},
+		{"Measure this square and the other one, both ways, before you print the rest. " +
+			"If they are off, the printer has shrunk the page: set its scale to 100\u00a0%.",
+			"The paper in the printer must be " + s.paper.Name + "."},
 		append(together, "Then tape from tip to tip and write what the tape says beside what it should be.",
 			"The edge is the middle of the line."),
 	}
@@ -77,9 +73,7 @@ func (s *sheets) overview(box r2.Box) {
 	size := r2.Add(all, r2.Vec{X: bleed + s.strip, Y: bleed + s.strip})
 	scale := min(box.Size().X/size.X, box.Size().Y/size.Y)
 	middle := r2.Add(s.origin, r2.Vec{X: (all.X + s.strip - bleed) / 2, Y: -(all.Y + s.strip - bleed) / 2})
-	place := func(p r2.Vec) r2.Vec {
-		return r2.Add(box.Center(), r2.Scale(scale, r2.Sub(p, middle)))
-	}
+	place := func(p r2.Vec) r2.Vec { return r2.Add(box.Center(), r2.Scale(scale, r2.Sub(p, middle))) }
 	s.each(func(row, col int) { s.cellOf(row, col, place) })
 	l := &layout{face: s.face}
 	for _, each := range s.shapes {

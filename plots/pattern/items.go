@@ -53,11 +53,9 @@ const arm = 4e-3
 func (m Mark) shapes(face) ([]shape, label) {
 	x := r2.Scale(arm, along(m.Angle))
 	y := r2.Vec{X: -x.Y, Y: x.X}
-	return []shape{
-		stroke(Marks, r2.Sub(m.At, x), r2.Add(m.At, x)),
-		stroke(Marks, r2.Sub(m.At, y), r2.Add(m.At, y)),
-		{layer: Marks, point: true, at: m.At},
-	}, label{text: m.Label, places: func(half r2.Vec) []rect { return around(half, m.At) }}
+	list := []shape{stroke(Marks, r2.Sub(m.At, x), r2.Add(m.At, x)), stroke(Marks, r2.Sub(m.At, y), r2.Add(m.At, y)),
+		{layer: Marks, point: true, at: m.At}}
+	return list, label{text: m.Label, places: func(half r2.Vec) []rect { return around(half, m.At) }}
 }
 
 // A Text stands on its place with its left end.
@@ -91,10 +89,9 @@ type Grain struct{ From, To r2.Vec }
 func (g Grain) shapes(face) ([]shape, label) {
 	back := r2.Sub(g.From, g.To)
 	barb := r2.Scale(6e-3, along(math.Atan2(back.Y, back.X)))
-	return []shape{
-		stroke(Marks, g.From, g.To),
-		stroke(Marks, r2.Add(g.To, r2.Rotate(barb, 0.35, r2.Vec{})), g.To, r2.Add(g.To, r2.Rotate(barb, -0.35, r2.Vec{}))),
-	}, label{text: "grain", places: func(half r2.Vec) []rect { return beside(half, g.From, g.To) }}
+	left, right := r2.Add(g.To, r2.Rotate(barb, 0.35, r2.Vec{})), r2.Add(g.To, r2.Rotate(barb, -0.35, r2.Vec{}))
+	return []shape{stroke(Marks, g.From, g.To), stroke(Marks, left, g.To, right)},
+		label{text: "grain", places: func(half r2.Vec) []rect { return beside(half, g.From, g.To) }}
 }
 
 // An Arrow has a name beside it, "up".
@@ -114,10 +111,8 @@ type Corner struct{ At r2.Vec }
 func (c Corner) shapes(face) ([]shape, label) {
 	const leg, nick = 25e-3, 5e-3
 	at := func(x, y float64) r2.Vec { return r2.Add(c.At, r2.Vec{X: x, Y: y}) }
-	return []shape{
-		stroke(Marks, at(leg, 0), c.At, at(0, leg)),
-		stroke(Marks, at(nick, 0), at(nick, nick), at(0, nick)),
-	}, label{"square corner", func(half r2.Vec) []rect { return around(half, at(0.018, 0.018), c.At) }, &c.At}
+	return []shape{stroke(Marks, at(leg, 0), c.At, at(0, leg)), stroke(Marks, at(nick, 0), at(nick, nick), at(0, nick))},
+		label{"square corner", func(half r2.Vec) []rect { return around(half, at(0.018, 0.018), c.At) }, &c.At}
 }
 
 // A Dimension is a measure from point to point, its line set off to the left of the line between them.
@@ -139,11 +134,8 @@ func (d Dimension) shapes(f face) ([]shape, label) {
 	off := r2.Vec{X: -along.Y, Y: along.X}
 	from, to := r2.Add(d.From, r2.Scale(d.Offset, off)), r2.Add(d.To, r2.Scale(d.Offset, off))
 	tick := r2.Scale(2.5e-3, r2.Add(along, off))
-	list := []shape{
-		stroke(layer, from, to),
-		stroke(layer, r2.Sub(from, tick), r2.Add(from, tick)),
-		stroke(layer, r2.Sub(to, tick), r2.Add(to, tick)),
-	}
+	list := []shape{stroke(layer, from, to),
+		stroke(layer, r2.Sub(from, tick), r2.Add(from, tick)), stroke(layer, r2.Sub(to, tick), r2.Add(to, tick))}
 	const gap = 2e-3
 	if side := math.Copysign(1, d.Offset); math.Abs(d.Offset) > 2*gap {
 		for _, p := range []r2.Vec{d.From, d.To} {

@@ -100,10 +100,8 @@ func around(half r2.Vec, points ...r2.Vec) []rect {
 	var list []rect
 	for _, at := range points {
 		for gap := 6e-3; gap < 40e-3; gap += 4e-3 {
-			for _, side := range []r2.Vec{
-				{Y: 1}, {Y: -1}, {X: 1, Y: 1}, {X: 1, Y: -1}, {X: 1}, {X: -1, Y: 1}, {X: -1, Y: -1}, {X: -1},
-			} {
-				off := r2.Vec{X: side.X * (half.X + gap), Y: side.Y * (half.Y + gap)}
+			for _, side := range [][2]float64{{0, 1}, {0, -1}, {1, 1}, {1, -1}, {1, 0}, {-1, 1}, {-1, -1}, {-1, 0}} {
+				off := r2.Vec{X: side[0] * (half.X + gap), Y: side[1] * (half.Y + gap)}
 				list = append(list, rect{middle: r2.Add(at, off), half: half})
 			}
 		}

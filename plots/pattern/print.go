@@ -20,14 +20,9 @@ type Paper struct {
 
 // papers are those with names: ISO 216 A; ANSI/ASME Y14.1 A and B for letter and tabloid; rolls as sold (practice).
 var papers = []Paper{
-	{"letter", 8.5 * inch, 11 * inch},
-	{"A4", 0.210, 0.297},
-	{"tabloid", 11 * inch, 17 * inch},
-	{"A3", 0.297, 0.420},
-	{"roll 24 in", 24 * inch, 0},
-	{"roll 36 in", 36 * inch, 0},
-	{"roll 610 mm", 0.610, 0},
-	{"roll 914 mm", 0.914, 0},
+	{"letter", 8.5 * inch, 11 * inch}, {"A4", 0.210, 0.297},
+	{"tabloid", 11 * inch, 17 * inch}, {"A3", 0.297, 0.420},
+	{"roll 24 in", 24 * inch, 0}, {"roll 36 in", 36 * inch, 0}, {"roll 610 mm", 0.610, 0}, {"roll 914 mm", 0.914, 0},
 }
 
 const inch = 0.0254 // m, exact
@@ -150,10 +145,8 @@ func (d Drawing) WriteSVG(w io.Writer, units quantity.System) error {
 	}
 	box := bounds(shapes)
 	corner := r2.Sub(box.Min, r2.Vec{X: margin, Y: margin})
-	s := scene.Scene{
-		Width: 1e3 * (box.Size().X + 2*margin), Height: 1e3 * (box.Size().Y + 2*margin),
-		Title: d.name(newFace()), Decimals: 4,
-	}
+	s := scene.Scene{Width: 1e3 * (box.Size().X + 2*margin), Height: 1e3 * (box.Size().Y + 2*margin),
+		Title: d.name(newFace()), Decimals: 4}
 	for _, layer := range layers {
 		group := scene.Group{Name: string(layer), Pen: styles[layer]}
 		for _, each := range shapes {

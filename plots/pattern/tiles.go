@@ -78,10 +78,8 @@ func tile(shapes []shape, paper Paper, units quantity.System) *tiling {
 // fewest returns the best so far or a better one: t with the drawing moved about on its sheets.
 func fewest(best *tiling, t tiling, points []r2.Vec, box r2.Box) *tiling {
 	const free = 2e-3 // beside the drawing, for the width of a line
-	t.cell = r2.Vec{
-		X: t.paper.Width - 2*margin - bleed - t.strip,
-		Y: t.paper.Height - 2*margin - foot - bleed - t.strip,
-	}
+	t.cell.X = t.paper.Width - 2*margin - bleed - t.strip
+	t.cell.Y = t.paper.Height - 2*margin - foot - bleed - t.strip
 	cells := func(length, cell float64) (n int, slack float64) {
 		n = max(1, int(math.Ceil((length+2*free-bleed-t.strip)/cell)))
 		return n, float64(n)*cell + bleed + t.strip - length - 2*free

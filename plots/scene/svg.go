@@ -133,6 +133,7 @@ func (f *svg) text(s Shape, x, y, style string) {
 // which SVG calls a sweep of 0.
 func (f *svg) path(s Shape) string {
 	var b strings.Builder
+	flag := map[bool]int{true: 1}
 	for i, p := range s.Points {
 		x, y := f.at(p)
 		a := s.stroke(i)
@@ -143,8 +144,8 @@ func (f *svg) path(s Shape) string {
 		case a.Turn == 0 || r > 1e8: // 100 km: flat to 2e-6 mm over 20 m
 			b.WriteString("L" + x + " " + y)
 		default:
-			flag := map[bool]int{true: 1} // of an arc beyond half a turn, and of a sweep
-			fmt.Fprintf(&b, "A%[1]s %[1]s 0 %[2]d %[3]d %[4]s %[5]s", f.number(r), flag[math.Abs(a.Turn) > math.Pi], flag[a.Turn < 0], x, y)
+			large, sweep := flag[math.Abs(a.Turn) > math.Pi], flag[a.Turn < 0]
+			fmt.Fprintf(&b, "A%[1]s %[1]s 0 %[2]d %[3]d %[4]s %[5]s", f.number(r), large, sweep, x, y)
 		}
 	}
 	if s.Closed {

@@ -57,10 +57,8 @@ func (s *sheet) draw(name string, shapes ...scene.Shape) {
 
 // ring is the number of a blank in a ring.
 func ring(number int, at r2.Vec) []scene.Shape {
-	return []scene.Shape{
-		scene.Pen{Colour: scene.Ink, Width: line2}.Ring(at, ringSize).Filled(scene.White),
-		scene.Words(r2.Vec{X: at.X, Y: at.Y - 1.05}, small, scene.Middle, strconv.Itoa(number)),
-	}
+	return []scene.Shape{scene.Pen{Colour: scene.Ink, Width: line2}.Ring(at, ringSize).Filled(scene.White),
+		scene.Words(r2.Vec{X: at.X, Y: at.Y - 1.05}, small, scene.Middle, strconv.Itoa(number))}
 }
 
 // dimension is a measure with both ends of the tape: a line with a tick at each end and its number in the

@@ -218,12 +218,9 @@ func (v *liveView) handles() []Handle {
 		length := r2.Norm(run)
 		return Handle{name, [2]float64{at.X, at.Y}, [2]float64{run.X / length, run.Y / length}, little / length}
 	}
+	tip := func(name string, at, before r2.Vec) Handle { return handle(name, at, r2.Unit(r2.Sub(at, before))) }
 	n := len(edge)
-	return []Handle{
-		handle("nose", edge[0], r2.Unit(r2.Sub(edge[0], edge[1]))),
-		handle("tail", edge[n-1], r2.Unit(r2.Sub(edge[n-1], edge[n-2]))),
-		handle("low", r2.Vec{}, r2.Vec{X: 1}),
-	}
+	return []Handle{tip("nose", edge[0], edge[1]), tip("tail", edge[n-1], edge[n-2]), handle("low", r2.Vec{}, r2.Vec{X: 1})}
 }
 
 // handle draws a handle: a ring, and around it a larger one that is not seen but felt.
