@@ -18,7 +18,6 @@ import (
 	"rockerwright/sim/size"
 )
 
-// A bar is one of a picture of bars.
 type bar struct {
 	label string
 	value float64

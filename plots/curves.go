@@ -99,7 +99,6 @@ func (k curves) plot() *plot.Plot {
 	return p
 }
 
-// newPlot returns an empty plot.
 func newPlot(title, x, y string) *plot.Plot {
 	p := plot.New()
 	p.BackgroundColor = nil // the scene's
@@ -129,7 +128,6 @@ func typeface(size vg.Length) font.Font {
 	return font.Font{Typeface: "Liberation", Variant: "Sans", Size: size}
 }
 
-// labelStyle is that of a curve's label.
 var labelStyle = lettered(scene.Ink, 9.5, draw.YCenter)
 
 // lettered is a style of text that begins at its place.

@@ -77,7 +77,6 @@ func PrintCards(title string, cards []Card, paper Paper) (Print, error) {
 	return printed, err
 }
 
-// A setter sets one card.
 type setter struct {
 	*pages
 	paper Paper
@@ -153,7 +152,6 @@ func (c *setter) tall(b CardBlock) float64 {
 	return roof - dry.y
 }
 
-// block sets one block.
 func (c *setter) block(b CardBlock) {
 	c.step(0.9)
 	if b.Head != "" {

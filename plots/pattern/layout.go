@@ -20,7 +20,6 @@ type rect struct {
 	angle        float64
 }
 
-// add puts shapes on the drawing.
 func (l *layout) add(shapes ...shape) {
 	for _, s := range shapes {
 		l.list = append(l.list, s)

@@ -53,7 +53,6 @@ func (p *pages) add(s scene.Shape) *scene.Shape {
 	return &group.Shapes[len(group.Shapes)-1]
 }
 
-// line draws a straight line.
 func (p *pages) line(pen scene.Pen, from, to r2.Vec) {
 	p.add(pen.Line(milli(from), milli(to)))
 }

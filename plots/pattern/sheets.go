@@ -24,7 +24,6 @@ const small = 2.6e-3
 // named returns the name of a sheet, "row-column" from 1.
 func named(row, col int) string { return fmt.Sprintf("%d-%d", row+1, col+1) }
 
-// sheet draws one sheet.
 func (s *sheets) sheet(row, col int) {
 	s.page(s.paper.Width, s.paper.Height)
 	corner := s.corner(row, col)

@@ -44,7 +44,6 @@ func WritePDF(w io.Writer, title string, pages ...Scene) error {
 	return f.Output(w)
 }
 
-// group writes a group.
 func (f pdf) group(g Group) {
 	if g.Clip != nil {
 		f.RawWriteStr("q " + pair(g.Clip.Min) + " " + pair(g.Clip.Size()) + " re W n")
@@ -66,7 +65,6 @@ func (f pdf) group(g Group) {
 	}
 }
 
-// line writes a line or an area.
 func (f pdf) line(s Shape, pen Pen) {
 	paint := map[[2]bool]string{{false, false}: "n", {true, false}: "f", {false, true}: "S", {true, true}: "B"}
 	filled, stroked := s.Fill != "", pen.Colour != ""
@@ -97,7 +95,6 @@ func (f pdf) line(s Shape, pen Pen) {
 	f.RawWriteStr(path)
 }
 
-// text writes a text.
 func (f pdf) text(s Shape) {
 	style := ""
 	if s.Bold {

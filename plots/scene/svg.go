@@ -116,7 +116,6 @@ func (f *svg) shape(s Shape, penned bool) {
 	}
 }
 
-// text writes a text.
 func (f *svg) text(s Shape, x, y, style string) {
 	turned, space := "", ""
 	if s.Angle != 0 {

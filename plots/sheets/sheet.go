@@ -126,7 +126,6 @@ func (s *sheet) question(label string, y float64, answers ...string) {
 // numbered says where the numbers come back.
 const numbered = "The numbers are those in the comments of a new design: rockerwright new chair"
 
-// inked is a line in black.
 func inked(width float64, points ...r2.Vec) scene.Shape {
 	return scene.Path(scene.Ink, width, points...)
 }

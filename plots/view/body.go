@@ -11,7 +11,6 @@ import (
 	"rockerwright/sim/check"
 )
 
-// rockerOf returns the outline of a rocker.
 func rockerOf(r check.Report) []r2.Vec { return r.Design.RockerOutline(r.Edge, 0.0002) }
 
 // woodOf returns the ends and corners of the piece and the outline of its rocker, from the side, in the chair frame.

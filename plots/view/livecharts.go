@@ -18,7 +18,7 @@ const (
 	panelGap  = 8.0
 )
 
-// setCharts lays out the two charts side by side, the tilt upwards: to the right the righting arm, and the time.
+// setCharts lays out both charts, the tilt upwards: one with the righting arm to the right, beside it one with the time.
 func (v *liveView) setCharts() {
 	each := (v.width - panelLeft - panelGap - 6) / 2
 	arms := v.arms(v.watched.Load)
@@ -44,7 +44,6 @@ func (v *liveView) arms(l *check.Load) []check.Righting {
 	return slices.DeleteFunc(l.Righting(), func(q check.Righting) bool { return q.Tilt < v.least || q.Tilt > v.most })
 }
 
-// charts draws both charts.
 func (v *liveView) charts() []scene.Group {
 	arm, time := scene.Group{Name: "arm"}, scene.Group{Name: "trace"}
 	arm.Add(scene.Rectangle(scene.Pale, 0.25, v.arm.from, v.arm.size))

@@ -140,7 +140,6 @@ func (v *liveView) tilts() int {
 	return int((v.most-v.least)/leanStep) + 1
 }
 
-// lay lays out the view.
 func (v *liveView) lay() scene.Scene {
 	w := v.watched
 	s := v.standing(w.Report)
@@ -179,7 +178,6 @@ func (v *liveView) instants() []instant {
 	return list
 }
 
-// alt says what is drawn.
 func (v *liveView) alt() string {
 	l, d := v.watched.Load, v.watched.Report.Design
 	text := "Side view to scale: " + scene.Cut(l.Name, 60)

@@ -58,7 +58,6 @@ func Pictures(r check.Report) []scene.Picture {
 	return append([]scene.Picture{SideView(r)}, plots.OfReport(r)...)
 }
 
-// told says how ghosts stand.
 func told(ghosts []ghost) string {
 	text := ""
 	for _, g := range ghosts {
@@ -117,7 +116,6 @@ func shortName(l, other *check.Load) string {
 	return l.Name
 }
 
-// sided returns an angle with its side.
 func sided(x float64, d piece.Design) string { return plots.ChartOf(d).Sided(x) }
 
 // An area is the paper that a side view may have, mm.

@@ -134,7 +134,7 @@ func (l *Layout) panels() error {
 	return nil
 }
 
-// panel lays out one, where they are not counted of the fewest staves that leave half of the stock (our judgement).
+// panel lays out one. Staves that are not counted are the fewest that leave half of the stock: our judgement.
 func (l *Layout) panel(drawn piece.Panel, key string) (Panel, error) {
 	wrong := func(name, reason, give string) (Panel, error) {
 		return Panel{}, &piece.KeyError{Key: key + "." + name, Reason: reason, Give: give}
