@@ -92,9 +92,8 @@ func OfMotion(r trial.Rocking) []scene.Picture {
 	return ChartOf(r.Report.Design).Traces(loadOf(r.Load), r.Trace)
 }
 
-// shown returns the loads that a chart draws: the piece alone, each owner's first posture
-// and the one nearest to going over backwards, of others who may sit the latter, and of
-// hazards the first of each person.
+// shown returns the loads that a chart draws: the piece alone, each owner's first posture and the one nearest to going
+// over backwards, of others who may sit the latter, and of hazards the first of each person.
 func shown(r check.Report) []*check.Load {
 	const most = 8 // curves that one chart tells apart
 	list := []*check.Load{&r.Loads[0]}

@@ -57,9 +57,8 @@ func curves(f Fault) []Case {
 				return period, err
 			}})
 	}
-	// A cycloid, ρ = 4a cos θ, has the support function 2aθ sin θ, so H = 2aθ sin θ + h cos θ
-	// with the mass h over its lowest point. Its time is not even: by the quarter swing
-	// with θ = A sin ψ, here from 20 degrees.
+	// A cycloid, ρ = 4a cos θ, has the support function 2aθ sin θ, so H = 2aθ sin θ + h cos θ with the mass h over its
+	// lowest point. Its time is not even: by the quarter swing with θ = A sin ψ, here from 20 degrees.
 	const wheel = 0.3
 	from := 20 * math.Pi / 180
 	height := func(t float64) float64 { return 2*wheel*t*math.Sin(t) + h*math.Cos(t) }

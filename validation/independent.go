@@ -184,8 +184,7 @@ func (o rolled) answer(release float64) (rest, lift, period float64, err error) 
 		_, h := o.at(tilt)
 		return h - start
 	}, rest, far, 0)
-	// θ = middle + half·sin ψ takes the roots at both turns out; 600 pieces of 8 points take
-	// the kinks at joints.
+	// θ = middle + half·sin ψ takes the roots at both turns out, 600 pieces of 8 points the kinks at joints.
 	middle, half := (back+near)/2, (back-near)/2
 	const pieces = 600
 	for i := range pieces {

@@ -10,8 +10,7 @@ import (
 	"rockerwright/sim"
 )
 
-// hung returns a body on a rocker of one point, its centre of mass below by depth (m),
-// with its radius of gyration (m): a pendulum.
+// hung returns a pendulum: a body on one point, so far above its centre of mass (m), with its radius of gyration (m).
 func hung(f Fault, depth, gyration float64) sim.Rig {
 	return f.over(chain(0), 3, -depth, 3*gyration*gyration)
 }

@@ -13,8 +13,7 @@ import (
 	"rockerwright/sim/size"
 )
 
-// The chair that the static cases share: R = 1.05 m, nose 0.4, tail 0.5 m, 90 kg with
-// its centre of mass 30 mm behind and 0.62 m over the low point.
+// The chair of the static cases, m and kg: its centre of mass is behind and over the low point.
 const (
 	chairRadius, chairNose, chairTail = 1.05, 0.40, 0.50
 	chairMass, chairBehind, chairHigh = 90.0, 0.03, 0.62

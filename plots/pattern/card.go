@@ -54,7 +54,7 @@ func PrintCards(title string, cards []Card, paper Paper) (Print, error) {
 		return Print{}, &Error{"a bench card is printed on sheets of paper; " + paper.Name + " is a roll"}
 	}
 	p := &pages{face: newFace()}
-	printed := Print{}
+	count := 0
 	for _, card := range cards {
 		c := setter{pages: p, paper: paper, card: card, wide: paper.Width - 2*cardEdge, size: largestType}
 		for _, b := range card.Blocks {
@@ -66,15 +66,13 @@ func PrintCards(title string, cards []Card, paper Paper) (Print, error) {
 		for c.size > smallestType && c.set(false) > 1 {
 			c.size *= 0.97
 		}
-		printed.Pages += c.set(true)
+		count += c.set(true)
 		if c.err != nil {
 			return Print{}, c.err
 		}
 	}
-	printed.Sheets = printed.Pages
-	var err error
-	printed.PDF, err = p.file(title)
-	return printed, err
+	pdf, err := p.file(title)
+	return Print{pdf, count, count}, err
 }
 
 type setter struct {

@@ -159,7 +159,7 @@ type square struct {
 	text string
 }
 
-var testSquares = []square{{4 * inch, "4 in square"}, {0.1, "100 mm square"}}
+var testSquares = []square{{4 * quantity.In, "4 in square"}, {0.1, "100 mm square"}}
 
 // squares draws the two test squares side by side under everything.
 func (l *layout) squares() {

@@ -25,7 +25,7 @@ func (d Drawing) WriteDXF(w io.Writer, units quantity.System) error {
 	if err != nil {
 		return err
 	}
-	f := dxf{unit: inch, face: newFace()}
+	f := dxf{unit: quantity.In, face: newFace()}
 	name, insert, measurement := "UNITS: INCHES", 1, 0
 	if units == quantity.Metric {
 		f.unit, name, insert, measurement = 1e-3, "UNITS: MILLIMETRES", 4, 1

@@ -12,9 +12,7 @@ import (
 // first draws the page before the sheets: the drawing small, its sheets numbered, both test squares, and what to do.
 func (s *sheets) first() {
 	paper := s.paper
-	if paper.Width < paper.Height {
-		paper.Width, paper.Height = paper.Height, paper.Width
-	}
+	paper.Width, paper.Height = max(paper.Width, paper.Height), min(paper.Width, paper.Height)
 	s.page(paper.Width, paper.Height)
 	top := paper.Height - margin
 	s.write(s.fit(s.name, heading, paper.Width-2*margin), heading, r2.Vec{X: margin, Y: top - heading}).Bold = true

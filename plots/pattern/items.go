@@ -11,8 +11,7 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// An Item is one thing on a drawing: a [Contour], [Line], [Mark], [Text], [Name], [Grain], [Arrow],
-// [Corner] or [Dimension].
+// An Item is a [Contour], [Line], [Mark], [Text], [Name], [Grain], [Arrow], [Corner] or [Dimension] of a drawing.
 type Item interface {
 	shapes(f face) ([]shape, label) // the label, if it has a text, is what is written beside it
 }
@@ -154,8 +153,7 @@ func (d Dimension) shapes(f face) ([]shape, label) {
 	return append(list, text...), label{}
 }
 
-// upright returns the angle at which a text along a line is read from below, and on which
-// side of the line, +1 left or −1 right, it then stands.
+// upright returns the angle at which a text along a line is read from below, and its side of it, +1 left or −1 right.
 func upright(angle float64) (text, side float64) {
 	if math.Cos(angle) < -1e-9 {
 		return angle + math.Pi, -1

@@ -41,9 +41,7 @@ func (p *pages) page(width, height float64) {
 }
 
 // group begins a group, of which only what lies in a box is drawn; nil draws all.
-func (p *pages) group(clip *r2.Box) {
-	p.list[len(p.list)-1].Add(scene.Group{Clip: clip})
-}
+func (p *pages) group(clip *r2.Box) { p.list[len(p.list)-1].Add(scene.Group{Clip: clip}) }
 
 // add adds a shape to the group that was begun last, and returns it.
 func (p *pages) add(s scene.Shape) *scene.Shape {
@@ -53,9 +51,7 @@ func (p *pages) add(s scene.Shape) *scene.Shape {
 	return &group.Shapes[len(group.Shapes)-1]
 }
 
-func (p *pages) line(pen scene.Pen, from, to r2.Vec) {
-	p.add(pen.Line(milli(from), milli(to)))
-}
+func (p *pages) line(pen scene.Pen, from, to r2.Vec) { p.add(pen.Line(milli(from), milli(to))) }
 
 // draw draws a shape, placed on its page; a text has no pen.
 func (p *pages) draw(s shape, pen scene.Pen) {

@@ -20,12 +20,10 @@ type Paper struct {
 
 // papers are those with names: ISO 216 A; ANSI/ASME Y14.1 A and B for letter and tabloid; rolls as sold (practice).
 var papers = []Paper{
-	{"letter", 8.5 * inch, 11 * inch}, {"A4", 0.210, 0.297},
-	{"tabloid", 11 * inch, 17 * inch}, {"A3", 0.297, 0.420},
-	{"roll 24 in", 24 * inch, 0}, {"roll 36 in", 36 * inch, 0}, {"roll 610 mm", 0.610, 0}, {"roll 914 mm", 0.914, 0},
+	{"letter", 8.5 * quantity.In, 11 * quantity.In}, {"A4", 0.210, 0.297},
+	{"tabloid", 11 * quantity.In, 17 * quantity.In}, {"A3", 0.297, 0.420},
+	{"roll 24 in", 24 * quantity.In, 0}, {"roll 36 in", 36 * quantity.In, 0}, {"roll 610 mm", 0.610, 0}, {"roll 914 mm", 0.914, 0},
 }
-
-const inch = 0.0254 // m, exact
 
 // Papers returns the papers with names.
 func Papers() []Paper { return append([]Paper(nil), papers...) }
@@ -105,8 +103,7 @@ func (d Drawing) name(f face) string {
 	return part + piece
 }
 
-// roll draws all on one page of a roll's width: as drawn, turned by a right angle where that
-// is shorter, or by another where it fits no other way.
+// roll draws all on one page: as drawn, turned by a right angle where that is shorter, by another where it must be.
 func (p *pages) roll(shapes []shape, paper Paper) error {
 	const sides = 2 * margin
 	length, angle, narrowest := math.Inf(1), 0.0, math.Inf(1)

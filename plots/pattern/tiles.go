@@ -60,7 +60,7 @@ func tile(shapes []shape, paper Paper, units quantity.System) *tiling {
 	for _, s := range shapes {
 		spots = append(spots, s.spots(4e-3)...) // what falls between two is less than 2 mm deep in a cell, and on its neighbour
 	}
-	strip := inch / 2 // that is glued over
+	strip := quantity.In / 2 // that is glued over
 	if units == quantity.Metric {
 		strip = 15e-3
 	}

@@ -18,8 +18,7 @@ import (
 // points is the number of points in a millimetre.
 const points = 72 / 25.4
 
-// A pdf is a file that is being written. It writes its places itself, to a ten-thousandth of a point, for the
-// library rounds to a hundredth, which is 0.0035 mm.
+// A pdf is a file being written, its places to a ten-thousandth of a point: the library's hundredth is 0.0035 mm.
 type pdf struct {
 	*fpdf.Fpdf
 	face *Face
@@ -131,11 +130,10 @@ func numbers(list ...float64) string {
 
 func pair(v r2.Vec) string { return numbers(v.X, v.Y) }
 
-// cubics returns an arc as Bézier curves from its start, each by its two handles and its end, of at most 15° and
-// less than 0.001 mm off. The handles of a turn τ are chord/(3 cos²(τ/4)) long along the tangents;
-// the radius is then off by at most 2.73e-4 R at 90° and falls with the sixth power of τ
-// (Goldapp, Approximation of circular arcs by cubic polynomials, Computer Aided Geometric
-// Design 8, 1991, from memory; the tests measure it): 5.9e-9 R at 15°.
+// cubics returns an arc as Bézier curves from its start, each by its two handles and its end, of at most 15° and less
+// than 0.001 mm off. The handles of a turn τ are chord/(3 cos²(τ/4)) long along the tangents; the radius is then off by
+// at most 2.73e-4 R at 90° and falls with the sixth power of τ, to 5.9e-9 R at 15° (Goldapp, Approximation of circular
+// arcs by cubic polynomials, Computer Aided Geometric Design 8, 1991, from memory; the tests measure it).
 func cubics(a bench.Piece) [][3]r2.Vec {
 	const off = 1e-3 // mm
 	step := min(math.Pi/12, math.Pi/2*math.Pow(off/(2.73e-4*math.Abs(a.Radius())), 1.0/6))

@@ -139,8 +139,6 @@ const (
 	Orange Colour = "#d55e00"
 )
 
-var _ color.Color = Ink
-
 // RGBA returns the colour as [color.Color] has it: all zero of one that draws nothing.
 func (c Colour) RGBA() (r, g, b, a uint32) {
 	x, err := strconv.ParseUint(strings.TrimPrefix(string(c), "#"), 16, 24)

@@ -128,8 +128,7 @@ func (f *svg) text(s Shape, x, y, style string) {
 		x, y, f.number(s.Size), [...]string{"start", "middle", "end"}[s.Align], space, style, turned, escaped(s.Text))
 }
 
-// path writes the commands of a line. A turn to the left, with y up, is against the clock on the page too,
-// which SVG calls a sweep of 0.
+// path writes the commands of a line. A turn to the left, y up, is against the clock: what SVG calls a sweep of 0.
 func (f *svg) path(s Shape) string {
 	var b strings.Builder
 	flag := map[bool]int{true: 1}

@@ -9,8 +9,7 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// Person is a page on which to write a person's measures, each drawn with both ends
-// of the tape: letter paper for inches, A4 for millimetres.
+// Person is a page to write a person's measures on, each drawn with both ends of the tape: letter paper, or A4 for mm.
 func Person(units quantity.System) scene.Picture {
 	step := "1/8 in"
 	if units == quantity.Metric {
@@ -21,12 +20,10 @@ func Person(units quantity.System) scene.Picture {
 		"level. Hold the tape straight between the two ends drawn, without pressing; read to "+step+". Only 1 and 2 are needed: what you leave",
 		"out is estimated, and check says so.")
 	s.y -= 8
-	p, err := person.New(person.Given{})
-	if err == nil { // the mean of the survey can always be made
-		s.sitter(p, r2.Vec{X: 62, Y: s.y - 113})
-		s.stander(p, r2.Vec{X: 172, Y: s.y - 60})
-		s.front(r2.Vec{X: 172, Y: s.y - 104})
-	}
+	p, _ := person.New(person.Given{}) // the mean of the survey, which can always be made
+	s.sitter(p, r2.Vec{X: 62, Y: s.y - 113})
+	s.stander(p, r2.Vec{X: 172, Y: s.y - 60})
+	s.front(r2.Vec{X: 172, Y: s.y - 104})
 	y := s.y - 124
 	for _, m := range blanks(1, 9) {
 		s.blank(m, edgeFree, y, s.Width-2*edgeFree)

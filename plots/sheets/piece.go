@@ -9,8 +9,7 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// Piece is a page on which to write the measures and readings of a finished chair:
-// letter paper for inches, A4 for millimetres.
+// Piece is a page to write the measures and readings of a finished chair on: letter paper, or A4 for mm.
 func Piece(units quantity.System) scene.Picture {
 	s := newSheet(units, "Measure the piece",
 		"Stand it on a hard, level floor. The low point is where the floor edge touches with the chair held as drawn; mark it on both rockers.",

@@ -42,8 +42,7 @@ func (p pose) place(q r2.Vec) r2.Vec {
 	return r2.Rotate(r2.Vec{X: along, Y: over}, p.rig.Floor.Slope, r2.Vec{})
 }
 
-// Figure draws a person from the joints: limbs as lines, the head as a ring between the
-// top of the head and the chin. place turns a joint into a point of the paper.
+// Figure draws a person, placed on the paper: limbs as lines between joints, the head as a ring from its top to the chin.
 func Figure(p scene.Pen, j person.Joints, place func(r2.Vec) r2.Vec) []scene.Shape {
 	top, chin := place(j.Vertex), place(j.Chin)
 	return []scene.Shape{

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
 )
 
 // A Size is that of a straight piece of wood, m, the grain along Length.
@@ -31,7 +32,7 @@ type Cut struct {
 
 // Volume returns the rough wood of all of them, m³, and in board feet.
 func (c Cut) Volume() (cubic, boardFeet float64) {
-	const boardFoot = 144 * 0.0254 * 0.0254 * 0.0254 // m³: a foot by a foot by an inch
+	const boardFoot = 144 * quantity.In * quantity.In * quantity.In // m³: a foot by a foot by an inch
 	cubic = float64(c.Count) * c.Rough.Volume()
 	return cubic, cubic / boardFoot
 }
@@ -171,8 +172,7 @@ func (l *Layout) partCut(p piece.Part, key string) error {
 	return nil
 }
 
-// list adds a row with its rough size: the end waste at both ends, the planing in width and thickness, and of the boards
-// there are the thickness that it comes out of.
+// list adds a row with its rough size: end waste at both ends, planing, and the thickness of the board it comes out of.
 func (l *Layout) list(part string, count int, finished Size, wood string, each float64) {
 	s := l.Shop
 	rough := Size{finished.Length + 2*s.EndWaste, finished.Width + s.Planing, finished.Thick + s.Planing}

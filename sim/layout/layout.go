@@ -51,8 +51,7 @@ type Options struct {
 	Spacing float64 // of stations, m
 }
 
-// Of lays a design out. The error is a [*piece.KeyError]: an entry that is missing, or that
-// nothing can be made of.
+// Of lays a design out. The error is a [*piece.KeyError]: an entry that is missing, or of which nothing can be made.
 func Of(d piece.Design, o Options) (Layout, error) {
 	report, err := check.Balance(d)
 	if err != nil {

@@ -9,6 +9,7 @@ import (
 	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
 )
 
 // LetGo is the tilt from which ten rocks are timed, rad: 5 degrees, which a level reads.
@@ -68,7 +69,7 @@ type RiseRow struct {
 }
 
 // leastDifference is what two rockers may always differ by, m: 1/32 in, to which makers match them (common practice).
-const leastDifference = 0.0254 / 32
+const leastDifference = quantity.In / 32
 
 // rises chooses five stations alike, one of them the low point, that reach as far as they can, and allows each the
 // difference that drags no more than nobody notices, which grows with the square of the way from the low point.

@@ -26,8 +26,7 @@ const (
 	Count               // 1
 )
 
-// A System decides the unit of a number that brings none, and how numbers are
-// written for a maker.
+// A System decides the unit of a number that brings none, and how numbers are written for a maker.
 type System int
 
 const (

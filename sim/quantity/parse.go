@@ -94,8 +94,7 @@ func newError(text string, kind Kind, system System, want string) error {
 	return &Error{Text: Shown(text, 40), Want: want, Example: example}
 }
 
-// Shown returns a text as a message shows it: at most so many letters, and a question mark for
-// each that is no letter but a control of a terminal.
+// Shown returns a text for a message: at most so many letters, a question mark for each control of a terminal.
 func Shown(text string, most int) string {
 	letters := 0
 	for at := range text {
