@@ -1,6 +1,7 @@
 package validation
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -32,10 +33,7 @@ func (c Case) Check() (got float64, err error) {
 	if err != nil {
 		return got, err
 	}
-	allowed := c.Tolerance
-	if c.Accuracy > 0 {
-		allowed = c.Accuracy * math.Abs(c.Want)
-	}
+	allowed := cmp.Or(c.Accuracy*math.Abs(c.Want), c.Tolerance)
 	if off := math.Abs(got - c.Want); !(off <= allowed) && !c.Memory {
 		return got, fmt.Errorf("got %v %s, want %v, %.1g off", got, c.Unit, c.Want, off)
 	}

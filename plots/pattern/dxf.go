@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"io"
 	"math"
-	"strconv"
 	"strings"
 	"unicode"
 
@@ -35,11 +34,8 @@ func (d Drawing) WriteDXF(w io.Writer, units quantity.System) error {
 	shapes = append(shapes, shape{layer: Texts, text: name, height: heading, width: f.face.width(name, heading),
 		at: r2.Add(corner, r2.Vec{X: f.face.width(name, heading) / 2})})
 	f.put(0, "SECTION", 2, "HEADER", 9, "$ACADVER", 1, "AC1009", 9, "$DWGCODEPAGE", 3, "ANSI_1252",
-		9, "$INSUNITS", 70, insert, 9, "$MEASUREMENT", 70, measurement, 9, "$EXTMIN")
-	f.point(10, corner)
-	f.put(9, "$EXTMAX")
-	f.point(10, box.Max)
-	f.put(0, "ENDSEC")
+		9, "$INSUNITS", 70, insert, 9, "$MEASUREMENT", 70, measurement,
+		9, "$EXTMIN", 10, corner, 9, "$EXTMAX", 10, box.Max, 0, "ENDSEC")
 	f.tables()
 	f.put(0, "SECTION", 2, "ENTITIES")
 	for _, s := range shapes {
@@ -57,19 +53,20 @@ type dxf struct {
 	face face
 }
 
-// put writes pairs of a group code and its value.
+// put writes pairs of a group code and its value; a point (m) stands under its code and those 10 and 20 above.
 func (f *dxf) put(pairs ...any) {
 	for i := 0; i < len(pairs); i += 2 {
-		value := pairs[i+1]
-		if x, number := value.(float64); number {
-			value = strconv.FormatFloat(x, 'f', 9, 64)
+		switch value := pairs[i+1].(type) {
+		case r2.Vec:
+			code := pairs[i].(int)
+			f.put(code, value.X/f.unit, code+10, value.Y/f.unit, code+20, 0.0)
+		case float64:
+			fmt.Fprintf(&f.out, "%3d\r\n%.9f\r\n", pairs[i], value)
+		default:
+			fmt.Fprintf(&f.out, "%3d\r\n%v\r\n", pairs[i], value)
 		}
-		fmt.Fprintf(&f.out, "%3d\r\n%v\r\n", pairs[i], value)
 	}
 }
-
-// point writes a point under the codes x, x+10 and x+20.
-func (f *dxf) point(x int, p r2.Vec) { f.put(x, p.X/f.unit, x+10, p.Y/f.unit, x+20, 0.0) }
 
 // tables writes the one kind of line, the layers and the one style of text.
 func (f *dxf) tables() {
@@ -92,17 +89,12 @@ func (f *dxf) entity(s shape) {
 	list := arcs(s.path)
 	switch {
 	case s.text != "":
-		f.put(0, "TEXT", 8, layer)
-		f.point(10, s.left())
-		f.put(40, s.height/f.unit, 1, f.words(s.text), 50, s.angle*180/math.Pi, 7, "STANDARD", 72, 1)
-		f.point(11, s.at)
+		f.put(0, "TEXT", 8, layer, 10, s.left(), 40, s.height/f.unit, 1, f.words(s.text),
+			50, s.angle*180/math.Pi, 7, "STANDARD", 72, 1, 11, s.at)
 	case s.point:
-		f.put(0, "POINT", 8, layer)
-		f.point(10, s.at)
+		f.put(0, "POINT", 8, layer, 10, s.at)
 	case len(list) == 1 && list[0].Turn == 0:
-		f.put(0, "LINE", 8, layer)
-		f.point(10, list[0].From)
-		f.point(11, list[0].To)
+		f.put(0, "LINE", 8, layer, 10, list[0].From, 11, list[0].To)
 	case len(list) > 0:
 		closed := 0
 		if s.path.Closed {
@@ -110,12 +102,9 @@ func (f *dxf) entity(s shape) {
 		} else {
 			list = append(list, bench.Piece{From: list[len(list)-1].To})
 		}
-		f.put(0, "POLYLINE", 8, layer, 66, 1)
-		f.point(10, r2.Vec{})
-		f.put(70, closed)
+		f.put(0, "POLYLINE", 8, layer, 66, 1, 10, r2.Vec{}, 70, closed)
 		for _, a := range list {
-			f.put(0, "VERTEX", 8, layer)
-			f.point(10, a.From)
+			f.put(0, "VERTEX", 8, layer, 10, a.From)
 			if a.Turn != 0 {
 				f.put(42, math.Tan(a.Turn/4))
 			}

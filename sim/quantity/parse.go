@@ -88,7 +88,7 @@ func otherKind(name string, kind Kind) string {
 
 func newError(text string, kind Kind, system System, want string) error {
 	example := scales[kind].example[system]
-	if strings.IndexFunc(example, func(r rune) bool { return r == ' ' || r == '/' }) >= 0 {
+	if strings.ContainsAny(example, " /") {
 		example = `"` + example + `"`
 	}
 	return &Error{Text: Shown(text, 40), Want: want, Example: example}
