@@ -127,8 +127,7 @@ func (f Fault) single(radius, nose, tail float64) rocker.Profile {
 	return rocker.Single(radius*(1+f.Radius), nose, tail)
 }
 
-// oneArc returns a body on the rocker of one arc that reaches as far to both sides, m: its mass (kg), how high its
-// centre is (m), and its inertia there (kg·m²).
+// oneArc returns a body on one arc, reach to both sides (m): its mass (kg), its centre's height, its inertia (kg·m²).
 func (f Fault) oneArc(radius, reach, mass, height, inertia float64) sim.Rig {
 	return f.over(f.single(radius, reach, reach), mass, height, inertia)
 }

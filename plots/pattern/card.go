@@ -43,9 +43,8 @@ const (
 	boldWider    = 1.08
 )
 
-// PrintCards returns cards as PDF, each on one page of the paper where it fits in a type that
-// is read at a bench, otherwise on more. The error is an [*Error] for paper that is too small or a roll, and of a
-// view as of [Drawing.Print].
+// PrintCards returns cards as PDF, each on one page of the paper where it fits in a type that is read at a bench, else on
+// more. The error is an [*Error] for paper that is too small or a roll, and of a view as of [Drawing.Print].
 func PrintCards(title string, cards []Card, paper Paper) (Print, error) {
 	if err := paper.check(); err != nil {
 		return Print{}, err
@@ -112,9 +111,7 @@ func (c *setter) turn() {
 		title += fmt.Sprintf(" (%d)", c.page)
 	}
 	used := c.width(source, 2.4e-3)
-	if source != "" {
-		c.text(source, 2.4e-3, cardEdge+c.wide-used, false).Fill = "#4d4d4d"
-	}
+	c.text(source, 2.4e-3, cardEdge+c.wide-used, false).Fill = "#4d4d4d"
 	c.text(c.fit(title, heading, (c.wide-used-5e-3)/boldWider), heading, cardEdge, true)
 	c.y -= 2.6e-3
 	if c.draws {

@@ -49,8 +49,7 @@ func (d Drawing) Placed(units quantity.System) (Drawing, error) {
 	return d, err
 }
 
-// largest is the size that a drawing is held to, m: beyond it something is wrong, and the
-// sheets would not end. Furthest is how far from the origin it reaches.
+// largest is the size that a drawing is held to, m, for its sheets to end; Furthest how far from the origin it reaches.
 const (
 	largest  = 20.0
 	Furthest = largest / 2

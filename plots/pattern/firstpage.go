@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"fmt"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -88,20 +89,16 @@ func (s *sheets) overview(box r2.Box) {
 	s.each(func(row, col int) { s.cellName(row, col, place, scale, l) })
 }
 
-// cellName writes the name of a sheet into a corner of it where it is clear.
+// cellName writes the name of a sheet into the first corner of it that is clear, else into the first.
 func (s *sheets) cellName(row, col int, place func(r2.Vec) r2.Vec, scale float64, l *layout) {
 	height := min(4e-3, 0.25*scale*s.cell.X)
 	half := r2.Vec{X: s.width(named(row, col), height) / 2 * 1.1, Y: height / 2} // bold is the wider
 	middle := place(r2.Scale(0.5, r2.Add(s.corner(row, col), s.corner(row+1, col+1))))
 	out := r2.Sub(r2.Scale(scale/2, s.cell), r2.Add(half, r2.Vec{X: 1e-3, Y: 1e-3}))
-	at := r2.Add(middle, r2.Vec{X: -out.X, Y: out.Y})
-	for _, c := range []r2.Vec{{X: -1, Y: 1}, {X: 1, Y: 1}, {X: -1, Y: -1}, {X: 1, Y: -1}, {}, {Y: 1}, {Y: -1}} {
-		if p := r2.Add(middle, r2.Vec{X: c.X * out.X, Y: c.Y * out.Y}); l.clear(rect{middle: p, half: half}, 0.3e-3) {
-			at = p
-			break
-		}
-	}
-	name := s.write(named(row, col), height, r2.Sub(at, half))
+	at := func(c [2]float64) r2.Vec { return r2.Add(middle, r2.Vec{X: c[0] * out.X, Y: c[1] * out.Y}) }
+	corners := [][2]float64{{-1, 1}, {1, 1}, {-1, -1}, {1, -1}, {0, 0}, {0, 1}, {0, -1}}
+	free := slices.IndexFunc(corners, func(c [2]float64) bool { return l.clear(rect{middle: at(c), half: half}, 0.3e-3) })
+	name := s.write(named(row, col), height, r2.Sub(at(corners[max(0, free)]), half))
 	name.Bold, name.Fill = true, seamGrey
 }
 

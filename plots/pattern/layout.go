@@ -69,8 +69,7 @@ func (l *layout) clear(b rect, gap float64) bool {
 	return true
 }
 
-// crosses reports whether a line from p to q meets the box of these halves about the
-// origin: the shares of the line that lie between each pair of sides overlap.
+// crosses reports whether a line from p to q meets the box of these halves about the origin, by clipping it.
 func crosses(p, q, half r2.Vec) bool {
 	from, to := 0.0, 1.0
 	for _, axis := range [2][3]float64{{p.X, q.X - p.X, half.X}, {p.Y, q.Y - p.Y, half.Y}} {
@@ -125,8 +124,7 @@ func beside(half, from, to r2.Vec) []rect {
 	return list
 }
 
-// lay puts items on the drawing, then what they want to have written beside them. The error is an [*Error] or a
-// [*ReachError] for what cannot be drawn.
+// lay puts items on the drawing, then what is written beside them. The error is an [*Error] or a [*ReachError].
 func (l *layout) lay(items []Item) error {
 	labels := make([]label, len(items))
 	for i, item := range items {

@@ -95,11 +95,7 @@ func (f pdf) line(s Shape, pen Pen) {
 }
 
 func (f pdf) text(s Shape) {
-	style := ""
-	if s.Bold {
-		style = "B"
-	}
-	f.SetFont("Helvetica", style, s.Size*points)
+	f.SetFont("Helvetica", map[bool]string{true: "B"}[s.Bold], s.Size*points)
 	text := f.face.CodePage(s.Text)
 	sin, cos := math.Sincos(s.Angle)
 	before := float64(s.Align) / 2 * f.GetStringWidth(text) / points

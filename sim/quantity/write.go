@@ -50,8 +50,8 @@ func Shop(x float64, kind Kind, system System) string {
 // Fine writes a quantity without its unit to a thousandth, where the shop's step would hide a difference.
 func Fine(x float64, kind Kind, system System) string { return Decimal(x/One(kind, system), 3) }
 
-// Down writes the largest reading that is not above a quantity on a scale finer than the shop's:
-// thirty-seconds of an inch, half millimetres, quarters of a degree; without its unit.
+// Down writes the largest reading that is not above a quantity, finer than the shop's: thirty-seconds of an inch, half
+// millimetres, quarters of a degree; without its unit.
 func Down(x float64, kind Kind, system System) string {
 	value := x / One(kind, system) * (1 + 1e-12)
 	switch {
