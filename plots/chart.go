@@ -13,8 +13,7 @@ import (
 	"rockerwright/sim/trial"
 )
 
-// A Chart is what the charts of one piece share. The zero Chart has no title, writes inches and pounds, and is of a
-// piece that rocks back and forward.
+// A Chart is what the charts of one piece share. The zero Chart: no title, inches and pounds, rocking back and forward.
 type Chart struct {
 	Title         string // of the piece, before what is drawn
 	Units         quantity.System

@@ -47,11 +47,10 @@ func (v *liveView) arms(l *check.Load) []check.Righting {
 func (v *liveView) charts() []scene.Group {
 	arm, time := scene.Group{Name: "arm"}, scene.Group{Name: "trace"}
 	arm.Add(scene.Rectangle(scene.Pale, 0.25, v.arm.from, v.arm.size))
-	time.Add(scene.Rectangle(scene.Pale, 0.25, v.time.from, v.time.size))
-	arm.Add(v.tiltMarks()...)
-	arm.Add(v.armMarks()...)
-	time.Add(v.timeMarks()...)
+	arm.Add(append(v.tiltMarks(), v.armMarks()...)...)
 	arm.Add(v.arm.level(restLine, v.rest), v.time.level(restLine, v.rest))
+	time.Add(scene.Rectangle(scene.Pale, 0.25, v.time.from, v.time.size))
+	time.Add(v.timeMarks()...)
 	curve := func(l *check.Load, pen scene.Pen) {
 		var line []r2.Vec
 		for _, q := range v.arms(l) {

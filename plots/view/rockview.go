@@ -15,9 +15,8 @@ import (
 	"rockerwright/sim/trial"
 )
 
-// Script moves every [RockingView] of a page that stands in a figure: true speed, pause,
-// slow, again, by the keyboard too. It stands beside the drawing because the two change
-// together: it knows the names of the groups and the writing of the samples, and no more.
+// Script moves every [RockingView] of a page that stands in a figure: true speed, pause, slow, again, by the keyboard
+// too. It changes with the drawing, of which it knows the names of the groups and the writing of the samples.
 //
 //go:embed rocking.js
 var Script string

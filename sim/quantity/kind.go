@@ -63,8 +63,7 @@ type scale struct {
 	units   []unit
 }
 
-// scales holds what is known of each kind. The largest sizes are bounds of sense, far
-// beyond any piece: 100 km, a turn, 1000 t.
+// scales holds what is known of each kind. The largest sizes are bounds of sense: 100 km, a turn, 1000 t.
 var scales = [...]scale{
 	Length: {"a length", pair{"17 1/2 in", "445 mm"}, pair{"in", "mm"}, 1e5, []unit{
 		{[]string{"m", "metre", "metres", "meter", "meters"}, 1},
