@@ -32,20 +32,19 @@ type Site struct {
 // handler answers for a site whose names are hosts, "127.0.0.1:4600".
 func (s *Site) handler(hosts []string) http.Handler {
 	mux := http.NewServeMux()
-	for path, file := range map[string][2]string{
-		"/{$}": {"page.html", "text/html; charset=utf-8"}, "/page.css": {"page.css", "text/css; charset=utf-8"},
-		"/page.js": {"page.js", "text/javascript; charset=utf-8"}, "/form.js": {"form.js", "text/javascript; charset=utf-8"},
-		"/picture.js": {"picture.js", "text/javascript; charset=utf-8"},
-		"/sheet.js":   {"sheet.js", "text/javascript; charset=utf-8"},
-		"/work.js":    {"work.js", "text/javascript; charset=utf-8"},
-	} {
-		data, err := files.ReadFile(file[0])
+	serve := func(path, name, kind string) {
+		data, err := files.ReadFile(name)
 		if err != nil {
 			panic("page: " + err.Error()) // it is embedded
 		}
-		mux.Handle("GET "+path, content(file[1], data))
+		mux.Handle("GET /"+path, content(kind, data))
 	}
-	mux.Handle("GET /rocking.js", content("text/javascript; charset=utf-8", []byte(view.Script)))
+	serve("{$}", "page.html", "html")
+	serve("page.css", "page.css", "css")
+	for _, name := range []string{"page.js", "form.js", "picture.js", "sheet.js", "work.js"} {
+		serve(name, name, "javascript")
+	}
+	mux.Handle("GET /rocking.js", content("javascript", []byte(view.Script)))
 	d := queue{slots: make(chan struct{}, mostAtOnce), line: make(chan struct{}, mostWaiting)}
 	mux.Handle("GET /start", d.answer(func(context.Context, ask) (any, error) { return s.Start, nil }))
 	mux.Handle("POST /start", d.answer(s.begin))
@@ -58,10 +57,10 @@ func (s *Site) handler(hosts []string) http.Handler {
 	return guard(hosts, mux)
 }
 
-// content answers with what is embedded.
+// content answers with what is embedded, a kind of text.
 func content(kind string, data []byte) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		w.Header().Set("Content-Type", kind)
+		w.Header().Set("Content-Type", "text/"+kind+"; charset=utf-8")
 		w.Write(data) // a reader that has gone is no error of ours
 	})
 }
