@@ -175,7 +175,6 @@ func (v *pageView) move(w *view.Watched, m *motion) error {
 	return nil
 }
 
-// draw draws what is watched.
 func (v *pageView) draw(w view.Watched) error {
 	drawn := view.LiveView(w)
 	var svg strings.Builder

@@ -1,11 +1,10 @@
 // Package page serves the live page to this machine: the piece drawn to scale with its
 // person, what a maker changes, and the Sheet beside it.
 //
-// The server keeps nothing: each request brings the maker's own text and the list of
-// changes to it, "section.key=value" as on the command line, and gets a fresh drawing and
-// a fresh Sheet. The page lays out nothing itself, and neither writes to the disk. It
-// listens on loopback alone, answers only what was asked by its own name and by its own
-// page, takes no path from a request, and bounds size, time and how many it works on.
+// The server keeps nothing: each request brings the maker's own text and the list of changes to it,
+// "section.key=value" as on the command line, and gets a fresh drawing and a fresh Sheet. The page lays out nothing
+// itself, and neither writes to the disk. It listens on loopback alone, answers only what was asked by its own name
+// and by its own page, takes no path from a request, and bounds size, time and how many it works on.
 package page
 
 import (
@@ -74,7 +73,6 @@ const (
 // A queue is where requests are worked on, few at once.
 type queue struct{ slots, line chan struct{} }
 
-// errBusy is said where too many wait.
 var errBusy = errors.New("too much is asked at once; try again")
 
 // A job makes an answer of what is asked.
@@ -128,7 +126,6 @@ func (d *queue) work(ctx context.Context, do func() (any, error)) (any, error) {
 	return do()
 }
 
-// send writes an answer as JSON.
 func send(w http.ResponseWriter, code int, made any) {
 	var b strings.Builder
 	e := json.NewEncoder(&b)
@@ -142,7 +139,6 @@ func send(w http.ResponseWriter, code int, made any) {
 	io.WriteString(w, b.String()) // as above
 }
 
-// refuse says why a request is not answered.
 func refuse(w http.ResponseWriter, code int, why string) {
 	send(w, code, pageView{Fault: &fault{Message: why}})
 }

@@ -25,7 +25,6 @@ func (s *set) cards(name string, cards ...pattern.Card) {
 	}
 }
 
-// card adds bench card, check sheet, stations and cut list.
 func (s *set) card() {
 	l, source := s.l, s.source
 	s.cards("bench card",
@@ -54,7 +53,6 @@ func fileWord(name string) string {
 // mixedNumber is a whole number and a fraction, which no line may part, nor from their unit.
 var mixedNumber = regexp.MustCompile(`(\d) (\d+/\d+|in\b|mm\b)`)
 
-// cardOf returns a sheet of words as a card.
 func cardOf(s sheet.Sheet) pattern.Card {
 	card := pattern.Card{Title: s.Title, Source: s.Source}
 	for _, b := range s.Blocks {
@@ -122,7 +120,6 @@ func cutList(l layout.Layout) []byte {
 	return out.Bytes()
 }
 
-// decimal writes a number with so many decimals.
 func decimal(x float64, digits int) string { return strconv.FormatFloat(x, 'f', digits, 64) }
 
 // spreadsheetWord returns a name that a spreadsheet does not take for a formula, a number or a date.

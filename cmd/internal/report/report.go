@@ -67,9 +67,8 @@ func About(f *design.File, m words.Making) (Subject, error) {
 // sitterHeights are for whom else a report says which radius, m: 5 ft to 6 ft 4 in.
 var sitterHeights = []float64{1.524, 1.6256, 1.7272, 1.8288, 1.9304}
 
-// alsoAsked returns what a report tells besides what check does: what each measure does, what
-// radius other sitters would want, and what rocker meets the design's target; of a question that
-// has no answer, why not.
+// alsoAsked returns what a report tells besides what check does: what each measure does, what radius other sitters
+// would want, and what rocker meets the design's target; of a question that has no answer, why not.
 func alsoAsked(f *design.File) []sheet.Block {
 	var blocks []sheet.Block
 	answer := func(question string, answered func() []sheet.Block, err error) {

@@ -34,8 +34,7 @@ func Measure(f check.Balanced) Object {
 		}
 	}
 	return Object{
-		{"design", f.Design.Title}, {"values", values},
-		{"doubts", doubts}, {"rockers", rockers},
+		{"design", f.Design.Title}, {"values", values}, {"doubts", doubts}, {"rockers", rockers},
 		{"rockers_one_curve", one}, {"rockers_apart_m", apart},
 	}
 }

@@ -166,8 +166,7 @@ func Class(columns [2]Column, m Making) ClassSheet {
 	return c
 }
 
-// Differences says in words in what two designs differ, as far as it shows in shop
-// measures.
+// Differences says in words in what two designs differ, as far as it shows in shop measures.
 func Differences(columns [2]Column) []sheet.Line {
 	a, b := columns[0].Report, columns[1].Report
 	w := wordingOf(a.Design)
@@ -218,15 +217,11 @@ func Differences(columns [2]Column) []sheet.Line {
 	if len(said) == 0 {
 		said = []string{"In shop measures they rest, rock and go over alike."}
 	}
-	switch first := a.Holds(); {
-	case first && b.Holds():
-		said = append(said, "All limits hold on both.")
-	case !first && !b.Holds():
-		said = append(said, "On neither do all limits hold.")
-	default:
-		said = append(said, "All limits hold on "+pick(first, names[0], names[1])+", not on "+pick(first, names[1], names[0])+".")
+	limits := pick(a.Holds(), "All limits hold on both.", "On neither do all limits hold.")
+	if first := a.Holds(); first != b.Holds() {
+		limits = "All limits hold on " + pick(first, names[0], names[1]) + ", not on " + pick(first, names[1], names[0]) + "."
 	}
-	return sheet.Says(said...)
+	return sheet.Says(append(said, limits)...)
 }
 
 // called returns what a column is called in a sentence.

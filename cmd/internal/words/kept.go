@@ -133,9 +133,8 @@ func sections(w wording, a trial.Answer, rocking *trial.Rocking, more []sheet.Bl
 				"children's by Jensen (1986, 1989); "+
 				"sizes by the ANSUR II survey of soldiers (2012) and the CDC growth charts (2000)."),
 				string(w.infants), "Woods: USDA Wood Handbook, FPL-GTR-190 (2010).",
-				"The motion: derived from rigid-body mechanics; "+
-					"rockerwright proof computes every case whose answer is known from elsewhere, "+
-					"and names its source.",
+				"The motion: derived from rigid-body mechanics; rockerwright proof computes every case whose answer "+
+					"is known from elsewhere, and names its source.",
 				"What is marked 'our judgement' has no other source; what is marked 'from memory' or 'second-hand' was not read "+
 					"where it was first published.")}}},
 	}

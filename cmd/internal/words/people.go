@@ -83,10 +83,9 @@ func people(u units, r check.Report) []sheet.Block {
 		}
 	}
 	return below(sheet.Block{Title: "People", All: true, Table: t},
-		"Estimated sizes go with the height in the ANSUR II survey of soldiers (2012), "+
-			"of children with the CDC growth charts (2000). Weights of limbs are by de Leva (1996), "+
-			"of children by Jensen (1986, 1989). "+
-			"A big belly or pregnancy carries the balance point forward; this does not know of it.",
+		"Estimated sizes go with the height in the ANSUR II survey of soldiers (2012), of children with the CDC "+
+			"growth charts (2000). Weights of limbs are by de Leva (1996), of children by Jensen (1986, 1989). A "+
+			"big belly or pregnancy carries the balance point forward; this does not know of it.",
 		when(len(others) > 0, "Others: %s.", strings.Join(others, "; ")), postures(r))
 }
 
