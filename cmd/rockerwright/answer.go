@@ -48,8 +48,7 @@ func (to *telling) picturesFlags(cmd *cobra.Command, what string) {
 	f.BoolVar(&to.replace, "replace", false, replaceFlag)
 }
 
-// tell draws and prints an answer to a question about designs. The error is errFails where something
-// does not hold.
+// tell draws and prints an answer to a question about designs. The error is errFails where something does not hold.
 func (to *telling) tell(cmd *cobra.Command, designs []string, a answer) error {
 	out := cmd.OutOrStdout()
 	if to.folder != "" && a.pictures != nil {
@@ -78,8 +77,7 @@ func (to *telling) tell(cmd *cobra.Command, designs []string, a answer) error {
 	return err
 }
 
-// isTerminal reports whether bold may be used: out is a terminal, and NO_COLOR is not
-// set.
+// isTerminal reports whether bold may be used: out is a terminal, and NO_COLOR is not set.
 func isTerminal(out io.Writer) bool {
 	f, ok := out.(*os.File)
 	return ok && os.Getenv("NO_COLOR") == "" && term.IsTerminal(int(f.Fd()))

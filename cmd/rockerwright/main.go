@@ -78,7 +78,6 @@ A design file is plain text: open it in any text editor, change a number, save,
 check again. Nothing you type here can harm it: commands only read it. What they
 write stands where you are; what is there already is kept unless you add --replace.`
 
-// rootCommand returns the whole command line.
 func rootCommand() *cobra.Command {
 	root := &cobra.Command{
 		Use:           "rockerwright",

@@ -36,7 +36,6 @@ const newExample = "For example: rockerwright new chair mine.toml"
 
 // startNew prints or writes a starting design.
 func startNew(cmd *cobra.Command, args []string) error {
-	kind, path := "chair", ""
 	out := cmd.OutOrStdout()
 	names, changes, err := parted(args, func(word string) bool {
 		_, err := design.Start(word)
@@ -45,15 +44,11 @@ func startNew(cmd *cobra.Command, args []string) error {
 	if err != nil {
 		return err
 	}
-	switch len(names) {
-	case 0:
-	case 1:
-		kind = names[0]
-	case 2:
-		kind, path = names[0], names[1]
-	default:
+	if len(names) > 2 {
 		return fmt.Errorf("new makes one design; %q is one name too many. "+newExample, names[2])
 	}
+	names = append(names, []string{"chair", ""}[len(names):]...)
+	kind, path := names[0], names[1]
 	text, err := design.Start(kind)
 	if err != nil {
 		return fmt.Errorf("%w. "+newExample, err)

@@ -66,7 +66,6 @@ func (f *File) find(key string) (locate.Entry, bool) {
 	return f.entries[i], true
 }
 
-// isSection reports whether a word is the name of a section.
 func isSection(word string) bool {
 	return slices.ContainsFunc(piece.Sections(), func(s piece.Section) bool { return s.Name == word })
 }
@@ -120,7 +119,6 @@ func unknown(key string, err error) error {
 		"panel, measured, sitter, people, floor, limits, target and shop")
 }
 
-// sectionHeader returns the header of a section.
 func sectionHeader(section string) string {
 	if piece.IsList(section) {
 		section = "[" + section + "]"

@@ -11,7 +11,7 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// anew reports whether a rocker is drawn in another way than it was.
+// anew reports whether a rocker is drawn in another way.
 func anew(was, is piece.Rocker) bool {
 	return len(was.Arcs) != len(is.Arcs) || len(was.Rises) != len(is.Rises) || len(was.Points) != len(is.Points)
 }
@@ -58,17 +58,12 @@ func (f *File) redraw(d piece.Design) error {
 		return f.at(e.Start, "rocker.arcs", errors.New("to be written anew the arcs want to stand as one entry under "+
 			"[rocker]: arcs = [...]"))
 	}
-	var old []locate.Entry // in front of what is added
-	for _, e := range f.entries {
-		if slices.Contains(ways, e.Key) {
-			old = append(old, e)
-		}
-	}
+	old := slices.DeleteFunc(slices.Clone(f.entries), func(e locate.Entry) bool { return !slices.Contains(ways, e.Key) })
 	for _, line := range lines {
 		name, value, _ := strings.Cut(line, " = ")
 		f.add("rocker", name, value, "")
 	}
-	for _, e := range slices.Backward(old) {
+	for _, e := range slices.Backward(old) { // they stand in front of what was added
 		start := f.lineStart(e.Start)
 		f.replace(start, e.ValueEnd, "# "+strings.ReplaceAll(f.Text[start:e.ValueEnd], "\n", "\n# "))
 	}

@@ -98,7 +98,7 @@ func (w Work) file() (*design.File, error) {
 	return f, nil
 }
 
-// A fault is a mistake with its place: the entry, or the line of the file.
+// A fault is the error of a mistake with its place: the entry, or the line of the file.
 type fault struct {
 	Key     string `json:"key,omitempty"`
 	Before  bool   `json:"before,omitempty"` // it is in the design that was kept
@@ -107,9 +107,15 @@ type fault struct {
 	Message string `json:"message"`
 }
 
+func (f *fault) Error() string { return f.Message }
+
 // faultOf returns where a mistake is.
 func faultOf(err error) *fault {
-	f := &fault{Message: err.Error()}
+	var f *fault
+	if errors.As(err, &f) {
+		return f
+	}
+	f = &fault{Message: err.Error()}
 	var entry *piece.KeyError
 	if errors.As(err, &entry) {
 		f.Key = entry.Key

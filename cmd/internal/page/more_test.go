@@ -27,7 +27,7 @@ func TestLike(t *testing.T) {
 	time := func(w Work) float64 {
 		f, r, bad := checked(w, true)
 		if bad != nil {
-			t.Fatal(bad.Message, f)
+			t.Fatal(bad, f)
 		}
 		return r.Loads[1].Balance.Period
 	}

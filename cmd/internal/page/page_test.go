@@ -191,7 +191,7 @@ func TestHeld(t *testing.T) {
 		w := work(t, "chair", change)
 		_, report, bad := checked(w, true)
 		if bad != nil {
-			t.Fatal(bad.Message)
+			t.Fatal(bad)
 		}
 		v := seen(t, ask{Work: w})
 		if v.Held.Holds != report.Holds() || strings.Contains(v.Held.Text, "NO") == v.Held.Holds ||

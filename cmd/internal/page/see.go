@@ -59,23 +59,24 @@ type live struct {
 }
 
 // see answers what is seen of a design. Work stops between its parts when ctx is done.
-func (s *Site) see(ctx context.Context, a ask) (pageView, error) {
-	f, answer, bad := checked(a.Work, !a.More)
-	if bad != nil {
-		return pageView{Fault: bad}, nil
+func (s *Site) see(ctx context.Context, a ask) (v pageView, err error) {
+	f, answer, err := checked(a.Work, !a.More)
+	if err != nil {
+		return v, err
 	}
 	report := answer.Report
-	v := pageView{Title: report.Design.Title, Units: report.Design.Units.String()}
+	v = pageView{Title: report.Design.Title, Units: report.Design.Units.String()}
 	w := watchedOf(report, a.Load)
 	w.Narrow = a.Narrow
-	if bad := v.move(&w, a.Motion); bad != nil {
-		return pageView{Fault: bad}, nil
+	if err := v.move(&w, a.Motion); err != nil {
+		return v, err
 	}
 	if a.Before != nil {
-		_, before, bad := checked(*a.Before, true)
-		if bad != nil {
+		_, before, err := checked(*a.Before, true)
+		if err != nil {
+			bad := faultOf(err)
 			bad.Before = true
-			return pageView{Fault: bad}, nil
+			return v, bad
 		}
 		then := watchedOf(before.Report, w.Load.Name)
 		w.Before = &then
@@ -85,10 +86,7 @@ func (s *Site) see(ctx context.Context, a ask) (pageView, error) {
 	if err := ctx.Err(); err != nil {
 		return v, err
 	}
-	if err := v.draw(w); err != nil {
-		return v, err
-	}
-	if err := ctx.Err(); err != nil {
+	if err := cmp.Or(v.draw(w), ctx.Err()); err != nil {
 		return v, err
 	}
 	v.sheet(words.Check(answer, f.Name, f.CallChanged, nil), a.More)
@@ -108,10 +106,10 @@ func (s *Site) see(ctx context.Context, a ask) (pageView, error) {
 }
 
 // checked reads and checks a design, in brief without what only --all shows.
-func checked(w Work, brief bool) (*design.File, trial.Answer, *fault) {
+func checked(w Work, brief bool) (*design.File, trial.Answer, error) {
 	f, err := w.file()
 	if err != nil {
-		return nil, trial.Answer{}, faultOf(err)
+		return nil, trial.Answer{}, err
 	}
 	ask := trial.Check
 	if brief {
@@ -138,49 +136,45 @@ func watchedOf(r check.Report, name string) view.Watched {
 const watchedFor = 12
 
 // move works out the motion that is asked for, or the usual one to be drawn beside it.
-func (v *pageView) move(w *view.Watched, m *motion) *fault {
+func (v *pageView) move(w *view.Watched, m *motion) error {
 	options := trial.RockOptions{Load: w.Load.Name, Duration: watchedFor}
-	d := w.Report.Design
-	if m != nil {
-		w.Moving = true
-		var err error
-		if m.From != "" {
-			if options.From, err = quantity.Parse(m.From, quantity.Angle, d.Units); err != nil {
-				return &fault{Key: "from", Message: err.Error()}
-			}
-			if math.Abs(options.From) > math.Pi/2 {
-				return &fault{Key: "from", Message: "it is let go from at most 90 degrees to either side: type a smaller tilt, such as 15"}
+	if m == nil {
+		if w.Load.Upright() {
+			if rocking, err := trial.Follow(w.Report, options); err == nil {
+				w.Motion = &rocking
 			}
 		}
-		if m.Push != "" {
-			if options.Force, err = quantity.Parse(m.Push, quantity.Force, d.Units); err != nil {
-				return &fault{Key: "push", Message: err.Error()}
-			}
+		return nil
+	}
+	w.Moving = true
+	var err error
+	units := w.Report.Design.Units
+	if m.From != "" {
+		if options.From, err = quantity.Parse(m.From, quantity.Angle, units); err != nil {
+			return &fault{Key: "from", Message: err.Error()}
+		}
+		if math.Abs(options.From) > math.Pi/2 {
+			return &fault{Key: "from", Message: "it is let go from at most 90 degrees to either side: type a smaller tilt, such as 15"}
+		}
+	}
+	if m.Push != "" {
+		if options.Force, err = quantity.Parse(m.Push, quantity.Force, units); err != nil {
+			return &fault{Key: "push", Message: err.Error()}
 		}
 	}
 	if !w.Load.Upright() {
-		if m != nil {
-			return &fault{Key: "from", Message: words.DoesNotStand(w.Report, w.Load)}
-		}
-		return nil
+		return &fault{Key: "from", Message: words.DoesNotStand(w.Report, w.Load)}
 	}
 	rocking, err := trial.Follow(w.Report, options)
 	if err != nil {
-		if m != nil {
-			bad := faultOf(err)
-			bad.Key = "push"
-			return bad
-		}
-		return nil
+		bad := faultOf(err)
+		bad.Key = "push"
+		return bad
 	}
-	w.Motion = &rocking
-	if m != nil {
-		v.Became = words.Became(rocking)
-	}
+	w.Motion, v.Became = &rocking, words.Became(rocking)
 	return nil
 }
 
-// draw draws what is watched.
 func (v *pageView) draw(w view.Watched) error {
 	drawn := view.LiveView(w)
 	var svg strings.Builder

@@ -1,11 +1,10 @@
 // Package page serves the live page to this machine: the piece drawn to scale with its
 // person, what a maker changes, and the Sheet beside it.
 //
-// The server keeps nothing: each request brings the maker's own text and the list of
-// changes to it, "section.key=value" as on the command line, and gets a fresh drawing and
-// a fresh Sheet. The page lays out nothing itself, and neither writes to the disk. It
-// listens on loopback alone, answers only what was asked by its own name and by its own
-// page, takes no path from a request, and bounds size, time and how many it works on.
+// The server keeps nothing: each request brings the maker's own text and the list of changes to it,
+// "section.key=value" as on the command line, and gets a fresh drawing and a fresh Sheet. The page lays out nothing
+// itself, and neither writes to the disk. It listens on loopback alone, answers only what was asked by its own name
+// and by its own page, takes no path from a request, and bounds size, time and how many it works on.
 package page
 
 import (
@@ -32,20 +31,19 @@ type Site struct {
 // handler answers for a site whose names are hosts, "127.0.0.1:4600".
 func (s *Site) handler(hosts []string) http.Handler {
 	mux := http.NewServeMux()
-	for path, file := range map[string][2]string{
-		"/{$}": {"page.html", "text/html; charset=utf-8"}, "/page.css": {"page.css", "text/css; charset=utf-8"},
-		"/page.js": {"page.js", "text/javascript; charset=utf-8"}, "/form.js": {"form.js", "text/javascript; charset=utf-8"},
-		"/picture.js": {"picture.js", "text/javascript; charset=utf-8"},
-		"/sheet.js":   {"sheet.js", "text/javascript; charset=utf-8"},
-		"/work.js":    {"work.js", "text/javascript; charset=utf-8"},
-	} {
-		data, err := files.ReadFile(file[0])
+	serve := func(path, name, kind string) {
+		data, err := files.ReadFile(name)
 		if err != nil {
 			panic("page: " + err.Error()) // it is embedded
 		}
-		mux.Handle("GET "+path, content(file[1], data))
+		mux.Handle("GET /"+path, content(kind, data))
 	}
-	mux.Handle("GET /rocking.js", content("text/javascript; charset=utf-8", []byte(view.Script)))
+	serve("{$}", "page.html", "html")
+	serve("page.css", "page.css", "css")
+	for _, name := range []string{"page.js", "form.js", "picture.js", "sheet.js", "work.js"} {
+		serve(name, name, "javascript")
+	}
+	mux.Handle("GET /rocking.js", content("javascript", []byte(view.Script)))
 	d := queue{slots: make(chan struct{}, mostAtOnce), line: make(chan struct{}, mostWaiting)}
 	mux.Handle("GET /start", d.answer(func(context.Context, ask) (any, error) { return s.Start, nil }))
 	mux.Handle("POST /start", d.answer(s.begin))
@@ -58,10 +56,10 @@ func (s *Site) handler(hosts []string) http.Handler {
 	return guard(hosts, mux)
 }
 
-// content answers with what is embedded.
+// content answers with what is embedded, a kind of text.
 func content(kind string, data []byte) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		w.Header().Set("Content-Type", kind)
+		w.Header().Set("Content-Type", "text/"+kind+"; charset=utf-8")
 		w.Write(data) // a reader that has gone is no error of ours
 	})
 }
@@ -75,7 +73,6 @@ const (
 // A queue is where requests are worked on, few at once.
 type queue struct{ slots, line chan struct{} }
 
-// errBusy is said where too many wait.
 var errBusy = errors.New("too much is asked at once; try again")
 
 // A job makes an answer of what is asked.
@@ -129,7 +126,6 @@ func (d *queue) work(ctx context.Context, do func() (any, error)) (any, error) {
 	return do()
 }
 
-// send writes an answer as JSON.
 func send(w http.ResponseWriter, code int, made any) {
 	var b strings.Builder
 	e := json.NewEncoder(&b)
@@ -143,7 +139,6 @@ func send(w http.ResponseWriter, code int, made any) {
 	io.WriteString(w, b.String()) // as above
 }
 
-// refuse says why a request is not answered.
 func refuse(w http.ResponseWriter, code int, why string) {
 	send(w, code, pageView{Fault: &fault{Message: why}})
 }

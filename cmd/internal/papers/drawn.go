@@ -28,7 +28,6 @@ type set struct {
 	err    error
 }
 
-// all makes all files.
 func (s *set) all() {
 	s.card()
 	s.rocker()
@@ -142,7 +141,6 @@ func (s *set) unfit(err error, other string) error {
 	return err
 }
 
-// rocker adds the rocker's pattern.
 func (s *set) rocker() {
 	l := s.l
 	p := pattern.RockerPattern{Rocker: l.Rocker, Stations: l.Stations, Places: words.Places(l), EndWords: pattern.EndWords(words.EndsOf(l))}
@@ -200,7 +198,6 @@ func (s *set) form() {
 	s.cutting("form outside the curve", s.headed("Form, outside the curve", p.Drawing(), notes))
 }
 
-// board adds a pair of rockers in one board.
 func (s *set) board() {
 	pair := pattern.PairPattern{Pair: s.l.Board.Pair, PairWords: pattern.PairWords(words.RockerPairWords(s.l))}
 	view := pair.View(s.sheet.Width - 0.04)
@@ -218,7 +215,6 @@ func (s *set) pair(p layout.Paired) {
 	s.drawing(fileWord(name), s.headed(strings.ToUpper(name[:1])+name[1:], pair.Drawing(), words.PairNotes(s.l, p)))
 }
 
-// panel adds the section of a coopered panel.
 func (s *set) panel(p layout.Panel) {
 	s.drawing(fileWord(p.Name), s.headed(p.Name, pattern.PanelPattern(p.Curve, p.Stave), words.PanelNotes(s.l, p)))
 }

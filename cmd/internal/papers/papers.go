@@ -32,9 +32,8 @@ var ours = regexp.MustCompile(`^(\d+ [^/]*\.pdf|cut list\.csv|for cutting(/[^/]*
 // Ours reports whether a name within the folder of a layout, with slashes, is one that a layout writes.
 func Ours(name string) bool { return ours.MatchString(name) }
 
-// Of lays a design out on the paper asked for, "" for that of the design or the sheet that goes with
-// its units, and returns the files, those to be printed first. The error is the design's, explained,
-// or of --paper.
+// Of lays a design out on the paper asked for, "" for that of the design or the sheet that goes with its units, and
+// returns the files, those to be printed first. The error is the design's, explained, or of --paper.
 func Of(f *design.File, asked string, options layout.Options) (layout.Layout, []File, error) {
 	s := set{source: filepath.Base(f.Name), asked: asked != ""}
 	usual := map[quantity.System]string{quantity.Inch: "letter", quantity.Metric: "A4"}[f.Design.Units]

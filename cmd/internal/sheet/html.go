@@ -56,7 +56,6 @@ func Heading(level int, title string) template.HTML {
 // tableAlone reports whether a block is a table and nothing else.
 func (b Block) tableAlone() bool { return b.Table != nil && len(b.Lines) == 0 }
 
-// shows returns what a table shows.
 func (t *Table) shows() string {
 	if t.Caption == "" && len(t.Head) > 0 {
 		return t.Head[0]
@@ -64,7 +63,6 @@ func (t *Table) shows() string {
 	return t.Caption
 }
 
-// columns returns how many columns a table has.
 func (t *Table) columns() int {
 	columns := len(t.Head)
 	for _, r := range t.Rows {

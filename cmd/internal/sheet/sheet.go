@@ -16,8 +16,7 @@ type Sheet struct {
 	Blocks []Block
 }
 
-// A Block is a few sentences, or a table, that belong together. A blank line stands
-// before it.
+// A Block is a few sentences, or a table, that belong together. A blank line stands before it.
 type Block struct {
 	Title string // above a block of --all, there in capitals; empty for none
 	Lines []Line

@@ -7,8 +7,7 @@ import (
 	"unicode/utf8"
 )
 
-// width is the number of columns of a page.
-const width = 80
+const width = 80 // columns of a page
 
 // Text prints the sheet's first page, or with all the whole of it. Bold is for a
 // terminal and never the only carrier of a meaning.
@@ -20,7 +19,6 @@ func (s Sheet) Text(w io.Writer, all, bold bool) error {
 // Fits reports whether the first page is no longer than a page.
 func (s Sheet) Fits() bool { return strings.Count(s.printed(false, false), "\n") <= Page }
 
-// printed returns the sheet as text.
 func (s Sheet) printed(all, bold bool) string {
 	p := printer{bold: bold}
 	p.heading(Plain(s.Title), Plain(s.Source))
@@ -147,8 +145,7 @@ func (p *printer) table(t *Table) {
 	}
 }
 
-// Wrap breaks a text into lines of at most so many columns, at spaces. Further lines
-// are indented by two.
+// Wrap breaks a text into lines of at most so many columns, at spaces. Further lines are indented by two.
 func Wrap(text string, columns int) []string {
 	var lines []string
 	line := ""

@@ -25,18 +25,12 @@ func Check(a trial.Answer, released []float64, notes, found []string) Object {
 		survives = survival(*a.Survives)
 	}
 	return Object{
-		{"design", r.Design.Title}, {"kind", r.Design.Kind.String()},
-		{"rocker", edge(r.Balanced)},
+		{"design", r.Design.Title}, {"kind", r.Design.Kind.String()}, {"rocker", edge(r.Balanced)},
 		{"loads", each(r.Loads, func(l check.Load) Object { return load(r, &l, released) })},
-		{"limits", each(r.Limits, limit)}, {"worth_a_look", each(r.Look, limit)},
-		{"notes", notes},
-		{"people", each(r.Somebody, somebody)}, {"fit", each(r.Fit, fit)},
-		{"who_may_sit", may(r.May)},
-		{"legs_beyond", filled(each(r.Beyond, beyond))},
-		{"bending", filled(each(r.Bending, bending))},
-		{"rockers", filled(rockers)},
-		{"survives", filled(survives)},
-		{"findings", findings},
+		{"limits", each(r.Limits, limit)}, {"worth_a_look", each(r.Look, limit)}, {"notes", notes},
+		{"people", each(r.Somebody, somebody)}, {"fit", each(r.Fit, fit)}, {"who_may_sit", may(r.May)},
+		{"legs_beyond", filled(each(r.Beyond, beyond))}, {"bending", filled(each(r.Bending, bending))},
+		{"rockers", filled(rockers)}, {"survives", filled(survives)}, {"findings", findings},
 	}
 }
 
@@ -47,13 +41,11 @@ func finding(f trial.Finding, text string) Object {
 		name, posture = f.Load.Name, f.Load.Posture.String()
 	}
 	return Object{
-		{"level", f.Level.String()},
-		{"who", given(f.Who)}, {"load", given(name)},
+		{"level", f.Level.String()}, {"who", given(f.Who)}, {"load", given(name)},
 		{"posture", given(posture)}, {"side", given(f.Side.String())},
 		{"what", f.What}, {"key", given(f.Key)},
 		{"got", amount(f.Got, f.Kind)}, {"want", amount(f.Want, f.Kind)},
-		{"spread", amount(f.Spread, f.Kind)}, {"unit", unit(f.Kind)},
-		{"text", text},
+		{"spread", amount(f.Spread, f.Kind)}, {"unit", unit(f.Kind)}, {"text", text},
 	}
 }
 
@@ -73,8 +65,7 @@ func load(r *check.Report, l *check.Load, released []float64) Object {
 		}
 	}
 	return Object{
-		{"name", l.Name}, {"mass_kg", body.Mass},
-		{"centre_m", []float64{body.Centre.X, body.Centre.Y}},
+		{"name", l.Name}, {"mass_kg", body.Mass}, {"centre_m", []float64{body.Centre.X, body.Centre.Y}},
 		{"inertia_kgm2", body.Inertia},
 		{"outcome", b.Outcome.String()}, {"rests", each(l.Equilibria(), equilibrium)},
 		{"rest_tilt_deg", where(b.Outcome == sim.Rocks, degrees(b.Rest.Tilt))},
@@ -82,8 +73,7 @@ func load(r *check.Report, l *check.Load, released []float64) Object {
 		{"effort_back_n", l.EffortBack}, {"effort_forward_n", l.EffortForward},
 		{"pull_slow_n", pull.Slow}, {"pull_sudden_n", pull.Sudden},
 		{"seat_slope_deg", degrees(l.SeatFall)}, {"back_recline_deg", degrees(l.BackRecline)},
-		{"back", margin(b.Back)}, {"forward", margin(b.Forward)},
-		{"swings", swings},
+		{"back", margin(b.Back)}, {"forward", margin(b.Forward)}, {"swings", swings},
 		{"righting", each(l.Righting(), righting)},
 		{"posture", given(l.Posture.String())}, {"role", given(role)},
 		{"floor_carries_kg", l.Standing}, // of the person, and the piece does not
@@ -102,8 +92,7 @@ func margin(m sim.Margin) Object {
 	}
 	return Object{
 		{"tip_tilt_deg", degrees(m.Tip)}, {"margin_deg", degrees(m.Angle)},
-		{"lift_m", m.Lift}, {"work_j", m.Work},
-		{"over_tilt_deg", over},
+		{"lift_m", m.Lift}, {"work_j", m.Work}, {"over_tilt_deg", over},
 	}
 }
 
@@ -119,8 +108,7 @@ func limit(l check.Limit) Object {
 	return Object{
 		{"name", named{l.Name, l.Kind}.String()}, {"load", l.Load},
 		{bound, amount(l.Want, l.Kind)},
-		{"got", amount(l.Got, l.Kind)},
-		{"holds", l.Holds}, {"basis", l.Basis},
+		{"got", amount(l.Got, l.Kind)}, {"holds", l.Holds}, {"basis", l.Basis},
 	}
 }
 
@@ -175,12 +163,10 @@ func bending(b check.Bending) Object {
 	}
 }
 
-// beyond is a pair of legs beyond an end of the rockers.
 func beyond(b piece.Beyond) Object {
 	return Object{{"legs", b.Which.String()}, {"end", endOf(b.Tail)}, {"by_m", b.By}, {"taken", b.Taken}}
 }
 
-// endOf names an end of the rockers.
 func endOf(tail bool) string {
 	if tail {
 		return "tail"

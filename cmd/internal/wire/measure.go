@@ -6,6 +6,7 @@ import (
 	"rockerwright/rocker/rises"
 	"rockerwright/sim/check"
 	shop "rockerwright/sim/readings"
+	"rockerwright/validation"
 )
 
 // Measure returns what the readings of a finished piece say.
@@ -33,8 +34,7 @@ func Measure(f check.Balanced) Object {
 		}
 	}
 	return Object{
-		{"design", f.Design.Title}, {"values", values},
-		{"doubts", doubts}, {"rockers", rockers},
+		{"design", f.Design.Title}, {"values", values}, {"doubts", doubts}, {"rockers", rockers},
 		{"rockers_one_curve", one}, {"rockers_apart_m", apart},
 	}
 }
@@ -53,4 +53,17 @@ func fitted(side string, f *rises.Fit) Object {
 		return Object{{"radius_m", a.Radius}, {"uncertain_95_m", a.Uncertain}, {"from_m", a.From}, {"to_m", a.To}}
 	})
 	return Object{{"side", side}, {"arcs", arcs}, {"explained", f.Explains}, {"suspect_station", where(f.Suspect >= 0, f.Suspect+1)}}
+}
+
+// Case returns a case with a known answer, what was computed for it, and whether it holds.
+func Case(c validation.Case, got float64, holds bool) Object {
+	allowed := c.Tolerance
+	if c.Accuracy > 0 {
+		allowed = c.Accuracy * math.Abs(c.Want)
+	}
+	return Object{
+		{"group", c.Group}, {"name", c.Name}, {"checks", c.Checks}, {"source", c.Source},
+		{"unit", c.Unit}, {"want", c.Want}, {"got", got}, {"allowed", allowed},
+		{"why", c.Why}, {"from_memory", c.Memory}, {"holds", holds},
+	}
 }

@@ -1,6 +1,5 @@
-// Package wire is what every answer says to a program: JSON with SI units, angles in degrees, the
-// unit in the name, every digit, in a stable order. What there is not is null. A later version only
-// adds names.
+// Package wire is what every answer says to a program: JSON with SI units, angles in degrees, the unit in the name,
+// every digit, in a stable order. What there is not is null. A later version only adds names.
 package wire
 
 import (

@@ -17,12 +17,10 @@ func Rock(r trial.Rocking) Object {
 		{"last_tilt_deg", degrees(t.Last.Tilt)},
 		{"friction_needed", t.Friction}, {"floor_let_go_at_friction", where(t.Needs > 0, t.Needs)},
 		{"least_margin_deg", degrees(t.Margin)}, {"largest_lift_share", t.Lift},
-		{"halves_in_rocks", r.HalvesIn},
-		{"events", each(t.Events, event)},
+		{"halves_in_rocks", r.HalvesIn}, {"events", each(t.Events, event)},
 		{"survives", each(r.Survivals, survival)},
 		{"seating_tests", each(r.Seating, seatTest)}, {"slopes", each(r.Slopes, slope)},
-		{"room", room(r.Room)},
-		{"sideways", each(r.Sideways, sideway)}, {"walk", walk(r.Walk)},
+		{"room", room(r.Room)}, {"sideways", each(r.Sideways, sideway)}, {"walk", walk(r.Walk)},
 	}
 }
 
@@ -34,10 +32,8 @@ func event(e motion.Event) Object {
 // and then nothing ended it.
 func survival(s trial.Survival) Object {
 	return Object{
-		{"load", s.Load},
-		{"release_back_deg", degrees(s.Back)}, {"release_forward_deg", degrees(s.Forward)},
-		{"shove_n", where(!s.ShoveNone, s.Shove)}, {"ended_by", s.EndedBy},
-		{"crest_speed_m_s", s.Speed},
+		{"load", s.Load}, {"release_back_deg", degrees(s.Back)}, {"release_forward_deg", degrees(s.Forward)},
+		{"shove_n", where(!s.ShoveNone, s.Shove)}, {"ended_by", s.EndedBy}, {"crest_speed_m_s", s.Speed},
 		{"trials", each(s.Trials, fate)},
 	}
 }

@@ -21,9 +21,7 @@ func Like(l size.Likeness) Object {
 		return Object{{"rule", ruleNames[r.Name]}, {"height_m", r.Height}, {"radius_m", r.Radius}, {"period_s", r.Period}}
 	})
 	return Object{
-		{"old", feel(l.Old, l.OldPiece)},
-		{"new", feel(l.New, l.Wanted)},
-		{"ways", each(l.Kept[:], kept)},
+		{"old", feel(l.Old, l.OldPiece)}, {"new", feel(l.New, l.Wanted)}, {"ways", each(l.Kept[:], kept)},
 		{"common_practice", where(len(rules) > 0, rules)},
 	}
 }
@@ -99,8 +97,7 @@ func onRocker(l check.Load) Object {
 // Sized returns the rockers found for the target of a design, and others to choose from.
 func Sized(d piece.Design, found size.Solution, others []size.Proposal) Object {
 	return Object{
-		{"design", d.Title},
-		{"met", found.Take().Met()},
+		{"design", d.Title}, {"met", found.Take().Met()},
 		{"best", found.Best}, // of proposals, counting from 0
 		{"proposals", each(found.Proposals, proposal)}, {"others", each(others, proposal)},
 	}
@@ -188,10 +185,8 @@ func row(r size.Row) Object {
 // Study returns what became of many chairs with a shop's errors.
 func Study(d piece.Design, s size.Study) Object {
 	return Object{
-		{"design", d.Title},
-		{"asked", s.Asked}, {"chairs", s.Chairs}, {"stopped", s.Stopped()},
-		{"any_limit_fails", s.Fails}, {"no_rest", s.Unusable},
-		{"measures", each(s.Varied, varied)},
+		{"design", d.Title}, {"asked", s.Asked}, {"chairs", s.Chairs}, {"stopped", s.Stopped()},
+		{"any_limit_fails", s.Fails}, {"no_rest", s.Unusable}, {"measures", each(s.Varied, varied)},
 		{"spreads", each(s.Spreads, func(one size.Spread) Object { return spread(one, s.Nominal) })},
 		{"limits", each(s.Limits, func(f size.Failing) Object { return append(limit(f.Limit), pair{"fails", f.Fails}) })},
 	}
@@ -201,8 +196,7 @@ func Study(d piece.Design, s size.Study) Object {
 func varied(v size.Varied) Object {
 	kind := v.Measure.Kind
 	return Object{
-		{"key", v.Key},
-		{"unit", unit(kind)},
+		{"key", v.Key}, {"unit", unit(kind)},
 		{"value", amount(v.Value, kind)}, {"tolerance_95", amount(v.Tolerance, kind)},
 	}
 }
@@ -213,7 +207,6 @@ func spread(s size.Spread, drawn size.Readings) Object {
 	return Object{
 		{"quantity", of.String()}, {"drawn", amount(drawn[s.Quantity], of.kind)},
 		{"below_5", amount(s.Low, of.kind)}, {"below_50", amount(s.Middle, of.kind)},
-		{"below_95", amount(s.High, of.kind)},
-		{"shares", s.Shares}, {"left_over", s.LeftOver},
+		{"below_95", amount(s.High, of.kind)}, {"shares", s.Shares}, {"left_over", s.LeftOver},
 	}
 }

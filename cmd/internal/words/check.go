@@ -13,11 +13,10 @@ import (
 	"rockerwright/sim/trial"
 )
 
-// Check returns the sheet of one answer. source is the file as its maker calls it,
-// command what to type for a change to it, changes what was changed for this answer.
-// Where its first page would be longer than a page, what --all says too gives way, one
-// thing after the other; never a hazard, a misfit, a limit that fails or a caution, for which
-// the page grows.
+// Check returns the sheet of one answer. source is the file as its maker calls it, command what to type for a
+// change to it, changes what was changed for this answer. Where its first page would be longer than a page, what
+// --all says too gives way, one thing after the other; never a hazard, a misfit, a limit that fails or a caution,
+// for which the page grows.
 func Check(a trial.Answer, source string, command Command, changes []string) sheet.Sheet {
 	r := &a.Report
 	w := wordingOf(r.Design)
@@ -148,8 +147,7 @@ const (
 	everyRemark
 )
 
-// advice says what limits the piece, what to try next, what was estimated, and how far
-// to trust it.
+// advice says what limits the piece, what to try next, what was estimated, and how far to trust it.
 func advice(w wording, a *trial.Answer, command Command, remarks remarks) []sheet.Line {
 	r, all := &a.Report, remarks == everyRemark
 	lines := sheet.Says(pick(remarks > noCause, cause(w.phrases, r.Cause), ""))

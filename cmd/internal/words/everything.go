@@ -78,10 +78,11 @@ func pulls(w wording, r check.Report) sheet.Block {
 				quantity.Unit(quantity.Force, w.System))
 		}
 	}
+	b := sheet.Block{Title: "What tips it", All: true, Table: t}
 	if len(t.Rows) == 0 {
-		return sheet.Block{Title: "What tips it", All: true, Lines: sheet.Says(w.noPull)}
+		b.Table, b.Lines = nil, sheet.Says(w.noPull)
 	}
-	return sheet.Block{Title: "What tips it", All: true, Table: t}
+	return b
 }
 
 // assumptions says on what the numbers stand.
@@ -154,18 +155,16 @@ func gives(u units, r check.Report) []sheet.Block {
 	}
 	b := r.Design.Back.Braces
 	return below(sheet.Block{Title: "The back gives", All: true, Table: t}, fmt.Sprintf(
-		"%s braces of %s, %s by %s, %s long, bent as one beam %s. "+
-			"Rest, recline and the load on the back are solved together; the readings above are with the back bent. "+
-			"Shares in brackets: if the wood is stronger or weaker than the middle of its kind "+
-			"by two standard deviations (16 %% each, from memory); "+
-			"the yield goes from %s of that shown, as stiffness spreads (22 %% each, from memory).",
+		"%s braces of %s, %s by %s, %s long, bent as one beam %s. Rest, recline and the load on the back are solved "+
+			"together; the readings above are with the back bent. Shares in brackets: if the wood is stronger or "+
+			"weaker than the middle of its kind by two standard deviations (16 %% each, from memory); the yield "+
+			"goes from %s of that shown, as stiffness spreads (22 %% each, from memory).",
 		u.shop(b.Count, quantity.Count), brief(b.Wood), u.length(b.Width), u.length(b.Thickness), u.length(b.Length),
 		pick(b.Held == body.OneEnd, "fast in the seat, free at the top", "resting in seat and crest rail"),
 		shares(check.YieldSpread())), noTest)
 }
 
-// bends returns how the rockers bend with the heaviest load on one end; nothing where
-// their sizes are not given.
+// bends returns how the rockers bend with the heaviest load on one end; nothing where their sizes are not given.
 func bends(w wording, r check.Report) []sheet.Block {
 	if len(r.Bending) == 0 {
 		return nil
@@ -180,9 +179,8 @@ func bends(w wording, r check.Report) []sheet.Block {
 			w.length(b.Across.From), tip, w.degrees(b.Across.Grain)))
 	}
 	return below(sheet.Block{Title: "The rockers bend", All: true, Table: t}, fmt.Sprintf(
-		"Of the bending strength of the wood, for each of two rockers, "+
-			"with %s on one end: a cantilever from the nearer leg. "+
-			"Sawn rockers are read at the worst short grain between leg and tip (%s) "+
-			"by Hankinson's formula with its whole range (Wood Handbook, chapter 5, from memory).",
+		"Of the bending strength of the wood, for each of two rockers, with %s on one end: a cantilever from the "+
+			"nearer leg. Sawn rockers are read at the worst short grain between leg and tip (%s) by Hankinson's "+
+			"formula with its whole range (Wood Handbook, chapter 5, from memory).",
 		brief(r.Bending[0].Load), list(worst)), noTest)
 }

@@ -14,9 +14,8 @@ import (
 	"rockerwright/sim/size"
 )
 
-// Like returns the sheet of what radius keeps the feel of a piece that is liked. source is the
-// new piece's file, changes what was changed in it for this answer, take the line to type to
-// save one of the rockers.
+// Like returns the sheet of what radius keeps the feel of a piece that is liked. source is the new piece's file,
+// changes what was changed in it for this answer, take the line to type to save one of the rockers.
 func Like(l size.Likeness, source string, changes []string, take string) sheet.Sheet {
 	w := wordingOf(l.Wanted.Design)
 	table := likeTable(w, l)
@@ -39,10 +38,9 @@ func Like(l size.Likeness, source string, changes []string, take string) sheet.S
 	s.Blocks = append(s.Blocks, sheet.Block{Title: "Before going over, every load", Table: every, All: true},
 		ruleTable(w.units, l),
 		sheet.Block{Title: "What it assumes", All: true, Lines: sheet.Says(
-			"Where the low point lies under the seat, "+
-				"the heights of the seat and the ratios of the arcs stay as the new piece is drawn; "+
-				"all radii scale by the one at the rest with the owner at ease. The lengths along the curve stay; "+
-				"for the same proportion they are the old ones, scaled as the radius is.",
+			"Where the low point lies under the seat, the heights of the seat and the ratios of the arcs stay as "+
+				"the new piece is drawn; all radii scale by the one at the rest with the owner at ease. The lengths "+
+				"along the curve stay; for the same proportion they are the old ones, scaled as the radius is.",
 			fmt.Sprintf("The radius is the height of the balance point at rest, "+
 				"and on top of it a piece that grows with the square of the sizes "+
 				"and shrinks with the square of the time: R = H + (k² + H²)(2π/T)²/g. Here k, the radius of gyration, was %s and H %s.",
@@ -152,11 +150,10 @@ func LikeLetter(l size.Likeness, changes []string) sheet.Sheet {
 	if old == now {
 		now = "it again with " + cmp.Or(list(changes), "nothing changed")
 	}
-	why := "It hangs on what you want to keep, for no one radius keeps everything. " +
-		"The radius of the floor edge is the height of the balance point of chair and sitter, " +
-		"and on top of that a piece that makes the time: " +
-		"raise the balance point and keep the radius, and that piece gets smaller, " +
-		"so the rock gets slower and the chair less sure of its rest."
+	why := "It hangs on what you want to keep, for no one radius keeps everything. The radius of the floor edge is " +
+		"the height of the balance point of chair and sitter, and on top of that a piece that makes the time: " +
+		"raise the balance point and keep the radius, and that piece gets smaller, so the rock gets slower and the " +
+		"chair less sure of its rest."
 	return sheet.Sheet{Title: "To a fellow maker", Blocks: []sheet.Block{
 		{Lines: sheet.Says("You like how " + old + " rocks and are making " + now + ". What radius does it want?")},
 		{Lines: sheet.Says(why)},
@@ -206,7 +203,6 @@ func ForSitters(d piece.Design, list []size.ForSitter) []sheet.Block {
 	}
 	old := list[0].Like.Old
 	return []sheet.Block{{Title: "What radius for another sitter", Table: t, All: true, Lines: sheet.Says(
-		fmt.Sprintf("The radius that keeps what is liked here, %.2f s on %s, "+
-			"when another as stout as the mean sits in this piece "+
-			"and nothing else is changed.", old.Period, w.length(old.Radius)))}}
+		fmt.Sprintf("The radius that keeps what is liked here, %.2f s on %s, when another as stout as the mean sits "+
+			"in this piece and nothing else is changed.", old.Period, w.length(old.Radius)))}}
 }

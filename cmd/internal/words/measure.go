@@ -44,24 +44,17 @@ func Measure(f check.Balanced, source string) sheet.Sheet {
 func values(u units, f check.Balanced) *sheet.Table {
 	t := &sheet.Table{Head: []string{"What the readings say", "value", "uncertain by", "limited by"}}
 	r := f.Read
-	for _, row := range []struct {
-		label, text string
-		kind        quantity.Kind
-		value       readings.Value
-		units       quantity.System
-	}{
-		{"weight", mass(u, r.Mass.Value), quantity.Mass, r.Mass, u.System},
-		{"balance point, from the low point", u.length(unsigned(r.Ahead.Value)) + pick(r.Ahead.Value < 0, " behind",
-			" ahead"),
-			quantity.Length, r.Ahead, u.System},
-		{"balance point, over the floor", u.length(r.Above.Value), quantity.Length, r.Above, u.System},
-		{"inertia about it", metricInertia(r.Inertia.Value), quantity.Inertia, r.Inertia, quantity.Metric},
-	} {
-		if math.IsNaN(row.value.Value) {
-			t.Add(row.label, metricInertia(r.Body.Inertia), "–", pick(r.Untold == "", "no rocks timed: ", "")+"estimated")
-			continue
-		}
-		t.Add(row.label, row.text, fineWith(row.value.Uncertain, row.kind, row.units), plainKey(row.value.Limits()))
+	add := func(label, text string, v readings.Value, uncertain string) {
+		t.Add(label, text, uncertain, plainKey(v.Limits()))
+	}
+	add("weight", mass(u, r.Mass.Value), r.Mass, fineWith(r.Mass.Uncertain, quantity.Mass, u.System))
+	add("balance point, from the low point", u.length(unsigned(r.Ahead.Value))+pick(r.Ahead.Value < 0, " behind", " ahead"),
+		r.Ahead, fine(u, r.Ahead.Uncertain))
+	add("balance point, over the floor", u.length(r.Above.Value), r.Above, fine(u, r.Above.Uncertain))
+	if about := "inertia about it"; math.IsNaN(r.Inertia.Value) {
+		t.Add(about, metricInertia(r.Body.Inertia), "–", pick(r.Untold == "", "no rocks timed: ", "")+"estimated")
+	} else {
+		add(about, metricInertia(r.Inertia.Value), r.Inertia, fineWith(r.Inertia.Uncertain, quantity.Inertia, quantity.Metric))
 	}
 	return t
 }

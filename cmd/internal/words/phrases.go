@@ -54,7 +54,6 @@ type phrases struct {
 // maybe is a phrase that a kind may have none of.
 type maybe string
 
-// phrasesOf returns the phrases for a design.
 func phrasesOf(d piece.Design) *phrases {
 	return [...][2]*phrases{piece.Chair: {&chairs, &chairs}, piece.Settee: {&settees, &settees},
 		piece.Cradle: {&sideways, &endwise}, piece.Horse: {&horses, &horses}}[d.Kind][d.Rocks]
@@ -104,9 +103,8 @@ func (p phrases) but(change func(p *phrases)) phrases {
 
 var settees = chairs.but(func(p *phrases) {
 	p.piece = "settee"
-	p.alone = "One alone at the end loads one rocker more than the other; " +
-		"where the seat reaches out over the rockers the far end can lift. " +
-		"Sit down and rise one at a time."
+	p.alone = "One alone at the end loads one rocker more than the other; where the seat reaches out over the " +
+		"rockers the far end can lift. Sit down and rise one at a time."
 	p.whoever, p.fuller = " Two together, or one alone; one alone at the end was looked at too.", false
 	p.children = "Children, and one at the end"
 	p.climb = append(p.climb[:1:1], "Sit down and rise one at a time. One alone sits in the middle sooner than at the end: "+
@@ -139,9 +137,8 @@ var endwise = chairs.but(func(p *phrases) {
 		"never leave an infant in an unlocked cradle."
 	p.beware = []string{
 		"Infants have died in cradles that rested tilted by more than 5 degrees with the lock not used (published " +
-			"case series, 1991 to 1997). " +
-			"Look at the lines at 5 and at 10 degrees; a curve alone cannot hold a cradle within 5 degrees: " +
-			"fit stops and a lock that a child cannot open.",
+			"case series, 1991 to 1997). Look at the lines at 5 and at 10 degrees; a curve alone cannot hold a " +
+			"cradle within 5 degrees: fit stops and a lock that a child cannot open.",
 		"Sideways tilt and the slope from head to foot are two different angles with different limits in the " +
 			"standards. Read the current one.",
 		"The bedding, the height of the sides and the gaps are outside this calculation."}
@@ -167,10 +164,9 @@ var sideways = endwise.but(func(p *phrases) {
 	p.faces = []string{"Rocker at the head: this face inside.", // seen from the foot
 		"Rocker at the foot: this face out, the other inside."}
 	p.leans = " It stands level from side to side, and comes back to that by itself."
-	p.lying = "Infants are capsules of even density, of the weight and length of the growth charts " +
-		"(CDC, 2000; no published balance point of an infant was found). " +
-		"How far up the bed one lies, at the foot, in the middle or at the head, makes no difference to a rock from side to side; " +
-		"how far to one side does."
+	p.lying = "Infants are capsules of even density, of the weight and length of the growth charts (CDC, 2000; no " +
+		"published balance point of an infant was found). How far up the bed one lies, at the foot, in the middle " +
+		"or at the head, makes no difference to a rock from side to side; how far to one side does."
 })
 
 // turned puts the ways of a cradle, whose tips are named already, for those of a chair.

@@ -53,7 +53,6 @@ func rocked(w wording, r trial.Rocking) []sheet.Line {
 		when(t.Friction > 0, "The floor must hold a friction of %.2f, knocks counted.", t.Friction))...)
 }
 
-// became says how the motion ended.
 func became(w wording, r trial.Rocking) sheet.Line {
 	t, turns := r.Trace, counted(r.Turns(), "time")
 	nearest := when(!math.IsInf(t.Margin, 1), " At the nearest it kept %s before going over, and used %s of the lift.",
@@ -94,10 +93,9 @@ func survivals(w wording, r trial.Rocking) []sheet.Block {
 	t := &sheet.Table{Caption: "Largest tilts, shoves and speeds, load by load",
 		Over: []string{"", "let go", "let go", "", "which", "crest", ""},
 		Head: []string{"WHAT IT SURVIVES", w.shortBack, w.shortForward, "shove", "ends in", "at", ""}}
-	note := "Largest tilts from the rest, degrees, without losses; " +
-		"the least shove to the rear at the top of the back after which " +
-		"it goes over one way or the other, or the floor lets go; " +
-		"the speed of the top of the back at which it goes over backwards."
+	note := "Largest tilts from the rest, degrees, without losses; the least shove to the rear at the top of the " +
+		"back after which it goes over one way or the other, or the floor lets go; the speed of the top of the " +
+		"back at which it goes over backwards."
 	pushed := slices.ContainsFunc(r.Survivals, func(s trial.Survival) bool { return !math.IsNaN(s.Shove) })
 	if !pushed { // nowhere to push
 		t.Caption, t.Over, t.Head = "Largest tilts, load by load", append(t.Over[:3], ""), append(t.Head[:3], "")
@@ -119,8 +117,7 @@ func shove(u units, s trial.Survival) string {
 	return pick(s.ShoveNone && !math.IsNaN(s.Shove), "over ", "") + force(u, s.Shove)
 }
 
-// fates returns the other trials: of each load those that end badly, and of the first that
-// was tried all.
+// fates returns the other trials: of each load those that end badly, and of the first that was tried all.
 func fates(w wording, r trial.Rocking) []sheet.Block {
 	t := &sheet.Table{Head: []string{"Tried", "outcome", "kept", "lift"}}
 	for i, s := range r.Survivals {

@@ -28,7 +28,6 @@ func room(w wording, r trial.Rocking) sheet.Block {
 			w.length(n.Caught), w.length(trial.CaughtUnder)))}
 }
 
-// overSideways returns the margins to the side.
 func overSideways(w wording, r trial.Rocking) sheet.Block {
 	if len(r.Sideways) == 0 {
 		return sheet.Block{Title: "Sideways", Lines: sheet.Says("Give " + w.tracks +
@@ -44,7 +43,6 @@ func overSideways(w wording, r trial.Rocking) sheet.Block {
 		"at the end of a settee to 250 mm (10 in) from the seat's end; our judgement.")}
 }
 
-// walks says how the piece walks.
 func walks(w wording, r trial.Rocking) sheet.Block {
 	walk := r.Walk
 	if walk == nil {

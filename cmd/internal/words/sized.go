@@ -49,11 +49,10 @@ func Sized(d piece.Design, found size.Solution, others []size.Proposal, source s
 			" and for nobody else; with the arcs that a maker can swing, nearly. " +
 			"It is read for " + w.rider + ", tilted and let go.")},
 		sheet.Block{Title: "How it was found", All: true, Lines: sheet.Says(
-			"The limits of the file, what the shop has and the margins aimed for come first; "+
-				"the time and the leans come as near as these allow. "+
-				"One arc is solved: the radius makes the time, the place of the low point the lean, "+
-				"its ends grow only where a limit asks for it. "+
-				"Two and three arcs are searched from several starts, the same each time; another --seed looks elsewhere.",
+			"The limits of the file, what the shop has and the margins aimed for come first; the time and the leans "+
+				"come as near as these allow. One arc is solved: the radius makes the time, the place of the low "+
+				"point the lean, its ends grow only where a limit asks for it. Two and three arcs are searched from "+
+				"several starts, the same each time; another --seed looks elsewhere.",
 			"The piece and its people stay as they are drawn; the low point moves under them. "+
 				"All is rounded to what is set at the bench, and the table shows what the rounded rocker does.")})
 	return first

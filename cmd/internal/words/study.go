@@ -95,7 +95,6 @@ func spreads(w wording, d piece.Design, s size.Study) []sheet.Block {
 	return []sheet.Block{{Table: lie}, {Table: hang}}
 }
 
-// sharesTable returns every share.
 func sharesTable(w wording, d piece.Design, s size.Study) sheet.Block {
 	_, heads := quantities(w, d)
 	head := func(spread size.Spread) string { return heads[spread.Quantity] }

@@ -48,8 +48,7 @@ func force(u units, x float64) string   { return u.with(x, quantity.Force) }
 func mass(u units, x float64) string    { return u.with(x, quantity.Mass) }
 func seconds(u units, x float64) string { return u.shop(x, quantity.Time) }
 
-// towards returns an angle with its side, "2 1/2 fwd"; back goes without saying where
-// a table says so.
+// towards returns an angle with its side, "2 1/2 fwd"; back goes without saying where a table says so.
 func towards(w wording, x float64) string {
 	text := w.angle(unsigned(x))
 	if math.IsNaN(x) || text == "0" {
@@ -153,13 +152,11 @@ func thousands(n int) string {
 func percent(x float64) string                  { return hundredths(x, 0) + " %" }
 func hundredths(x float64, decimals int) string { return decimal(100*x, decimals) }
 
-// decimal writes a number with so many decimals.
 func decimal(x float64, decimals int) string { return strconv.FormatFloat(x, 'f', decimals, 64) }
 
 // inDegrees writes an angle with so many decimals.
 func inDegrees(x float64, decimals int) string { return decimal(x*180/math.Pi, decimals) }
 
-// pick returns one of two texts.
 func pick(first bool, one, other string) string {
 	if first {
 		return one
@@ -167,7 +164,6 @@ func pick(first bool, one, other string) string {
 	return other
 }
 
-// when returns a text where something is so, else "".
 func when(so bool, format string, args ...any) string {
 	if !so {
 		return ""
