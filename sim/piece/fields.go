@@ -1,97 +1,63 @@
 package piece
 
-import "rockerwright/body/person"
+import (
+	"reflect"
+	"strings"
 
-// fields says which field of a design holds the measure of a key; n counts the entries of a list from 0.
-var fields = map[string]func(d *Design, n int) *float64{
-	"rocker.radius":        func(d *Design, _ int) *float64 { return &d.Rocker.Radius },
-	"rocker.nose":          func(d *Design, _ int) *float64 { return &d.Rocker.Nose },
-	"rocker.tail":          func(d *Design, _ int) *float64 { return &d.Rocker.Tail },
-	"rocker.arcs.N.radius": func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Radius },
-	"rocker.arcs.N.length": func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Length },
-	"rocker.arcs.N.flat":   func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Flat },
-	"rocker.arcs.N.turn":   func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Turn },
-	"rocker.rises.N":       func(d *Design, n int) *float64 { return &d.Rocker.Rises[n] },
-	"rocker.spacing":       func(d *Design, _ int) *float64 { return &d.Rocker.Spacing },
-	"rocker.origin":        func(d *Design, _ int) *float64 { return &d.Rocker.Origin },
-	"rocker.points.N.x":    func(d *Design, n int) *float64 { return &d.Rocker.Points[n].X },
-	"rocker.points.N.y":    func(d *Design, n int) *float64 { return &d.Rocker.Points[n].Y },
-	"rocker.depth":         func(d *Design, _ int) *float64 { return &d.Rocker.Depth },
-	"rocker.width":         func(d *Design, _ int) *float64 { return &d.Rocker.Width },
-	"rocker.sole":          func(d *Design, _ int) *float64 { return &d.Rocker.Sole },
-	"rocker.nose_depth":    func(d *Design, _ int) *float64 { return &d.Rocker.NoseDepth },
-	"rocker.tail_depth":    func(d *Design, _ int) *float64 { return &d.Rocker.TailDepth },
-	"rocker.ease":          func(d *Design, _ int) *float64 { return &d.Rocker.Ease },
-	"rocker.track":         func(d *Design, _ int) *float64 { return &d.Rocker.Track },
-	"rocker.splay":         func(d *Design, _ int) *float64 { return &d.Rocker.Splay },
-	"rocker.toe_in":        func(d *Design, _ int) *float64 { return &d.Rocker.ToeIn },
-	"rocker.unequal":       func(d *Design, _ int) *float64 { return &d.Rocker.Unequal },
-	"rocker.density":       func(d *Design, _ int) *float64 { return &d.Rocker.Density },
+	"rockerwright/body/person"
+)
 
-	"seat.front":            func(d *Design, _ int) *float64 { return &d.Seat.Front },
-	"seat.rear":             func(d *Design, _ int) *float64 { return &d.Seat.Rear },
-	"seat.depth":            func(d *Design, _ int) *float64 { return &d.Seat.Depth },
-	"seat.width":            func(d *Design, _ int) *float64 { return &d.Seat.Width },
-	"seat.behind_low_point": func(d *Design, _ int) *float64 { return &d.Seat.Behind },
-	"seat.slide":            func(d *Design, _ int) *float64 { return &d.Seat.Slide },
-	"seat.thickness":        func(d *Design, _ int) *float64 { return &d.Seat.Thick },
-	"seat.front_cut":        func(d *Design, _ int) *float64 { return &d.Seat.FrontCut },
-	"seat.rear_cut":         func(d *Design, _ int) *float64 { return &d.Seat.RearCut },
-	"seat.cushion":          func(d *Design, _ int) *float64 { return &d.Seat.Cushion },
+// fieldOf returns the field of a design that holds the measure of a key, nil where none does; n counts the entries of
+// a list from 0. It is the one of the key's own words, "rocker.nose_depth" being Rocker.NoseDepth and "part.N.at.x"
+// Parts[n].At.X, or a row of others.
+func fieldOf(key string) func(d *Design, n int) *float64 {
+	if field := others[key]; field != nil {
+		return field
+	}
+	var places []int // of each field in the one before; of an entry of a list nothing
+	in := reflect.TypeFor[Design]()
+	for part := range strings.SplitSeq(key, ".") {
+		if in.Kind() == reflect.Slice {
+			in, places = in.Elem(), append(places, 0)
+			continue
+		}
+		name := ""
+		for word := range strings.SplitSeq(part, "_") {
+			name += strings.ToUpper(word[:1]) + word[1:]
+		}
+		field, found := in.FieldByName(name)
+		if !found {
+			field, found = in.FieldByName(name + "s") // a section that stands several times
+		}
+		if !found {
+			return nil
+		}
+		in, places = field.Type, append(places, field.Index[0])
+	}
+	if in.Kind() != reflect.Float64 {
+		return nil
+	}
+	return func(d *Design, n int) *float64 {
+		v := reflect.ValueOf(d).Elem()
+		for _, i := range places {
+			if v.Kind() == reflect.Slice {
+				v = v.Index(n)
+			} else {
+				v = v.Field(i)
+			}
+		}
+		return v.Addr().Interface().(*float64)
+	}
+}
 
-	"bed.height": func(d *Design, _ int) *float64 { return &d.Bed.Height },
-	"bed.length": func(d *Design, _ int) *float64 { return &d.Bed.Length },
-	"bed.width":  func(d *Design, _ int) *float64 { return &d.Bed.Width },
-
-	"back.recline":          func(d *Design, _ int) *float64 { return &d.Back.Recline },
-	"back.height":           func(d *Design, _ int) *float64 { return &d.Back.Height },
-	"back.lumbar":           func(d *Design, _ int) *float64 { return &d.Back.Lumbar },
-	"back.braces.count":     func(d *Design, _ int) *float64 { return &d.Back.Braces.Count },
-	"back.braces.width":     func(d *Design, _ int) *float64 { return &d.Back.Braces.Width },
-	"back.braces.thickness": func(d *Design, _ int) *float64 { return &d.Back.Braces.Thickness },
-	"back.braces.length":    func(d *Design, _ int) *float64 { return &d.Back.Braces.Length },
-
-	"arms.height":     func(d *Design, _ int) *float64 { return &d.Arms.Height },
-	"arms.length":     func(d *Design, _ int) *float64 { return &d.Arms.Length },
-	"arms.width":      func(d *Design, _ int) *float64 { return &d.Arms.Width },
-	"arms.rear_width": func(d *Design, _ int) *float64 { return &d.Arms.RearWidth },
-
-	"piece.weight": func(d *Design, _ int) *float64 { return &d.Piece.Mass },
-
-	"body.mass":     func(d *Design, _ int) *float64 { return &d.Body.Mass },
-	"body.centre.x": func(d *Design, _ int) *float64 { return &d.Body.Centre.X },
-	"body.centre.y": func(d *Design, _ int) *float64 { return &d.Body.Centre.Y },
-	"body.inertia":  func(d *Design, _ int) *float64 { return &d.Body.Inertia },
-
-	"part.N.at.x":         func(d *Design, n int) *float64 { return &d.Parts[n].At.X },
-	"part.N.at.y":         func(d *Design, n int) *float64 { return &d.Parts[n].At.Y },
-	"part.N.lean":         func(d *Design, n int) *float64 { return &d.Parts[n].Lean },
-	"part.N.length":       func(d *Design, n int) *float64 { return &d.Parts[n].Length },
-	"part.N.height":       func(d *Design, n int) *float64 { return &d.Parts[n].Height },
-	"part.N.width":        func(d *Design, n int) *float64 { return &d.Parts[n].Width },
-	"part.N.diameter":     func(d *Design, n int) *float64 { return &d.Parts[n].Diameter },
-	"part.N.top_diameter": func(d *Design, n int) *float64 { return &d.Parts[n].TopDiameter },
-	"part.N.count":        func(d *Design, n int) *float64 { return &d.Parts[n].Count },
-	"part.N.weight":       func(d *Design, n int) *float64 { return &d.Parts[n].Mass },
-	"part.N.density":      func(d *Design, n int) *float64 { return &d.Parts[n].Density },
-	"part.N.moisture":     func(d *Design, n int) *float64 { return &d.Parts[n].Moisture },
-
-	"leg.N.at":    func(d *Design, n int) *float64 { return &d.Legs[n].At },
-	"leg.N.rake":  func(d *Design, n int) *float64 { return &d.Legs[n].Rake },
-	"leg.N.splay": func(d *Design, n int) *float64 { return &d.Legs[n].Splay },
-	"leg.N.top":   func(d *Design, n int) *float64 { return &d.Legs[n].Top },
-	"leg.N.size":  func(d *Design, n int) *float64 { return &d.Legs[n].Side },
-	"leg.N.block": func(d *Design, n int) *float64 { return &d.Legs[n].Block },
-
-	"panel.N.chord":  func(d *Design, n int) *float64 { return &d.Panels[n].Chord },
-	"panel.N.rise":   func(d *Design, n int) *float64 { return &d.Panels[n].Rise },
-	"panel.N.radius": func(d *Design, n int) *float64 { return &d.Panels[n].Radius },
-	"panel.N.staves": func(d *Design, n int) *float64 { return &d.Panels[n].Staves },
-	"panel.N.stock":  func(d *Design, n int) *float64 { return &d.Panels[n].Stock },
-	"panel.N.length": func(d *Design, n int) *float64 { return &d.Panels[n].Length },
-
+// others are the fields that go by other words than their keys.
+var others = map[string]func(d *Design, n int) *float64{
+	"seat.behind_low_point":     func(d *Design, _ int) *float64 { return &d.Seat.Behind },
+	"seat.thickness":            func(d *Design, _ int) *float64 { return &d.Seat.Thick },
+	"piece.weight":              func(d *Design, _ int) *float64 { return &d.Piece.Mass },
+	"part.N.weight":             func(d *Design, n int) *float64 { return &d.Parts[n].Mass },
+	"leg.N.size":                func(d *Design, n int) *float64 { return &d.Legs[n].Side },
 	"sitter.N.weight":           func(d *Design, n int) *float64 { return &d.Sitters[n].Mass },
-	"sitter.N.mass":             func(d *Design, n int) *float64 { return &d.Sitters[n].Mass },
 	"sitter.N.height":           size(person.Stature),
 	"sitter.N.knee_crease":      size(person.KneeCrease),
 	"sitter.N.thigh":            size(person.ThighLength),
@@ -104,78 +70,17 @@ var fields = map[string]func(d *Design, n int) *float64{
 	"sitter.N.percentile":       func(d *Design, n int) *float64 { return &d.Sitters[n].Person.Percentile },
 	"sitter.N.ahead":            func(d *Design, n int) *float64 { return &d.Sitters[n].Sitting.Ahead },
 	"sitter.N.above":            func(d *Design, n int) *float64 { return &d.Sitters[n].Sitting.Above },
-	"sitter.N.lying_back.ahead": func(d *Design, n int) *float64 { return &d.Sitters[n].LyingBack.Ahead },
-	"sitter.N.lying_back.above": func(d *Design, n int) *float64 { return &d.Sitters[n].LyingBack.Above },
-	"sitter.N.perched.ahead":    func(d *Design, n int) *float64 { return &d.Sitters[n].Perched.Ahead },
-	"sitter.N.perched.above":    func(d *Design, n int) *float64 { return &d.Sitters[n].Perched.Above },
-	"sitter.N.centre.x":         func(d *Design, n int) *float64 { return &d.Sitters[n].Centre.X },
-	"sitter.N.centre.y":         func(d *Design, n int) *float64 { return &d.Sitters[n].Centre.Y },
-	"sitter.N.inertia":          func(d *Design, n int) *float64 { return &d.Sitters[n].Inertia },
-
-	"people.youngest": func(d *Design, _ int) *float64 { return &d.People.Youngest },
-	"people.oldest":   func(d *Design, _ int) *float64 { return &d.People.Oldest },
-	"people.lap":      func(d *Design, _ int) *float64 { return &d.People.Lap },
-
-	"measured.weight":           func(d *Design, _ int) *float64 { return &d.Measured.Weight },
-	"measured.scale_step":       func(d *Design, _ int) *float64 { return &d.Measured.ScaleStep },
-	"measured.front":            func(d *Design, _ int) *float64 { return &d.Measured.Front },
-	"measured.rear":             func(d *Design, _ int) *float64 { return &d.Measured.Rear },
-	"measured.apart":            func(d *Design, _ int) *float64 { return &d.Measured.Apart },
-	"measured.front_mark":       func(d *Design, _ int) *float64 { return &d.Measured.FrontMark },
-	"measured.raised":           func(d *Design, _ int) *float64 { return &d.Measured.Raised },
-	"measured.front_raised":     func(d *Design, _ int) *float64 { return &d.Measured.FrontRaised },
-	"measured.rear_raised":      func(d *Design, _ int) *float64 { return &d.Measured.RearRaised },
-	"measured.dowel_ahead":      func(d *Design, _ int) *float64 { return &d.Measured.DowelAhead },
-	"measured.dowel_above":      func(d *Design, _ int) *float64 { return &d.Measured.DowelAbove },
-	"measured.ten_rocks":        func(d *Design, _ int) *float64 { return &d.Measured.TenRocks },
-	"measured.let_go":           func(d *Design, _ int) *float64 { return &d.Measured.LetGo },
 	"measured.ten_rocks_ridden": func(d *Design, _ int) *float64 { return &d.Measured.RiddenTenRocks },
 	"measured.let_go_ridden":    func(d *Design, _ int) *float64 { return &d.Measured.RiddenLetGo },
-	"measured.spacing":          func(d *Design, _ int) *float64 { return &d.Measured.Spacing },
-	"measured.low_point":        func(d *Design, _ int) *float64 { return &d.Measured.LowPoint },
-	"measured.left.N":           func(d *Design, n int) *float64 { return &d.Measured.Left[n] },
-	"measured.right.N":          func(d *Design, n int) *float64 { return &d.Measured.Right[n] },
+	"target.seat_falls":         func(d *Design, _ int) *float64 { return &d.Target.SeatFalls.Value },
+	"target.back_leans":         func(d *Design, _ int) *float64 { return &d.Target.BackLeans.Value },
+	"target.seat_falls_empty":   func(d *Design, _ int) *float64 { return &d.Target.Empty.Value },
+	"shop.stock_thickness":      func(d *Design, _ int) *float64 { return &d.Shop.StockThick },
+}
 
-	"floor.slope":    func(d *Design, _ int) *float64 { return &d.Floor.Slope },
-	"floor.friction": func(d *Design, _ int) *float64 { return &d.Floor.Friction },
-	"floor.rolling":  func(d *Design, _ int) *float64 { return &d.Floor.Rolling },
-	"floor.viscous":  func(d *Design, _ int) *float64 { return &d.Floor.Viscous },
-	"floor.halves":   func(d *Design, _ int) *float64 { return &d.Floor.Halves },
-	"floor.gravity":  func(d *Design, _ int) *float64 { return &d.Floor.Gravity },
-
-	"limits.back_margin":    func(d *Design, _ int) *float64 { return &d.Limits.BackMargin },
-	"limits.back_lift":      func(d *Design, _ int) *float64 { return &d.Limits.BackLift },
-	"limits.forward_margin": func(d *Design, _ int) *float64 { return &d.Limits.ForwardMargin },
-	"limits.forward_lift":   func(d *Design, _ int) *float64 { return &d.Limits.ForwardLift },
-	"limits.rest_tilt":      func(d *Design, _ int) *float64 { return &d.Limits.RestTilt },
-
-	"target.one_rock":         func(d *Design, _ int) *float64 { return &d.Target.OneRock },
-	"target.seat_falls":       func(d *Design, _ int) *float64 { return &d.Target.SeatFalls.Value },
-	"target.back_leans":       func(d *Design, _ int) *float64 { return &d.Target.BackLeans.Value },
-	"target.seat_falls_empty": func(d *Design, _ int) *float64 { return &d.Target.Empty.Value },
-	"target.back_margin":      func(d *Design, _ int) *float64 { return &d.Target.BackMargin },
-	"target.back_lift":        func(d *Design, _ int) *float64 { return &d.Target.BackLift },
-	"target.longest":          func(d *Design, _ int) *float64 { return &d.Target.Longest },
-	"target.stock_width":      func(d *Design, _ int) *float64 { return &d.Target.StockWidth },
-	"target.stock_length":     func(d *Design, _ int) *float64 { return &d.Target.StockLength },
-	"target.smallest_radius":  func(d *Design, _ int) *float64 { return &d.Target.SmallestRadius },
-	"target.largest_tilt":     func(d *Design, _ int) *float64 { return &d.Target.LargestTilt },
-	"target.arcs":             func(d *Design, _ int) *float64 { return &d.Target.Arcs },
-
-	"shop.length":          func(d *Design, _ int) *float64 { return &d.Shop.Length },
-	"shop.radius":          func(d *Design, _ int) *float64 { return &d.Shop.Radius },
-	"shop.angle":           func(d *Design, _ int) *float64 { return &d.Shop.Angle },
-	"shop.weight":          func(d *Design, _ int) *float64 { return &d.Shop.Weight },
-	"shop.spacing":         func(d *Design, _ int) *float64 { return &d.Shop.Spacing },
-	"shop.cutter":          func(d *Design, _ int) *float64 { return &d.Shop.Cutter },
-	"shop.web":             func(d *Design, _ int) *float64 { return &d.Shop.Web },
-	"shop.strip":           func(d *Design, _ int) *float64 { return &d.Shop.Strip },
-	"shop.kerf":            func(d *Design, _ int) *float64 { return &d.Shop.Kerf },
-	"shop.planing":         func(d *Design, _ int) *float64 { return &d.Shop.Planing },
-	"shop.end_waste":       func(d *Design, _ int) *float64 { return &d.Shop.EndWaste },
-	"shop.stock_thickness": func(d *Design, _ int) *float64 { return &d.Shop.StockThick },
-	"shop.stock_width":     func(d *Design, _ int) *float64 { return &d.Shop.StockWidth },
-	"shop.springback":      func(d *Design, _ int) *float64 { return &d.Shop.Springback },
+// size is the field of a size of a person.
+func size(s person.Size) func(d *Design, n int) *float64 {
+	return func(d *Design, n int) *float64 { return &d.Sitters[n].Person.Sizes[s] }
 }
 
 // asked says what marks a measure as given, of those that may be zero.

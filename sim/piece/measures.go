@@ -8,7 +8,6 @@ import (
 	"strings"
 	"sync"
 
-	"rockerwright/body/person"
 	"rockerwright/sim/quantity"
 )
 
@@ -62,16 +61,11 @@ func readMeasures(table string) []Measure {
 			*into = x
 		}
 		m.Blank, _ = strconv.Atoi(cells[9])
-		if m.field = fields[m.Key]; m.field == nil {
+		if m.field = fieldOf(m.Key); m.field == nil {
 			wrong("field")
 		}
 		m.asked = asked[m.Key]
 		all = append(all, m)
 	}
 	return all
-}
-
-// size is the field of a size of a person.
-func size(s person.Size) func(d *Design, n int) *float64 {
-	return func(d *Design, n int) *float64 { return &d.Sitters[n].Person.Sizes[s] }
 }
