@@ -1,91 +1,69 @@
 package piece
 
 import (
+	"cmp"
 	"reflect"
+	"slices"
 	"strings"
 
 	"rockerwright/body/person"
 )
 
-// fieldOf returns the field of a design that holds the measure of a key, nil where none does; n counts the entries of
-// a list from 0. It is the one of the key's own words, "rocker.nose_depth" being Rocker.NoseDepth and "part.N.at.x"
-// Parts[n].At.X, or a row of others.
-func fieldOf(key string) func(d *Design, n int) *float64 {
-	if field := others[key]; field != nil {
-		return field
-	}
-	var places []int // of each field in the one before; of an entry of a list nothing
+// otherwise are the keys whose field goes by other words, and these words.
+var otherwise = map[string]string{
+	"seat.behind_low_point": "seat.behind", "seat.thickness": "seat.thick", "piece.weight": "piece.mass", "part.N.weight": "part.N.mass",
+	"leg.N.kind": "leg.N.which", "leg.N.size": "leg.N.side", "sitter.N.weight": "sitter.N.mass", "sitter.N.sex": "sitter.N.person.sex",
+	"sitter.N.height": "sitter.N.person.sizes.height", "sitter.N.knee_crease": "sitter.N.person.sizes.knee_crease",
+	"sitter.N.thigh": "sitter.N.person.sizes.thigh", "sitter.N.hips": "sitter.N.person.sizes.hips",
+	"sitter.N.elbow": "sitter.N.person.sizes.elbow", "sitter.N.shoulder": "sitter.N.person.sizes.shoulder",
+	"sitter.N.sitting_height": "sitter.N.person.sizes.sitting_height", "sitter.N.lumbar": "sitter.N.person.sizes.lumbar",
+	"sitter.N.age": "sitter.N.person.age", "sitter.N.percentile": "sitter.N.person.percentile",
+	"sitter.N.ahead": "sitter.N.sitting.ahead", "sitter.N.above": "sitter.N.sitting.above",
+	"measured.ten_rocks_ridden": "measured.ridden_ten_rocks", "measured.let_go_ridden": "measured.ridden_let_go",
+	"target.seat_falls": "target.seat_falls.value", "target.back_leans": "target.back_leans.value",
+	"target.seat_falls_empty": "target.empty.value", "shop.stock_thickness": "shop.stock_thick",
+}
+
+// A field finds where a design holds an entry; n counts the entries of a list from 0.
+type field func(d *Design, n int) reflect.Value
+
+// fieldOf returns the field of a key, by its words or those it has otherwise: "rocker.nose_depth" is Rocker.NoseDepth,
+// "part.N.at.x" is Parts[n].At.X. It panics where there is none, for the keys are part of the program.
+func fieldOf(key string) field {
+	var places []int // of each field in the one around it; of an entry of a list nothing
 	in := reflect.TypeFor[Design]()
-	for part := range strings.SplitSeq(key, ".") {
-		if in.Kind() == reflect.Slice {
-			in, places = in.Elem(), append(places, 0)
-			continue
+	for word := range strings.SplitSeq(cmp.Or(otherwise[key], key), ".") {
+		place := 0
+		switch in.Kind() {
+		case reflect.Struct:
+			plain := strings.ReplaceAll(word, "_", "")
+			inner, found := in.FieldByNameFunc(func(name string) bool {
+				return strings.EqualFold(name, plain) || strings.EqualFold(name, plain+"s") // Parts
+			})
+			if !found {
+				panic("piece: a design has no field for " + key)
+			}
+			in, place = inner.Type, inner.Index[0]
+		case reflect.Array:
+			place = slices.IndexFunc(person.Sizes(), func(s person.Size) bool { return SizeKey(s) == word })
+			fallthrough
+		default:
+			in = in.Elem()
 		}
-		name := ""
-		for word := range strings.SplitSeq(part, "_") {
-			name += strings.ToUpper(word[:1]) + word[1:]
-		}
-		field, found := in.FieldByName(name)
-		if !found {
-			field, found = in.FieldByName(name + "s") // a section that stands several times
-		}
-		if !found {
-			return nil
-		}
-		in, places = field.Type, append(places, field.Index[0])
+		places = append(places, place)
 	}
-	if in.Kind() != reflect.Float64 {
-		return nil
-	}
-	return func(d *Design, n int) *float64 {
+	return func(d *Design, n int) reflect.Value {
 		v := reflect.ValueOf(d).Elem()
-		for _, i := range places {
-			if v.Kind() == reflect.Slice {
+		for _, place := range places {
+			switch v.Kind() {
+			case reflect.Struct:
+				v = v.Field(place)
+			case reflect.Array:
+				v = v.Index(place)
+			default:
 				v = v.Index(n)
-			} else {
-				v = v.Field(i)
 			}
 		}
-		return v.Addr().Interface().(*float64)
+		return v
 	}
-}
-
-// others are the fields that go by other words than their keys.
-var others = map[string]func(d *Design, n int) *float64{
-	"seat.behind_low_point":     func(d *Design, _ int) *float64 { return &d.Seat.Behind },
-	"seat.thickness":            func(d *Design, _ int) *float64 { return &d.Seat.Thick },
-	"piece.weight":              func(d *Design, _ int) *float64 { return &d.Piece.Mass },
-	"part.N.weight":             func(d *Design, n int) *float64 { return &d.Parts[n].Mass },
-	"leg.N.size":                func(d *Design, n int) *float64 { return &d.Legs[n].Side },
-	"sitter.N.weight":           func(d *Design, n int) *float64 { return &d.Sitters[n].Mass },
-	"sitter.N.height":           size(person.Stature),
-	"sitter.N.knee_crease":      size(person.KneeCrease),
-	"sitter.N.thigh":            size(person.ThighLength),
-	"sitter.N.hips":             size(person.Hips),
-	"sitter.N.elbow":            size(person.Elbow),
-	"sitter.N.shoulder":         size(person.Shoulder),
-	"sitter.N.sitting_height":   size(person.SittingHeight),
-	"sitter.N.lumbar":           size(person.Lumbar),
-	"sitter.N.age":              func(d *Design, n int) *float64 { return &d.Sitters[n].Person.Age },
-	"sitter.N.percentile":       func(d *Design, n int) *float64 { return &d.Sitters[n].Person.Percentile },
-	"sitter.N.ahead":            func(d *Design, n int) *float64 { return &d.Sitters[n].Sitting.Ahead },
-	"sitter.N.above":            func(d *Design, n int) *float64 { return &d.Sitters[n].Sitting.Above },
-	"measured.ten_rocks_ridden": func(d *Design, _ int) *float64 { return &d.Measured.RiddenTenRocks },
-	"measured.let_go_ridden":    func(d *Design, _ int) *float64 { return &d.Measured.RiddenLetGo },
-	"target.seat_falls":         func(d *Design, _ int) *float64 { return &d.Target.SeatFalls.Value },
-	"target.back_leans":         func(d *Design, _ int) *float64 { return &d.Target.BackLeans.Value },
-	"target.seat_falls_empty":   func(d *Design, _ int) *float64 { return &d.Target.Empty.Value },
-	"shop.stock_thickness":      func(d *Design, _ int) *float64 { return &d.Shop.StockThick },
-}
-
-// size is the field of a size of a person.
-func size(s person.Size) func(d *Design, n int) *float64 {
-	return func(d *Design, n int) *float64 { return &d.Sitters[n].Person.Sizes[s] }
-}
-
-// asked says what marks a measure as given, of those that may be zero.
-var asked = map[string]func(d *Design) *bool{
-	"target.seat_falls":       func(d *Design) *bool { return &d.Target.SeatFalls.Asked },
-	"target.back_leans":       func(d *Design) *bool { return &d.Target.BackLeans.Asked },
-	"target.seat_falls_empty": func(d *Design) *bool { return &d.Target.Empty.Asked },
 }

@@ -35,22 +35,24 @@ type Measure struct {
 	Fitted    bool    // set when the piece is put together; zero as drawn
 	Blank     int     // its number on the measuring sheets; zero where it is not on them
 
-	field func(d *Design, n int) *float64
-	asked func(d *Design) *bool // nil where zero means not given
+	field field
 }
 
-// Given marks the measure as given in a design, for those that may be zero.
+// Given marks the measure as given in a design, for those that may be zero: a [Wish].
 func (m Measure) Given(d *Design) {
-	if m.asked != nil {
-		*m.asked(d) = true
+	if wish, is := strings.CutSuffix(otherwise[m.Key], ".value"); is {
+		fieldOf(wish+".asked")(d, 0).SetBool(true)
 	}
 }
+
+// in returns where a design holds the measure; n counts the entries of a list from 0.
+func (m Measure) in(d *Design, n int) *float64 { return m.field(d, n).Addr().Interface().(*float64) }
 
 // Name returns the last part of the key: "tail".
 func (m Measure) Name() string { return lastOf(m.Key) }
 
 // In returns what a design has of the measure, SI; of one in a list, of its first entry.
-func (m Measure) In(d *Design) float64 { return *m.field(d, 0) }
+func (m Measure) In(d *Design) float64 { return *m.in(d, 0) }
 
 // LimitOf returns the measure of a limit, "rest_tilt". It panics where the table has none.
 func LimitOf(name string) Measure {
@@ -92,7 +94,7 @@ func (d *Design) Measure(key string) (Measure, *float64, error) {
 		return Measure{}, nil, unknown(key)
 	}
 	m := measures()[i]
-	return m, m.field(d, n), nil
+	return m, m.in(d, n), nil
 }
 
 // Choice returns the choice of that key, and a function that sets it to one of its

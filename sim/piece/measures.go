@@ -41,7 +41,8 @@ func readMeasures(table string) []Measure {
 			cells[i] = strings.TrimSpace(cells[i])
 		}
 		wrong := func(what string) { panic(fmt.Sprintf("piece: measures.txt: %s: no such %s", cells[0], what)) }
-		m := Measure{Key: cells[0], Label: cells[1], Example: cells[8], Fitted: cells[10] == "yes"}
+		m := Measure{Key: cells[0], Label: cells[1], Example: cells[8], Fitted: cells[10] == "yes",
+			field: fieldOf(cells[0])}
 		kind, known := kindsOf[cells[2]]
 		if !known {
 			wrong("kind")
@@ -61,10 +62,6 @@ func readMeasures(table string) []Measure {
 			*into = x
 		}
 		m.Blank, _ = strconv.Atoi(cells[9])
-		if m.field = fieldOf(m.Key); m.field == nil {
-			wrong("field")
-		}
-		m.asked = asked[m.Key]
 		all = append(all, m)
 	}
 	return all
