@@ -132,15 +132,11 @@ func crossAway(a, b Piece, after, before bool) bool {
 		return true
 	}
 	return slices.ContainsFunc(meet(a, b), func(m meeting) bool {
-		q := a.At(m.first)
-		return !(after && closeBy(q, a.To) || before && closeBy(q, a.From))
+		const joint = 1e-7 // m, so far off one the rounding of a slanting meeting may put it
+		near := func(end r2.Vec) bool { return r2.Norm(r2.Sub(a.At(m.first), end)) < joint }
+		return !(after && near(a.To) || before && near(a.From))
 	})
 }
-
-// jointReach is how far from a joint the rounding of a slanting meeting may put it, m.
-const jointReach = 1e-7
-
-func closeBy(p, q r2.Vec) bool { return r2.Norm(r2.Sub(p, q)) < jointReach }
 
 // corner returns by how much the heading turns from the end of a to the start of b, rad.
 func corner(a, b Piece) float64 {

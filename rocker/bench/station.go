@@ -105,15 +105,14 @@ func (r Rocker) stations(spacing float64, put func(r2.Vec) r2.Vec) ([]Station, e
 // over returns the point of an edge at x, of several the one that pick takes, and beyond
 // its ends the nearer of these.
 func over(list []Piece, x float64, pick func([]float64) float64) r2.Vec {
-	heights := heights(list, x)
-	if len(heights) == 0 {
-		first, last := list[0].From, list[len(list)-1].To
-		if math.Abs(first.X-x) < math.Abs(last.X-x) {
-			return first
-		}
-		return last
+	first, last, heights := list[0].From, list[len(list)-1].To, heights(list, x)
+	switch {
+	case len(heights) > 0:
+		return r2.Vec{X: x, Y: pick(heights)}
+	case math.Abs(first.X-x) < math.Abs(last.X-x):
+		return first
 	}
-	return r2.Vec{X: x, Y: pick(heights)}
+	return last
 }
 
 // heights returns those at which an upright line at x meets the pieces; of an upright

@@ -109,22 +109,13 @@ func (r Rocker) OnBench(edge rocker.Profile) bench.Rocker {
 
 // DepthAt returns the depth so far along the floor edge from a tip, m.
 func (r Rocker) DepthAt(edge rocker.Profile, isTail bool, from float64) float64 {
-	depth := r.DepthOr()
-	if r.Top != Taper {
-		return depth
-	}
 	nose, tail := edge.Reach()
-	tip, reach, way := r.NoseDepth, nose, nose-from // way: ahead of the low point
+	along := nose - from
 	if isTail {
-		way = from - tail
+		along = from - tail
 	}
-	if way < 0 {
-		tip, reach = r.TailDepth, tail
-	}
-	if reach == 0 {
-		return depth
-	}
-	return depth + (cmp.Or(tip, depth)-depth)*(way/reach)*(way/reach)
+	depth, _ := r.OnBench(edge).Thickness(along)
+	return depth
 }
 
 // wood returns the pair of rockers cut from wood of the given density (kg/m³), in the

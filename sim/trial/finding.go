@@ -112,31 +112,29 @@ func limited(r *check.Report) []Finding {
 
 // hazards returns what hazards do to the piece, those that take it over first: Got is the lift that is left, m.
 func hazards(r *check.Report) []Finding {
-	var over, left []Finding
+	var over, left found
 	for i := range r.Loads {
 		l := &r.Loads[i]
 		if l.Empty || l.Role != piece.Hazard {
 			continue
 		}
 		b := l.Balance
-		f := Finding{Level: Hazardous, Load: l, Who: l.Sitter, Kind: quantity.Length,
-			Got: math.NaN(), Want: math.NaN(), Spread: math.NaN()}
 		if !l.Upright() {
-			f.What = "goes over"
+			f := over.add(Hazardous, "goes over", "", quantity.Length, math.NaN(), math.NaN())
+			f.Load, f.Who = l, l.Sitter
 			if b.Outcome == sim.NoRest {
 				f.Side = check.Back
 				if arm, _ := l.Rig.Righting(0); arm > 0 {
 					f.Side = check.Forward
 				}
 			}
-			over = append(over, f)
 			continue
 		}
-		f.What, f.Side, f.Got = "lift left", check.Back, b.Back.Lift
+		f := left.add(Hazardous, "lift left", "", quantity.Length, min(b.Back.Lift, b.Forward.Lift), math.NaN())
+		f.Load, f.Who, f.Side = l, l.Sitter, check.Back
 		if !(b.Back.Lift <= b.Forward.Lift) {
-			f.Side, f.Got = check.Forward, min(b.Back.Lift, b.Forward.Lift)
+			f.Side = check.Forward
 		}
-		left = append(left, f)
 	}
 	return append(over, left...)
 }
