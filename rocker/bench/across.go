@@ -166,8 +166,7 @@ func bestAlong(lower, upper Path, size r2.Vec, kerf float64) float64 {
 	return best
 }
 
-// deepest returns how far the upper of two outlines must be raised, over where it is, to lie
-// clear above the lower one everywhere, m.
+// deepest returns how far the upper of two outlines must be raised to lie clear above the lower one everywhere, m.
 func deepest(lower, upper []Piece) float64 {
 	raise := 0.0
 	for _, x := range turns(upper, lower) {

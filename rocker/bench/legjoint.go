@@ -74,9 +74,8 @@ func (n NotchJoint) RabbetChoices(turn float64) ([2]RabbetChoice, error) {
 	return choices, nil
 }
 
-// A Block is the adder block between a leg and its rocker: a wedge that carries the angle, so
-// that the leg is sawn square and the joint stays at 90 degrees. Its underside lies along the
-// top edge, its upper face square to the leg.
+// A Block is the adder block between a leg and its rocker: a wedge that carries the angle, so that the leg is sawn
+// square. Its underside lies along the top edge, its upper face square to the leg.
 type Block struct {
 	// Heights of the four corners over the tangent of the top edge at the leg, square to it, m. Inner is
 	// towards the middle of the chair.

@@ -176,9 +176,8 @@ func rounded(tip, in r2.Vec, top []Piece, side float64) ([]Piece, error) {
 	return nil, &OutlineError{-1, "a round end does not touch both edges"}
 }
 
-// ease rounds off the corner to the left from a to b: the centre of the new arc lies where
-// both, set inwards by its radius (m), cross, and the arc touches each at the same part of
-// its length.
+// ease rounds off the corner to the left from a to b: the centre of the new arc lies where both, set inwards by its
+// radius (m), cross, and it touches each at the same part of its length.
 func ease(a, b Piece, radius float64) (before, arc, behind Piece, err error) {
 	setA, okA := a.setLeft(radius)
 	setB, okB := b.setLeft(radius)
@@ -193,8 +192,7 @@ func ease(a, b Piece, radius float64) (before, arc, behind Piece, err error) {
 	return before, Piece{before.To, Stroke{behind.From, turn}}, behind, nil
 }
 
-// setLeft returns the piece set to its left by a distance, m, and whether it is less than
-// the radius there.
+// setLeft returns the piece set to its left by a distance, m, and whether that is less than the radius there.
 func (s Piece) setLeft(distance float64) (Piece, bool) {
 	from := r2.Add(s.From, r2.Scale(distance, left(s.heading(0))))
 	to := r2.Add(s.To, r2.Scale(distance, left(s.heading(1))))

@@ -131,9 +131,8 @@ func (p Path) Bounds() r2.Box {
 	return box
 }
 
-// Flattened returns points along the path, the first being Start, so close that no chord
-// leaves the curve by more than within, m. A closed path ends at Start again. It panics where
-// within is not above zero.
+// Flattened returns points along the path from Start so close that no chord leaves the curve by more than within,
+// m. A closed path ends at Start again. It panics where within is not above zero.
 func (p Path) Flattened(within float64) []r2.Vec {
 	if !(within > 0) {
 		panic(fmt.Sprintf("bench: chords leave a curve by more than 0 m; %g is not", within))
@@ -175,8 +174,7 @@ func (p Path) Turned(angle float64, about r2.Vec) Path {
 	return p.Placed(func(q r2.Vec) r2.Vec { return r2.Rotate(q, angle, about) })
 }
 
-// Mirrored returns the path mirrored at the upright line through x (m). It runs the other
-// way round, so that its area changes its sign.
+// Mirrored returns the path mirrored at the upright line through x (m). It runs the other way round.
 func (p Path) Mirrored(x float64) Path {
 	return p.each(-1, func(q r2.Vec) r2.Vec { return r2.Vec{X: 2*x - q.X, Y: q.Y} })
 }

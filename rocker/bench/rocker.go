@@ -14,9 +14,8 @@ type Rocker struct {
 	Depth float64        // at the origin, square to the floor edge, from it to the top edge, m
 	Top   rocker.Top
 
-	// The depth at the tips, m, which tapers a concentric top; zero means Depth. Between
-	// origin and tip it changes by the square of the way along the floor edge, so that the
-	// top is fair over the origin.
+	// The depth at the tips, m, which tapers a concentric top; zero means Depth. Between it changes by the square
+	// of the way from the origin along the floor edge, so that the top is fair there.
 	NoseDepth, TailDepth float64
 
 	Nose, Tail End

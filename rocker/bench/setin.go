@@ -170,8 +170,7 @@ func (r Rocker) taperedTop(spans []floorSpan) ([]Piece, error) {
 	})
 }
 
-// A taperOver is the tapered top over one span, whose tail end lies tail (m) along the floor
-// edge from the origin.
+// A taperOver is the tapered top over a span whose tail end lies tail (m) along the floor edge from the origin.
 type taperOver struct {
 	Rocker
 	floorSpan
@@ -211,8 +210,7 @@ func fit(c taperOver, from, to float64, halved int) []Piece {
 //
 //	2(1 − s·t)·d² + 2v·(s + t)·d − v·v = 0,
 //
-// and the arcs join in the middle between p + d·s and q − d·t (derived here: these two points
-// are 2d apart, and the join lies d from each).
+// and the arcs join midway between p + d·s and q − d·t (derived here: these are 2d apart, the join d from each).
 func biarc(p r2.Vec, hp float64, q r2.Vec, hq float64) []Piece {
 	s, t, v := ahead(hp), ahead(hq), r2.Sub(q, p)
 	along := r2.Dot(v, r2.Add(s, t))

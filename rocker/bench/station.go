@@ -33,13 +33,12 @@ type Station struct {
 // Ended reports whether the edge of one of its points ends short of the station.
 func (s Station) Ended(p r2.Vec) bool { return math.Abs(p.X-s.At) > samePoint }
 
-// Stations returns the heights of the edges over the floor line as drawn, every spacing (m)
-// ahead of the low point and behind it, from the nose to the tail; then the ends of the
-// edges, each at its own place: the nose tip and the corners over it that stand elsewhere,
-// and those of the tail. Where an edge passes over a station more than once the floor
-// edge and the wood are taken lowest, the top edge highest. The error is an [*OutlineError],
-// or a [*SizeError] for a spacing that is not more than zero, or so small that there would be
-// thousands of stations.
+// Stations returns the heights of the edges over the floor line as drawn, every spacing (m) ahead of
+// the low point and behind it, from the nose to the tail; then the ends of the edges, each at its own
+// place: the nose tip and the corners over it that stand elsewhere, and those of the tail. Where an
+// edge passes over a station more than once the floor edge and the wood are taken lowest, the top edge
+// highest. The error is an [*OutlineError], or a [*SizeError] for a spacing that is not more than zero
+// or makes thousands of stations.
 func (r Rocker) Stations(spacing float64) ([]Station, error) {
 	return r.stations(spacing, func(q r2.Vec) r2.Vec {
 		h, _, _ := r.Edge.Support(0)
@@ -102,8 +101,7 @@ func (r Rocker) stations(spacing float64, put func(r2.Vec) r2.Vec) ([]Station, e
 	return rows, nil
 }
 
-// over returns the point of an edge at x, of several the one that pick takes, and beyond
-// its ends the nearer of these.
+// over returns the point of an edge at x, of several the one that pick takes, beyond its ends the nearer of these.
 func over(list []Piece, x float64, pick func([]float64) float64) r2.Vec {
 	first, last, heights := list[0].From, list[len(list)-1].To, heights(list, x)
 	switch {

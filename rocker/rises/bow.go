@@ -40,8 +40,7 @@ func (b *bow) arcAt(x float64) int {
 	return sort.Search(len(b.joint), func(i int) bool { return !(x < b.joint[i]) })
 }
 
-// arcs yields, from one x to another, the curvature of each arc in turn and how far it
-// goes along x.
+// arcs yields, from one x to another, the curvature of each arc in turn and how far it goes along x.
 func (b *bow) arcs(from, to float64) iter.Seq2[float64, float64] {
 	return func(yield func(curvature, dx float64) bool) {
 		for i := b.arcAt(from); ; {
@@ -116,8 +115,7 @@ func (f Fit) Spans(nose, tail float64) (spans []rocker.Span, toNose float64) {
 	return spans, nose
 }
 
-// length returns the length along the edge from the low point to a place x ahead of it,
-// below zero behind it.
+// length returns the length along the edge from the low point to a place x ahead of it, below zero behind.
 func (f Fit) length(x float64) float64 {
 	sum, p := 0.0, 0.0
 	for k, dx := range f.bow.arcs(f.low, f.low+x) {
