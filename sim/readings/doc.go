@@ -1,5 +1,4 @@
-// Package readings works out what shop readings of a finished piece say of its mass,
-// balance point and inertia, and how surely.
+// Package readings works out what shop readings say of a piece's mass, balance point and inertia, and how surely.
 //
 // Scales under two marks on the rockers give a line through the balance point: level, its
 // place fore and aft; with one mark raised, together with the first, its height. A dowel

@@ -16,8 +16,7 @@ type timed struct {
 	rider           body.Body
 }
 
-// rocks returns the ten rocks that say the inertia, empty or else with a rider; ok is
-// false where none were timed.
+// rocks returns the ten rocks that say the inertia, empty or else ridden; ok is false where none were timed.
 func (r Readings) rocks() (t timed, ok bool) {
 	if r.TenRocks != 0 {
 		return timed{"ten_rocks", "let_go", r.TenRocks, r.LetGo, body.Body{}}, true
@@ -48,13 +47,12 @@ func (r Readings) period(piece body.Body, t timed) (float64, error) {
 	return swing.Period, nil
 }
 
-// inertia returns the inertia (kg·m²) about its balance point with which the piece and
-// the rider take a tenth of the time for a rock, and the time of ten without any (s). The
-// square of the time is very nearly straight in the inertia, for the distance from G to the
-// contact hardly goes with the tilt: the inertia lies by that line, and is sought between a quarter
-// and four times of it, which a G a tenth of a millimetre over the floor keeps. Where the rocks are
-// quicker than without any, or much too slow, the line is kept, for [judge] to tell an error of
-// reading from a reading that cannot be.
+// inertia returns the inertia (kg·m²) about its balance point with which piece and rider take a tenth of the time
+// for a rock, and the time of ten without any (s). The square of the time is very nearly straight in the inertia,
+// for the distance from G to the contact hardly goes with the tilt: it is sought between a quarter and four times
+// of what that line says, which a G a tenth of a millimetre over the floor keeps. Where the rocks are quicker than
+// without any, or much too slow, the line is kept, for [judge] to tell an error of reading from a reading that
+// cannot be.
 func (r Readings) inertia(piece body.Body, t timed) (inertia, least float64, err error) {
 	squared := func(inertia float64) float64 {
 		if err != nil {

@@ -101,9 +101,8 @@ func (q *question) misses(s shape) []Miss {
 // of a radius, as much as an aim that is missed by √(1/1000) of a step.
 const strays = 1e-3
 
-// score scores a shape: how it misses the aims, and ever so little how far it goes from the
-// one that was drawn, in inches of its ends and tenths of radii, squared, so that nothing is
-// changed for nothing.
+// score scores a shape: how it misses the aims, and ever so little how far it goes from the one drawn, in inches of
+// its ends and tenths of radii, squared, so that nothing is changed for nothing.
 func (q *question) score(s shape) float64 {
 	square := func(x float64) float64 { return x * x }
 	strayed := square((s.nose-q.start.nose)/inch) + square((s.tail-q.start.tail)/inch) + square(s.low/inch)

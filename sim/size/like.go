@@ -97,8 +97,7 @@ type OldError struct{ Err error }
 func (e *OldError) Error() string { return "the piece that is liked: " + e.Err.Error() }
 func (e *OldError) Unwrap() error { return e.Err }
 
-// wantedRadius returns the radius at the rest that keeps what is said, with the height
-// and gyration of the new piece there.
+// wantedRadius returns the radius at the rest that keeps what is said, with the new height and gyration there.
 func (w Keep) wantedRadius(old, now Feel) float64 {
 	switch w {
 	case SameTime:
@@ -218,9 +217,8 @@ type ForSitter struct {
 	Like    Likeness
 }
 
-// ForSitters returns what radius keeps the feel that the owner likes for owners of other
-// statures, as stout as the mean, the piece staying as it is. It is empty where the first
-// sitter is no grown-up given by sizes.
+// ForSitters returns what radius keeps the feel that the owner likes for owners of other statures, as stout as the
+// mean, on the same piece. It is empty where the first sitter is no grown-up given by sizes.
 func ForSitters(d piece.Design, statures []float64) ([]ForSitter, error) {
 	if len(d.Sitters) == 0 || d.Sitters[0].Person.Sizes[person.Stature] == 0 || d.Sitters[0].Person.Age > 0 {
 		return nil, nil

@@ -89,9 +89,8 @@ func (t *tally) study(asked int) Study {
 	return s
 }
 
-// shares returns which share of the variance of a quantity goes with each measure: b²·var(x)/var(y)
-// with the coefficients b of the linear regression on all measures, and what is left over, 1
-// less the share of variance explained.
+// shares returns which share of the variance of a quantity goes with each measure: b²·var(x)/var(y) with the
+// coefficients b of the linear regression on all of them, and what is left over, 1 less what they explain.
 func (t *tally) shares(q Quantity) (shares []float64, leftOver float64) {
 	k, n := len(t.varied), float64(t.Chairs-t.Unusable)
 	shares = make([]float64, k)
