@@ -10,8 +10,7 @@ import (
 	"rockerwright/rocker"
 )
 
-// A Carry moves the seat frame against the rocker frame, rigidly: a turn about a
-// point, then a move.
+// A Carry moves the seat frame against the rocker frame, rigidly: a turn about a point, then a move.
 type Carry struct {
 	Turn  float64 // rad, + back
 	About r2.Vec  // m
@@ -39,9 +38,8 @@ func (d Design) Carry(edge rocker.Profile) Carry {
 	return d.cut(edge).then(d.slid(edge))
 }
 
-// slid returns the seat frame slid forward by Seat.Slide: on a concentric top it turns about
-// the arc's centre; on a straight one it moves along; on a tapered one it turns about the
-// centre of the circle that the top edge follows at the low point.
+// slid returns the seat frame slid forward by Seat.Slide: along a straight top, about the arc's centre on a
+// concentric one, and on a tapered one about that of the circle that the top edge follows at the low point.
 func (d Design) slid(edge rocker.Profile) Carry {
 	slide := d.Seat.Slide
 	if slide == 0 {
@@ -83,10 +81,9 @@ func (r Rocker) topBend(edge rocker.Profile, radius float64) float64 {
 	return (1/radius + bend/short) / short
 }
 
-// cut returns the seat frame let down by the cuts at the legs. The seat turns about the
-// front foot, which stands on the rocker's top edge where the legs are drawn; where none
-// are, the front ones are taken to stand under the front edge of the seat and the rear ones
-// under where back and seat meet.
+// cut returns the seat frame let down by the cuts at the legs: turned about the front foot, which stands on the
+// rocker's top edge where the legs are drawn; where none are, the front ones are taken to stand under the front
+// edge of the seat and the rear ones under where back and seat meet.
 func (d Design) cut(edge rocker.Profile) Carry {
 	front, rear := d.Seat.FrontCut, d.Seat.RearCut
 	if front == 0 && rear == 0 || !d.Seat.SlopeKnown() {

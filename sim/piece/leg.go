@@ -14,8 +14,7 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// A Leg is one of a pair of legs alike, left and right, as its maker draws it: by its centre
-// line, and where that meets the top edge of the rocker.
+// A Leg is one of a pair alike, left and right, by its centre line, and where that meets the rocker's top edge.
 type Leg struct {
 	Name  string
 	Which Which

@@ -81,9 +81,8 @@ type Choice struct {
 // Has reports whether a word is one that the choice can be.
 func (c Choice) Has(word string) bool { return slices.Contains(c.Words, word) }
 
-// Measure returns the measure of that key, "sitter.2.weight", counting from 1, and the
-// field of the design that holds it. Where there is only one sitter, part or arc its
-// number may be left out. The error is a [*KeyError].
+// Measure returns the measure of that key, "sitter.2.weight", counting from 1, and the field of the design that
+// holds it. The number of an only sitter, part or arc may be left out. The error is a [*KeyError].
 func (d *Design) Measure(key string) (Measure, *float64, error) {
 	general, n, err := d.general(key)
 	if err != nil {
@@ -97,8 +96,7 @@ func (d *Design) Measure(key string) (Measure, *float64, error) {
 	return m, m.in(d, n), nil
 }
 
-// Choice returns the choice of that key, and a function that sets it to one of its
-// words; any other word is an error.
+// Choice returns the choice of that key, and what sets it to one of its words; any other word is an error.
 func (d *Design) Choice(key string) (Choice, func(word string) error, error) {
 	general, n, err := d.general(key)
 	if err != nil {
@@ -125,8 +123,7 @@ func unknown(key string) error {
 
 func lastOf(key string) string { return key[strings.LastIndexByte(key, '.')+1:] }
 
-// general turns "sitter.2.weight" into "sitter.N.weight" and 1, and checks that the
-// design has so many.
+// general turns "sitter.2.weight" into "sitter.N.weight" and 1, and checks that there are so many.
 func (d *Design) general(key string) (general string, n int, err error) {
 	for _, list := range lists {
 		rest, found := strings.CutPrefix(key, list.Name+".")

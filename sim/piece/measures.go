@@ -27,8 +27,7 @@ var kindsOf = map[string]quantity.Kind{
 	"density": quantity.Density, "ratio": quantity.Ratio, "count": quantity.Count,
 }
 
-// readMeasures reads the table. It panics on one that is not as it should be, or names what no field
-// holds, for the table is part of the program.
+// readMeasures reads the table. It panics on one that is not as it should be, for it is part of the program.
 func readMeasures(table string) []Measure {
 	var all []Measure
 	for line := range strings.Lines(table) {

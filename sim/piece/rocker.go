@@ -10,8 +10,7 @@ import (
 	"rockerwright/rocker/bench"
 )
 
-// Usual sizes of a rocker where none are drawn, m; our judgement: 2 1/4 in deep and
-// 1 1/4 in wide.
+// Usual sizes of a rocker where none are drawn, m; our judgement: 2 1/4 in deep, 1 1/4 in wide.
 const (
 	usualDepth = 0.05715
 	usualWidth = 0.03175
@@ -118,8 +117,7 @@ func (r Rocker) DepthAt(edge rocker.Profile, isTail bool, from float64) float64 
 	return depth
 }
 
-// wood returns the pair of rockers cut from wood of the given density (kg/m³), in the
-// rocker frame.
+// wood returns the pair of rockers cut from wood of the given density (kg/m³), in the rocker frame.
 func (r Rocker) wood(edge rocker.Profile, density float64) (body.Body, error) {
 	on := r.OnBench(edge)
 	strip, err := edge.Strip(on.Depth, on.Top)

@@ -34,8 +34,7 @@ type Wish struct {
 // Asks reports whether anything is aimed for.
 func (t Target) Asks() bool { return t != (Target{}) }
 
-// A Shop says what can be held in it, 95 times in 100, ±. Zero is the usual tolerance of
-// each measure.
+// A Shop says what can be held in it, 95 times in 100, ±. Zero is the usual tolerance of a measure.
 type Shop struct {
 	Length, Radius float64
 	Angle          float64
@@ -79,8 +78,7 @@ const (
 	weightTolerance = 2 * quantity.Lb
 )
 
-// Tolerance returns what a measure of the design is held to, 95 times in 100, ± SI; zero
-// where it is not made in a shop.
+// Tolerance returns what a measure is held to, 95 times in 100, ± SI; zero where no shop makes it.
 func (d Design) Tolerance(m Measure) float64 {
 	for _, s := range []struct{ own, usual float64 }{
 		{d.Shop.Length, lengthTolerance}, {d.Shop.Radius, radiusTolerance},

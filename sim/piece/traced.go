@@ -23,8 +23,7 @@ type Traced struct {
 	One         bool       // left and right are one curve, as far as was read
 }
 
-// Profile returns the floor edge, as drawn or as measured, and of one that was read off an edge
-// what was found.
+// Profile returns the floor edge, as drawn or as measured, and of one that was read off what was found.
 func (d Design) Profile() (rocker.Profile, *Traced, error) {
 	key, read, ways := "measured", d.Measured.curve, d.Rocker.ways()
 	switch measured := d.Measured.curved(); {

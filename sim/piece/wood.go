@@ -26,8 +26,7 @@ func FindWood(name, key string) (body.Wood, error) {
 	return w, &KeyError{Key: key + ".wood", Reason: reason, Give: "wood"}
 }
 
-// meantWood says which woods have the words that are nearest to those of a name; "" where no word
-// is near to one of a wood.
+// meantWood says which woods have the words nearest to those of a name; "" where none is near.
 func meantWood(name string) string {
 	var known, meant []string
 	for _, w := range body.Woods() {
