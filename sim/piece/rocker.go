@@ -11,10 +11,7 @@ import (
 )
 
 // Usual sizes of a rocker where none are drawn, m; our judgement: 2 1/4 in deep, 1 1/4 in wide.
-const (
-	usualDepth = 0.05715
-	usualWidth = 0.03175
-)
+const usualDepth, usualWidth = 0.05715, 0.03175
 
 // A Top is how the top edge of a rocker runs.
 type Top int

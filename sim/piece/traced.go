@@ -173,10 +173,8 @@ func mean(left, right []float64) []float64 {
 	case len(right) == 0:
 		return left
 	}
-	both := slices.Clone(left)
-	for i := range both {
-		both[i] = (left[i] + right[i]) / 2
-	}
+	both := floats.AddTo(make([]float64, len(left)), left, right)
+	floats.Scale(0.5, both)
 	return both
 }
 

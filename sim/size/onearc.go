@@ -131,10 +131,7 @@ func (q *question) lengthened(s shape) shape {
 
 // How a brake is laid: so far behind the hindmost rest, and so much flatter. Our judgement: near enough to be felt
 // on a deep rock, far enough that nobody rests on the joint.
-const (
-	brakeBehind  = 3 * math.Pi / 180
-	brakeFlatter = 1.6
-)
+const brakeBehind, brakeFlatter = 3 * math.Pi / 180, 1.6
 
 // flatterTail returns the shape of one arc with a flatter one behind, as a brake: the joint lies a little behind
 // the rest of who leans furthest back, the ends stay. ok is false where the tail does not reach so far.

@@ -126,10 +126,7 @@ type histogram struct {
 }
 
 // How far a histogram reaches to either side, in deviations, and its cells for each.
-const (
-	reaches = 12
-	cellsIn = 100
-)
+const reaches, cellsIn = 12, 100
 
 // newHistogram returns one about a value, deviation being about that of what will be counted.
 func newHistogram(about, deviation float64) histogram {
