@@ -59,9 +59,8 @@ func (l Lamination) Stack() (Stack, error) {
 	return Stack{int(n), strip, n*(strip+l.Planing) + (n-1)*l.Kerf, l.Longest + 2*l.Waste}, nil
 }
 
-// Bend returns what a stack for this rocker must do: the length of the longer edge of the wood
-// and the smallest radius of either, m, infinite where all is straight. The error is an
-// [*OutlineError]; no stack bends over a corner.
+// Bend returns what a stack for this rocker must do: the length of the longer edge of the wood and the smallest
+// radius of either, m, infinite of a line. The error is an [*OutlineError]; no stack bends over a corner.
 func (r Rocker) Bend() (longest, tightest float64, err error) {
 	e, err := r.edges()
 	if err != nil {
@@ -106,10 +105,9 @@ type Form struct {
 	ConcaveForm float64 // a form outside the curve: it touches the lower edge of the wood
 }
 
-// FormFor returns the forms for an arc whose floor edge shall end up with the given radius,
-// of wood of the given thickness (along the depth) over a sole, all m. lost is the part of
-// its bend that the wood loses off the form, 0 to below 1: [Springback] of a glued stack; of
-// steam-bent wood what the maker has seen (6 to 10 % is common practice).
+// FormFor returns the forms for an arc whose floor edge shall end up with the given radius, of wood of a thickness
+// (along the depth) over a sole, all m. lost is the part of its bend that the wood loses off the form, 0 to below
+// 1: [Springback] of a glued stack; of steam-bent wood what the maker has seen (commonly 6 to 10 %).
 //
 //	middle on the form = (floor edge − sole − thickness/2)·(1 − lost)
 //

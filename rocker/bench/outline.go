@@ -14,10 +14,9 @@ import (
 // tip along the floor edge to the nose and back along the top edge. The floor edge and a
 // concentric top are true arcs; a tapered top is followed by arcs to within 0.05 mm.
 //
-// At a corner of the floor edge the lines set inwards meet at their crossing, at a notch they
-// go round it on an arc. The error is an [*OutlineError]: a depth that is more than the
-// radius of an arc, lines that do not meet over a corner, a straight top that comes to the
-// floor edge short of a tip, an eased corner without room, an outline that crosses itself.
+// At a corner of the floor edge the lines set inwards meet at their crossing, round a notch they go on an arc. The
+// error is an [*OutlineError]: a depth of more than the radius, lines that do not meet over a corner, a straight
+// top that comes to the floor edge short of a tip, an eased corner without room, an outline that crosses itself.
 func (r Rocker) Outline() (Path, error) {
 	edges, err := r.edges()
 	if err != nil {

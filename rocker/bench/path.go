@@ -78,9 +78,8 @@ func (p Path) Length() float64 {
 	return sum
 }
 
-// At returns the point a distance (m) along the path, and the heading there (rad,
-// counter-clockwise from x). Before the start and beyond the end it is that end; of two
-// strokes that meet there it is the first. A path without length has heading zero.
+// At returns the point a distance (m) along the path, before or beyond it that end, and the heading there (rad,
+// counter-clockwise from x), of two strokes that meet there of the first; without length zero.
 func (p Path) At(distance float64) (point r2.Vec, heading float64) {
 	list := p.Pieces()
 	if len(list) == 0 {

@@ -20,9 +20,8 @@ const (
 	TopCorner                // the top edge
 )
 
-// A Station is one row of heights over a straight line, m. A point is (along the line,
-// height over it, below zero under it). It lies at At, except that an edge which ends short
-// of the station is given by its own end, which has a row of its own.
+// A Station is one row of heights over a straight line, m. A point is (along the line, height over it). It lies at
+// At; an edge that ends short of the station is given by its own end, which has a row of its own.
 type Station struct {
 	At               float64
 	Ends             Ending
@@ -33,12 +32,11 @@ type Station struct {
 // Ended reports whether the edge of one of its points ends short of the station.
 func (s Station) Ended(p r2.Vec) bool { return math.Abs(p.X-s.At) > samePoint }
 
-// Stations returns the heights of the edges over the floor line as drawn, every spacing (m) ahead of
-// the low point and behind it, from the nose to the tail; then the ends of the edges, each at its own
-// place: the nose tip and the corners over it that stand elsewhere, and those of the tail. Where an
-// edge passes over a station more than once the floor edge and the wood are taken lowest, the top edge
-// highest. The error is an [*OutlineError], or a [*SizeError] for a spacing that is not more than zero
-// or makes thousands of stations.
+// Stations returns the heights of the edges over the floor line as drawn, every spacing (m) ahead of the low
+// point and behind it, from the nose to the tail; then the ends of the edges, each at its own place: the tips,
+// nose first, and the corners over them that stand elsewhere. Where an edge passes over a station more than
+// once the floor edge and the wood are taken lowest, the top edge highest. The error is an [*OutlineError], or
+// a [*SizeError] for a spacing that is not more than zero or makes thousands of stations.
 func (r Rocker) Stations(spacing float64) ([]Station, error) {
 	return r.stations(spacing, func(q r2.Vec) r2.Vec {
 		h, _, _ := r.Edge.Support(0)

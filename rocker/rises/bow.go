@@ -9,9 +9,8 @@ import (
 	"rockerwright/rocker"
 )
 
-// A bow is a curve of arcs with continuous tangents over the straightedge, by its height
-// and slope at x = 0, the curvature of each arc and where they join. Along x forward the
-// sine of its slope p changes by the curvature κ,
+// A bow is a curve of arcs with continuous tangents over the straightedge, by height and slope at x = 0, the
+// curvature of each arc and where they join. Along x the sine of its slope p changes by the curvature κ,
 //
 //	dp/dx = κ,   y = ∫ p/√(1 − p²) dx
 //
@@ -82,10 +81,9 @@ func onward(y, p, curvature, dx float64) (float64, float64) {
 // tenth of a millimetre of rise in a metre.
 const straightBow = 1e-3
 
-// Spans returns the spans of a [rocker.Chain] from the nose tip to the tail tip, nose and tail
-// being lengths along the edge from the low point, m; zero means as far as the stations
-// reach. The end arcs are drawn out, or cut off, to that length. nose is returned for the
-// chain. A fit that has no arcs, as the zero Fit, has no spans.
+// Spans returns the spans of a [rocker.Chain] from tip to tip, and the nose for it. Nose and tail are lengths along
+// the edge from the low point, m, to which the end arcs are drawn out or cut off; zero means as far as the stations
+// reach. A fit without arcs, as the zero Fit, has no spans.
 func (f Fit) Spans(nose, tail float64) (spans []rocker.Span, toNose float64) {
 	if len(f.Arcs) == 0 {
 		return nil, 0

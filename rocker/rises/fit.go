@@ -36,10 +36,9 @@ const mostArcs = 3
 // Fit returns the curve of the rises: one, two or three arcs, the fewest that explain them; where none does, those
 // without the one station whose leaving out mends it, the Suspect. The error is a [*Error].
 //
-// The straightedge may stand a little off and aslant, so its height and slope are fitted
-// with the arcs, by least squares; the low point is where the fitted edge runs parallel
-// to it. Radii are uncertain by the normal equations, with the reading error or, where
-// that does not explain the residuals, their spread.
+// The straightedge may stand a little off and aslant, so its height and slope are fitted with the arcs, by least
+// squares; the low point is where the edge runs parallel to it. Radii are uncertain by the normal equations, with
+// the reading error or, where that does not explain the residuals, their spread.
 func (r Row) Fit() (Fit, error) {
 	if err := r.check(); err != nil {
 		return Fit{}, err

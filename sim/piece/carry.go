@@ -64,10 +64,9 @@ func (d Design) slid(edge rocker.Profile) Carry {
 	return Carry{Turn: slide / top, About: centre}
 }
 
-// topBend returns the curvature (1/m) of a tapered top edge over the low point, + hollow, the
-// mean of its two sides. A depth D + a·s² over an edge of radius R turns the top by
-// 2a/(1 − D/R) for each length of edge more than the edge turns, and the top is 1 − D/R as
-// long, so the curvature is (1/R + 2a/(1 − D/R))/(1 − D/R).
+// topBend returns the curvature (1/m) of a tapered top edge over the low point, + hollow, the mean of its sides. A
+// depth D + a·s² over a radius R turns the top by 2a/(1 − D/R) for each length of edge more than the edge turns,
+// and it is 1 − D/R as long, so the curvature is (1/R + 2a/(1 − D/R))/(1 − D/R).
 func (r Rocker) topBend(edge rocker.Profile, radius float64) float64 {
 	depth := r.DepthOr()
 	nose, tail := edge.Reach()

@@ -61,9 +61,8 @@ func (l Leg) SideOr() float64 { return cmp.Or(l.Side, legThick) }
 // EaseOr returns the radius of an eased corner, the usual one where none is drawn, m.
 func (r Rocker) EaseOr() float64 { return cmp.Or(r.Ease, usualEase) }
 
-// LegsOr returns the legs as drawn, and behind them of a pair that is not drawn a plumb one where it is
-// taken to stand: under where back and seat meet, and under the front edge, splayed as the
-// rockers say. Without a seat there are none to take.
+// LegsOr returns the legs as drawn, and of a pair that is not a plumb one where it is taken to stand: under where
+// back and seat meet, or the front edge, splayed as the rockers say. Without a seat none are taken.
 func (d Design) LegsOr() []Leg {
 	legs := slices.Clone(d.Legs)
 	if !d.Seat.SlopeKnown() || d.Traits().Bed {

@@ -54,9 +54,8 @@ type Shop struct {
 	Springback float64 // part of its bend that steam-bent wood loses
 }
 
-// Usual returns the shop with what is not said about a layout filled in, in round sizes of the
-// units; common practice, for the springback of steam-bent wood the middle of what makers
-// report, 6 to 10 %, and for the web our judgement.
+// Usual returns the shop with what is not said about a layout filled in, in round sizes of the units; common
+// practice, springback in the middle of the 6 to 10 % that makers report; the web our judgement.
 func (s Shop) Usual(units quantity.System) Shop {
 	usual := Shop{Spacing: 2 * quantity.In, Cutter: quantity.In / 2, Web: quantity.In / 8, Kerf: quantity.In / 8,
 		Planing: quantity.In / 16, EndWaste: 2 * quantity.In}

@@ -129,9 +129,8 @@ func (f *shopFloor) tolerance(k int) float64 {
 	return held
 }
 
-// holdTo fills in how exactly each measure that is made must be held, and returns the share of
-// chairs in which a limit fails with every measure at the shop's usual. Where a tolerance is
-// found its response is worked out again at errors as large as that.
+// holdTo fills in how exactly each measure that is made must be held, and returns the share of chairs in which a
+// limit fails with all at the shop's usual. A tolerance is found again by its response at such errors.
 func (t *Table) holdTo(d piece.Design, sitters check.Sitters) float64 {
 	f := newShopFloor(d, sitters, t.Report)
 	if len(f.varied) == 0 {

@@ -48,11 +48,10 @@ type Likeness struct {
 	Rules            []Rule // of the trade, for the new piece
 }
 
-// Like returns the new piece with the rocker that keeps each thing of the old one. The place
-// of the low point under the seat, the seat's heights and the ratios of arcs stay the new
-// piece's; all radii scale by the one at the rest with the owner at ease. Edge lengths stay the
-// new piece's too, but under SameProportion they are the old ones, scaled as the radius is. The error is of package piece, or an
-// [*UnsuitedError] where a piece has no radius to scale or no feel to keep.
+// Like returns the new piece with the rocker that keeps each thing of the old one. Its low point under the seat,
+// seat heights and ratios of arcs stay; all radii scale by the one at the rest with the owner at ease. Edge lengths
+// stay too, but under SameProportion are the old ones, scaled as the radius is. The error is of package piece, or
+// an [*UnsuitedError] where a piece has no radius to scale or no feel to keep.
 func Like(old, wanted piece.Design) (Likeness, error) {
 	var l Likeness
 	wanted, err := wanted.Fitted()

@@ -156,9 +156,8 @@ func (q *question) flatterTail(one shape) (s shape, ok bool) {
 	return s, true
 }
 
-// zero returns where a function passes from above zero to below between low and high, both
-// more than zero, nearest to start: it looks outwards from there by steps of 4 %. Not a number
-// counts as above zero. found is false where it never passes.
+// zero returns where a function passes from above zero to below between low and high, both more than zero, nearest
+// to start, looking outwards by steps of 4 %. NaN counts as above zero. found is false where it never passes.
 func zero(f func(x float64) float64, start, low, high float64) (x float64, found bool) {
 	const step = 1.04
 	above := func(x float64) bool { return !(f(x) <= 0) }

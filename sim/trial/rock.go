@@ -175,9 +175,8 @@ const (
 	mostFallen = 3 * math.Pi / 4
 )
 
-// Whole returns the tilt (rad) of the motion in time, and how long it lasts, s. Where it
-// goes over, the fall is part of it, on the tip, until the piece or the person touches the
-// floor or lies on its side; where the piece lies then is not worked out.
+// Whole returns the tilt (rad) of the motion in time, and how long it lasts, s. A fall is part of it, on the tip,
+// until piece or person touches the floor or lies on its side; where the piece lies then is not worked out.
 func (r Rocking) Whole() (tilt func(time float64) float64, span float64) {
 	span = r.Trace.Duration
 	tilt = func(time float64) float64 { return r.Trace.At(time).Tilt }
