@@ -90,8 +90,7 @@ func (r Rocker) edges() (sides, error) {
 	return e, err
 }
 
-// straightTop returns the level line at Depth over the origin between the two lines square to
-// the floor edge at its tips.
+// straightTop returns the level line at Depth between the lines square to the floor edge at its tips.
 func (r Rocker) straightTop(spans []floorSpan) ([]Piece, error) {
 	end := func(tip r2.Vec, tilt float64) (at r2.Vec, over bool) {
 		over = r.Depth-tip.Y > r.Sole*math.Cos(tilt) && math.Cos(tilt) > 0
@@ -118,8 +117,7 @@ func backwards(list []Piece) []Piece {
 	return back
 }
 
-// between returns the end from the last piece of one edge to the first of the other, and what an eased
-// one leaves of both.
+// between returns the end from the last piece of one edge to the first of another, and what easing leaves of both.
 func (e End) between(before, behind []Piece) (edge, end, other []Piece, err error) {
 	last, next := before[len(before)-1], behind[0]
 	line := Piece{last.To, Stroke{To: next.From}}

@@ -108,8 +108,7 @@ func (p Path) Area() float64 {
 	return sum
 }
 
-// Bounds returns the upright rectangle round the path, m. It is exact: an arc reaches as
-// far as where its heading is level or plumb.
+// Bounds returns the upright rectangle round the path, m, exactly: arcs reach to where they are level or plumb.
 func (p Path) Bounds() r2.Box {
 	box := r2.Box{Min: p.Start, Max: p.Start}
 	reach := func(q r2.Vec) {

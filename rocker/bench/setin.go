@@ -107,8 +107,7 @@ func turned(before, behind []Piece, corner floorSpan) (done, run []Piece, err er
 	return done, run, nil
 }
 
-// nearest returns the crossing of two chains that cuts off the least of both, the one ending
-// and the other beginning at a corner.
+// nearest returns the crossing of a chain that ends at a corner with one that begins there which cuts off least.
 func nearest(before, behind []Piece) (first, second int, at meeting, found bool) {
 	least, lostBefore := math.Inf(1), 0.0
 	for i := len(before) - 1; i >= 0; i-- {

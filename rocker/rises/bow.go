@@ -34,15 +34,11 @@ func (b *bow) with(first []float64) bow {
 	return bow{all[0], all[1], all[2:joints], all[joints:]}
 }
 
-// arcAt returns the index of the arc over x.
-func (b *bow) arcAt(x float64) int {
-	return sort.Search(len(b.joint), func(i int) bool { return !(x < b.joint[i]) })
-}
-
 // arcs yields, from one x to another, the curvature of each arc in turn and how far it goes along x.
 func (b *bow) arcs(from, to float64) iter.Seq2[float64, float64] {
 	return func(yield func(curvature, dx float64) bool) {
-		for i := b.arcAt(from); ; {
+		i := sort.Search(len(b.joint), func(i int) bool { return !(from < b.joint[i]) })
+		for {
 			end, next := to, i
 			switch {
 			case to > from && i > 0 && to > b.joint[i-1]:
@@ -62,19 +58,15 @@ func (b *bow) arcs(from, to float64) iter.Seq2[float64, float64] {
 func (b *bow) at(x float64) (y, p float64) {
 	y, p = b.height, b.slope
 	for curvature, dx := range b.arcs(0, x) {
-		y, p = onward(y, p, curvature, dx)
+		q := min(0.999, max(-0.999, p+curvature*dx)) // steeper than 87 degrees is no rocker
+		if math.Abs(q-p) < 1e-9 {
+			y += dx * p / math.Sqrt(1-p*p)
+		} else { // (√(1−p²) − √(1−q²))/κ without the difference of two near numbers
+			y += dx * (p + q) / (math.Sqrt(1-p*p) + math.Sqrt(1-q*q))
+		}
+		p = q
 	}
 	return y, p
-}
-
-// onward returns height and slope at dx further on one arc.
-func onward(y, p, curvature, dx float64) (float64, float64) {
-	q := min(0.999, max(-0.999, p+curvature*dx)) // steeper than 87 degrees is no rocker
-	if math.Abs(q-p) < 1e-9 {
-		return y + dx*p/math.Sqrt(1-p*p), q
-	}
-	// (√(1−p²) − √(1−q²))/κ without the difference of two near numbers
-	return y + dx*(p+q)/(math.Sqrt(1-p*p)+math.Sqrt(1-q*q)), q
 }
 
 // straightBow is the curvature below which an arc of a fit is straight, 1/m: less than a

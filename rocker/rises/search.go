@@ -80,8 +80,7 @@ func (r Row) squares(b *bow, stations []int) float64 {
 	return floats.Dot(left, left)
 }
 
-// jacobian returns how the fitted rises go with each parameter, by central differences;
-// the joints are the last, or left out.
+// jacobian returns how the fitted rises go with each parameter, by central differences; joints last, or left out.
 func (r Row) jacobian(b *bow, stations []int, joints bool) *mat.Dense {
 	parameters := b.parameters()
 	if !joints {

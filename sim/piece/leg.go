@@ -118,8 +118,7 @@ func (d Design) checkLegs() error {
 	return nil
 }
 
-// Track returns the distance between the middles of the floor edges, as given or as splayed
-// legs make it, m, and whether it is known.
+// Track returns how far apart the middles of the floor edges are, as given or by the splay, m, and whether known.
 func (d Design) Track() (float64, bool) {
 	track := d.Rocker.Track
 	if track == 0 && d.Seat.Width > 0 {

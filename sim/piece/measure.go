@@ -62,8 +62,7 @@ func LimitOf(name string) Measure {
 // read are the measures of the rocker that were read off an edge, not drawn.
 var read = []string{"rocker.rises.N", "rocker.spacing", "rocker.origin", "rocker.points.N.x", "rocker.points.N.y"}
 
-// Made reports whether the measure is of the piece, which a shop makes, and not of people,
-// readings, floor, limits or wishes.
+// Made reports whether the measure is of the piece, not of people, readings, floor, limits or wishes.
 func (m Measure) Made() bool {
 	section, _, _ := strings.Cut(m.Key, ".")
 	return slices.ContainsFunc(sections[:], func(s Section) bool { return s.Made && s.Name == section }) && !slices.Contains(read, m.Key)

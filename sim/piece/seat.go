@@ -73,8 +73,7 @@ func (d Design) TopOfBack() (top r2.Vec, known bool) {
 	return r2.Add(d.Seat.Meet(), r2.Scale(d.Back.Height, r2.Vec{X: -sin, Y: cos})), true
 }
 
-// LegLength returns the length of a front leg as drawn, plumb: from the rocker's top edge to
-// the top of the seat's front edge, m.
+// LegLength returns a front leg's length as drawn, plumb, from the rocker's top edge to the seat's front edge, m.
 func (d Design) LegLength(edge rocker.Profile) float64 {
 	front := d.Seat.FrontEdge()
 	foot, _ := comesDown(d.Rocker.OnBench(edge).TopEdge(), front, 0)

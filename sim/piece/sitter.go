@@ -114,8 +114,7 @@ var usualNames = [Usuals]string{
 // String returns what the person is called.
 func (u Usual) String() string { return usualNames[u] }
 
-// Checks reports whether a usual person is to be checked: of the company of such a piece, not left out, and no
-// sitter has that name.
+// Checks reports whether a usual person is checked: of the kind's company, not left out, no sitter of the name.
 func (d Design) Checks(u Usual) bool {
 	return slices.Contains(d.Traits().Usual, u) && !d.People.Without[u] &&
 		!slices.ContainsFunc(d.Sitters, func(s Sitter) bool { return s.Name == u.String() })

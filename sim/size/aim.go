@@ -98,8 +98,7 @@ func misses(target piece.Target, r check.Balanced) []Miss {
 	return list
 }
 
-// offJoints returns how near the owner at ease rests to a joint of two arcs, rad; NaN without a rest.
-// Half of each rock is on either arc there, and its time hangs on how far it goes.
+// offJoints returns how near the owner at ease rests to a joint, where times hang on how far it rocks, rad; or NaN.
 func offJoints(r check.Balanced) float64 {
 	b := r.Seated().Balance
 	if b.Outcome != sim.Rocks {

@@ -56,8 +56,7 @@ func ask(d piece.Design) (question, error) {
 	return q, nil
 }
 
-// possible returns what the drawn seat, legs and braces lack, or the first wish of the target that the design has no
-// answer to; nil where there is nothing.
+// possible returns what the drawn seat, legs and braces lack, or the first wish that cannot be answered; else nil.
 func possible(d piece.Design) error {
 	t, unsound := d.Target, d.Validate()
 	switch {

@@ -32,8 +32,7 @@ func (q *question) oneArc() (s shape, met bool) {
 	})
 }
 
-// timed returns the shape with the radius on which a rock takes the time, the rest with
-// somebody in it being kept where it is wished.
+// timed returns the shape on whose radius a rock takes the time, the rest with somebody in it staying put.
 func (q *question) timed(s shape) shape {
 	if q.target.OneRock <= 0 {
 		return s

@@ -103,8 +103,7 @@ func each(n int, do func(i int)) {
 	wait.Wait()
 }
 
-// starts returns the shapes from which so many arcs are searched: as one arc, with either end
-// flatter or tighter, and the best of many by chance.
+// starts returns where a search of so many arcs starts: as one arc, with ends flatter or tighter, and by chance.
 func (q *question) starts(around shape, arcs int, seed uint64) []shape {
 	rng := rand.New(rand.NewPCG(seed, uint64(arcs)))
 	chance := make([]shape, scouts*arcs)

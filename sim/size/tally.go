@@ -118,8 +118,7 @@ func (t *tally) shares(q Quantity) (shares []float64, leftOver float64) {
 	return shares, max(0, 1-mat.Dot(&b, right)/variance)
 }
 
-// A histogram counts values in cells that are fixed beforehand, so that percentiles of any
-// number of values cost the same memory. Cells are a hundredth of a deviation wide.
+// A histogram counts values in fixed cells of 1/100 deviation, so that percentiles cost the same memory.
 type histogram struct {
 	start, width float64
 	counts       []float64 // the first and the last are of all beyond
