@@ -57,10 +57,9 @@ func alike(a, b Piece) []float64 {
 	return places
 }
 
-// Nest returns by how much (m, along Width) a second part must be shifted against the first
-// for the two to lie spooned in one board, both the same way round, with a saw cut of the given
-// width (m, measured along the shift) between them: the largest height of the outline over
-// itself across the grain, and the cut. Both take up Width + shift of the board.
+// Nest returns by how much (m, along Width) a second part is shifted against the first for both to lie spooned in
+// one board, the same way round, with a saw cut (m, measured along the shift) between them: the largest height of
+// the outline over itself across the grain, and the cut. Both take up Width + shift of the board.
 func (b Blank) Nest(outline Path, kerf float64) (shift, width float64, err error) {
 	if err := notBelow("a saw cut", kerf); err != nil {
 		return 0, 0, err
@@ -120,11 +119,10 @@ type Pair struct {
 	Length, Width float64 // of the board that holds both, m
 }
 
-// Nested turns a closed outline, of which the grain has the given heading (rad), so that the
-// grain lies level, and lays its mirror image above it, spooned as closely as a saw cut (m)
-// between them, measured across the grain, allows. Of the places along the grain it takes the one that
-// needs the least board, of those tried: two hundred. The board's lower left corner is the
-// origin. Both outlines run the way the given one does. The error is a [*SizeError].
+// Nested turns a closed outline, whose grain has the given heading (rad), so that the grain lies level, and lays
+// its mirror image above it, as close as a saw cut (m, across the grain) allows. Of two hundred places along the
+// grain it takes the one that needs the least board. The board's lower left corner is the origin. Both outlines run
+// the way the given one does. The error is a [*SizeError].
 func Nested(outline Path, grain, kerf float64) (Pair, error) {
 	if err := notBelow("a saw cut", kerf); err != nil {
 		return Pair{}, err
@@ -166,8 +164,7 @@ func bestAlong(lower, upper Path, size r2.Vec, kerf float64) float64 {
 	return best
 }
 
-// deepest returns how far the upper of two outlines must be raised, over where it is, to lie
-// clear above the lower one everywhere, m.
+// deepest returns how far the upper of two outlines must be raised to lie clear above the lower one everywhere, m.
 func deepest(lower, upper []Piece) float64 {
 	raise := 0.0
 	for _, x := range turns(upper, lower) {

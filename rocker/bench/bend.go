@@ -8,14 +8,12 @@ import (
 // inch is the trade's own step of thickness in the tables of this package, m.
 const inch = 0.0254
 
-// StripThickness returns the thickest strip (m) that may be bent to a radius (m) where the
-// wood stands the given strain at its faces: of a strip of thickness t the faces are t/2 from
-// the middle and so longer and shorter by t/2R.
+// StripThickness returns the thickest strip (m) that bends to a radius (m) where the wood stands the given strain:
+// its faces, t/2 from the middle, are longer and shorter by t/2R.
 func StripThickness(radius, strain float64) float64 { return 2 * radius * strain }
 
-// CommonStrip returns the strip thickness that makers use for a radius (m), and whether there
-// is one: common practice, 3/32 in for 2 to 4 in, 1/8 to 8 in, 3/16 to 12 in, 1/4 above; where
-// two ranges meet, the thinner.
+// CommonStrip returns the strip that makers use for a radius, m, and whether there is one: common practice, 3/32 in
+// for 2 to 4 in, 1/8 to 8 in, 3/16 to 12 in, 1/4 above; where two ranges meet, the thinner.
 func CommonStrip(radius float64) (thickness float64, ok bool) {
 	if !(radius >= 2*inch) {
 		return 0, false
@@ -61,9 +59,8 @@ func (l Lamination) Stack() (Stack, error) {
 	return Stack{int(n), strip, n*(strip+l.Planing) + (n-1)*l.Kerf, l.Longest + 2*l.Waste}, nil
 }
 
-// Bend returns what a stack for this rocker must do: the length of the longer edge of the wood
-// and the smallest radius of either, m, infinite where all is straight. The error is an
-// [*OutlineError]; no stack bends over a corner.
+// Bend returns what a stack for this rocker must do: the length of the longer edge of the wood and the smallest
+// radius of either, m, infinite of a line. The error is an [*OutlineError]; no stack bends over a corner.
 func (r Rocker) Bend() (longest, tightest float64, err error) {
 	e, err := r.edges()
 	if err != nil {
@@ -101,18 +98,16 @@ func Springback(strips int) float64 {
 	return 1 / float64(strips*strips)
 }
 
-// A Form holds the radii that go with one bend, m, each by its name, for they are easily
-// taken for one another.
+// A Form holds the radii that go with one bend, m, by name, for they are easily taken for one another.
 type Form struct {
 	FloorEdge   float64 // the finished floor edge, under the sole
 	ConvexForm  float64 // a form inside the curve: it touches the top edge
 	ConcaveForm float64 // a form outside the curve: it touches the lower edge of the wood
 }
 
-// FormFor returns the forms for an arc whose floor edge shall end up with the given radius,
-// of wood of the given thickness (along the depth) over a sole, all m. lost is the part of
-// its bend that the wood loses off the form, 0 to below 1: [Springback] of a glued stack; of
-// steam-bent wood what the maker has seen (6 to 10 % is common practice).
+// FormFor returns the forms for an arc whose floor edge shall end up with the given radius, of wood of a thickness
+// (along the depth) over a sole, all m. lost is the part of its bend that the wood loses off the form, 0 to below
+// 1: [Springback] of a glued stack; of steam-bent wood what the maker has seen (commonly 6 to 10 %).
 //
 //	middle on the form = (floor edge − sole − thickness/2)·(1 − lost)
 //

@@ -21,10 +21,9 @@ type Blank struct {
 // SmallestBlank returns the rectangle of least area round a closed outline, of like ones the
 // one nearest to level. An outline without length has the zero Blank.
 //
-// Of a polygon such a rectangle has a side along the convex hull (between two of its edges
-// every width is a sine of the angle, and the area, of their product, has no least value
-// inside), so the edges of the flattened outline's hull are tried; the sizes are then taken
-// from the true arcs. It is exact to well under 0.1 mm.
+// Of a polygon such a rectangle has a side along the convex hull (between two of its edges both widths go as
+// a sine of the angle, and their product has no least value inside), so the edges of the flattened outline's
+// hull are tried; the sizes are taken from the true arcs. It is exact to well under 0.1 mm.
 func SmallestBlank(outline Path) Blank {
 	corners := hull(outline.Flattened(blankWithin))
 	best, least := math.NaN(), math.Inf(1)
@@ -67,8 +66,7 @@ func extent(points []r2.Vec, along r2.Vec) float64 {
 	return high - low
 }
 
-// hull returns the corners of the convex hull, counter-clockwise, by Andrew's two chains over
-// the points sorted by x.
+// hull returns the corners of the convex hull, counter-clockwise, by Andrew's two chains over points sorted by x.
 func hull(points []r2.Vec) []r2.Vec {
 	sorted := slices.Clone(points)
 	slices.SortFunc(sorted, func(p, q r2.Vec) int { return cmp.Or(cmp.Compare(p.X, q.X), cmp.Compare(p.Y, q.Y)) })

@@ -29,10 +29,9 @@ func SagittaRadius(chord, rise float64) (float64, error) {
 	return (chord*chord/4 + rise*rise) / (2 * rise), nil
 }
 
-// Stave returns the stave. The panel turns by 2·asin(chord/2R), each of n staves by its n-th
-// part α. The corners of the hollow side lie on the finished curve, so that a stave is
-// 2R·sin(α/2) wide there; the flats are R·cos(α/2) from the centre, and the round side, a
-// stock further out, is 2(R·cos(α/2) + stock)·tan(α/2) wide. Shaped round to touch the flats
+// Stave returns the stave. The panel turns by 2·asin(chord/2R), each of n staves by its n-th part α. The corners of
+// the hollow side lie on the finished curve, so it is 2R·sin(α/2) wide; the flats are R·cos(α/2) from the centre,
+// and the round side, a stock further out, is 2(R·cos(α/2) + stock)·tan(α/2) wide. Shaped round to touch the flats
 // there, the panel is left
 //
 //	stock − R·(1 − cos(α/2))

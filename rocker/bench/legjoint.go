@@ -8,10 +8,9 @@ import (
 // A NotchJoint is a square leg let into a notch in the edge of the seat, with a rabbet in each
 // of two faces of the leg. This is our own definition of it:
 //
-// The notch goes through the seat from top to bottom and runs Depth into it from the edge. A
-// rabbet is cut across two opposite faces of the leg, Rabbet deep and as high as the seat is
-// thick, so that a neck of Leg − 2·Rabbet fills the width of the notch, and the wood above and
-// below the rabbets stands on the seat and under it.
+// The notch goes through the seat from top to bottom and runs Depth into it. A rabbet is cut across two opposite
+// faces of the leg, Rabbet deep and as high as the seat is thick, so that a neck of Leg − 2·Rabbet fills the width
+// of the notch, and the wood above and below stands on the seat and under it.
 type NotchJoint struct {
 	Leg, Seat, Depth, Rabbet float64 // the leg's side, the seat's thickness, how far the leg is let in, a rabbet's depth: m
 }
@@ -36,11 +35,10 @@ func (n NotchJoint) GlueArea() (float64, error) {
 	return n.Seat*(n.Leg-2*n.Rabbet) + 2*n.Seat*n.Depth + 4*n.Rabbet*n.Depth, nil
 }
 
-// TransitionRadius returns the largest radius of the cove by which a leg may flow into the
-// seat without cutting below the bottom of its rabbet: a cove that is tangent to the neck and
-// turns by an angle (rad, above 0 to π/2) moves R·(1 − cos) sideways, which is all the rabbet
-// has. A full quarter, also tangent to the seat, has the radius of the rabbet. Our own
-// definition, as that of [NotchJoint]. The error is a [*SizeError].
+// TransitionRadius returns the largest radius of the cove by which a leg may flow into the seat without cutting
+// below its rabbet: tangent to the neck and turning by an angle (rad, above 0 to π/2) it moves R·(1 − cos)
+// sideways, which is all the rabbet has. A full quarter, also tangent to the seat, has the radius of the rabbet.
+// Our own definition, as that of [NotchJoint]. The error is a [*SizeError].
 func TransitionRadius(rabbet, turn float64) (float64, error) {
 	if err := above("a rabbet", rabbet); err != nil {
 		return 0, err
@@ -74,9 +72,8 @@ func (n NotchJoint) RabbetChoices(turn float64) ([2]RabbetChoice, error) {
 	return choices, nil
 }
 
-// A Block is the adder block between a leg and its rocker: a wedge that carries the angle, so
-// that the leg is sawn square and the joint stays at 90 degrees. Its underside lies along the
-// top edge, its upper face square to the leg.
+// A Block is the adder block between a leg and its rocker: a wedge that carries the angle, so that the leg is sawn
+// square. Its underside lies along the top edge, its upper face square to the leg.
 type Block struct {
 	// Heights of the four corners over the tangent of the top edge at the leg, square to it, m. Inner is
 	// towards the middle of the chair.

@@ -7,8 +7,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 )
 
-// samePoint is how close two points are one, m: a nanometre, far below any tool and far
-// above rounding.
+// samePoint is how close two points are one, m: a nanometre, far below any tool and above rounding.
 const samePoint = 1e-9
 
 // A meeting is a point that two pieces share, as parts of their lengths.
@@ -107,9 +106,8 @@ func halfChord(foot, along r2.Vec, radius, d float64) []r2.Vec {
 	return []r2.Vec{r2.Sub(foot, half), r2.Add(foot, half)}
 }
 
-// Simple reports whether the path neither crosses nor touches itself, but for the two ends
-// where it is closed. Strokes that lie on one another along a whole stretch are seen only by
-// what crosses beside them.
+// Simple reports whether the path neither crosses nor touches itself, but for its two ends where it is closed.
+// Strokes that lie on one another along a stretch are seen only by what crosses beside them.
 func (p Path) Simple() bool {
 	list := p.Pieces()
 	for i, a := range list {
@@ -125,22 +123,17 @@ func (p Path) Simple() bool {
 	return true
 }
 
-// crossAway reports whether a and b meet elsewhere than where b follows on a (after) or a on
-// b (before).
+// crossAway reports whether a and b meet elsewhere than where b follows on a (after) or a on b (before).
 func crossAway(a, b Piece, after, before bool) bool {
 	if after && turnsBack(a, b) || before && turnsBack(b, a) {
 		return true
 	}
 	return slices.ContainsFunc(meet(a, b), func(m meeting) bool {
-		q := a.At(m.first)
-		return !(after && closeBy(q, a.To) || before && closeBy(q, a.From))
+		const joint = 1e-7 // m, so far off one the rounding of a slanting meeting may put it
+		near := func(end r2.Vec) bool { return r2.Norm(r2.Sub(a.At(m.first), end)) < joint }
+		return !(after && near(a.To) || before && near(a.From))
 	})
 }
-
-// jointReach is how far from a joint the rounding of a slanting meeting may put it, m.
-const jointReach = 1e-7
-
-func closeBy(p, q r2.Vec) bool { return r2.Norm(r2.Sub(p, q)) < jointReach }
 
 // corner returns by how much the heading turns from the end of a to the start of b, rad.
 func corner(a, b Piece) float64 {

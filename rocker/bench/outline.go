@@ -14,10 +14,9 @@ import (
 // tip along the floor edge to the nose and back along the top edge. The floor edge and a
 // concentric top are true arcs; a tapered top is followed by arcs to within 0.05 mm.
 //
-// At a corner of the floor edge the lines set inwards meet at their crossing, at a notch they
-// go round it on an arc. The error is an [*OutlineError]: a depth that is more than the
-// radius of an arc, lines that do not meet over a corner, a straight top that comes to the
-// floor edge short of a tip, an eased corner without room, an outline that crosses itself.
+// At a corner of the floor edge the lines set inwards meet at their crossing, round a notch they go on an arc. The
+// error is an [*OutlineError]: a depth of more than the radius, lines that do not meet over a corner, a straight
+// top that comes to the floor edge short of a tip, an eased corner without room, an outline that crosses itself.
 func (r Rocker) Outline() (Path, error) {
 	edges, err := r.edges()
 	if err != nil {
@@ -91,8 +90,7 @@ func (r Rocker) edges() (sides, error) {
 	return e, err
 }
 
-// straightTop returns the level line at Depth over the origin between the two lines square to
-// the floor edge at its tips.
+// straightTop returns the level line at Depth between the lines square to the floor edge at its tips.
 func (r Rocker) straightTop(spans []floorSpan) ([]Piece, error) {
 	end := func(tip r2.Vec, tilt float64) (at r2.Vec, over bool) {
 		over = r.Depth-tip.Y > r.Sole*math.Cos(tilt) && math.Cos(tilt) > 0
@@ -119,8 +117,7 @@ func backwards(list []Piece) []Piece {
 	return back
 }
 
-// between returns the end from the last piece of one edge to the first of the other, and what an eased
-// one leaves of both.
+// between returns the end from the last piece of one edge to the first of another, and what easing leaves of both.
 func (e End) between(before, behind []Piece) (edge, end, other []Piece, err error) {
 	last, next := before[len(before)-1], behind[0]
 	line := Piece{last.To, Stroke{To: next.From}}
@@ -176,9 +173,8 @@ func rounded(tip, in r2.Vec, top []Piece, side float64) ([]Piece, error) {
 	return nil, &OutlineError{-1, "a round end does not touch both edges"}
 }
 
-// ease rounds off the corner to the left from a to b: the centre of the new arc lies where
-// both, set inwards by its radius (m), cross, and the arc touches each at the same part of
-// its length.
+// ease rounds off the corner to the left from a to b: the centre of the new arc lies where both, set inwards by its
+// radius (m), cross, and it touches each at the same part of its length.
 func ease(a, b Piece, radius float64) (before, arc, behind Piece, err error) {
 	setA, okA := a.setLeft(radius)
 	setB, okB := b.setLeft(radius)
@@ -193,8 +189,7 @@ func ease(a, b Piece, radius float64) (before, arc, behind Piece, err error) {
 	return before, Piece{before.To, Stroke{behind.From, turn}}, behind, nil
 }
 
-// setLeft returns the piece set to its left by a distance, m, and whether it is less than
-// the radius there.
+// setLeft returns the piece set to its left by a distance, m, and whether that is less than the radius there.
 func (s Piece) setLeft(distance float64) (Piece, bool) {
 	from := r2.Add(s.From, r2.Scale(distance, left(s.heading(0))))
 	to := r2.Add(s.To, r2.Scale(distance, left(s.heading(1))))

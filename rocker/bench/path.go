@@ -78,9 +78,8 @@ func (p Path) Length() float64 {
 	return sum
 }
 
-// At returns the point a distance (m) along the path, and the heading there (rad,
-// counter-clockwise from x). Before the start and beyond the end it is that end; of two
-// strokes that meet there it is the first. A path without length has heading zero.
+// At returns the point a distance (m) along the path, before or beyond it that end, and the heading there (rad,
+// counter-clockwise from x), of two strokes that meet there of the first; without length zero.
 func (p Path) At(distance float64) (point r2.Vec, heading float64) {
 	list := p.Pieces()
 	if len(list) == 0 {
@@ -109,8 +108,7 @@ func (p Path) Area() float64 {
 	return sum
 }
 
-// Bounds returns the upright rectangle round the path, m. It is exact: an arc reaches as
-// far as where its heading is level or plumb.
+// Bounds returns the upright rectangle round the path, m, exactly: arcs reach to where they are level or plumb.
 func (p Path) Bounds() r2.Box {
 	box := r2.Box{Min: p.Start, Max: p.Start}
 	reach := func(q r2.Vec) {
@@ -131,9 +129,8 @@ func (p Path) Bounds() r2.Box {
 	return box
 }
 
-// Flattened returns points along the path, the first being Start, so close that no chord
-// leaves the curve by more than within, m. A closed path ends at Start again. It panics where
-// within is not above zero.
+// Flattened returns points along the path from Start so close that no chord leaves the curve by more than within,
+// m. A closed path ends at Start again. It panics where within is not above zero.
 func (p Path) Flattened(within float64) []r2.Vec {
 	if !(within > 0) {
 		panic(fmt.Sprintf("bench: chords leave a curve by more than 0 m; %g is not", within))
@@ -175,8 +172,7 @@ func (p Path) Turned(angle float64, about r2.Vec) Path {
 	return p.Placed(func(q r2.Vec) r2.Vec { return r2.Rotate(q, angle, about) })
 }
 
-// Mirrored returns the path mirrored at the upright line through x (m). It runs the other
-// way round, so that its area changes its sign.
+// Mirrored returns the path mirrored at the upright line through x (m). It runs the other way round.
 func (p Path) Mirrored(x float64) Path {
 	return p.each(-1, func(q r2.Vec) r2.Vec { return r2.Vec{X: 2*x - q.X, Y: q.Y} })
 }

@@ -6,9 +6,8 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 )
 
-// straightBow is the rise of an arc over its chord below which it is a line where pieces meet,
-// m: a nanometre. The centre of a still flatter arc lies so far off that its own rounding
-// would be more.
+// straightBow is the rise of an arc over its chord below which it is a line where pieces meet, m: a nanometre. The
+// rounding of the centre of a still flatter arc would be more.
 const straightBow = 1e-9
 
 // A Piece is a [Stroke] with where it begins. It is followed by its chord and the half angles,
@@ -24,8 +23,7 @@ func (s Piece) chord() r2.Vec { return r2.Sub(s.To, s.From) }
 // straight reports whether the piece is a line for all that follows.
 func (s Piece) straight() bool { return r2.Norm(s.chord())*math.Abs(s.Turn) < 8*straightBow }
 
-// heading returns the direction of the piece at a part of its length, rad. It does not jump
-// within the piece.
+// heading returns the direction at a part of the length, rad. It does not jump within the piece.
 func (s Piece) heading(part float64) float64 {
 	c := s.chord()
 	return math.Atan2(c.Y, c.X) + s.Turn*(part-0.5)

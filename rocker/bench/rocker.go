@@ -3,6 +3,7 @@ package bench
 import (
 	"cmp"
 	"fmt"
+	"math"
 
 	"rockerwright/rocker"
 )
@@ -13,9 +14,8 @@ type Rocker struct {
 	Depth float64        // at the origin, square to the floor edge, from it to the top edge, m
 	Top   rocker.Top
 
-	// The depth at the tips, m, which tapers a concentric top; zero means Depth. Between
-	// origin and tip it changes by the square of the way along the floor edge, so that the
-	// top is fair over the origin.
+	// The depth at the tips, m, which tapers a concentric top; zero means Depth. Between it changes by the square
+	// of the way from the origin along the floor edge, so that the top is fair there.
 	NoseDepth, TailDepth float64
 
 	Nose, Tail End
@@ -56,6 +56,35 @@ func (e *OutlineError) Error() string {
 		return "bench: rocker: " + e.Reason
 	}
 	return fmt.Sprintf("bench: rocker: at span %d of the floor edge: %s", e.Span, e.Reason)
+}
+
+// A SizeError reports a measure that nothing can be made of.
+type SizeError struct {
+	What string
+	Got  float64 // SI, rad
+	Want string
+}
+
+func (e *SizeError) Error() string {
+	return fmt.Sprintf("bench: %s of %g: it is %s", e.What, e.Got, e.Want)
+}
+
+func finite(x float64) bool { return !math.IsNaN(x) && !math.IsInf(x, 0) }
+
+// above returns an error unless the measure is a number more than zero.
+func above(what string, size float64) error {
+	if size > 0 && finite(size) {
+		return nil
+	}
+	return &SizeError{what, size, "a number more than 0"}
+}
+
+// notBelow returns an error unless the measure is a number of zero or more.
+func notBelow(what string, size float64) error {
+	if size >= 0 && finite(size) {
+		return nil
+	}
+	return &SizeError{what, size, "0 or a number more than 0"}
 }
 
 // check returns the first measure that no rocker has.

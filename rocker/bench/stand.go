@@ -59,10 +59,9 @@ type Standing struct {
 	Radius float64
 }
 
-// Resultant returns by how much a leg leans from plumb altogether, and Sightline the
-// direction in which it does, from the direction of rake (rad): of a leg raked and splayed
-// by these angles (rad) its foot lies tan(rake) along and tan(splay) aside for each length
-// of height, so
+// Resultant returns by how much a leg leans from plumb altogether, and Sightline in which direction, from that of
+// rake (rad): the foot of a leg raked and splayed by these angles (rad) lies tan(rake) along and tan(splay) aside
+// for each length of height, so
 //
 //	tan resultant = √(tan²rake + tan²splay),  tan sightline = tan splay/tan rake
 func Resultant(rake, splay float64) float64 {
@@ -74,9 +73,8 @@ func Sightline(rake, splay float64) float64 {
 	return math.Atan2(math.Tan(splay), math.Tan(rake))
 }
 
-// Stand returns how a leg comes down on the rocker. The error is an [*OutlineError], a
-// [*SizeError] for what is not a number, or a [*MissError]: past the tips of the top edge, or, where the rocker has a width, past its
-// middle plane by more than half of that.
+// Stand returns how a leg comes down on the rocker. The error is an [*OutlineError], a [*SizeError] for what is no
+// number, or a [*MissError]: past the tips of the top edge, or sideways past half of the Width there is.
 func (r Rocker) Stand(l Leg) (Standing, error) { return r.TopEdge().Stand(l) }
 
 // A TopEdge is that of a rocker, worked out once for all that stands on it.

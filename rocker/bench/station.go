@@ -20,9 +20,8 @@ const (
 	TopCorner                // the top edge
 )
 
-// A Station is one row of heights over a straight line, m. A point is (along the line,
-// height over it, below zero under it). It lies at At, except that an edge which ends short
-// of the station is given by its own end, which has a row of its own.
+// A Station is one row of heights over a straight line, m. A point is (along the line, height over it). It lies at
+// At; an edge that ends short of the station is given by its own end, which has a row of its own.
 type Station struct {
 	At               float64
 	Ends             Ending
@@ -33,13 +32,11 @@ type Station struct {
 // Ended reports whether the edge of one of its points ends short of the station.
 func (s Station) Ended(p r2.Vec) bool { return math.Abs(p.X-s.At) > samePoint }
 
-// Stations returns the heights of the edges over the floor line as drawn, every spacing (m)
-// ahead of the low point and behind it, from the nose to the tail; then the ends of the
-// edges, each at its own place: the nose tip and the corners over it that stand elsewhere,
-// and those of the tail. Where an edge passes over a station more than once the floor
-// edge and the wood are taken lowest, the top edge highest. The error is an [*OutlineError],
-// or a [*SizeError] for a spacing that is not more than zero, or so small that there would be
-// thousands of stations.
+// Stations returns the heights of the edges over the floor line as drawn, every spacing (m) ahead of the low
+// point and behind it, from the nose to the tail; then the ends of the edges, each at its own place: the tips,
+// nose first, and the corners over them that stand elsewhere. Where an edge passes over a station more than
+// once the floor edge and the wood are taken lowest, the top edge highest. The error is an [*OutlineError], or
+// a [*SizeError] for a spacing that is not more than zero or makes thousands of stations.
 func (r Rocker) Stations(spacing float64) ([]Station, error) {
 	return r.stations(spacing, func(q r2.Vec) r2.Vec {
 		h, _, _ := r.Edge.Support(0)
@@ -102,18 +99,16 @@ func (r Rocker) stations(spacing float64, put func(r2.Vec) r2.Vec) ([]Station, e
 	return rows, nil
 }
 
-// over returns the point of an edge at x, of several the one that pick takes, and beyond
-// its ends the nearer of these.
+// over returns the point of an edge at x, of several the one that pick takes, beyond its ends the nearer of these.
 func over(list []Piece, x float64, pick func([]float64) float64) r2.Vec {
-	heights := heights(list, x)
-	if len(heights) == 0 {
-		first, last := list[0].From, list[len(list)-1].To
-		if math.Abs(first.X-x) < math.Abs(last.X-x) {
-			return first
-		}
-		return last
+	first, last, heights := list[0].From, list[len(list)-1].To, heights(list, x)
+	switch {
+	case len(heights) > 0:
+		return r2.Vec{X: x, Y: pick(heights)}
+	case math.Abs(first.X-x) < math.Abs(last.X-x):
+		return first
 	}
-	return r2.Vec{X: x, Y: pick(heights)}
+	return last
 }
 
 // heights returns those at which an upright line at x meets the pieces; of an upright

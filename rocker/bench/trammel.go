@@ -16,16 +16,14 @@ type Sweep struct {
 	// the top edge, which is zero where the top is not concentric.
 	Floor, Wood, Top float64
 
-	// Where it begins and ends on the floor edge, m. Between two arcs without a corner this
-	// is where they touch, on the line of both pivots, and the lines to it from the pivot
-	// are where wood and top change over too.
+	// Where it begins and ends on the floor edge, m. Between two arcs without a corner this is where they touch, on
+	// the line of both pivots, and there wood and top change over too.
 	From, To r2.Vec
 }
 
-// Trammel returns the stretches of the floor edge from the nose to the tail, and the square
-// corner itself in the chair frame, m: on the floor line as drawn, plumb under the hindmost
-// point of the wood, so that x runs forward and y up from it. The error is an
-// [*OutlineError].
+// Trammel returns the stretches of the floor edge from the nose to the tail, and the square corner in the chair
+// frame, m: on the floor line as drawn, plumb under the hindmost point of the wood, so that x runs forward and y up
+// from it. The error is an [*OutlineError].
 func (r Rocker) Trammel() (sweeps []Sweep, corner r2.Vec, err error) {
 	outline, err := r.Outline()
 	if err != nil {
@@ -55,14 +53,12 @@ func (r Rocker) Trammel() (sweeps []Sweep, corner r2.Vec, err error) {
 // cutter near the pivot, to its middle, and to the far side.
 type Arm struct{ Inside, Middle, Outside float64 }
 
-// WoodArm returns the arm that leaves the lower edge of the wood with a cutter of the given
-// diameter (m), which runs outside the wood: the inside of the cutter makes the edge, but in
-// a hollow, where the pivot is below, the outside. An Inside below zero is a cutter too large
-// to swing. The zero Arm is that of a line.
+// WoodArm returns the arm that leaves the lower edge of the wood with a cutter of the given diameter (m) outside
+// the wood: its inside makes the edge, but in a hollow, where the pivot is below, its outside. An Inside below zero
+// is a cutter too large to swing. The zero Arm is that of a line.
 func (s Sweep) WoodArm(cutter float64) Arm { return arm(s.Wood, cutter, s.Radius > 0) }
 
-// TopArm returns the arm that leaves the top edge. The zero Arm is that of a line and of a top
-// that is not concentric.
+// TopArm returns the arm that leaves the top edge: the zero Arm for a line and a top that is not concentric.
 func (s Sweep) TopArm(cutter float64) Arm { return arm(s.Top, cutter, s.Radius < 0) }
 
 // arm returns the arm to a cutter beyond the edge or short of it.

@@ -9,9 +9,8 @@ import (
 	"rockerwright/rocker"
 )
 
-// A bow is a curve of arcs with continuous tangents over the straightedge, by its height
-// and slope at x = 0, the curvature of each arc and where they join. Along x forward the
-// sine of its slope p changes by the curvature κ,
+// A bow is a curve of arcs with continuous tangents over the straightedge, by height and slope at x = 0, the
+// curvature of each arc and where they join. Along x the sine of its slope p changes by the curvature κ,
 //
 //	dp/dx = κ,   y = ∫ p/√(1 − p²) dx
 //
@@ -35,16 +34,11 @@ func (b *bow) with(first []float64) bow {
 	return bow{all[0], all[1], all[2:joints], all[joints:]}
 }
 
-// arcAt returns the index of the arc over x.
-func (b *bow) arcAt(x float64) int {
-	return sort.Search(len(b.joint), func(i int) bool { return !(x < b.joint[i]) })
-}
-
-// arcs yields, from one x to another, the curvature of each arc in turn and how far it
-// goes along x.
+// arcs yields, from one x to another, the curvature of each arc in turn and how far it goes along x.
 func (b *bow) arcs(from, to float64) iter.Seq2[float64, float64] {
 	return func(yield func(curvature, dx float64) bool) {
-		for i := b.arcAt(from); ; {
+		i := sort.Search(len(b.joint), func(i int) bool { return !(from < b.joint[i]) })
+		for {
 			end, next := to, i
 			switch {
 			case to > from && i > 0 && to > b.joint[i-1]:
@@ -64,29 +58,24 @@ func (b *bow) arcs(from, to float64) iter.Seq2[float64, float64] {
 func (b *bow) at(x float64) (y, p float64) {
 	y, p = b.height, b.slope
 	for curvature, dx := range b.arcs(0, x) {
-		y, p = onward(y, p, curvature, dx)
+		q := min(0.999, max(-0.999, p+curvature*dx)) // steeper than 87 degrees is no rocker
+		if math.Abs(q-p) < 1e-9 {
+			y += dx * p / math.Sqrt(1-p*p)
+		} else { // (√(1−p²) − √(1−q²))/κ without the difference of two near numbers
+			y += dx * (p + q) / (math.Sqrt(1-p*p) + math.Sqrt(1-q*q))
+		}
+		p = q
 	}
 	return y, p
-}
-
-// onward returns height and slope at dx further on one arc.
-func onward(y, p, curvature, dx float64) (float64, float64) {
-	q := min(0.999, max(-0.999, p+curvature*dx)) // steeper than 87 degrees is no rocker
-	if math.Abs(q-p) < 1e-9 {
-		return y + dx*p/math.Sqrt(1-p*p), q
-	}
-	// (√(1−p²) − √(1−q²))/κ without the difference of two near numbers
-	return y + dx*(p+q)/(math.Sqrt(1-p*p)+math.Sqrt(1-q*q)), q
 }
 
 // straightBow is the curvature below which an arc of a fit is straight, 1/m: less than a
 // tenth of a millimetre of rise in a metre.
 const straightBow = 1e-3
 
-// Spans returns the spans of a [rocker.Chain] from the nose tip to the tail tip, nose and tail
-// being lengths along the edge from the low point, m; zero means as far as the stations
-// reach. The end arcs are drawn out, or cut off, to that length. nose is returned for the
-// chain. A fit that has no arcs, as the zero Fit, has no spans.
+// Spans returns the spans of a [rocker.Chain] from tip to tip, and the nose for it. Nose and tail are lengths along
+// the edge from the low point, m, to which the end arcs are drawn out or cut off; zero means as far as the stations
+// reach. A fit without arcs, as the zero Fit, has no spans.
 func (f Fit) Spans(nose, tail float64) (spans []rocker.Span, toNose float64) {
 	if len(f.Arcs) == 0 {
 		return nil, 0
@@ -116,8 +105,7 @@ func (f Fit) Spans(nose, tail float64) (spans []rocker.Span, toNose float64) {
 	return spans, nose
 }
 
-// length returns the length along the edge from the low point to a place x ahead of it,
-// below zero behind it.
+// length returns the length along the edge from the low point to a place x ahead of it, below zero behind.
 func (f Fit) length(x float64) float64 {
 	sum, p := 0.0, 0.0
 	for k, dx := range f.bow.arcs(f.low, f.low+x) {

@@ -8,12 +8,10 @@ import (
 	"gonum.org/v1/gonum/mat"
 )
 
-// A coarse is the search for joints, and for a misread station, among all of them at once.
-// Near the best single arc the rises are nearly linear in its height, slope and curvature,
-// in a change of curvature from each station on, and in the misreading of one station. So
-// the sum of squares that joints at stations leave follows from the products of those few
-// columns, without the single arc's own (derived here: the linear least squares of the
-// first Gauss-Newton step).
+// A coarse is the search for joints, and for a misread station, among all of them at once. Near the best single arc
+// the rises are nearly linear in its height, slope and curvature, in a change of curvature from each station on,
+// and in one misreading. So what joints at stations leave follows from the products of those few columns, without
+// the single arc's own (derived here: the linear least squares of the first Gauss-Newton step).
 type coarse struct {
 	row    Row
 	single bow

@@ -17,8 +17,7 @@ type Arc struct {
 	Uncertain float64 // of Radius, ± at 95 %, m
 }
 
-// A Fit is the fewest arcs with continuous tangents that leave residuals of the size
-// of the reading error.
+// A Fit is the fewest arcs with continuous tangents that leave residuals of the size of the reading error.
 type Fit struct {
 	Arcs     []Arc   // from the nose
 	Spread   float64 // root of the sum of squared residuals over the degrees of freedom, m
@@ -34,14 +33,12 @@ type Fit struct {
 // mostArcs is how many arcs are tried before the readings are doubted.
 const mostArcs = 3
 
-// Fit returns the curve of the rises: one, two or three arcs, the fewest that explain
-// them; where none does, those without the one station whose leaving out mends it, the
-// Suspect. The error is a [*Error].
+// Fit returns the curve of the rises: one, two or three arcs, the fewest that explain them; where none does, those
+// without the one station whose leaving out mends it, the Suspect. The error is a [*Error].
 //
-// The straightedge may stand a little off and aslant, so its height and slope are fitted
-// with the arcs, by least squares; the low point is where the fitted edge runs parallel
-// to it. Radii are uncertain by the normal equations, with the reading error or, where
-// that does not explain the residuals, their spread.
+// The straightedge may stand a little off and aslant, so its height and slope are fitted with the arcs, by least
+// squares; the low point is where the edge runs parallel to it. Radii are uncertain by the normal equations, with
+// the reading error or, where that does not explain the residuals, their spread.
 func (r Row) Fit() (Fit, error) {
 	if err := r.check(); err != nil {
 		return Fit{}, err
@@ -104,8 +101,7 @@ func (c *coarse) without(arcs int) Fit {
 	return best
 }
 
-// gross is how many deviations a rise must be off to be taken for a misreading rather
-// than for a turn of the curve; our judgement.
+// gross is how many deviations off a rise is a misreading rather than a turn of the curve; our judgement.
 const gross = 8
 
 // farBetter is by how many times leaving out one station must shrink the spread for that
@@ -134,8 +130,7 @@ func (r Row) placed(f Fit) (Fit, error) {
 	return f, nil
 }
 
-// fit fits the arcs of the starts to all stations but one; its Spread is infinite where there
-// are too few.
+// fit fits the arcs of the starts to all stations but one; its Spread is infinite where there are too few.
 func (r Row) fit(starts []bow, without int) Fit {
 	f := Fit{Suspect: without, Spread: math.Inf(1)}
 	stations := r.except(without)

@@ -1,5 +1,4 @@
-// Package rises finds the fewest arcs through measured or photographed points of a floor edge,
-// and how surely.
+// Package rises finds the fewest arcs through measured or photographed points of a floor edge, and how surely.
 package rises
 
 import (
@@ -98,11 +97,9 @@ func (r Row) check() error {
 	return nil
 }
 
-// Compare compares the rises of two rockers, station by station, once the difference that
-// a straightedge off or aslant makes is taken out. largest (m, above zero where left is
-// higher) is the largest difference left, at its station; one reports that reading error
-// explains them, 95 times in 100: neither their squares nor the largest alone says
-// otherwise. The error is a [*Error].
+// Compare compares the rises of two rockers, station by station, without the difference of a straightedge off or
+// aslant. largest (m, + where left is higher) is the largest difference left, at its station; one reports that
+// reading error explains them, 95 times in 100, their squares and the largest. The error is a [*Error].
 func Compare(left, right Row) (largest float64, station int, one bool, err error) {
 	if err := cmp.Or(left.check(), right.check()); err != nil {
 		return 0, 0, false, err

@@ -17,9 +17,8 @@ func (r Row) start() bow {
 	return bow{height: r.Rise[r.Low], curvature: []float64{curvature}}
 }
 
-// leastSquares moves a bow to the least sum of squared residuals by Gauss-Newton steps,
-// halved until they gain, and returns it with that sum: first with the joints where they
-// are, for between arcs alike a joint has no place, then all together.
+// leastSquares moves a bow to the least sum of squared residuals by Gauss-Newton steps, halved until they gain, and
+// returns it with that sum: first with the joints where they are, for between arcs alike they have no place.
 func (r Row) leastSquares(b bow, stations []int) (bow, float64) {
 	squares := r.squares(&b, stations)
 	for _, joints := range []bool{false, true} {
@@ -51,8 +50,7 @@ func (b *bow) moved(step []float64, share float64) bow {
 	return b.with(first)
 }
 
-// toEach is how many spacings an arc has at least, so that it goes through a misread rise
-// at an end only if its neighbours agree.
+// toEach is how many spacings an arc has at least: it goes through a misread end only if its neighbours agree.
 const toEach = 3
 
 // ordered reports whether the joints lie in order, with enough stations to every arc.
@@ -82,8 +80,7 @@ func (r Row) squares(b *bow, stations []int) float64 {
 	return floats.Dot(left, left)
 }
 
-// jacobian returns how the fitted rises go with each parameter, by central differences;
-// the joints are the last, or left out.
+// jacobian returns how the fitted rises go with each parameter, by central differences; joints last, or left out.
 func (r Row) jacobian(b *bow, stations []int, joints bool) *mat.Dense {
 	parameters := b.parameters()
 	if !joints {

@@ -10,8 +10,7 @@ import (
 	"rockerwright/rocker"
 )
 
-// A Carry moves the seat frame against the rocker frame, rigidly: a turn about a
-// point, then a move.
+// A Carry moves the seat frame against the rocker frame, rigidly: a turn about a point, then a move.
 type Carry struct {
 	Turn  float64 // rad, + back
 	About r2.Vec  // m
@@ -39,9 +38,8 @@ func (d Design) Carry(edge rocker.Profile) Carry {
 	return d.cut(edge).then(d.slid(edge))
 }
 
-// slid returns the seat frame slid forward by Seat.Slide: on a concentric top it turns about
-// the arc's centre; on a straight one it moves along; on a tapered one it turns about the
-// centre of the circle that the top edge follows at the low point.
+// slid returns the seat frame slid forward by Seat.Slide: along a straight top, about the arc's centre on a
+// concentric one, and on a tapered one about that of the circle that the top edge follows at the low point.
 func (d Design) slid(edge rocker.Profile) Carry {
 	slide := d.Seat.Slide
 	if slide == 0 {
@@ -66,10 +64,9 @@ func (d Design) slid(edge rocker.Profile) Carry {
 	return Carry{Turn: slide / top, About: centre}
 }
 
-// topBend returns the curvature (1/m) of a tapered top edge over the low point, + hollow, the
-// mean of its two sides. A depth D + a·s² over an edge of radius R turns the top by
-// 2a/(1 − D/R) for each length of edge more than the edge turns, and the top is 1 − D/R as
-// long, so the curvature is (1/R + 2a/(1 − D/R))/(1 − D/R).
+// topBend returns the curvature (1/m) of a tapered top edge over the low point, + hollow, the mean of its sides. A
+// depth D + a·s² over a radius R turns the top by 2a/(1 − D/R) for each length of edge more than the edge turns,
+// and it is 1 − D/R as long, so the curvature is (1/R + 2a/(1 − D/R))/(1 − D/R).
 func (r Rocker) topBend(edge rocker.Profile, radius float64) float64 {
 	depth := r.DepthOr()
 	nose, tail := edge.Reach()
@@ -83,10 +80,9 @@ func (r Rocker) topBend(edge rocker.Profile, radius float64) float64 {
 	return (1/radius + bend/short) / short
 }
 
-// cut returns the seat frame let down by the cuts at the legs. The seat turns about the
-// front foot, which stands on the rocker's top edge where the legs are drawn; where none
-// are, the front ones are taken to stand under the front edge of the seat and the rear ones
-// under where back and seat meet.
+// cut returns the seat frame let down by the cuts at the legs: turned about the front foot, which stands on the
+// rocker's top edge where the legs are drawn; where none are, the front ones are taken to stand under the front
+// edge of the seat and the rear ones under where back and seat meet.
 func (d Design) cut(edge rocker.Profile) Carry {
 	front, rear := d.Seat.FrontCut, d.Seat.RearCut
 	if front == 0 && rear == 0 || !d.Seat.SlopeKnown() {

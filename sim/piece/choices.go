@@ -2,63 +2,58 @@ package piece
 
 import (
 	"fmt"
+	"reflect"
+	"slices"
+
 	"rockerwright/body"
 	"rockerwright/body/person"
 	"rockerwright/rocker/bench"
 	"rockerwright/sim/quantity"
-	"slices"
 )
 
 // Choices returns the entries that are words.
 func Choices() []Choice { return slices.Clone(choices[:]) }
 
 var choices = [...]Choice{
-	text("title", "what the piece is called", func(d *Design, _ int) *string { return &d.Title }),
-	oneOf("kind", "kind of piece", wordsOf(kinds[:]...), Chair, func(d *Design, _ int) *Kind { return &d.Kind }),
-	oneOf("units", "units of plain numbers", wordsOf(quantity.Inch, quantity.Metric), quantity.Inch,
-		func(d *Design, _ int) *quantity.System { return &d.Units }),
-	oneOf("rocks", "how a cradle rocks", directions[:], Side, func(d *Design, _ int) *Direction { return &d.Rocks }),
-	text("rocker.wood", "wood of the rockers", func(d *Design, _ int) *string { return &d.Rocker.Wood }),
-	oneOf("rocker.top", "how the top edge runs", tops[:], Concentric,
-		func(d *Design, _ int) *Top { return &d.Rocker.Top }),
-	oneOf("rocker.nose_end", "how the nose is finished", ends[:], bench.Square,
-		func(d *Design, _ int) *bench.Finish { return &d.Rocker.NoseEnd }),
-	oneOf("rocker.tail_end", "how the tail is finished", ends[:], bench.Square,
-		func(d *Design, _ int) *bench.Finish { return &d.Rocker.TailEnd }),
-	oneOf("rocker.made", "how the rockers are made", mades[1:], Sawn,
-		func(d *Design, _ int) *Made { return &d.Rocker.Made }),
-	text("leg.N.name", "name of the leg", func(d *Design, n int) *string { return &d.Legs[n].Name }),
-	oneOf("leg.N.kind", "which pair of legs", whiches[:], Front,
-		func(d *Design, n int) *Which { return &d.Legs[n].Which }),
-	text("panel.N.name", "name of the coopered panel", func(d *Design, n int) *string { return &d.Panels[n].Name }),
-	text("shop.paper", "paper on which patterns are printed", func(d *Design, _ int) *string { return &d.Shop.Paper }),
-	text("part.N.name", "name of the part", func(d *Design, n int) *string { return &d.Parts[n].Name }),
-	oneOf("part.N.shape", "shape of the part", shapes[:], Box, func(d *Design, n int) *Shape { return &d.Parts[n].Shape }),
-	text("part.N.wood", "wood of the part", func(d *Design, n int) *string { return &d.Parts[n].Wood }),
-	text("sitter.N.name", "who sits", func(d *Design, n int) *string { return &d.Sitters[n].Name }),
-	oneOf("sitter.N.role", "for whom it is checked", roles[:], Owner,
-		func(d *Design, n int) *Role { return &d.Sitters[n].Role }),
-	oneOf("sitter.N.sex", "whose usual sizes to take; else the mean of both", wordsOf(person.Woman, person.Man), person.Woman,
-		func(d *Design, n int) *person.Sex { return &d.Sitters[n].Person.Sex }),
-	oneOf("sitter.N.posture", "the only way the person sits", wordsOf(person.Postures()...), person.Sitting,
-		func(d *Design, n int) *person.Posture { return &d.Sitters[n].Posture }),
-	oneOf("floor.surface", "what the floor is made of", surfaces[1:], Hardwood,
-		func(d *Design, _ int) *Surface { return &d.Floor.Surface }),
-	text("back.braces.wood", "wood of the braces", func(d *Design, _ int) *string { return &d.Back.Braces.Wood }),
-	oneOf("back.braces.held", "how the braces are held", helds[:], 0,
-		func(d *Design, _ int) *body.Held { return &d.Back.Braces.Held }),
+	text("title", "what the piece is called"),
+	oneOf("kind", "kind of piece", wordsOf(kinds[:]...), Chair),
+	oneOf("units", "units of plain numbers", wordsOf(quantity.Inch, quantity.Metric), quantity.Inch),
+	oneOf("rocks", "how a cradle rocks", directions[:], Side),
+	text("rocker.wood", "wood of the rockers"),
+	oneOf("rocker.top", "how the top edge runs", tops[:], Concentric),
+	oneOf("rocker.nose_end", "how the nose is finished", ends[:], bench.Square),
+	oneOf("rocker.tail_end", "how the tail is finished", ends[:], bench.Square),
+	oneOf("rocker.made", "how the rockers are made", mades[1:], Sawn),
+	text("leg.N.name", "name of the leg"),
+	oneOf("leg.N.kind", "which pair of legs", whiches[:], Front),
+	text("panel.N.name", "name of the coopered panel"),
+	text("shop.paper", "paper on which patterns are printed"),
+	text("part.N.name", "name of the part"),
+	oneOf("part.N.shape", "shape of the part", shapes[:], Box),
+	text("part.N.wood", "wood of the part"),
+	text("sitter.N.name", "who sits"),
+	oneOf("sitter.N.role", "for whom it is checked", roles[:], Owner),
+	oneOf("sitter.N.sex", "whose usual sizes to take; else the mean of both", wordsOf(person.Woman, person.Man), person.Woman),
+	oneOf("sitter.N.posture", "the only way the person sits", wordsOf(person.Postures()...), person.Sitting),
+	oneOf("floor.surface", "what the floor is made of", surfaces[1:], Hardwood),
+	text("back.braces.wood", "wood of the braces"),
+	oneOf("back.braces.held", "how the braces are held", helds[:], body.Held(0)),
 	usual("small_woman", SmallWoman), usual("large_man", LargeMan), usual("younger_child", YoungerChild), usual("older_child", OlderChild),
 	usual("one_at_the_end", OneAtTheEnd), usual("arms_behind_head", ArmsBehindHead), usual("child_on_the_tail", ChildOnTheTail),
 	usual("riders", Riders), usual("newborn", Newborn), usual("five_months", FiveMonths),
-} // text is a choice that may be any text.
-func text(key, label string, field func(d *Design, n int) *string) Choice {
-	return Choice{key, label, nil, func(d *Design, n int, word string) { *field(d, n) = word }}
+}
+
+// text is a choice that may be any text.
+func text(key, label string) Choice {
+	field := fieldOf(key)
+	return Choice{key, label, nil, func(d *Design, n int, word string) { field(d, n).SetString(word) }}
 }
 
 // oneOf is a choice among words, of which the first stands for first and each other one for one more.
-func oneOf[T ~int](key, label string, words []string, first T, field func(d *Design, n int) *T) Choice {
+func oneOf[T ~int](key, label string, words []string, first T) Choice {
+	field := fieldOf(key)
 	return Choice{key, label, words, func(d *Design, n int, word string) {
-		*field(d, n) = first + T(slices.Index(words, word))
+		field(d, n).Set(reflect.ValueOf(first + T(slices.Index(words, word))))
 	}}
 }
 

@@ -8,8 +8,7 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// A Design is what a design file says. Lengths are m, masses kg, angles rad. A
-// section whose first measure is zero has not been drawn.
+// A Design is what a design file says: m, kg, rad. A section whose first measure is zero is not drawn.
 type Design struct {
 	Title string
 	Kind  Kind
@@ -102,8 +101,7 @@ type Back struct {
 	Braces  Braces
 }
 
-// Braces are the slats of a back that bend under the sitter. Without Thickness there
-// are none and the back is stiff.
+// Braces are the slats of a back that bend under the sitter. Without Thickness the back is stiff.
 type Braces struct {
 	Count     float64
 	Width     float64 // of one, across the piece
@@ -136,8 +134,7 @@ type Limits struct {
 	RestTilt      float64 // largest tilt at rest, either way
 }
 
-// Measured holds raw shop readings of a finished piece. Zero is not read, unless Zero
-// names it.
+// Measured holds raw shop readings of a finished piece. Zero is not read, unless Zero names it.
 type Measured struct {
 	Weight    float64 // of the whole piece
 	ScaleStep float64 // the smallest step that the scales show; zero means 0.2 kg, about half a pound

@@ -5,9 +5,8 @@
 //
 // # Two frames
 //
-// Seat, back, arms, parts and people are drawn in the seat frame, the rockers in the
-// rocker frame; as drawn the two are one, the chair frame of package rocker. Sliding
-// the chair along its rockers moves one against the other, rigidly ([Carry]).
+// Seat, back, arms, parts and people are drawn in the seat frame, the rockers in the rocker frame; as drawn the two
+// are one, the chair frame of package rocker. Sliding moves one against the other ([Carry]).
 //
 // SI units and radians throughout.
 package piece

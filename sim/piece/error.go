@@ -5,8 +5,7 @@ import (
 	"math"
 )
 
-// A KeyError says which entry of a design cannot be used, and why. What the entry would look like in a
-// file is for who reads files.
+// A KeyError says which entry of a design cannot be used, and why; what it would look like is for who reads files.
 type KeyError struct {
 	Key    string // "rocker.arcs.2.length", counting from 1; "seat" for a section
 	Reason string

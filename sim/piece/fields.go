@@ -1,186 +1,69 @@
 package piece
 
-import "rockerwright/body/person"
+import (
+	"cmp"
+	"reflect"
+	"slices"
+	"strings"
 
-// fields says which field of a design holds the measure of a key; n counts the entries of a list from 0.
-var fields = map[string]func(d *Design, n int) *float64{
-	"rocker.radius":        func(d *Design, _ int) *float64 { return &d.Rocker.Radius },
-	"rocker.nose":          func(d *Design, _ int) *float64 { return &d.Rocker.Nose },
-	"rocker.tail":          func(d *Design, _ int) *float64 { return &d.Rocker.Tail },
-	"rocker.arcs.N.radius": func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Radius },
-	"rocker.arcs.N.length": func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Length },
-	"rocker.arcs.N.flat":   func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Flat },
-	"rocker.arcs.N.turn":   func(d *Design, n int) *float64 { return &d.Rocker.Arcs[n].Turn },
-	"rocker.rises.N":       func(d *Design, n int) *float64 { return &d.Rocker.Rises[n] },
-	"rocker.spacing":       func(d *Design, _ int) *float64 { return &d.Rocker.Spacing },
-	"rocker.origin":        func(d *Design, _ int) *float64 { return &d.Rocker.Origin },
-	"rocker.points.N.x":    func(d *Design, n int) *float64 { return &d.Rocker.Points[n].X },
-	"rocker.points.N.y":    func(d *Design, n int) *float64 { return &d.Rocker.Points[n].Y },
-	"rocker.depth":         func(d *Design, _ int) *float64 { return &d.Rocker.Depth },
-	"rocker.width":         func(d *Design, _ int) *float64 { return &d.Rocker.Width },
-	"rocker.sole":          func(d *Design, _ int) *float64 { return &d.Rocker.Sole },
-	"rocker.nose_depth":    func(d *Design, _ int) *float64 { return &d.Rocker.NoseDepth },
-	"rocker.tail_depth":    func(d *Design, _ int) *float64 { return &d.Rocker.TailDepth },
-	"rocker.ease":          func(d *Design, _ int) *float64 { return &d.Rocker.Ease },
-	"rocker.track":         func(d *Design, _ int) *float64 { return &d.Rocker.Track },
-	"rocker.splay":         func(d *Design, _ int) *float64 { return &d.Rocker.Splay },
-	"rocker.toe_in":        func(d *Design, _ int) *float64 { return &d.Rocker.ToeIn },
-	"rocker.unequal":       func(d *Design, _ int) *float64 { return &d.Rocker.Unequal },
-	"rocker.density":       func(d *Design, _ int) *float64 { return &d.Rocker.Density },
+	"rockerwright/body/person"
+)
 
-	"seat.front":            func(d *Design, _ int) *float64 { return &d.Seat.Front },
-	"seat.rear":             func(d *Design, _ int) *float64 { return &d.Seat.Rear },
-	"seat.depth":            func(d *Design, _ int) *float64 { return &d.Seat.Depth },
-	"seat.width":            func(d *Design, _ int) *float64 { return &d.Seat.Width },
-	"seat.behind_low_point": func(d *Design, _ int) *float64 { return &d.Seat.Behind },
-	"seat.slide":            func(d *Design, _ int) *float64 { return &d.Seat.Slide },
-	"seat.thickness":        func(d *Design, _ int) *float64 { return &d.Seat.Thick },
-	"seat.front_cut":        func(d *Design, _ int) *float64 { return &d.Seat.FrontCut },
-	"seat.rear_cut":         func(d *Design, _ int) *float64 { return &d.Seat.RearCut },
-	"seat.cushion":          func(d *Design, _ int) *float64 { return &d.Seat.Cushion },
-
-	"bed.height": func(d *Design, _ int) *float64 { return &d.Bed.Height },
-	"bed.length": func(d *Design, _ int) *float64 { return &d.Bed.Length },
-	"bed.width":  func(d *Design, _ int) *float64 { return &d.Bed.Width },
-
-	"back.recline":          func(d *Design, _ int) *float64 { return &d.Back.Recline },
-	"back.height":           func(d *Design, _ int) *float64 { return &d.Back.Height },
-	"back.lumbar":           func(d *Design, _ int) *float64 { return &d.Back.Lumbar },
-	"back.braces.count":     func(d *Design, _ int) *float64 { return &d.Back.Braces.Count },
-	"back.braces.width":     func(d *Design, _ int) *float64 { return &d.Back.Braces.Width },
-	"back.braces.thickness": func(d *Design, _ int) *float64 { return &d.Back.Braces.Thickness },
-	"back.braces.length":    func(d *Design, _ int) *float64 { return &d.Back.Braces.Length },
-
-	"arms.height":     func(d *Design, _ int) *float64 { return &d.Arms.Height },
-	"arms.length":     func(d *Design, _ int) *float64 { return &d.Arms.Length },
-	"arms.width":      func(d *Design, _ int) *float64 { return &d.Arms.Width },
-	"arms.rear_width": func(d *Design, _ int) *float64 { return &d.Arms.RearWidth },
-
-	"piece.weight": func(d *Design, _ int) *float64 { return &d.Piece.Mass },
-
-	"body.mass":     func(d *Design, _ int) *float64 { return &d.Body.Mass },
-	"body.centre.x": func(d *Design, _ int) *float64 { return &d.Body.Centre.X },
-	"body.centre.y": func(d *Design, _ int) *float64 { return &d.Body.Centre.Y },
-	"body.inertia":  func(d *Design, _ int) *float64 { return &d.Body.Inertia },
-
-	"part.N.at.x":         func(d *Design, n int) *float64 { return &d.Parts[n].At.X },
-	"part.N.at.y":         func(d *Design, n int) *float64 { return &d.Parts[n].At.Y },
-	"part.N.lean":         func(d *Design, n int) *float64 { return &d.Parts[n].Lean },
-	"part.N.length":       func(d *Design, n int) *float64 { return &d.Parts[n].Length },
-	"part.N.height":       func(d *Design, n int) *float64 { return &d.Parts[n].Height },
-	"part.N.width":        func(d *Design, n int) *float64 { return &d.Parts[n].Width },
-	"part.N.diameter":     func(d *Design, n int) *float64 { return &d.Parts[n].Diameter },
-	"part.N.top_diameter": func(d *Design, n int) *float64 { return &d.Parts[n].TopDiameter },
-	"part.N.count":        func(d *Design, n int) *float64 { return &d.Parts[n].Count },
-	"part.N.weight":       func(d *Design, n int) *float64 { return &d.Parts[n].Mass },
-	"part.N.density":      func(d *Design, n int) *float64 { return &d.Parts[n].Density },
-	"part.N.moisture":     func(d *Design, n int) *float64 { return &d.Parts[n].Moisture },
-
-	"leg.N.at":    func(d *Design, n int) *float64 { return &d.Legs[n].At },
-	"leg.N.rake":  func(d *Design, n int) *float64 { return &d.Legs[n].Rake },
-	"leg.N.splay": func(d *Design, n int) *float64 { return &d.Legs[n].Splay },
-	"leg.N.top":   func(d *Design, n int) *float64 { return &d.Legs[n].Top },
-	"leg.N.size":  func(d *Design, n int) *float64 { return &d.Legs[n].Side },
-	"leg.N.block": func(d *Design, n int) *float64 { return &d.Legs[n].Block },
-
-	"panel.N.chord":  func(d *Design, n int) *float64 { return &d.Panels[n].Chord },
-	"panel.N.rise":   func(d *Design, n int) *float64 { return &d.Panels[n].Rise },
-	"panel.N.radius": func(d *Design, n int) *float64 { return &d.Panels[n].Radius },
-	"panel.N.staves": func(d *Design, n int) *float64 { return &d.Panels[n].Staves },
-	"panel.N.stock":  func(d *Design, n int) *float64 { return &d.Panels[n].Stock },
-	"panel.N.length": func(d *Design, n int) *float64 { return &d.Panels[n].Length },
-
-	"sitter.N.weight":           func(d *Design, n int) *float64 { return &d.Sitters[n].Mass },
-	"sitter.N.mass":             func(d *Design, n int) *float64 { return &d.Sitters[n].Mass },
-	"sitter.N.height":           size(person.Stature),
-	"sitter.N.knee_crease":      size(person.KneeCrease),
-	"sitter.N.thigh":            size(person.ThighLength),
-	"sitter.N.hips":             size(person.Hips),
-	"sitter.N.elbow":            size(person.Elbow),
-	"sitter.N.shoulder":         size(person.Shoulder),
-	"sitter.N.sitting_height":   size(person.SittingHeight),
-	"sitter.N.lumbar":           size(person.Lumbar),
-	"sitter.N.age":              func(d *Design, n int) *float64 { return &d.Sitters[n].Person.Age },
-	"sitter.N.percentile":       func(d *Design, n int) *float64 { return &d.Sitters[n].Person.Percentile },
-	"sitter.N.ahead":            func(d *Design, n int) *float64 { return &d.Sitters[n].Sitting.Ahead },
-	"sitter.N.above":            func(d *Design, n int) *float64 { return &d.Sitters[n].Sitting.Above },
-	"sitter.N.lying_back.ahead": func(d *Design, n int) *float64 { return &d.Sitters[n].LyingBack.Ahead },
-	"sitter.N.lying_back.above": func(d *Design, n int) *float64 { return &d.Sitters[n].LyingBack.Above },
-	"sitter.N.perched.ahead":    func(d *Design, n int) *float64 { return &d.Sitters[n].Perched.Ahead },
-	"sitter.N.perched.above":    func(d *Design, n int) *float64 { return &d.Sitters[n].Perched.Above },
-	"sitter.N.centre.x":         func(d *Design, n int) *float64 { return &d.Sitters[n].Centre.X },
-	"sitter.N.centre.y":         func(d *Design, n int) *float64 { return &d.Sitters[n].Centre.Y },
-	"sitter.N.inertia":          func(d *Design, n int) *float64 { return &d.Sitters[n].Inertia },
-
-	"people.youngest": func(d *Design, _ int) *float64 { return &d.People.Youngest },
-	"people.oldest":   func(d *Design, _ int) *float64 { return &d.People.Oldest },
-	"people.lap":      func(d *Design, _ int) *float64 { return &d.People.Lap },
-
-	"measured.weight":           func(d *Design, _ int) *float64 { return &d.Measured.Weight },
-	"measured.scale_step":       func(d *Design, _ int) *float64 { return &d.Measured.ScaleStep },
-	"measured.front":            func(d *Design, _ int) *float64 { return &d.Measured.Front },
-	"measured.rear":             func(d *Design, _ int) *float64 { return &d.Measured.Rear },
-	"measured.apart":            func(d *Design, _ int) *float64 { return &d.Measured.Apart },
-	"measured.front_mark":       func(d *Design, _ int) *float64 { return &d.Measured.FrontMark },
-	"measured.raised":           func(d *Design, _ int) *float64 { return &d.Measured.Raised },
-	"measured.front_raised":     func(d *Design, _ int) *float64 { return &d.Measured.FrontRaised },
-	"measured.rear_raised":      func(d *Design, _ int) *float64 { return &d.Measured.RearRaised },
-	"measured.dowel_ahead":      func(d *Design, _ int) *float64 { return &d.Measured.DowelAhead },
-	"measured.dowel_above":      func(d *Design, _ int) *float64 { return &d.Measured.DowelAbove },
-	"measured.ten_rocks":        func(d *Design, _ int) *float64 { return &d.Measured.TenRocks },
-	"measured.let_go":           func(d *Design, _ int) *float64 { return &d.Measured.LetGo },
-	"measured.ten_rocks_ridden": func(d *Design, _ int) *float64 { return &d.Measured.RiddenTenRocks },
-	"measured.let_go_ridden":    func(d *Design, _ int) *float64 { return &d.Measured.RiddenLetGo },
-	"measured.spacing":          func(d *Design, _ int) *float64 { return &d.Measured.Spacing },
-	"measured.low_point":        func(d *Design, _ int) *float64 { return &d.Measured.LowPoint },
-	"measured.left.N":           func(d *Design, n int) *float64 { return &d.Measured.Left[n] },
-	"measured.right.N":          func(d *Design, n int) *float64 { return &d.Measured.Right[n] },
-
-	"floor.slope":    func(d *Design, _ int) *float64 { return &d.Floor.Slope },
-	"floor.friction": func(d *Design, _ int) *float64 { return &d.Floor.Friction },
-	"floor.rolling":  func(d *Design, _ int) *float64 { return &d.Floor.Rolling },
-	"floor.viscous":  func(d *Design, _ int) *float64 { return &d.Floor.Viscous },
-	"floor.halves":   func(d *Design, _ int) *float64 { return &d.Floor.Halves },
-	"floor.gravity":  func(d *Design, _ int) *float64 { return &d.Floor.Gravity },
-
-	"limits.back_margin":    func(d *Design, _ int) *float64 { return &d.Limits.BackMargin },
-	"limits.back_lift":      func(d *Design, _ int) *float64 { return &d.Limits.BackLift },
-	"limits.forward_margin": func(d *Design, _ int) *float64 { return &d.Limits.ForwardMargin },
-	"limits.forward_lift":   func(d *Design, _ int) *float64 { return &d.Limits.ForwardLift },
-	"limits.rest_tilt":      func(d *Design, _ int) *float64 { return &d.Limits.RestTilt },
-
-	"target.one_rock":         func(d *Design, _ int) *float64 { return &d.Target.OneRock },
-	"target.seat_falls":       func(d *Design, _ int) *float64 { return &d.Target.SeatFalls.Value },
-	"target.back_leans":       func(d *Design, _ int) *float64 { return &d.Target.BackLeans.Value },
-	"target.seat_falls_empty": func(d *Design, _ int) *float64 { return &d.Target.Empty.Value },
-	"target.back_margin":      func(d *Design, _ int) *float64 { return &d.Target.BackMargin },
-	"target.back_lift":        func(d *Design, _ int) *float64 { return &d.Target.BackLift },
-	"target.longest":          func(d *Design, _ int) *float64 { return &d.Target.Longest },
-	"target.stock_width":      func(d *Design, _ int) *float64 { return &d.Target.StockWidth },
-	"target.stock_length":     func(d *Design, _ int) *float64 { return &d.Target.StockLength },
-	"target.smallest_radius":  func(d *Design, _ int) *float64 { return &d.Target.SmallestRadius },
-	"target.largest_tilt":     func(d *Design, _ int) *float64 { return &d.Target.LargestTilt },
-	"target.arcs":             func(d *Design, _ int) *float64 { return &d.Target.Arcs },
-
-	"shop.length":          func(d *Design, _ int) *float64 { return &d.Shop.Length },
-	"shop.radius":          func(d *Design, _ int) *float64 { return &d.Shop.Radius },
-	"shop.angle":           func(d *Design, _ int) *float64 { return &d.Shop.Angle },
-	"shop.weight":          func(d *Design, _ int) *float64 { return &d.Shop.Weight },
-	"shop.spacing":         func(d *Design, _ int) *float64 { return &d.Shop.Spacing },
-	"shop.cutter":          func(d *Design, _ int) *float64 { return &d.Shop.Cutter },
-	"shop.web":             func(d *Design, _ int) *float64 { return &d.Shop.Web },
-	"shop.strip":           func(d *Design, _ int) *float64 { return &d.Shop.Strip },
-	"shop.kerf":            func(d *Design, _ int) *float64 { return &d.Shop.Kerf },
-	"shop.planing":         func(d *Design, _ int) *float64 { return &d.Shop.Planing },
-	"shop.end_waste":       func(d *Design, _ int) *float64 { return &d.Shop.EndWaste },
-	"shop.stock_thickness": func(d *Design, _ int) *float64 { return &d.Shop.StockThick },
-	"shop.stock_width":     func(d *Design, _ int) *float64 { return &d.Shop.StockWidth },
-	"shop.springback":      func(d *Design, _ int) *float64 { return &d.Shop.Springback },
+// otherwise are the keys whose field goes by other words, and these words.
+var otherwise = map[string]string{
+	"seat.behind_low_point": "seat.behind", "seat.thickness": "seat.thick", "piece.weight": "piece.mass", "part.N.weight": "part.N.mass",
+	"leg.N.kind": "leg.N.which", "leg.N.size": "leg.N.side", "sitter.N.weight": "sitter.N.mass", "sitter.N.sex": "sitter.N.person.sex",
+	"sitter.N.height": "sitter.N.person.sizes.height", "sitter.N.knee_crease": "sitter.N.person.sizes.knee_crease",
+	"sitter.N.thigh": "sitter.N.person.sizes.thigh", "sitter.N.hips": "sitter.N.person.sizes.hips",
+	"sitter.N.elbow": "sitter.N.person.sizes.elbow", "sitter.N.shoulder": "sitter.N.person.sizes.shoulder",
+	"sitter.N.sitting_height": "sitter.N.person.sizes.sitting_height", "sitter.N.lumbar": "sitter.N.person.sizes.lumbar",
+	"sitter.N.age": "sitter.N.person.age", "sitter.N.percentile": "sitter.N.person.percentile",
+	"sitter.N.ahead": "sitter.N.sitting.ahead", "sitter.N.above": "sitter.N.sitting.above",
+	"measured.ten_rocks_ridden": "measured.ridden_ten_rocks", "measured.let_go_ridden": "measured.ridden_let_go",
+	"target.seat_falls": "target.seat_falls.value", "target.back_leans": "target.back_leans.value",
+	"target.seat_falls_empty": "target.empty.value", "shop.stock_thickness": "shop.stock_thick",
 }
 
-// asked says what marks a measure as given, of those that may be zero.
-var asked = map[string]func(d *Design) *bool{
-	"target.seat_falls":       func(d *Design) *bool { return &d.Target.SeatFalls.Asked },
-	"target.back_leans":       func(d *Design) *bool { return &d.Target.BackLeans.Asked },
-	"target.seat_falls_empty": func(d *Design) *bool { return &d.Target.Empty.Asked },
+// A field finds where a design holds an entry; n counts the entries of a list from 0.
+type field func(d *Design, n int) reflect.Value
+
+// fieldOf returns the field of a key, by its words or those it has otherwise: "rocker.nose_depth" is Rocker.NoseDepth,
+// "part.N.at.x" is Parts[n].At.X. It panics where there is none, for the keys are part of the program.
+func fieldOf(key string) field {
+	var places []int // of each field in the one around it; of an entry of a list nothing
+	in := reflect.TypeFor[Design]()
+	for word := range strings.SplitSeq(cmp.Or(otherwise[key], key), ".") {
+		place := 0
+		switch in.Kind() {
+		case reflect.Struct:
+			plain := strings.ReplaceAll(word, "_", "")
+			inner, found := in.FieldByNameFunc(func(name string) bool {
+				return strings.EqualFold(name, plain) || strings.EqualFold(name, plain+"s") // Parts
+			})
+			if !found {
+				panic("piece: a design has no field for " + key)
+			}
+			in, place = inner.Type, inner.Index[0]
+		case reflect.Array:
+			place = slices.IndexFunc(person.Sizes(), func(s person.Size) bool { return SizeKey(s) == word })
+			fallthrough
+		default:
+			in = in.Elem()
+		}
+		places = append(places, place)
+	}
+	return func(d *Design, n int) reflect.Value {
+		v := reflect.ValueOf(d).Elem()
+		for _, place := range places {
+			switch v.Kind() {
+			case reflect.Struct:
+				v = v.Field(place)
+			case reflect.Array:
+				v = v.Index(place)
+			default:
+				v = v.Index(n)
+			}
+		}
+		return v
+	}
 }

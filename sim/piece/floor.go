@@ -37,10 +37,9 @@ var grounds = [...]Ground{
 	Stone:     {0.30, 0.0005, "friction: Wood Handbook, low end; rolling loss: our judgement"},
 }
 
-// GroundOf returns friction and rolling loss of a surface. Friction is the low end of what
-// is published for dry wood (Wood Handbook, FPL-GTR-282, chapter 4: 0.3 to 0.5 on hard
-// smooth surfaces); for a rug, and all levers of rolling resistance, no source was found:
-// they are our judgement. A rug's softness is outside the model.
+// GroundOf returns friction and rolling loss of a surface. Friction is the low end of what is published for dry
+// wood (Wood Handbook, FPL-GTR-282, chapter 4: 0.3 to 0.5 on hard smooth surfaces); for a rug, and all levers of
+// rolling resistance, no source was found: they are our judgement.
 func GroundOf(s Surface) Ground { return grounds[s] }
 
 // OnItsFloor returns the design on the floor that is usual for its kind, and whether that was taken: nothing is
@@ -56,8 +55,7 @@ func (d Design) OnItsFloor() (Design, bool) {
 	return d, true
 }
 
-// StaticFloor returns the floor of the static questions: its slope, and the friction given or
-// named by its surface.
+// StaticFloor returns the floor of the static questions: its slope, and the friction given or of its surface.
 func (d Design) StaticFloor() sim.Floor {
 	return sim.Floor{Slope: d.Floor.Slope, Gravity: d.Floor.Gravity, Friction: cmp.Or(d.Floor.Friction, GroundOf(d.Floor.Surface).Friction)}
 }

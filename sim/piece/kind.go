@@ -31,10 +31,9 @@ type Traits struct {
 	Usual    []Usual             // who is checked without being asked
 }
 
-// kinds are the rows. No published limit for rocking chairs was found, so the limits are our judgement: a
-// chair's are what ordinary chairs of usual sizes keep (the study in the tests of package check); a cradle's is
-// the tilt beyond which deaths are on record (Ackerman and Gilbert-Barness, Arch Pediatr Adolesc Med
-// 1997;151:573-575, abstract).
+// kinds are the rows. No published limit for rocking chairs was found, so limits are our judgement: a chair's are
+// what ordinary ones of usual sizes keep (the study in the tests of package check); a cradle's is the tilt beyond
+// which deaths are on record (Ackerman and Gilbert-Barness, Arch Pediatr Adolesc Med 1997;151:573-575, abstract).
 var kinds = [...]Traits{
 	Chair: {
 		Name: "chair", Directions: [2]Directions{backAndForth, backAndForth}, Seating: true, Postures: seated,

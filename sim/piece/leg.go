@@ -14,8 +14,7 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// A Leg is one of a pair of legs alike, left and right, as its maker draws it: by its centre
-// line, and where that meets the top edge of the rocker.
+// A Leg is one of a pair alike, left and right, by its centre line, and where that meets the rocker's top edge.
 type Leg struct {
 	Name  string
 	Which Which
@@ -62,9 +61,8 @@ func (l Leg) SideOr() float64 { return cmp.Or(l.Side, legThick) }
 // EaseOr returns the radius of an eased corner, the usual one where none is drawn, m.
 func (r Rocker) EaseOr() float64 { return cmp.Or(r.Ease, usualEase) }
 
-// LegsOr returns the legs as drawn, and behind them of a pair that is not drawn a plumb one where it is
-// taken to stand: under where back and seat meet, and under the front edge, splayed as the
-// rockers say. Without a seat there are none to take.
+// LegsOr returns the legs as drawn, and of a pair that is not a plumb one where it is taken to stand: under where
+// back and seat meet, or the front edge, splayed as the rockers say. Without a seat none are taken.
 func (d Design) LegsOr() []Leg {
 	legs := slices.Clone(d.Legs)
 	if !d.Seat.SlopeKnown() || d.Traits().Bed {
@@ -120,8 +118,7 @@ func (d Design) checkLegs() error {
 	return nil
 }
 
-// Track returns the distance between the middles of the floor edges, as given or as splayed
-// legs make it, m, and whether it is known.
+// Track returns how far apart the middles of the floor edges are, as given or by the splay, m, and whether known.
 func (d Design) Track() (float64, bool) {
 	track := d.Rocker.Track
 	if track == 0 && d.Seat.Width > 0 {

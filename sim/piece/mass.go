@@ -8,8 +8,7 @@ import (
 	"rockerwright/rocker"
 )
 
-// Masses are the mass of the empty piece: what rides in the seat frame, and what is part of the
-// rockers.
+// Masses are the mass of the empty piece: what rides in the seat frame, and what is part of the rockers.
 type Masses struct {
 	Seat      []body.Body
 	Rockers   body.Body
@@ -66,8 +65,7 @@ func (d Design) Masses(edge rocker.Profile) (Masses, error) {
 	return Masses{}, nil
 }
 
-// parts returns the mass by [[part]], and by the rockers' wood where its sizes are
-// drawn.
+// parts returns the mass by [[part]], and by the rockers' wood where its sizes are drawn.
 func (d Design) parts(edge rocker.Profile) (Masses, error) {
 	var m Masses
 	for i, p := range d.Parts {

@@ -35,22 +35,24 @@ type Measure struct {
 	Fitted    bool    // set when the piece is put together; zero as drawn
 	Blank     int     // its number on the measuring sheets; zero where it is not on them
 
-	field func(d *Design, n int) *float64
-	asked func(d *Design) *bool // nil where zero means not given
+	field field
 }
 
-// Given marks the measure as given in a design, for those that may be zero.
+// Given marks the measure as given in a design, for those that may be zero: a [Wish].
 func (m Measure) Given(d *Design) {
-	if m.asked != nil {
-		*m.asked(d) = true
+	if wish, is := strings.CutSuffix(otherwise[m.Key], ".value"); is {
+		fieldOf(wish+".asked")(d, 0).SetBool(true)
 	}
 }
+
+// in returns where a design holds the measure; n counts the entries of a list from 0.
+func (m Measure) in(d *Design, n int) *float64 { return m.field(d, n).Addr().Interface().(*float64) }
 
 // Name returns the last part of the key: "tail".
 func (m Measure) Name() string { return lastOf(m.Key) }
 
 // In returns what a design has of the measure, SI; of one in a list, of its first entry.
-func (m Measure) In(d *Design) float64 { return *m.field(d, 0) }
+func (m Measure) In(d *Design) float64 { return *m.in(d, 0) }
 
 // LimitOf returns the measure of a limit, "rest_tilt". It panics where the table has none.
 func LimitOf(name string) Measure {
@@ -60,8 +62,7 @@ func LimitOf(name string) Measure {
 // read are the measures of the rocker that were read off an edge, not drawn.
 var read = []string{"rocker.rises.N", "rocker.spacing", "rocker.origin", "rocker.points.N.x", "rocker.points.N.y"}
 
-// Made reports whether the measure is of the piece, which a shop makes, and not of people,
-// readings, floor, limits or wishes.
+// Made reports whether the measure is of the piece, not of people, readings, floor, limits or wishes.
 func (m Measure) Made() bool {
 	section, _, _ := strings.Cut(m.Key, ".")
 	return slices.ContainsFunc(sections[:], func(s Section) bool { return s.Made && s.Name == section }) && !slices.Contains(read, m.Key)
@@ -79,9 +80,8 @@ type Choice struct {
 // Has reports whether a word is one that the choice can be.
 func (c Choice) Has(word string) bool { return slices.Contains(c.Words, word) }
 
-// Measure returns the measure of that key, "sitter.2.weight", counting from 1, and the
-// field of the design that holds it. Where there is only one sitter, part or arc its
-// number may be left out. The error is a [*KeyError].
+// Measure returns the measure of that key, "sitter.2.weight", counting from 1, and the field of the design that
+// holds it. The number of an only sitter, part or arc may be left out. The error is a [*KeyError].
 func (d *Design) Measure(key string) (Measure, *float64, error) {
 	general, n, err := d.general(key)
 	if err != nil {
@@ -92,11 +92,10 @@ func (d *Design) Measure(key string) (Measure, *float64, error) {
 		return Measure{}, nil, unknown(key)
 	}
 	m := measures()[i]
-	return m, m.field(d, n), nil
+	return m, m.in(d, n), nil
 }
 
-// Choice returns the choice of that key, and a function that sets it to one of its
-// words; any other word is an error.
+// Choice returns the choice of that key, and what sets it to one of its words; any other word is an error.
 func (d *Design) Choice(key string) (Choice, func(word string) error, error) {
 	general, n, err := d.general(key)
 	if err != nil {
@@ -123,8 +122,7 @@ func unknown(key string) error {
 
 func lastOf(key string) string { return key[strings.LastIndexByte(key, '.')+1:] }
 
-// general turns "sitter.2.weight" into "sitter.N.weight" and 1, and checks that the
-// design has so many.
+// general turns "sitter.2.weight" into "sitter.N.weight" and 1, and checks that there are so many.
 func (d *Design) general(key string) (general string, n int, err error) {
 	for _, list := range lists {
 		rest, found := strings.CutPrefix(key, list.Name+".")

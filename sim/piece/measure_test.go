@@ -68,7 +68,7 @@ func eachSlice(v reflect.Value, path string, visit func(path string, length int)
 func TestEveryFieldHasAMeasure(t *testing.T) {
 	d := full()
 	for i, m := range Measures() {
-		*m.field(&d, 0) = float64(i + 1)
+		*m.in(&d, 0) = float64(i + 1)
 	}
 	d.Sitters[0].Person.Sizes[person.Mass] = d.Sitters[0].Mass // where it stands
 	eachNumber(reflect.ValueOf(d), "Design", func(path string, x float64) {

@@ -8,7 +8,6 @@ import (
 	"strings"
 	"sync"
 
-	"rockerwright/body/person"
 	"rockerwright/sim/quantity"
 )
 
@@ -28,8 +27,7 @@ var kindsOf = map[string]quantity.Kind{
 	"density": quantity.Density, "ratio": quantity.Ratio, "count": quantity.Count,
 }
 
-// readMeasures reads the table. It panics on one that is not as it should be, or names what no field
-// holds, for the table is part of the program.
+// readMeasures reads the table. It panics on one that is not as it should be, for it is part of the program.
 func readMeasures(table string) []Measure {
 	var all []Measure
 	for line := range strings.Lines(table) {
@@ -42,7 +40,8 @@ func readMeasures(table string) []Measure {
 			cells[i] = strings.TrimSpace(cells[i])
 		}
 		wrong := func(what string) { panic(fmt.Sprintf("piece: measures.txt: %s: no such %s", cells[0], what)) }
-		m := Measure{Key: cells[0], Label: cells[1], Example: cells[8], Fitted: cells[10] == "yes"}
+		m := Measure{Key: cells[0], Label: cells[1], Example: cells[8], Fitted: cells[10] == "yes",
+			field: fieldOf(cells[0])}
 		kind, known := kindsOf[cells[2]]
 		if !known {
 			wrong("kind")
@@ -62,16 +61,7 @@ func readMeasures(table string) []Measure {
 			*into = x
 		}
 		m.Blank, _ = strconv.Atoi(cells[9])
-		if m.field = fields[m.Key]; m.field == nil {
-			wrong("field")
-		}
-		m.asked = asked[m.Key]
 		all = append(all, m)
 	}
 	return all
-}
-
-// size is the field of a size of a person.
-func size(s person.Size) func(d *Design, n int) *float64 {
-	return func(d *Design, n int) *float64 { return &d.Sitters[n].Person.Sizes[s] }
 }

@@ -86,8 +86,7 @@ var solids = [...]solid{
 	},
 }
 
-// body returns the mass of the part in the seat frame. key is its place in the
-// design, for errors.
+// body returns the mass of the part in the seat frame. key is its place in the design, for errors.
 func (p Part) body(key string) (body.Body, error) {
 	if err := p.check(key); err != nil {
 		return body.Body{}, err

@@ -10,12 +10,8 @@ import (
 	"rockerwright/rocker/bench"
 )
 
-// Usual sizes of a rocker where none are drawn, m; our judgement: 2 1/4 in deep and
-// 1 1/4 in wide.
-const (
-	usualDepth = 0.05715
-	usualWidth = 0.03175
-)
+// Usual sizes of a rocker where none are drawn, m; our judgement: 2 1/4 in deep, 1 1/4 in wide.
+const usualDepth, usualWidth = 0.05715, 0.03175
 
 // A Top is how the top edge of a rocker runs.
 type Top int
@@ -109,26 +105,16 @@ func (r Rocker) OnBench(edge rocker.Profile) bench.Rocker {
 
 // DepthAt returns the depth so far along the floor edge from a tip, m.
 func (r Rocker) DepthAt(edge rocker.Profile, isTail bool, from float64) float64 {
-	depth := r.DepthOr()
-	if r.Top != Taper {
-		return depth
-	}
 	nose, tail := edge.Reach()
-	tip, reach, way := r.NoseDepth, nose, nose-from // way: ahead of the low point
+	along := nose - from
 	if isTail {
-		way = from - tail
+		along = from - tail
 	}
-	if way < 0 {
-		tip, reach = r.TailDepth, tail
-	}
-	if reach == 0 {
-		return depth
-	}
-	return depth + (cmp.Or(tip, depth)-depth)*(way/reach)*(way/reach)
+	depth, _ := r.OnBench(edge).Thickness(along)
+	return depth
 }
 
-// wood returns the pair of rockers cut from wood of the given density (kg/m³), in the
-// rocker frame.
+// wood returns the pair of rockers cut from wood of the given density (kg/m³), in the rocker frame.
 func (r Rocker) wood(edge rocker.Profile, density float64) (body.Body, error) {
 	on := r.OnBench(edge)
 	strip, err := edge.Strip(on.Depth, on.Top)

@@ -26,8 +26,7 @@ func (s Seat) FrontEdge() r2.Vec {
 	return r2.Add(s.Meet(), r2.Vec{X: run, Y: s.Front - s.Rear})
 }
 
-// Fall returns how far the seat falls back as drawn, rad; NaN where front and depth are
-// not drawn.
+// Fall returns how far the seat falls back as drawn, rad; NaN where front and depth are not drawn.
 func (s Seat) Fall() float64 {
 	if !s.SlopeKnown() {
 		return math.NaN()
@@ -38,8 +37,7 @@ func (s Seat) Fall() float64 {
 // SlopeKnown reports whether the seat's slope is known.
 func (s Seat) SlopeKnown() bool { return s.Front > 0 && s.Depth > 0 }
 
-// check returns the first thing a drawn seat lacks. Front and depth may be left out
-// together; then its slope is not known.
+// check returns the first thing a drawn seat lacks. Without both front and depth its slope is not known.
 func (s Seat) check() error {
 	if s == (Seat{}) {
 		return nil
@@ -66,8 +64,7 @@ func (a Arms) Drawn() bool { return a.Height > 0 }
 // Drawn reports whether the design has a bed.
 func (b Bed) Drawn() bool { return b.Height > 0 }
 
-// TopOfBack returns the middle of the crest rail's top, in the seat frame, and whether
-// seat and back are drawn so that it is known.
+// TopOfBack returns the middle of the crest rail's top, seat frame, and whether seat and back are drawn.
 func (d Design) TopOfBack() (top r2.Vec, known bool) {
 	if !d.Seat.Drawn() || !d.Back.Drawn() {
 		return r2.Vec{}, false
@@ -76,8 +73,7 @@ func (d Design) TopOfBack() (top r2.Vec, known bool) {
 	return r2.Add(d.Seat.Meet(), r2.Scale(d.Back.Height, r2.Vec{X: -sin, Y: cos})), true
 }
 
-// LegLength returns the length of a front leg as drawn, plumb: from the rocker's top edge to
-// the top of the seat's front edge, m.
+// LegLength returns a front leg's length as drawn, plumb, from the rocker's top edge to the seat's front edge, m.
 func (d Design) LegLength(edge rocker.Profile) float64 {
 	front := d.Seat.FrontEdge()
 	foot, _ := comesDown(d.Rocker.OnBench(edge).TopEdge(), front, 0)
@@ -102,8 +98,7 @@ func (d Design) Validate() error {
 	return cmp.Or(d.Seat.check(), d.checkLegs(), d.Back.Braces.check())
 }
 
-// The spread of small clear specimens of one wood, as coefficients of variation; the
-// Wood Handbook's, from memory.
+// The coefficients of variation of small clear specimens of one wood; the Wood Handbook's, from memory.
 const (
 	StrengthSpread = 0.16
 	ModulusSpread  = 0.22 // of the modulus of elasticity, and so of the yield

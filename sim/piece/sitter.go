@@ -10,10 +10,9 @@ import (
 	"rockerwright/body/person"
 )
 
-// Gyration is the radius of gyration taken for a seated person about the left-right
-// axis where a balance point but no inertia is given, m: the middle of 0.29 to 0.33 m,
-// which a chain of body segments gives for men and women of the middle size (derived,
-// not published).
+// Gyration is the radius of gyration taken for a seated person about the left-right axis where a balance point but
+// no inertia is given, m: the middle of 0.29 to 0.33 m, which a chain of body segments gives for people of the
+// middle size (derived, not published).
 const Gyration = 0.31
 
 // A Sitter is someone who rides rigidly: a person by sizes; or by weight and where the
@@ -45,8 +44,7 @@ var roles = [...]string{"owner", "other", "hazard"}
 
 func (r Role) String() string { return roles[r] }
 
-// A Place is where a person's balance point lies in one posture, in the seat frame
-// from where back and seat meet, m. The zero Place is not given.
+// A Place is where a person's balance point lies in one posture, from where back and seat meet, m; zero: not given.
 type Place struct {
 	Ahead, Above float64
 }
@@ -57,8 +55,7 @@ func (s Sitter) HasCentre() bool { return s.Centre != (r2.Vec{}) }
 // BySizes reports whether the sitter is a person to be posed.
 func (s Sitter) BySizes() bool { return !s.HasCentre() && len(s.PlacedIn()) == 0 }
 
-// Lies reports whether the sitter is an infant that lies in the bed of a cradle, its place
-// given by Sitting.Ahead, from the middle.
+// Lies reports whether the sitter is an infant lying in a cradle's bed, placed by Sitting.Ahead, from the middle.
 func (s Sitter) Lies(d Design) bool {
 	bed := d.Traits().Bed && d.Bed.Drawn()
 	return bed && !s.HasCentre() && s.Sitting.Above == 0 && s.LyingBack == (Place{}) && s.Perched == (Place{})
@@ -92,8 +89,7 @@ func SizeKey(size person.Size) string {
 	return cmp.Or(sizeKeys[size], strings.ReplaceAll(size.String(), " ", "_"))
 }
 
-// A Usual is someone who is checked without being asked, unless the design has a sitter
-// of the same name or says no.
+// A Usual is someone who is checked without being asked, unless a sitter has that name or the design says no.
 type Usual int
 
 const (
@@ -118,8 +114,7 @@ var usualNames = [Usuals]string{
 // String returns what the person is called.
 func (u Usual) String() string { return usualNames[u] }
 
-// Checks reports whether a usual person is to be checked: of the company of such a piece, not left out, and no
-// sitter has that name.
+// Checks reports whether a usual person is checked: of the kind's company, not left out, no sitter of the name.
 func (d Design) Checks(u Usual) bool {
 	return slices.Contains(d.Traits().Usual, u) && !d.People.Without[u] &&
 		!slices.ContainsFunc(d.Sitters, func(s Sitter) bool { return s.Name == u.String() })
@@ -133,8 +128,7 @@ type People struct {
 	Lap      float64      // the child on a lap, years; zero means 3
 }
 
-// Ages that are taken where none is given, years; common practice of toys, and our
-// judgement.
+// Ages that are taken where none is given, years; common practice of toys, and our judgement.
 const (
 	YoungestRider = 3.0
 	OldestRider   = 8.0

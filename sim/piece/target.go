@@ -34,8 +34,7 @@ type Wish struct {
 // Asks reports whether anything is aimed for.
 func (t Target) Asks() bool { return t != (Target{}) }
 
-// A Shop says what can be held in it, 95 times in 100, ±. Zero is the usual tolerance of
-// each measure.
+// A Shop says what can be held in it, 95 times in 100, ±. Zero is the usual tolerance of a measure.
 type Shop struct {
 	Length, Radius float64
 	Angle          float64
@@ -55,9 +54,8 @@ type Shop struct {
 	Springback float64 // part of its bend that steam-bent wood loses
 }
 
-// Usual returns the shop with what is not said about a layout filled in, in round sizes of the
-// units; common practice, for the springback of steam-bent wood the middle of what makers
-// report, 6 to 10 %, and for the web our judgement.
+// Usual returns the shop with what is not said about a layout filled in, in round sizes of the units; common
+// practice, springback in the middle of the 6 to 10 % that makers report; the web our judgement.
 func (s Shop) Usual(units quantity.System) Shop {
 	usual := Shop{Spacing: 2 * quantity.In, Cutter: quantity.In / 2, Web: quantity.In / 8, Kerf: quantity.In / 8,
 		Planing: quantity.In / 16, EndWaste: 2 * quantity.In}
@@ -79,8 +77,7 @@ const (
 	weightTolerance = 2 * quantity.Lb
 )
 
-// Tolerance returns what a measure of the design is held to, 95 times in 100, ± SI; zero
-// where it is not made in a shop.
+// Tolerance returns what a measure is held to, 95 times in 100, ± SI; zero where no shop makes it.
 func (d Design) Tolerance(m Measure) float64 {
 	for _, s := range []struct{ own, usual float64 }{
 		{d.Shop.Length, lengthTolerance}, {d.Shop.Radius, radiusTolerance},

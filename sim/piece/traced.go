@@ -23,8 +23,7 @@ type Traced struct {
 	One         bool       // left and right are one curve, as far as was read
 }
 
-// Profile returns the floor edge, as drawn or as measured, and of one that was read off an edge
-// what was found.
+// Profile returns the floor edge, as drawn or as measured, and of one that was read off what was found.
 func (d Design) Profile() (rocker.Profile, *Traced, error) {
 	key, read, ways := "measured", d.Measured.curve, d.Rocker.ways()
 	switch measured := d.Measured.curved(); {
@@ -174,10 +173,8 @@ func mean(left, right []float64) []float64 {
 	case len(right) == 0:
 		return left
 	}
-	both := slices.Clone(left)
-	for i := range both {
-		both[i] = (left[i] + right[i]) / 2
-	}
+	both := floats.AddTo(make([]float64, len(left)), left, right)
+	floats.Scale(0.5, both)
 	return both
 }
 

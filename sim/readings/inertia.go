@@ -16,8 +16,7 @@ type timed struct {
 	rider           body.Body
 }
 
-// rocks returns the ten rocks that say the inertia, empty or else with a rider; ok is
-// false where none were timed.
+// rocks returns the ten rocks that say the inertia, empty or else ridden; ok is false where none were timed.
 func (r Readings) rocks() (t timed, ok bool) {
 	if r.TenRocks != 0 {
 		return timed{"ten_rocks", "let_go", r.TenRocks, r.LetGo, body.Body{}}, true
@@ -48,13 +47,11 @@ func (r Readings) period(piece body.Body, t timed) (float64, error) {
 	return swing.Period, nil
 }
 
-// inertia returns the inertia (kg·m²) about its balance point with which the piece and
-// the rider take a tenth of the time for a rock, and the time of ten without any (s). The
-// square of the time is very nearly straight in the inertia, for the distance from G to the
-// contact hardly goes with the tilt: the inertia lies by that line, and is sought between a quarter
-// and four times of it, which a G a tenth of a millimetre over the floor keeps. Where the rocks are
-// quicker than without any, or much too slow, the line is kept, for [judge] to tell an error of
-// reading from a reading that cannot be.
+// inertia returns the inertia (kg·m²) about its balance point with which piece and rider take a tenth of the time
+// for a rock, and the time of ten without any (s). The square of the time is very nearly straight in the inertia,
+// for the distance from G to the contact hardly goes with the tilt: it is sought between a quarter and four times
+// of what that line says, which a G 0.1 mm over the floor keeps. Of rocks quicker than without any, or much too
+// slow, the line is kept, for [judge] to tell an error of reading from a reading that cannot be.
 func (r Readings) inertia(piece body.Body, t timed) (inertia, least float64, err error) {
 	squared := func(inertia float64) float64 {
 		if err != nil {
@@ -81,9 +78,8 @@ const (
 	usual   = 0.35 // a chair has about so much
 )
 
-// judge holds the inertia against its uncertainty. Where no error of reading explains it,
-// that is an error. Where it is less sure than the inertia of a piece is large, or comes
-// out below zero, the rocks do not tell it, and it is NaN; the latter is doubtful.
+// judge holds the inertia against its uncertainty: an error where no error of reading explains it. Where it is less
+// sure than a piece's is large, or below zero, the rocks do not tell it, and it is NaN; the latter is doubtful.
 func (r Readings) judge(result *Result, least float64) error {
 	t, timed := r.rocks()
 	if !timed {

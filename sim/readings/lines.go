@@ -92,8 +92,7 @@ func (r Readings) stood(s scales) bool {
 	return r.has(s.front, s.underFront) || r.has(s.rear, s.underRear)
 }
 
-// share returns the front scale's share of the weight, from both scales where both were
-// read.
+// share returns the front scale's share of the weight, from both scales where both were read.
 func (r Readings) share(s scales, mass float64) (float64, error) {
 	front, whole := s.underFront, s.underFront+s.underRear
 	switch {

@@ -67,8 +67,7 @@ func (r Readings) solve() (solution, error) {
 	return s, nil
 }
 
-// centre returns the balance point: where the lines cross, or by least squares nearest to
-// all of them.
+// centre returns the balance point: where the lines cross, or by least squares nearest to all of them.
 func (r Readings) centre(mass float64) (r2.Vec, []Doubt, error) {
 	lines, err := r.lines(mass)
 	if err != nil {

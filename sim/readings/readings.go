@@ -10,8 +10,7 @@ import (
 	"rockerwright/sim"
 )
 
-// Readings are what a maker read off a finished piece. A zero is not read, unless Zero
-// names it.
+// Readings are what a maker read off a finished piece. A zero is not read, unless Zero names it.
 type Readings struct {
 	Edge  rocker.Profile
 	Floor sim.Floor
@@ -43,8 +42,7 @@ func (r *Readings) has(name string, value float64) bool {
 	return value != 0 || slices.Contains(r.Zero, name)
 }
 
-// The usual standard deviations of one reading, and how surely a rider's body is known from sizes;
-// our judgement.
+// The usual standard deviations of a reading, and how surely sizes give a rider's body; our judgement.
 const (
 	usualScale = 0.1    // kg
 	usualTape  = 0.0008 // m; 1/32 in

@@ -37,19 +37,17 @@ type Result struct {
 	Body                        body.Body
 	Doubts                      []Doubt
 
-	// Untold names the rocks that were timed and do not tell the inertia: "ten_rocks_ridden"; "" where
-	// they do, or none were.
+	// Untold names the rocks timed that do not tell the inertia: "ten_rocks_ridden"; "" where there are none.
 	Untold string
 }
 
 // twoSided95 is how many standard deviations hold 95 of 100 normal errors.
 const twoSided95 = 1.959963984540054
 
-// Read returns what the readings say of the piece in the chair frame, and which disagree, with
-// uncertainties: each reading moved by a part of its standard deviation either way, and the
-// changes of the result, scaled up, added as squares (first-order propagation of independent
-// errors, as in the GUM, JCGM 100:2008, 5.1.2). The error is a [*ReadingError]: a reading that
-// cannot be, or what to read next.
+// Read returns what the readings say of the piece in the chair frame, and which disagree, with uncertainties: the
+// changes of the result with each reading moved by a part of its standard deviation either way, scaled up and added
+// as squares (first-order propagation of independent errors, as in the GUM, JCGM 100:2008, 5.1.2). The error is a
+// [*ReadingError]: a reading that cannot be, or what to read next.
 func (r Readings) Read() (Result, error) {
 	result, err := r.result()
 	if err != nil {
@@ -120,9 +118,8 @@ func (v *Value) sum() {
 	slices.SortStableFunc(v.Shares, func(a, b Share) int { return cmp.Compare(b.Adds, a.Adds) })
 }
 
-// swaps returns the pairs of scales that may have been written down the wrong way round,
-// those with which, changed about, all the readings agree, in words, and the key of the
-// first; "" where there is none.
+// swaps returns the pairs of scales that may have been written down the wrong way round, those with which, changed
+// about, all the readings agree, in words, and the key of the first; "" where there is none.
 func (r Readings) swaps() (names, first string) {
 	level, raised := r, r
 	level.Front, level.Rear = r.Rear, r.Front
@@ -149,8 +146,7 @@ func (r Readings) swaps() (names, first string) {
 	return strings.Join(list, ", or else "), first
 }
 
-// swapped returns the error of readings that contradict each other, and names what may
-// have been swapped.
+// swapped returns the error of readings that contradict each other, with what may have been swapped.
 func (r Readings) swapped(err error) error {
 	var contradicts *ReadingError
 	if !errors.As(err, &contradicts) {

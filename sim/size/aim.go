@@ -98,8 +98,7 @@ func misses(target piece.Target, r check.Balanced) []Miss {
 	return list
 }
 
-// offJoints returns how near the owner at ease rests to a joint of two arcs, rad; NaN without a rest.
-// Half of each rock is on either arc there, and its time hangs on how far it goes.
+// offJoints returns how near the owner at ease rests to a joint, where times hang on how far it rocks, rad; or NaN.
 func offJoints(r check.Balanced) float64 {
 	b := r.Seated().Balance
 	if b.Outcome != sim.Rocks {
@@ -137,8 +136,7 @@ func radii(r piece.Rocker) (list []float64) {
 	return list
 }
 
-// score adds up the misses: what must hold weighs so much that nothing is traded for it. A
-// piece without a rest is worse than any that has one.
+// score adds up the misses: what must hold weighs so much that nothing is traded for it. No rest is worst.
 func score(list []Miss) float64 {
 	sum := 0.0
 	for _, m := range list {
@@ -152,8 +150,7 @@ func score(list []Miss) float64 {
 	return sum
 }
 
-// blank returns the length and width of the board that a rocker is sawn from, m; not a number
-// where the rocker has no outline.
+// blank returns the length and width of the board a rocker is sawn from, m; NaN where it has no outline.
 func blank(r check.Balanced) (length, width float64) {
 	outline, err := r.Design.Rocker.OnBench(r.Edge).Outline()
 	if err != nil {

@@ -93,11 +93,10 @@ func leansAnInch(now check.Balanced) Row {
 	return row
 }
 
-// wornDown returns the piece with its floor edge worn where it rolls with the owner at ease: the
-// stretch becomes a flatter arc between the same two points, its rise less by what is worn, and
-// a corner is left at either end. The attitude as drawn stays, and all that stands on the
-// rockers comes down with them. ok is false where it has no rest, the stretch reaches a tip, or
-// what touches the floor as drawn is one of the corners.
+// wornDown returns the piece with its floor edge worn where it rolls with the owner at ease: the stretch becomes a
+// flatter arc between the same two points, its rise less by what is worn, with a corner at either end. The attitude
+// as drawn stays, and all that stands on the rockers comes down with them. ok is false where it has no rest, the
+// stretch reaches a tip, or a corner touches the floor as drawn.
 func wornDown(r check.Balanced) (d piece.Design, ok bool) {
 	l := r.Seated()
 	if r.Curve != nil || l.Balance.Outcome != sim.Rocks {

@@ -56,8 +56,7 @@ func ask(d piece.Design) (question, error) {
 	return q, nil
 }
 
-// possible returns what the drawn seat, legs and braces lack, or the first wish of the target that the design has no
-// answer to; nil where there is nothing.
+// possible returns what the drawn seat, legs and braces lack, or the first wish that cannot be answered; else nil.
 func possible(d piece.Design) error {
 	t, unsound := d.Target, d.Validate()
 	switch {
@@ -101,9 +100,8 @@ func (q *question) misses(s shape) []Miss {
 // of a radius, as much as an aim that is missed by √(1/1000) of a step.
 const strays = 1e-3
 
-// score scores a shape: how it misses the aims, and ever so little how far it goes from the
-// one that was drawn, in inches of its ends and tenths of radii, squared, so that nothing is
-// changed for nothing.
+// score scores a shape: how it misses the aims, and ever so little how far it goes from the one drawn, in inches of
+// its ends and tenths of radii, squared, so that nothing is changed for nothing.
 func (q *question) score(s shape) float64 {
 	square := func(x float64) float64 { return x * x }
 	strayed := square((s.nose-q.start.nose)/inch) + square((s.tail-q.start.tail)/inch) + square(s.low/inch)

@@ -22,14 +22,12 @@ func evenness(r sim.Rig, b sim.Balance) (periods []float64) {
 	return periods
 }
 
-// EvenReleases are the releases from rest, + back, at which it is read how a rocker's time goes with how far it
-// rocks, rad.
+// EvenReleases are the releases from rest, + back, by which a rocker's time goes with how far it rocks, rad.
 var EvenReleases = [...]float64{1 * quantity.Deg, 4 * quantity.Deg, 8 * quantity.Deg, 12 * quantity.Deg}
 
-// evenTime returns the design on the rocker of so many arcs (1, 3 or 5) that comes nearest to the
-// even-time edge for the owner at ease, in the time that is aimed for, or the one it has as drawn.
-// Seat and low point stay where they are drawn, and the ends as long. ok is false where there is
-// none: on a sloping floor, or where it would not rest.
+// evenTime returns the design on the rocker of so many arcs (1, 3 or 5) nearest to the even-time edge for the owner
+// at ease, in the time aimed for, or the one it has. Seat, low point and ends stay as drawn. ok is false where
+// there is none: on a sloping floor, or where it would not rest.
 func (q *question) evenTime(arcs int) (d piece.Design, ok bool) {
 	f, ok := FeelOf(q.drawn)
 	if !ok || f.floor.Slope != 0 {

@@ -32,9 +32,8 @@ func slackOf(r check.Balanced) slack {
 	return s
 }
 
-// A response says how the slack of every limit goes with one measure: by a parabola through
-// what it is as drawn and at two errors of the measure, worked out exactly. Several measures
-// add up.
+// A response says how the slack of every limit goes with one measure: by a parabola through it as drawn and at two
+// errors of the measure, worked out exactly. Several measures add up.
 type response struct {
 	slope, bend slack
 }
@@ -79,8 +78,7 @@ type shopFloor struct {
 	slacks    []slack    // of each chair, with every measure at the shop's usual
 }
 
-// chairsOnFloor is how many chairs tolerances are found by: a share of 5 % that fails is known to
-// √(0.05·0.95/4096) = 0.35 %, one deviation.
+// chairsOnFloor is how many chairs find a tolerance: 5 % that fail is known to √(0.05·0.95/4096) = 0.35 %.
 const chairsOnFloor = Block
 
 func newShopFloor(d piece.Design, sitters check.Sitters, now check.Balanced) shopFloor {
@@ -100,8 +98,7 @@ func newShopFloor(d piece.Design, sitters check.Sitters, now check.Balanced) sho
 	return f
 }
 
-// fails returns the share of chairs in which a limit fails, the k-th measure being held to
-// another tolerance.
+// fails returns the share of chairs in which a limit fails, the k-th measure held to another tolerance.
 func (f *shopFloor) fails(k int, tolerance float64) float64 {
 	v, r := f.varied[k], &f.responses[k]
 	failing := 0
@@ -117,9 +114,8 @@ func (f *shopFloor) fails(k int, tolerance float64) float64 {
 	return float64(failing) / float64(len(f.slacks))
 }
 
-// tolerance returns the largest error of the k-th measure with which every limit holds 95 times
-// in 100, the others at the shop's usual: +Inf where looseBy usual ones will do, NaN where it
-// does not hold so often even without an error.
+// tolerance returns the largest error of the k-th measure with which every limit holds 95 times in 100, the others
+// at the shop's usual: +Inf where looseBy usual ones will do, NaN where not even exactness helps.
 func (f *shopFloor) tolerance(k int) float64 {
 	const often = 0.05
 	most := looseBy * f.varied[k].Tolerance
@@ -133,9 +129,8 @@ func (f *shopFloor) tolerance(k int) float64 {
 	return held
 }
 
-// holdTo fills in how exactly each measure that is made must be held, and returns the share of
-// chairs in which a limit fails with every measure at the shop's usual. Where a tolerance is
-// found its response is worked out again at errors as large as that.
+// holdTo fills in how exactly each measure that is made must be held, and returns the share of chairs in which a
+// limit fails with all at the shop's usual. A tolerance is found again by its response at such errors.
 func (t *Table) holdTo(d piece.Design, sitters check.Sitters) float64 {
 	f := newShopFloor(d, sitters, t.Report)
 	if len(f.varied) == 0 {

@@ -48,11 +48,10 @@ type Likeness struct {
 	Rules            []Rule // of the trade, for the new piece
 }
 
-// Like returns the new piece with the rocker that keeps each thing of the old one. The place
-// of the low point under the seat, the seat's heights and the ratios of arcs stay the new
-// piece's; all radii scale by the one at the rest with the owner at ease. Edge lengths stay the
-// new piece's too, but under SameProportion they are the old ones, scaled as the radius is. The error is of package piece, or an
-// [*UnsuitedError] where a piece has no radius to scale or no feel to keep.
+// Like returns the new piece with the rocker that keeps each thing of the old one. Its low point under the seat,
+// seat heights and ratios of arcs stay; all radii scale by the one at the rest with the owner at ease. Edge lengths
+// stay too, but under SameProportion are the old ones, scaled as the radius is. The error is of package piece, or
+// an [*UnsuitedError] where a piece has no radius to scale or no feel to keep.
 func Like(old, wanted piece.Design) (Likeness, error) {
 	var l Likeness
 	wanted, err := wanted.Fitted()
@@ -97,8 +96,7 @@ type OldError struct{ Err error }
 func (e *OldError) Error() string { return "the piece that is liked: " + e.Err.Error() }
 func (e *OldError) Unwrap() error { return e.Err }
 
-// wantedRadius returns the radius at the rest that keeps what is said, with the height
-// and gyration of the new piece there.
+// wantedRadius returns the radius at the rest that keeps what is said, with the new height and gyration there.
 func (w Keep) wantedRadius(old, now Feel) float64 {
 	switch w {
 	case SameTime:
@@ -218,9 +216,8 @@ type ForSitter struct {
 	Like    Likeness
 }
 
-// ForSitters returns what radius keeps the feel that the owner likes for owners of other
-// statures, as stout as the mean, the piece staying as it is. It is empty where the first
-// sitter is no grown-up given by sizes.
+// ForSitters returns what radius keeps the feel that the owner likes for owners of other statures, as stout as the
+// mean, on the same piece. It is empty where the first sitter is no grown-up given by sizes.
 func ForSitters(d piece.Design, statures []float64) ([]ForSitter, error) {
 	if len(d.Sitters) == 0 || d.Sitters[0].Person.Sizes[person.Stature] == 0 || d.Sitters[0].Person.Age > 0 {
 		return nil, nil

@@ -32,8 +32,7 @@ func (q *question) oneArc() (s shape, met bool) {
 	})
 }
 
-// timed returns the shape with the radius on which a rock takes the time, the rest with
-// somebody in it being kept where it is wished.
+// timed returns the shape on whose radius a rock takes the time, the rest with somebody in it staying put.
 func (q *question) timed(s shape) shape {
 	if q.target.OneRock <= 0 {
 		return s
@@ -57,10 +56,9 @@ func (q *question) timed(s shape) shape {
 	return s
 }
 
-// leaned returns the shape with the low point where seat or back lean as is wished: with
-// somebody in it, or empty where only that is wished. The rest moves by about 1/(R − H) of
-// what the low point moves, so the secant finds it in a few steps; no two places are known that
-// it lies between.
+// leaned returns the shape with the low point where seat or back lean as is wished: with somebody in it, or empty
+// where only that is wished. The rest moves by about 1/(R − H) of what the low point moves, so the secant finds it
+// in a few steps; no two places are known around it.
 func (q *question) leaned(s shape) shape {
 	off, asked := q.leanOf()
 	if !asked || !q.movable {
@@ -100,8 +98,7 @@ func (q *question) leanOf() (off func(s shape) float64, asked bool) {
 	}, leans.Asks()
 }
 
-// lengthened returns the shape with the tail, and then the nose, just as long as the limits
-// ask, where they are not long enough.
+// lengthened returns the shape with tail, then nose, where too short, just as long as the limits ask.
 func (q *question) lengthened(s shape) shape {
 	for _, end := range []func(s *shape) *float64{func(s *shape) *float64 { return &s.tail }, func(s *shape) *float64 { return &s.nose }} {
 		failing := func(length float64) (steps float64) { // by which limits fail
@@ -131,17 +128,12 @@ func (q *question) lengthened(s shape) shape {
 	return s
 }
 
-// How a brake is laid: the flatter arc begins so far behind the hindmost rest, and is so much
-// flatter. Our judgement: near enough to be felt on a deep rock, far enough that nobody rests
-// on the joint.
-const (
-	brakeBehind  = 3 * math.Pi / 180
-	brakeFlatter = 1.6
-)
+// How a brake is laid: so far behind the hindmost rest, and so much flatter. Our judgement: near enough to be felt
+// on a deep rock, far enough that nobody rests on the joint.
+const brakeBehind, brakeFlatter = 3 * math.Pi / 180, 1.6
 
-// flatterTail returns the shape of one arc with a flatter one behind, as a brake: the joint
-// lies a little behind the rest of who leans furthest back, and the ends stay as long. ok is
-// false where the tail does not reach so far.
+// flatterTail returns the shape of one arc with a flatter one behind, as a brake: the joint lies a little behind
+// the rest of who leans furthest back, the ends stay. ok is false where the tail does not reach so far.
 func (q *question) flatterTail(one shape) (s shape, ok bool) {
 	r, ok := q.answer(one)
 	if !ok {
@@ -163,9 +155,8 @@ func (q *question) flatterTail(one shape) (s shape, ok bool) {
 	return s, true
 }
 
-// zero returns where a function passes from above zero to below between low and high, both
-// more than zero, nearest to start: it looks outwards from there by steps of 4 %. Not a number
-// counts as above zero. found is false where it never passes.
+// zero returns where a function passes from above zero to below between low and high, both more than zero, nearest
+// to start, looking outwards by steps of 4 %. NaN counts as above zero. found is false where it never passes.
 func zero(f func(x float64) float64, start, low, high float64) (x float64, found bool) {
 	const step = 1.04
 	above := func(x float64) bool { return !(f(x) <= 0) }

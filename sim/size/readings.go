@@ -83,8 +83,7 @@ func FeelOf(r check.Balanced) (f Feel, ok bool) {
 	return f, true
 }
 
-// radiusFor returns the radius at the rest that gives a steadiness Z′ = (ρ − H)cos α −
-// H′ sin α, m.
+// radiusFor returns the radius at the rest that gives a steadiness Z′ = (ρ − H)cos α − H′ sin α, m.
 func (f Feel) radiusFor(steadiness float64) float64 {
 	return f.Height + (steadiness+f.across*math.Sin(f.floor.Slope))/math.Cos(f.floor.Slope)
 }

@@ -56,12 +56,11 @@ func rules(l Likeness) []Rule {
 		add(CentreAtChin, chin, chin)
 	}
 	child := len(d.Sitters) > 0 && d.Sitters[0].Person.Age > 0
-	if !d.Traits().Seating || child {
-		return list
+	if d.Traits().Seating && !child {
+		add(Start36, 0, 36*inch)
+		add(Start40, 0, 40*inch)
+		add(Commonest, 0, 42*inch)
 	}
-	add(Start36, 0, 36*inch)
-	add(Start40, 0, 40*inch)
-	add(Commonest, 0, 42*inch)
 	return list
 }
 

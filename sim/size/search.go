@@ -56,10 +56,9 @@ func (q *question) shapeAt(x []float64, arcs int) shape {
 	return s
 }
 
-// compound returns the best shape of so many arcs that is found from several starts around
-// a shape of one arc: each goes downhill a little, and the best of them as far as they can.
-// The starts run side by side; which of them is best does not hang on that, and neither on
-// luck: the seed gives their places.
+// compound returns the best shape of so many arcs found from several starts around one of one arc: each goes
+// downhill a little, and the best of them as far as they can. The starts run side by side; which is best hangs
+// neither on that nor on luck: the seed gives their places.
 func (q *question) compound(around shape, arcs int, seed uint64) shape {
 	found := q.starts(around, arcs, seed)
 	found = q.best(found, finalists, func(s shape) shape { return q.descended(s, 30) })
@@ -67,9 +66,8 @@ func (q *question) compound(around shape, arcs int, seed uint64) shape {
 	return found[0]
 }
 
-// How many shapes are tried by chance before a search, how many of them are gone on from, and
-// how many starts are followed to the end: enough for the tests of this package, in which no
-// random shape is better.
+// How many shapes are tried by chance before a search, are gone on from, and are followed to the end: enough for
+// the tests of this package, in which no random shape is better.
 const (
 	scouts    = 150 // for each arc
 	scouted   = 4
@@ -105,8 +103,7 @@ func each(n int, do func(i int)) {
 	wait.Wait()
 }
 
-// starts returns the shapes from which so many arcs are searched: as one arc, with either end
-// flatter or tighter, and the best of many by chance.
+// starts returns where a search of so many arcs starts: as one arc, with ends flatter or tighter, and by chance.
 func (q *question) starts(around shape, arcs int, seed uint64) []shape {
 	rng := rand.New(rand.NewPCG(seed, uint64(arcs)))
 	chance := make([]shape, scouts*arcs)
@@ -131,9 +128,8 @@ func (q *question) starts(around shape, arcs int, seed uint64) []shape {
 	return list
 }
 
-// split returns a shape of one arc as so many of the same radius: the first joint between
-// where it rests with somebody in it and empty, so that each can have a radius of its own, the
-// second behind both.
+// split returns a shape of one arc as so many of the same radius: the first joint between its rests with somebody
+// in it and empty, so that each can have a radius of its own, the second behind both.
 func (q *question) split(one shape, arcs int) shape {
 	s := one
 	s.radii = slices.Repeat(one.radii, arcs)
@@ -164,8 +160,7 @@ func chanced(around shape, arcs int, rng *rand.Rand) shape {
 	return s
 }
 
-// descended returns where a search downhill from a shape ends, asking at most so often for each
-// unknown.
+// descended returns where a search downhill from a shape ends, asking at most so often for each unknown.
 func (q *question) descended(s shape, asks int) shape {
 	arcs := len(s.radii)
 	x := q.unknowns(s)

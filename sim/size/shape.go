@@ -8,9 +8,8 @@ import (
 	"rockerwright/sim/piece"
 )
 
-// A shape is what sizing may change: radii from nose to tail, where they join, and the ends,
-// as lengths along the floor edge from the low point, and how far the low point moves forward
-// under the seat.
+// A shape is what sizing may change: radii from nose to tail, their joints and the ends, as lengths along the floor
+// edge from the low point, and how far the low point moves forward under the seat.
 type shape struct {
 	radii      []float64
 	joints     []float64 // from the low point towards the tail, below zero towards the nose

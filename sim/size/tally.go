@@ -89,9 +89,8 @@ func (t *tally) study(asked int) Study {
 	return s
 }
 
-// shares returns which share of the variance of a quantity goes with each measure: b²·var(x)/var(y)
-// with the coefficients b of the linear regression on all measures, and what is left over, 1
-// less the share of variance explained.
+// shares returns which share of the variance of a quantity goes with each measure: b²·var(x)/var(y) with the
+// coefficients b of the linear regression on all of them, and what is left over, 1 less what they explain.
 func (t *tally) shares(q Quantity) (shares []float64, leftOver float64) {
 	k, n := len(t.varied), float64(t.Chairs-t.Unusable)
 	shares = make([]float64, k)
@@ -119,18 +118,14 @@ func (t *tally) shares(q Quantity) (shares []float64, leftOver float64) {
 	return shares, max(0, 1-mat.Dot(&b, right)/variance)
 }
 
-// A histogram counts values in cells that are fixed beforehand, so that percentiles of any
-// number of values cost the same memory. Cells are a hundredth of a deviation wide.
+// A histogram counts values in fixed cells of 1/100 deviation, so that percentiles cost the same memory.
 type histogram struct {
 	start, width float64
 	counts       []float64 // the first and the last are of all beyond
 }
 
 // How far a histogram reaches to either side, in deviations, and its cells for each.
-const (
-	reaches = 12
-	cellsIn = 100
-)
+const reaches, cellsIn = 12, 100
 
 // newHistogram returns one about a value, deviation being about that of what will be counted.
 func newHistogram(about, deviation float64) histogram {

@@ -20,8 +20,7 @@ type Varied struct {
 	Tolerance float64 // 95 times in 100, ± SI
 }
 
-// deviation returns the standard deviation of the shop's error, SI: 95 times in 100 a normal
-// error is within 1.96 of it.
+// deviation returns the standard deviation of the shop's error, SI: of normal ones 95 in 100 are within 1.96 of it.
 func (v Varied) deviation() float64 { return v.Tolerance / twoSided95 }
 
 // of returns the measure in a design of the same keys.
@@ -67,8 +66,7 @@ func mayBeZero(d piece.Design, m piece.Measure) bool {
 	return false
 }
 
-// mostMeasures is how many measures of a design are changed one after the other, ten times what a sculpted chair with
-// all its parts has: a few seconds' work.
+// mostMeasures is how many measures a design may have, ten times those of a sculpted chair: a few seconds' work.
 const mostMeasures = 400
 
 // countable returns an [*UnsuitedError] for a design of too many measures.

@@ -103,8 +103,7 @@ func (r *Row) effect() {
 	}
 }
 
-// changed returns the row of one measure; ok is false where it is not drawn, or is none that a
-// maker changes.
+// changed returns the row of one measure; ok is false where it is not drawn, or none that a maker changes.
 func changed(d piece.Design, sitters check.Sitters, key string) (Row, bool) {
 	d = d.Clone()
 	m, field, err := d.Measure(key)

@@ -33,10 +33,7 @@ var levelNames = [levels]string{"does not stand", "limit", "hazard", "misfit", "
 func (l Level) String() string { return levelNames[l] }
 
 // What warnings of the wood are of.
-const (
-	Braces  = "braces of the back"
-	Rockers = "rockers"
-)
+const Braces, Rockers = "braces of the back", "rockers"
 
 // A Finding is one thing that is wrong with a design, or ought to be known of it.
 type Finding struct {
@@ -112,31 +109,29 @@ func limited(r *check.Report) []Finding {
 
 // hazards returns what hazards do to the piece, those that take it over first: Got is the lift that is left, m.
 func hazards(r *check.Report) []Finding {
-	var over, left []Finding
+	var over, left found
 	for i := range r.Loads {
 		l := &r.Loads[i]
 		if l.Empty || l.Role != piece.Hazard {
 			continue
 		}
 		b := l.Balance
-		f := Finding{Level: Hazardous, Load: l, Who: l.Sitter, Kind: quantity.Length,
-			Got: math.NaN(), Want: math.NaN(), Spread: math.NaN()}
 		if !l.Upright() {
-			f.What = "goes over"
+			f := over.add(Hazardous, "goes over", "", quantity.Length, math.NaN(), math.NaN())
+			f.Load, f.Who = l, l.Sitter
 			if b.Outcome == sim.NoRest {
 				f.Side = check.Back
 				if arm, _ := l.Rig.Righting(0); arm > 0 {
 					f.Side = check.Forward
 				}
 			}
-			over = append(over, f)
 			continue
 		}
-		f.What, f.Side, f.Got = "lift left", check.Back, b.Back.Lift
+		f := left.add(Hazardous, "lift left", "", quantity.Length, min(b.Back.Lift, b.Forward.Lift), math.NaN())
+		f.Load, f.Who, f.Side = l, l.Sitter, check.Back
 		if !(b.Back.Lift <= b.Forward.Lift) {
-			f.Side, f.Got = check.Forward, min(b.Back.Lift, b.Forward.Lift)
+			f.Side = check.Forward
 		}
-		left = append(left, f)
 	}
 	return append(over, left...)
 }
@@ -178,13 +173,11 @@ func unfit(r *check.Report) []Finding {
 // rockers, wood that bends near to its strength.
 func warnings(r *check.Report) []Finding {
 	var list found
-	var doubts []readings.Doubt
 	if r.Read != nil {
-		doubts = r.Read.Doubts
-	}
-	for i := range doubts {
-		d := &doubts[i]
-		list.add(Warns, "doubtful reading", "measured."+d.Reading, KindOf(d.Reading), d.Read, d.Expected).Doubt = d
+		for i := range r.Read.Doubts {
+			d := &r.Read.Doubts[i]
+			list.add(Warns, "doubtful reading", "measured."+d.Reading, KindOf(d.Reading), d.Read, d.Expected).Doubt = d
+		}
 	}
 	list = append(list, Uneven(r.Curve)...)
 	for i := range r.Beyond {
@@ -194,19 +187,15 @@ func warnings(r *check.Report) []Finding {
 		}
 		list.add(Warns, "legs beyond the rockers", key, quantity.Length, b.By, 0).Beyond = b
 	}
-	for i := range r.Loads {
-		if l := &r.Loads[i]; l.Give != nil && l.Give.Most > 1 {
-			one := list.add(Warns, Braces, "back.braces.thickness", quantity.Ratio, l.Give.Most, 1)
-			one.Load, one.Who = l, l.Sitter
-			break
-		}
+	if i := slices.IndexFunc(r.Loads, func(l check.Load) bool { return l.Give != nil && l.Give.Most > 1 }); i >= 0 {
+		l := &r.Loads[i]
+		one := list.add(Warns, Braces, "back.braces.thickness", quantity.Ratio, l.Give.Most, 1)
+		one.Load, one.Who = l, l.Sitter
 	}
-	for i := range r.Bending {
-		if b := &r.Bending[i]; b.At(r.Design.Rocker.Made).Most > 1 {
-			one := list.add(Warns, Rockers, "rocker.depth", quantity.Ratio, b.At(r.Design.Rocker.Made).Most, 1)
-			one.Who, one.Bent = b.Load, b
-			break
-		}
+	most := func(b check.Bending) float64 { return b.At(r.Design.Rocker.Made).Most }
+	if i := slices.IndexFunc(r.Bending, func(b check.Bending) bool { return most(b) > 1 }); i >= 0 {
+		one := list.add(Warns, Rockers, "rocker.depth", quantity.Ratio, most(r.Bending[i]), 1)
+		one.Who, one.Bent = r.Bending[i].Load, &r.Bending[i]
 	}
 	return list
 }

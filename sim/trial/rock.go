@@ -45,8 +45,7 @@ type Rocking struct {
 	FloorTaken bool // nothing was said of the floor; that of Report.Design is usual for its kind
 }
 
-// Rock works out the motion of a design. The error is a [*piece.KeyError], or one that says that
-// there is no such load or that it has no rest.
+// Rock works out the motion of a design. The error is a [*piece.KeyError], or says that the load is none or has no rest.
 func Rock(d piece.Design, options RockOptions) (Rocking, error) {
 	report, err := check.Check(d)
 	if err != nil {
@@ -120,8 +119,7 @@ func halvesIn(t motion.Trace, rest float64) float64 {
 	return math.NaN()
 }
 
-// A Stop is a corner of the floor edge behind or before the low point, over which the piece
-// turns: a block at the tail, a notch's lip.
+// A Stop is a corner of the floor edge off the low point, over which it turns: a block at the tail, a notch's lip.
 type Stop struct {
 	From, To          float64 // tilts between which it stands on the corner, rad
 	ArmFirst, ArmLast float64 // righting arms there, m
@@ -148,8 +146,7 @@ func stops(l *check.Load) []Stop {
 	return list
 }
 
-// Follow works out the motion alone of a design that was checked. The error is a
-// [*piece.KeyError], or one that says that there is no such load or that it has no rest.
+// Follow works out the motion alone of a design that was checked. Its errors are those of [Rock].
 func Follow(r check.Report, options RockOptions) (Rocking, error) {
 	d := r.Design
 	f := Rocking{Report: r}
@@ -170,18 +167,16 @@ func Follow(r check.Report, options RockOptions) (Rocking, error) {
 	return f, nil
 }
 
-// fallen is how long a fall is followed at most, s, and how often it is asked whether
-// something has reached the floor, at the speed of a falling crest rail each 2 cm; by
-// mostFallen, rad, all that was drawn has.
+// fallen is how long a fall is followed at most, s, fallenStep how often it is asked whether something reached the
+// floor, each 2 cm of a falling crest rail; by mostFallen, rad, all that was drawn has.
 const (
 	fallen     = 4.0
 	fallenStep = 0.005
 	mostFallen = 3 * math.Pi / 4
 )
 
-// Whole returns the tilt (rad) of the motion in time, and how long it lasts, s. Where it
-// goes over, the fall is part of it, on the tip, until the piece or the person touches the
-// floor or lies on its side; where the piece lies then is not worked out.
+// Whole returns the tilt (rad) of the motion in time, and how long it lasts, s. A fall is part of it, on the tip,
+// until piece or person touches the floor or lies on its side; where the piece lies then is not worked out.
 func (r Rocking) Whole() (tilt func(time float64) float64, span float64) {
 	span = r.Trace.Duration
 	tilt = func(time float64) float64 { return r.Trace.At(time).Tilt }
@@ -208,8 +203,7 @@ func (r Rocking) Whole() (tilt func(time float64) float64, span float64) {
 	}, over + time
 }
 
-// highest returns the points of the load that reach the floor first when it falls, chair
-// frame.
+// highest returns the points of the load that reach the floor first when it falls, chair frame.
 func (r Rocking) highest() []r2.Vec {
 	d := r.Report.Design
 	var points []r2.Vec

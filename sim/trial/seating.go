@@ -22,9 +22,8 @@ const (
 	FromMemory = "from memory"
 )
 
-// A SeatTest is the lever arms of a published seating test, tried on the piece. It is no
-// test certificate: those tests are made on the finished piece, by their own rules, and
-// the parts quoted here leave rocking chairs out or treat them apart.
+// A SeatTest is the lever arms of a published seating test, tried on the piece. It is no certificate: those tests
+// are made on the finished piece, by their own rules, and leave rocking chairs out or treat them apart.
 type SeatTest struct {
 	Name       string
 	Source     string
@@ -48,8 +47,7 @@ const (
 )
 
 // seating tries the tests on a chair or settee whose seat and back are drawn; not on a child's, for they load a
-// seat with a grown-up's weight. The forward force acts
-// where the pad touches the seat, not at its edge.
+// seat with a grown-up's weight. The forward force acts where the pad touches the seat, not at its edge.
 //
 // Sources as in the project's list of standards: ISO 7174-1:1988, 7.1.1 and 7.1.2 (clause
 // text; part 1 excludes rocking chairs); EN 1022:2018 (forward second-hand, rearward from

@@ -82,9 +82,8 @@ func survival(r *check.Report, l *check.Load) Survival {
 	return s
 }
 
-// shove finds the least force at a point, for ShoveTime, after which a load goes over,
-// either way, or the floor lets go, and what ends it. It looks up to three times the force whose impulse
-// alone would, by the rate at the rest.
+// shove finds the least force at a point, for ShoveTime, after which a load goes over, either way, or the floor
+// lets go, and what ends it. It looks up to three times the force of that impulse, by the rate at the rest.
 func shove(d piece.Design, l *check.Load, at r2.Vec) (force float64, none bool, endedBy string) {
 	rate, _ := l.Rig.LargestRate(l.Balance)
 	_, height := l.Rig.Place(at, l.Balance.Rest.Tilt)
