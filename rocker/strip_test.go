@@ -19,6 +19,9 @@ func TestStripAgainstSlices(t *testing.T) {
 			continue
 		}
 		toNose, toTail := p.Reach()
+		if min(toNose, toTail) < 0.1 {
+			continue // slices of the taper to so near a tip are coarse
+		}
 		depth, front, rear := 0.04+0.04*rng.Float64(), 0.02+0.08*rng.Float64(), 0.02+0.08*rng.Float64()
 		for _, tt := range []struct {
 			name  string
