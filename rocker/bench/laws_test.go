@@ -7,6 +7,8 @@ import (
 	"testing"
 
 	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/rocker"
 )
 
 // TestNestedAgainstAllShifts: of polygons with corners at two hundredths the best pair is that of every shift
@@ -150,6 +152,42 @@ func TestDeepestAgainstLines(t *testing.T) {
 		}
 		if got < most-1e-12 || got > most+0.2 { // near an upright heading lines 5 mm apart see little
 			t.Errorf("%+v over %+v: raised by %v, by lines %v", upper, lower, got, most)
+		}
+	}
+}
+
+// TestOverItsEnds: beyond its ends an edge is given by the nearer one, and on them it is met, wherever it lies
+// and whichever way it runs.
+func TestOverItsEnds(t *testing.T) {
+	for _, x := range []float64{-5, -0.55, 0, 5} {
+		for _, turn := range []float64{0, 0.3, -0.3} {
+			list := []Piece{{r2.Vec{X: x, Y: 1}, Stroke{r2.Vec{X: x + 0.7, Y: 2}, turn}}}
+			for _, edge := range [][]Piece{list, backwards(list)} {
+				for _, off := range []float64{0.1, 1, 20} {
+					before, behind := over(edge, x-off, slices.Min), over(edge, x+0.7+off, slices.Min)
+					if before != list[0].From || behind != list[0].To {
+						t.Errorf("%v beyond %+v: %v, %v", off, edge, before, behind)
+					}
+				}
+				if first, last := heights(edge, x), heights(edge, x+0.7); len(first) != 1 || len(last) != 1 {
+					t.Errorf("%+v is met at its ends at %v, %v", edge, first, last)
+				}
+			}
+		}
+	}
+}
+
+// TestStraightTopOverASole: a level top is one as soon as it is over both lower corners of the wood, which
+// stand R − (R − sole)·cos of their angles high.
+func TestStraightTopOverASole(t *testing.T) {
+	const R, nose, tail, sole = 1.05, 0.4, 0.5, 0.02
+	for _, edge := range []rocker.Profile{rocker.Single(R, nose, tail), rocker.Single(R, tail, nose)} {
+		corner := R - (R-sole)*math.Cos(tail/R)
+		for _, over := range []float64{-1e-6, 1e-6} {
+			r := Rocker{Edge: edge, Depth: corner + over, Sole: sole, Top: rocker.Straight}
+			if _, _, _, err := r.Edges(); (err == nil) != (over > 0) {
+				t.Errorf("%v over the corner: %v", over, err)
+			}
 		}
 	}
 }

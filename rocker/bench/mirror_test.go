@@ -67,7 +67,7 @@ func TestMirroredAndScaled(t *testing.T) {
 		side, size := -1.0, 1.0
 		switch rng.IntN(4) {
 		case 0:
-			r.Top, r.Depth = rocker.Straight, 0.3
+			r.Top, r.Depth, size = rocker.Straight, 0.3, 20
 		case 1:
 			r.NoseDepth, r.TailDepth = 0.03, 0.04 // followed to 0.05 mm in every size
 		case 2:
@@ -181,6 +181,13 @@ func (c twin) sweeps(t *testing.T) {
 	others, at, wrong := c.q.Trammel()
 	if err != nil || wrong != nil || len(list) != len(others) {
 		t.Fatal(list, err, others, wrong)
+	}
+	low := math.Inf(1)
+	for _, q := range c.p.Edge.Outline(1e-7) {
+		low = min(low, q.Y)
+	}
+	if math.Abs(corner.Y-low) > 1e-7 { // the chords
+		t.Fatalf("the corner %v lies not under the lowest point, %v", corner, low)
 	}
 	if c.side < 0 {
 		slices.Reverse(others)
