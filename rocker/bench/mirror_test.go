@@ -67,7 +67,7 @@ func TestMirroredAndScaled(t *testing.T) {
 		side, size := -1.0, 1.0
 		switch rng.IntN(4) {
 		case 0:
-			r.Top, r.Depth, size = rocker.Straight, 0.3, 20
+			r.Top, r.Depth, size = rocker.Straight, 0.3, 5
 		case 1:
 			r.NoseDepth, r.TailDepth = 0.03, 0.04 // followed to 0.05 mm in every size
 		case 2:
