@@ -139,8 +139,8 @@ func (r TopEdge) comesDown(l Leg) (at r2.Vec, on Piece, err error) {
 	seat := r2.Vec{X: l.Seat.X, Y: l.Seat.Y}
 	down := r2.Vec{X: math.Tan(l.Rake), Y: -1}
 	drop := seat.Y - r.low
-	if drop <= 0 {
-		return r2.Vec{}, Piece{}, &MissError{-drop, "below the top edge"}
+	if drop <= 0 { // nothing to walk down to
+		return r2.Vec{}, Piece{}, l.missedBy(r.top)
 	}
 	line := Piece{seat, Stroke{To: r2.Add(seat, r2.Scale(drop+1, down))}}
 	least := math.Inf(1)

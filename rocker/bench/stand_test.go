@@ -190,3 +190,30 @@ func TestMiss(t *testing.T) {
 		t.Errorf("LegBetween: %+v, %v", l, err)
 	}
 }
+
+// TestBelowTheTopEdge: a seat under the top edge would meet it that much higher, wherever along it.
+func TestBelowTheTopEdge(t *testing.T) {
+	const R, d = 1.05, 0.06
+	r := Rocker{Edge: rocker.Single(R, 0.4, 0.5), Depth: d}
+	for _, x := range []float64{-0.4, -0.1, 0, 0.2, 0.3} {
+		top := R - math.Sqrt((R-d)*(R-d)-x*x)
+		for _, below := range []float64{0.001, 0.02, 0.2} {
+			_, err := r.Stand(Leg{Seat: r3.Vec{X: x, Y: top - below}})
+			var miss *MissError
+			if !errors.As(err, &miss) || math.Abs(miss.By-below) > near {
+				t.Errorf("%v below the top edge at %v: %v", below, x, err)
+			}
+		}
+	}
+}
+
+// TestBlockOfAFlatLeg: a leg that lies along its rocker or across it has no block, whichever way it points.
+func TestBlockOfAFlatLeg(t *testing.T) {
+	for _, angle := range []float64{-math.Pi / 2, math.Pi / 2, -2, 2} {
+		for _, s := range []Standing{{Radius: 1, Cut: angle}, {Radius: 1, Across: angle}} {
+			if b, err := s.Block(0.1, 0.05, 0.02); err == nil {
+				t.Errorf("%+v: %+v", s, b)
+			}
+		}
+	}
+}
