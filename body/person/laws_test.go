@@ -39,7 +39,8 @@ func TestSizesInProportion(t *testing.T) {
 // Upright on a hard, level stool the top of the head is the sitting height over the seat, and the shoulder joints are
 // 0.104/0.853 of the upper arm (de Leva 1996b) under the top of the shoulder, to the last digit of that.
 func TestUprightAsMeasured(t *testing.T) {
-	for _, g := range []Given{{Sex: Man}, {Sex: Woman, Percentile: 5}, {Age: 7}, {Sizes: Measures{Stature: 1.8, SittingHeight: 0.95, Shoulder: 0.62}}} {
+	long := Measures{Stature: 1.8, SittingHeight: 0.95, Shoulder: 0.62}
+	for _, g := range []Given{{Sex: Man}, {Sex: Woman, Percentile: 5}, {Age: 7}, {Sizes: long}} {
 		p := person(t, g)
 		j := p.Pose(stool(p), Upright).Joints
 		arm := r2.Norm(r2.Sub(j.Shoulder, j.Elbow))
@@ -213,5 +214,28 @@ func TestForearmsOnTheArms(t *testing.T) {
 	s.Arms = 0.24 // too low for the elbows: the wrists come down to them
 	if j := p.Pose(s, Upright).Joints; math.Abs(j.Wrist.Y-s.Arms-over) > 1e-12 || j.Elbow.X != j.Shoulder.X || j.Elbow.Y < j.Wrist.Y {
 		t.Errorf("low arms: shoulder at %v, elbow at %v, wrist at %v", j.Shoulder, j.Elbow, j.Wrist)
+	}
+}
+
+// A capsule across its axis has the inertia of the discs it is cut into, each πr²·dx of the density, r²/4 about its own
+// diameter; between two ages a value goes straight, and beyond the last it stays.
+func TestCapsuleOfDiscs(t *testing.T) {
+	c := Capsule(6, 0.6)
+	mass, across, along := 0.0, 0.0, 0.0
+	const n = 20000
+	for i := range n {
+		x := (float64(i)+0.5)/n*c.Length - c.Length/2
+		cap := max(0, math.Abs(x)-(c.Length/2-c.Radius))
+		square := c.Radius*c.Radius - cap*cap
+		mass, across, along = mass+square, across+square*(square/4+x*x), along+square*square/2
+	}
+	if math.Abs(c.Across/c.Mass/(across/mass)-1) > 1e-6 || math.Abs(c.Along/c.Mass/(along/mass)-1) > 1e-6 {
+		t.Errorf("%+v, of discs %v and %v a kilogram", c, across/mass, along/mass)
+	}
+	knots := []knot{{1, 10}, {3, 20}}
+	for age, want := range map[float64]float64{0: 10, 1: 10, 1.5: 12.5, 3: 20, 4: 20} {
+		if got := between(knots, age); got != want {
+			t.Errorf("at %v: %v, want %v", age, got, want)
+		}
 	}
 }
