@@ -108,7 +108,7 @@ func TestFeetFlatShare(t *testing.T) {
 }
 
 // The forces of the seat and of the floor on who is perched hold the weight: their
-// moments about the balance point cancel.
+// moments about the balance point cancel, and neither pulls.
 func TestPerchedInBalance(t *testing.T) {
 	r := rand.New(rand.NewPCG(3, 4))
 	for range 500 {
@@ -116,6 +116,9 @@ func TestPerchedInBalance(t *testing.T) {
 		pose := p.Pose(s, Perched)
 		whole := p.body(pose.Joints)
 		feet := (pose.Joints.Heel.X + pose.Joints.Toe.X) / 2
+		if pose.Standing < 0 || pose.Body.Mass < 0 {
+			t.Fatalf("the floor carries %v kg, the seat %v", pose.Standing, pose.Body.Mass)
+		}
 		moment := pose.Body.Mass*(pose.Body.Centre.X-whole.Centre.X) + pose.Standing*(feet-whole.Centre.X)
 		if share := pose.Standing / whole.Mass; share > 0 && share < 1 && math.Abs(moment) > 1e-12*whole.Mass {
 			t.Fatalf("moment %v kg m about the balance point", moment)

@@ -115,7 +115,7 @@ func TestTrueZero(t *testing.T) {
 	if err != nil || result.Body.Centre != (r2.Vec{Y: 0.42}) || result.Ahead.Limits() != "dowel_ahead" {
 		t.Errorf("%v, %+v", err, result)
 	}
-	if want := twoSided95 * usualDowel; math.Abs(result.Ahead.Uncertain-want) > 1e-12 {
+	if want := math.Sqrt2 * math.Erfinv(0.95) * usualDowel; math.Abs(result.Ahead.Uncertain-want) > 1e-12 {
 		t.Errorf("uncertain by %v, want %v", result.Ahead.Uncertain, want)
 	}
 	marked := readingsOf(t, known) // the same chair, its front mark at the low point

@@ -94,9 +94,10 @@ func leansAnInch(now check.Balanced) Row {
 }
 
 // wornDown returns the piece with its floor edge worn where it rolls with the owner at ease: the stretch becomes a
-// flatter arc between the same two points, its rise less by what is worn, with a corner at either end. The attitude
-// as drawn stays, and all that stands on the rockers comes down with them. ok is false where it has no rest, the
-// stretch reaches a tip, or a corner touches the floor as drawn.
+// flatter arc between the same two points, its rise less by what is worn, with a corner at either end: a smaller one
+// where the stretch was flatter. The attitude as drawn stays, and all that stands on the rockers comes down with
+// them. ok is false where it has no rest, the stretch reaches a tip or is so much flatter at one end that the arc
+// would stand out there, or a corner touches the floor as drawn.
 func wornDown(r check.Balanced) (d piece.Design, ok bool) {
 	l := r.Seated()
 	if r.Curve != nil || l.Balance.Outcome != sim.Rocks {
@@ -123,11 +124,15 @@ func wornDown(r check.Balanced) (d piece.Design, ok bool) {
 	}
 	flatter := 4 * math.Atan(2*rise/chord)
 	radius := chord / (2 * math.Sin(flatter/2))
-	corner := (turn - flatter) / 2
+	level := math.Atan2(to.Y-from.Y, from.X-to.X) // the tilt at which the chord lies along the floor
+	front, back := level-flatter/2-tilt, tilt+turn-level-flatter/2
+	if front < 0 || back < 0 {
+		return d, false
+	}
 
 	// where the worn edge touches the floor at the attitude as drawn
 	at, low := r2.Vec{}, nose
-	switch begins := tilt + corner; {
+	switch begins := tilt + front; {
 	case begins <= 0 && begins+flatter >= 0:
 		_, along := rocker.Down(begins / 2)
 		at = r2.Add(from, r2.Scale(2*radius*math.Sin(-begins/2), along))
@@ -139,7 +144,7 @@ func wornDown(r check.Balanced) (d piece.Design, ok bool) {
 	}
 	d = shifted(r.Design, -at.X, -at.Y)
 	d.Rocker.Radius, d.Rocker.Tail, d.Rocker.Nose = 0, 0, low
-	stretch := []piece.Arc{{Turn: corner}, {Radius: radius, Length: radius * flatter}, {Turn: corner}}
+	stretch := []piece.Arc{{Turn: front}, {Radius: radius, Length: radius * flatter}, {Turn: back}}
 	d.Rocker.Arcs = slices.Concat(piece.Arcs(before), stretch, piece.Arcs(after))
 	return d, true
 }

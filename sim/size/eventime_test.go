@@ -6,6 +6,10 @@ import (
 	"slices"
 	"testing"
 
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/body"
+	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 )
@@ -105,6 +109,37 @@ func TestFlatterTail(t *testing.T) {
 		// the wood of the flatter tail moves the balance point by less than a millimetre
 		if math.Abs(a.Rest.Tilt-b.Rest.Tilt) > 0.3*degree || !(b.Back.Lift > a.Back.Lift) {
 			t.Errorf("%s: rest %v, then %v; lift %v, then %v", was.Loads[i].Name, a.Rest.Tilt, b.Rest.Tilt, a.Back.Lift, b.Back.Lift)
+		}
+	}
+}
+
+// TestEvenOffTheMiddle: of a body that hangs ahead of the low point or behind it the even-time edge of many arcs rests
+// as far from there, and is as even.
+func TestEvenOffTheMiddle(t *testing.T) {
+	const period = 2.1
+	for _, x := range []float64{-0.12, -0.06, 0.06, 0.12} {
+		rig := sim.Rig{Body: body.Body{Mass: 80, Centre: r2.Vec{X: x, Y: 0.6}, Inertia: 80 * 0.3 * 0.3}}
+		e, ok := startEven(rig, period, 0.6, 301)
+		if !ok {
+			t.Fatal("no edge")
+		}
+		for i, joint := range e.joints { // the arcs turn alike, together as far as both ends reach on the radius at rest
+			if want := float64(2*i+1) * 0.6 / 301 / e.radii[0]; math.Abs(joint-want) > 1e-9 {
+				t.Errorf("joint %d at %v rad, want %v", i, joint, want)
+			}
+		}
+		s, _ := e.shape(rig.Body, 0.6, 0.6)
+		profile, err := s.on(piece.Rocker{}).Profile()
+		if err != nil {
+			t.Fatal(err)
+		}
+		rig.Profile = profile
+		b := rig.Balance()
+		for _, release := range EvenReleases {
+			// the middle arc alone, of two hundredths of a radian, lays the origin, which leaves the height off a little
+			if got := rig.Swing(b, release).Period; math.Abs(got/period-1) > 3e-4 {
+				t.Errorf("%v m ahead, from %v rad: %v s, want %v", x, release, got, period)
+			}
 		}
 	}
 }
