@@ -13,6 +13,9 @@ import (
 // TestBowIsEvenAndFinite: from a slope to the like one on the other side an arc comes back to its height, as
 // mirrored it does, and no curvature makes a height that is no number.
 func TestBowIsEvenAndFinite(t *testing.T) {
+	onward := func(y, p, curvature, dx float64) (float64, float64) {
+		return (&bow{height: y, slope: p, curvature: []float64{curvature}}).at(dx)
+	}
 	for _, p := range []float64{0.01, 0.3, 0.7} {
 		if y, q := onward(0.2, -p, 2*p/0.5, 0.5); math.Abs(y-0.2) > 1e-15 || math.Abs(q-p) > 1e-15 {
 			t.Errorf("from %v: height %v, slope %v", -p, y, q)
