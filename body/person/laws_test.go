@@ -239,3 +239,21 @@ func TestCapsuleOfDiscs(t *testing.T) {
 		}
 	}
 }
+
+// Who is of either sex has segments midway between a woman's and a man's; feet that are up are ahead of the knees and
+// not over them.
+func TestEitherIsMidway(t *testing.T) {
+	all := segments()
+	for i, s := range all[Either] {
+		w, m := all[Woman][i], all[Man][i]
+		for _, off := range []float64{2*s.centre - w.centre - m.centre, 2*s.gyration - w.gyration - m.gyration, 2*s.length - w.length - m.length} {
+			if math.Abs(off) > 1e-12 {
+				t.Errorf("segment %d: %+v between %+v and %+v", i, s, w, m)
+			}
+		}
+	}
+	p := person(t, Given{})
+	if j := p.Pose(stool(p), FeetUp).Joints; !(j.Ankle.X > j.Knee.X && j.Ankle.Y < j.Knee.Y) {
+		t.Errorf("feet up: knee %v, ankle %v", j.Knee, j.Ankle)
+	}
+}
