@@ -97,7 +97,8 @@ func TestEvenTimeReaches(t *testing.T) {
 	const k, low, lambda = 0.31, 0.62, 0.21
 	_, err := EvenTime(k, low, lambda, 3)
 	var size, reach, wanted float64
-	if _, bad := fmt.Sscanf(err.Error(), "rocker: curve: an even-time edge of λ = %g m reaches to %g rad, not to %g", &size, &reach, &wanted); bad != nil {
+	const says = "rocker: curve: an even-time edge of λ = %g m reaches to %g rad, not to %g"
+	if _, bad := fmt.Sscanf(err.Error(), says, &size, &reach, &wanted); bad != nil {
 		t.Fatal(err, bad)
 	}
 	// it stands still where u is √λ, at the quadrature of du/rate

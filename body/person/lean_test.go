@@ -2,6 +2,7 @@ package person
 
 import (
 	"math"
+	"math/rand/v2"
 	"testing"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -30,5 +31,56 @@ func TestSolesOnTheFloor(t *testing.T) {
 				t.Errorf("seat %v m high, falling %v: heel at %v, toe at %v", height, fall, j.Heel.Y, j.Toe.Y)
 			}
 		}
+	}
+}
+
+// Who is about to rise sits as far behind the front edge whoever it is and however deep the seat, soles on the floor,
+// trunk and head forward of plumb, the head less; who sits at ease has the shoulders as far off the back, whatever its recline.
+func TestWhereTheyLean(t *testing.T) {
+	r := rand.New(rand.NewPCG(15, 6))
+	behind, off := 0.0, 0.0
+	for range 100 {
+		p := person(t, Given{Sex: Sex(r.IntN(3)), Percentile: 5 + 90*r.Float64()})
+		s := stool(p)
+		s.Depth = 0.4 + 0.2*r.Float64()
+		perched := p.Pose(s, Perched)
+		j := perched.Joints
+		lean := func(from, to r2.Vec) float64 { return math.Atan2(to.X-from.X, to.Y-from.Y) }
+		if trunk, head := lean(j.Hip, j.Neck), lean(j.Neck, j.Vertex); !(trunk > head && head > 0) || j.Heel.Y != j.Toe.Y ||
+			math.Abs(j.Heel.Y-s.Floor) > 1e-9 {
+			t.Errorf("perched: trunk %v, head %v rad forward; heel at %v over a floor at %v", trunk, head, j.Heel.Y, s.Floor)
+		}
+		s.Recline = 0.3 + 0.3*r.Float64()
+		sitting := p.Pose(s, Sitting).Joints
+		edge := s.Depth - perched.Body.Centre.X
+		back := r2.Dot(r2.Sub(sitting.Shoulder, sitting.Hip), ahead(s.Recline))
+		if behind == 0 {
+			behind, off = edge, back
+		}
+		if math.Abs(edge-behind) > 1e-9 || math.Abs(back-off) > 1e-9 || !(behind > 0.05 && off > 0.05) {
+			t.Errorf("perched %v behind the front edge, others %v; shoulders %v off the back, others %v", edge, behind, back, off)
+		}
+	}
+}
+
+// Forearms that reach them lie level on the arms of the seat, whatever their height, over them by the thickness of a
+// forearm; the elbows are not behind the shoulders.
+func TestForearmsOnTheArms(t *testing.T) {
+	p := person(t, Given{Sex: Man})
+	s := stool(p)
+	over := 0.0
+	for s.Arms = 0.26; s.Arms < 0.34; s.Arms += 0.02 {
+		j := p.Pose(s, Upright).Joints
+		if over == 0 {
+			over = j.Elbow.Y - s.Arms
+		}
+		if math.Abs(j.Elbow.Y-s.Arms-over) > 1e-12 || math.Abs(j.Wrist.Y-j.Elbow.Y) > 1e-12 || !(over > 0 && over < 0.06) ||
+			j.Elbow.X < j.Shoulder.X || !(j.Wrist.X > j.Elbow.X) {
+			t.Errorf("arms %v m up: elbow at %v, wrist at %v", s.Arms, j.Elbow, j.Wrist)
+		}
+	}
+	s.Arms = 0.24 // too low for the elbows: the wrists come down to them
+	if j := p.Pose(s, Upright).Joints; math.Abs(j.Wrist.Y-s.Arms-over) > 1e-12 || j.Elbow.X != j.Shoulder.X || j.Elbow.Y < j.Wrist.Y {
+		t.Errorf("low arms: shoulder at %v, elbow at %v, wrist at %v", j.Shoulder, j.Elbow, j.Wrist)
 	}
 }

@@ -107,7 +107,8 @@ func TestBiarcs(t *testing.T) {
 			}
 		}
 	}
-	for _, s := range []Piece{{r2.Vec{}, Stroke{To: r2.Vec{X: 2}}}, {r2.Vec{}, Stroke{r2.Vec{X: 2}, 0.5}}, {r2.Vec{}, Stroke{r2.Vec{X: 2}, -0.5}}} {
+	for _, turn := range []float64{0, 0.5, -0.5} {
+		s := Piece{r2.Vec{}, Stroke{r2.Vec{X: 2}, turn}}
 		for _, off := range []float64{0.3, -0.3} {
 			if got := s.off(r2.Add(s.At(0.4), r2.Scale(off, left(s.heading(0.4))))); math.Abs(got-0.3) > near {
 				t.Errorf("%+v: %v off it is %v", s, off, got)
