@@ -23,10 +23,9 @@ func SecondMoment(count, wide, thick float64) float64 {
 	return count * wide * thick * thick * thick / 12
 }
 
-// Bend returns the deflection under the load (m) and the largest bending stress (Pa) for
-// a force (N) at a distance from the first end, which is the fast one (m, kept within the
-// bar). Both are infinite or NaN for a bar without length, stiffness or section. Textbook
-// formulas of the elastic beam, E·I·y″ = M:
+// Bend returns the deflection under the load (m) and the largest bending stress (Pa) for a force (N) at a distance
+// from the first end, which is the fast one (m, kept within the bar). Both are infinite or NaN for a bar without
+// length, stiffness or section. Textbook formulas of the elastic beam, E·I·y″ = M:
 //
 //	resting on both ends   y = F·a²·b²/(3·E·I·L)   M = F·a·b/L,  b = L − a
 //	fast at one end        y = F·a³/(3·E·I)        M = F·a

@@ -6,8 +6,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 )
 
-// Body is a rigid body in the plane of rocking. The zero Body weighs nothing
-// and is the identity of [Join].
+// Body is a rigid body in the plane of rocking. The zero Body weighs nothing and is the identity of [Join].
 type Body struct {
 	Mass    float64 // kg
 	Centre  r2.Vec  // centre of mass, m
@@ -16,9 +15,7 @@ type Body struct {
 
 // About returns the moment of inertia about p (m) and the axis of rocking, kg·m²,
 // by the parallel-axis theorem I + m·|p − Centre|².
-func (b Body) About(p r2.Vec) float64 {
-	return b.Inertia + b.Mass*r2.Norm2(r2.Sub(p, b.Centre))
-}
+func (b Body) About(p r2.Vec) float64 { return b.Inertia + b.Mass*r2.Norm2(r2.Sub(p, b.Centre)) }
 
 // Moved returns b carried along by the given vector (m), without a turn.
 func (b Body) Moved(by r2.Vec) Body {
@@ -46,10 +43,9 @@ func (b Body) Scaled(factor float64) Body {
 //
 //	m = Σ mᵢ   C = Σ mᵢCᵢ / m   I = Σ (Iᵢ + mᵢ·|Cᵢ − C|²)
 //
-// A body without mass adds its inertia, wherever it is. A hole is a body of mass
-// and inertia below zero (see [Body.Scaled]). Where the masses come to zero there
-// is no such mean: Centre is then that of the heaviest body, or the origin if none
-// has mass, and Inertia is about it. Join of nothing is the zero Body.
+// A body without mass adds its inertia, wherever it is. A hole is a body of mass and inertia below zero (see
+// [Body.Scaled]). Where the masses come to zero there is no such mean: Centre is then that of the heaviest body, or
+// the origin if none has mass, and Inertia is about it. Join of nothing is the zero Body.
 //
 // Centres are taken from that of the heaviest body, so that bodies far from the
 // origin lose nothing to rounding beyond what their own centres have lost.

@@ -6,10 +6,9 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 )
 
-// The inertias below are derived here from two integrals about the middle: a length l
-// of uniform matter has a mean square distance of l²/12 along itself, and a disc of
-// diameter d one of d²/16 along each of two square diameters. About z, the squares
-// along x and y add.
+// The inertias below are derived here from two integrals about the middle: a length l of uniform matter has a mean
+// square distance of l²/12 along itself, and a disc of diameter d one of d²/16 along each of two square diameters.
+// About z, the squares along x and y add.
 
 // Point returns a mass (kg) at the origin without size.
 func Point(mass float64) Body { return Body{Mass: mass} }
@@ -28,17 +27,15 @@ func Cylinder(mass, diameter, length float64) Body {
 	return Body{Mass: mass, Inertia: mass * (diameter*diameter/16 + length*length/12)}
 }
 
-// CrossCylinder returns a round bar of a mass (kg) and a diameter (m) that lies across
-// the chair, its axis along z: a stretcher or a crest rail. Its length does not change
-// its inertia, m·diameter²/8.
+// CrossCylinder returns a round bar of a mass (kg) and a diameter (m) that lies across the chair, its axis along z: a
+// stretcher or a crest rail. Its length does not change its inertia, m·diameter²/8.
 func CrossCylinder(mass, diameter float64) Body {
 	return Body{Mass: mass, Inertia: mass * diameter * diameter / 8}
 }
 
-// Cone returns a round bar of a mass (kg) that stands upright and tapers straight from
-// the diameter foot (m) at its lower end to the diameter top (m) at its upper end. Top 0
-// is a full cone, foot = top is the [Cylinder]. The origin is the middle of its axis,
-// not its centre of mass: Centre lies towards the thicker end.
+// Cone returns a round bar of a mass (kg) that stands upright and tapers straight from the diameter foot (m) at its
+// lower end to the diameter top (m) at its upper end. Top 0 is a full cone, foot = top is the [Cylinder]. The origin
+// is the middle of its axis, not its centre of mass: Centre lies towards the thicker end.
 //
 // Derived here from discs. With mean radius a, taper q = (top − foot)/(top + foot)
 // and length L, the disc at t·L/2 (t from −1 to 1) has the radius a·(1 + q·t), and

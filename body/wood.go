@@ -10,10 +10,9 @@ import (
 	"sync"
 )
 
-// Wood is one row of the table of woods: the means of small, clear, straight-grained
-// specimens at 12 % moisture. A board may differ: the spread of the specific gravity
-// is about 10 %, and an imported wood has 5 % more in doubt. The moduli are no design
-// strengths.
+// Wood is one row of the table of woods: the means of small, clear, straight-grained specimens at 12 % moisture. A
+// board may differ: the spread of the specific gravity is about 10 %, and an imported wood has 5 % more in doubt. The
+// moduli are no design strengths.
 type Wood struct {
 	Name            string  // as the table has it, "Ash, white"
 	Latin           string  // of the tree
@@ -40,8 +39,7 @@ var woods = sync.OnceValue(func() []Wood { return readWoods(woodTable) })
 // woodColumns are the columns of the table, in the order in which readWoods takes them.
 const woodColumns = "species,latin,origin,specific_gravity_12,sg_basis,density_kg_m3,moe_gpa,mor_mpa,source_table,confidence,note"
 
-// readWoods reads the table. It panics on a table that is not as it should be, for
-// the table is part of the program.
+// readWoods reads the table. It panics on a table that is not as it should be, for the table is part of the program.
 func readWoods(table string) []Wood {
 	r := csv.NewReader(strings.NewReader(table))
 	r.Comment = '#'
@@ -95,9 +93,8 @@ func (e *MoistureError) Error() string {
 	return fmt.Sprintf("body: moisture is a fraction from 0 to 0.30; %g is not. For example: 0.08", e.Moisture)
 }
 
-// DensityAt returns the density (kg/m³) of the wood with its water at a moisture
-// given as a fraction of the ovendry weight, 0 to 0.30, ends included; outside it
-// the error is a [*MoistureError]. At 0.12 it is Density.
+// DensityAt returns the density (kg/m³) of the wood with its water at a moisture given as a fraction of the ovendry
+// weight, 0 to 0.30, ends included; outside it the error is a [*MoistureError]. At 0.12 it is Density.
 //
 // The Wood Handbook, chapter 4, finds the specific gravity at 12 % from that of the
 // green volume, Gb; here its rule is taken at any moisture M,

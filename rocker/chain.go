@@ -11,9 +11,8 @@ import (
 // and still mean it: a few hundred units in the last place.
 const rounding = 1e-13
 
-// Single is the rocker of one arc: its radius, and the lengths along the floor
-// edge from the origin to the nose tip and to the tail tip, all in m and above
-// zero. It panics where they make no rocker; for measures that a person typed
+// Single is the rocker of one arc: its radius, and the lengths along the floor edge from the origin to the nose tip
+// and to the tail tip, all in m and above zero. It panics where they make no rocker; for measures that a person typed
 // use [Chain].
 func Single(radius, nose, tail float64) Profile {
 	p, err := Chain(nose, Arc(radius, nose+tail))
@@ -26,15 +25,13 @@ func Single(radius, nose, tail float64) Profile {
 	return p
 }
 
-// Chain joins spans from the nose tip to the tail tip. The origin lies nose (m)
-// along the edge from the nose tip, and at tilt 0 the floor is tangent there; where
-// the origin falls on a corner, half of its turn lies before.
+// Chain joins spans from the nose tip to the tail tip. The origin lies nose (m) along the edge from the nose tip, and
+// at tilt 0 the floor is tangent there; where the origin falls on a corner, half of its turn lies before.
 //
-// Spans are tangent to each other except at a [Turn]. Splitting a span changes
-// nothing. Hollows and notches are bridged; upside down the piece is taken to lie on its
-// two tips alone, whatever a reverse curve does between them. No spans at all make a rocker of one point, on which a body swings. The
-// error is a [*SpanError]: a length or radius that is not a number or not in
-// range, turns that come to 360 degrees, or a chain that curls in on itself.
+// Spans are tangent to each other except at a [Turn]. Splitting a span changes nothing. Hollows and notches are
+// bridged; upside down the piece is taken to lie on its two tips alone, whatever a reverse curve does between them.
+// No spans at all make a rocker of one point, on which a body swings. The error is a [*SpanError]: a length or radius
+// that is not a number or not in range, turns that come to 360 degrees, or a chain that curls in on itself.
 func Chain(nose float64, spans ...Span) (Profile, error) {
 	if err := check(nose, spans); err != nil {
 		return Profile{}, err
@@ -135,9 +132,7 @@ type edgeSpan struct {
 }
 
 // point returns the point a distance (m) along the span from its nose end.
-func (e *edgeSpan) point(distance float64) r2.Vec {
-	return along(e.start, e.from, e.Radius, distance)
-}
+func (e *edgeSpan) point(distance float64) r2.Vec { return along(e.start, e.from, e.Radius, distance) }
 
 // along returns the point reached from p, where the floor's tilt is tilt, by going
 // a distance along the edge towards the tail (below zero: to the nose) on an arc of

@@ -19,10 +19,9 @@ type CurveError struct{ Reason string }
 
 func (e *CurveError) Error() string { return "rocker: curve: " + e.Reason }
 
-// Arcs returns the curve as a chain of n arcs for [Chain], and the length from the nose tip
-// to the origin. The arcs turn by like angles, one of them lying astride the origin, so
-// that its radius stands for that at rest; each is as long as the curve there, so that
-// length and tilt agree at every joint and the error falls as 1/n².
+// Arcs returns the curve as a chain of n arcs for [Chain], and the length from the nose tip to the origin. The arcs
+// turn by like angles, one of them lying astride the origin, so that its radius stands for that at rest; each is as
+// long as the curve there, so that length and tilt agree at every joint and the error falls as 1/n².
 func (c Curve) Arcs(n int) (spans []Span, nose float64, err error) {
 	if !(c.Nose < 0 && c.Tail > 0 && c.Tail-c.Nose < 2*math.Pi && n > 0) {
 		return nil, 0, &CurveError{"the nose lies at a tilt below zero, the tail above, and one arc or more between"}
@@ -68,8 +67,7 @@ func Ellipse(along, up, nose, tail float64) Curve {
 	}, nose, tail}
 }
 
-// Parabola returns y = x²/4f between two tilts, f its focal length, m: ρ = 2f·sec³θ
-// (textbook).
+// Parabola returns y = x²/4f between two tilts, f its focal length, m: ρ = 2f·sec³θ (textbook).
 func Parabola(focal, nose, tail float64) Curve {
 	return Curve{func(tilt float64) float64 {
 		cos := math.Cos(tilt)
@@ -77,15 +75,13 @@ func Parabola(focal, nose, tail float64) Curve {
 	}, nose, tail}
 }
 
-// Cycloid returns the arch of a point on a wheel of radius a, turned up, between two
-// tilts: ρ = 4a·cos θ (textbook).
+// Cycloid returns the arch of a point on a wheel of radius a, turned up, between two tilts: ρ = 4a·cos θ (textbook).
 func Cycloid(wheel, nose, tail float64) Curve {
 	return Curve{func(tilt float64) float64 { return 4 * wheel * math.Cos(tilt) }, nose, tail}
 }
 
-// EvenTime returns the edge on which a body of radius of gyration k, its centre of mass at
-// the height H₀ over the floor at rest, rocks in the same time 2π√(2λ/g) from every tilt,
-// reaching so far to both sides:
+// EvenTime returns the edge on which a body of radius of gyration k, its centre of mass at the height H₀ over the
+// floor at rest, rocks in the same time 2π√(2λ/g) from every tilt, reaching so far to both sides:
 //
 //	H′² = d·(k² + H²)/(λ − d),  d = H − H₀;  ρ = H + H″
 //

@@ -7,18 +7,16 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 )
 
-// A candidate is an arc, a corner or a tip of the drawn edge that may be part of
-// its convex hull.
+// A candidate is an arc, a corner or a tip of the drawn edge that may be part of its convex hull.
 type candidate struct {
 	Bearing
 	index int
 	after bool // nothing hollow lies between it and the candidate before
 }
 
-// hull returns the arcs on which the edge can stand, in order of tilt. The first is
-// the nose tip and the last the tail tip; the flat behind the last is the chord
-// from tip to tip, so that together they cover every tilt once. ok is false where
-// the edge curls in on itself.
+// hull returns the arcs on which the edge can stand, in order of tilt. The first is the nose tip and the last the
+// tail tip; the flat behind the last is the chord from tip to tip, so that together they cover every tilt once. ok is
+// false where the edge curls in on itself.
 func hull(edge []edgeSpan) (bearings []Bearing, ok bool) {
 	all := candidates(edge)
 	stack := make([]candidate, 0, len(all))
@@ -36,9 +34,8 @@ func hull(edge []edgeSpan) (bearings []Bearing, ok bool) {
 	return bearings, true
 }
 
-// candidates lists, from nose to tail, all that a floor may touch: the tips, the
-// arcs that bulge and the corners that stand out. The origin's own arc and corner,
-// which walk laid as two halves, become one again.
+// candidates lists, from nose to tail, all that a floor may touch: the tips, the arcs that bulge and the corners that
+// stand out. The origin's own arc and corner, which walk laid as two halves, become one again.
 func candidates(edge []edgeSpan) []candidate {
 	list := make([]candidate, 0, len(edge)+2)
 	follows := true
@@ -76,8 +73,7 @@ func candidates(edge []edgeSpan) []candidate {
 	return list
 }
 
-// push adds the next candidate to those found so far, taking away what the floor
-// can no longer reach.
+// push adds the next candidate to those found so far, taking away what the floor can no longer reach.
 func push(stack []candidate, next candidate) []candidate {
 	for len(stack) > 0 {
 		top := &stack[len(stack)-1]
@@ -118,9 +114,8 @@ func tangent(a, b *Bearing) (tilt, flat float64) {
 	return tilt, max(0, r2.Dot(r2.Sub(b.Contact(tilt), a.Contact(tilt)), du))
 }
 
-// closeAtChord gives the two tips their outer ranges, which end at the tilt where
-// the piece lies on both, upside down. It reports false where that tilt is not
-// beyond both tips.
+// closeAtChord gives the two tips their outer ranges, which end at the tilt where the piece lies on both, upside
+// down. It reports false where that tilt is not beyond both tips.
 func closeAtChord(bearings []Bearing) bool {
 	nose, tail := &bearings[0], &bearings[len(bearings)-1]
 	middle := (tail.From + nose.To + 2*math.Pi) / 2

@@ -7,9 +7,8 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 )
 
-// A Profile is the floor edge of a rocker. Build it with [Chain] or [Single]. It is
-// a value: copies share nothing that can change. The zero Profile has no Bearings and no
-// Length; a method that asks for a place on it panics.
+// A Profile is the floor edge of a rocker. Build it with [Chain] or [Single]. It is a value: copies share nothing
+// that can change. The zero Profile has no Bearings and no Length; a method that asks for a place on it panics.
 type Profile struct {
 	edge     []edgeSpan // as drawn, nose to tail
 	bearings []Bearing  // the convex hull, in order of tilt, covering one whole turn
@@ -22,9 +21,8 @@ func (p Profile) Bearings() int { return len(p.bearings) }
 // the tail tip. The caller must not change it.
 func (p Profile) Bearing(i int) *Bearing { return &p.bearings[i] }
 
-// Find returns the index of the Bearing on which the edge stands at the given tilt
-// (rad, any), and the tilt brought within one turn of it. Where a flat lies on the
-// floor it is the Bearing on its tail side.
+// Find returns the index of the Bearing on which the edge stands at the given tilt (rad, any), and the tilt brought
+// within one turn of it. Where a flat lies on the floor it is the Bearing on its tail side.
 func (p Profile) Find(tilt float64) (index int, within float64) {
 	first := p.edged()[0].From
 	if tilt < first || tilt >= first+2*math.Pi {
@@ -152,8 +150,7 @@ func (p Profile) At(along float64) (r2.Vec, bool) {
 	return p.Tail(), walked <= rounding*p.Length()
 }
 
-// Reach returns the lengths along the edge from the origin to the nose tip and to the tail
-// tip, m.
+// Reach returns the lengths along the edge from the origin to the nose tip and to the tail tip, m.
 func (p Profile) Reach() (nose, tail float64) {
 	nose = p.noseLength()
 	return nose, p.Length() - nose

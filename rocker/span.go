@@ -6,9 +6,8 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 )
 
-// A Span is one stretch of the floor edge as a maker draws it, read from nose to
-// tail: an arc (Radius and Length), a flat (Length alone) or a turn (Turn alone).
-// Build it with [Arc], [Flat] or [Turn].
+// A Span is one stretch of the floor edge as a maker draws it, read from nose to tail: an arc (Radius and Length), a
+// flat (Length alone) or a turn (Turn alone). Build it with [Arc], [Flat] or [Turn].
 type Span struct {
 	Radius float64 // m; below zero for a hollow, zero for a flat or a turn
 	Length float64 // m, along the edge; zero for a turn
@@ -22,8 +21,7 @@ func Arc(radius, length float64) Span { return Span{Radius: radius, Length: leng
 // Flat is a straight span of the given length (m).
 func Flat(length float64) Span { return Span{Length: length} }
 
-// Turn is a corner of the given angle (rad); below zero it is a notch, which the
-// floor never reaches.
+// Turn is a corner of the given angle (rad); below zero it is a notch, which the floor never reaches.
 func Turn(angle float64) Span { return Span{Turn: angle} }
 
 // turn returns the angle by which the floor's direction changes along s, rad.
@@ -42,8 +40,7 @@ func (s Span) Curvature() float64 {
 	return 1 / s.Radius
 }
 
-// continues reports whether next goes on with the same curve, so that the two
-// are one span that was split.
+// continues reports whether next goes on with the same curve, so that the two are one span that was split.
 func (s Span) continues(next Span) bool {
 	return s.Radius == next.Radius && (s.Length > 0) == (next.Length > 0)
 }

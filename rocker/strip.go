@@ -24,29 +24,25 @@ type Strip struct {
 	Second   float64 // polar second moment of area about Centroid, m⁴
 }
 
-// Strip returns the shape of a rocker that is depth (m, above zero) deep at the
-// origin. It is swept by lines square to the floor edge, so its ends are square;
-// the wood that two such lines share at a corner is counted twice and the gap of a
-// notch not at all. With a straight top that meets the floor edge short of a tip,
-// the rest is left out. The error says where the depth is too much for a curve.
+// Strip returns the shape of a rocker that is depth (m, above zero) deep at the origin. It is swept by lines square
+// to the floor edge, so its ends are square; the wood that two such lines share at a corner is counted twice and the
+// gap of a notch not at all. With a straight top that meets the floor edge short of a tip, the rest is left out. The
+// error says where the depth is too much for a curve.
 //
-// With κ = 1/R and lines of length t, the area of a piece ds of edge is
-// (t − κt²/2) ds; the moments follow in the same way. Along the edge the
-// integrals are taken by Gauss's rule of 24 points a span.
+// With κ = 1/R and lines of length t, the area of a piece ds of edge is (t − κt²/2) ds; the moments follow in the
+// same way. Along the edge the integrals are taken by Gauss's rule of 24 points a span.
 func (p Profile) Strip(depth float64, top Top) (Strip, error) {
 	return p.strip(depth, top, depth, depth)
 }
 
-// Tapered returns the same for a top that is depth deep at the origin and nose and tail (m,
-// above zero) at the tips, changing by the square of the length along the edge. The rule's
-// 24 points a span do not know of the jump of the top's bend over the origin, and err there
-// by less than a ten-thousandth of the area.
+// Tapered returns the same for a top that is depth deep at the origin and nose and tail (m, above zero) at the tips,
+// changing by the square of the length along the edge. The rule's 24 points a span do not know of the jump of the
+// top's bend over the origin, and err there by less than a ten-thousandth of the area.
 func (p Profile) Tapered(depth, nose, tail float64) (Strip, error) {
 	return p.strip(depth, Concentric, nose, tail)
 }
 
-// strip returns the shape of a rocker of these depths at the origin and, but for a straight
-// top, at the tips.
+// strip returns the shape of a rocker of these depths at the origin and, but for a straight top, at the tips.
 func (p Profile) strip(depth float64, top Top, nose, tail float64) (Strip, error) {
 	toNose, toTail := p.Reach()
 	begin := toNose // of a span, along the edge from the origin, + to the nose
@@ -87,9 +83,8 @@ func (p Profile) strip(depth float64, top Top, nose, tail float64) (Strip, error
 	return Strip{Area: area, Centroid: centroid, Second: second - area*r2.Norm2(centroid)}, nil
 }
 
-// standing returns the moments, for each metre of edge, of the line of wood that stands on
-// the edge at a distance (m) along the span: its area, first and polar second moment about
-// the origin.
+// standing returns the moments, for each metre of edge, of the line of wood that stands on the edge at a distance (m)
+// along the span: its area, first and polar second moment about the origin.
 func (e *edgeSpan) standing(distance, depth float64, top Top) (m0 float64, m1 r2.Vec, m2 float64) {
 	q, curvature := e.point(distance), e.Curvature()
 	tilt := e.from + distance*curvature

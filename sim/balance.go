@@ -26,10 +26,9 @@ func (o Outcome) String() string {
 	}[o]
 }
 
-// A Margin is what lies between the rest and the nearest tip on one side: the
-// hilltop beyond which the piece does not come back by itself. Of a ship Angle is the
-// range of stability and Work the dynamical stability there. All fields are NaN where
-// there is no hilltop.
+// A Margin is what lies between the rest and the nearest tip on one side: the hilltop beyond which the piece does not
+// come back by itself. Of a ship Angle is the range of stability and Work the dynamical stability there. All fields
+// are NaN where there is no hilltop.
 type Margin struct {
 	Tip   float64 // tilt of the hilltop, rad
 	Angle float64 // from the rest to the hilltop, rad, ≥ 0 on both sides
@@ -143,8 +142,7 @@ func (r *Rig) balanceAt(all []Equilibrium, i int) Balance {
 //
 //	T = 2π √(J/(m·g·Z′)),
 //
-// on a joint the smaller Z′, and the mean of the periods of its two sides: half of
-// each rock is on either arc.
+// on a joint the smaller Z′, and the mean of the periods of its two sides: half of each rock is on either arc.
 func (r *Rig) smallRock(rest Equilibrium) (steadiness, period float64) {
 	g := r.Floor.ground()
 	side := func(i int) (float64, float64) {

@@ -1,11 +1,9 @@
-// Package sim computes how one rigid body behaves on one rocker on one floor: where
-// it rests, how near it is to going over, how long a rock takes, and what it asks
-// of the floor.
+// Package sim computes how one rigid body behaves on one rocker on one floor: where it rests, how near it is to going
+// over, how long a rock takes, and what it asks of the floor.
 //
-// A [Rig] is read at a tilt θ, the angle against the vertical, + back. On a floor
-// that rises by α to the front, φ = θ − α is the roll along the edge, the argument
-// of the support function. With G the centre of mass, s the length rolled over, and
-// the frame and u of package rocker,
+// A [Rig] is read at a tilt θ, the angle against the vertical, + back. On a floor that rises by α to the front, φ = θ
+// − α is the roll along the edge, the argument of the support function. With G the centre of mass, s the length
+// rolled over, and the frame and u of package rocker,
 //
 //	height of G over the floor   H = h − G·u
 //	G ahead of the contact       H′ = h′ − G·u′,   H″ = ρ − H

@@ -24,11 +24,10 @@ func (e Equilibrium) onFlat(p rocker.Profile) bool {
 	return e.before != e.after && p.Bearing(e.before).Flat > 0
 }
 
-// Equilibria appends every rest and hilltop in one whole turn to dst, in order of
-// roll, and returns it. Also those past the tips, and those with the centre of mass
-// below the contact (Height < 0), on which a pendulum hangs. A range of tilts over
-// which the balance is neutral has none, but where it is a level top the hilltops at
-// both of its brims. Bearings are searched by
+// Equilibria appends every rest and hilltop in one whole turn to dst, in order of roll, and returns it. Also those
+// past the tips, and those with the centre of mass below the contact (Height < 0), on which a pendulum hangs. A range
+// of tilts over which the balance is neutral has none, but where it is a level top the hilltops at both of its brims.
+// Bearings are searched by
 //
 //	Z = |w| sin(θ − θ₀) − R sin α,   w = G − C,  θ₀ = atan2(−wx, −wy),
 //
@@ -129,8 +128,7 @@ func (s *search) joint(dst []Equilibrium, before, after, left, right int) []Equi
 	return dst
 }
 
-// found makes the Equilibrium at a roll, and puts it on the joint that is AtJoint
-// away or nearer.
+// found makes the Equilibrium at a roll, and puts it on the joint that is AtJoint away or nearer.
 func (s *search) found(before, after int, roll float64, stable bool) Equilibrium {
 	p := s.rig.Profile
 	b := p.Bearing(before)
@@ -168,8 +166,7 @@ func (r *Rig) standAt(b *rocker.Bearing, j rocker.Joint) stance {
 	}
 }
 
-// signInside returns the sign of a value just beside a point where it is arm and
-// grows by slope on the way.
+// signInside returns the sign of a value just beside a point where it is arm and grows by slope on the way.
 func signInside(arm, slope float64) int {
 	switch {
 	case arm > 0 || arm == 0 && slope > 0:
@@ -180,8 +177,7 @@ func signInside(arm, slope float64) int {
 	return 0
 }
 
-// within returns the angle brought within half a turn of middle, rad. Neither is far
-// from the other.
+// within returns the angle brought within half a turn of middle, rad. Neither is far from the other.
 func within(angle, middle float64) float64 {
 	for angle > middle+math.Pi {
 		angle -= 2 * math.Pi
@@ -201,8 +197,7 @@ func wrapped(angle float64) float64 {
 	return angle
 }
 
-// dropGrazing removes each rest that is less than AtHilltop from a hilltop, and
-// that hilltop, from dst[first:].
+// dropGrazing removes each rest that is less than AtHilltop from a hilltop, and that hilltop, from dst[first:].
 func dropGrazing(dst []Equilibrium, first int) []Equilibrium {
 	kept := dst[:first]
 	for _, e := range dst[first:] {

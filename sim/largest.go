@@ -2,10 +2,9 @@ package sim
 
 import "math"
 
-// largest returns the largest value on [0, end] of a function that is smooth there: the
-// best of a grid of seven, made finer by the tops of parabolas through it and its
-// neighbours until the place is known to 1e-6 of the length, where a smooth top is
-// right to 1e-12.
+// largest returns the largest value on [0, end] of a function that is smooth there: the best of a grid of seven, made
+// finer by the tops of parabolas through it and its neighbours until the place is known to 1e-6 of the length, where
+// a smooth top is right to 1e-12.
 func largest(end float64, f func(float64) float64) float64 {
 	const grid = 6
 	step := end / grid
@@ -39,8 +38,7 @@ func largest(end float64, f func(float64) float64) float64 {
 	return max(value[best], fb)
 }
 
-// top returns where the parabola through three points has its top; not a number where
-// they lie on a line.
+// top returns where the parabola through three points has its top; not a number where they lie on a line.
 func top(a, b, c, fa, fb, fc float64) float64 {
 	left, right := (fb-fa)/(b-a), (fc-fb)/(c-b)
 	return (a + b - left*(c-a)/(right-left)) / 2

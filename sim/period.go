@@ -20,14 +20,12 @@ func legendre(n int) rule {
 // the rule with twice the points is far below the difference of the two.
 var rules = sync.OnceValue(func() [2]rule { return [2]rule{legendre(7), legendre(14)} })
 
-// agreement is the relative difference of the two rules that is good enough. Against
-// much finer rules the result is then right to 1e-11 (in this package's tests), a tenth of
-// what is promised.
+// agreement is the relative difference of the two rules that is good enough. Against much finer rules the result is
+// then right to 1e-11 (in this package's tests), a tenth of what is promised.
 const agreement = 1e-8
 
-// fallTime returns the time from the turning point at the given roll in to the rest,
-// s, the integral of √(J/(2 m g·fallen)) over the turn, and the height fallen, m. The
-// time is not finite for a start on a hilltop.
+// fallTime returns the time from the turning point at the given roll in to the rest, s, the integral of √(J/(2 m
+// g·fallen)) over the turn, and the height fallen, m. The time is not finite for a start on a hilltop.
 func (r *Rig) fallTime(turning float64, rest Equilibrium) (time, height float64) {
 	f := r.fallFrom(turning, rest)
 	for s, more := f.next(); more; s, more = f.next() {
@@ -36,10 +34,9 @@ func (r *Rig) fallTime(turning float64, rest Equilibrium) (time, height float64)
 	return time, f.above
 }
 
-// time returns the time spent on the stretch, s. The integrand is infinite at the
-// turning point, or nearly so a little outside, where with the arm at the outer end
-// the turning point would be: at t = −t₀, t₀ = above/2Z. With t = y(y + 2√t₀) it is
-// smooth. Further out than a hundred times the stretch the turning point is not felt.
+// time returns the time spent on the stretch, s. The integrand is infinite at the turning point, or nearly so a
+// little outside, where with the arm at the outer end the turning point would be: at t = −t₀, t₀ = above/2Z. With t =
+// y(y + 2√t₀) it is smooth. Further out than a hundred times the stretch the turning point is not felt.
 func (s *stretch) time() float64 {
 	before := 0.0
 	if s.above > 0 {
@@ -50,8 +47,7 @@ func (s *stretch) time() float64 {
 	return s.timeOver(before, 0, end, 40)
 }
 
-// timeOver integrates over y from a to b, halving where the two rules differ, at
-// most depth times.
+// timeOver integrates over y from a to b, halving where the two rules differ, at most depth times.
 func (s *stretch) timeOver(before, a, b float64, depth int) float64 {
 	pair := rules()
 	rough, fine := s.timeBy(pair[0], before, a, b), s.timeBy(pair[1], before, a, b)

@@ -6,9 +6,8 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 )
 
-// A Pull is what a hand at one point of the piece, the top of the back, must do
-// along the floor to tip it backwards. A field is NaN where the point lies under the floor,
-// or where there is no tip at the back.
+// A Pull is what a hand at one point of the piece, the top of the back, must do along the floor to tip it backwards.
+// A field is NaN where the point lies under the floor, or where there is no tip at the back.
 type Pull struct {
 	Slow   float64 // pulling slowly, N
 	Sudden float64 // by a pull that comes at once and stays, N
@@ -61,9 +60,8 @@ func (r Rig) Pull(b Balance, q r2.Vec) Pull {
 	return most
 }
 
-// Effort returns what a hand at q must do to hold the piece one degree back and one degree
-// forward of the rest of b, N; NaN where the hilltop is nearer, for there nothing is to be held:
-// it goes over.
+// Effort returns what a hand at q must do to hold the piece one degree back and one degree forward of the rest of b,
+// N; NaN where the hilltop is nearer, for there nothing is to be held: it goes over.
 func (r Rig) Effort(b Balance, q r2.Vec) (back, forward float64) {
 	b.mustRest()
 	const degree = math.Pi / 180

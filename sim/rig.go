@@ -106,9 +106,7 @@ func (g ground) rise(s stance) float64 { return s.height*g.cos + (s.ahead-s.roll
 func (g ground) arm(s stance) float64 { return s.ahead*g.cos - s.height*g.sin }
 
 // slope returns Z′, m.
-func (g ground) slope(s stance) float64 {
-	return (s.radius-s.height)*g.cos - s.ahead*g.sin
-}
+func (g ground) slope(s stance) float64 { return (s.radius-s.height)*g.cos - s.ahead*g.sin }
 
 // inertia returns J, the moment of inertia at the contact, kg·m².
 func (r *Rig) inertia(s stance) float64 {
@@ -126,9 +124,8 @@ func (r Rig) Righting(tilt float64) (arm, height float64) {
 	return r.Floor.ground().arm(s), s.height
 }
 
-// turned returns the offset of the body's centre from the centre of the arc b, as
-// a length and as the tilt at which the arc alone would stand stable on a level
-// floor, H = R − length·cos(tilt − that).
+// turned returns the offset of the body's centre from the centre of the arc b, as a length and as the tilt at which
+// the arc alone would stand stable on a level floor, H = R − length·cos(tilt − that).
 func (r *Rig) turned(b *rocker.Bearing) (length, tilt float64) {
 	w := r2.Sub(r.Body.Centre, b.Centre())
 	return math.Sqrt(r2.Norm2(w)), math.Atan2(-w.X, -w.Y)

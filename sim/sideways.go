@@ -7,11 +7,10 @@ import (
 	"rockerwright/rocker"
 )
 
-// Sideways returns how near a piece is to going over sideways about the floor edge of one
-// rocker: the angle (rad) and how far its weight must be lifted (m). height is that of the
-// balance point over the floor, off how far it lies to the side, and track the distance
-// between the floor edges (all m). With the balance point over the edge or beyond both are
-// zero:
+// Sideways returns how near a piece is to going over sideways about the floor edge of one rocker: the angle (rad) and
+// how far its weight must be lifted (m). height is that of the balance point over the floor, off how far it lies to
+// the side, and track the distance between the floor edges (all m). With the balance point over the edge or beyond
+// both are zero:
 //
 //	angle = atan(a/H),  lift = √(a² + H²) − H,  a = track/2 − off
 func Sideways(height, off, track float64) (angle, lift float64) {
@@ -22,8 +21,7 @@ func Sideways(height, off, track float64) (angle, lift float64) {
 	return math.Atan2(arm, height), math.Hypot(arm, height) - height
 }
 
-// A Walk is what two rockers that are not one curve, or not parallel, make the piece do as
-// it rocks.
+// A Walk is what two rockers that are not one curve, or not parallel, make the piece do as it rocks.
 type Walk struct {
 	Heading float64 // by how much it turns on the floor from one end of a rock to the other, rad, + to the left
 	Lean    float64 // by how much it leans sideways, at most, rad
@@ -33,11 +31,10 @@ type Walk struct {
 // WalkOf returns the walk of a piece on a left and a right rocker, a track apart (m), toed
 // in by an angle (rad, + closer together in front), that rocks between two rolls.
 //
-// Assumed: both roll without slipping along their own line as far as they can. Then the
-// side that rolls further turns the piece about the other by the difference over the
-// track; the lower side leans it by the difference of the heights over the track; and
-// what a toed-in rocker rolls it is dragged across its line by the sine of its angle, there
-// and back. (Derived here; friction decides how much of it is sliding and how much walks.)
+// Assumed: both roll without slipping along their own line as far as they can. Then the side that rolls further turns
+// the piece about the other by the difference over the track; the lower side leans it by the difference of the
+// heights over the track; and what a toed-in rocker rolls it is dragged across its line by the sine of its angle,
+// there and back. (Derived here; friction decides how much of it is sliding and how much walks.)
 //
 // It panics for a track that is not above zero.
 func WalkOf(left, right rocker.Profile, track, toeIn, from, to float64) Walk {

@@ -7,18 +7,16 @@ import (
 	"rockerwright/rocker/root"
 )
 
-// A stretch is a part of a swing on one Bearing, from its outer end, the further
-// from the rest, inwards. All that the motion needs there follows from the stance at
-// the outer end and the turn δ ≥ 0 inwards from it:
+// A stretch is a part of a swing on one Bearing, from its outer end, the further from the rest, inwards. All that the
+// motion needs there follows from the stance at the outer end and the turn δ ≥ 0 inwards from it:
 //
 //	H  = H₁ + c(1 − cos δ) − σ H′₁ sin δ,   c = R − H₁
 //	H′ = H′₁ cos δ − σ c sin δ
 //	E₁ − E = σ f₁ sin δ − Z′₁(1 − cos δ) − σ R sin α · δ,   f₁ = Z₁ + R sin α
 //
-// with σ = +1 at the back of the rest and −1 in front. (E is a sine of the tilt and
-// the distance rolled; these are its addition theorems.) Taking differences so
-// keeps all digits of small rocks, and with t = tan(δ/2) in place of δ a level floor
-// needs no trigonometry.
+// with σ = +1 at the back of the rest and −1 in front. (E is a sine of the tilt and the distance rolled; these are
+// its addition theorems.) Taking differences so keeps all digits of small rocks, and with t = tan(δ/2) in place of δ
+// a level floor needs no trigonometry.
 type stretch struct {
 	rig *Rig
 	ground
@@ -31,9 +29,8 @@ type stretch struct {
 	end   float64 // t at the inner end
 }
 
-// stretchOn returns the stretch on b from the outer to the inner roll, on the side σ of
-// the rest, above (m) being the height fallen before it. The two are less than half a
-// turn apart.
+// stretchOn returns the stretch on b from the outer to the inner roll, on the side σ of the rest, above (m) being the
+// height fallen before it. The two are less than half a turn apart.
 func (r *Rig) stretchOn(b *rocker.Bearing, outer, inner, side, above float64) stretch {
 	g := r.Floor.ground()
 	s := stretch{rig: r, ground: g, side: side, outer: r.stand(b, outer), above: above, end: math.Tan(side * (outer - inner) / 2)}

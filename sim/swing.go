@@ -12,9 +12,8 @@ type Swing struct {
 	Friction float64 // the largest |F|/N the floor must hold over the whole rock
 }
 
-// Swing lets the rig go at the given tilt from the rest of b (rad, + back), a balance of
-// this rig. A release too small to tell from zero (AtJoint) is the small rock in the limit.
-// It panics for a release that is not a number.
+// Swing lets the rig go at the given tilt from the rest of b (rad, + back), a balance of this rig. A release too
+// small to tell from zero (AtJoint) is the small rock in the limit. It panics for a release that is not a number.
 func (r Rig) Swing(b Balance, release float64) Swing {
 	lost := Swing{Outcome: Rocks, Release: release, Period: math.NaN(), Reach: math.NaN(), Friction: math.NaN()}
 	period, reach := r.Period(b, release)
@@ -33,10 +32,9 @@ func (r Rig) Swing(b Balance, release float64) Swing {
 	return Swing{Outcome: Rocks, Release: release, Period: period, Reach: reach, Friction: friction}
 }
 
-// Period returns how long one whole rock takes, there and back, when the rig is let
-// go at the given tilt from the rest of b, s, and the tilt from the rest to which it
-// carries on the other side; both angles in rad, + back. Both are NaN where it does
-// not come back. A floor that only pushes is not asked: a pendulum has a period too. It panics
+// Period returns how long one whole rock takes, there and back, when the rig is let go at the given tilt from the
+// rest of b, s, and the tilt from the rest to which it carries on the other side; both angles in rad, + back. Both
+// are NaN where it does not come back. A floor that only pushes is not asked: a pendulum has a period too. It panics
 // for a release that is not a number.
 //
 // The period is four falls: from each turning point to the rest and back, by
@@ -74,9 +72,8 @@ func (r Rig) Period(b Balance, release float64) (period, reach float64) {
 	return period, other - b.Rest.roll
 }
 
-// outcomeFrom tells what becomes of a rig let go at a tilt from the rest of b from which it
-// does not come back to it: it stays where the arm is zero and does not change, else it
-// goes over on the side to which it sets off, unless a
+// outcomeFrom tells what becomes of a rig let go at a tilt from the rest of b from which it does not come back to it:
+// it stays where the arm is zero and does not change, else it goes over on the side to which it sets off, unless a
 // hilltop on that side stands higher than where it was let go and turns it.
 func (r *Rig) outcomeFrom(b Balance, release float64) Outcome {
 	start := b.Rest.roll + release
@@ -127,10 +124,9 @@ func (r *Rig) friction(turning float64, rest Equilibrium) float64 {
 	return most
 }
 
-// LargestRelease returns the largest tilts from the rest of b (rad, both ≥ 0), back and
-// forward, from which a rig that loses nothing comes back when it is let go: less than the
-// margin on that side, and not so high that it carries over the hilltop on the other. A
-// side without a hilltop is infinite.
+// LargestRelease returns the largest tilts from the rest of b (rad, both ≥ 0), back and forward, from which a rig
+// that loses nothing comes back when it is let go: less than the margin on that side, and not so high that it carries
+// over the hilltop on the other. A side without a hilltop is infinite.
 func (r Rig) LargestRelease(b Balance) (back, forward float64) {
 	b.mustRest()
 	return r.largestRelease(b, 1), r.largestRelease(b, -1)
@@ -152,9 +148,8 @@ func (r *Rig) largestRelease(b Balance, side int) float64 {
 	return math.Abs(roll - b.Rest.roll)
 }
 
-// LargestRate returns the largest rate at the rest of b (rad/s), back and forward, from
-// which a rig that loses nothing does not go over the hilltop ahead: ½·J·ω² = m·g·lift.
-// It is infinite on a side without one.
+// LargestRate returns the largest rate at the rest of b (rad/s), back and forward, from which a rig that loses
+// nothing does not go over the hilltop ahead: ½·J·ω² = m·g·lift. It is infinite on a side without one.
 func (r Rig) LargestRate(b Balance) (back, forward float64) {
 	b.mustRest()
 	inertia := r.inertia(r.stand(touching(r.Profile, b.Rest.roll)))

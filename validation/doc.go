@@ -1,7 +1,6 @@
-// Package validation holds cases with known answers, each with the source of the answer,
-// computed through the same public API that the product uses. [Cases] is the one table;
-// go test asserts every row, and the command rockerwright proof prints them on anyone's
-// machine.
+// Package validation holds cases with known answers, each with the source of the answer, computed through the same
+// public API that the product uses. [Cases] is the one table; go test asserts every row, and the command rockerwright
+// proof prints them on anyone's machine.
 //
 // # Checks that can fail
 //

@@ -94,11 +94,10 @@ func completePi(n, m float64) float64 {
 //	T = 4 √(I₀/(g e (1+a))) Π(n = a/(1+a) | m = (a+q)/(1+a)),
 //	I₀ = k² + h², e = R − h, q = sin²(A/2), a = 4 R e q/I₀.
 //
-// Derived here. H = R − e cos θ and H′ = e sin θ, so J/m = k² + H² + H′² = I₀ + 2Re(1 − cos θ),
-// and ½(J/m)θ̇² = g e (cos θ − cos A). With sin(θ/2) = √q sin φ, 1 − cos θ = 2q sin²φ and
-// cos θ − cos A = 2q cos²φ, so T = 4 √(I₀/(g e)) ∫ √((1 + a sin²φ)/(1 − q sin²φ)) dφ over a
-// quarter turn. With tan ψ = √(1+a) tan φ, sin²φ = sin²ψ/(1 + a − a sin²ψ) and the integral
-// becomes that of 1/((1 − n sin²ψ) √(1 − m sin²ψ))/√(1+a) over a quarter turn.
+// Derived here. H = R − e cos θ and H′ = e sin θ, so J/m = k² + H² + H′² = I₀ + 2Re(1 − cos θ), and ½(J/m)θ̇² = g e
+// (cos θ − cos A). With sin(θ/2) = √q sin φ, 1 − cos θ = 2q sin²φ and cos θ − cos A = 2q cos²φ, so T = 4 √(I₀/(g e))
+// ∫ √((1 + a sin²φ)/(1 − q sin²φ)) dφ over a quarter turn. With tan ψ = √(1+a) tan φ, sin²φ = sin²ψ/(1 + a − a sin²ψ)
+// and the integral becomes that of 1/((1 − n sin²ψ) √(1 − m sin²ψ))/√(1+a) over a quarter turn.
 func arcPeriod(radius, height, gyration, amplitude float64) float64 {
 	first := gyration*gyration + height*height
 	e := radius - height
@@ -173,10 +172,9 @@ func swings(f Fault) []Case {
 				"printed to six digits", "s", known.want, relative(3e-6, whyPrinted),
 			func() (float64, error) { return large(rig, known.degrees*math.Pi/180) }})
 	}
-	// A particle of mass m on the rim of a massless wheel: I = 0, the mass at distance R
-	// below the centre, so H = R(1 − cos θ), H′ = R sin θ, J = 2mR²(1 − cos θ). With E the
-	// same H, ½Jθ̇² = mg(H(A) − H) gives θ̇² = (g/R)(cos θ − cos A)/(1 − cos θ), and
-	// T = 4√(R/g) ∫₀ᴬ √((1 − cos θ)/(cos θ − cos A)) dθ = 8√(R/g)·acosh(sec(A/2)).
+	// A particle of mass m on the rim of a massless wheel: I = 0, the mass at distance R below the centre, so H = R(1
+	// − cos θ), H′ = R sin θ, J = 2mR²(1 − cos θ). With E the same H, ½Jθ̇² = mg(H(A) − H) gives θ̇² = (g/R)(cos θ −
+	// cos A)/(1 − cos θ), and T = 4√(R/g) ∫₀ᴬ √((1 − cos θ)/(cos θ − cos A)) dθ = 8√(R/g)·acosh(sec(A/2)).
 	for _, degrees := range []float64{20, 60, 80} {
 		release := degrees * math.Pi / 180
 		rows = append(rows, row{fmt.Sprintf("particle on a rim, from %g degrees", degrees),

@@ -8,8 +8,7 @@ import (
 	"rockerwright/rocker/root"
 )
 
-// The oldest of the growth charts here, years, and the age from which a person is
-// grown up.
+// The oldest of the growth charts here, years, and the age from which a person is grown up.
 const (
 	chartEnd = 12.0
 	grownUp  = 18.0
@@ -24,8 +23,7 @@ type growth struct {
 
 // charts holds the growth charts of "girls" and "boys", by age.
 //
-// Source: CDC/NCHS Growth Charts, United States (2000), Kuczmarski R.J. et al. (2002),
-// Vital Health Stat 11(246).
+// Source: CDC/NCHS Growth Charts, United States (2000), Kuczmarski R.J. et al. (2002), Vital Health Stat 11(246).
 var charts = sync.OnceValue(func() map[string][]growth {
 	c := map[string][]growth{}
 	for _, r := range rows(cdcTable) {
@@ -39,8 +37,7 @@ var charts = sync.OnceValue(func() map[string][]growth {
 	return c
 })
 
-// lyingLonger is by how much a child measures longer lying than standing, m; the head of
-// the table says so.
+// lyingLonger is by how much a child measures longer lying than standing, m; the head of the table says so.
 const lyingLonger = 0.008
 
 // child returns stature and weight of a child of an age (0 to 12 years) at a percentile,
@@ -94,8 +91,7 @@ func between(knots []knot, age float64) float64 {
 
 // sittingShare holds sitting height over stature of children, by age.
 //
-// Source: NHTSA, table of the Hybrid III family of test dummies (1, 3 and 6 years); at
-// 18 years the mean of ANSUR II.
+// Source: NHTSA, table of the Hybrid III family of test dummies (1, 3 and 6 years); at 18 years the mean of ANSUR II.
 var sittingShare = sync.OnceValue(func() []knot {
 	ages := map[string]float64{"CRABI 12 month": 1, "Hybrid III 3 year": 3, "Hybrid III 6 year": 6}
 	var knots []knot

@@ -28,9 +28,8 @@ func NewInfant(sex Sex, age, percentile float64) Infant {
 	return Capsule(mass, length)
 }
 
-// Capsule returns the infant of a mass (kg) and length (m), a cylinder between two half balls.
-// It panics where one of them is not above zero. Its radius r is that of a body of the density of water,
-// m/ρ = π·r²·(L − 2r) + 4/3·π·r³.
+// Capsule returns the infant of a mass (kg) and length (m), a cylinder between two half balls. It panics where one of
+// them is not above zero. Its radius r is that of a body of the density of water, m/ρ = π·r²·(L − 2r) + 4/3·π·r³.
 func Capsule(mass, length float64) Infant {
 	if !(mass > 0 && length > 0) {
 		panic(fmt.Sprintf("person: no infant weighs %g kg and is %g m long", mass, length))

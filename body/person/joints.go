@@ -55,9 +55,7 @@ func (p *Person) HipUp() float64 { return p.hipUp }
 const navelUp = 0.27
 
 // Navel returns the place of the navel, taken on the line of the trunk.
-func (j Joints) Navel() r2.Vec {
-	return r2.Add(j.Hip, r2.Scale(navelUp, r2.Sub(j.Neck, j.Hip)))
-}
+func (j Joints) Navel() r2.Vec { return r2.Add(j.Hip, r2.Scale(navelUp, r2.Sub(j.Neck, j.Hip))) }
 
 // Lap returns the seat that a child has on the thighs of the posed person: its back
 // against the belly, along the trunk.

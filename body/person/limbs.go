@@ -98,9 +98,8 @@ func (p *Person) thighRise() float64 {
 	return math.Asin((kneeOverCrease*p.Sizes[Stature] - p.hipUp) / p.lengths[Thigh])
 }
 
-// legs sets thighs along the seat and shanks to the floor: forward of plumb where the
-// seat is low for them, with the knees raised where that is not enough, plumb where the
-// feet do not reach.
+// legs sets thighs along the seat and shanks to the floor: forward of plumb where the seat is low for them, with the
+// knees raised where that is not enough, plumb where the feet do not reach.
 func (p *Person) legs(s Seat, l *limbs) {
 	thigh, shank := p.lengths[Thigh], p.lengths[Shank]
 	ankle := s.Floor + p.ankle()

@@ -14,8 +14,7 @@ type Given struct {
 	Sizes      Measures
 }
 
-// A Person is a person's sizes and segments. Make one by [New]: the zero Person has no limbs,
-// and posing it panics.
+// A Person is a person's sizes and segments. Make one by [New]: the zero Person has no limbs, and posing it panics.
 type Person struct {
 	Sex     Sex
 	Age     float64 // years; zero of a grown-up

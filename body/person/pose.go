@@ -36,19 +36,17 @@ type Pose struct {
 
 // Pose places the person on the seat.
 //
-// Who sits has the hip joints at their height over the seat and their distance ahead of
-// the back, both square to it. Where the feet stand flat, the shank is a bar hinged at
-// the knee and standing on the ankle: the floor carries the feet and the ankle's share
-// of the shanks, and the rest of the shanks hangs at the knee as a point. Muscles that
+// Who sits has the hip joints at their height over the seat and their distance ahead of the back, both square to it.
+// Where the feet stand flat, the shank is a bar hinged at the knee and standing on the ankle: the floor carries the
+// feet and the ankle's share of the shanks, and the rest of the shanks hangs at the knee as a point. Muscles that
 // push are left out.
 //
 // Who is perched sits with the seat bones near the front edge and both feet on the
 // floor, a bar on two supports: the seat carries at the seat bones what the feet do not,
 // m·(feet − centre)/(feet − seat bones), feet meaning the middle of the soles.
 //
-// Who pushes up from the arms has lifted off the seat: half of the weight acts at the
-// hands, the rest on the feet (our judgement). In every other posture all of the person
-// rides on the seat.
+// Who pushes up from the arms has lifted off the seat: half of the weight acts at the hands, the rest on the feet
+// (our judgement). In every other posture all of the person rides on the seat.
 func (p *Person) Pose(s Seat, posture Posture) Pose {
 	p.mustBe()
 	l := p.limbs(s, posture)
@@ -128,11 +126,10 @@ func (j Joints) segments() [parts][2]r2.Vec {
 	}
 }
 
-// Standing returns the person upright with arms at the sides, feet together under the
-// balance point at the given place (m), and the joints. The chain hangs from the top of
-// the head. De Leva's joint to joint lengths stacked up come to more than the stature
-// (the spine is not straight, nor are the legs), so thighs and shanks are shortened alike
-// until the ankles are at their height over the soles.
+// Standing returns the person upright with arms at the sides, feet together under the balance point at the given
+// place (m), and the joints. The chain hangs from the top of the head. De Leva's joint to joint lengths stacked up
+// come to more than the stature (the spine is not straight, nor are the legs), so thighs and shanks are shortened
+// alike until the ankles are at their height over the soles.
 func (p *Person) Standing(feet r2.Vec) (body.Body, Joints) {
 	p.mustBe()
 	var j Joints

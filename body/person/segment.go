@@ -105,8 +105,7 @@ const (
 	acromion = 0.122
 )
 
-// build fills in segments and joints. expected holds the sizes as estimated before the
-// given ones took their place.
+// build fills in segments and joints. expected holds the sizes as estimated before the given ones took their place.
 func (p *Person) build(expected Measures) {
 	p.segments = segments()[p.Sex]
 	stature := p.Sizes[Stature]
@@ -125,10 +124,9 @@ func (p *Person) build(expected Measures) {
 	p.shoulder = p.Sizes[Shoulder] - acromion*p.lengths[UpperArm] - p.hipUp
 }
 
-// hipShare returns the height of the hip joints over a hard seat as a part of the stature:
-// what the head and the trunk of de Leva's sample leave of the survey's sitting height.
-// It comes to 65 mm for men and 51 mm for women of the middle size, and is the least
-// certain number of the chain.
+// hipShare returns the height of the hip joints over a hard seat as a part of the stature: what the head and the
+// trunk of de Leva's sample leave of the survey's sitting height. It comes to 65 mm for men and 51 mm for women of
+// the middle size, and is the least certain number of the chain.
 func hipShare(sex Sex) float64 {
 	a, s := ansur(), segments()[sex]
 	return a.mean(sex, "sitting_height")/a.mean(sex, "stature") - s[Head].length - s[Trunk].length

@@ -2,8 +2,7 @@ package person
 
 import "fmt"
 
-// A Size is one measure of a person. Heights over the seat are taken sitting on a hard
-// stool.
+// A Size is one measure of a person. Heights over the seat are taken sitting on a hard stool.
 type Size int
 
 const (

@@ -28,9 +28,8 @@ type survey map[string]map[string]spread
 
 // ansur reads the survey.
 //
-// Source: Gordon C.C. et al. (2014), 2012 Anthropometric Survey of U.S. Army Personnel,
-// NATICK/TR-15/007, computed from its public records; 4082 men, 1986 women. Soldiers
-// are fitter and younger than the public.
+// Source: Gordon C.C. et al. (2014), 2012 Anthropometric Survey of U.S. Army Personnel, NATICK/TR-15/007, computed
+// from its public records; 4082 men, 1986 women. Soldiers are fitter and younger than the public.
 var ansur = sync.OnceValue(func() survey {
 	s := survey{"women": {}, "men": {}}
 	for _, r := range rows(ansurTable) {
@@ -78,8 +77,7 @@ func (survey) each(of func(name string) float64) (m Measures) {
 	return m
 }
 
-// hollow is the height of the hollow of a grown-up's back over the seat, m: 8 in,
-// common practice among chairmakers.
+// hollow is the height of the hollow of a grown-up's back over the seat, m: 8 in, common practice among chairmakers.
 const hollow = 0.2032
 
 // Shoe is what a shoe adds under the heel, m; common practice.

@@ -14,11 +14,10 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// WriteDXF writes the drawing as DXF of release 12 (AC1009), which every program reads:
-// outlines as closed polylines whose bulges keep the arcs, plain layer names. The coordinates
-// are inches or millimetres: the header says which in $INSUNITS and $MEASUREMENT, which are of
-// later releases and are let be by a program that knows no unit, and for people so does a text on
-// the layer TEXT. The error is an [*Error] or a [*ReachError] for what cannot be drawn.
+// WriteDXF writes the drawing as DXF of release 12 (AC1009), which every program reads: outlines as closed polylines
+// whose bulges keep the arcs, plain layer names. The coordinates are inches or millimetres: the header says which in
+// $INSUNITS and $MEASUREMENT, which are of later releases and are let be by a program that knows no unit, and for
+// people so does a text on the layer TEXT. The error is an [*Error] or a [*ReachError] for what cannot be drawn.
 func (d Drawing) WriteDXF(w io.Writer, units quantity.System) error {
 	shapes, err := d.laid(units, true)
 	if err != nil {

@@ -136,9 +136,7 @@ func crossAway(a, b Piece, after, before bool) bool {
 }
 
 // corner returns by how much the heading turns from the end of a to the start of b, rad.
-func corner(a, b Piece) float64 {
-	return math.Remainder(b.heading(0)-a.heading(1), 2*math.Pi)
-}
+func corner(a, b Piece) float64 { return math.Remainder(b.heading(0)-a.heading(1), 2*math.Pi) }
 
 // turnsBack reports whether b leaves the way a came.
 func turnsBack(a, b Piece) bool {

@@ -33,9 +33,7 @@ func (s Piece) heading(part float64) float64 {
 func (s Piece) Radius() float64 { return r2.Norm(s.chord()) / (2 * math.Sin(s.Turn/2)) }
 
 // centre returns the centre of an arc, m.
-func (s Piece) centre() r2.Vec {
-	return r2.Add(s.From, r2.Scale(s.Radius(), left(s.heading(0))))
-}
+func (s Piece) centre() r2.Vec { return r2.Add(s.From, r2.Scale(s.Radius(), left(s.heading(0)))) }
 
 // Length returns the length along the piece, m: c·(τ/2)/sin(τ/2).
 func (s Piece) Length() float64 {

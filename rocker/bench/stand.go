@@ -69,9 +69,7 @@ func Resultant(rake, splay float64) float64 {
 }
 
 // Sightline returns the angle of [Resultant]'s plane from the direction of rake, rad.
-func Sightline(rake, splay float64) float64 {
-	return math.Atan2(math.Tan(splay), math.Tan(rake))
-}
+func Sightline(rake, splay float64) float64 { return math.Atan2(math.Tan(splay), math.Tan(rake)) }
 
 // Stand returns how a leg comes down on the rocker. The error is an [*OutlineError], a [*SizeError] for what is no
 // number, or a [*MissError]: past the tips of the top edge, or sideways past half of the Width there is.

@@ -41,9 +41,7 @@ func (e *Error) Error() string {
 }
 
 // deviation returns the standard deviation of one reading, m.
-func (r Row) deviation() float64 {
-	return cmp.Or(r.Error, UsualError)
-}
+func (r Row) deviation() float64 { return cmp.Or(r.Error, UsualError) }
 
 // at returns how far ahead of the low point's station the i-th lies, m.
 func (r Row) at(i int) float64 {

@@ -4,11 +4,10 @@ package root
 
 import "math"
 
-// Between returns the place between a and b at which f, of opposite signs there, passes through
-// zero: to within (≥ 0, as x is measured), or to a rounding of x and 2⁻⁶⁰ of b − a where that
-// is more. Where f jumps it is a place beside the jump. What is not a number counts as lying on
-// a's side of zero. NaN is returned where the signs at a and b are alike or f(b) is not a number,
-// and where a, b or within is not finite.
+// Between returns the place between a and b at which f, of opposite signs there, passes through zero: to within (≥ 0,
+// as x is measured), or to a rounding of x and 2⁻⁶⁰ of b − a where that is more. Where f jumps it is a place beside
+// the jump. What is not a number counts as lying on a's side of zero. NaN is returned where the signs at a and b are
+// alike or f(b) is not a number, and where a, b or within is not finite.
 //
 // It is Brent's zeroin: straight through two places or a parabola of x through three where that
 // at least halves the step, else halving, so that a smooth f is asked some eight times. Source:

@@ -15,10 +15,9 @@ import (
 // The people are then posed in each of them anew, which is quick; their sizes are not.
 type Sitters []Somebody
 
-// ForLimits returns the company in those postures alone that decide most limits of the design: the
-// first person as given and leaning furthest, others leaning furthest. Of who does not lean
-// back, and where something is asked in every posture, nobody is left out. Loads that are left
-// out must still be asked once, in the end.
+// ForLimits returns the company in those postures alone that decide most limits of the design: the first person as
+// given and leaning furthest, others leaning furthest. Of who does not lean back, and where something is asked in
+// every posture, nobody is left out. Loads that are left out must still be asked once, in the end.
 func (c Sitters) ForLimits(d piece.Design) Sitters {
 	deciding := []person.Posture{person.LyingBack}
 	for i := range asks {

@@ -10,8 +10,7 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// A Cause is what limits the limit that is nearest to failing, or furthest from
-// holding.
+// A Cause is what limits the limit that is nearest to failing, or furthest from holding.
 type Cause int
 
 const (
@@ -73,8 +72,7 @@ func lastArc(d piece.Design) string {
 	return ""
 }
 
-// cure returns what limits the worst limit, and the first change of one measure after
-// which all hold.
+// cure returns what limits the worst limit, and the first change of one measure after which all hold.
 func (b *Balanced) cure() (Cause, *Try) {
 	worst := worstOf(b.Limits)
 	if worst < 0 {

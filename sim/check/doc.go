@@ -5,6 +5,5 @@
 // each rests, how near it is to going over, whether the limits hold, whom it fits.
 // [Balance] is the first part of it, for who asks of many designs.
 //
-// People are placed in the seat frame once and then carried with it. SI units and radians
-// throughout.
+// People are placed in the seat frame once and then carried with it. SI units and radians throughout.
 package check

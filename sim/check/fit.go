@@ -10,8 +10,7 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// A Fit is one measure of the piece against one of the owner, as the piece stands with
-// the owner at ease in it, m.
+// A Fit is one measure of the piece against one of the owner, as the piece stands with the owner at ease in it, m.
 type Fit struct {
 	Key       string // the measure that changes it
 	What      string // "front edge, off the floor"
@@ -120,12 +119,10 @@ type Misfit struct {
 // to hang, m: what a foot makes up for by pointing its toes; our judgement.
 const reach = 0.012
 
-// kneesHigh is how far the knees may stand above the hips before a seat is said to be low,
-// m; our judgement.
+// kneesHigh is how far the knees may stand above the hips before a seat is said to be low, m; our judgement.
 const kneesHigh = 0.13
 
-// misfits returns who, of those who sit, the piece does not fit, at the rest with each
-// of them at ease in it.
+// misfits returns who, of those who sit, the piece does not fit, at the rest with each of them at ease in it.
 func (b *Balanced) misfits() []Misfit {
 	d := b.Design
 	if !d.Seat.SlopeKnown() {
@@ -170,12 +167,10 @@ const restFall = 5 * quantity.Deg
 // beyond is what is added to a size where common practice only asks for at least so much, m.
 const beyond = 2 * quantity.In
 
-// Recommended returns the design with its seat, arms and back sized to its first owner:
-// each in the middle of what common practice asks, at the rest with the owner at ease, and the
-// seat set so far behind the low point that it falls back as a relaxed seat does. The
-// sizes are rounded to what a tape is read to; the rockers stay. keys are the measures
-// that were set. A design without an owner by sizes, or whose seat is not drawn, comes
-// back as it was.
+// Recommended returns the design with its seat, arms and back sized to its first owner: each in the middle of what
+// common practice asks, at the rest with the owner at ease, and the seat set so far behind the low point that it
+// falls back as a relaxed seat does. The sizes are rounded to what a tape is read to; the rockers stay. keys are the
+// measures that were set. A design without an owner by sizes, or whose seat is not drawn, comes back as it was.
 func Recommended(d piece.Design) (sized piece.Design, keys []string, err error) {
 	sized = d.Clone()
 	b, err := Balance(sized)
@@ -228,6 +223,5 @@ func Recommended(d piece.Design) (sized piece.Design, keys []string, err error) 
 	return sized, keys, nil
 }
 
-// rounds is how often sizes and rest are set in turn. Each round leaves a few hundredths
-// of the last error.
+// rounds is how often sizes and rest are set in turn. Each round leaves a few hundredths of the last error.
 const rounds = 12

@@ -67,9 +67,8 @@ var (
 	leaningForward = []person.Posture{person.Perched, person.RidingForward}
 )
 
-// asks are the rows, in the order in which a load is asked. The look forward is our judgement: feet on
-// the floor carry part of the weight of who is perched, which the load leaves out, so nothing is
-// asked of it.
+// asks are the rows, in the order in which a load is asked. The look forward is our judgement: feet on the floor
+// carry part of the weight of who is perched, which the load leaves out, so nothing is asked of it.
 var asks = []ask{
 	{Measure: piece.LimitOf("back_margin"), side: Back, of: leaningBack,
 		got: func(_ *Balanced, l *Load) float64 { return l.Balance.Back.Angle }},

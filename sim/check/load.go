@@ -13,8 +13,7 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// A Load is the piece with one person in one posture, or empty, and what was found.
-// What does not exist is NaN.
+// A Load is the piece with one person in one posture, or empty, and what was found. What does not exist is NaN.
 type Load struct {
 	Name     string
 	Empty    bool
@@ -145,9 +144,8 @@ func (l *Load) Swing(release float64) sim.Swing {
 	return l.Rig.Swing(l.Balance, release)
 }
 
-// Righting returns the righting curve at each whole degree, from five degrees before
-// the hilltop in front to five behind the one at the back; without a rest, from 45
-// degrees forward to 45 back.
+// Righting returns the righting curve at each whole degree, from five degrees before the hilltop in front to five
+// behind the one at the back; without a rest, from 45 degrees forward to 45 back.
 func (l *Load) Righting() []Righting {
 	b := l.Balance
 	first, last := -45, 45

@@ -66,8 +66,7 @@ func furthest(well func(float64) bool, from, to float64) float64 {
 	return to
 }
 
-// keepsFor reports whether the limits hold for a person of some sizes, at ease and lying
-// back.
+// keepsFor reports whether the limits hold for a person of some sizes, at ease and lying back.
 func (b *Balanced) keepsFor(sizes person.Measures) bool {
 	p, err := person.New(person.Given{Sizes: sizes})
 	if err != nil {

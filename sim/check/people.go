@@ -144,9 +144,8 @@ func placed(list []Load, s piece.Sitter, meet r2.Vec) []Load {
 	return list
 }
 
-// sitters returns the design's sitters, each person under a name of its own: of two who are called the
-// same the later one is numbered, "owner 2". Entries of one name that are balance points in
-// postures of their own are one person.
+// sitters returns the design's sitters, each person under a name of its own: of two who are called the same the later
+// one is numbered, "owner 2". Entries of one name that are balance points in postures of their own are one person.
 func sitters(d piece.Design) []piece.Sitter {
 	list := d.Sitters
 	for i := 1; i < len(list); i++ {

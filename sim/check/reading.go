@@ -33,8 +33,7 @@ func Examine(d piece.Design) (Balanced, error) {
 	return b, err
 }
 
-// readingsOf returns what package readings wants. The rider of the ridden rocks is the first
-// of the people, sitting.
+// readingsOf returns what package readings wants. The rider of the ridden rocks is the first of the people, sitting.
 func readingsOf(d piece.Design, edge rocker.Profile, people []Somebody) readings.Readings {
 	m := d.Measured
 	r := readings.Readings{

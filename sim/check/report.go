@@ -38,9 +38,8 @@ type Tape struct {
 	Edge             float64 // along the floor edge
 }
 
-// Check computes everything that is asked of a design. The error is a [*piece.KeyError]: a
-// measure that is missing, given twice, or makes no piece. A piece that does not stand
-// is an answer, not an error.
+// Check computes everything that is asked of a design. The error is a [*piece.KeyError]: a measure that is missing,
+// given twice, or makes no piece. A piece that does not stand is an answer, not an error.
 func Check(d piece.Design) (Report, error) {
 	b, err := Balance(d)
 	if err != nil {
@@ -98,9 +97,8 @@ func tape(edge rocker.Profile) Tape {
 	}
 }
 
-// A Spread says how much it matters how an estimated weight is spread: the largest
-// change when any one of seat, back, arms, legs and rockers weighs 20 % more or less
-// and the others make up for it.
+// A Spread says how much it matters how an estimated weight is spread: the largest change when any one of seat, back,
+// arms, legs and rockers weighs 20 % more or less and the others make up for it.
 type Spread struct {
 	Estimated bool
 	EmptyRest float64 // of the empty piece's rest, rad
@@ -150,8 +148,7 @@ type Checked struct {
 	Postures int     // in how many it was checked
 }
 
-// Checked returns who was checked, the lightest first; no hazards, of which nothing is
-// asked.
+// Checked returns who was checked, the lightest first; no hazards, of which nothing is asked.
 func (r Report) Checked() []Checked {
 	var list []Checked
 	for i := range r.Loads {

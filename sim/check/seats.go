@@ -153,8 +153,7 @@ func (l *Load) leans(d piece.Design) bool {
 	return back && d.Back.Braces.Drawn() && len(l.people) > 0
 }
 
-// seatOf returns the seat as package person wants it; give is by how much the back gives
-// way, rad.
+// seatOf returns the seat as package person wants it; give is by how much the back gives way, rad.
 func seatOf(d piece.Design, give float64) person.Seat {
 	s := person.Seat{Meet: d.Seat.Meet(), Backed: d.Back.Drawn(), Recline: d.Back.Recline + give,
 		Arms: d.Arms.Height, Cushion: d.Seat.Cushion}

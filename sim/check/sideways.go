@@ -70,8 +70,7 @@ type Walk struct {
 	OneCurve bool    // the rockers were taken to be alike
 }
 
-// Unnoticed is the scrub of each rocker in one rock that is taken to matter to nobody, m;
-// our judgement: 1/32 in.
+// Unnoticed is the scrub of each rocker in one rock that is taken to matter to nobody, m; our judgement: 1/32 in.
 const Unnoticed = 0.0254 / 32
 
 // Walk returns how a load walks when it is rocked ten degrees either way of its rest; nil

@@ -77,9 +77,8 @@ func (b *Balanced) bending() ([]Bending, error) {
 	return []Bending{nose, tail}, nil
 }
 
-// worst finds the worst sections between the leg, at x, and the tip. The rocker is a
-// cantilever from the leg: M = F·(distance of the section from the tip, along the floor,
-// as the piece stands on the tip), σ = 6·M/(w·h²).
+// worst finds the worst sections between the leg, at x, and the tip. The rocker is a cantilever from the leg: M =
+// F·(distance of the section from the tip, along the floor, as the piece stands on the tip), σ = 6·M/(w·h²).
 func (b *Bending) worst(edge rocker.Profile, r piece.Rocker, leg, strength float64) {
 	tip, roll := edge.Nose(), edge.Bearing(0).To
 	if b.Tail {
@@ -119,8 +118,7 @@ func (b *Bending) worst(edge rocker.Profile, r piece.Rocker, leg, strength float
 // sections is how many places of a rocker are looked at.
 const sections = 400
 
-// section returns the place so far from a tip along the edge, and the direction of the edge
-// there, forward.
+// section returns the place so far from a tip along the edge, and the direction of the edge there, forward.
 func section(edge rocker.Profile, tail bool, from, step float64) (r2.Vec, r2.Vec) {
 	nose, _ := edge.Reach()
 	at := func(from float64) r2.Vec {

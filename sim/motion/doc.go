@@ -8,11 +8,10 @@
 //	s˙ = (1 − v)·φ̇,  v˙ = s·φ̇
 //	H = H₁ + (R − H₁)v + H′₁s,  H′ = H′₁(1 − v) + (R − H₁)s,  J = J₁ + 2mR(H − H₁)
 //
-// so all coefficients follow from those before by products of series (derived here: the
-// addition theorems of sine and cosine, and H² + H′² = const + 2RH on an arc). The step
-// is as long as the last coefficients allow, and ends at every joint, tip and flat, at
-// every turning point, and where a push ends; these are roots of its polynomial, found to
-// rounding. A corner is an arc of radius zero.
+// so all coefficients follow from those before by products of series (derived here: the addition theorems of sine and
+// cosine, and H² + H′² = const + 2RH on an arc). The step is as long as the last coefficients allow, and ends at
+// every joint, tip and flat, at every turning point, and where a push ends; these are roots of its polynomial, found
+// to rounding. A corner is an arc of radius zero.
 //
 // SI units and radians; tilt, rate and moments are + back.
 package motion

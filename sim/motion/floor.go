@@ -42,9 +42,8 @@ func (m *run) slipped() bool {
 	return false
 }
 
-// needs returns |F|/N at a time of the flight; infinite where the floor would have to
-// pull. With the acceleration of G along the floor and square to it from package sim,
-// less the push,
+// needs returns |F|/N at a time of the flight; infinite where the floor would have to pull. With the acceleration of
+// G along the floor and square to it from package sim, less the push,
 //
 //	F = −m(H·φ̈ + H′φ̇²) + m·g·sin α + push (to the rear),  N = m(g·cos α + H′φ̈ + H″φ̇²)
 func (m *run) needs(a *arc, t float64) float64 {

@@ -12,9 +12,8 @@ type Losses struct {
 	Viscous float64 // viscous damping: a couple for each rad/s, N·m·s
 }
 
-// HalvesIn returns the viscous loss with which small rocks of a balance halve in n whole
-// rocks, N·m·s: amplitudes fall as exp(−c·t/2J), so c = 2·J·ln 2/(n·T₀), J at the rest.
-// It is NaN without a period, and for n not above zero.
+// HalvesIn returns the viscous loss with which small rocks of a balance halve in n whole rocks, N·m·s: amplitudes
+// fall as exp(−c·t/2J), so c = 2·J·ln 2/(n·T₀), J at the rest. It is NaN without a period, and for n not above zero.
 func HalvesIn(r sim.Rig, b sim.Balance, n float64) float64 {
 	if !(n > 0) {
 		return math.NaN()
@@ -22,12 +21,10 @@ func HalvesIn(r sim.Rig, b sim.Balance, n float64) float64 {
 	return 2 * r.Inertia(b.Rest.Tilt) * math.Ln2 / (n * b.Period)
 }
 
-// cross takes the contact over the end of its arc, with a knock where a flat lies there;
-// false ends the run.
+// cross takes the contact over the end of its arc, with a knock where a flat lies there; false ends the run.
 //
-// On a flat the contact jumps, and the impulse acts at the new contact: the angular
-// momentum about it is kept (the textbook's plastic knock, as for the block of Housner,
-// 1963),
+// On a flat the contact jumps, and the impulse acts at the new contact: the angular momentum about it is kept (the
+// textbook's plastic knock, as for the block of Housner, 1963),
 //
 //	φ̇₊/φ̇₋ = (I + m(H² + H′₋H′₊))/(I + m(H² + H′₊²))
 //
@@ -70,8 +67,7 @@ func (m *run) cross(side float64) bool {
 // a top of a back that moves by a thousandth of a millimetre a second.
 const settled = 1e-6
 
-// held reports whether the arcs on both sides of the joint just passed bring the rig back
-// to it.
+// held reports whether the arcs on both sides of the joint just passed bring the rig back to it.
 func (m *run) held(side float64) bool {
 	there := m.arc(0)
 	return side*there.moment() < 0 && side*m.beyond(-side).moment() > 0

@@ -97,8 +97,7 @@ func (m *run) follow() {
 	}
 }
 
-// rests keeps the rig where it is: until a push that holds it there ends, else for good;
-// false ends the run.
+// rests keeps the rig where it is: until a push that holds it there ends, else for good; false ends the run.
 func (m *run) rests() bool {
 	m.rate = 0
 	if m.pushed() {
@@ -145,9 +144,8 @@ func (m *run) arc(side float64) arc {
 
 func (m *run) pushed() bool { return m.push.Force != 0 && m.time < m.push.Time }
 
-// direction returns the side to which the rig moves next, +1 back or −1 forward, and whether it
-// stays: at rest with no more moment than the rolling resistance holds, or between two
-// arcs that both bring it back.
+// direction returns the side to which the rig moves next, +1 back or −1 forward, and whether it stays: at rest with
+// no more moment than the rolling resistance holds, or between two arcs that both bring it back.
 func (m *run) direction() (side float64, stays bool) {
 	if m.rate != 0 {
 		return math.Copysign(1, m.rate), false
@@ -168,9 +166,7 @@ func (m *run) direction() (side float64, stays bool) {
 }
 
 // moment returns the couple that acts at the instant, losses apart, N·m.
-func (a *arc) moment() float64 {
-	return -a.weight*(a.cos*a.ahead-a.sin*a.height) + a.force*a.pushUp
-}
+func (a *arc) moment() float64 { return -a.weight*(a.cos*a.ahead-a.sin*a.height) + a.force*a.pushUp }
 
 // step follows the rig on its arc to the next event; false ends the run.
 func (m *run) step(side float64) bool {
@@ -212,8 +208,7 @@ func (m *run) step(side float64) bool {
 	return true
 }
 
-// turning returns when the rate is zero next, within a span at whose end it points the
-// other side.
+// turning returns when the rate is zero next, within a span at whose end it points the other side.
 func (m *run) turning(span, side float64) float64 {
 	low := 0.0
 	if m.rate == 0 { // it has just set off

@@ -78,12 +78,10 @@ func (a *arc) solve(rate float64, f *flight) {
 	acc[order] = 0
 }
 
-// negligible is the size of a last coefficient's share of the turn at which a step ends,
-// rad: the rounding of a tilt.
+// negligible is the size of a last coefficient's share of the turn at which a step ends, rad: the rounding of a tilt.
 const negligible = 1e-16
 
-// span returns how long the series may be followed, s: the last two terms of the turn stay
-// negligible.
+// span returns how long the series may be followed, s: the last two terms of the turn stay negligible.
 func (f *flight) span() float64 {
 	least := math.Inf(1) // logarithm of the span
 	for k := order - 1; k <= order; k++ {

@@ -18,14 +18,10 @@ type Carry struct {
 }
 
 // Point returns where a point of the seat frame lies, chair frame, m.
-func (c Carry) Point(p r2.Vec) r2.Vec {
-	return r2.Add(r2.Rotate(p, c.Turn, c.About), c.Move)
-}
+func (c Carry) Point(p r2.Vec) r2.Vec { return r2.Add(r2.Rotate(p, c.Turn, c.About), c.Move) }
 
 // Body returns a body of the seat frame, in the chair frame.
-func (c Carry) Body(b body.Body) body.Body {
-	return b.Turned(c.Turn, c.About).Moved(c.Move)
-}
+func (c Carry) Body(b body.Body) body.Body { return b.Turned(c.Turn, c.About).Moved(c.Move) }
 
 // then returns the carry by c and after it by next.
 func (c Carry) then(next Carry) Carry {
@@ -34,9 +30,7 @@ func (c Carry) then(next Carry) Carry {
 
 // Carry returns how the seat frame lies on the rockers: as drawn, or with legs cut, and
 // slid forward along the top edge at the low point.
-func (d Design) Carry(edge rocker.Profile) Carry {
-	return d.cut(edge).then(d.slid(edge))
-}
+func (d Design) Carry(edge rocker.Profile) Carry { return d.cut(edge).then(d.slid(edge)) }
 
 // slid returns the seat frame slid forward by Seat.Slide: along a straight top, about the arc's centre on a
 // concentric one, and on a tapered one about that of the circle that the top edge follows at the low point.

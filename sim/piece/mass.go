@@ -16,9 +16,7 @@ type Masses struct {
 }
 
 // Joined returns the whole, in the chair frame.
-func (m Masses) Joined(c Carry) body.Body {
-	return body.Join(c.Body(body.Join(m.Seat...)), m.Rockers)
-}
+func (m Masses) Joined(c Carry) body.Body { return body.Join(c.Body(body.Join(m.Seat...)), m.Rockers) }
 
 // A Source is where a design says what the piece weighs, by the name of its section.
 type Source string

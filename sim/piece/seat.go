@@ -94,9 +94,7 @@ func (d Design) ArmsOr() (arms Arms, taken bool) {
 }
 
 // Validate returns the first thing that the drawn seat, legs and braces lack, a [*KeyError], or nil.
-func (d Design) Validate() error {
-	return cmp.Or(d.Seat.check(), d.checkLegs(), d.Back.Braces.check())
-}
+func (d Design) Validate() error { return cmp.Or(d.Seat.check(), d.checkLegs(), d.Back.Braces.check()) }
 
 // The coefficients of variation of small clear specimens of one wood; the Wood Handbook's, from memory.
 const (

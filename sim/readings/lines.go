@@ -18,10 +18,9 @@ type line struct {
 
 // lines returns what each reading says of the balance point.
 //
-// The marks stand L apart, e is the direction from the rear mark P to the front one, n
-// square to it, up. Moments about the rear mark: with the front one raised by β the
-// balance point lies a·cos β − b·sin β ahead of it, level, where G = P + a·e + b·n, and
-// the front mark L·cos β. So the front scale's share f of the weight gives
+// The marks stand L apart, e is the direction from the rear mark P to the front one, n square to it, up. Moments
+// about the rear mark: with the front one raised by β the balance point lies a·cos β − b·sin β ahead of it, level,
+// where G = P + a·e + b·n, and the front mark L·cos β. So the front scale's share f of the weight gives
 //
 //	a − b·tan β = f·L
 //

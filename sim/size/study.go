@@ -12,8 +12,7 @@ import (
 // Block is how many chairs of a study are made together.
 const Block = 4096
 
-// A Study is many chairs made with a shop's errors, all measures at once, and what became of
-// them.
+// A Study is many chairs made with a shop's errors, all measures at once, and what became of them.
 type Study struct {
 	Asked, Chairs int // how many were to be made, and how many were
 	Varied        []Varied
@@ -62,11 +61,10 @@ type StudyOptions struct {
 	Progress func(done int) // called after each block, in order; nil: nobody asks
 }
 
-// Chairs makes so many chairs, every measure of each off by a normal error that is within the
-// shop's tolerance 95 times in 100, in Latin hypercubes of [Block] chairs with a seed each, and
-// balances them exactly. Blocks are counted in order, so that the result is the same on any
-// number of processors; memory does not grow with their number. When the context ends, what
-// was counted by then is the result. Errors are of package piece, or an [*UnsuitedError] where
+// Chairs makes so many chairs, every measure of each off by a normal error that is within the shop's tolerance 95
+// times in 100, in Latin hypercubes of [Block] chairs with a seed each, and balances them exactly. Blocks are counted
+// in order, so that the result is the same on any number of processors; memory does not grow with their number. When
+// the context ends, what was counted by then is the result. Errors are of package piece, or an [*UnsuitedError] where
 // nothing of the piece is made in a shop.
 func Chairs(ctx context.Context, d piece.Design, chairs int, options StudyOptions) (Study, error) {
 	if err := countable(d); err != nil {

@@ -20,7 +20,8 @@ func TestWornOnlyWhereItRolls(t *testing.T) {
 	for i := range 200 {
 		d := piece.Design{Rocker: piece.Rocker{Radius: 1.1, Nose: 0.6, Tail: 0.65}}
 		if i%2 == 0 {
-			d.Rocker = piece.Rocker{Nose: 0.6, Arcs: []piece.Arc{{Flat: 0.1}, {Radius: 1.05, Length: 0.5 + 0.1*rng.Float64()}, {Radius: 1.2, Length: 0.6}}}
+			d.Rocker = piece.Rocker{Nose: 0.6, Arcs: []piece.Arc{{Flat: 0.1},
+				{Radius: 1.05, Length: 0.5 + 0.1*rng.Float64()}, {Radius: 1.2, Length: 0.6}}}
 		}
 		d.Body = body.Body{Mass: 20, Inertia: 2, Centre: r2.Vec{X: 0.3 * (rng.Float64() - 0.5), Y: 0.5}}
 		d.Floor.Slope = 0.06 * (rng.Float64() - 0.5)

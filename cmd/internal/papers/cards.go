@@ -77,9 +77,8 @@ func cardOf(s sheet.Sheet) pattern.Card {
 	return card
 }
 
-// cutList returns the cut list as comma-separated values: sizes as a maker reads them, what is
-// added up as plain numbers. Letters beyond ASCII are announced by a byte order mark, without which
-// spreadsheets take them for others.
+// cutList returns the cut list as comma-separated values: sizes as a maker reads them, what is added up as plain
+// numbers. Letters beyond ASCII are announced by a byte order mark, without which spreadsheets take them for others.
 func cutList(l layout.Layout) []byte {
 	units := l.Design.Units
 	sizes, wood, weight := "", "rough, all (board feet)", "finished, all (lb)"

@@ -132,8 +132,7 @@ func Feels(k size.Kept) string {
 		way, wordingOf(k.Design).length(k.Feel.Radius), k.Scale)
 }
 
-// remarks are how much of what --all says too is said on a first page: each leaves out one
-// thing more than the next.
+// remarks are how much of what --all says too is said on a first page: each leaves out one thing more than the next.
 type remarks int
 
 const (
@@ -194,8 +193,7 @@ func cause(say *phrases, c check.Cause) string {
 	return when(text != "", "What limits it: %s.", text)
 }
 
-// A Command returns the line to type for a design with one more change to it, or with
-// an option where value is empty.
+// A Command returns the line to type for a design with one more change to it, or with an option where value is empty.
 type Command func(key, value string) string
 
 // try gives one change as a line to type, or what to look at next.

@@ -34,8 +34,7 @@ func everyLoad(w wording, r check.Report) []sheet.Block {
 	return blocks
 }
 
-// everySwing returns how long a rock takes by how far it was let go: of the first two loads
-// in full, of all in short.
+// everySwing returns how long a rock takes by how far it was let go: of the first two loads in full, of all in short.
 func everySwing(w wording, r check.Report) []sheet.Block {
 	if len(r.Releases) == 0 {
 		return nil

@@ -178,8 +178,7 @@ func rulesInBrief(u units, l size.Likeness) []sheet.Line {
 		strings.Join(pi, ", "), u.unit())}}
 }
 
-// ForSitters returns the block that says what radius a piece would want for other sitters; none
-// where there are none.
+// ForSitters returns the block that says what radius a piece would want for other sitters; none where there are none.
 func ForSitters(d piece.Design, list []size.ForSitter) []sheet.Block {
 	if len(list) == 0 {
 		return nil
