@@ -48,7 +48,8 @@ func (r Rig) Equilibria(dst []Equilibrium) []Equilibrium {
 		} else {
 			dst = s.joint(dst, i-1, i, left, s.start)
 		}
-		dst = s.inside(dst, i)
+		b := r.Profile.Bearing(i)
+		dst = s.between(dst, i, b.From, b.To)
 	}
 	if last := r.Profile.Bearing(n - 1); last.Flat > 0 { // else one point all round
 		dst = s.joint(dst, n-1, 0, s.end, opening)
@@ -85,8 +86,8 @@ func (s *search) enter(i int) {
 	}
 }
 
-// inside finds the zeros inside the i-th Bearing.
-func (s *search) inside(dst []Equilibrium, i int) []Equilibrium {
+// between finds the zeros between two rolls on the i-th Bearing, start and end being the signs there.
+func (s *search) between(dst []Equilibrium, i int, from, to float64) []Equilibrium {
 	b := s.rig.Profile.Bearing(i)
 	sine := b.Radius * s.sin / s.length
 	if s.start == 0 || !(math.Abs(sine) < 1) {
@@ -96,15 +97,15 @@ func (s *search) inside(dst []Equilibrium, i int) []Equilibrium {
 	if sine != 0 {
 		lean = math.Asin(sine)
 	}
-	middle := (b.From + b.To) / 2
+	middle := (from + to) / 2
 	rest := within(s.level+lean-s.rig.Floor.Slope, middle)
 	hill := within(s.level+math.Pi-lean-s.rig.Floor.Slope, middle)
-	both := b.From < min(rest, hill) && max(rest, hill) < b.To
+	both := from < min(rest, hill) && max(rest, hill) < to
 	switch {
 	case s.start < s.end:
-		dst = append(dst, s.found(i, i, max(b.From, min(b.To, rest)), true))
+		dst = append(dst, s.found(i, i, max(from, min(to, rest)), true))
 	case s.start > s.end:
-		dst = append(dst, s.found(i, i, max(b.From, min(b.To, hill)), false))
+		dst = append(dst, s.found(i, i, max(from, min(to, hill)), false))
 	case s.start < 0 && both && rest < hill:
 		dst = append(dst, s.found(i, i, rest, true), s.found(i, i, hill, false))
 	case s.start > 0 && both && hill < rest:
