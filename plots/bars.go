@@ -36,7 +36,7 @@ func Effects(t size.Table) scene.Picture {
 	c := barChart{title: ChartOf(d).title("what each change does"),
 		x: "degrees the seat falls further back, owner at ease (left: forward)"}
 	for _, r := range t.Rows {
-		if by := inDegrees(r.After[size.FallSitting] - r.Before[size.FallSitting]); !math.IsNaN(by) {
+		if by := inDegrees(r.After[size.FallAtEase] - r.Before[size.FallAtEase]); !math.IsNaN(by) {
 			label := fmt.Sprintf("%s, %s", cmp.Or(r.Key, r.Label), quantity.With(r.Change, r.Kind, d.Units))
 			c.bars = append(c.bars, bar{label, by, fmt.Sprintf("%+.1f", by)})
 		}
@@ -49,7 +49,7 @@ func Shares(d piece.Design, s size.Study) scene.Picture {
 	c := barChart{title: ChartOf(d).title("on what the rest hangs"),
 		x: fmt.Sprintf("%% of the variance of the seat's fall, owner at ease, in %d chairs", s.Chairs)}
 	for _, spread := range s.Spreads {
-		if spread.Quantity != size.FallSitting {
+		if spread.Quantity != size.FallAtEase {
 			continue
 		}
 		for k, share := range spread.Shares {

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"rockerwright/body/person"
 	"rockerwright/plots/scene"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/size"
@@ -19,8 +20,8 @@ func TestBars(t *testing.T) {
 		Seat:   piece.Seat{Front: 0.42, Rear: 0.40, Depth: 0.46, Width: 0.51, Behind: 0.18},
 		Back:   piece.Back{Recline: 0.26, Height: 0.71},
 		Piece:  piece.Piece{Mass: 12},
-		Sitters: []piece.Sitter{{Name: "owner", Mass: 82, Sitting: piece.Place{Ahead: 0.17, Above: 0.23},
-			LyingBack: piece.Place{Ahead: 0.13, Above: 0.22}}},
+		Sitters: []piece.Sitter{{Name: "owner", Mass: 82, Posture: person.Upright, Placed: piece.Place{Ahead: 0.17, Above: 0.23},
+			AtEase: piece.Place{Ahead: 0.13, Above: 0.22}}},
 	}
 	table, err := size.WhatIf(d)
 	if err != nil {

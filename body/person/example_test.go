@@ -9,7 +9,7 @@ import (
 )
 
 // How much of somebody does a rocking chair carry? With the feet off the floor all; where they
-// stand, the floor carries them and the ankles' share of the shanks: of a man of 80 kg, by
+// stand flat, the floor carries them and the ankles' share of the shanks: of a man of 80 kg, by
 // de Leva's table, 2·1.37 % and 43.95 % of 2·4.33 %, 5.2 kg. Who leans forward to get up has
 // more weight on the feet.
 func ExamplePerson_Pose() {
@@ -19,12 +19,13 @@ func ExamplePerson_Pose() {
 		return
 	}
 	seat := person.Seat{Meet: r2.Vec{X: -0.2, Y: 0.38}, Fall: 0.1, Depth: 0.45, Backed: true, Recline: 0.35} // m, rad
-	up, flat, perched := man.Pose(seat, person.FeetUp), man.Pose(seat, person.FeetFlat), man.Pose(seat, person.Perched)
-	fmt.Printf("feet up: the chair carries %.1f kg, the floor %.1f kg\n", up.Body.Mass, up.Standing)
-	fmt.Printf("feet flat: the chair carries %.1f kg, the floor %.1f kg\n", flat.Body.Mass, flat.Standing)
-	fmt.Println("perched: more on the feet:", perched.Standing > flat.Standing)
+	off, eased, rising := man.Pose(seat, person.FeetOff), man.Pose(seat, person.AtEase), man.Pose(seat, person.Rising)
+	flat := eased.Legs.Full()
+	fmt.Printf("feet off: the chair carries %.1f kg, the floor %.1f kg\n", off.Body.Mass, off.Standing)
+	fmt.Printf("feet flat: the chair carries %.1f kg, the floor %.1f kg\n", eased.Body.Mass+eased.Legs.Mass()-flat, flat)
+	fmt.Println("rising: more on the feet:", rising.Standing > flat)
 	// Output:
-	// feet up: the chair carries 80.0 kg, the floor 0.0 kg
+	// feet off: the chair carries 80.0 kg, the floor 0.0 kg
 	// feet flat: the chair carries 74.8 kg, the floor 5.2 kg
-	// perched: more on the feet: true
+	// rising: more on the feet: true
 }

@@ -68,7 +68,7 @@ func TestStandingChain(t *testing.T) {
 			math.Abs(j.Shoulder.Y-j.Hip.Y-p.shoulder) > 1e-12 || j.Vertex.Y-feet.Y != tall && math.Abs(j.Vertex.Y-feet.Y-tall) > 1e-12 {
 			t.Errorf("%+v: chin %v m up of %v, %+v", g, j.Chin.Y-feet.Y, tall, j)
 		}
-		seated := p.Pose(stool(p), LyingBack).Joints
+		seated := p.Pose(stool(p), AtEase).Joints
 		under := r2.Sub(seated.Vertex, seated.Chin)
 		if got := r2.Dot(under, r2.Unit(r2.Sub(seated.Vertex, seated.Neck))); math.Abs(got-0.130*tall) > 1e-12 {
 			t.Errorf("%+v: sitting, chin %v under the top", g, got)
@@ -80,7 +80,7 @@ func TestStandingChain(t *testing.T) {
 // 0.2684, here in two digits.
 func TestNavelAsPublished(t *testing.T) {
 	p := person(t, Given{})
-	j := p.Pose(stool(p), LyingBack).Joints
+	j := p.Pose(stool(p), AtEase).Joints
 	want := (145.7/603.3 + 181.5/614.8) / 2
 	if got := r2.Norm(r2.Sub(j.Navel(), j.Hip)) / r2.Norm(r2.Sub(j.Neck, j.Hip)); math.Abs(got-want) > 0.003 {
 		t.Errorf("navel %v up the trunk, published %v", got, want)
@@ -111,7 +111,7 @@ func TestLap(t *testing.T) {
 			if times != 1 {
 				other = person(t, Given{Sex: sex, Sizes: Measures{Stature: times * p.Sizes[Stature]}})
 			}
-			j := other.Pose(stool(other), LyingBack).Joints
+			j := other.Pose(stool(other), AtEase).Joints
 			lap := other.Lap(j)
 			from := r2.Sub(lap.Meet, j.Hip)
 			thigh, trunk := r2.Unit(r2.Sub(j.Knee, j.Hip)), r2.Unit(r2.Sub(j.Neck, j.Hip))
@@ -188,7 +188,7 @@ func TestCapsuleOfDiscs(t *testing.T) {
 	}
 }
 
-// Who is of either sex has segments midway between a woman's and a man's; feet that are up are ahead of the knees and
+// Who is of either sex has segments midway between a woman's and a man's; feet that are off the floor are ahead of the knees and
 // not over them.
 func TestEitherIsMidway(t *testing.T) {
 	all := segments()
@@ -203,7 +203,7 @@ func TestEitherIsMidway(t *testing.T) {
 		}
 	}
 	p := person(t, Given{})
-	if j := p.Pose(stool(p), FeetUp).Joints; !(j.Ankle.X > j.Knee.X && j.Ankle.Y < j.Knee.Y) {
-		t.Errorf("feet up: knee %v, ankle %v", j.Knee, j.Ankle)
+	if j := p.Pose(stool(p), FeetOff).Joints; !(j.Ankle.X > j.Knee.X && j.Ankle.Y < j.Knee.Y) {
+		t.Errorf("feet off: knee %v, ankle %v", j.Knee, j.Ankle)
 	}
 }

@@ -10,13 +10,13 @@ const degree = math.Pi / 180
 
 // What the postures are made of; our judgement of how people sit.
 const (
-	handOff      = 0.100       // shoulders off the back, sitting at ease, m
-	headBack     = 10 * degree // head behind the line of the trunk, lying back
-	leanToRise   = 20 * degree // trunk forward of plumb, perched
-	seatBones    = 0.110       // hip joints behind the front edge, perched, m
-	feetUnder    = 15 * degree // shanks drawn back from plumb, perched
-	stretched    = 70 * degree // shanks forward of plumb, feet up
+	headBack     = 10 * degree // head behind the line of the trunk, on the back
+	leanToRise   = 20 * degree // trunk forward of plumb, rising
+	seatBones    = 0.110       // hip joints behind the front edge, rising, m
+	feetUnder    = 15 * degree // shanks drawn back from plumb, rising
+	kneesBent    = 20 * degree // knees short of straight, feet off
 	mostForward  = 35 * degree // shanks forward of plumb before the knees rise, sitting
+	ankleBends   = 50 * degree // the most a foot turns on its toe
 	astride      = 35 * degree // thighs below level, riding
 	leanRiding   = 25 * degree // trunk fore and aft of plumb, riding
 	elbowsAside  = 0.7         // length of the upper arms as seen from the side, hands behind the head
@@ -53,7 +53,7 @@ func (p *Person) limbs(s Seat, posture Posture) limbs {
 		l.trunk = map[Posture]float64{RidingForward: -leanRiding, RidingBack: leanRiding}[posture]
 		l.head = l.trunk / 2
 		return l
-	case Perched, PushingUp:
+	case Rising, PushingUp:
 		l.hip = r2.Add(l.hip, r2.Scale(max(0, s.Depth-seatBones-p.hipAhead), ahead(s.Fall)))
 		l.trunk, l.head, l.reach = -leanToRise, -leanToRise/2, onKnees
 		if posture == PushingUp && s.Arms > 0 {
@@ -63,18 +63,17 @@ func (p *Person) limbs(s Seat, posture Posture) limbs {
 		knee := s.Floor + p.ankle() + p.lengths[Shank]*math.Cos(l.shank)
 		l.thigh = math.Asin(min(1, max(-1, (knee-l.hip.Y)/p.lengths[Thigh])))
 		return l
-	case LyingBack, ArmsBehindHead:
+	case Upright:
+	default:
 		l.trunk, l.head = s.Recline, s.Recline+headBack
 		if posture == ArmsBehindHead {
 			l.reach = behindHead
 		}
-	case Upright:
-	default:
-		l.trunk = max(min(s.Recline, 0), s.Recline-math.Asin(min(1, handOff/p.shoulder)))
 	}
 	p.legs(s, &l)
-	if posture == FeetUp {
-		l.thigh, l.shank, l.sole = s.Fall+p.thighRise(), stretched, math.NaN()
+	if posture == FeetOff {
+		l.thigh = s.Fall + p.thighRise()
+		l.shank, l.sole = math.Pi/2+l.thigh-kneesBent, math.NaN()
 	}
 	return l
 }
@@ -143,8 +142,8 @@ func (p *Person) foot(l limbs, j *Joints) {
 		along, down = r2.Vec{X: 1}, r2.Vec{Y: -p.ankle()}
 	}
 	sole := r2.Add(j.Ankle, down)
-	j.Heel = r2.Sub(sole, r2.Scale(0.25*p.lengths[Foot], along))
-	j.Toe = r2.Add(sole, r2.Scale(0.75*p.lengths[Foot], along))
+	j.Heel = r2.Sub(sole, r2.Scale(heelBehind*p.lengths[Foot], along))
+	j.Toe = r2.Add(sole, r2.Scale((1-heelBehind)*p.lengths[Foot], along))
 }
 
 // arms sets upper arms, forearms and hands.

@@ -28,7 +28,7 @@ func TestMisuse(t *testing.T) {
 			func() { New(Given{Age: -1}) }, func() { New(Given{Age: math.NaN()}) }, func() { New(Given{Percentile: 100}) },
 			func() { New(Given{Percentile: math.NaN()}) }, func() { New(Given{Sex: 3}) },
 		},
-		"person: the zero Person has no limbs": {func() { zero.Pose(Seat{}, Sitting) }, func() { zero.Standing(r2.Vec{}) }},
+		"person: the zero Person has no limbs": {func() { zero.Pose(Seat{}, AtEase) }, func() { zero.Standing(r2.Vec{}) }},
 		"person: no infant weighs 0 kg":        {func() { Capsule(0, 0.5) }},
 		"person: no infant weighs 4 kg and is": {func() { Capsule(4, -0.5) }, func() { Capsule(4, math.NaN()) }},
 		"person: no infant weighs NaN kg":      {func() { NewInfant(Either, 0, 101) }},

@@ -25,6 +25,7 @@ type Person struct {
 	lengths  [parts]float64     // m
 	hipUp    float64            // of the hip joints over a hard seat, m
 	hipAhead float64            // of the hip joints ahead of the plane behind the buttocks, m
+	ahead    float64            // by how much flesh carries trunk and thighs ahead, m
 	shoulder float64            // from the hip joints along the trunk to the shoulder joints, m
 }
 
@@ -74,6 +75,7 @@ func New(g Given) (Person, error) {
 		return Person{}, err
 	}
 	p.build(expected)
+	p.ahead = p.flesh()
 	return p, nil
 }
 

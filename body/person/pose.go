@@ -31,37 +31,37 @@ type Joints struct {
 type Pose struct {
 	Joints   Joints
 	Body     body.Body // what the seat carries, in its frame
-	Standing float64   // mass that the floor carries, kg
+	Standing float64   // mass that the floor carries whatever the tilt, kg
+	Legs     body.Legs // shanks and feet that stand on the floor, which Body is without; zero where the legs ride
 }
 
 // Pose places the person on the seat.
 //
-// Who sits has the hip joints at their height over the seat and their distance ahead of the back, both square to it.
-// Where the feet stand flat, the shank is a bar hinged at the knee and standing on the ankle: the floor carries the
-// feet and the ankle's share of the shanks, and the rest of the shanks hangs at the knee as a point. Muscles that
-// push are left out.
+// Who sits has the hip joints at their height over the seat and their distance ahead of
+// the back, both square to it. The thighs ride on the seat; shanks and feet hang from the knees
+// and stand on the floor, which carries what [body.Legs] says.
 //
-// Who is perched sits with the seat bones near the front edge and both feet on the
+// Who rises sits with the seat bones near the front edge and both feet on the
 // floor, a bar on two supports: the seat carries at the seat bones what the feet do not,
 // m·(feet − centre)/(feet − seat bones), feet meaning the middle of the soles.
 //
-// Who pushes up from the arms has lifted off the seat: half of the weight acts at the hands, the rest on the feet
-// (our judgement). In every other posture all of the person rides on the seat.
+// Who pushes up from the arms has lifted off the seat: half of the weight acts at the
+// hands, the rest on the feet (our judgement). Who has the feet off the floor rides whole, and so does who is astride.
 func (p *Person) Pose(s Seat, posture Posture) Pose {
 	p.mustBe()
 	l := p.limbs(s, posture)
 	j := p.joints(s, l)
 	pose := Pose{Joints: j}
 	switch posture {
-	case FeetFlat:
-		pose.Body, pose.Standing = p.withoutFeet(j)
-	case Perched:
+	case AtEase, Upright, ChildOnLap, ArmsBehindHead:
+		pose.Body, pose.Legs = p.onTheLegs(j)
+	case Rising:
 		pose.Body, pose.Standing = p.onTheEdge(s, j)
 	case PushingUp:
 		half := p.Sizes[Mass] / 2
 		pose.Body, pose.Standing = body.Body{Mass: half, Centre: j.Wrist}, half
 	default:
-		pose.Body = p.body(j)
+		pose.Body = p.Whole(j)
 	}
 	return pose
 }
@@ -73,13 +73,13 @@ func (p *Person) mustBe() {
 	}
 }
 
-// body returns the whole chain.
-func (p *Person) body(j Joints) body.Body {
+// Whole returns the whole of who is posed as one body.
+func (p *Person) Whole(j Joints) body.Body {
 	list := p.chain(j)
 	return body.Join(list[:]...)
 }
 
-// chain returns each Part between its ends.
+// chain returns each Part between its ends, trunk and thighs with their flesh.
 func (p *Person) chain(j Joints) (list [parts]body.Body) {
 	for i, ends := range j.segments() {
 		s, along := p.segments[i], r2.Sub(ends[1], ends[0])
@@ -90,25 +90,36 @@ func (p *Person) chain(j Joints) (list [parts]body.Body) {
 			Inertia: mass * s.gyration * s.gyration * r2.Norm2(along),
 		}
 	}
+	if p.ahead > 0 {
+		p.carryFlesh(&list, j)
+	}
 	return list
 }
 
-// withoutFeet returns what the seat carries of a person whose feet stand on the floor,
-// and the mass that the floor carries.
-func (p *Person) withoutFeet(j Joints) (body.Body, float64) {
+// heelBehind is how far the heel is behind the ankle joint, as a part of the foot.
+const heelBehind = 0.25
+
+// onTheLegs returns what rides on the seat, and the legs that stand on the floor. The foot's centre lies between
+// heel and toe as de Leva has it, on the sole as he has both.
+func (p *Person) onTheLegs(j Joints) (body.Body, body.Legs) {
 	list := p.chain(j)
-	shank := list[Shank].Mass
-	atAnkle := shank * p.segments[Shank].centre
-	floor := atAnkle + list[Foot].Mass
-	list[Shank] = body.Body{Mass: shank - atAnkle, Centre: j.Knee}
-	list[Foot] = body.Body{}
-	return body.Join(list[:]...), floor
+	thigh, shank, foot := p.segments[Thigh], p.segments[Shank], p.segments[Foot]
+	legs := body.Legs{
+		Knee: j.Knee, Shank: list[Shank].Mass, Foot: list[Foot].Mass,
+		Length: p.lengths[Shank], Centre: shank.centre,
+		Ankle: p.ankle(), Toe: (1 - heelBehind) * p.lengths[Foot],
+		Ahead: (foot.centre - heelBehind) * p.lengths[Foot], Below: p.ankle(), Bend: ankleBends,
+		Heel:  heelBehind * p.lengths[Foot],
+		Thigh: thigh.centre * list[Thigh].Mass,
+	}
+	list[Shank], list[Foot] = body.Body{}, body.Body{}
+	return body.Join(list[:]...), legs
 }
 
-// onTheEdge returns what the seat carries of who is perched, as a point on the seat under
+// onTheEdge returns what the seat carries of who rises, as a point on the seat under
 // the hip joints, and the mass that the feet carry.
 func (p *Person) onTheEdge(s Seat, j Joints) (body.Body, float64) {
-	whole := p.body(j)
+	whole := p.Whole(j)
 	bones := r2.Sub(j.Hip, r2.Scale(p.hipUp, up(s.Fall)))
 	feet := (j.Heel.X + j.Toe.X) / 2
 	share := 1.0
@@ -145,9 +156,11 @@ func (p *Person) Standing(feet r2.Vec) (body.Body, Joints) {
 	j.Ankle = r2.Add(feet, r2.Vec{Y: ankleUp * p.Sizes[Stature]})
 	share := p.lengths[Thigh] / (p.lengths[Thigh] + p.lengths[Shank])
 	j.Knee = down(j.Hip, share*(j.Hip.Y-j.Ankle.Y))
-	j.Heel = r2.Add(feet, r2.Vec{X: -0.25 * p.lengths[Foot]})
-	j.Toe = r2.Add(feet, r2.Vec{X: 0.75 * p.lengths[Foot]})
-	return p.body(j), j
+	j.Heel = r2.Add(feet, r2.Vec{X: -heelBehind * p.lengths[Foot]})
+	j.Toe = r2.Add(feet, r2.Vec{X: (1 - heelBehind) * p.lengths[Foot]})
+	upright := *p
+	upright.ahead = 0 // flesh hangs where the chain has it
+	return upright.Whole(j), j
 }
 
 // up returns the direction that leans back from plumb by an angle.

@@ -7,6 +7,8 @@ import (
 	"testing"
 
 	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/body"
 )
 
 // anySeat returns a seat such as people make, and some that they should not.
@@ -38,7 +40,7 @@ func TestPoseKeepsTheChain(t *testing.T) {
 		p, s := anyone(t, r), anySeat(r)
 		for _, posture := range Postures() {
 			pose := p.Pose(s, posture)
-			if got := pose.Body.Mass + pose.Standing; math.Abs(got-p.Sizes[Mass]) > 1e-12*got {
+			if got := pose.Body.Mass + pose.Standing + pose.Legs.Shank + pose.Legs.Foot; math.Abs(got-p.Sizes[Mass]) > 1e-12*got {
 				t.Fatalf("%v: %v kg on the seat and %v on the floor of %v", posture, pose.Body.Mass, pose.Standing, p.Sizes[Mass])
 			}
 			low, high := pose.Joints.Hip, pose.Joints.Hip
@@ -56,7 +58,7 @@ func TestPoseKeepsTheChain(t *testing.T) {
 					low, high = r2.Vec{X: min(low.X, q.X), Y: min(low.Y, q.Y)}, r2.Vec{X: max(high.X, q.X), Y: max(high.Y, q.Y)}
 				}
 			}
-			if posture == Perched || posture == PushingUp {
+			if posture == Rising || posture == PushingUp {
 				continue // on the seat as one point
 			}
 			if c := pose.Body.Centre; c.X < low.X || c.X > high.X || c.Y < low.Y || c.Y > high.Y {
@@ -100,21 +102,22 @@ func TestShanksPlumbOnAFittingStool(t *testing.T) {
 // to the ankle leaves its centre's share at the ankle.
 func TestFeetFlatShare(t *testing.T) {
 	p := person(t, Given{Sex: Man})
-	got := p.Pose(stool(p), FeetFlat).Standing / p.Sizes[Mass]
+	legs := p.Pose(stool(p), AtEase).Legs
+	got := legs.Full() / p.Sizes[Mass]
 	want := 2 * (0.0137 + 0.0433*0.4395) // de Leva (1996), Table 4: foot 1.37 %, shank 4.33 %, 43.95 % from the knee
 	if math.Abs(got-want) > 1e-6 {
 		t.Errorf("the floor carries %v of the weight, want %v", got, want)
 	}
 }
 
-// The forces of the seat and of the floor on who is perched hold the weight: their
+// The forces of the seat and of the floor on who rises hold the weight: their
 // moments about the balance point cancel, and neither pulls.
-func TestPerchedInBalance(t *testing.T) {
+func TestRisingInBalance(t *testing.T) {
 	r := rand.New(rand.NewPCG(3, 4))
 	for range 500 {
 		p, s := anyone(t, r), anySeat(r)
-		pose := p.Pose(s, Perched)
-		whole := p.body(pose.Joints)
+		pose := p.Pose(s, Rising)
+		whole := p.Whole(pose.Joints)
 		feet := (pose.Joints.Heel.X + pose.Joints.Toe.X) / 2
 		if pose.Standing < 0 || pose.Body.Mass < 0 {
 			t.Fatalf("the floor carries %v kg, the seat %v", pose.Standing, pose.Body.Mass)
@@ -126,22 +129,25 @@ func TestPerchedInBalance(t *testing.T) {
 	}
 }
 
-// Leaning back carries the balance point back: sitting, then lying back, then with arms
-// behind the head, which also lifts it.
+// Leaning back carries what rides back: upright, then at ease on the back, then with arms behind the head, which also
+// lifts it. Stretched legs are further ahead than legs that hang.
 func TestPosturesInOrder(t *testing.T) {
 	p := person(t, Given{})
 	s := stool(p)
 	s.Recline = 0.3
 	at := func(posture Posture) r2.Vec { return p.Pose(s, posture).Body.Centre }
-	if !(at(FeetUp).X > at(Upright).X && at(Upright).X > at(Sitting).X && at(Sitting).X > at(LyingBack).X &&
-		at(LyingBack).X > at(ArmsBehindHead).X) {
-		t.Errorf("ahead: feet up %v, upright %v, sitting %v, lying back %v, arms behind the head %v",
-			at(FeetUp), at(Upright), at(Sitting), at(LyingBack), at(ArmsBehindHead))
+	if !(at(Upright).X > at(AtEase).X && at(AtEase).X > at(ArmsBehindHead).X) {
+		t.Errorf("ahead: upright %v, at ease %v, arms behind the head %v", at(Upright), at(AtEase), at(ArmsBehindHead))
 	}
-	if share := p.Pose(s, Perched).Body.Mass / p.Sizes[Mass]; share < 0.5 || share > 0.9 {
-		t.Errorf("perched on a fitting stool the seat carries %v of the weight, want well over half", share)
+	eased := p.Pose(s, AtEase)
+	hanging := body.Join(eased.Body, body.Body{Mass: eased.Legs.Mass(), Centre: eased.Legs.Knee})
+	if off := p.Pose(s, FeetOff).Body; math.Abs(off.Mass-p.Sizes[Mass]) > 1e-9 || off.Centre.X <= hanging.Centre.X {
+		t.Errorf("feet off: %v, hanging %v", off, hanging)
 	}
-	if at(ArmsBehindHead).Y <= at(LyingBack).Y {
+	if share := p.Pose(s, Rising).Body.Mass / p.Sizes[Mass]; share < 0.5 || share > 0.9 {
+		t.Errorf("rising from a fitting stool the seat carries %v of the weight, want well over half", share)
+	}
+	if at(ArmsBehindHead).Y <= at(AtEase).Y {
 		t.Error("raised arms do not lift the balance point")
 	}
 }
@@ -198,7 +204,7 @@ func BenchmarkPose(b *testing.B) {
 	b.ReportAllocs()
 	var pose Pose
 	for b.Loop() {
-		pose = p.Pose(s, LyingBack)
+		pose = p.Pose(s, AtEase)
 	}
 	if pose.Body.Mass == 0 {
 		b.Fatal("nobody")

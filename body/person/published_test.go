@@ -43,7 +43,7 @@ func stool(p Person) Seat {
 // women and 315 men scanned); one source.
 func TestSeatedCentreAhead(t *testing.T) {
 	p := person(t, Given{Sex: Man, Sizes: Measures{Mass: 77}})
-	got := p.Pose(stool(p), Upright).Body.Centre.X
+	got := p.Whole(p.Pose(stool(p), Upright).Joints).Centre.X
 	t.Logf("centre %.0f mm ahead, published 220", got*1e3)
 	if math.Abs(got-0.220) > 0.025 {
 		t.Errorf("centre %.3f m ahead of the back of the buttocks, published 0.220", got)
@@ -54,9 +54,10 @@ func TestSeatedCentreAhead(t *testing.T) {
 func TestFromMemory(t *testing.T) {
 	p := person(t, Given{Sex: Man, Sizes: Measures{Mass: 75.6, Stature: 1.768}})
 	pose := p.Pose(stool(p), Upright)
+	whole := p.Whole(pose.Joints)
 	t.Logf("from memory, Santschi, DuBois and Omoto (1963), mean of 66 men sitting: "+
 		"201 mm ahead, 673 below the top, 7.52 kg m2; here %.0f, %.0f, %.2f",
-		pose.Body.Centre.X*1e3, (pose.Joints.Vertex.Y-pose.Body.Centre.Y)*1e3, pose.Body.Inertia)
+		whole.Centre.X*1e3, (pose.Joints.Vertex.Y-whole.Centre.Y)*1e3, whole.Inertia)
 }
 
 // ANSUR II (2012), computed from the public records: 5th, 50th, 95th percentile, mm or

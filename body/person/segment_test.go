@@ -68,7 +68,7 @@ func rodMan(m, n, trunk, thigh float64) Person {
 func TestRodMan(t *testing.T) {
 	const m, n, a, b = 40.0, 20.0, 0.6, 0.45
 	p := rodMan(m, n, a, b)
-	pose := p.Pose(Seat{Floor: -1}, Upright)
+	pose := p.Pose(Seat{Floor: -1}, Upright) // legs of no weight
 	hip := pose.Joints.Hip
 	want := body.Body{
 		Mass:    m + n,
@@ -78,12 +78,12 @@ func TestRodMan(t *testing.T) {
 	if got := pose.Body; math.Abs(got.Inertia-want.Inertia) > 1e-12*want.Inertia || r2.Norm(r2.Sub(got.Centre, want.Centre)) > 1e-15 {
 		t.Errorf("rod-man: %+v, want %+v", got, want)
 	}
-	// Lying back, the trunk turned by r about the hip: the law of cosines.
+	// On the back, the trunk turned by r about the hip: the law of cosines.
 	const r = 0.5
-	leaning := p.Pose(Seat{Floor: -1, Backed: true, Recline: r}, LyingBack)
+	leaning := p.Pose(Seat{Floor: -1, Backed: true, Recline: r}, AtEase)
 	arms := (a*a + b*b - 2*a*b*math.Cos(math.Pi/2+r)) / 4
 	if got, want := leaning.Body.Inertia, m*a*a/12+n*b*b/12+m*n/(m+n)*arms; math.Abs(got-want) > 1e-12*want {
-		t.Errorf("rod-man lying back: inertia %v, want %v", got, want)
+		t.Errorf("rod-man at ease: inertia %v, want %v", got, want)
 	}
 }
 

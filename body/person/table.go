@@ -19,6 +19,8 @@ var (
 	jensenTable string
 	//go:embed children_dummies_nhtsa.csv
 	dummyTable string
+	//go:embed seated_umtri.csv
+	umtriTable string
 )
 
 // A row is one line of a table, by the names of its columns.

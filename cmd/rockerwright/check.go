@@ -33,7 +33,7 @@ func checkCommand() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "check [FILE…] [section.key=value…]",
 		Short: "say where a design rests, how it rocks, how near to going over",
-		Long: `Says where a design rests (empty, sitting, lying back), how long a rock takes and
+		Long: `Says where a design rests (empty, at ease, feet off, rising), how long a rock takes and
 how near it is to going over. With no FILE it checks the built-in reading chair.
 
 After FILE, change any entry of the design for this answer; the file stays as it is.

@@ -41,7 +41,7 @@ where nothing is said of it, the usual one of the kind is taken and named.
 rate_rad_s, energy_j (over that of the rest), floor_forward_n and floor_up_n (of the
 floor on the rockers), friction (needed).`,
 		Example: `  rockerwright rock mine.toml
-  rockerwright rock mine.toml floor.surface=boards --load "owner, lying back" --from 20
+  rockerwright rock mine.toml floor.surface=boards --load "owner, feet off" --from 20
   rockerwright rock mine.toml --push "40 lb"
   rockerwright rock mine.toml --csv`,
 		RunE: r.run,

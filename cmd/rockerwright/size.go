@@ -39,7 +39,7 @@ FILE asks for under [target]:
 
   [target]
   one_rock = 2.0           # seconds, there and back, with the owner at ease
-  seat_falls = 6           # degrees, sitting; or back_leans = 20
+  seat_falls = 6           # degrees, at ease; or back_leans = 20
   seat_falls_empty = 2     # degrees, nobody in it
   back_margin = 20         # degrees to keep before going back; back_lift = "1 1/4"
   longest = 40             # tip to tip

@@ -68,10 +68,10 @@ func (r *pageReader) columns(table, who string, lines [][]printedCell) {
 				r.holds(table, what, cell.text, l.Effort, unit, within)
 			case "before going back", "before going left", "before going forward", "before going right":
 				forward = strings.HasSuffix(label, "forward") || strings.HasSuffix(label, "right")
-				margin, _ := l.margin(forward)
+				margin, _ := r.margin(l, forward)
 				r.holds(table, what, cell.text, margin, 1, 0.25)
 			case "its weight must lift":
-				_, lift := l.margin(forward)
+				_, lift := r.margin(l, forward)
 				r.holds(table, what, cell.text, lift, length, half)
 			default:
 				r.t.Errorf("%s: there is a row %q, of which this test knows nothing", r.name, label)

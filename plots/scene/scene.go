@@ -31,7 +31,8 @@ type Group struct {
 	Pen    Pen     // of the shapes without pen and fill of their own, but texts
 	Clip   *r2.Box // what lies outside is not drawn, mm; nil draws all
 	Moves  Mover
-	Still  bool // out of place, and hidden, while the scene moves
+	About  r2.Vec // the ankle as drawn, of what turns about it, mm
+	Still  bool   // out of place, and hidden, while the scene moves
 }
 
 // A Mover is with what a group moves.
@@ -41,7 +42,9 @@ const (
 	WithPiece   Mover = "piece"   // the piece that rolls
 	WithContact Mover = "contact" // where it touches the floor
 	WithTime    Mover = "time"    // the point of a trace
-	WithTilt    Mover = "tilt"    // a level line across charts whose tilts lie one beside the other
+	WithShank   Mover = "shank"   // of a leg that stands, the n-th of a scene with the n-th of its feet
+	WithFoot    Mover = "foot"
+	WithTilt    Mover = "tilt" // a level line across charts whose tilts lie one beside the other
 )
 
 // A Shape is a line, an area, a ring or a text.

@@ -78,6 +78,10 @@ func (f *svg) group(g Group) {
 	if g.Moves != "" {
 		f.put(` data-moves="%s"`, g.Moves)
 	}
+	if g.Moves == WithShank || g.Moves == WithFoot {
+		x, y := f.at(g.About)
+		f.put(` data-about="%s %s"`, x, y)
+	}
 	if g.Still {
 		f.put(` data-still=""`)
 	}

@@ -44,10 +44,15 @@ func (p pose) place(q r2.Vec) r2.Vec {
 
 // Figure draws a person, placed on the paper: limbs as lines between joints, the head as a ring from its top to the chin.
 func Figure(p scene.Pen, j person.Joints, place func(r2.Vec) r2.Vec) []scene.Shape {
+	knee, ankle := place(j.Knee), place(j.Ankle)
+	return append(riding(p, j, place), p.Line(knee, ankle), foot(p, ankle, place(j.Heel), place(j.Toe)))
+}
+
+// riding draws a person down to the knees.
+func riding(p scene.Pen, j person.Joints, place func(r2.Vec) r2.Vec) []scene.Shape {
 	top, chin := place(j.Vertex), place(j.Chin)
 	return []scene.Shape{
-		p.Line(scene.Placed([]r2.Vec{j.Neck, j.Hip, j.Knee, j.Ankle}, place)...),
-		p.Line(scene.Placed([]r2.Vec{j.Heel, j.Ankle, j.Toe, j.Heel}, place)...),
+		p.Line(scene.Placed([]r2.Vec{j.Neck, j.Hip, j.Knee}, place)...),
 		p.Line(scene.Placed([]r2.Vec{j.Shoulder, j.Elbow, j.Wrist, j.Fingertip}, place)...),
 		p.Ring(r2.Scale(0.5, r2.Add(top, chin)), 0.45*r2.Norm(r2.Sub(top, chin))),
 	}

@@ -161,7 +161,7 @@ func (v *liveView) lay() scene.Scene {
 	s.Add(v.rule(w.Report, v.height-4))
 	s.Add(v.charts()...)
 	if v.tilt != nil {
-		s.Samples = v.written(w.Report, v.rest, v.instants(), v.within)
+		s.Samples = v.written(w.Report, v.moving, v.instants(), v.within)
 	}
 	return s
 }

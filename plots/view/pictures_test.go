@@ -14,6 +14,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body"
+	"rockerwright/body/person"
 	"rockerwright/plots"
 	"rockerwright/plots/scene"
 	"rockerwright/sim/check"
@@ -33,8 +34,8 @@ func designs() map[string]piece.Design {
 		Back:   piece.Back{Recline: 0.26, Height: 28 * inch},
 		Arms:   piece.Arms{Height: 8 * inch},
 		Piece:  piece.Piece{Mass: 12},
-		Sitters: []piece.Sitter{{Name: "owner", Mass: 82, Sitting: piece.Place{Ahead: 0.17, Above: 0.23},
-			LyingBack: piece.Place{Ahead: 0.13, Above: 0.22}}},
+		Sitters: []piece.Sitter{{Name: "owner", Mass: 82, Posture: person.Upright, Placed: piece.Place{Ahead: 0.17, Above: 0.23},
+			AtEase: piece.Place{Ahead: 0.13, Above: 0.22}}},
 	}
 	cradle := piece.Design{
 		Title: "Cradle", Kind: piece.Cradle, Units: quantity.Metric,
@@ -140,7 +141,7 @@ func TestSideViewGroups(t *testing.T) {
 			t.Errorf("group %s is not there once", id)
 		}
 	}
-	for _, label := range []string{"at the edge of going back", "owner, sitting", "empty", "arc centre", "touches here", "12 in"} {
+	for _, label := range []string{"at the edge of going back", "owner, at ease", "empty", "arc centre", "touches here", "12 in"} {
 		if !strings.Contains(svg, label) {
 			t.Errorf("no label %q", label)
 		}

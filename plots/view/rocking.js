@@ -12,6 +12,7 @@ function rocking(figure) {
   const span = dt * (samples.length - 1);
   const groups = (name) => [...svg.querySelectorAll(`[data-moves="${name}"]`)];
   const piece = groups("piece"), contact = groups("contact"), point = groups("time"), level = groups("tilt");
+  const shanks = groups("shank"), feet = groups("foot");
   const still = [...svg.querySelectorAll("[data-still]")];
   const calm = matchMedia("(prefers-reduced-motion: reduce)");
   let now = null, speed = 1, last = 0, frame = 0;
@@ -23,14 +24,20 @@ function rocking(figure) {
     if (time !== null) now = Math.min(Math.max(time, 0), span);
     still.forEach((g) => g.setAttribute("visibility", now === null ? "visible" : "hidden"));
     if (now === null) {
-      [piece, contact, point, level].forEach((list) => move(list, ""));
+      [piece, contact, point, level, shanks, feet].forEach((list) => move(list, ""));
     } else {
       const i = Math.min(Math.floor(now / dt), samples.length - 2), part = now / dt - i;
-      const [x, y, turn, cx, cy, px, py] = samples[i].map((a, k) => a + part * (samples[i + 1][k] - a));
+      const [x, y, turn, cx, cy, px, py, ...legs] = samples[i].map((a, k) => a + part * (samples[i + 1][k] - a));
       move(piece, `translate(${x} ${y}) rotate(${turn})`);
       move(contact, `translate(${cx} ${cy})`);
       move(point, `translate(${px} ${py})`);
       move(level, `translate(0 ${py})`);
+      const bend = (list, k) => list.forEach((g, n) => {
+        const [ax, ay] = legs.slice(4 * n);
+        move([g], `translate(${ax} ${ay}) rotate(${legs[4 * n + k]} ${g.dataset.about})`);
+      });
+      bend(shanks, 2);
+      bend(feet, 3);
     }
     slider.value = now === null ? 0 : now;
     slider.setAttribute("aria-valuetext", now === null ? "at rest" : now.toFixed(1) + " seconds");

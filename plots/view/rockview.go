@@ -42,7 +42,8 @@ const (
 // stretch of floor it rolls on. The one who rocks stands at rest. As SVG it carries the samples of the motion: the time
 // between two of them in seconds, then for each, parted by semicolons, where the piece is moved (x, y) and turned
 // (degrees, clockwise) from where it is drawn, about the corner of the drawing, where the contact is moved, and where
-// the point of the trace.
+// the point of the trace; then for each leg that stands on the floor where its ankle is moved, and by how much shank
+// and foot are turned about it.
 func RockingView(r trial.Rocking) scene.Picture {
 	room := area{width: viewWidth - panelWide, high: rockingHigh, least: rockingLeast, top: rockingTop, low: rockingLow}
 	s, trace, list := rocking(r, room, rockingLow-8) // clear of the mark of the contact
@@ -82,7 +83,7 @@ func rocking(r trial.Rocking, room area, up float64) (s scene.Scene, trace panel
 	s.Add(marks)
 	s.Add(v.labels(r.Report, ghosts)...)
 	s.Add(v.rule(r.Report, up))
-	s.Samples = v.written(r.Report, moving.tilt, list, trace.at)
+	s.Samples = v.written(r.Report, *moving, list, trace.at)
 	return s, trace, list
 }
 
@@ -157,14 +158,15 @@ func (f frame) paths(r trial.Rocking, least, most float64) []scene.Group {
 	return []scene.Group{paths, names}
 }
 
-// written writes a piece drawn at rest as samples, see [RockingView]; point says where on the trace each lies, mm.
-func (f frame) written(report check.Report, rest float64, list []instant,
-	point func(time, tilt float64) r2.Vec) string {
+// written writes a ghost drawn at rest as samples, see [RockingView]; point says where on the trace each lies, mm.
+func (f frame) written(report check.Report, g ghost, list []instant, point func(time, tilt float64) r2.Vec) string {
+	rest := g.tilt
 	at := func(tilt float64) (origin, contact r2.Vec) {
 		q := poseAt(report, tilt)
 		return f.svg(q.place(r2.Vec{})), f.svg(q.place(q.contact))
 	}
 	origin0, contact0 := at(rest)
+	legs0 := poseAt(report, rest).legs(g.load)
 	var b strings.Builder
 	fmt.Fprint(&b, sampleEvery)
 	for _, s := range list {
@@ -174,6 +176,9 @@ func (f frame) written(report check.Report, rest float64, list []instant,
 		point := r2.Sub(point(s.time, s.tilt), point(0, rest))
 		fmt.Fprintf(&b, ";%.2f %.2f %.3f %.2f %.2f %.2f %.2f",
 			moved.X, moved.Y, inDegrees(rest-s.tilt), touched.X, touched.Y, point.X, -point.Y)
+		for i, l := range poseAt(report, s.tilt).legs(g.load) {
+			b.WriteString(f.bent(legs0[i], l))
+		}
 	}
 	return b.String()
 }

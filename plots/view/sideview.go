@@ -142,7 +142,7 @@ func frameOf(r check.Report, ghosts []ghost, paper area) frame {
 		at := poseAt(r, g.tilt)
 		f.include(scene.Placed(wood, at.place)...)
 		f.include(at.place(g.load.Rig.Body.Centre))
-		for _, j := range g.load.Figures {
+		for _, j := range g.load.FiguresAt(g.tilt) {
 			f.include(at.place(j.Vertex), at.place(j.Elbow), at.place(j.Knee), at.place(j.Toe))
 		}
 	}
@@ -210,8 +210,12 @@ func (f frame) ghost(r check.Report, g ghost) []scene.Group {
 	}
 	thin := g.Pen
 	thin.Width *= 0.7
-	for _, figure := range g.load.Figures {
-		person = append(person, Figure(thin, figure, place)...)
+	for i, figure := range g.load.Figures {
+		shape := Figure
+		if i < len(g.load.Legs) {
+			shape = riding
+		}
+		person = append(person, shape(thin, figure, place)...)
 	}
 	if !g.load.Empty && len(g.load.Figures) == 0 {
 		whole, empty := g.load.Rig.Body, r.Loads[0].Rig.Body // given by mass and centre: a ring that grows with the mass
@@ -219,6 +223,10 @@ func (f frame) ghost(r check.Report, g ghost) []scene.Group {
 		centre := r2.Scale(1/mass, r2.Sub(r2.Scale(whole.Mass, whole.Centre), r2.Scale(empty.Mass, empty.Centre)))
 		person = append(person, thin.Ring(place(centre), 0.11*math.Cbrt(mass/80)*f.scale))
 	}
-	return []scene.Group{of("rocker", g.Line(scene.Placed(rockerOf(r), place)...).Round()), of("piece", wood...),
-		of("person", person...), of("centre", balancePoint(g.Pen, place(g.load.Rig.Body.Centre))...)}
+	groups := []scene.Group{of("rocker", g.Line(scene.Placed(rockerOf(r), place)...).Round()), of("piece", wood...),
+		of("person", person...)}
+	for i, l := range at.legs(g.load) {
+		groups = append(groups, f.leg(l, thin, g, i)...)
+	}
+	return append(groups, of("centre", balancePoint(g.Pen, place(g.load.Rig.Body.Centre))...))
 }

@@ -19,7 +19,7 @@ type Sitters []Somebody
 // given and leaning furthest, others leaning furthest. Of who does not lean back, and where something is asked in
 // every posture, nobody is left out. Loads that are left out must still be asked once, in the end.
 func (c Sitters) ForLimits(d piece.Design) Sitters {
-	deciding := []person.Posture{person.LyingBack}
+	deciding := []person.Posture{person.AtEase}
 	for i := range asks {
 		if a := &asks[i]; a.In(&d) > 0 && a.of == nil {
 			return c
@@ -30,7 +30,7 @@ func (c Sitters) ForLimits(d piece.Design) Sitters {
 	narrow := slices.Clone(c)
 	for i := range narrow {
 		one := &narrow[i]
-		if !slices.Contains(one.postures, person.LyingBack) {
+		if !slices.Contains(one.postures, person.AtEase) {
 			continue
 		}
 		first := one.postures[0]
@@ -104,9 +104,11 @@ func balance(d piece.Design, people Sitters, all bool) (Balanced, error) {
 	if b.Loads, err = b.loads(all); err != nil {
 		return b, err
 	}
+	empty := b.Loads[0].Rig.Body
 	for i := range b.Loads {
-		b.Loads[i].settle(&b)
+		b.Loads[i].settle(&b, empty)
 	}
+	lessForward(b.Loads)
 	b.Limits, b.Look = b.limitsOf(b.Loads)
 	return b, nil
 }

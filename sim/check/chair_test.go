@@ -7,6 +7,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body"
+	"rockerwright/body/person"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -23,9 +24,9 @@ func readingChair() piece.Design {
 		Piece: piece.Piece{Mass: 26 * quantity.Lb},
 		Sitters: []piece.Sitter{{
 			Name: "owner", Mass: 180 * quantity.Lb,
-			Sitting:   piece.Place{Ahead: 6.75 * quantity.In, Above: 9.25 * quantity.In},
-			LyingBack: piece.Place{Ahead: 5.25 * quantity.In, Above: 8.875 * quantity.In},
-			Perched:   piece.Place{Ahead: 11 * quantity.In, Above: 10.5 * quantity.In},
+			Posture: person.Upright, Placed: piece.Place{Ahead: 6.75 * quantity.In, Above: 9.25 * quantity.In},
+			AtEase: piece.Place{Ahead: 5.25 * quantity.In, Above: 8.875 * quantity.In},
+			Rising: piece.Place{Ahead: 11 * quantity.In, Above: 10.5 * quantity.In},
 		}},
 		Limits: piece.DefaultLimits(piece.Chair),
 	}

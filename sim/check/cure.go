@@ -125,9 +125,9 @@ func (b *Balanced) causeOf(limit Limit) Cause {
 	switch {
 	case l == nil || i < 0 || l.Balance.Outcome != sim.Rocks:
 		return CurveItself
-	case limit.Side == Back && l.Rig.OverTip(l.Balance.Back):
+	case limit.Side == Back && l.Rig.OverTip(l.Back):
 		return TailLength
-	case limit.Side == Forward && l.Rig.OverTip(l.Balance.Forward):
+	case limit.Side == Forward && l.Rig.OverTip(l.Forward):
 		return NoseLength
 	}
 	return cmp.Or(asks[i].cause, CurveItself)
@@ -141,13 +141,13 @@ func (b *Balanced) LookAt(l Limit) string {
 	return ""
 }
 
-// WorstLimited returns the load of the limit that is nearest to failing and has a rest;
-// nil where nothing is asked of anybody who rests.
+// WorstLimited returns the load of the limit that is nearest to failing, of those that move;
+// nil where nothing is asked of anybody who does.
 func (b *Balanced) WorstLimited() *Load {
 	unmeasured := func(l Limit) bool { return l.Name == "rest" || math.IsNaN(l.Got) }
 	limits := slices.DeleteFunc(slices.Clone(b.Limits), unmeasured)
 	if worst := worstOf(limits); worst >= 0 {
-		if l := b.Load(limits[worst].Load); l != nil && l.Upright() {
+		if l := b.Load(limits[worst].Load); l != nil && l.Moves() {
 			return l
 		}
 	}

@@ -17,7 +17,7 @@ func tilted(behind float64, units quantity.System) piece.Design {
 		Seat:   piece.Seat{Rear: 0.4, Behind: behind},
 		Parts:  []piece.Part{{Shape: piece.Point, Mass: 5, At: vec(0, 0.3)}},
 		Sitters: []piece.Sitter{{
-			Name: "owner", Mass: 75, Sitting: piece.Place{Ahead: 0.2, Above: 0.2},
+			Name: "owner", Mass: 75, Placed: piece.Place{Ahead: 0.2, Above: 0.2},
 		}},
 		Limits: piece.Limits{RestTilt: 5 * quantity.Deg},
 	}

@@ -5,12 +5,14 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/body"
 	"rockerwright/body/person"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
 
-// A Fit is one measure of the piece against one of the owner, as the piece stands with the owner at ease in it, m.
+// A Fit is one measure of the piece against one of the owner, as the piece stands with
+// the owner upright in it, soles down; where nobody is asked to be upright, at ease, m.
 type Fit struct {
 	Key       string // the measure that changes it
 	What      string // "front edge, off the floor"
@@ -49,15 +51,17 @@ func (b *Balanced) frontHeight(l *Load) float64 {
 	return b.Edge.Height(b.Placed(edge), l.Balance.Rest.Tilt-b.Design.Floor.Slope)
 }
 
-// atEase returns the load of somebody at ease in the piece, of owners who sit side by side that of both; nil of
-// nobody.
-func (b *Balanced) atEase(one Somebody) *Load {
+// sits returns the load of somebody in the first of some postures in which there is one, of owners who sit side by
+// side that of both; nil of nobody.
+func (b *Balanced) sits(one Somebody, postures ...person.Posture) *Load {
 	if b.Design.Traits().ForTwo && one.Role == piece.Owner {
 		one.Name = "both"
 	}
-	for i := range b.Loads {
-		if l := &b.Loads[i]; l.Sitter == one.Name && l.Posture == person.Sitting {
-			return l
+	for _, posture := range postures {
+		for i := range b.Loads {
+			if l := &b.Loads[i]; l.Sitter == one.Name && l.Posture == posture {
+				return l
+			}
 		}
 	}
 	return nil
@@ -70,7 +74,7 @@ func (b *Balanced) fit() []Fit {
 		return nil
 	}
 	owner := b.Somebody[0].Person
-	l := b.atEase(b.Somebody[0])
+	l := b.sits(b.Somebody[0], person.Upright, person.AtEase)
 	if l == nil || !l.Upright() {
 		return nil
 	}
@@ -101,7 +105,7 @@ func (b *Balanced) fit() []Fit {
 type Trouble int
 
 const (
-	FeetHang      Trouble = iota // the front edge stands higher than the knee crease
+	FeetHang      Trouble = iota // they are off the floor, hanging at ease
 	KneesUp                      // the seat is so low that the knees stand far above the hips
 	KneesOverChin                // or even above the chin
 	TooWide                      // the hips are wider than the seat
@@ -115,12 +119,16 @@ type Misfit struct {
 	By      float64 // m
 }
 
-// reach is by how much a front edge may stand over the knee crease before feet are said
-// to hang, m: what a foot makes up for by pointing its toes; our judgement.
-const reach = 0.012
-
 // kneesHigh is how far the knees may stand above the hips before a seat is said to be low, m; our judgement.
 const kneesHigh = 0.13
+
+// hang returns how far the toes of the first of a load are off the floor at the rest, m; zero where they are not.
+func (b *Balanced) hang(l *Load) float64 {
+	if len(l.Feet) == 0 || l.Feet[0].Stage != body.FeetOff {
+		return 0
+	}
+	return b.Edge.Height(l.Legs[0].Knee, l.Balance.Rest.Tilt-b.Design.Floor.Slope) - l.Legs[0].ToeHeight()
+}
 
 // misfits returns who, of those who sit, the piece does not fit, at the rest with each of them at ease in it.
 func (b *Balanced) misfits() []Misfit {
@@ -130,7 +138,7 @@ func (b *Balanced) misfits() []Misfit {
 	}
 	var list []Misfit
 	for _, one := range b.Somebody {
-		l := b.atEase(one)
+		l := b.sits(one, person.AtEase)
 		if l == nil {
 			continue
 		}
@@ -145,14 +153,14 @@ func (b *Balanced) misfits() []Misfit {
 			continue
 		}
 		for _, m := range []struct {
-			trouble  Trouble
-			by, from float64
+			trouble Trouble
+			by      float64
 		}{
-			{FeetHang, b.frontHeight(l) - one.Person.Sizes[person.KneeCrease], reach},
-			{TooWide, one.Person.Sizes[person.Hips] - d.Seat.Width, 0},
-			{TooDeep, d.Seat.Depth - one.Person.Sizes[person.ThighLength], 0},
+			{FeetHang, b.hang(l)},
+			{TooWide, one.Person.Sizes[person.Hips] - d.Seat.Width},
+			{TooDeep, d.Seat.Depth - one.Person.Sizes[person.ThighLength]},
 		} {
-			if m.by > m.from && (m.trouble != TooWide || d.Seat.Width > 0) {
+			if m.by > 0 && (m.trouble != TooWide || d.Seat.Width > 0) {
 				list = append(list, Misfit{one.Name, m.trouble, m.by})
 			}
 		}
@@ -199,7 +207,7 @@ func Recommended(d piece.Design) (sized piece.Design, keys []string, err error) 
 		if b, err = Balance(sized); err != nil {
 			return d, nil, err
 		}
-		l := b.atEase(owner)
+		l := b.sits(owner, person.AtEase)
 		if l == nil || !l.Upright() {
 			break
 		}

@@ -52,13 +52,13 @@ func TestRolesAndNames(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	d.Sitters = append(d.Sitters, piece.Sitter{Name: "guest", Role: piece.Other, Posture: person.LyingBack, Mass: 60,
-		Sitting: piece.Place{Ahead: 0.1, Above: 0.2}})
+	d.Sitters = append(d.Sitters, piece.Sitter{Name: "guest", Role: piece.Other, Posture: person.AtEase, Mass: 60,
+		Placed: piece.Place{Ahead: 0.1, Above: 0.2}})
 	r, err = Balance(d)
 	if err != nil {
 		t.Fatal(err)
 	}
-	want := []string{"empty", "owner, sitting", "owner, lying back", "owner, perched", "rider", "guest, lying back"}
+	want := []string{"empty", "owner, at ease", "owner, upright", "owner, rising", "rider", "guest, at ease"}
 	for i, name := range want {
 		if r.Loads[i].Name != name {
 			t.Errorf("load %d is %q, want %q", i, r.Loads[i].Name, name)

@@ -17,7 +17,7 @@ func TestInfantGivenAPlace(t *testing.T) {
 	d := plain(0.8, 0.3, 0.3, 12, r2.Vec{Y: 0.2}, 1)
 	d.Kind, d.Bed = piece.Cradle, piece.Bed{Height: 0.12, Length: 0.85, Width: 0.42}
 	d.Sitters = []piece.Sitter{{Name: "our own", Mass: 5, Person: person.Given{Sizes: person.Measures{person.Stature: 0.6}},
-		Sitting: piece.Place{Ahead: -0.05}}}
+		Placed: piece.Place{Ahead: -0.05}}}
 	side := checked(t, d)
 	d.Rocks = piece.End
 	end := checked(t, d)

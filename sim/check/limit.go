@@ -59,25 +59,25 @@ type ask struct {
 	of            []person.Posture // in which a person is asked, where one of them is given; nil means in all
 	got           func(b *Balanced, l *Load) float64
 	cause         Cause   // of a limit that is of no side
-	look          float64 // of who is perched where nothing is wanted: below it, it is worth a look
+	look          float64 // of who rises where nothing is wanted: below it, it is worth a look
 }
 
 var (
-	leaningBack    = []person.Posture{person.LyingBack, person.RidingBack}
-	leaningForward = []person.Posture{person.Perched, person.RidingForward}
+	leaningBack    = []person.Posture{person.AtEase, person.RidingBack}
+	leaningForward = []person.Posture{person.Rising, person.RidingForward}
 )
 
 // asks are the rows, in the order in which a load is asked. The look forward is our judgement: feet on the floor
-// carry part of the weight of who is perched, which the load leaves out, so nothing is asked of it.
+// carry part of the weight of who rises, which the load leaves out, so nothing is asked of it.
 var asks = []ask{
 	{Measure: piece.LimitOf("back_margin"), side: Back, of: leaningBack,
-		got: func(_ *Balanced, l *Load) float64 { return l.Balance.Back.Angle }},
+		got: func(_ *Balanced, l *Load) float64 { return l.Back.Angle }},
 	{Measure: piece.LimitOf("back_lift"), side: Back, of: leaningBack,
-		got: func(_ *Balanced, l *Load) float64 { return l.Balance.Back.Lift }},
+		got: func(_ *Balanced, l *Load) float64 { return l.Back.Lift }},
 	{Measure: piece.LimitOf("forward_margin"), side: Forward, of: leaningForward, look: 10 * quantity.Deg,
-		got: func(_ *Balanced, l *Load) float64 { return l.Balance.Forward.Angle }},
+		got: func(_ *Balanced, l *Load) float64 { return l.Forward.Angle }},
 	{Measure: piece.LimitOf("forward_lift"), side: Forward, of: leaningForward,
-		got: func(_ *Balanced, l *Load) float64 { return l.Balance.Forward.Lift }},
+		got: func(_ *Balanced, l *Load) float64 { return l.Forward.Lift }},
 	{Measure: piece.LimitOf("rest_tilt"), atMost: true, cause: RestsTilted,
 		got: func(_ *Balanced, l *Load) float64 { return math.Abs(l.Balance.Rest.Tilt) }},
 }
@@ -101,12 +101,15 @@ func (b *Balanced) limitsOf(loads []Load) (limits, look []Limit) {
 		}
 		for i := range asks {
 			a := &asks[i]
+			if l.Standing > 0 && math.IsNaN(a.got(b, l)) { // nothing is known of it of who rises, so nothing is asked
+				continue
+			}
 			switch want := a.In(&b.Design); {
 			case want > 0 && a.asks(l, loads) && want == a.In(usual):
 				limits = append(limits, a.limit(b, l, want, OurJudgement))
 			case want > 0 && a.asks(l, loads):
 				limits = append(limits, a.limit(b, l, want, YourFile))
-			case want == 0 && a.look > 0 && l.Posture == person.Perched:
+			case want == 0 && a.look > 0 && l.Posture == person.Rising:
 				look = append(look, a.limit(b, l, a.look, OurJudgement))
 			}
 		}

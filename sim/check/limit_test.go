@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"rockerwright/body"
 	"rockerwright/rocker"
 	"rockerwright/sim"
 	"rockerwright/sim/piece"
@@ -42,8 +43,8 @@ func TestNoLimitHoldsWithoutARest(t *testing.T) {
 		t.Fatal(err)
 	}
 	l := Load{Name: "owner", Sitter: "owner", Rig: sim.Rig{Profile: edge}}
-	l.Rig.Body.Mass, l.Rig.Body.Centre.Y = 80, 1.2 // above the arc's centre
-	l.settle(&b)
+	l.Person.Mass, l.Person.Centre.Y = 80, 1.2 // above the arc's centre
+	l.settle(&b, body.Body{})
 	limits, _ := b.limitsOf([]Load{l})
 	if len(limits) != 1+len(asks) {
 		t.Errorf("%d limits, want a rest and %d", len(limits), len(asks))

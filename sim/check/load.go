@@ -20,13 +20,23 @@ type Load struct {
 	Role     piece.Role // of a load with a person
 	Sitter   string     // the person's name
 	Posture  person.Posture
-	Figures  []person.Joints // of who is posed on it, chair frame
-	Standing float64         // mass that the floor carries and the piece does not, kg
+	Figures  []person.Joints // of who is posed on it, as drawn, chair frame
+	Standing float64         // mass that the floor carries and the piece does not whatever the tilt, kg
 	Give     *Give           // of the back; nil where it is stiff or nobody leans on it
 
-	Rig     sim.Rig
-	Balance sim.Balance
-	Person  body.Body // all who ride, as they are carried on the rockers, chair frame
+	// Rig and Balance are of all that moves as one: of people whose feet stand on the floor with what it carries of
+	// their legs at the rest held fixed. Back and Forward are how near it is to going over as it is said: back
+	// on the law of the feet ([sim.Seated]); forward the lesser, by its lift, of feet off the floor and of rising, each from
+	// the rest that it has then, for feet on the floor may help there but cannot be counted on. Where no feet stand on
+	// the floor they are those of Balance, where they carry part of who rises none is known back.
+	Rig           sim.Rig
+	Balance       sim.Balance
+	Back, Forward sim.Margin
+	Person        body.Body   // all who ride, as they are carried on the rockers, without Legs, chair frame
+	Legs          []body.Legs // of each whose feet stand on the floor
+	Feet          []sim.Feet  // what they do there
+	Pressed       float64     // tilt of the rest with the calves pressing, rad; NaN where no feet stand on the floor
+	OffFloor      sim.Margin  // before going forward with the feet off the floor; of no Legs as Forward
 
 	SeatFall      float64 // of the seat at rest, from level, + back, rad
 	BackRecline   float64 // of the back at rest, from plumb, rad
@@ -34,6 +44,7 @@ type Load struct {
 	EffortForward float64 // to hold it one degree forward, N
 
 	people   []Somebody // who are posed on it, side by side
+	off      body.Body  // all who ride with their feet off the floor, chair frame
 	onRocker bool       // who is on it stands on the rockers, as they are drawn
 }
 
@@ -41,6 +52,10 @@ type Load struct {
 func (l *Load) Upright() bool {
 	return l.Balance.Outcome == sim.Rocks && math.Abs(l.Balance.Rest.Tilt) < math.Pi/2
 }
+
+// Moves reports whether anything is known of the motion of the load: it stands upright, and the floor does not carry
+// part of who rises on it.
+func (l *Load) Moves() bool { return l.Upright() && l.Standing == 0 }
 
 // Righting is one point of the righting curve.
 type Righting struct {
@@ -58,19 +73,16 @@ func (b *Balanced) loads(all bool) ([]Load, error) {
 		return nil, &piece.KeyError{Key: "piece", Reason: "all that is drawn is too small to weigh anything"}
 	}
 	floor := d.StaticFloor()
-	rig := func(b0 body.Body) sim.Rig { return sim.Rig{Profile: b.Edge, Body: b0, Floor: floor} }
 	list, err := seats(d, b.Somebody, b.Edge, all)
 	if err != nil {
 		return nil, err
 	}
-	list[0].Rig = rig(empty)
+	list[0].Rig = sim.Rig{Profile: b.Edge, Body: empty, Floor: floor}
 	for i := range list[1:] {
 		l := &list[1+i]
+		l.Rig = list[0].Rig
 		if l.leans(d) {
-			give, err := l.lean(d, func(on body.Body) (float64, bool) {
-				balance := rig(body.Join(empty, b.carry.Body(on))).Balance()
-				return balance.Rest.Tilt + b.carry.Turn, balance.Outcome == sim.Rocks
-			})
+			give, err := l.lean(d, b.carry, empty)
 			if err != nil {
 				return nil, err
 			}
@@ -79,26 +91,28 @@ func (b *Balanced) loads(all bool) ([]Load, error) {
 		if !l.onRocker {
 			l.ride(b.carry)
 		}
-		l.Rig = rig(body.Join(empty, l.Person))
 	}
 	return list, nil
 }
 
 // ride carries who is on the seat along with it.
 func (l *Load) ride(c piece.Carry) {
-	l.Person = c.Body(l.Person)
 	if c == (piece.Carry{}) {
 		return
+	}
+	l.Person, l.off = c.Body(l.Person), c.Body(l.off)
+	for i := range l.Legs {
+		l.Legs[i].Knee = c.Point(l.Legs[i].Knee)
 	}
 	for i, figure := range l.Figures {
 		l.Figures[i] = figure.Moved(c.Point)
 	}
 }
 
-// settle fills in where the load rests, how far seat and back lean there, and the push for one degree.
-func (l *Load) settle(b *Balanced) {
+// settle fills in where the load rests on an empty piece, how far seat and back lean there, and the push for one degree.
+func (l *Load) settle(b *Balanced, empty body.Body) {
 	d := &b.Design
-	l.Balance = l.Rig.Balance()
+	l.On(empty)
 	l.SeatFall, l.BackRecline, l.EffortBack, l.EffortForward = math.NaN(), math.NaN(), math.NaN(), math.NaN()
 	if l.Balance.Outcome != sim.Rocks {
 		return
@@ -110,6 +124,11 @@ func (l *Load) settle(b *Balanced) {
 	if d.Back.Drawn() {
 		l.BackRecline = tilt + d.Back.Recline
 	}
+	if l.Standing > 0 { // the floor has part of a person: nothing of the motion is known, nor of going over backwards
+		nan := math.NaN()
+		l.Balance.Period, l.Back = nan, sim.Margin{Tip: nan, Angle: nan, Lift: nan, Work: nan, Over: nan}
+		return
+	}
 	if top, known := d.TopOfBack(); known {
 		l.EffortBack, l.EffortForward = l.Rig.Effort(l.Balance, b.carry.Point(top))
 	}
@@ -119,7 +138,7 @@ func (l *Load) settle(b *Balanced) {
 // rest, or no back is drawn.
 func (b *Balanced) Pull(l *Load) sim.Pull {
 	top, known := b.Design.TopOfBack()
-	if !known || l.Balance.Outcome != sim.Rocks {
+	if !known || l.Balance.Outcome != sim.Rocks || l.Standing > 0 {
 		return sim.Pull{Slow: math.NaN(), Sudden: math.NaN()}
 	}
 	return l.Rig.Pull(l.Balance, b.Placed(top))
@@ -180,15 +199,15 @@ func (b *Balanced) Leaning() *Load {
 }
 
 // LeastBack returns the load that is nearest to going over backwards by its lift, of those
-// lying or leaning back where there are any; nil of none.
+// at ease or leaning back where there are any; nil of none.
 func LeastBack(loads []*Load) *Load {
-	back := func(l *Load) bool { return l.Posture == person.LyingBack || l.Posture == person.RidingBack }
+	back := func(l *Load) bool { return l.Posture == person.AtEase || l.Posture == person.RidingBack }
 	var least *Load
 	for _, l := range loads {
 		switch {
 		case least == nil, back(l) && !back(least):
 			least = l
-		case back(l) == back(least) && l.Balance.Back.Lift < least.Balance.Back.Lift:
+		case back(l) == back(least) && l.Back.Lift < least.Back.Lift:
 			least = l
 		}
 	}
@@ -227,6 +246,9 @@ func (b *Balanced) LoadNamed(name string) (*Load, error) {
 			return &b.Loads[i], nil
 		}
 		names = append(names, b.Loads[i].Name)
+	}
+	if now := piece.Formerly(name); now != "" {
+		return nil, fmt.Errorf("there is no load %q: %s", name, now)
 	}
 	return nil, fmt.Errorf("there is no load %q; there are %s", name, strings.Join(names, "; "))
 }

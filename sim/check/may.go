@@ -3,14 +3,13 @@ package check
 import (
 	"math"
 
-	"rockerwright/body"
 	"rockerwright/body/person"
 	"rockerwright/rocker/root"
 	"rockerwright/sim/piece"
 )
 
 // A May says who may sit: between which weights, and which heights, the limits hold for
-// a person at ease and lying back. Weights are those of a person of the middle height,
+// a person at ease. Weights are those of a person of the middle height,
 // heights those of a person as stout as the mean. It looks from 40 to 180 kg and from 1.45 to 2.05 m.
 type May struct {
 	Nobody             bool // not even the middle person
@@ -66,21 +65,16 @@ func furthest(well func(float64) bool, from, to float64) float64 {
 	return to
 }
 
-// keepsFor reports whether the limits hold for a person of some sizes, at ease and lying back.
+// keepsFor reports whether the limits hold for a person of some sizes, at ease.
 func (b *Balanced) keepsFor(sizes person.Measures) bool {
 	p, err := person.New(person.Given{Sizes: sizes})
 	if err != nil {
 		return false
 	}
-	empty := b.Loads[0].Rig.Body
-	loads := make([]Load, 0, 2)
-	for _, posture := range []person.Posture{person.Sitting, person.LyingBack} {
-		rig := b.Loads[0].Rig
-		rig.Body = body.Join(empty, b.carry.Body(p.Pose(seatOf(b.Design, 0), posture).Body))
-		l := Load{Role: piece.Other, Posture: posture, Rig: rig}
-		l.settle(b)
-		loads = append(loads, l)
-	}
-	limits, _ := b.limitsOf(loads)
+	l := Load{Role: piece.Other, Posture: person.AtEase, Rig: b.Loads[0].Rig, people: []Somebody{{Person: p}}}
+	l.pose(b.Design, 0)
+	l.ride(b.carry)
+	l.settle(b, b.Loads[0].Rig.Body)
+	limits, _ := b.limitsOf([]Load{l})
 	return holds(limits)
 }

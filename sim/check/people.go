@@ -138,7 +138,7 @@ func placed(list []Load, s piece.Sitter, meet r2.Vec) []Load {
 		add(s.Posture, s.Centre)
 		return list
 	}
-	for _, p := range s.PlacedIn() {
+	for _, p := range s.Places() {
 		add(p.Posture, r2.Add(meet, r2.Vec{X: p.Place.Ahead, Y: p.Place.Above}))
 	}
 	return list
@@ -176,7 +176,7 @@ func clashes(s piece.Sitter, other piece.Sitter, d piece.Design) bool {
 
 // checkSitter returns the first thing a sitter lacks. key is its place in the design.
 func checkSitter(s piece.Sitter, key string, d piece.Design) error {
-	who, placed, noSeat := s.Person, len(s.PlacedIn()) > 0, !d.Seat.Drawn()
+	who, placed, noSeat := s.Person, len(s.Places()) > 0, !d.Seat.Drawn()
 	lies, given := s.Lies(d), givenSize(s)
 	byNumbers := s.HasCentre() || placed
 	bySizes := !lies && !byNumbers
@@ -191,6 +191,8 @@ func checkSitter(s piece.Sitter, key string, d piece.Design) error {
 			"the growth charts here end at 12 years: give height and weight too"},
 		{s.HasCentre() && placed, ".centre", "", "give centre, or ahead and above, not both"},
 		{!lies && byNumbers && s.Mass <= 0, ".weight", "weight", "a person has a weight"},
+		{s.Placed != (piece.Place{}) && s.AtEase != (piece.Place{}) && (s.Posture == person.Unsaid || s.Posture == person.AtEase),
+			".at_ease.ahead", "", "ahead and above are the balance point at ease already: give one of the two, or say of which posture they are"},
 		{!lies && placed && noSeat, ".ahead", "centre", "ahead and above are measured from the seat: draw one, or give centre"},
 		{!lies && byNumbers && given != "", "." + given, "",
 			"this person is placed by numbers, which leave no use for " + given + ": keep one of the two"},

@@ -33,7 +33,8 @@ func Examine(d piece.Design) (Balanced, error) {
 	return b, err
 }
 
-// readingsOf returns what package readings wants. The rider of the ridden rocks is the first of the people, sitting.
+// readingsOf returns what package readings wants. The rider of the ridden rocks is the first
+// of the people at ease, where the piece rests that is so heavy and balances there.
 func readingsOf(d piece.Design, edge rocker.Profile, people []Somebody) readings.Readings {
 	m := d.Measured
 	r := readings.Readings{
@@ -45,7 +46,14 @@ func readingsOf(d piece.Design, edge rocker.Profile, people []Somebody) readings
 		Zero: m.Zero, ScaleError: m.ScaleStep / 2,
 	}
 	if m.RiddenTenRocks > 0 && len(people) > 0 && d.Seat.Drawn() {
-		r.Rider = people[0].Person.Pose(seatOf(d, 0), person.Sitting).Body
+		l := Load{Posture: person.AtEase, Rig: sim.Rig{Profile: edge, Floor: r.Floor}, people: people[:1]}
+		l.pose(d, 0)
+		unridden := r
+		unridden.RiddenTenRocks = 0
+		if alone, err := unridden.Read(); err == nil { // else it is told of the readings with the rider
+			l.On(alone.Body)
+		}
+		r.Rider = l.Rider()
 	}
 	return r
 }

@@ -7,7 +7,6 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
-	"rockerwright/body"
 	"rockerwright/body/person"
 	"rockerwright/rocker"
 	"rockerwright/sim"
@@ -116,19 +115,20 @@ func (b *Balanced) spread() Spread {
 		for _, factor := range []float64{0.8, 1.2} {
 			empty := b.masses.Weighted(part, factor, b.Design.Piece.Mass).Joined(b.carry)
 			for _, l := range b.Loads {
-				rig := l.Rig
-				rig.Body = body.Join(empty, l.Person)
-				was, now := l.Balance, rig.Balance()
-				if was.Outcome != sim.Rocks || now.Outcome != sim.Rocks {
+				was := l
+				l.On(empty)
+				if was.Balance.Outcome != sim.Rocks || l.Balance.Outcome != sim.Rocks {
 					continue
 				}
-				moved := math.Abs(now.Rest.Tilt - was.Rest.Tilt)
+				moved := math.Abs(l.Balance.Rest.Tilt - was.Balance.Rest.Tilt)
 				if l.Empty {
 					s.EmptyRest = max(s.EmptyRest, moved)
 				} else {
 					s.Rest = max(s.Rest, moved)
 				}
-				s.Margin = max(s.Margin, math.Abs(now.Back.Angle-was.Back.Angle))
+				if by := math.Abs(l.Back.Angle - was.Back.Angle); l.Moves() {
+					s.Margin = max(s.Margin, by)
+				}
 			}
 		}
 	}
@@ -159,7 +159,7 @@ func (r Report) Checked() []Checked {
 		at := slices.IndexFunc(list, func(c Checked) bool { return c.Name == l.Sitter })
 		if at < 0 {
 			at = len(list)
-			list = append(list, Checked{Name: l.Sitter, Mass: cmp.Or(r.sizesOf(l.Sitter)[person.Mass], l.Person.Mass)})
+			list = append(list, Checked{Name: l.Sitter, Mass: cmp.Or(r.sizesOf(l.Sitter)[person.Mass], l.Rider().Mass)})
 		}
 		list[at].Postures++
 	}

@@ -7,6 +7,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/body/person"
 	"rockerwright/sim"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
@@ -77,7 +78,7 @@ func TestExampleHoldsAndShortTailDoesNot(t *testing.T) {
 		t.Fatalf("with a 12 in tail: %v, holds %v", err, r.Holds())
 	}
 	for _, l := range r.Limits {
-		if !l.Holds && l.Load != "owner, lying back" {
+		if !l.Holds && l.Load != "owner, at ease" {
 			t.Errorf("with a 12 in tail %s of %s fails too", l.Name, l.Load)
 		}
 	}
@@ -178,11 +179,11 @@ func BenchmarkCheck(b *testing.B) {
 	d := readingChair()
 	d.Sitters = append(d.Sitters, piece.Sitter{
 		Name: "large man", Role: piece.Other, Mass: 253 * quantity.Lb,
-		Sitting:   piece.Place{Ahead: 7.5 * quantity.In, Above: 10.25 * quantity.In},
-		LyingBack: piece.Place{Ahead: 5.875 * quantity.In, Above: 9.75 * quantity.In},
+		Posture: person.Upright, Placed: piece.Place{Ahead: 7.5 * quantity.In, Above: 10.25 * quantity.In},
+		AtEase: piece.Place{Ahead: 5.875 * quantity.In, Above: 9.75 * quantity.In},
 	}, piece.Sitter{
 		Name: "child on the tail", Role: piece.Hazard, Mass: 46 * quantity.Lb,
-		Sitting: piece.Place{Ahead: -16 * quantity.In, Above: -9 * quantity.In},
+		Placed: piece.Place{Ahead: -16 * quantity.In, Above: -9 * quantity.In},
 	})
 	b.ReportAllocs()
 	for b.Loop() {

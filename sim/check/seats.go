@@ -39,7 +39,7 @@ func seats(d piece.Design, people []Somebody, edge rocker.Profile, all bool) ([]
 	for _, s := range sitters(d) {
 		switch {
 		case s.Lies(d):
-			list = append(list, lain(d, s.Name, s.Name, s.Role, infantOf(s), s.Sitting.Ahead))
+			list = append(list, lain(d, s.Name, s.Name, s.Role, infantOf(s), s.Placed.Ahead))
 			continue
 		case !s.BySizes():
 			list = placed(list, s, d.Seat.Meet())
@@ -54,7 +54,7 @@ func seats(d piece.Design, people []Somebody, edge rocker.Profile, all bool) ([]
 	if len(owners) > 0 { // which end makes no difference to the rock
 		add("both", piece.Owner, owners[0].postures, []Somebody{owners[0], owners[min(1, len(owners)-1)]})
 		if d.Checks(piece.OneAtTheEnd) {
-			add(piece.OneAtTheEnd.String(), piece.Owner, []person.Posture{person.Sitting, person.LyingBack}, owners[:1])
+			add(piece.OneAtTheEnd.String(), piece.Owner, []person.Posture{person.AtEase}, owners[:1])
 		}
 	}
 	for i := next; i < len(people); i++ {
@@ -73,16 +73,23 @@ func seats(d piece.Design, people []Somebody, edge rocker.Profile, all bool) ([]
 
 // pose places the people, the back having given way by an angle, rad.
 func (l *Load) pose(d piece.Design, give float64) {
-	l.Person, l.Standing, l.Figures = body.Body{}, 0, l.Figures[:0]
+	l.Person, l.Standing, l.off = body.Body{}, 0, body.Body{}
+	l.Figures, l.Legs = l.Figures[:0], l.Legs[:0]
+	seat := seatOf(d, give)
 	for i := range l.people {
-		pose := l.people[i].Person.Pose(seatOf(d, give), l.Posture)
+		one := &l.people[i].Person
+		pose := one.Pose(seat, l.Posture)
 		l.Person = body.Join(l.Person, pose.Body)
 		l.Standing += pose.Standing
 		l.Figures = append(l.Figures, pose.Joints)
+		if pose.Legs != (body.Legs{}) {
+			l.Legs = append(l.Legs, pose.Legs)
+			l.off = body.Join(l.off, one.Pose(seat, person.FeetOff).Body)
+		}
 	}
 	if l.Posture == person.ChildOnLap {
-		lap := l.people[0].lap.Pose(l.people[0].Person.Lap(l.Figures[0]), person.LyingBack)
-		l.Person = body.Join(l.Person, lap.Body)
+		lap := l.people[0].lap.Pose(l.people[0].Person.Lap(l.Figures[0]), person.FeetOff)
+		l.Person, l.off = body.Join(l.Person, lap.Body), body.Join(l.off, lap.Body)
 		l.Figures = append(l.Figures, lap.Joints)
 	}
 }
@@ -147,10 +154,14 @@ func infantOf(s piece.Sitter) person.Infant {
 	return person.Capsule(cmp.Or(s.Mass, usual.Mass), cmp.Or(s.Person.Sizes[person.Stature], usual.Length))
 }
 
+// leansOn are the postures of who leans on the back.
+var leansOn = map[person.Posture]bool{
+	person.AtEase: true, person.FeetOff: true, person.ChildOnLap: true, person.ArmsBehindHead: true,
+}
+
 // leans reports whether the load bears on a back that gives.
 func (l *Load) leans(d piece.Design) bool {
-	back := l.Posture == person.LyingBack || l.Posture == person.ArmsBehindHead
-	return back && d.Back.Braces.Drawn() && len(l.people) > 0
+	return leansOn[l.Posture] && d.Back.Braces.Drawn() && len(l.people) > 0
 }
 
 // seatOf returns the seat as package person wants it; give is by how much the back gives way, rad.

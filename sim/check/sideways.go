@@ -46,15 +46,15 @@ func (r *Report) Sideways() []Sideway {
 		}
 		height := l.Balance.Rest.Height
 		add := func(name string, lean float64) {
-			angle, lift := sim.Sideways(height, lean*l.Person.Mass/l.Rig.Body.Mass, track)
+			angle, lift := sim.Sideways(height, lean*l.Rider().Mass/l.Rig.Body.Mass, track)
 			list = append(list, Sideway{name, angle, lift, lean})
 		}
 		switch {
-		case l.Empty, l.Posture == person.LyingBack, l.Posture == person.Riding, l.Posture == person.Unsaid:
+		case l.Empty, l.Posture == person.Riding, l.Posture == person.Unsaid:
 			add(l.Name, 0)
-		case l.Posture == person.Sitting && d.Traits().ForTwo && l.Sitter == piece.OneAtTheEnd.String():
+		case l.Posture == person.AtEase && d.Traits().ForTwo && l.Sitter == piece.OneAtTheEnd.String():
 			add(l.Name, max(0, d.Seat.Width/2-inFromEnd))
-		case l.Posture == person.Sitting:
+		case l.Posture == person.AtEase:
 			add(l.Name, 0)
 			add(l.Sitter+", leaning over an arm", cmp.Or(leanOver*r.sizesOf(l.Sitter)[person.Stature], leanOver*meanMan))
 		}

@@ -62,12 +62,12 @@ func TestLeaningScales(t *testing.T) {
 		track, _ := d.Track()
 		var sitting Load
 		for _, l := range r.Loads {
-			if l.Name == "owner, sitting" {
+			if l.Name == "owner, at ease" {
 				sitting = l
 			}
 		}
 		lean := 0.20 * stature / 1.756
-		off := lean * sitting.Person.Mass / sitting.Rig.Body.Mass
+		off := lean * sitting.Rider().Mass / sitting.Rig.Body.Mass
 		want := math.Atan2(track/2-off, sitting.Balance.Rest.Height)
 		found := false
 		for _, s := range r.Sideways() {
@@ -182,7 +182,7 @@ func TestAtTheEndOfASettee(t *testing.T) {
 		d := sized()
 		d.Kind, d.Seat.Width = piece.Settee, width
 		r := checked(t, d)
-		i := slices.IndexFunc(r.Sideways(), func(s Sideway) bool { return s.Load == "one at the end, sitting" })
+		i := slices.IndexFunc(r.Sideways(), func(s Sideway) bool { return s.Load == "one at the end, at ease" })
 		return r.Sideways()[i].Lean
 	}
 	in := 0.6 - end(1.2)

@@ -47,7 +47,7 @@ func TestWhatALevelShows(t *testing.T) {
 				!near(l.BackRecline, lean, 1e-12) {
 				t.Errorf("%s, %s: seat and back at %v and %v, a level shows %v and %v", name, l.Name, l.SeatFall, l.BackRecline, fall, lean)
 			}
-			if l.Name == "owner, sitting" {
+			if l.Name == "owner, upright" {
 				_, high := l.Rig.Place(r.Placed(r2.Add(front, r2.Vec{Y: d.Seat.Cushion})), l.Balance.Rest.Tilt)
 				if got := r.Fit[0]; got.Key != "seat.front" || !near(got.Have, high, 1e-12) {
 					t.Errorf("%s: the front edge stands at %v, want %v", name, got.Have, high)
@@ -165,7 +165,7 @@ func TestUpsideDown(t *testing.T) {
 // middle of 0.29 to 0.33 m (a chain of segments); a hazard so placed is a point.
 func TestGyration(t *testing.T) {
 	for role, want := range map[piece.Role]float64{piece.Owner: 0.31, piece.Other: 0.31, piece.Hazard: 0} {
-		loads := placed(nil, piece.Sitter{Mass: 80, Role: role, Centre: vec(0.1, 0.6), Posture: person.Sitting}, r2.Vec{})
+		loads := placed(nil, piece.Sitter{Mass: 80, Role: role, Centre: vec(0.1, 0.6), Posture: person.AtEase}, r2.Vec{})
 		if got := math.Sqrt(loads[0].Person.Inertia / 80); !near(got, want, 1e-12) {
 			t.Errorf("%v turns about %v m", role, got)
 		}

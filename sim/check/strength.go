@@ -10,6 +10,7 @@ import (
 
 	"rockerwright/body"
 	"rockerwright/rocker"
+	"rockerwright/sim"
 	"rockerwright/sim/piece"
 )
 
@@ -152,8 +153,8 @@ const steps = 100
 
 // lean poses people on a back that gives, and finds how far it gives and where the piece
 // rests, which go together: the further it rests back, the more weight the back carries.
-// rest returns the tilt at which the piece rests with a body on its seat.
-func (l *Load) lean(d piece.Design, rest func(body.Body) (tilt float64, rocks bool)) (Give, error) {
+// Both are found with the seat as it is carried on the rockers, on the empty piece.
+func (l *Load) lean(d piece.Design, c piece.Carry, empty body.Body) (Give, error) {
 	bar, strength, err := d.Back.Braces.Beam()
 	if err != nil {
 		return Give{}, err
@@ -161,12 +162,14 @@ func (l *Load) lean(d piece.Design, rest func(body.Body) (tilt float64, rocks bo
 	var g Give
 	for range steps {
 		l.pose(d, g.Turn)
-		tilt, rocks := rest(l.Person)
-		if !rocks {
+		on := *l
+		on.Legs, on.Figures = slices.Clone(l.Legs), nil
+		on.ride(c)
+		if on.On(empty); on.Balance.Outcome != sim.Rocks {
 			break // where it goes over, the back is the lesser care
 		}
 		before := g.Turn
-		g = l.give(d, tilt, bar)
+		g = l.give(d, on.Balance.Rest.Tilt+c.Turn, bar)
 		if g.Turn > math.Pi/4 {
 			return g, &piece.KeyError{Key: "back.braces.thickness",
 				Reason: fmt.Sprintf("these braces give way by more than 45 degrees under %s", l.Sitter), Give: "thickness"}

@@ -41,7 +41,7 @@ func TestBackGives(t *testing.T) {
 	noBraces := braced(0.01)
 	noBraces.Back.Braces = piece.Braces{}
 	stiff := checked(t, noBraces)
-	const load = "owner, lying back"
+	const load = "owner, at ease"
 	a, b, c := find(t, thin, load), find(t, thick, load), find(t, stiff, load)
 	if c.Give != nil {
 		t.Error("a back without braces gives")
@@ -68,13 +68,13 @@ func TestBackByStatics(t *testing.T) {
 		d := braced(0.009)
 		change(&d)
 		r := checked(t, d)
-		load, people := "owner, lying back", 1.0
+		load, people := "owner, at ease", 1.0
 		if d.Kind == piece.Settee {
-			load, people = "both, lying back", 2
+			load, people = "both, at ease", 2
 		}
 		l := find(t, r, load)
 		one := r.Somebody[0].Person
-		joints := one.Pose(seatOf(d, l.Give.Turn), person.LyingBack).Joints
+		joints := one.Pose(seatOf(d, l.Give.Turn), person.AtEase).Joints
 		on := one.OnTheBack(joints)
 		turn := l.Balance.Rest.Tilt + r.carry.Turn
 		sin, cos := math.Sincos(turn)

@@ -57,7 +57,7 @@ func TestTwoOfOneName(t *testing.T) {
 		t.Fatalf("nothing is asked of %q", load)
 		return 0
 	}
-	if got, want := limit(both, "owner 2, lying back"), limit(alone, "owner, lying back"); got != want {
+	if got, want := limit(both, "owner 2, at ease"), limit(alone, "owner, at ease"); got != want {
 		t.Errorf("the second keeps %v, alone %v", got, want)
 	}
 	d := readingChair()
@@ -74,14 +74,14 @@ func TestTwoOfOneName(t *testing.T) {
 func TestOnePersonInTwoEntries(t *testing.T) {
 	d := readingChair()
 	one := d.Sitters[0]
-	sitting, lying := one, one
-	sitting.LyingBack, sitting.Perched = piece.Place{}, piece.Place{}
-	lying.Sitting, lying.Perched = piece.Place{}, piece.Place{}
-	d.Sitters = []piece.Sitter{sitting, lying}
+	upright, eased := one, one
+	upright.AtEase, upright.Rising = piece.Place{}, piece.Place{}
+	eased.Placed, eased.Rising = piece.Place{}, piece.Place{}
+	d.Sitters = []piece.Sitter{upright, eased}
 	if names := sitters(d); names[1].Name != one.Name {
 		t.Errorf("one person in two entries is called %q and %q", names[0].Name, names[1].Name)
 	}
-	d.Sitters = []piece.Sitter{sitting, sitting}
+	d.Sitters = []piece.Sitter{upright, upright}
 	if names := sitters(d); names[1].Name == one.Name {
 		t.Errorf("two balance points in one posture are both called %q", one.Name)
 	}

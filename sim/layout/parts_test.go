@@ -232,7 +232,7 @@ func TestRefused(t *testing.T) {
 			d.Legs = []piece.Leg{{Which: piece.Rear, At: -8 * inch}}
 			d.Piece, d.Body = piece.Piece{}, body.Body{Mass: 12, Inertia: 2}
 			d.Body.Centre.Y = 0.4
-			d.Sitters = []piece.Sitter{{Name: "owner", Mass: 80, Sitting: piece.Place{Ahead: 0.2, Above: 0.2}}}
+			d.Sitters = []piece.Sitter{{Name: "owner", Mass: 80, Placed: piece.Place{Ahead: 0.2, Above: 0.2}}}
 		}, "leg.top", "needs its height"},
 	} {
 		d := reading()

@@ -44,7 +44,7 @@ func (l *Layout) sitting() int {
 		load := &l.Report.Loads[i]
 		switch {
 		case !load.Asked() || !load.Upright():
-		case load.Posture == person.Sitting:
+		case load.Posture == person.AtEase:
 			return i
 		case first == 0:
 			first = i

@@ -34,7 +34,7 @@ var choices = [...]Choice{
 	text("sitter.N.name", "who sits"),
 	oneOf("sitter.N.role", "for whom it is checked", roles[:], Owner),
 	oneOf("sitter.N.sex", "whose usual sizes to take; else the mean of both", wordsOf(person.Woman, person.Man), person.Woman),
-	oneOf("sitter.N.posture", "the only way the person sits", wordsOf(person.Postures()...), person.Sitting),
+	oneOf("sitter.N.posture", "the only way the person sits", wordsOf(person.Postures()...), person.AtEase),
 	oneOf("floor.surface", "what the floor is made of", surfaces[1:], Hardwood),
 	text("back.braces.wood", "wood of the braces"),
 	oneOf("back.braces.held", "how the braces are held", helds[:], body.Held(0)),

@@ -125,7 +125,7 @@ type Piece struct {
 }
 
 // Limits are what the piece must keep. Zero asks nothing. The margins and lifts are
-// asked of the owner lying back, or of the postures the owner is given in.
+// asked of the owner at ease, or of the postures the owner is given in.
 type Limits struct {
 	BackMargin    float64 // from the rest to the tip at the back
 	BackLift      float64 // of the weight, on the way there

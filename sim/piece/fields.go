@@ -18,7 +18,7 @@ var otherwise = map[string]string{
 	"sitter.N.elbow": "sitter.N.person.sizes.elbow", "sitter.N.shoulder": "sitter.N.person.sizes.shoulder",
 	"sitter.N.sitting_height": "sitter.N.person.sizes.sitting_height", "sitter.N.lumbar": "sitter.N.person.sizes.lumbar",
 	"sitter.N.age": "sitter.N.person.age", "sitter.N.percentile": "sitter.N.person.percentile",
-	"sitter.N.ahead": "sitter.N.sitting.ahead", "sitter.N.above": "sitter.N.sitting.above",
+	"sitter.N.ahead": "sitter.N.placed.ahead", "sitter.N.above": "sitter.N.placed.above",
 	"measured.ten_rocks_ridden": "measured.ridden_ten_rocks", "measured.let_go_ridden": "measured.ridden_let_go",
 	"target.seat_falls": "target.seat_falls.value", "target.back_leans": "target.back_leans.value",
 	"target.seat_falls_empty": "target.empty.value", "shop.stock_thickness": "shop.stock_thick",

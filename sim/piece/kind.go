@@ -59,10 +59,10 @@ var kinds = [...]Traits{
 
 // seated are the postures of who sits; some are of grown-ups alone, or need arms.
 var seated = [3][]person.Posture{
-	Owner: {person.Sitting, person.LyingBack, person.Perched, person.Upright, person.FeetFlat, person.FeetUp,
-		person.PushingUp, person.ChildOnLap, person.ArmsBehindHead},
-	Other:  {person.Sitting, person.LyingBack},
-	Hazard: {person.Sitting},
+	Owner: {person.AtEase, person.FeetOff, person.Rising, person.Upright, person.PushingUp,
+		person.ChildOnLap, person.ArmsBehindHead},
+	Other:  {person.AtEase},
+	Hazard: {person.AtEase},
 }
 
 // riding are those of who rides, whoever it is.

@@ -1,6 +1,7 @@
 package piece
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strconv"
@@ -108,8 +109,8 @@ func (d *Design) Choice(key string) (Choice, func(word string) error, error) {
 	c := choices[i]
 	return c, func(word string) error {
 		if c.Words != nil && !c.Has(word) {
-			return &KeyError{Key: key, Give: lastOf(key), Word: c.Words[0],
-				Reason: fmt.Sprintf("%q is not one of: %s", quantity.Shown(word, 40), strings.Join(c.Words, ", "))}
+			reason := fmt.Sprintf("%q is not one of: %s", quantity.Shown(word, 40), strings.Join(c.Words, ", "))
+			return &KeyError{Key: key, Give: lastOf(key), Word: c.Words[0], Reason: cmp.Or(Formerly(word), reason)}
 		}
 		c.set(d, n, word)
 		return nil

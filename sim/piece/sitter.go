@@ -23,12 +23,13 @@ type Sitter struct {
 	Mass float64 // kg
 
 	Person  person.Given   // sizes, without the mass
-	Posture person.Posture // the only one; or that in which Centre or Sitting was taken
+	Posture person.Posture // the only one; or that in which Centre or Placed was taken; Unsaid means at ease
 
 	Centre  r2.Vec  // seat frame; zero means by the places, or by Person
 	Inertia float64 // about the person's own centre, kg·m²; zero means by Gyration, of a hazard none
 
-	Sitting, LyingBack, Perched Place
+	Placed         Place // in Posture
+	AtEase, Rising Place
 }
 
 // A Role is for whom a load is checked.
@@ -53,25 +54,25 @@ type Place struct {
 func (s Sitter) HasCentre() bool { return s.Centre != (r2.Vec{}) }
 
 // BySizes reports whether the sitter is a person to be posed.
-func (s Sitter) BySizes() bool { return !s.HasCentre() && len(s.PlacedIn()) == 0 }
+func (s Sitter) BySizes() bool { return !s.HasCentre() && len(s.Places()) == 0 }
 
-// Lies reports whether the sitter is an infant lying in a cradle's bed, placed by Sitting.Ahead, from the middle.
+// Lies reports whether the sitter is an infant lying in a cradle's bed, placed by Placed.Ahead, from the middle.
 func (s Sitter) Lies(d Design) bool {
 	bed := d.Traits().Bed && d.Bed.Drawn()
-	return bed && !s.HasCentre() && s.Sitting.Above == 0 && s.LyingBack == (Place{}) && s.Perched == (Place{})
+	return bed && !s.HasCentre() && s.Placed.Above == 0 && s.AtEase == (Place{}) && s.Rising == (Place{})
 }
 
-// A Placed is a place with its posture.
-type Placed struct {
+// A PlacedIn is a place with its posture.
+type PlacedIn struct {
 	Posture person.Posture
 	Place   Place
 }
 
-// PlacedIn returns the places given, in the order of Posture.
-func (s Sitter) PlacedIn() []Placed {
-	var given []Placed
-	first := cmp.Or(s.Posture, person.Sitting)
-	for _, p := range [...]Placed{{first, s.Sitting}, {person.LyingBack, s.LyingBack}, {person.Perched, s.Perched}} {
+// Places returns the places given, at ease first.
+func (s Sitter) Places() []PlacedIn {
+	var given []PlacedIn
+	first := cmp.Or(s.Posture, person.AtEase)
+	for _, p := range [...]PlacedIn{{person.AtEase, s.AtEase}, {first, s.Placed}, {person.Rising, s.Rising}} {
 		if p.Place != (Place{}) {
 			given = append(given, p)
 		}
@@ -98,7 +99,7 @@ const (
 	YoungerChild                // in a child's chair, two years younger than the owner, 5th percentile
 	OlderChild                  // three years older, 95th percentile
 	OneAtTheEnd                 // of a settee
-	ArmsBehindHead              // the owner lying back, hands behind the head
+	ArmsBehindHead              // the owner at ease, hands behind the head
 	ChildOnTheTail              // a child of 6, read two ways
 	Riders                      // of a horse: the youngest and the oldest
 	Newborn                     // in a cradle

@@ -9,9 +9,9 @@ import (
 // A Target is what sizing aims for. What is zero is not asked; of the tilts, which may well
 // be zero, only what is wished.
 type Target struct {
-	OneRock   float64 // time of a small rock there and back, the owner sitting, s
-	SeatFalls Wish    // of the seat from level, the owner sitting, + back
-	BackLeans Wish    // of the back from plumb, the owner sitting, instead of SeatFalls
+	OneRock   float64 // time of a small rock there and back, the owner at ease, s
+	SeatFalls Wish    // of the seat from level, the owner at ease, + back
+	BackLeans Wish    // of the back from plumb, the owner at ease, instead of SeatFalls
 	Empty     Wish    // fall of the seat with nobody in it
 
 	BackMargin float64 // to keep before going back, of every load that is asked it

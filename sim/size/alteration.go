@@ -6,7 +6,6 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
-	"rockerwright/body"
 	"rockerwright/rocker"
 	"rockerwright/sim"
 	"rockerwright/sim/check"
@@ -80,8 +79,7 @@ func leansAnInch(now check.Balanced) Row {
 	for i := range after.Loads[1:] {
 		l := &after.Loads[1+i]
 		l.Person.Centre.X -= row.Change
-		l.Rig.Body = body.Join(now.Loads[0].Rig.Body, l.Person)
-		l.Balance = l.Rig.Balance()
+		l.On(now.Loads[0].Rig.Body)
 		if l.Balance.Outcome == sim.Rocks {
 			l.SeatFall += l.Balance.Rest.Tilt - now.Loads[1+i].Balance.Rest.Tilt
 			if known {

@@ -47,9 +47,9 @@ func plainChair(rng *rand.Rand) piece.Design {
 	ahead := between(0.19, 0.23)
 	d.Sitters = []piece.Sitter{{
 		Name: "owner", Mass: between(50, 110),
-		Sitting:   piece.Place{Ahead: ahead, Above: between(0.21, 0.25)},
-		LyingBack: piece.Place{Ahead: ahead - 0.05, Above: between(0.21, 0.24)},
-		Perched:   piece.Place{Ahead: ahead + 0.12, Above: 0.27},
+		Posture: person.Upright, Placed: piece.Place{Ahead: ahead, Above: between(0.21, 0.25)},
+		AtEase: piece.Place{Ahead: ahead - 0.05, Above: between(0.21, 0.24)},
+		Rising: piece.Place{Ahead: ahead + 0.12, Above: 0.27},
 	}}
 	return d
 }
@@ -135,7 +135,7 @@ func TestScaledPiece(t *testing.T) {
 		grown.Body = body.Body{Mass: cube * old.Body.Mass, Centre: r2.Scale(s, old.Body.Centre), Inertia: cube * s * s * old.Body.Inertia}
 		o := &grown.Sitters[0]
 		o.Mass, o.Inertia = cube*o.Mass, cube*s*s*old.Sitters[0].Mass*piece.Gyration*piece.Gyration
-		for _, p := range []*piece.Place{&o.Sitting, &o.LyingBack, &o.Perched} {
+		for _, p := range []*piece.Place{&o.Placed, &o.AtEase, &o.Rising} {
 			p.Ahead, p.Above = s*p.Ahead, s*p.Above
 		}
 		l, err := Like(old, grown)

@@ -11,11 +11,11 @@ import (
 type Quantity int
 
 const (
-	FallSitting   Quantity = iota // of the seat, the owner at ease, rad
+	FallAtEase    Quantity = iota // of the seat, the owner at ease, rad
 	FallEmpty                     // of the seat, nobody in it, rad
 	Time                          // of one rock, the owner at ease, s
 	Effort                        // push for one degree, the owner at ease, N
-	BackMargin                    // before going back, the owner leaning furthest, rad
+	BackMargin                    // before going back, the owner at ease, rad
 	BackLift                      // the same, of the weight, m
 	ForwardMargin                 // before going forward, the owner at ease, rad
 	quantities    int      = iota
@@ -43,12 +43,12 @@ func readingsOf(r check.Balanced) Readings {
 	}
 	seated := r.Seated()
 	list[FallEmpty] = fall(&r.Loads[0])
-	list[FallSitting] = fall(seated)
+	list[FallAtEase] = fall(seated)
 	if seated.Balance.Outcome == sim.Rocks {
-		list[Time], list[Effort], list[ForwardMargin] = seated.Balance.Period, seated.EffortBack, seated.Balance.Forward.Angle
+		list[Time], list[Effort], list[ForwardMargin] = seated.Balance.Period, seated.EffortBack, seated.Forward.Angle
 	}
 	if l := r.Leaning(); l.Balance.Outcome == sim.Rocks {
-		list[BackMargin], list[BackLift] = l.Balance.Back.Angle, l.Balance.Back.Lift
+		list[BackMargin], list[BackLift] = l.Back.Angle, l.Back.Lift
 	}
 	return list
 }

@@ -115,11 +115,10 @@ func hazards(r *check.Report) []Finding {
 		if l.Empty || l.Role != piece.Hazard {
 			continue
 		}
-		b := l.Balance
 		if !l.Upright() {
 			f := over.add(Hazardous, "goes over", "", quantity.Length, math.NaN(), math.NaN())
 			f.Load, f.Who = l, l.Sitter
-			if b.Outcome == sim.NoRest {
+			if l.Balance.Outcome == sim.NoRest {
 				f.Side = check.Back
 				if arm, _ := l.Rig.Righting(0); arm > 0 {
 					f.Side = check.Forward
@@ -127,9 +126,9 @@ func hazards(r *check.Report) []Finding {
 			}
 			continue
 		}
-		f := left.add(Hazardous, "lift left", "", quantity.Length, min(b.Back.Lift, b.Forward.Lift), math.NaN())
+		f := left.add(Hazardous, "lift left", "", quantity.Length, min(l.Back.Lift, l.Forward.Lift), math.NaN())
 		f.Load, f.Who, f.Side = l, l.Sitter, check.Back
-		if !(b.Back.Lift <= b.Forward.Lift) {
+		if !(l.Back.Lift <= l.Forward.Lift) {
 			f.Side = check.Forward
 		}
 	}

@@ -56,7 +56,7 @@ func Rock(d piece.Design, options RockOptions) (Rocking, error) {
 		return r, err
 	}
 	for i := range report.Loads {
-		if l := &report.Loads[i]; l.Upright() && (l.Empty || l.Asked()) {
+		if l := &report.Loads[i]; l.Moves() && (l.Empty || l.Asked()) {
 			r.Survivals = append(r.Survivals, survival(&report, l))
 		}
 	}
@@ -156,6 +156,9 @@ func Follow(r check.Report, options RockOptions) (Rocking, error) {
 	}
 	if !f.Load.Upright() {
 		return f, fmt.Errorf("%s does not stand upright, so it cannot be rocked: see check", f.Load.Name)
+	}
+	if !f.Load.Moves() {
+		return f, fmt.Errorf("%s has part of the weight on the floor, so nothing is known of its rocks: see check", f.Load.Name)
 	}
 	f.Ground, f.Losses = piece.GroundOf(d.Floor.Surface), losses(d, f.Load)
 	if f.Start, err = start(d, &f, options); err != nil {

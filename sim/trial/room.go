@@ -14,7 +14,7 @@ import (
 type Needed struct {
 	From, To      float64 // the tilts between which the load that is followed was rocked, rad
 	Behind, Front float64 // of the piece with anybody who is checked in it, each rocked about the own rest
-	BehindBy      string  // who or what reaches so far: "owner, lying back: head", "" for the piece itself
+	BehindBy      string  // who or what reaches so far: "owner, at ease: head", "" for the piece itself
 	FrontBy       string
 	Crest         float64 // behind, at the top of the back, of the load that is followed; NaN without one
 	TailLow       float64 // least height of the tail tip over the floor, with that load, m; never below zero

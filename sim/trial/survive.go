@@ -65,17 +65,16 @@ func survival(r *check.Report, l *check.Load) Survival {
 	if !l.Empty && empty.Upright() {
 		try("drops in", l, dropped(d, l, empty))
 	}
-	reclined := l.Posture == person.LyingBack || l.Posture == person.Sitting
+	reclined := l.Posture == person.AtEase
 	for i := range r.Loads {
 		switch p := &r.Loads[i]; {
 		case !p.Upright():
 		case l.Empty && p.Sitter == piece.ChildOnTheTail.String():
 			become("a child arrives on the tail", l, p)
 		case l.Empty || !empty.Upright() || !reclined || p.Sitter != l.Sitter:
-		case p.Posture == person.Perched:
-			become("sits up to rise", l, p)
+		case p.Posture == person.Rising:
 			become("rises, empty then", p, empty)
-		case p.Posture == person.LyingBack && l.Posture == person.Sitting:
+		case p.Posture == person.AtEase && l.Posture == person.Upright:
 			become("lies back at once", l, p)
 		}
 	}
@@ -114,10 +113,11 @@ const DropHeight = 0.10
 // once, with the angular momentum that the fall brings about the contact.
 func dropped(d piece.Design, l, empty *check.Load) motion.Start {
 	tilt := empty.Balance.Rest.Tilt
-	along, over := l.Rig.Place(l.Person.Centre, tilt)
+	rider := l.Rider()
+	along, over := l.Rig.Place(rider.Centre, tilt)
 	touch, _ := l.Rig.Place(l.Rig.Profile.Contact(tilt-d.Floor.Slope), tilt)
 	speed := math.Sqrt(2 * d.StaticFloor().FreeFall() * DropHeight)
-	who := body.Body{Mass: l.Person.Mass, Centre: r2.Vec{X: along, Y: over}}
+	who := body.Body{Mass: rider.Mass, Centre: r2.Vec{X: along, Y: over}}
 	return motion.Start{Tilt: tilt, Rate: motion.Dropped(who, r2.Vec{X: touch}, speed, l.Rig.Inertia(tilt))}
 }
 

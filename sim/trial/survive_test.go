@@ -18,6 +18,9 @@ func TestShoveSaysWhatEndsIt(t *testing.T) {
 	for _, friction := range []float64{0, 0.05, 0.2} {
 		d := sized()
 		d.Floor.Friction = friction
+		if friction == 0 { // pushed back, it comes over the nose
+			d.Rocker.Nose = 12 * quantity.In
+		}
 		r := rocked(t, d, RockOptions{})
 		for _, s := range r.Survivals {
 			if s.ShoveNone != (s.EndedBy == "") {
@@ -44,7 +47,7 @@ func TestSurvivalByHand(t *testing.T) {
 		d := readingChair()
 		d.Floor.Slope = slope
 		r := checked(t, d)
-		l, empty := find(t, r, "owner, sitting"), &r.Loads[0]
+		l, empty := find(t, r, "owner, upright"), &r.Loads[0]
 		s := survival(&r, l)
 		radius := d.Rocker.Radius
 		touch := func(tilt float64) r2.Vec { // where the arc touches the floor

@@ -89,6 +89,9 @@ func unknown(key string, err error) error {
 	case strings.HasSuffix(general, ".centre.N") || strings.HasSuffix(general, ".at.N") || general == "rocker.points.N.N":
 		return errors.New("a place has two numbers, ahead of the low point and over the floor. For example: [1/2, 17]")
 	}
+	if now := piece.Formerly(general); now != "" {
+		return errors.New(now)
+	}
 	if meant, found := piece.Suggest(general, piece.Keys()); found {
 		return fmt.Errorf("there is no such entry; did you mean %s?", strings.ReplaceAll(meant, ".N.", "."))
 	}

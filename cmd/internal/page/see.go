@@ -139,7 +139,7 @@ const watchedFor = 12
 func (v *pageView) move(w *view.Watched, m *motion) error {
 	options := trial.RockOptions{Load: w.Load.Name, Duration: watchedFor}
 	if m == nil {
-		if w.Load.Upright() {
+		if w.Load.Moves() {
 			if rocking, err := trial.Follow(w.Report, options); err == nil {
 				w.Motion = &rocking
 			}
@@ -162,8 +162,8 @@ func (v *pageView) move(w *view.Watched, m *motion) error {
 			return &fault{Key: "push", Message: err.Error()}
 		}
 	}
-	if !w.Load.Upright() {
-		return &fault{Key: "from", Message: words.DoesNotStand(w.Report, w.Load)}
+	if !w.Load.Moves() {
+		return &fault{Key: "from", Message: words.DoesNotRock(w.Report, w.Load)}
 	}
 	rocking, err := trial.Follow(w.Report, options)
 	if err != nil {

@@ -1,6 +1,8 @@
 package wire
 
 import (
+	"math"
+
 	"rockerwright/body/person"
 	"rockerwright/sim"
 	"rockerwright/sim/check"
@@ -50,21 +52,24 @@ func finding(f trial.Finding, text string) Object {
 }
 
 func load(r *check.Report, l *check.Load, released []float64) Object {
-	b, body, pull := l.Balance, l.Rig.Body, r.Pull(l)
+	b, body, pull := l.Balance, r.Whole(l), r.Pull(l)
 	role := ""
 	if !l.Empty {
 		role = l.Role.String()
 	}
-	swings := make([]Object, len(r.Releases))
+	swings := make([]Object, 0, len(r.Releases))
 	for i, release := range r.Releases {
+		if l.Upright() && !l.Moves() {
+			break
+		}
 		s := l.Swing(release)
-		swings[i] = Object{
+		swings = append(swings, Object{
 			{"release_deg", released[i]},
 			{"period_s", s.Period}, {"reach_deg", degrees(s.Reach)}, {"friction_needed", s.Friction},
 			{"outcome", s.Outcome.String()},
-		}
+		})
 	}
-	return Object{
+	return append(Object{
 		{"name", l.Name}, {"mass_kg", body.Mass}, {"centre_m", []float64{body.Centre.X, body.Centre.Y}},
 		{"inertia_kgm2", body.Inertia},
 		{"outcome", b.Outcome.String()}, {"rests", each(l.Equilibria(), equilibrium)},
@@ -73,12 +78,55 @@ func load(r *check.Report, l *check.Load, released []float64) Object {
 		{"effort_back_n", l.EffortBack}, {"effort_forward_n", l.EffortForward},
 		{"pull_slow_n", pull.Slow}, {"pull_sudden_n", pull.Sudden},
 		{"seat_slope_deg", degrees(l.SeatFall)}, {"back_recline_deg", degrees(l.BackRecline)},
-		{"back", margin(b.Back)}, {"forward", margin(b.Forward)}, {"swings", swings},
+		{"back", margin(l.Back)}, {"forward", forward(l)}, {"swings", swings},
 		{"righting", each(l.Righting(), righting)},
 		{"posture", given(l.Posture.String())}, {"role", given(role)},
-		{"floor_carries_kg", l.Standing}, // of the person, and the piece does not
+		{"floor_carries_kg", floorCarries(l)}, // of the person, and the piece does not
 		{"back_gives", filled(give(l.Give))},
+	}, feet(r, l)...)
+}
+
+// forward is the margin forward: of people whose feet stand on the floor as if they were off it.
+func forward(l *check.Load) Object {
+	if len(l.Legs) == 0 {
+		return margin(l.Forward)
 	}
+	return append(margin(l.OffFloor), Object{{"of", person.FeetOff.String()}}...)
+}
+
+// floorCarries returns what the floor carries of who is on a load at its rest, kg.
+func floorCarries(l *check.Load) float64 {
+	sum := l.Standing
+	for _, f := range l.Feet {
+		sum += f.Carried
+	}
+	return sum
+}
+
+// feet are the entries of a load whose feet stand on the floor, of two people those of the first and the weights of both.
+func feet(r *check.Report, l *check.Load) Object {
+	some := func(angle float64) any { return where(!math.IsNaN(angle), degrees(angle)) }
+	list := Object{{"rest_spread_deg", some(r.RestSpread(l))}}
+	if len(l.Feet) == 0 {
+		return list
+	}
+	pressed := l.Standing
+	for _, f := range l.Feet {
+		pressed += f.Pressed
+	}
+	first := l.Feet[0]
+	fall, _ := l.PressedFall()
+	return append(list,
+		Object{
+			{"rest_band_deg", []float64{degrees(l.Balance.Rest.Tilt), degrees(l.Pressed)}},
+			{"seat_slope_band_deg", []any{some(l.SeatFall), some(fall)}},
+			{"floor_carries_band_kg", []float64{floorCarries(l), pressed}},
+			{"feet", Object{
+				{"stage", first.Stage.String()}, {"heel_lifts_deg", some(first.HeelLifts)}, {"toe_leaves_deg", some(first.ToeLeaves)},
+				{"assumes", "knees and ankles free to turn, a floor without friction; at the end of the band the calves press"},
+			}},
+			{"rigid", false},
+		}...)
 }
 
 func equilibrium(e sim.Equilibrium) Object {

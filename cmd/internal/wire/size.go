@@ -89,8 +89,8 @@ func onRocker(l check.Load) Object {
 		{"name", l.Name}, {"outcome", b.Outcome.String()}, {"period_s", b.Period},
 		{"seat_slope_deg", degrees(l.SeatFall)}, {"back_recline_deg", degrees(l.BackRecline)},
 		{"effort_back_n", l.EffortBack},
-		{"back_margin_deg", degrees(b.Back.Angle)}, {"back_lift_m", b.Back.Lift},
-		{"forward_margin_deg", degrees(b.Forward.Angle)}, {"forward_lift_m", b.Forward.Lift},
+		{"back_margin_deg", degrees(l.Back.Angle)}, {"back_lift_m", l.Back.Lift},
+		{"forward_margin_deg", degrees(l.Forward.Angle)}, {"forward_lift_m", l.Forward.Lift},
 	}
 }
 
@@ -152,7 +152,7 @@ func WhatIf(t size.Table) Object {
 
 // read names the quantities that are read of a piece.
 var read = [...]named{
-	size.FallSitting:   {"seat_slope", quantity.Angle},
+	size.FallAtEase:    {"seat_slope", quantity.Angle},
 	size.FallEmpty:     {"seat_slope_empty", quantity.Angle},
 	size.Time:          {"period", quantity.Time},
 	size.Effort:        {"effort_back", quantity.Force},

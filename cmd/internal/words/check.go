@@ -117,8 +117,11 @@ func Became(r trial.Rocking) string {
 	return upperFirst(brief(r.Load.Name)) + ": " + became(wordingOf(r.Report.Design), r).Text
 }
 
-// DoesNotStand says why a load cannot be rocked.
-func DoesNotStand(r check.Report, l *check.Load) string {
+// DoesNotRock says why a load cannot be rocked.
+func DoesNotRock(r check.Report, l *check.Load) string {
+	if l.Upright() {
+		return "It cannot be rocked: the floor has part of the weight of who rises, so nothing is known of its motion."
+	}
 	return "It cannot be rocked: " + whyNot(wordingOf(r.Design).phrases, l) + "."
 }
 
@@ -175,9 +178,9 @@ func wrongs(w wording, a *trial.Answer) []sheet.Line {
 			wrong = append(wrong, unfit(w.units, f.Fit))
 		}
 	}
-	text := "every measure is within common practice, sitting."
+	text := "every measure is within common practice, upright."
 	if len(wrong) > 0 {
-		text = strings.Join(wrong, "; ") + " (sitting); the rest within common practice."
+		text = strings.Join(wrong, "; ") + " (upright); the rest within common practice."
 	}
 	return append(lines, sheet.Says(untimed(&a.Report), when(len(a.Fit) > 0, "Fits the owner? %s", upperFirst(text)),
 		misfits(w.units, a))...)

@@ -29,7 +29,7 @@ func everyLoad(w wording, r check.Report) []sheet.Block {
 	for _, group := range groups {
 		name := group[len(group)-1].Sitter
 		blocks = append(blocks, sheet.Block{Title: "Every load" + when(name != "", ": %s", brief(name)), All: true,
-			Table: readingsOf(w, r.Design, group, everyRemark)})
+			Table: readingsOf(w, &r.Balanced, group, everyRemark)})
 	}
 	return blocks
 }
@@ -43,6 +43,9 @@ func everySwing(w wording, r check.Report) []sheet.Block {
 	all := &sheet.Table{Head: sheet.Across("Let go from, degrees", r.Releases, w.angle, "")}
 	for i := range r.Loads {
 		l := &r.Loads[i]
+		if l.Upright() && !l.Moves() {
+			continue
+		}
 		t := &sheet.Table{Head: []string{"Let go from", "one rock", "carries to", "friction needed", ""}}
 		cells := []string{brief(l.Name)}
 		for _, release := range r.Releases {
@@ -95,10 +98,11 @@ func assumptions(w wording, r check.Report) []sheet.Line {
 			brief(l.Load), w.with(l.Got, l.Kind), w.Forward))
 	}
 	weighed := slices.ContainsFunc(r.Design.Sitters, func(s piece.Sitter) bool {
-		return s.Mass != 0 && !(s.Inertia > 0) && (s.Sitting != piece.Place{} || s.Centre.Y != 0)
+		return s.Mass != 0 && !(s.Inertia > 0) && (s.Placed != piece.Place{} || s.Centre.Y != 0)
 	})
 	knocks := slices.ContainsFunc(r.Design.Rocker.Arcs, func(a piece.Arc) bool { return a.Flat != 0 || a.Turn != 0 || a.Radius < 0 })
-	return slices.Concat(sheet.Says("The piece and the person are one rigid body that rolls on the floor without slipping. "+
+	return slices.Concat(sheet.Says("The piece and the person are one rigid body that rolls on the floor without slipping, "+
+		"but for shanks and feet of who sits: they hang from the knees and stand on the floor, free to turn. "+
 		"No friction of the air, no rolling loss: a real rock dies away. "+
 		"A person who moves, a soft rug and a sliding rocker are outside the model.",
 		"No published limit for how near a rocking chair may be to going over was found; "+

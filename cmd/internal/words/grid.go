@@ -206,11 +206,11 @@ func Differences(columns [2]Column) []sheet.Line {
 		}
 		differ(quantity.Time, one.Balance.Period, other.Balance.Period, "%s takes longer for one rock: %s against %s.")
 		differ(quantity.Force, one.EffortBack, other.EffortBack, "%s wants the harder push for one degree: %s against %s.")
-		differ(quantity.Angle, one.Balance.Forward.Angle, other.Balance.Forward.Angle,
+		differ(quantity.Angle, one.Forward.Angle, other.Forward.Angle,
 			"%s keeps more before going "+w.Forward+": %s against %s.")
 	}
 	if one, other := a.Leaning(), b.Leaning(); stand(one, other) {
-		one, other := one.Balance.Back, other.Balance.Back
+		one, other := one.Back, other.Back
 		differ(quantity.Angle, one.Angle, other.Angle, "%s keeps more before going "+w.Back+": %s against %s.")
 		differ(quantity.Length, one.Lift, other.Lift, "%s must lift its weight higher to go "+w.Back+": %s against %s.")
 	}

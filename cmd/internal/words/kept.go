@@ -93,7 +93,7 @@ func atTheEnd(w wording, r trial.Rocking) []sheet.Line {
 		case !l.Upright():
 			lines = append(lines, sheet.Wrong(name+": "+whyNot(w.phrases, l)+"."))
 		default:
-			text := fmt.Sprintf("%s: %s, keeps %s before going %s", name, stands(w, l), w.degrees(l.Balance.Back.Angle), w.Back)
+			text := fmt.Sprintf("%s: %s, keeps %s before going %s", name, stands(w, l), w.degrees(l.Back.Angle), w.Back)
 			for _, s := range r.Sideways {
 				text += when(s.Load == l.Name, "; sideways over one rocker %s, its weight must lift %s",
 					w.degrees(s.Angle), w.length(s.Lift))

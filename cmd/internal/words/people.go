@@ -84,24 +84,24 @@ func people(u units, r check.Report) []sheet.Block {
 	}
 	return below(sheet.Block{Title: "People", All: true, Table: t},
 		"Estimated sizes go with the height in the ANSUR II survey of soldiers (2012), of children with the CDC "+
-			"growth charts (2000). Weights of limbs are by de Leva (1996), of children by Jensen (1986, 1989). A "+
-			"big belly or pregnancy carries the balance point forward; this does not know of it.",
+			"growth charts (2000). Weights of limbs are by de Leva (1996), of children by Jensen (1986, 1989). "+
+			"Weight beyond the survey's mean for the height carries the balance point forward, as published of seated "+
+			"adults (one source). People of one size differ by an inch all the same: sit your owner in a mock-up.",
 		when(len(others) > 0, "Others: %s.", strings.Join(others, "; ")), postures(r))
 }
 
 // postures says how the postures are meant, of those that were checked.
 func postures(r check.Report) string {
 	meant := map[person.Posture]string{
-		person.Sitting:   "sitting is at ease, shoulders a hand off the back, head up",
-		person.LyingBack: "lying back is trunk on the back and head behind it",
-		person.Perched: "perched is near the front edge with the feet drawn back on the floor, a bar on two supports: " +
+		person.AtEase: "at ease is trunk on the back, head a little behind it, feet on the floor, which carries what hangs " +
+			"on knees and ankles free to turn: less as the knees rise",
+		person.FeetOff: "feet off is on the back, knees 20 degrees short of straight",
+		person.Upright: "upright is trunk plumb, off the back, feet on the floor",
+		person.Rising: "rising is near the front edge with the feet drawn back on the floor, a bar on two supports: " +
 			"the seat carries what the feet do not",
-		person.FeetFlat: "feet flat leaves the feet and the ankles' share of the shanks to the floor, " +
-			"each shank a bar from knee to ankle",
-		person.FeetUp:         "feet up is shanks stretched out, off the floor",
 		person.PushingUp:      "pushing up has half of the weight on the ends of the arms, through the hands (our judgement)",
 		person.RidingForward:  "riders lean 25 degrees fore and aft",
-		person.ArmsBehindHead: "arms behind the head is lying back, elbows up",
+		person.ArmsBehindHead: "arms behind the head is at ease, elbows up",
 	}
 	var said []string
 	for _, p := range person.Postures() {
@@ -110,7 +110,8 @@ func postures(r check.Report) string {
 			said = append(said, meant[p])
 		}
 	}
-	return when(len(said) > 0, "%s. In all but perched, feet flat and pushing up the whole person rides on the piece.",
+	return when(len(said) > 0, "%s. Forward, feet on the floor may help, but are not counted: a foot may slip. "+
+		"What is said of going forward is the lesser of feet off and rising.",
 		upperFirst(strings.Join(said, "; ")))
 }
 

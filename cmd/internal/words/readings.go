@@ -45,15 +45,15 @@ func atRest(l *check.Load, cell func(l *check.Load) string) string {
 }
 
 // marginOf is how near one load of a piece is to going over on a side.
-func marginOf(u units, choose chosen, label, lift string, side func(b sim.Balance) sim.Margin) []reading {
+func marginOf(u units, choose chosen, label, lift string, side func(l *check.Load) sim.Margin) []reading {
 	return []reading{
-		ofLoad(choose, label, "deg", func(l *check.Load) string { return u.angle(side(l.Balance).Angle) }),
-		ofLoad(choose, lift, u.unit(), func(l *check.Load) string { return u.bare(side(l.Balance).Lift) }),
+		ofLoad(choose, label, "deg", func(l *check.Load) string { return u.angle(side(l).Angle) }),
+		ofLoad(choose, lift, u.unit(), func(l *check.Load) string { return u.bare(side(l).Lift) }),
 	}
 }
 
-func back(b sim.Balance) sim.Margin    { return b.Back }
-func forward(b sim.Balance) sim.Margin { return b.Forward }
+func back(l *check.Load) sim.Margin    { return l.Back }
+func forward(l *check.Load) sim.Margin { return l.Forward }
 
 func tipToTip(u units) reading {
 	return ofLength(u, "tip to tip", func(r *check.Balanced) float64 { return r.Tape.TipToTip })
@@ -143,28 +143,35 @@ func readingsBlock(w wording, r check.Report, remarks remarks) sheet.Block {
 		room-- // names are longer than postures
 	}
 	shown = append(shown, owner[:min(len(owner), room-1)]...)
-	t := readingsOf(w, r.Design, shown, remarks)
+	t := readingsOf(w, &r.Balanced, shown, remarks)
 	t.Caption = "At each rest, and before going over"
 	return sheet.Block{Table: t}
 }
 
 // readingsOf returns the readings of some loads, one a column, as many as the remarks have room for.
-func readingsOf(w wording, d piece.Design, loads []*check.Load, remarks remarks) *sheet.Table {
+func readingsOf(w wording, r *check.Balanced, loads []*check.Load, remarks remarks) *sheet.Table {
+	d := r.Design
+	rests := "degrees"
+	if l := loads[min(1, len(loads)-1)]; l.Moves() { // the first person's
+		if spread := r.RestSpread(l); !math.IsNaN(spread) {
+			rests += " ±" + w.angle(spread)
+		}
+	}
 	t := headed(heads(loads))
 	row := func(label, unit string, cell func(l *check.Load) string) {
 		t.Add(sheet.Across(label, loads, func(l *check.Load) string { return atRest(l, cell) }, unit)...)
 	}
-	margin := func(way string, side func(b sim.Balance) sim.Margin) {
-		row("before going "+way, "degrees", func(l *check.Load) string { return w.angle(side(l.Balance).Angle) })
+	margin := func(way string, side func(l *check.Load) sim.Margin) {
+		row("before going "+way, "degrees", func(l *check.Load) string { return w.angle(side(l).Angle) })
 		if remarks > noLift {
-			row("  its weight must lift", w.unit(), func(l *check.Load) string { return w.bare(side(l.Balance).Lift) })
+			row("  its weight must lift", w.unit(), func(l *check.Load) string { return w.bare(side(l).Lift) })
 		}
 	}
 	if d.Seat.SlopeKnown() {
-		row("seat falls back", "degrees", func(l *check.Load) string { return towards(w, l.SeatFall) })
+		row("seat falls back", rests, func(l *check.Load) string { return towards(w, l.SeatFall) })
 	}
 	if d.Back.Drawn() {
-		row("back leans from plumb", "degrees", func(l *check.Load) string { return towards(w, l.BackRecline) })
+		row("back leans from plumb", rests, func(l *check.Load) string { return towards(w, l.BackRecline) })
 	}
 	if !d.Seat.SlopeKnown() {
 		row("tilts at rest", "degrees", func(l *check.Load) string { return towards(w, l.Balance.Rest.Tilt) })
@@ -181,7 +188,7 @@ func readingsOf(w wording, d piece.Design, loads []*check.Load, remarks remarks)
 
 // effort writes the push for one degree, or that the hilltop is nearer than that.
 func effort(u units, l *check.Load) string {
-	if l.Balance.Back.Angle <= quantity.Deg {
+	if l.Back.Angle <= quantity.Deg {
 		return "goes over"
 	}
 	return u.shop(l.EffortBack, quantity.Force)

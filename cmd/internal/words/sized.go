@@ -151,9 +151,9 @@ func part(say *phrases, p size.Proposal, l check.Limit) string {
 	load, _ := p.Report.LoadNamed(l.Load)
 	switch {
 	case load == nil:
-	case strings.HasPrefix(l.Name, "back") && load.Rig.OverTip(load.Balance.Back):
+	case strings.HasPrefix(l.Name, "back") && load.Rig.OverTip(load.Back):
 		return "the " + say.tail
-	case strings.HasPrefix(l.Name, "forward") && load.Rig.OverTip(load.Balance.Forward):
+	case strings.HasPrefix(l.Name, "forward") && load.Rig.OverTip(load.Forward):
 		return "the " + say.nose
 	}
 	return "the curve"
@@ -216,7 +216,7 @@ func curves(u units, one size.Proposal, others []size.Proposal) []sheet.Line {
 		case p.Shape == size.FlatterTail:
 			lines = append(lines, sheet.Line{Label: "Flatter tail, a brake:", Text: fmt.Sprintf("the same rock in the middle; "+
 				"leaning furthest the weight must lift %s, not %s.",
-				u.length(p.Report.Leaning().Balance.Back.Lift), u.bare(one.Report.Leaning().Balance.Back.Lift))})
+				u.length(p.Report.Leaning().Back.Lift), u.bare(one.Report.Leaning().Back.Lift))})
 		case p.Fitted == shownArcs && len(even) > 0:
 			lines = append(lines, sheet.Line{Label: "Even time:", Text: fmt.Sprintf("a rock takes %s s small and %s s from 12 degrees, "+
 				"with the owner alone: see --all.", evenAt(even, 0), evenAt(even, len(even)-1))})

@@ -66,10 +66,10 @@ func amount(u units, q size.Quantity, x float64) (text, unit string) {
 // quantities names what is read of each chair, in full and over a column.
 func quantities(w wording, d piece.Design) (names, heads [len(size.Readings{})]string) {
 	rests := restsAs(d)
-	names = [...]string{size.FallSitting: rests + w.seated, size.FallEmpty: rests + "empty", size.Time: "one rock",
+	names = [...]string{size.FallAtEase: rests + w.seated, size.FallEmpty: rests + "empty", size.Time: "one rock",
 		size.Effort: "push for one degree", size.BackMargin: "before going " + w.Back, size.BackLift: "  weight must lift",
 		size.ForwardMargin: "before going " + w.Forward}
-	heads = [...]string{size.FallSitting: w.seated, size.FallEmpty: "empty", size.Time: "rock", size.Effort: "push",
+	heads = [...]string{size.FallAtEase: w.seated, size.FallEmpty: "empty", size.Time: "rock", size.Effort: "push",
 		size.BackMargin: w.shortBack, size.BackLift: "lift", size.ForwardMargin: strings.TrimSpace(w.angleForward)}
 	return names, heads
 }

@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 
+	"rockerwright/body"
 	"rockerwright/body/person"
 	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim"
@@ -74,12 +75,15 @@ func group(w wording, label string, loads []*check.Load, a *trial.Answer) sheet.
 			when(len(fallen) > 1, "; nor does it stand with %s", list(names(fallen[1:], loads))))
 	}
 	first, back := loads[0], check.LeastBack(loads)
-	keeps := w.degrees(back.Balance.Back.Angle)
+	keeps := w.degrees(back.Back.Angle)
+	if len(first.Feet) > 0 && label != "OTHERS" && len(wrong) == 0 {
+		return eased(w, label, loads)
+	}
 	line.Text = when(label != "YOUR OWNER", "%s ", brief(first.Sitter)) + stands(w, first)
 	switch {
 	case len(wrong) > 0:
 		line.Text, line.Bad = strings.Join(wrong, "; "), true
-	case !back.Balance.Back.Exists():
+	case !back.Back.Exists():
 	case label == "OTHERS":
 		line.Text = "all keep the limits; least: " + brief(back.Name) + ", " + keeps
 	case back.Sitter != first.Sitter: // a number stands beside the name of its own person
@@ -89,6 +93,25 @@ func group(w wording, label string, loads []*check.Load, a *trial.Answer) sheet.
 	}
 	line.Text += "."
 	return line
+}
+
+// eased says how it stands with an owner at ease, feet on the floor or off it.
+func eased(w wording, label string, loads []*check.Load) sheet.Line {
+	l, back := loads[0], check.LeastBack(loads)
+	feet := pick(l.Feet[0].Stage == body.FeetOff, "off", "on")
+	text := "the seat falls " + towards(w, l.SeatFall) + pressed(w, l) +
+		when(!math.IsNaN(l.Balance.Period), ", one rock %s s", seconds(w.units, l.Balance.Period))
+	if back.Back.Exists() {
+		text += fmt.Sprintf(", %s left before going %s", w.degrees(back.Back.Angle), w.overBack) +
+			when(back != l, ", %v", back.Posture)
+	}
+	return sheet.Line{Label: fmt.Sprintf("%s, %v, feet %s the floor:", label, l.Posture, feet), Text: text + "."}
+}
+
+// pressed says how far the seat falls where the calves press, where that is a degree more or further.
+func pressed(w wording, l *check.Load) string {
+	fall, told := l.PressedFall()
+	return when(told, " (to %s by the feet)", towards(w, fall))
 }
 
 // names returns what some loads of a group are called: where the owner is all of it, the postures.

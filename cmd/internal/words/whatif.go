@@ -55,7 +55,7 @@ func whatIfNow(w wording, t size.Table) []sheet.Line {
 	made := pick(t.Fails > 0, "a limit fails in "+inHundred(t.Fails)+" of 100 "+w.piece+"s",
 		"no limit fails in any of "+many(w.phrases, size.Block))
 	now := fmt.Sprintf("%s %s %s, %s empty, in degrees; one rock %s; %s before going %s, leaning furthest.",
-		falls, towards(w, t.Now[size.FallSitting]), w.seated, towards(w, t.Now[size.FallEmpty]), rock,
+		falls, towards(w, t.Now[size.FallAtEase]), w.seated, towards(w, t.Now[size.FallEmpty]), rock,
 		w.degrees(t.Now[size.BackMargin]), w.Back)
 	return []sheet.Line{{Label: "NOW:", Text: now},
 		{Label: "MADE:", Text: "with every measure held as a shop usually does, " + made + ".", Bad: t.Fails > 0.05}}
@@ -137,7 +137,7 @@ func whatIf(w wording, name string, r size.Row) []string {
 	degrees := func(q size.Quantity) string { return withSign(inDegrees(r.Moved(q), 1)) }
 	push := withSign(hundredths(r.Moved(size.Effort), 0))
 	time := pick(r.Outcome == sim.Rocks, withSign(decimal(r.Moved(size.Time), 2)), "no rest")
-	return []string{name, change, degrees(size.FallSitting), degrees(size.FallEmpty), time, push, degrees(size.BackMargin), hold, ""}
+	return []string{name, change, degrees(size.FallAtEase), degrees(size.FallEmpty), time, push, degrees(size.BackMargin), hold, ""}
 }
 
 // withSign returns a change with its sign, "0" where that shows nothing.

@@ -35,10 +35,10 @@ func chair() piece.Design {
 		Back:   piece.Back{Recline: 15 * math.Pi / 180, Height: 28 * inch},
 		Piece:  piece.Piece{Mass: 26 * pound},
 		Sitters: []piece.Sitter{
-			{Name: "owner", Mass: 180 * pound, Sitting: piece.Place{Ahead: 6.75 * inch, Above: 9.25 * inch},
-				LyingBack: piece.Place{Ahead: 5.25 * inch, Above: 8.875 * inch}},
-			{Name: "large man", Role: piece.Other, Mass: 253 * pound, LyingBack: piece.Place{Ahead: 5.875 * inch, Above: 9.75 * inch}},
-			{Name: "child on the tail", Role: piece.Hazard, Mass: 46 * pound, Sitting: piece.Place{Ahead: -16 * inch, Above: -9 * inch}},
+			{Name: "owner", Mass: 180 * pound, Posture: person.Upright, Placed: piece.Place{Ahead: 6.75 * inch, Above: 9.25 * inch},
+				AtEase: piece.Place{Ahead: 5.25 * inch, Above: 8.875 * inch}},
+			{Name: "large man", Role: piece.Other, Mass: 253 * pound, AtEase: piece.Place{Ahead: 5.875 * inch, Above: 9.75 * inch}},
+			{Name: "child on the tail", Role: piece.Hazard, Mass: 46 * pound, Placed: piece.Place{Ahead: -16 * inch, Above: -9 * inch}},
 		},
 		Limits: piece.DefaultLimits(piece.Chair),
 	}
@@ -233,13 +233,13 @@ func TestVerdicts(t *testing.T) {
 		change func(d *piece.Design)
 		want   []string
 	}{
-		{"holds", func(*piece.Design) {}, []string{"YOUR OWNER: rests a little back, rocks in 2.1 s",
+		{"holds", func(*piece.Design) {}, []string{"YOUR OWNER: rests well back, rocks in 2.0 s",
 			"OTHERS: all keep the limits; least: large man", "HAZARDS: child on the tail"}},
 		{"short tail", func(d *piece.Design) { d.Rocker.Tail = 11 * inch },
-			[]string{"lying back is nearer to going over than we like", "NO", "the length of the tail", "Try next:",
+			[]string{"at ease is nearer to going over than we like", "NO", "the length of the tail", "Try next:",
 				"rockerwright check chair.toml rocker.tail="}},
 		{"above the centre", func(d *piece.Design) { d.Rocker.Radius = 23 * inch },
-			[]string{"above the arc centre", "does not stand", "owner, sitting stands"}},
+			[]string{"above the arc centre", "does not stand", "owner, at ease stands"}},
 		{"a short nose", func(d *piece.Design) { d.Rocker.Nose = 5.875 * inch },
 			[]string{"LEGS: the front legs are not drawn", "beyond the nose: nothing carries them"}},
 		{"nobody", func(d *piece.Design) { d.Sitters = nil }, []string{"nobody is given", "add [sitter]", "OTHERS: all keep"}},
@@ -404,7 +404,7 @@ func TestLetsGoInWords(t *testing.T) {
 func TestNoPushBeyondTheHilltop(t *testing.T) {
 	w := wordingOf(chair())
 	for margin, want := range map[float64]string{0.5: "goes over", 1: "goes over", 1.5: "2 1/4"} {
-		l := &check.Load{Balance: sim.Balance{Back: sim.Margin{Angle: margin * math.Pi / 180}}, EffortBack: 2.25 * pound * sim.Gravity}
+		l := &check.Load{Back: sim.Margin{Angle: margin * math.Pi / 180}, EffortBack: 2.25 * pound * sim.Gravity}
 		if got := effort(w.units, l); got != want {
 			t.Errorf("with %v degrees to the hilltop the push is %q, want %q", margin, got, want)
 		}

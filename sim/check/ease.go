@@ -1,0 +1,116 @@
+package check
+
+import (
+	"math"
+	"slices"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"rockerwright/body"
+	"rockerwright/body/person"
+	"rockerwright/sim"
+	"rockerwright/sim/quantity"
+)
+
+// Rider returns all who ride as one body: with what the floor does not carry of their legs at the rest.
+func (l *Load) Rider() body.Body {
+	on := l.Person
+	for i := range l.Legs {
+		hangs := l.Legs[i].Mass()
+		if l.Feet != nil {
+			hangs -= l.Feet[i].Carried
+		}
+		on = body.Join(on, body.Body{Mass: hangs, Centre: l.Legs[i].Knee})
+	}
+	return on
+}
+
+// FiguresAt returns the joints of who is posed on it with the piece at a tilt, chair frame: shanks and feet that stand
+// on the floor as they do there.
+func (l *Load) FiguresAt(tilt float64) []person.Joints {
+	figures := slices.Clone(l.Figures)
+	for i := range l.Legs {
+		legs, j := &l.Legs[i], &figures[i]
+		along, over := l.Rig.Place(legs.Knee, tilt)
+		knee := r2.Vec{X: along, Y: over}
+		back := func(p r2.Vec) r2.Vec {
+			return r2.Add(legs.Knee, r2.Rotate(r2.Sub(p, knee), l.Rig.Floor.Slope-tilt, r2.Vec{}))
+		}
+		ankle, heel, toe := legs.Bars(knee)
+		j.Ankle, j.Heel, j.Toe = back(ankle), back(heel), back(toe)
+	}
+	return figures
+}
+
+// PressedFall returns the fall of the seat with the calves pressing, rad, and whether that is told beside the fall at
+// ease: a degree and more.
+func (l *Load) PressedFall() (fall float64, told bool) {
+	by := l.Pressed - l.Balance.Rest.Tilt
+	return l.SeatFall + by, by >= quantity.Deg
+}
+
+// Whole returns the piece and all who are on it as they are posed, shanks and feet too, chair frame.
+func (b *Balanced) Whole(l *Load) body.Body {
+	if len(l.Legs) == 0 {
+		return l.Rig.Body
+	}
+	whole := b.Loads[0].Rig.Body
+	for i := range l.people {
+		whole = body.Join(whole, l.people[i].Person.Whole(l.Figures[i]))
+	}
+	if lap := l.people[0].lap; l.Posture == person.ChildOnLap {
+		whole = body.Join(whole, lap.Whole(l.Figures[len(l.Figures)-1]))
+	}
+	return whole
+}
+
+// On balances the load on a piece of another mass.
+func (l *Load) On(empty body.Body) {
+	l.Pressed, l.Feet = math.NaN(), nil
+	l.Rig.Body = body.Join(empty, l.Person)
+	if len(l.Legs) == 0 {
+		l.Balance = l.Rig.Balance()
+		l.Back, l.Forward, l.OffFloor = l.Balance.Back, l.Balance.Forward, l.Balance.Forward
+		return
+	}
+	seated := sim.Seated{Rig: l.Rig, Legs: l.Legs}.Balance()
+	l.Rig, l.Balance, l.Back = seated.Held, seated.Balance, seated.Back
+	l.Feet, l.Pressed = seated.Feet, seated.Pressed
+	off := l.Rig
+	off.Body = body.Join(empty, l.off)
+	l.OffFloor = off.Balance().Forward
+	l.Forward = l.OffFloor
+}
+
+// lessForward gives each load with feet on the floor the lesser of its margins forward, feet off or rising.
+func lessForward(loads []Load) {
+	for i := range loads {
+		for k := range loads {
+			l, rising := &loads[i], &loads[k]
+			if len(l.Legs) > 0 && rising.Posture == person.Rising && rising.Sitter == l.Sitter && rising.Forward.Lift < l.Forward.Lift {
+				l.Forward = rising.Forward
+			}
+		}
+	}
+}
+
+// personSpread is how surely a person's balance point is known from sizes, fore and aft, m: published bodies of one
+// size scatter so (UMTRI, seated posture, and the men of Santschi, DuBois and Omoto; see package person).
+const personSpread = 0.025
+
+// RestSpread returns by how much the rest of a load may be off because people of one size differ, rad: for a balance
+// point 25 mm ahead or behind. It is NaN without a rest, and of whom nothing is known but plain numbers.
+func (b *Balanced) RestSpread(l *Load) float64 {
+	if len(l.people) == 0 || l.Balance.Outcome != sim.Rocks {
+		return math.NaN()
+	}
+	most := 0.0
+	for _, by := range []float64{-personSpread, personSpread} {
+		moved := *l
+		moved.Person.Centre.X += by * l.Rider().Mass / l.Person.Mass
+		if moved.On(b.Loads[0].Rig.Body); moved.Balance.Outcome == sim.Rocks {
+			most = max(most, math.Abs(moved.Balance.Rest.Tilt-l.Balance.Rest.Tilt))
+		}
+	}
+	return most
+}
