@@ -4,8 +4,33 @@ import (
 	"bytes"
 	"encoding/json"
 	"math"
+	"strings"
 	"testing"
 )
+
+// TestWhoRises: of an owner who is only ever rising or pushing up the commands say where it rests and what it keeps
+// forward, nothing of motion, and nothing that is no number.
+func TestWhoRises(t *testing.T) {
+	for _, posture := range []string{"rising", "pushing up"} {
+		for _, command := range []string{"check", "check --all", "whatif", "report --text", "size target.one_rock=2.2"} {
+			var stdout, stderr bytes.Buffer
+			args := append(strings.Fields(command), "sitter.posture="+posture)
+			if code := run(args, &stdout, &stderr); code == noAnswer || stderr.Len() > 0 {
+				t.Errorf("%s: %d, %s", args, code, &stderr)
+			}
+			for _, never := range []string{"on a flat", "NaN", "Inf"} {
+				if strings.Contains(stdout.String(), never) {
+					t.Errorf("%s says %q", args, never)
+				}
+			}
+		}
+		var stdout, stderr bytes.Buffer
+		code := run([]string{"rock", "sitter.posture=" + posture}, &stdout, &stderr)
+		if code != noAnswer || !strings.Contains(stderr.String(), "part of the weight on the floor") {
+			t.Errorf("rock of who is %s: %d, %q", posture, code, &stderr)
+		}
+	}
+}
 
 // TestBuiltInAtEase holds the built-in chair with its owner at ease to what was worked out for it by hand and by a
 // second program, apart from this one: 5 ft 10 in and 180 lb, on the back, feet on the floor. The tolerances are what

@@ -375,7 +375,7 @@ func TestBenchCard(t *testing.T) {
 		"FORM RADIUS, form inside the curve 39 1/4 in", "FORM RADIUS, form outside the curve 41 1/2 in",
 		"bears strips up to 0.318 in at 39 3/4 in",
 		"meets the rocker, ahead of the low point 9 -9 in", "bevel, rocker to leg, towards the nose 77 103 degrees",
-		"EMPTY, the level shows", "NOBODY in it, the seat should fall 11 degrees", "(owner, upright: 4 1/2 degrees): cut nothing by that.",
+		"EMPTY, the level shows", "NOBODY in it, the seat should fall 11 degrees", "(owner, at ease: 11 1/2 degrees): cut nothing by that.",
 		"seat falls 14 degrees", "Seat: the grain runs front to back.",
 		"NOT DRAWN, SO TAKEN: front legs plumb under the seat's front edge",
 		"(30) ________", "(32) ________", "(35) left", "(36) right", "(20) weight of the finished piece", "(29) balances on a dowel",

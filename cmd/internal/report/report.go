@@ -92,11 +92,11 @@ func alsoAsked(f *design.File) []sheet.Block {
 // shownTime is how long the motion is that a report shows, s.
 const shownTime = 12
 
-// shown returns the load that rocks in a report: the owner's first that stands, else the
+// shown returns the load that rocks in a report: the owner's first that moves, else the
 // piece alone; nil where neither does.
 func shown(r check.Report) *check.Load {
 	for i := range r.Loads {
-		if l := &r.Loads[i]; !l.Empty && l.Role == piece.Owner && l.Upright() {
+		if l := &r.Loads[i]; !l.Empty && l.Role == piece.Owner && l.Moves() {
 			return l
 		}
 	}

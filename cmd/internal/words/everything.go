@@ -101,13 +101,17 @@ func assumptions(w wording, r check.Report) []sheet.Line {
 		return s.Mass != 0 && !(s.Inertia > 0) && (s.Placed != piece.Place{} || s.Centre.Y != 0)
 	})
 	knocks := slices.ContainsFunc(r.Design.Rocker.Arcs, func(a piece.Arc) bool { return a.Flat != 0 || a.Turn != 0 || a.Radius < 0 })
-	return slices.Concat(sheet.Says("The piece and the person are one rigid body that rolls on the floor without slipping, "+
-		"but for shanks and feet of who sits: they hang from the knees and stand on the floor, free to turn. "+
+	feet := slices.ContainsFunc(r.Loads, func(l check.Load) bool { return len(l.Legs) > 0 })
+	slippery, firm := check.SlidesOff()
+	return slices.Concat(sheet.Says("The piece and the person are one rigid body that rolls on the floor without slipping"+
+		when(feet, ", but for shanks and feet of who sits: they hang from the knees and stand on the floor, free to turn")+". "+
 		"No friction of the air, no rolling loss: a real rock dies away. "+
 		"A person who moves, a soft rug and a sliding rocker are outside the model.",
 		"No published limit for how near a rocking chair may be to going over was found; "+
 			"the limits marked 'our judgement' are ours. Change them under [limits].",
 		edge,
+		when(feet, "Who sits slides off a seat that falls forward by %s, on cloth as slippery as that (our judgement); "+
+			"rocking brings it down.", w.angle(slippery)+" to "+w.degrees(firm)),
 		when(r.Spread.Estimated, "The weight of the piece is a guess spread over seat, back, arms, legs and rockers "+
 			"as slab, panel and rods of the drawn sizes. Any of them 20 %% heavier or lighter moves the empty rest by up to %s, "+
 			"the others by up to %s, and the margins by up to %s.",

@@ -101,7 +101,9 @@ func rockerOf(w wording, columns []Column) []reading {
 func rocksOf(w wording) []reading {
 	return append([]reading{
 		ofLoad((*check.Balanced).Seated, "one rock", "s",
-			func(l *check.Load) string { return fmt.Sprintf("%.2f", l.Balance.Period) }),
+			func(l *check.Load) string {
+				return pick(math.IsNaN(l.Balance.Period), "–", fmt.Sprintf("%.2f", l.Balance.Period))
+			}),
 		ofLoad((*check.Balanced).Seated, "push for one degree", quantity.Unit(quantity.Force, w.System),
 			func(l *check.Load) string { return effort(w.units, l) }),
 	}, marginOf(w.units, (*check.Balanced).Leaning, "before going "+w.Back, "  weight must lift", back)...)

@@ -136,8 +136,13 @@ func stands(w wording, l *check.Load) string {
 	case size < 10*quantity.Deg:
 		where = "well " + way
 	}
-	return "rests " + where + pick(math.IsNaN(l.Balance.Period), ", on a flat",
-		", rocks in "+seconds(w.units, l.Balance.Period)+" s")
+	switch {
+	case !l.Moves():
+		return "rests " + where
+	case math.IsNaN(l.Balance.Period):
+		return "rests " + where + ", on a flat"
+	}
+	return "rests " + where + ", rocks in " + seconds(w.units, l.Balance.Period) + " s"
 }
 
 // whyNot says why a load has no rest: the arc centre, above which the balance point may lie, is that of the arc that
