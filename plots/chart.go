@@ -27,7 +27,8 @@ type Load struct {
 	Label   string
 	Rig     sim.Rig
 	Balance sim.Balance
-	RunsOff bool // its righting arm may run off the chart
+	Arm     func(tilt float64) (arm, height float64) // nil means that of the Rig; of people at ease that of [sim.Seated.Righting]
+	RunsOff bool                                     // its righting arm may run off the chart
 }
 
 // The longest texts of a chart, in letters.
@@ -71,9 +72,16 @@ func ChartOf(d piece.Design) Chart {
 		Back: sides.Back, Behind: sides.Behind, Ahead: sides.Ahead}
 }
 
-// loadOf returns a load of a report. The righting arm of a hazard may run off the chart.
+// loadOf returns a load of a report. The righting arm of a hazard may run off the chart. Of people whose feet stand on
+// the floor only the hilltop at the back is marked: how near they are to going forward is said of feet off the floor.
 func loadOf(l *check.Load) Load {
-	return Load{Label: l.Name, Rig: l.Rig, Balance: l.Balance, RunsOff: !l.Empty && l.Role == piece.Hazard}
+	load := Load{Label: l.Name, Rig: l.Rig, Balance: l.Balance, RunsOff: !l.Empty && l.Role == piece.Hazard}
+	if len(l.Legs) > 0 {
+		nan := math.NaN()
+		load.Arm, load.Balance.Back = l.Arm, l.Back
+		load.Balance.Forward = sim.Margin{Tip: nan, Angle: nan, Lift: nan, Work: nan, Over: nan}
+	}
+	return load
 }
 
 // OfReport draws the righting arm and the time of a rock of the loads of a report that matter most.

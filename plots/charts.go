@@ -33,8 +33,12 @@ func (c Chart) RightingArm(loads ...Load) scene.Picture {
 	for i, l := range loads {
 		s := series{label: scene.Cut(l.Label, longestLabel), line: lineOf(i)}
 		first, last := l.degrees()
+		righting := l.Arm
+		if righting == nil {
+			righting = l.Rig.Righting
+		}
 		for n := first; n <= last; n++ {
-			arm, _ := l.Rig.Righting(float64(n) * quantity.Deg)
+			arm, _ := righting(float64(n) * quantity.Deg)
 			at := plotter.XY{X: float64(n), Y: arm / one}
 			s.points = append(s.points, at)
 			if !l.RunsOff {
@@ -44,13 +48,17 @@ func (c Chart) RightingArm(loads ...Load) scene.Picture {
 		said := fmt.Sprintf(": %s", l.Balance.Outcome)
 		if b := l.Balance; b.Outcome == sim.Rocks {
 			s.dots = plotter.XYs{{X: inDegrees(b.Rest.Tilt)}}
-			for _, m := range []sim.Margin{b.Forward, b.Back} {
+			var over []string
+			for _, m := range []sim.Margin{b.Back, b.Forward} {
 				if m.Exists() {
 					s.rings = append(s.rings, plotter.XY{X: inDegrees(m.Tip)})
+					over = append(over, c.Sided(m.Tip))
 				}
 			}
-			said = fmt.Sprintf(" rests at %s and goes over at %s and %s",
-				c.Sided(b.Rest.Tilt), c.Sided(b.Back.Tip), c.Sided(b.Forward.Tip))
+			said = fmt.Sprintf(" rests at %s", c.Sided(b.Rest.Tilt))
+			if len(over) > 0 {
+				said += " and goes over at " + strings.Join(over, " and ")
+			}
 		}
 		alt = append(alt, scene.Cut(l.Label, longestTold)+said)
 		k.curves = append(k.curves, s)
@@ -70,13 +78,16 @@ func (c Chart) RightingArm(loads ...Load) scene.Picture {
 
 // degrees returns between which tilts the righting arm is drawn.
 func (l Load) degrees() (first, last int) {
-	b := l.Balance
-	if !b.Forward.Exists() || !b.Back.Exists() {
-		return -45, 45
-	}
 	const beyond = 5
-	forward, back := (b.Rest.Tilt-b.Forward.Angle)/quantity.Deg, (b.Rest.Tilt+b.Back.Angle)/quantity.Deg
-	return max(int(math.Floor(forward))-beyond, -179), min(int(math.Ceil(back))+beyond, 179)
+	first, last = -45, 45
+	b := l.Balance
+	if b.Forward.Exists() {
+		first = max(int(math.Floor((b.Rest.Tilt-b.Forward.Angle)/quantity.Deg))-beyond, -179)
+	}
+	if b.Back.Exists() {
+		last = min(int(math.Ceil((b.Rest.Tilt+b.Back.Angle)/quantity.Deg))+beyond, 179)
+	}
+	return first, last
 }
 
 // Period draws how long one rock takes, there and back, against the tilt from rest at which a load is let go, as far

@@ -74,6 +74,22 @@ func (s *Seated) held(carried []float64) Rig {
 	return r
 }
 
+// Righting returns the righting arm of the whole, M over its weight, and the height of its centre of mass over the floor
+// with shanks and feet as points at the knees, m, at a tilt (rad). Where heels just lift it is that of soles flat.
+func (s Seated) Righting(tilt float64) (arm, height float64) {
+	arc, roll := s.Profile.Find(tilt - s.Floor.Slope)
+	b := s.Profile.Bearing(arc)
+	carried := make([]float64, len(s.Legs))
+	for i := range s.Legs {
+		l := &s.Legs[i]
+		y, _, _ := b.Above(l.Knee, roll)
+		carried[i] = l.Carried(l.StageAt(y), y)
+	}
+	hanging := s.Hanging()
+	_, height = hanging.Righting(tilt)
+	return s.moment(arc, roll, carried) / hanging.Body.Mass, height
+}
+
 // Equilibria returns every rest and hilltop within a quarter of a turn of upright, in order of tilt. It panics for
 // what [Seated.Validate] refuses.
 func (s Seated) Equilibria() []Equilibrium {

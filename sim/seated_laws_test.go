@@ -214,3 +214,28 @@ func (s *Seated) corners(from, to float64) []float64 {
 	}
 	return slices.Compact(append(list, to))
 }
+
+// TestSeatedRighting: the arm of the whole passes through zero at every rest and hilltop, or jumps up over it, and it
+// is the arm of the rig with the feet's share held wherever that is what the floor carries.
+func TestSeatedRighting(t *testing.T) {
+	rng := rand.New(rand.NewPCG(19, 7))
+	for range 100 {
+		s := atEase(t, rng, 1, false)
+		for _, e := range s.Equilibria() {
+			before, _ := s.Righting(e.Tilt - 1e-7)
+			after, _ := s.Righting(e.Tilt + 1e-7)
+			if e.Stable && !(before < 0 && after > 0) || !e.Stable && !(before > 0 && after < 0) {
+				t.Errorf("at %v rad (rest %v) the arm goes from %v to %v", e.Tilt, e.Stable, before, after)
+			}
+		}
+		b := s.Balance()
+		if b.Outcome != Rocks || b.Feet[0].Stage == body.HeelLifting {
+			continue
+		}
+		arm, _ := s.Righting(b.Rest.Tilt)
+		held, _ := b.Held.Righting(b.Rest.Tilt)
+		if math.Abs(arm) > 1e-9 || math.Abs(held) > 1e-9 {
+			t.Errorf("at the rest the arms are %v and %v", arm, held)
+		}
+	}
+}

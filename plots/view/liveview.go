@@ -194,7 +194,11 @@ func (v *liveView) alt() string {
 // margins returns how far a load that stands is from going over, back and forward, where it can.
 func margins(l *check.Load) []sim.Margin {
 	var list []sim.Margin
-	for _, m := range []sim.Margin{l.Balance.Back, l.Balance.Forward} {
+	both := []sim.Margin{l.Balance.Back, l.Balance.Forward}
+	if len(l.Legs) > 0 { // forward is said of feet off the floor
+		both = []sim.Margin{l.Back}
+	}
+	for _, m := range both {
 		if l.Upright() && m.Exists() {
 			list = append(list, m)
 		}

@@ -89,7 +89,7 @@ func ghostsOf(r check.Report) []ghost {
 	add := func(name, who, how string, l *check.Load, tilt float64, p scene.Pen) {
 		ghosts = append(ghosts, ghost{name, who, how, l, tilt, p, false})
 	}
-	if tip := edge.Balance.Back.Tip; edge.Upright() && edge.Balance.Back.Exists() {
+	if tip := edge.Back.Tip; edge.Upright() && edge.Back.Exists() {
 		how := scene.Cut(shortName(edge, seated), 20) + ", " + quantity.With(tip, quantity.Angle, r.Design.Units)
 		add("edge", "at the edge of going "+r.Design.Directions().Over, how, edge, tip,
 			scene.Dashed(scene.Orange, 0.35, 1.6, 1.2))

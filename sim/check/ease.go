@@ -42,6 +42,15 @@ func (l *Load) FiguresAt(tilt float64) []person.Joints {
 	return figures
 }
 
+// Arm returns the righting arm of a load and the height of its balance point over the floor at a tilt, m: of people
+// whose feet stand on the floor on the law of the feet.
+func (l *Load) Arm(tilt float64) (arm, height float64) {
+	if len(l.Legs) > 0 {
+		return l.seated.Righting(tilt)
+	}
+	return l.Rig.Righting(tilt)
+}
+
 // PressedFall returns the fall of the seat with the calves pressing, rad, and whether that is told beside the fall at
 // ease: a degree and more.
 func (l *Load) PressedFall() (fall float64, told bool) {
@@ -73,7 +82,8 @@ func (l *Load) On(empty body.Body) {
 		l.Back, l.Forward, l.OffFloor = l.Balance.Back, l.Balance.Forward, l.Balance.Forward
 		return
 	}
-	seated := sim.Seated{Rig: l.Rig, Legs: l.Legs}.Balance()
+	l.seated = sim.Seated{Rig: l.Rig, Legs: l.Legs}
+	seated := l.seated.Balance()
 	l.Rig, l.Balance, l.Back = seated.Held, seated.Balance, seated.Back
 	l.Feet, l.Pressed = seated.Feet, seated.Pressed
 	off := l.Rig

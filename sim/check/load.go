@@ -44,6 +44,7 @@ type Load struct {
 	EffortForward float64 // to hold it one degree forward, N
 
 	people   []Somebody // who are posed on it, side by side
+	seated   sim.Seated // of Legs
 	off      body.Body  // all who ride with their feet off the floor, chair frame
 	onRocker bool       // who is on it stands on the rockers, as they are drawn
 }
@@ -167,6 +168,9 @@ func (l *Load) Swing(release float64) sim.Swing {
 // behind the one at the back; without a rest, from 45 degrees forward to 45 back.
 func (l *Load) Righting() []Righting {
 	b := l.Balance
+	if l.Back.Exists() {
+		b.Back = l.Back
+	}
 	first, last := -45, 45
 	if b.Forward.Exists() && b.Back.Exists() {
 		first = int(math.Floor((b.Rest.Tilt-b.Forward.Angle)/quantity.Deg)) - 5
@@ -176,7 +180,7 @@ func (l *Load) Righting() []Righting {
 	curve := make([]Righting, 0, max(0, last-first+1))
 	for n := first; n <= last; n++ {
 		tilt := float64(n) * quantity.Deg
-		arm, height := l.Rig.Righting(tilt)
+		arm, height := l.Arm(tilt)
 		curve = append(curve, Righting{n, tilt, arm, height})
 	}
 	return curve
