@@ -84,3 +84,22 @@ func TestForearmsOnTheArms(t *testing.T) {
 		t.Errorf("low arms: shoulder at %v, elbow at %v, wrist at %v", j.Shoulder, j.Elbow, j.Wrist)
 	}
 }
+
+// TestKneesAndReach: on a seat that is not low the thighs lie alike with the feet on the floor and off it; astride the
+// knees are ahead of the hips and under them; an arm that does not reach is stretched towards what it reaches for.
+func TestKneesAndReach(t *testing.T) {
+	p := person(t, Given{Sex: Man})
+	s := stool(p)
+	if off, eased := p.Pose(s, FeetOff).Joints, p.Pose(s, AtEase).Joints; r2.Norm(r2.Sub(off.Knee, eased.Knee)) > 1e-12 {
+		t.Errorf("the knees are at %v with the feet off, at ease at %v", off.Knee, eased.Knee)
+	}
+	if j := p.Pose(s, Riding).Joints; !(j.Knee.X > j.Hip.X && j.Knee.Y < j.Hip.Y) {
+		t.Errorf("astride: knees %v, hips %v", j.Knee, j.Hip)
+	}
+	from, to := r2.Vec{X: 1, Y: 2}, r2.Vec{X: 4, Y: 6}
+	elbow, wrist := twoBars(from, to, 0.3, 0.2)
+	if want := r2.Add(from, r2.Scale(0.5/5, r2.Sub(to, from))); r2.Norm(r2.Sub(wrist, want)) > 1e-12 ||
+		math.Abs(r2.Norm(r2.Sub(elbow, from))-0.3) > 1e-12 || math.Abs(r2.Norm(r2.Sub(wrist, elbow))-0.2) > 1e-12 {
+		t.Errorf("stretched: elbow %v, wrist %v, want it at %v", elbow, wrist, want)
+	}
+}
