@@ -110,6 +110,25 @@ func lessForward(loads []Load) {
 	}
 }
 
+// moveAhead moves the balance point of who rides so far ahead, m; shanks and feet hang and stand where they do.
+func (l *Load) moveAhead(by float64) {
+	l.Person.Centre.X += by * l.Rider().Mass / l.Person.Mass
+	l.off.Centre.X += by
+}
+
+// LeaningBack returns the same with the balance points of all who ride so far further back, m, balanced anew; limits
+// and all that hangs on them stay as they were.
+func (b Balanced) LeaningBack(by float64) Balanced {
+	b.Loads = slices.Clone(b.Loads)
+	for i := range b.Loads[1:] {
+		l := &b.Loads[1+i]
+		l.moveAhead(-by)
+		l.settle(&b, b.Loads[0].Rig.Body)
+	}
+	lessForward(b.Loads)
+	return b
+}
+
 // personSpread is how surely a person's balance point is known from sizes, fore and aft, m: published bodies of one
 // size scatter so (UMTRI, seated posture, and the men of Santschi, DuBois and Omoto; see package person).
 const personSpread = 0.025
@@ -123,7 +142,7 @@ func (b *Balanced) RestSpread(l *Load) float64 {
 	most := 0.0
 	for _, by := range []float64{-personSpread, personSpread} {
 		moved := *l
-		moved.Person.Centre.X += by * l.Rider().Mass / l.Person.Mass
+		moved.moveAhead(by)
 		if moved.On(b.Loads[0].Rig.Body); moved.Balance.Outcome == sim.Rocks {
 			most = max(most, math.Abs(moved.Balance.Rest.Tilt-l.Balance.Rest.Tilt))
 		}

@@ -108,3 +108,32 @@ func TestForwardIsTheLesser(t *testing.T) {
 		t.Errorf("the lesser was of feet off %d times, of rising %d", seen[0], seen[1])
 	}
 }
+
+// TestLeaningBack: who leans back by nothing is where he was, forward too; by an inch the piece rests further back, or on
+// the same step of the heel, and is further from going forward.
+func TestLeaningBack(t *testing.T) {
+	rng := rand.New(rand.NewPCG(19, 8))
+	for range 30 {
+		r, err := Balance(anyOwner(rng))
+		if err != nil {
+			t.Fatal(err)
+		}
+		same, back := r.LeaningBack(0), r.LeaningBack(quantity.In)
+		for i := range r.Loads {
+			was, is, now := &r.Loads[i], &same.Loads[i], &back.Loads[i]
+			if !was.Upright() {
+				continue
+			}
+			if is.Balance.Rest != was.Balance.Rest || is.Forward != was.Forward || is.OffFloor != was.OffFloor || is.SeatFall != was.SeatFall {
+				t.Errorf("%s leans by nothing: rests at %v, forward %v, was %v and %v",
+					was.Name, is.Balance.Rest.Tilt, is.Forward, was.Balance.Rest.Tilt, was.Forward)
+			}
+			if now.Upright() && !now.Empty && now.Balance.Rest.Tilt < was.Balance.Rest.Tilt {
+				t.Errorf("%s leans back and rests at %v, was %v", was.Name, now.Balance.Rest.Tilt, was.Balance.Rest.Tilt)
+			}
+			if now.Moves() && len(now.Legs) > 0 && !(now.OffFloor.Angle > was.OffFloor.Angle) {
+				t.Errorf("%s leans back and goes forward at %v, was %v", was.Name, now.OffFloor.Angle, was.OffFloor.Angle)
+			}
+		}
+	}
+}

@@ -73,20 +73,8 @@ func altered(d piece.Design, sitters check.Sitters, now check.Balanced) []Row {
 
 // leansAnInch moves the balance point of who sits back by an inch, on every load.
 func leansAnInch(now check.Balanced) Row {
-	row, after := alterations[LeansAnInch], now
-	after.Loads = slices.Clone(now.Loads)
-	top, known := now.Design.TopOfBack()
-	for i := range after.Loads[1:] {
-		l := &after.Loads[1+i]
-		l.Person.Centre.X -= row.Change
-		l.On(now.Loads[0].Rig.Body)
-		if l.Balance.Outcome == sim.Rocks {
-			l.SeatFall += l.Balance.Rest.Tilt - now.Loads[1+i].Balance.Rest.Tilt
-			if known {
-				l.EffortBack, l.EffortForward = l.Rig.Effort(l.Balance, now.Placed(top))
-			}
-		}
-	}
+	row := alterations[LeansAnInch]
+	after := now.LeaningBack(row.Change)
 	row.Before, row.After, row.Outcome = readingsOf(now), readingsOf(after), after.Loads[1].Balance.Outcome
 	return row
 }
