@@ -137,3 +137,24 @@ func TestLeaningBack(t *testing.T) {
 		}
 	}
 }
+
+// TestLeastBackIsTheLeastSaid: of people at ease the nearest to going back has the least of the angles that are printed.
+func TestLeastBackIsTheLeastSaid(t *testing.T) {
+	rng := rand.New(rand.NewPCG(19, 9))
+	for range 30 {
+		r, err := Balance(anyOwner(rng))
+		if err != nil {
+			t.Fatal(err)
+		}
+		var eased []*Load
+		least := math.Inf(1)
+		for i := range r.Loads {
+			if l := &r.Loads[i]; l.Posture == person.AtEase && l.Upright() {
+				eased, least = append(eased, l), min(least, l.Back.Angle)
+			}
+		}
+		if got := LeastBack(eased); got != nil && got.Back.Angle != least {
+			t.Errorf("%s keeps %v, the least is %v", got.Name, got.Back.Angle, least)
+		}
+	}
+}

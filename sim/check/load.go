@@ -202,7 +202,7 @@ func (b *Balanced) Leaning() *Load {
 	return cmp.Or(LeastBack(owner), b.Seated())
 }
 
-// LeastBack returns the load that is nearest to going over backwards by its lift, of those
+// LeastBack returns the load that is nearest to going over backwards by its angle, as it is said, of those
 // at ease or leaning back where there are any; nil of none.
 func LeastBack(loads []*Load) *Load {
 	back := func(l *Load) bool { return l.Posture == person.AtEase || l.Posture == person.RidingBack }
@@ -211,7 +211,7 @@ func LeastBack(loads []*Load) *Load {
 		switch {
 		case least == nil, back(l) && !back(least):
 			least = l
-		case back(l) == back(least) && l.Back.Lift < least.Back.Lift:
+		case back(l) == back(least) && l.Back.Angle < least.Back.Angle:
 			least = l
 		}
 	}
