@@ -26,13 +26,13 @@ func (f *File) refused(err error) error {
 	at := len(f.Text) - len(strings.TrimPrefix(f.Text, locate.Mark)) + parse.Position.Start
 	at = min(max(at, 0), len(f.Text)) // the library may say −1
 	end := f.lineEnd(at)
-	looked, sound := 0, 0 // what stands before sound is accepted
+	looked, sound := 0, 0 // what stands before sound is accepted; in braces, what ends before at is too
 	for _, e := range f.entries {
 		if looked == mostMended || e.Start > end {
 			break
 		}
 		inside := e.In >= 0 && f.entries[e.In].Kind != locate.Header
-		if inside && (e.Start < sound || e.Kind == locate.Element || !e.Leaf()) {
+		if inside && (e.Start < sound || e.ValueEnd < at || e.Kind == locate.Element || !e.Leaf()) {
 			continue
 		}
 		text := "x = " + e.Raw
