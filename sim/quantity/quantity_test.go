@@ -148,7 +148,9 @@ func TestShop(t *testing.T) {
 		{0.5 * deg, Angle, Inch, "1/2 degree"}, {1.1 * deg, Angle, Inch, "1 degree"},
 		{-0.2 * deg, Angle, Metric, "0 degrees"},
 		{180.2 * lb, Mass, Inch, "180 lb"}, {3.3 * lb, Mass, Inch, "3 1/4 lb"}, {11.84, Mass, Metric, "11.8 kg"},
-		{1.6 * lbf, Force, Inch, "1 1/2 lb"}, {6.94, Force, Metric, "6.9 N"}, {37.6, Force, Metric, "38 N"},
+		{1.6 * lbf, Force, Inch, "1.6 lb"},
+		{1.94 * lbf, Force, Inch, "1.9 lb"}, {1.96 * lbf, Force, Inch, "2 lb"}, {2.6 * lbf, Force, Inch, "2 1/2 lb"},
+		{6.94, Force, Metric, "6.9 N"}, {37.6, Force, Metric, "38 N"},
 		{2.04, Time, Inch, "2.0 s"}, {0.356, Ratio, Inch, "0.36"},
 		{math.NaN(), Length, Inch, "– in"},
 	} {
@@ -256,4 +258,20 @@ func ExampleParse() {
 	// Output:
 	// 1.0732 m, <nil>
 	// 42 1/4 in = 1073 mm
+}
+
+// TestReads holds that just inside the two ends numbers read as x does, and just outside they do not.
+func TestReads(t *testing.T) {
+	for _, kind := range []Kind{Length, Angle, Mass, Inertia, Time, Force, Density, Ratio, Count} {
+		for _, system := range []System{Inch, Metric} {
+			one := One(kind, system)
+			for _, x := range []float64{-7.3, 0, 0.79, 1.2, 4.4, 13.1} {
+				least, most := Reads(x*one, kind, system)
+				reads := func(y float64) bool { return Shop(y, kind, system) == Shop(x*one, kind, system) }
+				if off := 1e-9 * one; !reads(least+off) || !reads(most-off) || reads(least-off) || reads(most+off) {
+					t.Errorf("kind %d, system %v: %v reads as %s between %v and %v", kind, system, x, Shop(x*one, kind, system), least/one, most/one)
+				}
+			}
+		}
+	}
 }

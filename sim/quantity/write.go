@@ -21,30 +21,50 @@ func siName(kind Kind) string {
 }
 
 // Shop writes a quantity as a maker reads it, without its unit: inches in sixteenths, whole millimetres, angles in half
-// degrees, pounds of force in quarters, seconds in tenths. Not a number is "–".
+// degrees, pounds of force in quarters, under 2 lb in tenths, seconds in tenths. Not a number is "–".
 func Shop(x float64, kind Kind, system System) string {
 	if math.IsNaN(x) || math.IsInf(x, 0) {
 		return "–"
 	}
 	value := x / One(kind, system)
+	parts := shopParts(value, kind, system)
+	switch {
+	case kind == Time:
+		return strconv.FormatFloat(math.Abs(math.Round(value*parts)/parts), 'f', 1, 64)
+	case system == Inch && (kind == Length || kind == Angle || kind == Mass || kind == Force) && parts != 10 && parts != 1:
+		return mixedNumber(value, int64(parts))
+	case parts == 2:
+		return Decimal(math.Round(value*2)/2, 1)
+	}
+	return Decimal(value, int(math.Round(math.Log10(parts))))
+}
+
+// shopParts returns into how many parts of its unit a value is read in the shop.
+func shopParts(value float64, kind Kind, system System) float64 {
 	large := math.Abs(value) >= 10
 	switch {
 	case kind == Length && system == Inch:
-		return mixedNumber(value, 16)
-	case kind == Angle && system == Inch:
-		return mixedNumber(value, 2)
+		return 16
 	case kind == Angle:
-		return Decimal(math.Round(value*2)/2, 1)
+		return 2
 	case kind == Length, kind == Density, large && (kind == Mass && system == Inch || kind == Force && system == Metric):
-		return Decimal(value, 0)
+		return 1
+	case kind == Force && system == Inch && math.Abs(value) < 1.95: // which reads as 2
+		return 10
 	case (kind == Mass || kind == Force) && system == Inch:
-		return mixedNumber(value, 4)
-	case kind == Time:
-		return strconv.FormatFloat(math.Abs(math.Round(value*10)/10), 'f', 1, 64)
+		return 4
 	case kind == Ratio, kind == Gravity, kind == Inertia, kind == Count:
-		return Decimal(value, 2)
+		return 100
 	}
-	return Decimal(value, 1)
+	return 10
+}
+
+// Reads returns between which two numbers all read as x does, as [Shop] shows it.
+func Reads(x float64, kind Kind, system System) (least, most float64) {
+	one := One(kind, system)
+	parts := shopParts(x/one, kind, system)
+	read := math.Round(x / one * parts)
+	return (read - 0.5) / parts * one, (read + 0.5) / parts * one
 }
 
 // Fine writes a quantity without its unit to a thousandth, where the shop's step would hide a difference.
