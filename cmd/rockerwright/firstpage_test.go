@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"cmp"
 	"encoding/json"
 	"math"
 	"path/filepath"
@@ -46,9 +47,10 @@ func TestFirstPages(t *testing.T) {
 // TestVerdictNumbers holds of every kind of piece and many rockers that a margin printed in the verdict
 // is that of the load that it is printed beside, as --json has it.
 func TestVerdictNumbers(t *testing.T) {
-	least := regexp.MustCompile(`(?:OTHERS: all keep the limits; least: |; least: )(.+?)(?: keeps|,) ([0-9./ ]+) degrees?\.`)
-	group := regexp.MustCompile(`(?:INFANTS|RIDERS): ([^;]+?) rests [^;]*?, keeps ([0-9./ ]+) degrees?([^;]*?)\. `)
-	owner := regexp.MustCompile(`YOUR OWNER, ([a-z ]+), feet o[nf]+ the floor: .*?, ([0-9./ ]+) degrees? left before going backwards`)
+	nearest := regexp.MustCompile(`(?:OTHERS:|,) nearest to going over is (.+?): ` +
+		`([0-9./ ]+) degrees?(?:,| left before going) (backwards|forwards|to the left|to the right)`)
+	owner := regexp.MustCompile(`YOUR OWNER, ([a-z ]+), feet o[nf]+ the floor: [^.]*?, ` +
+		`([0-9./ ]+) degrees? left before going (backwards|forwards)(?:, (.+?))?\. `)
 	checked := 0
 	for _, kind := range []string{"chair", "child", "settee", "cradle", "horse"} {
 		for _, change := range []string{"", "rocker.radius=30", "rocker.radius=36", "rocker.radius=50", "rocker.tail=15"} {
@@ -72,8 +74,8 @@ func TestVerdictNumbers(t *testing.T) {
 			run(append(args, "--json"), &out, &errs)
 			var report struct {
 				Loads []struct {
-					Name string
-					Back struct {
+					Name          string
+					Back, Forward struct {
 						Margin *float64 `json:"margin_deg"`
 					}
 				}
@@ -84,29 +86,30 @@ func TestVerdictNumbers(t *testing.T) {
 			margin := map[string]float64{}
 			for _, l := range report.Loads {
 				if l.Back.Margin != nil {
-					margin[l.Name] = *l.Back.Margin
+					margin[l.Name+" back"] = *l.Back.Margin
+				}
+				if l.Forward.Margin != nil {
+					margin[l.Name+" forward"] = *l.Forward.Margin
 				}
 			}
-			same := func(name, shown string) {
-				want, known := margin[name]
+			same := func(name, side, shown string) {
+				way := " forward"
+				if side == "backwards" || side == "to the left" {
+					way = " back"
+				}
+				want, known := margin[name+way]
 				if got := mixed(shown); !known || math.Abs(got-want) > 0.25+1e-9 { // half of the shop's half degree
-					t.Errorf("%v: the verdict gives %s %s degrees, --json %v", args, name, shown, want)
+					t.Errorf("%v: the verdict gives %s%s %s degrees, --json %v", args, name, way, shown, want)
 				}
 				checked++
 			}
-			for _, m := range least.FindAllStringSubmatch(text, -1) {
-				same(m[1], m[2])
-			}
-			for _, m := range group.FindAllStringSubmatch(text, -1) {
-				name := m[1]
-				if m[3] != "" {
-					name += "," + m[3]
-				}
-				same(name, m[2])
+			for _, m := range nearest.FindAllStringSubmatch(text, -1) {
+				same(m[1], m[3], m[2])
 			}
 			for _, m := range owner.FindAllStringSubmatch(text, -1) {
 				first, _, _ := strings.Cut(report.Loads[1].Name, ",")
-				same(first+", "+m[1], m[2])
+				posture := cmp.Or(strings.TrimPrefix(strings.TrimPrefix(m[4], "feet off"), ", "), m[1])
+				same(first+", "+posture, m[3], m[2])
 			}
 		}
 	}

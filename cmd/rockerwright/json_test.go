@@ -216,7 +216,7 @@ func TestContract(t *testing.T) {
 		{"margin", load["back"], "lift_m margin_deg tip_tilt_deg work_j"},
 		{"swing", first("swings"), "friction_needed outcome period_s reach_deg release_deg"},
 		{"righting", first("righting"), "arm_m height_m tilt_deg"},
-		{"limit", j["limits"].([]any)[0], "at_least basis got holds load name"},
+		{"limit", j["limits"].([]any)[0], "at_least basis got holds load name near spread"},
 	} {
 		if got := fields(tt.got); got != tt.want {
 			t.Errorf("%s: %s\nwant %s", tt.what, got, tt.want)

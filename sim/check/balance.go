@@ -15,16 +15,16 @@ import (
 // The people are then posed in each of them anew, which is quick; their sizes are not.
 type Sitters []Somebody
 
+// decide are the postures in which people keep least of what is asked.
+var decide = []person.Posture{person.AtEase, person.Rising, person.RidingBack, person.RidingForward}
+
 // ForLimits returns the company in those postures alone that decide most limits of the design: the first person as
 // given and leaning furthest, others leaning furthest. Of who does not lean back, and where something is asked in
 // every posture, nobody is left out. Loads that are left out must still be asked once, in the end.
 func (c Sitters) ForLimits(d piece.Design) Sitters {
-	deciding := []person.Posture{person.AtEase}
 	for i := range asks {
-		if a := &asks[i]; a.In(&d) > 0 && a.of == nil {
+		if _, asked := asks[i].Wanted(&d); asked && asks[i].of == nil && !asks[i].empty {
 			return c
-		} else if a.In(&d) > 0 {
-			deciding = append(deciding, a.of...)
 		}
 	}
 	narrow := slices.Clone(c)
@@ -35,7 +35,7 @@ func (c Sitters) ForLimits(d piece.Design) Sitters {
 		}
 		first := one.postures[0]
 		one.postures = slices.DeleteFunc(slices.Clone(one.postures), func(p person.Posture) bool {
-			return !slices.Contains(deciding, p) && (i > 0 || p != first)
+			return !slices.Contains(decide, p) && (i > 0 || p != first)
 		})
 	}
 	return narrow
@@ -63,6 +63,7 @@ type Balanced struct {
 	Somebody Sitters // who is posed by sizes, and what of them was given
 	Limits   []Limit // what must hold
 	Look     []Limit // what is worth a look where it does not hold
+	Spread   Spread  // how much an estimated weight matters; filled in by [Balance]
 
 	// UsualInertia says that the piece was weighed, but no rocks were timed, or they do not tell the inertia
 	// (Read.Untold): Read.Body has that of the drawn piece.
@@ -77,8 +78,14 @@ type Balanced struct {
 // degree, and the limits. The error is a [*piece.KeyError].
 func (c Sitters) Balance(d piece.Design) (Balanced, error) { return balance(d, c, false) }
 
-// Balance is [Sitters.Balance] with everybody, hazards too, made anew.
-func Balance(d piece.Design) (Balanced, error) { return balance(d, nil, true) }
+// Balance is [Sitters.Balance] with everybody, hazards too, made anew, and with how surely each limit is known.
+func Balance(d piece.Design) (Balanced, error) {
+	b, err := balance(d, nil, true)
+	if err == nil {
+		b.Spread = b.surely()
+	}
+	return b, err
+}
 
 // balance balances a design with all that is ever in it, or with these people and the loads alone of which something
 // is asked.
@@ -113,7 +120,7 @@ func balance(d piece.Design, people Sitters, all bool) (Balanced, error) {
 	return b, nil
 }
 
-// Holds reports whether all limits hold.
+// Holds reports whether no limit fails.
 func (b *Balanced) Holds() bool { return holds(b.Limits) }
 
 // Placed returns where a point of the seat frame lies as drawn, slid and cut, chair frame.

@@ -28,7 +28,7 @@ func readingChair() piece.Design {
 			AtEase: piece.Place{Ahead: 5.25 * quantity.In, Above: 8.875 * quantity.In},
 			Rising: piece.Place{Ahead: 11 * quantity.In, Above: 10.5 * quantity.In},
 		}},
-		Limits: piece.DefaultLimits(piece.Chair),
+		Limits: piece.Design{Kind: piece.Chair}.UsualLimits(),
 	}
 }
 

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 	"slices"
+	"strings"
 
 	"rockerwright/sim"
 	"rockerwright/sim/piece"
@@ -14,11 +15,16 @@ import (
 type Cause int
 
 const (
-	NoCause     Cause = iota // nothing is asked
-	TailLength               // the hilltop at the back stands on the tail tip
-	NoseLength               // the hilltop in front stands on the nose tip
-	CurveItself              // the hilltop lies on the curve, or there is no rest
-	RestsTilted              // the piece rests further over than it should
+	NoCause      Cause = iota // nothing is asked
+	TailLength                // the hilltop at the back stands on the tail tip
+	NoseLength                // the hilltop in front stands on the nose tip
+	CurveItself               // the hilltop lies on the curve, or there is no rest
+	RestsTilted               // the piece rests further over than it should
+	RestsForward              // the seat falls too far forward
+	RestsBack                 // the seat falls too far back
+	TooFlat                   // the curve stands against every rock: quick and hard to push
+	TooRound                  // the curve hardly brings it back
+	LegsBeyond                // a leg stands beyond its rocker
 )
 
 // A Try is one change of one measure after which all limits hold.
@@ -39,16 +45,20 @@ type move struct {
 	most int
 }
 
-// moves returns the changes worth trying for a cause, the simplest at the bench first.
-func moves(d piece.Design, cause Cause) []move {
+// moves returns the changes worth trying for a cause, the simplest at the bench first: where it rests is mended by what
+// it rests on or by the legs, how it rocks by the radius.
+func (b *Balanced) moves(cause Cause) []move {
+	d := &b.Design
 	half, whole := quantity.In/2, quantity.In
 	if d.Units == quantity.Metric {
 		half, whole = 0.010, 0.020
 	}
-	tail, nose, flatter := move{"rocker.tail", half, 16}, move{"rocker.nose", half, 16}, move{"rocker.radius", whole, 24}
-	forward, back := move{"seat.behind_low_point", -half, 8}, move{"seat.behind_low_point", half, 8}
+	tail, nose, flatter := move{"rocker.tail", half, 40}, move{"rocker.nose", half, 40}, move{"rocker.radius", whole, 24}
+	rounder := move{"rocker.radius", -max(whole, math.Floor(d.Rocker.Radius/20/whole)*whole), 19}
+	forward, back := move{"seat.behind_low_point", -half, 12}, move{"seat.behind_low_point", half, 12}
+	cutFront, cutRear := move{"seat.front_cut", half / 2, 8}, move{"seat.rear_cut", half / 2, 8}
 	if len(d.Rocker.Arcs) > 0 {
-		tail.key, nose.key, flatter.key = lastArc(d), "", ""
+		tail.key, nose.key, flatter.key, rounder.key = lastArc(*d), "", "", ""
 	}
 	list := []move{flatter, forward, back}
 	switch cause {
@@ -56,6 +66,21 @@ func moves(d piece.Design, cause Cause) []move {
 		list = []move{tail, flatter, forward}
 	case NoseLength:
 		list = []move{nose, flatter, back}
+	case RestsTilted:
+		list = []move{forward, back, flatter}
+	case RestsForward:
+		list = []move{back, cutRear, nose}
+	case RestsBack:
+		list = []move{forward, cutFront, tail}
+	case TooFlat:
+		list = []move{rounder}
+	case TooRound:
+		list = []move{flatter}
+	case LegsBeyond:
+		list = []move{nose, tail}
+		if beyond := d.Beyond(b.Edge); len(beyond) > 0 && beyond[0].Tail {
+			list = []move{tail, nose}
+		}
 	}
 	return slices.DeleteFunc(list, func(m move) bool { return m.key == "" })
 }
@@ -72,7 +97,7 @@ func lastArc(d piece.Design) string {
 	return ""
 }
 
-// cure returns what limits the worst limit, and the first change of one measure after which all hold.
+// cure returns what limits the worst limit, and the first change of one measure after which all hold, that one surely.
 func (b *Balanced) cure() (Cause, *Try) {
 	worst := worstOf(b.Limits)
 	if worst < 0 {
@@ -80,14 +105,14 @@ func (b *Balanced) cure() (Cause, *Try) {
 	}
 	d, limit := b.Design, b.Limits[worst]
 	cause := b.causeOf(limit)
-	if limit.Holds {
+	if !limit.Fails() {
 		return cause, nil
 	}
-	for _, m := range moves(d, cause) {
+	for _, m := range b.moves(cause) {
 		for n := 1; n <= m.most; n++ {
 			changed := d.Clone()
 			measure, field, err := changed.Measure(m.key)
-			if err != nil || *field == 0 {
+			if err != nil || *field == 0 && !strings.HasSuffix(m.key, "_cut") {
 				break
 			}
 			*field = quantity.Round(*field+m.step*float64(n), measure.Kind, d.Units) // as it will be typed
@@ -95,7 +120,10 @@ func (b *Balanced) cure() (Cause, *Try) {
 			if err != nil {
 				break
 			}
-			if after.Holds() {
+			if !after.Holds() || len(after.Limits) != len(b.Limits) {
+				continue
+			}
+			if after.surely(); !after.Limits[worst].Near { // no more is claimed than is known
 				return cause, &Try{m.key, measure.Label, measure.Kind, *field, limit, after.Limits[worst].Got, after.Tape}
 			}
 		}
@@ -103,27 +131,50 @@ func (b *Balanced) cure() (Cause, *Try) {
 	return cause, nil
 }
 
-// worstOf returns the index of the limit that is nearest to failing or furthest from
-// holding, as a part of what is asked, −1 where nothing is.
+// worstOf returns the index of the limit that is furthest from holding, as a part of what is asked; where all hold, of
+// the one that is nearest to going over, and where nothing of that is asked of the nearest to failing; −1 of none.
 func worstOf(limits []Limit) int {
-	worst, least := -1, math.Inf(1)
+	worst, least, gravest := -1, math.Inf(1), 0
 	for i, l := range limits {
-		share := l.Share()
+		if l.Name == "rest" && l.Holds {
+			continue
+		}
+		grave, share := 0, l.Share()
+		switch {
+		case l.Fails():
+			grave = 2
+		case l.Side != NoSide:
+			grave = 1
+		}
 		if math.IsNaN(share) || l.Name == "rest" {
 			share = math.Inf(-1) // nothing is worse than no answer
 		}
-		if share < least && !(l.Name == "rest" && l.Holds) {
-			worst, least = i, share
+		if worst < 0 || grave > gravest || grave == gravest && share < least {
+			worst, least, gravest = i, share, grave
 		}
 	}
 	return worst
+}
+
+// Worst returns the limit that fails most, or is the nearest to it; nil where nothing is asked.
+func (b *Balanced) Worst() *Limit {
+	if worst := worstOf(b.Limits); worst >= 0 {
+		return &b.Limits[worst]
+	}
+	return nil
 }
 
 // causeOf returns what limits one limit of one of the loads.
 func (b *Balanced) causeOf(limit Limit) Cause {
 	l, i := b.Load(limit.Load), slices.IndexFunc(asks, func(a ask) bool { return a.Name() == limit.Name })
 	switch {
-	case l == nil || i < 0 || l.Balance.Outcome != sim.Rocks:
+	case l == nil:
+		return CurveItself
+	case l.Balance.Outcome == sim.NoRest && l.Rig.Body.Centre.X < b.Edge.Tail().X:
+		return TailLength
+	case l.Balance.Outcome == sim.NoRest && l.Rig.Body.Centre.X > b.Edge.Nose().X:
+		return NoseLength
+	case i < 0 || l.Balance.Outcome != sim.Rocks:
 		return CurveItself
 	case limit.Side == Back && l.Rig.OverTip(l.Back):
 		return TailLength
@@ -135,16 +186,18 @@ func (b *Balanced) causeOf(limit Limit) Cause {
 
 // LookAt returns the measure that is the first to look at for a limit that does not hold.
 func (b *Balanced) LookAt(l Limit) string {
-	if list := moves(b.Design, b.causeOf(l)); len(list) > 0 {
+	if list := b.moves(b.causeOf(l)); len(list) > 0 {
 		return list[0].key
 	}
 	return ""
 }
 
-// WorstLimited returns the load of the limit that is nearest to failing, of those that move;
-// nil where nothing is asked of anybody who does.
+// WorstLimited returns the load of the limit on going over, or on how far it tilts, that is nearest to failing, of those
+// that move; nil where nothing is asked of anybody who does.
 func (b *Balanced) WorstLimited() *Load {
-	unmeasured := func(l Limit) bool { return l.Name == "rest" || math.IsNaN(l.Got) }
+	unmeasured := func(l Limit) bool {
+		return l.Name == "rest" || math.IsNaN(l.Got) || l.Side == NoSide && l.Name != "rest_tilt"
+	}
 	limits := slices.DeleteFunc(slices.Clone(b.Limits), unmeasured)
 	if worst := worstOf(limits); worst >= 0 {
 		if l := b.Load(limits[worst].Load); l != nil && l.Moves() {

@@ -119,13 +119,7 @@ func (l *Load) moveAhead(by float64) {
 // LeaningBack returns the same with the balance points of all who ride so far further back, m, balanced anew; limits
 // and all that hangs on them stay as they were.
 func (b Balanced) LeaningBack(by float64) Balanced {
-	b.Loads = slices.Clone(b.Loads)
-	for i := range b.Loads[1:] {
-		l := &b.Loads[1+i]
-		l.moveAhead(-by)
-		l.settle(&b, b.Loads[0].Rig.Body)
-	}
-	lessForward(b.Loads)
+	b.Loads = b.rebalanced(b.Loads[0].Rig.Body, -by, anybody)
 	return b
 }
 

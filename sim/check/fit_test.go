@@ -49,7 +49,7 @@ func TestRecommended(t *testing.T) {
 			for percentile := 5.0; percentile <= 95; percentile += 15 {
 				d := sized()
 				d.Units = units
-				d.Limits = piece.DefaultLimits(piece.Chair)
+				d.Limits = piece.Design{Kind: piece.Chair}.UsualLimits()
 				d.Sitters = []piece.Sitter{{Name: "owner", Person: person.Given{Sex: sex, Percentile: percentile}}}
 				made, keys, err := Recommended(d)
 				if err != nil || len(keys) == 0 {
@@ -192,7 +192,7 @@ func TestMay(t *testing.T) {
 	d := sized()
 	var m May
 	for lift := 0.2; ; lift -= 0.001 { // the first that the middle person keeps, with little to spare
-		d.Limits = piece.Limits{BackLift: lift}
+		d.Limits = piece.Limits{ForwardLift: lift}
 		r, err := Check(d)
 		if err != nil || r.May == nil || lift < 0.01 {
 			t.Fatalf("%v, %+v", err, r.May)

@@ -31,17 +31,38 @@ type Limit struct {
 	Kind   quantity.Kind // of the numbers; Count for "rest"
 	Want   float64
 	AtMost bool    // Want is the most that there may be; else the least
+	Edge   float64 // what just reads as Want, in the units of the design: up to there it holds
 	Got    float64 // NaN where there is nothing to measure
 	Holds  bool
 	Basis  string
+
+	// Spread and Near are filled in by [Balance].
+	Spread float64 // ± of Got, by how a guessed weight is spread and by how people of one size differ
+	Near   bool    // it holds or fails by less than its Spread, so that this is too near to tell
 }
 
-// Share returns how much of what is wanted there is, 1 or more where the limit holds; NaN where nothing was measured.
-func (l Limit) Share() float64 {
+// Room returns by how much a limit holds, as it is printed, below zero where it does not; NaN where nothing was measured.
+func (l Limit) Room() float64 {
 	if l.AtMost {
-		return 2 - l.Got/l.Want
+		return l.Edge - l.Got
 	}
-	return l.Got / l.Want
+	return l.Got - l.Edge
+}
+
+// Fails reports whether a limit does not hold, and not only by less than is known.
+func (l Limit) Fails() bool { return !l.Holds && !l.Near }
+
+// Share returns how much of what is wanted there is, more than 1 where there is more than that; of an angle at or below
+// zero that is wanted in parts of 10 degrees, of such a length in parts of an inch. It is NaN where nothing was measured.
+func (l Limit) Share() float64 {
+	room, part := l.Got-l.Want, l.Want
+	if l.AtMost {
+		room = -room
+	}
+	if !(part > 0) {
+		part = map[quantity.Kind]float64{quantity.Angle: 10 * quantity.Deg, quantity.Length: quantity.In}[l.Kind]
+	}
+	return 1 + room/part
 }
 
 // Where a limit comes from.
@@ -51,11 +72,13 @@ const (
 	Physics      = "a piece must stand"
 )
 
-// An ask is one row of what is asked of who rides: a limit, of which the table of measures has the rest.
+// An ask is one row of what is asked: a limit, of which the table of measures has the rest.
 type ask struct {
 	piece.Measure // under "limits.": what it is called, of which kind, and where a design has it
 	side          Side
 	atMost        bool
+	empty         bool             // of the piece alone; else of who rides
+	seating       bool             // of chairs and settees alone
 	of            []person.Posture // in which a person is asked, where one of them is given; nil means in all
 	got           func(b *Balanced, l *Load) float64
 	cause         Cause   // of a limit that is of no side
@@ -64,11 +87,11 @@ type ask struct {
 
 var (
 	leaningBack    = []person.Posture{person.AtEase, person.RidingBack}
-	leaningForward = []person.Posture{person.Rising, person.RidingForward}
+	leaningForward = []person.Posture{person.FeetOff, person.Upright, person.Rising, person.RidingForward}
+	atEase         = []person.Posture{person.AtEase}
 )
 
-// asks are the rows, in the order in which a load is asked. The look forward is our judgement: feet on the floor
-// carry part of the weight of who rises, which the load leaves out, so nothing is asked of it.
+// asks are the rows, in the order in which a load is asked. The look forward is our judgement.
 var asks = []ask{
 	{Measure: piece.LimitOf("back_margin"), side: Back, of: leaningBack,
 		got: func(_ *Balanced, l *Load) float64 { return l.Back.Angle }},
@@ -80,41 +103,79 @@ var asks = []ask{
 		got: func(_ *Balanced, l *Load) float64 { return l.Forward.Lift }},
 	{Measure: piece.LimitOf("rest_tilt"), atMost: true, cause: RestsTilted,
 		got: func(_ *Balanced, l *Load) float64 { return math.Abs(l.Balance.Rest.Tilt) }},
+	{Measure: piece.LimitOf("seat_falls_least"), seating: true, of: atEase, cause: RestsForward, got: seatFall},
+	{Measure: piece.LimitOf("seat_falls_most"), seating: true, of: atEase, atMost: true, cause: RestsBack, got: seatFall},
+	{Measure: piece.LimitOf("empty_falls_least"), seating: true, empty: true, cause: RestsForward, got: seatFall},
+	{Measure: piece.LimitOf("empty_falls_most"), seating: true, empty: true, atMost: true, cause: RestsBack, got: seatFall},
+	{Measure: piece.LimitOf("slides_off"), seating: true, of: seatedPostures, atMost: true, cause: RestsForward,
+		got: func(_ *Balanced, l *Load) float64 { return max(0, -l.SeatFall) }},
+	{Measure: piece.LimitOf("one_rock_least"), seating: true, of: atEase, cause: TooFlat, got: oneRock},
+	{Measure: piece.LimitOf("one_rock_most"), seating: true, of: atEase, atMost: true, cause: TooRound, got: oneRock},
+	{Measure: piece.LimitOf("push"), seating: true, of: atEase, atMost: true, cause: TooFlat,
+		got: func(_ *Balanced, l *Load) float64 { return l.EffortBack }},
+	{Measure: piece.LimitOf("legs_beyond"), seating: true, empty: true, atMost: true, cause: LegsBeyond,
+		got: func(b *Balanced, _ *Load) float64 { return b.drawnBeyond() }},
 }
 
-// limitsOf asks each of some loads of the design, which have settled, what is checked: a rest, and of a person
-// what Limits says; of a hazard nothing.
+// seatedPostures are those of who has their weight on the seat.
+var seatedPostures = []person.Posture{person.AtEase, person.FeetOff, person.Upright, person.Rising}
+
+func seatFall(_ *Balanced, l *Load) float64 { return l.SeatFall }
+func oneRock(_ *Balanced, l *Load) float64  { return l.Balance.Period }
+
+// drawnBeyond returns how far a drawn leg stands beyond its rocker, m: 0 where none does, NaN where none is drawn.
+func (b *Balanced) drawnBeyond() float64 {
+	if len(b.Design.Legs) == 0 {
+		return math.NaN()
+	}
+	most := 0.0
+	for _, beyond := range b.Design.Beyond(b.Edge) {
+		if !beyond.Taken {
+			most = max(most, beyond.By)
+		}
+	}
+	return most
+}
+
+// limitsOf asks each of some loads of the design, which have settled, what is checked: a rest, and of the piece and of a
+// person what Limits says; of a hazard nothing.
 func (b *Balanced) limitsOf(loads []Load) (limits, look []Limit) {
-	limits = make([]Limit, 0, 2*len(loads)+2)
-	usual := &b.Design.Traits().Unsaid
+	limits = make([]Limit, 0, 4*len(loads)+4)
+	usual := piece.Design{Limits: b.Design.UsualLimits()}
 	for i := range loads {
 		l := &loads[i]
-		if l.Empty || l.Asked() {
-			rest := Limit{Name: "rest", Load: l.Name, Kind: quantity.Count, Want: 1, Basis: Physics}
-			if l.Upright() {
-				rest.Got, rest.Holds = 1, true
-			}
-			limits = append(limits, rest)
-		}
-		if !l.Asked() {
+		if !l.Empty && !l.Asked() {
 			continue
 		}
+		rest := Limit{Name: "rest", Load: l.Name, Kind: quantity.Count, Want: 1, Edge: 1, Basis: Physics}
+		if l.Upright() {
+			rest.Got, rest.Holds = 1, true
+		}
+		limits = append(limits, rest)
 		for i := range asks {
 			a := &asks[i]
-			if l.Standing > 0 && math.IsNaN(a.got(b, l)) { // nothing is known of it of who rises, so nothing is asked
+			if a.empty != l.Empty || a.seating && !b.Design.Traits().Seating || !a.known(b, l) {
 				continue
 			}
-			switch want := a.In(&b.Design); {
-			case want > 0 && a.asks(l, loads) && want == a.In(usual):
+			want, asked := a.Wanted(&b.Design)
+			own, _ := a.Wanted(&usual)
+			switch {
+			case asked && a.asks(l, loads) && want == own:
 				limits = append(limits, a.limit(b, l, want, OurJudgement))
-			case want > 0 && a.asks(l, loads):
+			case asked && a.asks(l, loads):
 				limits = append(limits, a.limit(b, l, want, YourFile))
-			case want == 0 && a.look > 0 && l.Posture == person.Rising:
+			case !asked && a.look > 0 && l.Posture == person.Rising:
 				look = append(look, a.limit(b, l, a.look, OurJudgement))
 			}
 		}
 	}
 	return limits, look
+}
+
+// known reports whether a load that stands has what is asked for: who rises none of the motion, a stool no back to
+// push, a piece on a flat no time of a small rock. What does not stand is asked, and has not.
+func (a *ask) known(b *Balanced, l *Load) bool {
+	return !l.Upright() || l.Standing == 0 && a.side != NoSide || !math.IsNaN(a.got(b, l))
 }
 
 // asks reports whether a load is asked: the person is in one of the postures, or is in none of them on any load.
@@ -137,7 +198,11 @@ func (a *ask) limit(b *Balanced, l *Load, want float64, basis string) Limit {
 	if l.Balance.Outcome == sim.Rocks {
 		limit.Got = a.got(b, l)
 	}
-	limit.Holds = !a.atMost && limit.Got >= want || a.atMost && limit.Got <= want
+	least, most := quantity.Reads(want, a.Kind, b.Design.Units)
+	if limit.Edge = least; a.atMost {
+		limit.Edge = most
+	}
+	limit.Holds = limit.Room() >= 0
 	return limit
 }
 

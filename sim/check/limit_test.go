@@ -37,7 +37,8 @@ func TestLimitsAreOfWhatWasFound(t *testing.T) {
 // TestNoLimitHoldsWithoutARest holds that no limit is measured, nor holds, on a load that has no rest.
 func TestNoLimitHoldsWithoutARest(t *testing.T) {
 	b := Balanced{}
-	b.Design.Limits = piece.Limits{BackMargin: 1, BackLift: 1, ForwardMargin: 1, ForwardLift: 1, RestTilt: 1}
+	b.Design.Limits = piece.Limits{BackMargin: 1, BackLift: 1, ForwardMargin: 1, ForwardLift: 1, RestTilt: 1,
+		SeatFallsLeast: piece.Wish{Asked: true}, SeatFallsMost: 1, SlidesOff: 1, OneRockLeast: 1, OneRockMost: 1, Push: 1}
 	edge, err := rocker.Chain(0.3, rocker.Arc(1, 0.6))
 	if err != nil {
 		t.Fatal(err)
@@ -46,8 +47,8 @@ func TestNoLimitHoldsWithoutARest(t *testing.T) {
 	l.Person.Mass, l.Person.Centre.Y = 80, 1.2 // above the arc's centre
 	l.settle(&b, body.Body{})
 	limits, _ := b.limitsOf([]Load{l})
-	if len(limits) != 1+len(asks) {
-		t.Errorf("%d limits, want a rest and %d", len(limits), len(asks))
+	if len(limits) != 1+11 {
+		t.Errorf("%d limits, want a rest and 11", len(limits))
 	}
 	for _, limit := range limits {
 		if limit.Holds || limit.Name != "rest" && !math.IsNaN(limit.Got) {

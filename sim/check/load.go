@@ -202,22 +202,6 @@ func (b *Balanced) Leaning() *Load {
 	return cmp.Or(LeastBack(owner), b.Seated())
 }
 
-// LeastBack returns the load that is nearest to going over backwards by its angle, as it is said, of those
-// at ease or leaning back where there are any; nil of none.
-func LeastBack(loads []*Load) *Load {
-	back := func(l *Load) bool { return l.Posture == person.AtEase || l.Posture == person.RidingBack }
-	var least *Load
-	for _, l := range loads {
-		switch {
-		case least == nil, back(l) && !back(least):
-			least = l
-		case back(l) == back(least) && l.Back.Angle < least.Back.Angle:
-			least = l
-		}
-	}
-	return least
-}
-
 // TipsAtRest returns how high the two tips of a rocker stand over the floor where a load
 // rests, m; NaN where it does not.
 func (b *Balanced) TipsAtRest(l *Load) (nose, tail float64) {

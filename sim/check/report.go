@@ -2,14 +2,12 @@ package check
 
 import (
 	"cmp"
-	"math"
 	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body/person"
 	"rockerwright/rocker"
-	"rockerwright/sim"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
@@ -19,9 +17,8 @@ type Report struct {
 	Balanced
 	Releases []float64 // tilts from rest at which each load is to be let go, rad, + back; the usual ones
 
-	Spread Spread
-	Cause  Cause // what limits the worst of the limits
-	Try    *Try  // one change after which all limits hold; nil where none is needed or found
+	Cause Cause // what limits the worst of the limits
+	Try   *Try  // one change after which all limits hold; nil where none is needed or found
 
 	Fit     []Fit          // the owner against the seat, at the seated rest
 	Misfits []Misfit       // who does not fit, and how
@@ -48,9 +45,6 @@ func Check(d piece.Design) (Report, error) {
 	for _, degrees := range []float64{1, 2, 5, 10, 15, 20, 25} {
 		r.Releases = append(r.Releases, degrees*quantity.Deg)
 	}
-	if b.masses.Estimated {
-		r.Spread = b.spread()
-	}
 	r.Cause, r.Try = b.cure()
 	r.Fit, r.Misfits, r.May, r.Beyond = b.fit(), b.misfits(), b.may(), d.Beyond(b.Edge)
 	r.Bending, err = b.bending()
@@ -58,7 +52,7 @@ func Check(d piece.Design) (Report, error) {
 }
 
 func holds(limits []Limit) bool {
-	return !slices.ContainsFunc(limits, func(l Limit) bool { return !l.Holds })
+	return !slices.ContainsFunc(limits, Limit.Fails)
 }
 
 // Arcs returns the arcs of the floor edge as it is drawn, from nose to tail, without flats and corners.
@@ -94,45 +88,6 @@ func tape(edge rocker.Profile) Tape {
 		TipToTip: r2.Norm(r2.Sub(nose, tail)),
 		Edge:     edge.Length(),
 	}
-}
-
-// A Spread says how much it matters how an estimated weight is spread: the largest change when any one of seat, back,
-// arms, legs and rockers weighs 20 % more or less and the others make up for it.
-type Spread struct {
-	Estimated bool
-	EmptyRest float64 // of the empty piece's rest, rad
-	Rest      float64 // of any other load's rest, rad
-	Margin    float64 // of any load's margin at the back, rad
-}
-
-// Rests returns the largest of the changes of any rest, rad.
-func (s Spread) Rests() float64 { return max(s.EmptyRest, s.Rest) }
-
-// spread returns the Spread of an estimated weight.
-func (b *Balanced) spread() Spread {
-	s := Spread{Estimated: true}
-	for part := range len(b.masses.Seat) + 1 {
-		for _, factor := range []float64{0.8, 1.2} {
-			empty := b.masses.Weighted(part, factor, b.Design.Piece.Mass).Joined(b.carry)
-			for _, l := range b.Loads {
-				was := l
-				l.On(empty)
-				if was.Balance.Outcome != sim.Rocks || l.Balance.Outcome != sim.Rocks {
-					continue
-				}
-				moved := math.Abs(l.Balance.Rest.Tilt - was.Balance.Rest.Tilt)
-				if l.Empty {
-					s.EmptyRest = max(s.EmptyRest, moved)
-				} else {
-					s.Rest = max(s.Rest, moved)
-				}
-				if by := math.Abs(l.Back.Angle - was.Back.Angle); l.Moves() {
-					s.Margin = max(s.Margin, by)
-				}
-			}
-		}
-	}
-	return s
 }
 
 // ForAChild reports whether seating is made for a child: its owner has an age.

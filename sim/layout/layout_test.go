@@ -31,7 +31,7 @@ func reading() piece.Design {
 		Back:   piece.Back{Recline: 15 * degree, Height: 28 * inch}, Arms: piece.Arms{Height: 8 * inch},
 		Piece:   piece.Piece{Mass: 11.8},
 		Sitters: []piece.Sitter{{Name: "owner", Mass: 81.6}},
-		Limits:  piece.DefaultLimits(piece.Chair),
+		Limits:  piece.Design{Kind: piece.Chair}.UsualLimits(),
 	}
 	d.Sitters[0].Person.Sizes[person.Stature] = 70 * inch
 	return d

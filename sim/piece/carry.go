@@ -82,7 +82,7 @@ func (d Design) cut(edge rocker.Profile) Carry {
 	if front == 0 && rear == 0 || !d.Seat.SlopeKnown() {
 		return Carry{}
 	}
-	foot := d.foot(Front, edge)
-	run := foot.X - d.foot(Rear, edge).X
+	foot := d.Foot(Front, edge)
+	run := foot.X - d.Foot(Rear, edge).X
 	return Carry{Turn: math.Atan((rear - front) / run), About: foot, Move: r2.Vec{Y: -front}}
 }

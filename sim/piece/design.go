@@ -124,14 +124,24 @@ type Piece struct {
 	Mass float64
 }
 
-// Limits are what the piece must keep. Zero asks nothing. The margins and lifts are
-// asked of the owner at ease, or of the postures the owner is given in.
+// Limits are what the piece must keep. Zero asks nothing. Those of the seat, of one rock and of the push are
+// asked of seating alone; see the rows of kinds for what is asked where its maker says nothing, and why.
 type Limits struct {
-	BackMargin    float64 // from the rest to the tip at the back
+	BackMargin    float64 // from the rest to the tip at the back, at ease
 	BackLift      float64 // of the weight, on the way there
-	ForwardMargin float64
+	ForwardMargin float64 // the same forward, in whatever posture
 	ForwardLift   float64
 	RestTilt      float64 // largest tilt at rest, either way
+
+	SeatFallsLeast  Wish    // of the seat back from level, at ease
+	SeatFallsMost   float64 // the same
+	EmptyFallsLeast Wish    // the same of the empty piece
+	EmptyFallsMost  float64
+	SlidesOff       float64 // the seat falls forward, in whatever posture, at most
+	OneRockLeast    float64 // time of one rock at ease
+	OneRockMost     float64
+	Push            float64 // for one degree back, at ease, at most
+	LegsBeyond      Wish    // how far a leg may stand beyond its rocker
 }
 
 // Measured holds raw shop readings of a finished piece. Zero is not read, unless Zero names it.

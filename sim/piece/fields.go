@@ -21,7 +21,9 @@ var otherwise = map[string]string{
 	"sitter.N.ahead": "sitter.N.placed.ahead", "sitter.N.above": "sitter.N.placed.above",
 	"measured.ten_rocks_ridden": "measured.ridden_ten_rocks", "measured.let_go_ridden": "measured.ridden_let_go",
 	"target.seat_falls": "target.seat_falls.value", "target.back_leans": "target.back_leans.value",
-	"target.seat_falls_empty": "target.empty.value", "shop.stock_thickness": "shop.stock_thick",
+	"target.seat_falls_empty": "target.empty.value", "limits.seat_falls_least": "limits.seat_falls_least.value",
+	"limits.empty_falls_least": "limits.empty_falls_least.value", "limits.legs_beyond": "limits.legs_beyond.value",
+	"shop.stock_thickness": "shop.stock_thick",
 }
 
 // A field finds where a design holds an entry; n counts the entries of a list from 0.

@@ -75,8 +75,8 @@ func TestCutsLetDown(t *testing.T) {
 			which Which
 			cut   float64
 		}{{Front, -0.004}, {Rear, 0.006}} {
-			at := d.foot(foot.which, edge)
-			at.Y = d.foot(Front, edge).Y                                   // the turn is about the front foot
+			at := d.Foot(foot.which, edge)
+			at.Y = d.Foot(Front, edge).Y                                   // the turn is about the front foot
 			if down := at.Y - c.Point(at).Y; !near(down, foot.cut, 1e-5) { // a hundredth of a radian, to the third power
 				t.Errorf("%d legs: cut by %v at the %v foot it comes down by %v", len(legs), foot.cut, foot.which, down)
 			}

@@ -31,18 +31,34 @@ type Traits struct {
 	Usual    []Usual             // who is checked without being asked
 }
 
-// kinds are the rows. No published limit for rocking chairs was found, so limits are our judgement: a chair's are
-// what ordinary ones of usual sizes keep (the study in the tests of package check); a cradle's is the tilt beyond
-// which deaths are on record (Ackerman and Gilbert-Barness, Arch Pediatr Adolesc Med 1997;151:573-575, abstract).
+// seatingLimits are those of chairs and settees. No published limit for rocking chairs was found, so they are our
+// judgement: none is missed by most ordinary ones of usual sizes (the study in the tests of package check), and beyond
+// them nobody would call it a rocking chair any more.
+var seatingLimits = Limits{
+	BackMargin: 15 * quantity.Deg, BackLift: 0.020,
+	ForwardMargin: 10 * quantity.Deg, ForwardLift: quantity.In / 2, // less is gone when a foot slips or somebody rises in a hurry
+	SeatFallsLeast: Wish{true, 0}, SeatFallsMost: 18 * quantity.Deg, // forward one slides, further back one cannot rise
+	EmptyFallsLeast: Wish{true, -5 * quantity.Deg}, EmptyFallsMost: 15 * quantity.Deg, // else sitting down is a fall, or a climb
+	SlidesOff:    17 * quantity.Deg,     // cloth on wood at its most slippery, atan 0.3
+	OneRockLeast: 1.2, OneRockMost: 3.5, // a shake, and a swing that stops nowhere
+	Push:       8 * 4.4482216152605, // lb; more, and nobody rocks it with a foot
+	LegsBeyond: Wish{true, 0},       // nothing carries a leg there
+}
+
+// childsRock are the times of one rock that a child's chair keeps: a smaller pendulum; our judgement.
+var childsRock = [2]float64{0.9, 2.5}
+
+// kinds are the rows. A horse's limits are our judgement; a cradle's is the tilt beyond which deaths are on record
+// (Ackerman and Gilbert-Barness, Arch Pediatr Adolesc Med 1997;151:573-575, abstract).
 var kinds = [...]Traits{
 	Chair: {
 		Name: "chair", Directions: [2]Directions{backAndForth, backAndForth}, Seating: true, Postures: seated,
-		Unsaid: Design{Floor: Floor{Surface: Hardwood}, Limits: Limits{BackMargin: 15 * quantity.Deg, BackLift: 0.020}},
+		Unsaid: Design{Floor: Floor{Surface: Hardwood}, Limits: seatingLimits},
 		Usual:  []Usual{SmallWoman, LargeMan, YoungerChild, OlderChild, ArmsBehindHead, ChildOnTheTail},
 	},
 	Settee: {
 		Name: "settee", Directions: [2]Directions{backAndForth, backAndForth}, Seating: true, ForTwo: true, Postures: seated,
-		Unsaid: Design{Floor: Floor{Surface: Boards}, Limits: Limits{BackMargin: 15 * quantity.Deg, BackLift: 0.020}},
+		Unsaid: Design{Floor: Floor{Surface: Boards}, Limits: seatingLimits},
 		Usual:  []Usual{SmallWoman, LargeMan, YoungerChild, OlderChild, OneAtTheEnd, ArmsBehindHead, ChildOnTheTail},
 	},
 	Cradle: {
@@ -73,8 +89,15 @@ var rides = []person.Posture{person.Riding, person.RidingForward, person.RidingB
 // Traits returns the row of the design's kind.
 func (d Design) Traits() *Traits { return &kinds[d.Kind] }
 
-// DefaultLimits returns what is asked of a kind of piece where its maker asks nothing else.
-func DefaultLimits(kind Kind) Limits { return kinds[kind].Unsaid.Limits }
+// UsualLimits returns what is asked of the design where its maker asks nothing else: what goes with its kind, and
+// with an owner who is a child.
+func (d Design) UsualLimits() Limits {
+	l := d.Traits().Unsaid.Limits
+	if len(d.Sitters) > 0 && d.Sitters[0].Person.Age > 0 && l.OneRockLeast > 0 {
+		l.OneRockLeast, l.OneRockMost = childsRock[0], childsRock[1]
+	}
+	return l
+}
 
 // String returns the word for a kind that stands in a design file.
 func (t Traits) String() string { return t.Name }

@@ -92,8 +92,8 @@ func (d Design) Leg(which Which) (Leg, bool) {
 	return Leg{}, false
 }
 
-// foot returns where the legs of a pair stand on the rocker's top edge.
-func (d Design) foot(which Which, edge rocker.Profile) r2.Vec {
+// Foot returns where the legs of a pair stand on the rocker's top edge.
+func (d Design) Foot(which Which, edge rocker.Profile) r2.Vec {
 	x := d.Seat.over(which).X
 	if l, drawn := d.Leg(which); drawn {
 		x = l.At

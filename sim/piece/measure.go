@@ -55,6 +55,15 @@ func (m Measure) Name() string { return lastOf(m.Key) }
 // In returns what a design has of the measure, SI; of one in a list, of its first entry.
 func (m Measure) In(d *Design) float64 { return *m.in(d, 0) }
 
+// Wanted returns what a design wants of a limit, SI, and whether it asks: zero asks nothing, but of a [Wish].
+func (m Measure) Wanted(d *Design) (want float64, asked bool) {
+	want = m.In(d)
+	if wish, is := strings.CutSuffix(otherwise[m.Key], ".value"); is {
+		return want, fieldOf(wish+".asked")(d, 0).Bool()
+	}
+	return want, want != 0
+}
+
 // LimitOf returns the measure of a limit, "rest_tilt". It panics where the table has none.
 func LimitOf(name string) Measure {
 	return measures()[slices.IndexFunc(measures(), func(m Measure) bool { return m.Key == "limits."+name })]

@@ -35,7 +35,7 @@ func TestJudgementsAreRound(t *testing.T) {
 		judged("sitter.age", age, 1)
 	}
 	for kind := Chair; kind <= Horse; kind++ {
-		d := Design{Limits: DefaultLimits(kind)}
+		d := Design{Limits: Design{Kind: kind}.UsualLimits()}
 		for _, key := range []string{"limits.back_margin", "limits.back_lift", "limits.forward_margin", "limits.rest_tilt"} {
 			if m, asked, _ := d.Measure(key); *asked > 0 {
 				judged(key, *asked, map[quantity.Kind]float64{quantity.Angle: quantity.Deg, quantity.Length: 0.001}[m.Kind])
@@ -89,7 +89,7 @@ func TestJudgementsKeepToSources(t *testing.T) {
 		{"gyration", Gyration, (0.29 + 0.33) / 2},
 		{"springback", Shop{}.Usual(quantity.Inch).Springback, (6. + 10) / 200},
 		{"springback, metric", Shop{}.Usual(quantity.Metric).Springback, (6. + 10) / 200},
-		{"a cradle's rest", DefaultLimits(Cradle).RestTilt, 5 * math.Pi / 180},
+		{"a cradle's rest", Design{Kind: Cradle}.UsualLimits().RestTilt, 5 * math.Pi / 180},
 		{"a cradle's first mark", Design{Kind: Cradle}.Directions().Marks[0], 5 * math.Pi / 180},
 		{"a cradle's second mark", Design{Kind: Cradle, Rocks: End}.Directions().Marks[1], 10 * math.Pi / 180},
 		{"a tape", lengthTolerance, 0.0254 / 16},

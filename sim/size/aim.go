@@ -54,6 +54,7 @@ const (
 	timeStep = 0.05
 	tiltStep = 0.5 * math.Pi / 180
 	tapeStep = inch / 8
+	pushStep = 1                 // N, some quarter of a pound
 	noAnswer = 100               // steps missed where there is nothing to measure
 	leastArc = 0.02              // m, of the length of one of several arcs
 	offJoint = 2 * math.Pi / 180 // from a rest to the next arc; nearer small rocks and large ones differ
@@ -113,15 +114,17 @@ func offJoints(r check.Balanced) float64 {
 
 func missOf(l check.Limit) Miss {
 	step := tiltStep
-	if l.Kind == quantity.Length {
+	switch l.Kind {
+	case quantity.Length:
 		step = tapeStep
+	case quantity.Time:
+		step = timeStep
+	case quantity.Force:
+		step = pushStep
 	}
-	m := Miss{Aim: KeepsLimit, Limit: l, Want: l.Want, Got: l.Got, Steps: (l.Want - l.Got) / step}
-	switch {
-	case math.IsNaN(l.Got), l.Name == "rest" && !l.Holds:
+	m := Miss{Aim: KeepsLimit, Limit: l, Want: l.Want, Got: l.Got, Steps: -l.Room() / step}
+	if math.IsNaN(l.Got) || l.Name == "rest" && !l.Holds {
 		m.Steps = noAnswer
-	case l.AtMost:
-		m.Steps = (l.Got - l.Want) / step
 	}
 	return m
 }

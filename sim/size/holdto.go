@@ -20,13 +20,9 @@ type slack []float64
 func slackOf(r check.Balanced) slack {
 	s := make(slack, len(r.Limits))
 	for i, l := range r.Limits {
-		switch {
-		case l.Name == "rest":
+		s[i] = l.Room()
+		if l.Name == "rest" {
 			s[i] = l.Got - 0.5
-		case l.AtMost:
-			s[i] = l.Want - l.Got
-		default:
-			s[i] = l.Got - l.Want
 		}
 	}
 	return s

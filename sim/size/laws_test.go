@@ -111,8 +111,10 @@ func TestScoreIsOfSquares(t *testing.T) {
 func TestLimitMissed(t *testing.T) {
 	for kind, step := range map[quantity.Kind]float64{quantity.Angle: tiltStep, quantity.Length: tapeStep} {
 		for _, l := range []check.Limit{
-			{Kind: kind, Want: 0.3, Got: 0.3 - 4*step}, {Kind: kind, Want: 0.3, Got: 0.3 + 4*step, AtMost: true, Name: "longest"},
-			{Kind: kind, Want: 0.3, Got: 0.3 + 4*step, Holds: true}, {Kind: kind, Want: 0.3, Got: 0.3 - 4*step, AtMost: true, Holds: true},
+			{Kind: kind, Want: 0.3, Edge: 0.3, Got: 0.3 - 4*step},
+			{Kind: kind, Want: 0.3, Edge: 0.3, Got: 0.3 + 4*step, AtMost: true, Name: "longest"},
+			{Kind: kind, Want: 0.3, Edge: 0.3, Got: 0.3 + 4*step, Holds: true},
+			{Kind: kind, Want: 0.3, Edge: 0.3, Got: 0.3 - 4*step, AtMost: true, Holds: true},
 		} {
 			want := 4.0
 			if l.Holds {

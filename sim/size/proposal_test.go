@@ -18,7 +18,7 @@ func cradle() piece.Design {
 		Rocker: piece.Rocker{Radius: 34 * inch, Nose: 13 * inch, Tail: 13 * inch, Depth: 2.5 * inch, Width: inch, Wood: "black cherry"},
 		Parts:  []piece.Part{{Name: "box", Shape: piece.Box, At: r2.Vec{Y: 8 * inch}, Length: 17 * inch, Height: 6 * inch, Mass: 10}},
 		Bed:    piece.Bed{Height: 4.5 * inch, Length: 33 * inch, Width: 16 * inch},
-		Limits: piece.DefaultLimits(piece.Cradle),
+		Limits: piece.Design{Kind: piece.Cradle}.UsualLimits(),
 	}
 }
 
@@ -155,7 +155,7 @@ func FuzzSolve(f *testing.F) {
 		d := plainBody()
 		d.Seat = piece.Seat{Front: 0.42, Rear: 0.4, Depth: 0.45, Behind: 0.2}
 		d.Rocker = piece.Rocker{Radius: radius * inch, Nose: nose * inch, Tail: tail * inch}
-		d.Limits = piece.DefaultLimits(piece.Chair)
+		d.Limits = piece.Design{Kind: piece.Chair}.UsualLimits()
 		d.Target = piece.Target{OneRock: max(0, time), SeatFalls: piece.Wish{Asked: true, Value: falls},
 			Empty: piece.Wish{Asked: true, Value: empty}, BackMargin: max(0, margin), Longest: max(0, longest), Arcs: 1}
 		s, err := Solve(d, 0)

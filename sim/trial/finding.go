@@ -23,12 +23,13 @@ const (
 	Fails                   // a limit
 	Hazardous               // what ought not to happen, and what it does
 	Unfit                   // a person whom the piece does not fit
+	TooNear                 // a limit that holds or fails by less than is known
 	Warns                   // of the piece itself
 	WorthALook              // below what is liked, of what nothing is asked
 	levels     int   = iota
 )
 
-var levelNames = [levels]string{"does not stand", "limit", "hazard", "misfit", "warning", "worth a look"}
+var levelNames = [levels]string{"does not stand", "limit", "hazard", "misfit", "too near to tell", "warning", "worth a look"}
 
 func (l Level) String() string { return levelNames[l] }
 
@@ -46,7 +47,7 @@ type Finding struct {
 	Kind   quantity.Kind // of the numbers
 	Got    float64       // NaN where there is nothing to measure
 	Want   float64       // the bound that it passed; NaN where there is none
-	Spread float64       // ± of Got for how a guessed weight is spread; NaN where that is not known
+	Spread float64       // ± of Got, for how a guessed weight is spread and how people differ; NaN where that is not known
 
 	// In what it was found, of which one at most is set, for who says it.
 	Limit  *check.Limit
@@ -76,25 +77,25 @@ func (list *found) add(level Level, what, key string, kind quantity.Kind, got, w
 	return &(*list)[len(*list)-1]
 }
 
-// limited returns the limits that do not hold: of a load that does not stand only that.
+// limited returns the limits that fail, and those that are too near to tell: of a load that does not stand only that.
 func limited(r *check.Report) []Finding {
 	var list found
 	add := func(level Level, limit *check.Limit) {
 		l := r.Load(limit.Load)
-		if limit.Name == "rest" {
+		if limit.Name == "rest" && level == Fails {
 			level = Falls
 		} else if !l.Upright() {
 			return
 		}
 		f := list.add(level, limit.Name, r.LookAt(*limit), limit.Kind, limit.Got, limit.Want)
-		f.Load, f.Who, f.Side, f.Limit = l, l.Sitter, limit.Side, limit
-		if r.Spread.Estimated && limit.Name == "back_margin" {
-			f.Spread = r.Spread.Margin
-		}
+		f.Load, f.Who, f.Side, f.Limit, f.Spread = l, l.Sitter, limit.Side, limit, limit.Spread
 	}
 	for i := range r.Limits {
-		if limit := &r.Limits[i]; !limit.Holds {
+		switch limit := &r.Limits[i]; {
+		case limit.Fails():
 			add(Fails, limit)
+		case limit.Near:
+			add(TooNear, limit)
 		}
 	}
 	// what could not be measured comes first
@@ -107,24 +108,39 @@ func limited(r *check.Report) []Finding {
 	return list
 }
 
-// hazards returns what hazards do to the piece, those that take it over first: Got is the lift that is left, m.
+// hazards returns what hazards do to the piece, those that take it over first: Got is the lift that is left, m, on
+// the side of which there is less. Who arrives on the tail takes it over where it would rest, but not come to rest.
 func hazards(r *check.Report) []Finding {
 	var over, left found
+	goesOver := func(l *check.Load, what string, side check.Side) {
+		f := over.add(Hazardous, what, "", quantity.Length, math.NaN(), math.NaN())
+		f.Load, f.Who, f.Side = l, l.Sitter, side
+	}
 	for i := range r.Loads {
 		l := &r.Loads[i]
 		if l.Empty || l.Role != piece.Hazard {
 			continue
 		}
 		if !l.Upright() {
-			f := over.add(Hazardous, "goes over", "", quantity.Length, math.NaN(), math.NaN())
-			f.Load, f.Who = l, l.Sitter
+			side := check.NoSide
 			if l.Balance.Outcome == sim.NoRest {
-				f.Side = check.Back
+				side = check.Back
 				if arm, _ := l.Rig.Righting(0); arm > 0 {
-					f.Side = check.Forward
+					side = check.Forward
 				}
 			}
+			goesOver(l, "goes over", side)
 			continue
+		}
+		if arrives(l) && r.Loads[0].Upright() {
+			switch arrival(r.Design, &r.Loads[0], l) {
+			case sim.GoesOverBackwards:
+				goesOver(l, "arrives and goes over", check.Back)
+				continue
+			case sim.GoesOverForwards:
+				goesOver(l, "arrives and goes over", check.Forward)
+				continue
+			}
 		}
 		f := left.add(Hazardous, "lift left", "", quantity.Length, min(l.Back.Lift, l.Forward.Lift), math.NaN())
 		f.Load, f.Who, f.Side = l, l.Sitter, check.Back

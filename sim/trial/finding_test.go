@@ -1,6 +1,7 @@
 package trial
 
 import (
+	"math"
 	"testing"
 
 	"rockerwright/body/person"
@@ -37,8 +38,10 @@ func TestFindingsAreWhatTheReportSays(t *testing.T) {
 			switch stands := a.Load(l.Load).Upright(); {
 			case !l.Holds && l.Name == "rest":
 				want[Falls]++
-			case !l.Holds && stands:
+			case !l.Holds && stands && math.Abs(l.Room()) >= l.Spread:
 				want[Fails]++
+			case stands && math.Abs(l.Room()) < l.Spread:
+				want[TooNear]++
 			}
 		}
 		for _, f := range a.Fit {

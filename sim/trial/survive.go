@@ -69,7 +69,7 @@ func survival(r *check.Report, l *check.Load) Survival {
 	for i := range r.Loads {
 		switch p := &r.Loads[i]; {
 		case !p.Upright():
-		case l.Empty && p.Sitter == piece.ChildOnTheTail.String():
+		case l.Empty && arrives(p):
 			become("a child arrives on the tail", l, p)
 		case l.Empty || !empty.Upright() || !reclined || p.Sitter != l.Sitter:
 		case p.Posture == person.Rising:
@@ -79,6 +79,15 @@ func survival(r *check.Report, l *check.Load) Survival {
 		}
 	}
 	return s
+}
+
+// arrives reports whether somebody comes on a load while the piece stands empty: a child on the tail.
+func arrives(l *check.Load) bool { return l.Sitter == piece.ChildOnTheTail.String() }
+
+// arrival returns what becomes of an empty piece at rest when all of a load is on it at once.
+func arrival(d piece.Design, empty, l *check.Load) sim.Outcome {
+	return motion.Run(l.Rig, l.Balance, motion.Start{Tilt: empty.Balance.Rest.Tilt},
+		motion.Options{Duration: watched, Losses: losses(d, l)}).Outcome
 }
 
 // shove finds the least force at a point, for ShoveTime, after which a load goes over, either way, or the floor

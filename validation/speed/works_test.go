@@ -126,7 +126,7 @@ func drawn() piece.Design {
 		Arms:    piece.Arms{Height: 8 * inch},
 		Piece:   piece.Piece{Mass: 12},
 		Sitters: []piece.Sitter{{Name: "owner", Mass: 80, Person: given}},
-		Limits:  piece.DefaultLimits(piece.Chair),
+		Limits:  piece.Design{Kind: piece.Chair}.UsualLimits(),
 	}
 }
 

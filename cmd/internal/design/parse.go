@@ -56,6 +56,7 @@ func Parse(name, text string) (*File, error) {
 		}
 	}
 	f.assignRoles()
+	f.usualLimits()
 	return f, nil
 }
 
@@ -91,7 +92,7 @@ func decoded(entries []locate.Entry) ([]any, error) {
 }
 
 // start makes the design as it is before its first line is read: with as many entries as the file has,
-// in its units, with the limits that go with its kind. The error is that of a list longer than is read.
+// in its units. The error is that of a list longer than is read.
 func (f *File) start(raw map[string]any) error {
 	d := &f.Design
 	for _, key := range []string{"kind", "units"} {
@@ -104,7 +105,6 @@ func (f *File) start(raw map[string]any) error {
 			continue // a wrong word is reported when its line is read
 		}
 	}
-	d.Limits = piece.DefaultLimits(d.Kind)
 	for _, list := range piece.Lists() {
 		var value any = raw
 		section, _, inside := strings.Cut(list.Name, ".")

@@ -51,23 +51,25 @@ func (f *File) Set(key, value string) error {
 		shown = quantity.With(*s.field, s.measure.Kind, f.Design.Units)
 	}
 	f.changed[short(key)] = value
-	if key == "kind" {
-		f.limitsOfKind()
+	if key == "kind" || last(key) == "age" {
+		f.usualLimits()
 	}
 	f.Changes = append(f.Changes, fmt.Sprintf("%s = %s", key, shown))
 	f.Typed = append(f.Typed, key+"="+value)
 	return nil
 }
 
-// limitsOfKind gives the design the limits that go with its kind, but for those that were said.
-func (f *File) limitsOfKind() {
-	usual := piece.Design{Limits: piece.DefaultLimits(f.Design.Kind)}
-	for _, key := range f.Design.Keys() {
-		_, said := f.find(key)
-		_, changed := f.changed[short(key)]
-		if _, field, err := f.Design.Measure(key); err == nil && strings.HasPrefix(key, "limits.") && !said && !changed {
-			_, from, _ := usual.Measure(key)
+// usualLimits gives the design the limits that go with its kind and its owner, but for those that were said.
+func (f *File) usualLimits() {
+	said := piece.Design{Limits: f.Design.Limits}
+	f.Design.Limits = f.Design.UsualLimits()
+	for _, key := range piece.Keys() {
+		_, found := f.find(key)
+		_, changed := f.changed[key]
+		if m, from, err := said.Measure(key); err == nil && strings.HasPrefix(key, "limits.") && (found || changed) {
+			_, field, _ := f.Design.Measure(key)
 			*field = *from
+			m.Given(&f.Design)
 		}
 	}
 }

@@ -157,6 +157,7 @@ func limit(l check.Limit) Object {
 		{"name", named{l.Name, l.Kind}.String()}, {"load", l.Load},
 		{bound, amount(l.Want, l.Kind)},
 		{"got", amount(l.Got, l.Kind)}, {"holds", l.Holds}, {"basis", l.Basis},
+		{"spread", amount(l.Spread, l.Kind)}, {"near", l.Near},
 	}
 }
 

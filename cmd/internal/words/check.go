@@ -3,9 +3,11 @@ package words
 import (
 	"cmp"
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
+	"rockerwright/body/person"
 	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
@@ -30,7 +32,7 @@ func Check(a trial.Answer, source string, command Command, changes []string) she
 			[]sheet.Block{{Lines: answer(w, &a, changes, remarks)}}, under(w, &a, command, remarks), all)}
 	}
 	s := assemble(everyRemark)
-	for less := everyRemark - 1; !s.Fits() && less >= terse; less-- {
+	for less := everyRemark - 1; !s.Fits() && less >= onlyFails; less-- {
 		s = assemble(less)
 	}
 	return s
@@ -38,27 +40,17 @@ func Check(a trial.Answer, source string, command Command, changes []string) she
 
 // answer returns the verdict, and over it what was changed for it.
 func answer(w wording, a *trial.Answer, changes []string, remarks remarks) []sheet.Line {
-	return append(changed(changes, remarks == terse), verdict(w, a)...)
+	return append(changed(changes, remarks <= terse), verdict(w, a, remarks)...)
 }
 
-// under returns what stands under the verdict: tape, readings, limits and advice. Of the limits it has, of each that
-// fails, the load on which it fails most, for the verdict names all loads; then the nearest of those that hold, as
-// there is room.
+// under returns what stands under the verdict: tape, readings, the limits that fail and advice.
 func under(w wording, a *trial.Answer, command Command, remarks remarks) []sheet.Block {
-	var foremost []check.Limit
-	told := map[string]bool{}
-	for _, l := range ranked(a.Limits) {
-		if !l.Holds && !told[l.Name] || l.Holds && (len(foremost) == 0 || remarks > oneLimit && len(foremost) < 3) {
-			foremost = append(foremost, l)
-			told[l.Name] = true
-		}
+	blocks := []sheet.Block{{Lines: []sheet.Line{tape(w, a, remarks)}}, readingsBlock(w, a.Report, remarks)}
+	failing := slices.DeleteFunc(ranked(a.Limits), func(l check.Limit) bool { return !l.Fails() || l.Name == "rest" })
+	if len(failing) > 0 && remarks > noRows {
+		blocks = append(blocks, sheet.Block{Table: limitTable(w, failing)})
 	}
-	return []sheet.Block{
-		{Lines: []sheet.Line{tape(w, a.Report)}},
-		readingsBlock(w, a.Report, remarks),
-		{Table: limitTable(w, foremost)},
-		{Lines: advice(w, a, command, remarks)},
-	}
+	return append(blocks, sheet.Block{Lines: advice(w, a, command, remarks)})
 }
 
 // changed says what was changed for an answer; where that must be short, of more than two how many.
@@ -93,23 +85,32 @@ func title(r *check.Balanced) string {
 // name returns what a heading calls a design.
 func name(d piece.Design) string { return brief(cmp.Or(d.Title, "Untitled "+phrasesOf(d).piece)) }
 
-// tape says what can be tested with a tape on the drawing.
-func tape(w wording, r check.Report) sheet.Line {
+// tape says what can be tested with a tape on the drawing, and the two numbers of the trade.
+func tape(w wording, a *trial.Answer, remarks remarks) sheet.Line {
+	at := a.Seated()
+	touches, tail, drawn := a.Trade(at)
 	return sheet.Line{Label: "Rocker", Text: fmt.Sprintf(
 		"tips %s (%s) and %s (%s) off the floor, %s tip to tip. If your drawing says otherwise, stop here.",
-		w.bare(r.Tape.TailTip), w.tail, w.length(r.Tape.NoseTip), w.nose, w.length(r.Tape.TipToTip))}
+		w.bare(a.Tape.TailTip), w.tail, w.length(a.Tape.NoseTip), w.nose, w.length(a.Tape.TipToTip)) +
+		when(!math.IsNaN(touches) && remarks > noPush, " Touches %s %s the rear legs%s%s; %s %s %s.", w.length(unsigned(touches)),
+			pick(touches < 0, "behind", "ahead of"), when(!drawn, " (taken under the back)"),
+			when(at.Posture != person.Unsaid, ", %v", at.Posture), w.tail, w.length(unsigned(tail)), pick(tail < 0, "ahead", "behind"))}
 }
 
-// Held says in one line whether it stands and all limits hold, and if not which is the worst.
+// Held says in one line whether it stands and all limits hold, if not which is the worst, else which is the nearest.
 func Held(a trial.Answer) sheet.Line {
-	asked, broken := len(ranked(a.Limits)), of(&a, trial.Falls, trial.Fails)
-	if len(broken) > 0 {
-		cells := limit(wordingOf(a.Design), *broken[0].Limit)
-		return sheet.Wrong(fmt.Sprintf("%d of %s: NO. First: %s; want %s, got %s.",
-			len(broken), counted(asked, "limit"), cells[0], cells[1], cells[2]))
+	w, limits, broken := wordingOf(a.Design), ranked(a.Limits), of(&a, trial.Falls, trial.Fails)
+	switch {
+	case len(broken) > 0:
+		return sheet.Wrong(fmt.Sprintf("%d of %s: NO. First: %s", len(broken), counted(len(limits), "limit"), finding(w, &a, broken[0])))
+	case len(limits) == 0:
+		return sheet.Line{Text: "It stands; nothing more is asked of it."}
 	}
-	all := []string{"It stands; nothing more is asked of it.", "The one limit holds.", fmt.Sprintf("All %d limits hold.", asked)}
-	return sheet.Line{Text: all[min(asked, 2)]}
+	nearest := a.Worst()
+	all := pick(len(limits) == 1, "The one limit holds", fmt.Sprintf("All %d limits hold", len(limits)))
+	return sheet.Line{Text: all + when(len(of(&a, trial.TooNear)) > 0, " as far as can be told") +
+		fmt.Sprintf("; nearest: %s, %s, %s of %s.", brief(nearest.Load), limitName(w.phrases, nearest.Name), gets(w, nearest),
+			when(nearest.AtMost, "at most ")+w.with(nearest.Want, nearest.Kind))}
 }
 
 // Became says in what a motion ended.
@@ -139,20 +140,25 @@ func Feels(k size.Kept) string {
 type remarks int
 
 const (
-	terse    remarks = iota // nor the cure of a limit that fails; many changes are counted
-	noPush                  // nor what it takes to push it
-	noLift                  // nor by how much its weight must lift
-	noCause                 // nor what limits it
-	noOthers                // nor what else to try
-	oneLimit                // of the limits that hold only the nearest
-	noGuess                 // nor what was estimated, nor what is worth a look
+	onlyFails remarks = iota // nor what is too near to tell, where something fails
+	terse                    // nor the cure of a limit that fails; many changes are counted
+	noPush                   // nor what it takes to push it
+	noLift                   // nor by how much its weight must lift
+	noRows                   // nor the limits that fail in rows, for they are told above
+	noCause                  // nor what limits it
+	noOthers                 // nor what else to try
+	noGuess                  // nor what was estimated, nor what is worth a look
 	everyRemark
 )
 
-// advice says what limits the piece, what to try next, what was estimated, and how far to trust it.
+// advice says whether the limits hold, what limits the piece, what to try next, what was estimated, and how far to trust it.
 func advice(w wording, a *trial.Answer, command Command, remarks remarks) []sheet.Line {
 	r, all := &a.Report, remarks == everyRemark
-	lines := sheet.Says(pick(remarks > noCause, cause(w.phrases, r.Cause), ""))
+	lines := []sheet.Line{}
+	if a.Holds() {
+		lines = append(lines, Held(*a))
+	}
+	lines = append(lines, sheet.Says(pick(remarks > noCause, cause(w.phrases, r.Cause), ""))...)
 	if remarks > noOthers || r.Try != nil && remarks > terse {
 		lines = append(lines, try(w, r, command))
 	}
@@ -160,13 +166,27 @@ func advice(w wording, a *trial.Answer, command Command, remarks remarks) []shee
 		lines = append(lines, sheet.Says(when(all, "Worth a look: %s keeps %s before going %s.",
 			brief(f.Load.Name), w.degrees(f.Got), w.Forward))...)
 	}
-	return slices.Concat(lines, wrongs(w, a), sheet.Says(
+	fits := len(a.Fit) > 0 && !slices.ContainsFunc(a.Fit, func(f check.Fit) bool { return !f.Holds() })
+	return slices.Concat(lines, sheet.Says(when(all && fits, "Fits the owner: every measure is within common practice, upright."),
+		"Degrees are counted from that load's own rest. Balance only, not strength."+comesBack(w, a),
 		when(all && r.Spread.Estimated, "Estimated, not given: how the %s's %s is spread (moves rests %s).",
 			w.piece, mass(w.units, r.Design.Piece.Mass), w.degrees(r.Spread.Rests())), w.disclaimer))
 }
 
-// wrongs says what is wrong with the piece itself, what of it is only estimated, whether it fits its owner, sitting at
-// ease, and whom it does not fit.
+// comesBack says from how far back the first person may be let go, where further back than that the piece goes over
+// forwards before it could go over backwards.
+func comesBack(w wording, a *trial.Answer) string {
+	l := a.Seated()
+	if !l.Moves() {
+		return ""
+	}
+	from, thrown := l.ComesBack()
+	return when(thrown, " %s comes back if let go from up to %s; from further back it goes over %s.",
+		upperFirst(brief(l.Name)), w.degrees(from), w.overForward)
+}
+
+// wrongs says what is wrong with the piece itself, what of it is only estimated, and where it does not fit its owner,
+// upright.
 func wrongs(w wording, a *trial.Answer) []sheet.Line {
 	var lines []sheet.Line
 	for _, f := range of(a, trial.Warns) {
@@ -178,20 +198,27 @@ func wrongs(w wording, a *trial.Answer) []sheet.Line {
 			wrong = append(wrong, unfit(w.units, f.Fit))
 		}
 	}
-	text := "every measure is within common practice, upright."
+	unfit := misfits(w.units, a, owns(a))
 	if len(wrong) > 0 {
-		text = strings.Join(wrong, "; ") + " (upright); the rest within common practice."
+		unfit = strings.TrimSpace(fmt.Sprintf("for %s, upright, %s. %s", brief(a.Somebody[0].Name), strings.Join(wrong, "; "), unfit))
 	}
-	return append(lines, sheet.Says(untimed(&a.Report), when(len(a.Fit) > 0, "Fits the owner? %s", upperFirst(text)),
-		misfits(w.units, a))...)
+	if unfit != "" {
+		lines = append(lines, sheet.Line{Label: "FIT:", Text: unfit})
+	}
+	return append(lines, sheet.Says(untimed(&a.Report))...)
 }
 
 // cause says what limits the worst of the limits.
 func cause(say *phrases, c check.Cause) string {
 	text := map[check.Cause]string{
 		check.TailLength: say.tailLength, check.NoseLength: say.noseLength,
-		check.CurveItself: "the curve itself (its radius, against the height of the weight)",
-		check.RestsTilted: "how far it tilts at rest (a larger radius, or the weight nearer the middle)",
+		check.CurveItself:  "the curve itself (its radius, against the height of the weight)",
+		check.RestsTilted:  "how far it tilts at rest (the weight nearer the middle, or a larger radius)",
+		check.RestsForward: "how far the seat falls forward (the low point, or the legs)",
+		check.RestsBack:    "how far the seat falls back (the low point, or the legs)",
+		check.TooFlat:      "a radius too large for the height of the weight",
+		check.TooRound:     "a radius too small for the height of the weight",
+		check.LegsBeyond:   "where the legs stand",
 	}[c]
 	return when(text != "", "What limits it: %s.", text)
 }

@@ -168,10 +168,10 @@ func Letter(a trial.Answer, rocking *trial.Rocking, m Making) sheet.Sheet {
 		{Lines: sheet.Says(fmt.Sprintf("here is a %s on rockers that I have worked out with rockerwright %s%s. "+
 			"All of it is calculated from measures; nothing was tested.", w.piece, m.Version,
 			when(len(m.Changes) > 0, " (with %s)", sheet.Plain(strings.Join(m.Changes, "; ")))), "I checked "+checked(w, r))},
-		{Lines: append(sheet.Says("How it came out:"), verdict(w, &a)...)},
-		{Lines: []sheet.Line{tape(w, r)}},
+		{Lines: append(sheet.Says("How it came out:"), verdict(w, &a, everyRemark)...)},
+		{Lines: []sheet.Line{tape(w, &a, everyRemark)}},
 		readingsBlock(w, r, everyRemark),
-		{Lines: slices.Concat(sheet.Says(cause(w.phrases, a.Cause), try), wrongs(w, &a), sheet.Says(w.disclaimer))},
+		{Lines: sheet.Says(cause(w.phrases, a.Cause), try, w.disclaimer)},
 	}}
 	if rocking != nil {
 		s.Blocks = append(s.Blocks, sheet.Block{Lines: slices.Concat(slopes(w.units, *rocking), cradle(w, *rocking),

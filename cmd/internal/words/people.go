@@ -43,7 +43,7 @@ func fitTable(u units, a *trial.Answer) []sheet.Block {
 		}
 		t.Mark(!f.Holds(), f.What, u.bare(f.Have), want, change, f.Size.String())
 	}
-	return below(sheet.Block{Title: "Fit", All: true, Table: t}, misfits(u, a), "In "+inUnits(u, "inches", "millimetres")+
+	return below(sheet.Block{Title: "Fit", All: true, Table: t}, misfits(u, a, anybody), "In "+inUnits(u, "inches", "millimetres")+
 		". The clearances between a person and a seat are common practice among chairmakers; change them to taste.")
 }
 
@@ -118,28 +118,31 @@ func postures(r check.Report) string {
 // Findings returns the sentence of each finding of an answer, in their order.
 func Findings(a trial.Answer) []string {
 	w := wordingOf(a.Design)
-	said := make([]string, len(a.Findings))
+	list := make([]string, len(a.Findings))
 	for i := range a.Findings {
-		f, text := &a.Findings[i], ""
-		switch {
-		case f.Level == trial.Falls:
-			text = whyNot(w.phrases, f.Load)
-		case f.Limit != nil:
-			cells := limit(w, *f.Limit)
-			text = fmt.Sprintf("%s: want %s, got %s", cells[0], cells[1], cells[2])
-		case f.Level == trial.Hazardous:
-			text = hazard(w, f, brief(f.Load.Name))
-		case f.Fit != nil:
-			text = unfit(w.units, f.Fit)
-		case f.Misfit != nil:
-			text = brief(f.Who) + ": " + trouble(w.units, *f.Misfit)
-		default:
-			said[i] = warning(w, &a, f).Text
-			continue
-		}
-		said[i] = upperFirst(text) + "."
+		list[i] = finding(w, &a, &a.Findings[i])
 	}
-	return said
+	return list
+}
+
+// finding returns the sentence of a finding.
+func finding(w wording, a *trial.Answer, f *trial.Finding) string {
+	text := ""
+	switch {
+	case f.Level == trial.Falls:
+		text = whyNot(w.phrases, f.Load)
+	case f.Limit != nil:
+		text = asked(w, f.Limit)
+	case f.Level == trial.Hazardous:
+		text = hazard(w, f, brief(f.Load.Name))
+	case f.Fit != nil:
+		text = unfit(w.units, f.Fit)
+	case f.Misfit != nil:
+		text = brief(f.Who) + ": " + trouble(w.units, *f.Misfit)
+	default:
+		return warning(w, a, f).Text
+	}
+	return upperFirst(text) + "."
 }
 
 // of returns the findings of some levels.
@@ -181,13 +184,10 @@ func warning(w wording, a *trial.Answer, f *trial.Finding) sheet.Line {
 			"more than reading error explains. Unequal rockers walk; clamp the two together and fair them as one.",
 			f.Curve.Station, pick(f.Curve.Apart < 0, "right", "left"), fine(w.units, unsigned(f.Curve.Apart))))
 	case f.Beyond != nil:
-		end, stand := pick(f.Beyond.Tail, w.tail, w.nose), "stand"
-		if f.Beyond.Taken {
-			stand = "are not drawn; taken " + takenUnder(f.Beyond.Which) + " they would stand"
-		}
-		return sheet.Wrong(fmt.Sprintf("LEGS: the %s legs %s %s beyond the %s: nothing carries them there. "+
-			"Lengthen the %s, or draw them where they stand: [[leg]] at.", f.Beyond.Which, stand,
-			w.length(f.Beyond.By), end, end))
+		end := pick(f.Beyond.Tail, w.tail, w.nose)
+		return sheet.Wrong(fmt.Sprintf("LEGS: the %s legs%s %s %s beyond the %s, where nothing carries them: lengthen it, or draw them "+
+			"where they stand ([[leg]] at).", f.Beyond.Which, when(f.Beyond.Taken, ", taken %s,", takenUnder(f.Beyond.Which)),
+			pick(f.Beyond.Taken, "would stand", "stand"), w.length(f.Beyond.By), end))
 	case b != nil && a.Design.Rocker.Made == piece.Sawn:
 		return wood("a sawn rocker comes at its short grain", f.Who, "on one end", b.Across.Least, b.Across.Most)
 	case b != nil:
@@ -202,24 +202,24 @@ func shares(least, most float64) string { return percent(least) + " to " + perce
 // hazard says what a hazard of a name does.
 func hazard(w wording, f *trial.Finding, name string) string {
 	switch b := f.Load.Balance; {
+	case f.Side != check.NoSide && math.IsNaN(f.Got) && f.What != "lift left":
+		return name + ": " + f.What + " " + pick(f.Side == check.Forward, w.overForward, w.overBack)
 	case f.Load.Upright() && math.IsNaN(f.Got):
 		return name + ": rests tilted " + w.degrees(unsigned(b.Rest.Tilt))
 	case f.Load.Upright():
-		return name + ": " + w.length(f.Got) + " of lift left"
-	case f.Side != check.NoSide:
-		return name + ": goes over " + pick(f.Side == check.Forward, w.overForward, w.overBack)
+		return fmt.Sprintf("%s: %s of lift left, %s", name, w.length(f.Got), pick(f.Side == check.Forward, w.overForward, w.overBack))
 	case !math.IsNaN(b.Rest.Tilt) && b.Outcome == sim.Rocks:
 		return name + ": goes right over, on to its tips"
 	}
 	return whyNot(w.phrases, f.Load)
 }
 
-// misfits says who does not fit, and how; "" where all do.
-func misfits(u units, a *trial.Answer) string {
+// misfits says who does not fit, and how, of some people; "" where all do.
+func misfits(u units, a *trial.Answer, some func(name string) bool) string {
 	text, last := "", ""
 	for _, f := range of(a, trial.Unfit) {
 		switch {
-		case f.Misfit == nil:
+		case f.Misfit == nil || !some(f.Who):
 			continue
 		case f.Who == last:
 			text += ", "
@@ -229,6 +229,19 @@ func misfits(u units, a *trial.Answer) string {
 		text, last = text+trouble(u, *f.Misfit), f.Who
 	}
 	return when(text != "", "%s.", text)
+}
+
+// anybody is for everybody alike; others are all but the owners.
+func anybody(string) bool { return true }
+func others(a *trial.Answer) func(name string) bool {
+	return func(name string) bool { return !owns(a)(name) }
+}
+
+// owns reports whether the piece is made for somebody.
+func owns(a *trial.Answer) func(name string) bool {
+	return func(name string) bool {
+		return slices.ContainsFunc(a.Somebody, func(s check.Somebody) bool { return s.Name == name && s.Role == piece.Owner })
+	}
 }
 
 // unfit says by how much one measure is beyond common practice.

@@ -17,16 +17,23 @@ import (
 	"rockerwright/sim/trial"
 )
 
-// verdict returns the three blocks of the answer: the owner, others, hazards.
-func verdict(w wording, a *trial.Answer) []sheet.Line {
+// verdict returns the blocks of the answer: what fails, the owner, others, hazards.
+func verdict(w wording, a *trial.Answer, remarks remarks) []sheet.Line {
 	var lines []sheet.Line
 	empty, alone := &a.Loads[0], len(a.Loads) == 1
 	if !empty.Upright() {
-		lines = []sheet.Line{{Label: "EMPTY:", Text: whyNot(w.phrases, empty) + ".", Bad: true}}
+		lines = []sheet.Line{{Label: "EMPTY:", Text: whyNot(w.phrases, empty) + lookAt(a, empty) + ".", Bad: true}}
 	} else if alone {
 		lines = []sheet.Line{{Label: "THE PIECE ALONE", Text: stands(w, empty) +
 			". Nobody sits in this design: add [sitter]."}}
 	}
+	if failing := of(a, trial.Fails); len(failing) > 0 {
+		lines = append(lines, sheet.Line{Label: "FAILS:", Text: told(w, a.Design, failing), Bad: true})
+	}
+	if a.Holds() || remarks > onlyFails {
+		lines = append(lines, tooNear(w, a)...)
+	}
+	lines = append(lines, wrongs(w, a)...)
 	if alone {
 		return lines
 	}
@@ -45,9 +52,102 @@ func verdict(w wording, a *trial.Answer) []sheet.Line {
 		if f.Load.Posture == person.ArmsBehindHead && len(owner) > 0 && f.Who == owner[0].Sitter {
 			name = f.Load.Posture.String()
 		}
-		said, over = append(said, hazard(w, f, name)), over || !f.Load.Upright()
+		said, over = append(said, hazard(w, f, name)), over || math.IsNaN(f.Got)
 	}
 	return append(lines, sheet.Line{Label: "HAZARDS:", Text: strings.Join(said, "; ") + ".", Bad: over})
+}
+
+// tooNear says which limits are too near to tell, of those that fail on no load.
+func tooNear(w wording, a *trial.Answer) []sheet.Line {
+	near := slices.DeleteFunc(of(a, trial.TooNear), func(n *trial.Finding) bool {
+		return slices.ContainsFunc(of(a, trial.Fails), func(f *trial.Finding) bool { return f.What == n.What })
+	})
+	if len(near) == 0 {
+		return nil
+	}
+	return []sheet.Line{{Label: "TOO NEAR TO TELL:", Text: told(w, a.Design, near)}}
+}
+
+// told says which limits findings miss, in their order, by whom and by how much, and the measure to look at.
+func told(w wording, d piece.Design, findings []*trial.Finding) string {
+	var said []string
+	for i, f := range findings {
+		alike := func(o *trial.Finding) bool { return o.What == f.What }
+		if slices.ContainsFunc(findings[:i], alike) {
+			continue
+		}
+		var told []string
+		for _, o := range findings[i:] {
+			if alike(o) {
+				told = append(told, who(o.Load)+" "+gets(w, o.Limit))
+			}
+		}
+		what := upperFirst(limitName(w.phrases, f.What)) + ", " + wants(w, f.Limit)
+		if f.What == "rest" {
+			what = "Stands only just"
+		}
+		said = append(said, fmt.Sprintf("%s: %s%s.", what, strings.Join(told, ", "), when(f.Key != "", "; look at the %s", measure(d, f.Key))))
+	}
+	return strings.Join(said, " ")
+}
+
+// measure says in few words which measure to look at.
+func measure(d piece.Design, key string) string {
+	m, _, err := d.Measure(key)
+	if err != nil {
+		return key
+	}
+	short, _, _ := strings.Cut(m.Label, ",")
+	if key == "seat.behind_low_point" {
+		short = "place of the low point under the seat"
+	}
+	return labelOf(d, key, short)
+}
+
+// who names a load in a list: its posture behind the name, and at ease none.
+func who(l *check.Load) string {
+	if l.Posture == person.AtEase {
+		return brief(l.Sitter)
+	}
+	return strings.Replace(brief(l.Name), ", ", " ", 1)
+}
+
+// asked says what one load gets of a limit, and what is asked: "owner, rising: tilt, going forward 1/2, 10 degrees asked".
+func asked(w wording, l *check.Limit) string {
+	if l.Name == "rest" {
+		return brief(l.Load) + " stands, " + onlyJust
+	}
+	return fmt.Sprintf("%s: %s %s, %s", brief(l.Load), limitName(w.phrases, l.Name), gets(w, l), wants(w, l))
+}
+
+// onlyJust is said of what stands, but might not.
+const onlyJust = "but not with the balance point an inch off"
+
+// gets writes what there is of a limit, with its ± where that matters, and wants what is asked, with the unit of both.
+func gets(w wording, l *check.Limit) string {
+	if l.Name == "rest" {
+		return onlyJust
+	}
+	return sided(w, l, l.Got) + when(l.Near, " ±%s", w.shop(l.Spread, l.Kind))
+}
+func wants(w wording, l *check.Limit) string {
+	level := !l.AtMost && l.Want <= 0 // the other way round: no further forward than that
+	return when(l.AtMost || level, "at most ") + w.with(unsigned(l.Want), l.Kind) + when(level, " %s", w.Forward) + " asked"
+}
+
+// sided writes an amount of a limit to the shop's step, with its side where it may lie on either.
+func sided(w wording, l *check.Limit, x float64) string {
+	return w.shop(unsigned(x), l.Kind) + when(x < 0, " %s", w.Forward)
+}
+
+// lookAt names the measure to look at first where a load does not stand; "" where none is known.
+func lookAt(a *trial.Answer, l *check.Load) string {
+	for _, f := range of(a, trial.Falls) {
+		if f.Load == l && f.Key != "" {
+			return ". Look at the " + measure(a.Design, f.Key)
+		}
+	}
+	return ""
 }
 
 // ofRole returns the loads with a person of a role.
@@ -68,44 +168,45 @@ func group(w wording, label string, loads []*check.Load, a *trial.Answer) sheet.
 		line.Text = "nobody is given in this design: add [sitter]."
 		return line
 	}
-	failing := names(on(a, trial.Fails, loads), loads)
-	wrong := given(when(len(failing) > 0, "%s %s %s", list(failing), pick(len(failing) > 1, "are", "is"), w.fails))
-	if fallen := on(a, trial.Falls, loads); len(fallen) > 0 {
-		wrong = slices.Insert(wrong, 0, whyNot(w.phrases, fallen[0])+
-			when(len(fallen) > 1, "; nor does it stand with %s", list(names(fallen[1:], loads))))
-	}
-	first, back := loads[0], check.LeastBack(loads)
-	keeps := w.degrees(back.Back.Angle)
-	if len(first.Feet) > 0 && label != "OTHERS" && len(wrong) == 0 {
-		return eased(w, label, loads)
-	}
-	line.Text = when(label != "YOUR OWNER", "%s ", brief(first.Sitter)) + stands(w, first)
-	switch {
-	case len(wrong) > 0:
-		line.Text, line.Bad = strings.Join(wrong, "; "), true
-	case !back.Back.Exists():
+	first := loads[0]
+	near, side := check.Nearest(loads)
+	switch fallen := on(a, trial.Falls, loads); {
+	case len(fallen) > 0:
+		line.Text, line.Bad = whyNot(w.phrases, fallen[0])+
+			when(len(fallen) > 1, "; nor does it stand with %s", list(names(fallen[1:], loads)))+lookAt(a, fallen[0]), true
+	case label == "OTHERS" && near == nil:
+		line.Text = "nothing takes it over"
 	case label == "OTHERS":
-		line.Text = "all keep the limits; least: " + brief(back.Name) + ", " + keeps
-	case back.Sitter != first.Sitter: // a number stands beside the name of its own person
-		line.Text += "; least: " + brief(back.Name) + " keeps " + keeps
+		line.Text = "nearest to going over is " + brief(near.Name) + ": " + strings.Replace(left(w, near, side), " left before going", ",", 1)
 	default:
-		line.Text += ", keeps " + keeps + when(back.Posture != person.Unsaid, " %v", back.Posture)
+		if len(first.Feet) > 0 {
+			line.Label = eased(w, label, first)
+			line.Text = "the seat falls " + towards(w, first.SeatFall) + pressed(w, first) +
+				when(!math.IsNaN(first.Balance.Period), ", one rock %s s", seconds(w.units, first.Balance.Period))
+		} else {
+			line.Text = when(label != "YOUR OWNER", "%s ", brief(first.Sitter)) + stands(w, first)
+		}
+		if near != nil {
+			line.Text += ", " + when(near.Sitter != first.Sitter, "nearest to going over is %s: ", brief(near.Name)) +
+				left(w, near, side) + when(near.Sitter == first.Sitter && near != first && near.Posture != person.Unsaid, ", %v", near.Posture)
+		}
 	}
-	line.Text += "."
+	if line.Text += "."; label == "OTHERS" {
+		unfit := misfits(w.units, a, others(a))
+		line.Text += when(unfit != "", " %s", unfit)
+	}
 	return line
 }
 
-// eased says how it stands with an owner at ease, feet on the floor or off it.
-func eased(w wording, label string, loads []*check.Load) sheet.Line {
-	l, back := loads[0], check.LeastBack(loads)
-	feet := pick(l.Feet[0].Stage == body.FeetOff, "off", "on")
-	text := "the seat falls " + towards(w, l.SeatFall) + pressed(w, l) +
-		when(!math.IsNaN(l.Balance.Period), ", one rock %s s", seconds(w.units, l.Balance.Period))
-	if back.Back.Exists() {
-		text += fmt.Sprintf(", %s left before going %s", w.degrees(back.Back.Angle), w.overBack) +
-			when(back != l, ", %v", back.Posture)
-	}
-	return sheet.Line{Label: fmt.Sprintf("%s, %v, feet %s the floor:", label, l.Posture, feet), Text: text + "."}
+// left says how much is left before a load goes over on a side.
+func left(w wording, l *check.Load, side check.Side) string {
+	return w.degrees(side.Of(l).Angle) + " left before going " + pick(side == check.Forward, w.overForward, w.overBack) +
+		when(side == check.Forward && len(l.Legs) > 0, ", feet off")
+}
+
+// eased labels what is said of an owner at ease, feet on the floor or off it.
+func eased(w wording, label string, l *check.Load) string {
+	return fmt.Sprintf("%s, %v, feet %s the floor:", label, l.Posture, pick(l.Feet[0].Stage == body.FeetOff, "off", "on"))
 }
 
 // pressed says how far the seat falls where the calves press, where that is a degree more or further.
@@ -192,8 +293,8 @@ func ranked(limits []check.Limit) []check.Limit {
 // limitTable returns limits as a table: want, got, whose.
 func limitTable(w wording, limits []check.Limit) *sheet.Table {
 	t := &sheet.Table{Caption: "What we ask of it", Head: []string{"What we ask", "want", "got", "whose"}}
-	for _, l := range limits {
-		t.Mark(!l.Holds, limit(w, l)...)
+	for i := range limits {
+		t.Mark(limits[i].Fails(), limit(w, &limits[i])...)
 	}
 	if len(limits) == 0 {
 		t.Add("that it stands", "yes", "yes", check.Physics)
@@ -201,17 +302,12 @@ func limitTable(w wording, limits []check.Limit) *sheet.Table {
 	return t
 }
 
-// limit returns the cells of a limit: what is asked, what is wanted, what there is, and by whom it is asked. Where
-// rounding to the shop's step would make a failing value look like the one asked, it is given finer.
-func limit(w wording, l check.Limit) []string {
-	name, basis := sheet.Cut(sheet.Plain(l.Load), 30), l.Basis+"  "+pick(l.Holds, "ok", "NO")
+// limit returns the cells of a limit: what is asked, what is wanted, what there is, and by whom it is asked.
+func limit(w wording, l *check.Limit) []string {
+	name, basis := sheet.Cut(sheet.Plain(l.Load), 30), l.Basis+"  "+pick(l.Near, "near", pick(l.Holds, "ok", "NO"))
 	if l.Name == "rest" {
 		return []string{name + " stands", "a rest", "none", basis}
 	}
-	got := w.shop(l.Got, l.Kind)
-	if !l.Holds && got == w.shop(l.Want, l.Kind) {
-		got = quantity.Fine(l.Got, l.Kind, w.System)
-	}
 	want := when(l.AtMost, "at most ") + w.with(l.Want, l.Kind)
-	return []string{name + ", " + limitName(w.phrases, l.Name), want, got, basis}
+	return []string{name + ", " + limitName(w.phrases, l.Name), want, w.shop(l.Got, l.Kind), basis}
 }

@@ -73,7 +73,10 @@ func limitName(say *phrases, name string) string {
 	return cmp.Or(map[string]string{
 		"back_margin": "tilt, going " + say.Back, "back_lift": "lift, going " + say.Back,
 		"forward_margin": "tilt, going " + say.Forward, "forward_lift": "lift, going " + say.Forward,
-		"rest_tilt": "tilt at rest",
+		"rest_tilt": "tilt at rest", "seat_falls_least": "fall of the seat", "seat_falls_most": "fall of the seat",
+		"empty_falls_least": "fall of the seat", "empty_falls_most": "fall of the seat", "slides_off": "slope forward",
+		"one_rock_least": "one rock", "one_rock_most": "one rock", "push": "push for one degree",
+		"legs_beyond": "a leg beyond its rocker",
 	}[name], strings.ReplaceAll(name, "_", " "))
 }
 
