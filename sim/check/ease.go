@@ -51,6 +51,30 @@ func (l *Load) Arm(tilt float64) (arm, height float64) {
 	return l.Rig.Righting(tilt)
 }
 
+// SeatBehind and BackBehind return how far the weight of a load stands behind where the rocker touches with the seat
+// falling so far, or the back leaning so far from plumb, rad: m, zero where it rests so. Unlike the rest it goes steadily
+// with all that is changed, also where that stands still on a step of the feet.
+func (b *Balanced) SeatBehind(l *Load, fall float64) float64 {
+	return l.behind(fall - b.carry.Turn - b.Design.Seat.Fall())
+}
+func (b *Balanced) BackBehind(l *Load, recline float64) float64 {
+	return l.behind(recline - b.carry.Turn - b.Design.Back.Recline)
+}
+
+// behind is how far the weight stands behind the contact at a tilt: of what lies between the two sides of a step that
+// it stands on, nothing.
+func (l *Load) behind(tilt float64) float64 {
+	less, _ := l.Arm(tilt - sim.AtJoint)
+	more, _ := l.Arm(tilt + sim.AtJoint)
+	switch {
+	case less > 0 && more > 0:
+		return -min(less, more)
+	case less < 0 && more < 0:
+		return -max(less, more)
+	}
+	return 0
+}
+
 // PressedFall returns the fall of the seat with the calves pressing, rad, and whether that is told beside the fall at
 // ease: a degree and more.
 func (l *Load) PressedFall() (fall float64, told bool) {

@@ -57,45 +57,61 @@ func (q *question) timed(s shape) shape {
 }
 
 // leaned returns the shape with the low point where seat or back lean as is wished: with somebody in it, or empty
-// where only that is wished. The rest moves by about 1/(R − H) of what the low point moves, so the secant finds it
-// in a few steps; no two places are known around it.
+// where only that is wished. The weight moves against the contact by about what the low point does, so the secant finds
+// two places around it in a few steps; where it jumps between them a heel just lifts there, and it rests at the jump.
 func (q *question) leaned(s shape) shape {
-	off, asked := q.leanOf()
+	behind, asked := q.leanOf()
 	if !asked || !q.movable {
 		return s
 	}
-	a, fa := s.low, off(s)
-	if math.IsNaN(fa) {
+	at := func(low float64) float64 {
+		t := s
+		t.low = low
+		return behind(t)
+	}
+	a, fa := s.low, at(s.low)
+	if math.IsNaN(fa) || fa == 0 {
 		return s
 	}
-	b := s
-	b.low = a + fa*0.3
+	start, b := a, a+fa
 	for range 12 {
-		fb := off(b)
-		if math.IsNaN(fb) || fb == fa || math.Abs(fb) < 1e-13 {
+		fb := at(b)
+		switch {
+		case math.Abs(fb) < 1e-13: // as far as it is known
+			s.low = b
+			return s
+		case fa*fb < 0:
+			s.low = root.Between(at, min(a, b), max(a, b), 0)
+			return s
+		}
+		next := b - fb*(b-a)/(fb-fa)
+		if math.IsNaN(next) || math.Abs(next-start) > furthestLow {
 			break
 		}
-		next := b.low - fb*(b.low-a)/(fb-fa)
-		a, fa = b.low, fb
-		b.low = next
+		a, fa, b = b, fb, next
 	}
-	if f := off(b); math.IsNaN(f) || math.Abs(f) > 1e-9 {
-		return s
-	}
-	return b
+	return s
 }
 
-// leanOf returns by how much the first wish for a lean is missed with a shape, rad.
-func (q *question) leanOf() (off func(s shape) float64, asked bool) {
-	leans := piece.Target{SeatFalls: q.target.SeatFalls, BackLeans: q.target.BackLeans, Empty: q.target.Empty}
+// furthestLow is how far a low point is moved at most, m; our judgement: nobody sits so far from where it was drawn.
+const furthestLow = 0.5
+
+// leanOf returns how far the weight of a shape stands behind the contact at the first lean that is wished, m: the rest
+// itself stands still while it lies on a step of the feet.
+func (q *question) leanOf() (behind func(s shape) float64, asked bool) {
+	t := piece.Target{SeatFalls: q.target.SeatFalls, BackLeans: q.target.BackLeans, Empty: q.target.Empty}
 	return func(s shape) float64 {
 		r, ok := q.answer(s)
-		if !ok {
+		switch {
+		case !ok:
 			return math.NaN()
+		case t.SeatFalls.Asked:
+			return r.SeatBehind(r.Seated(), t.SeatFalls.Value)
+		case t.BackLeans.Asked:
+			return r.BackBehind(r.Seated(), t.BackLeans.Value)
 		}
-		m := misses(leans, r)[0]
-		return m.Got - m.Want
-	}, leans.Asks()
+		return r.SeatBehind(&r.Loads[0], t.Empty.Value)
+	}, t.Asks()
 }
 
 // lengthened returns the shape with tail, then nose, where too short, just as long as the limits ask.

@@ -34,7 +34,7 @@ var levelNames = [levels]string{"does not stand", "limit", "hazard", "misfit", "
 func (l Level) String() string { return levelNames[l] }
 
 // What warnings of the wood are of.
-const Braces, Rockers = "braces of the back", "rockers"
+const Braces, Rockers, Thin = "braces of the back", "rockers", "thin rockers"
 
 // A Finding is one thing that is wrong with a design, or ought to be known of it.
 type Finding struct {
@@ -202,6 +202,7 @@ func warnings(r *check.Report) []Finding {
 		}
 		list.add(Warns, "legs beyond the rockers", key, quantity.Length, b.By, 0).Beyond = b
 	}
+	list = append(list, thin(r.Design.Rocker)...)
 	if i := slices.IndexFunc(r.Loads, func(l check.Load) bool { return l.Give != nil && l.Give.Most > 1 }); i >= 0 {
 		l := &r.Loads[i]
 		one := list.add(Warns, Braces, "back.braces.thickness", quantity.Ratio, l.Give.Most, 1)
@@ -211,6 +212,27 @@ func warnings(r *check.Report) []Finding {
 	if i := slices.IndexFunc(r.Bending, func(b check.Bending) bool { return most(b) > 1 }); i >= 0 {
 		one := list.add(Warns, Rockers, "rocker.depth", quantity.Ratio, most(r.Bending[i]), 1)
 		one.Who, one.Bent = r.Bending[i].Load, &r.Bending[i]
+	}
+	return list
+}
+
+// leastTip is how deep the end of a rocker is at least before it is told that it may break off, m; our judgement.
+const leastTip = quantity.In / 2
+
+// thin returns the ends of a rocker that are too thin.
+func thin(r piece.Rocker) []Finding {
+	var list found
+	ends := [...]struct {
+		key   string
+		depth float64
+	}{{"rocker.tail_depth", r.TailDepth}, {"rocker.nose_depth", r.NoseDepth}}
+	if r.Top != piece.Taper {
+		ends[0].key, ends[0].depth, ends[1].depth = "rocker.depth", r.Depth, 0
+	}
+	for _, end := range ends {
+		if end.depth > 0 && end.depth < leastTip {
+			list.add(Warns, Thin, end.key, quantity.Length, end.depth, leastTip)
+		}
 	}
 	return list
 }

@@ -2,6 +2,7 @@ package trial
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"rockerwright/body/person"
@@ -63,6 +64,22 @@ func TestFindingsAreWhatTheReportSays(t *testing.T) {
 		}
 		if want[Hazardous], want[WorthALook] = got[Hazardous], got[WorthALook]; got != want || a.Holds() != (want[Falls]+want[Fails] == 0) {
 			t.Errorf("%s: findings %v, want %v; holds %v", name, got, want, a.Holds())
+		}
+	}
+	for _, tt := range []struct {
+		rocker piece.Rocker
+		keys   string
+	}{
+		{piece.Rocker{Depth: 0.05, Top: piece.Taper, TailDepth: quantity.In / 4, NoseDepth: quantity.In / 3}, "rocker.tail_depth rocker.nose_depth"},
+		{piece.Rocker{Depth: 0.05, Top: piece.Taper, TailDepth: quantity.In / 2}, ""},
+		{piece.Rocker{Depth: 0.012}, "rocker.depth"}, {piece.Rocker{Depth: 0.013}, ""}, {piece.Rocker{}, ""},
+	} {
+		var keys []string
+		for _, f := range thin(tt.rocker) {
+			keys = append(keys, f.Key)
+		}
+		if got := strings.Join(keys, " "); got != tt.keys {
+			t.Errorf("%+v: thin by %q, want %q", tt.rocker, got, tt.keys)
 		}
 	}
 	for _, apart := range []float64{0.004, -0.004} { // left or right higher

@@ -188,6 +188,9 @@ func warning(w wording, a *trial.Answer, f *trial.Finding) sheet.Line {
 		return sheet.Wrong(fmt.Sprintf("LEGS: the %s legs%s %s %s beyond the %s, where nothing carries them: lengthen it, or draw them "+
 			"where they stand ([[leg]] at).", f.Beyond.Which, when(f.Beyond.Taken, ", taken %s,", takenUnder(f.Beyond.Which)),
 			pick(f.Beyond.Taken, "would stand", "stand"), w.length(f.Beyond.By), end))
+	case f.What == trial.Thin:
+		return sheet.Wrong(fmt.Sprintf("WOOD: the rocker is %s deep%s, less than %s: short grain may break off there (our judgement).",
+			w.length(f.Got), map[string]string{"rocker.tail_depth": " at the " + w.tail, "rocker.nose_depth": " at the " + w.nose}[f.Key], w.length(f.Want)))
 	case b != nil && a.Design.Rocker.Made == piece.Sawn:
 		return wood("a sawn rocker comes at its short grain", f.Who, "on one end", b.Across.Least, b.Across.Most)
 	case b != nil:

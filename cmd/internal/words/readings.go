@@ -144,10 +144,26 @@ func readingsBlock(w wording, r check.Report, remarks remarks) sheet.Block {
 	if len(owner) > 0 && owner[len(owner)-1].Sitter != owner[0].Sitter {
 		room-- // names are longer than postures
 	}
+	if last := len(owner) - 1; last > 0 && owner[last].Role == piece.Owner && owner[last].Sitter != owner[0].Sitter {
+		owner = firsts(owner) // each of several owners has a column
+	}
 	shown = append(shown, owner[:min(len(owner), room-1)]...)
 	t := readingsOf(w, &r.Balanced, shown, remarks)
 	t.Caption = "At each rest, and before going over"
 	return sheet.Block{Table: t}
+}
+
+// firsts returns loads with the first of each person in front.
+func firsts(loads []*check.Load) []*check.Load {
+	var first, rest []*check.Load
+	for i, l := range loads {
+		if i == 0 || l.Sitter != loads[i-1].Sitter {
+			first = append(first, l)
+		} else {
+			rest = append(rest, l)
+		}
+	}
+	return append(first, rest...)
 }
 
 // readingsOf returns the readings of some loads, one a column, as many as the remarks have room for.
