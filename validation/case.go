@@ -97,7 +97,7 @@ func Cases() []Case { return cases(Fault{}) }
 // cases returns every case, computed with a fault.
 func cases(f Fault) []Case {
 	return slices.Concat(
-		pendulums(f), cylinders(f), finite(f), rests(f), tips(f), slopes(f), swings(f), joints(f), curves(f),
+		pendulums(f), cylinders(f), finite(f), rests(f), tips(f), slopes(f), swings(f), joints(f), feet(f), curves(f),
 		motions(f), corners(f), floors(f), pulls(f), sizings(f), people(), timber(), reads(f), benches(), standards(f),
 		independent(f), engines(f))
 }
