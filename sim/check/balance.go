@@ -52,6 +52,15 @@ func (c Sitters) First() Sitters {
 	return first
 }
 
+// Ahead returns the same people with the balance point of each so far ahead, m, of who else has their sizes.
+func (c Sitters) Ahead(by float64) Sitters {
+	others := slices.Clone(c)
+	for i := range others {
+		others[i].ahead = by
+	}
+	return others
+}
+
 // A Balanced is a design that was balanced: what a search asks again and again.
 type Balanced struct {
 	Design   piece.Design
@@ -113,6 +122,9 @@ func balance(d piece.Design, people Sitters, all bool) (Balanced, error) {
 	}
 	empty := b.Loads[0].Rig.Body
 	for i := range b.Loads {
+		if l := &b.Loads[i]; len(l.people) > 0 && l.people[0].ahead != 0 {
+			l.moveAhead(l.people[0].ahead)
+		}
 		b.Loads[i].settle(&b, empty)
 	}
 	lessForward(b.Loads)

@@ -147,9 +147,9 @@ func (b Balanced) LeaningBack(by float64) Balanced {
 	return b
 }
 
-// personSpread is how surely a person's balance point is known from sizes, fore and aft, m: published bodies of one
+// PersonSpread is how surely a person's balance point is known from sizes, fore and aft, m: published bodies of one
 // size scatter so (UMTRI, seated posture, and the men of Santschi, DuBois and Omoto; see package person).
-const personSpread = 0.025
+const PersonSpread = 0.025
 
 // RestSpread returns by how much the rest of a load may be off because people of one size differ, rad: for a balance
 // point 25 mm ahead or behind. It is NaN without a rest, and of whom nothing is known but plain numbers.
@@ -158,7 +158,7 @@ func (b *Balanced) RestSpread(l *Load) float64 {
 		return math.NaN()
 	}
 	most := 0.0
-	for _, by := range []float64{-personSpread, personSpread} {
+	for _, by := range []float64{-PersonSpread, PersonSpread} {
 		moved := *l
 		moved.moveAhead(by)
 		if moved.On(b.Loads[0].Rig.Body); moved.Balance.Outcome == sim.Rocks {

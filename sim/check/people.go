@@ -21,6 +21,7 @@ type Somebody struct {
 	Person   person.Person
 	postures []person.Posture // to be checked
 	lap      *person.Person   // a child, where one of these has it on the lap
+	ahead    float64          // of where the chain of segments has it, the balance point, m
 }
 
 // SittersOf returns who sits in the design by sizes: its own sitters in file order, then
@@ -64,7 +65,7 @@ func SittersOf(d piece.Design) (Sitters, error) {
 // somebody returns who sits in some postures, with the child that is on the lap in one of them. The error
 // is a [*piece.KeyError].
 func somebody(d piece.Design, name string, role piece.Role, p person.Person, postures []person.Posture) (Somebody, error) {
-	one := Somebody{name, role, p, postures, nil}
+	one := Somebody{Name: name, Role: role, Person: p, postures: postures}
 	if slices.Contains(postures, person.ChildOnLap) {
 		child, err := person.New(person.Given{Age: cmp.Or(d.People.Lap, piece.OnTheLap)})
 		if err != nil {

@@ -37,8 +37,8 @@ func (b *Balanced) surely() Spread {
 		}
 	}
 	if b.Design.Traits().Seating {
-		b.astray(b.rebalanced(empty, -personSpread, bySizes), byPeople)
-		b.astray(b.rebalanced(empty, personSpread, bySizes), byPeople)
+		b.astray(b.rebalanced(empty, -PersonSpread, bySizes), byPeople)
+		b.astray(b.rebalanced(empty, PersonSpread, bySizes), byPeople)
 	}
 	for i := range b.Limits {
 		l := &b.Limits[i]

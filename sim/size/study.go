@@ -62,7 +62,7 @@ type StudyOptions struct {
 }
 
 // Chairs makes so many chairs, every measure of each off by a normal error that is within the shop's tolerance 95
-// times in 100, in Latin hypercubes of [Block] chairs with a seed each, and balances them exactly. Blocks are counted
+// times in 100, and with somebody else of the same sizes in each, in Latin hypercubes of [Block] chairs with a seed each, and balances them exactly. Blocks are counted
 // in order, so that the result is the same on any number of processors; memory does not grow with their number. When
 // the context ends, what was counted by then is the result. Errors are of package piece, or an [*UnsuitedError] where
 // nothing of the piece is made in a shop.
@@ -113,6 +113,7 @@ func newMaking(d piece.Design) (*making, error) {
 	if m.nominal, err = m.sitters.Balance(d); err != nil {
 		return nil, err
 	}
+	m.varied = append(m.varied, people(d, m.sitters)...)
 	m.now = readingsOf(m.nominal)
 	chair := m.maker()
 	for k := range m.varied { // each alone, off by one deviation
@@ -132,15 +133,22 @@ func newMaking(d piece.Design) (*making, error) {
 // the readings and which limits fail; fails is nil where it is no piece.
 func (m *making) maker() func(errors []float64) (readings Readings, fails []bool) {
 	design := m.design.Clone()
-	var fields []*float64
-	for _, v := range m.varied {
-		fields = append(fields, v.of(&design))
+	fields := make([]*float64, len(m.varied)) // nil of people
+	for k, v := range m.varied {
+		if v.Key != People {
+			fields[k] = v.of(&design)
+		}
 	}
 	return func(errors []float64) (Readings, []bool) {
+		sitters := m.sitters
 		for k, v := range m.varied {
-			*fields[k] = v.Value + v.deviation()*errors[k]
+			if off := v.deviation() * errors[k]; fields[k] != nil {
+				*fields[k] = v.Value + off
+			} else {
+				sitters = sitters.Ahead(off)
+			}
 		}
-		r, err := m.sitters.Balance(design)
+		r, err := sitters.Balance(design)
 		if err != nil || len(r.Limits) != len(m.nominal.Limits) {
 			return noReadings, nil
 		}

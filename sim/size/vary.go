@@ -9,10 +9,12 @@ import (
 	"gonum.org/v1/gonum/stat/distuv"
 	"gonum.org/v1/gonum/stat/samplemv"
 
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
 )
 
-// A Varied is one measure of a design that a shop makes, and how exactly.
+// A Varied is one measure of a design that a shop makes, and how exactly; or [People].
 type Varied struct {
 	Key       string
 	Measure   piece.Measure
@@ -22,6 +24,18 @@ type Varied struct {
 
 // deviation returns the standard deviation of the shop's error, SI: of normal ones 95 in 100 are within 1.96 of it.
 func (v Varied) deviation() float64 { return v.Tolerance / twoSided95 }
+
+// People is the key of what varies with who sits: one of the sizes that are given has the balance point elsewhere.
+const People = "sitter.balance_point"
+
+// people returns how who sits varies, of those given by sizes on seating; all alike in one chair.
+func people(d piece.Design, sitters check.Sitters) []Varied {
+	if len(sitters) == 0 || !d.Traits().Seating {
+		return nil
+	}
+	label := piece.Measure{Key: People, Label: "balance point of who sits, ahead", Kind: quantity.Length}
+	return []Varied{{Key: People, Measure: label, Tolerance: check.PersonSpread}}
+}
 
 // of returns the measure in a design of the same keys.
 func (v Varied) of(d *piece.Design) *float64 {

@@ -91,6 +91,18 @@ func WhatIf(d piece.Design) (Table, error) {
 // loose reports whether the row is of something made that need not be exact.
 func (r Row) loose() bool { return r.Made && math.IsInf(r.HoldTo, 1) }
 
+// PersonMatters reports whether the rest at ease is off by more because people of one size differ than by any measure that
+// is made, off by what a shop usually holds.
+func (t *Table) PersonMatters() bool {
+	spread := t.Report.RestSpread(t.Report.Seated())
+	for i := range t.Rows {
+		if r := &t.Rows[i]; r.Made && math.Abs(r.Moved(FallAtEase)*r.Shop/r.Change) >= spread {
+			return false
+		}
+	}
+	return spread > 0
+}
+
 func (r *Row) effect() {
 	for i, before := range r.Before {
 		switch after := r.After[i]; {

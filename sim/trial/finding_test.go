@@ -70,7 +70,8 @@ func TestFindingsAreWhatTheReportSays(t *testing.T) {
 		rocker piece.Rocker
 		keys   string
 	}{
-		{piece.Rocker{Depth: 0.05, Top: piece.Taper, TailDepth: quantity.In / 4, NoseDepth: quantity.In / 3}, "rocker.tail_depth rocker.nose_depth"},
+		{piece.Rocker{Depth: 0.05, Top: piece.Taper, TailDepth: quantity.In / 4, NoseDepth: quantity.In / 3},
+			"rocker.tail_depth rocker.nose_depth"},
 		{piece.Rocker{Depth: 0.05, Top: piece.Taper, TailDepth: quantity.In / 2}, ""},
 		{piece.Rocker{Depth: 0.012}, "rocker.depth"}, {piece.Rocker{Depth: 0.013}, ""}, {piece.Rocker{}, ""},
 	} {

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"rockerwright/cmd/internal/sheet"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/size"
@@ -42,7 +43,9 @@ func Study(d piece.Design, s size.Study, source string) sheet.Sheet {
 	}
 	made := sheet.Block{Title: "How they were made", All: true, Lines: sheet.Says(
 		"Every measure of each is off by an error of its own, normal, within what the shop usually holds 95 times in 100 "+
-			"(common practice; your own under [shop]); people and floor are as given. Each is worked out exactly. "+
+			"(common practice; your own under [shop]). Who sits in each is somebody else of the sizes that are given, with the balance "+
+			"point within "+w.length(check.PersonSpread)+" fore and aft as often (published bodies scatter so, one source); "+
+			"the floor is as given. Each is worked out exactly. "+
 			"The errors are drawn in Latin hypercubes of "+thousands(size.Block)+" by a seed, so that the same call gives the same answer.",
 		"The shares are squared regression coefficients times the variance of each measure; "+
 			"what no straight line explains is left over.")}

@@ -58,7 +58,9 @@ func whatIfNow(w wording, t size.Table) []sheet.Line {
 		falls, towards(w, t.Now[size.FallAtEase]), w.seated, towards(w, t.Now[size.FallEmpty]), rock,
 		w.degrees(t.Now[size.BackMargin]), w.Back)
 	return []sheet.Line{{Label: "NOW:", Text: now},
-		{Label: "MADE:", Text: "with every measure held as a shop usually does, " + made + ".", Bad: t.Fails > 0.05}}
+		{Label: "MADE:", Text: "with every measure held as a shop usually does, " + made + "." +
+			when(t.PersonMatters(), " What matters most is who sits: people of one size rest within ±%s of this. "+
+				"Sit the person it is for in a mock-up.", w.degrees(t.Report.RestSpread(t.Report.Seated()))), Bad: t.Fails > 0.05}}
 }
 
 // inHundred returns a share in hundredths, in words that fit small ones.
