@@ -109,6 +109,7 @@ func (b *Balanced) cure() (Cause, *Try) {
 		return cause, nil
 	}
 	for _, m := range b.moves(cause) {
+		room := limit.Room()
 		for n := 1; n <= m.most; n++ {
 			changed := d.Clone()
 			measure, field, err := changed.Measure(m.key)
@@ -120,11 +121,15 @@ func (b *Balanced) cure() (Cause, *Try) {
 			if err != nil {
 				break
 			}
-			if !after.Holds() || len(after.Limits) != len(b.Limits) {
+			same := slices.IndexFunc(after.Limits, func(l Limit) bool { return l.Name == limit.Name && l.Load == limit.Load })
+			if same < 0 || limit.Name != "rest" && after.Limits[same].Room() <= room {
+				break // it leads nowhere
+			}
+			if room = after.Limits[same].Room(); !after.Holds() {
 				continue
 			}
-			if after.surely(); !after.Limits[worst].Near { // no more is claimed than is known
-				return cause, &Try{m.key, measure.Label, measure.Kind, *field, limit, after.Limits[worst].Got, after.Tape}
+			if after.surely(); !after.Limits[same].Near { // no more is claimed than is known
+				return cause, &Try{m.key, measure.Label, measure.Kind, *field, limit, after.Limits[same].Got, after.Tape}
 			}
 		}
 	}

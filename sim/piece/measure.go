@@ -37,12 +37,13 @@ type Measure struct {
 	Blank     int     // its number on the measuring sheets; zero where it is not on them
 
 	field field
+	asked field // of a Wish, whether it is given; else nil
 }
 
 // Given marks the measure as given in a design, for those that may be zero: a [Wish].
 func (m Measure) Given(d *Design) {
-	if wish, is := strings.CutSuffix(otherwise[m.Key], ".value"); is {
-		fieldOf(wish+".asked")(d, 0).SetBool(true)
+	if m.asked != nil {
+		m.asked(d, 0).SetBool(true)
 	}
 }
 
@@ -58,8 +59,8 @@ func (m Measure) In(d *Design) float64 { return *m.in(d, 0) }
 // Wanted returns what a design wants of a limit, SI, and whether it asks: zero asks nothing, but of a [Wish].
 func (m Measure) Wanted(d *Design) (want float64, asked bool) {
 	want = m.In(d)
-	if wish, is := strings.CutSuffix(otherwise[m.Key], ".value"); is {
-		return want, fieldOf(wish+".asked")(d, 0).Bool()
+	if m.asked != nil {
+		return want, m.asked(d, 0).Bool()
 	}
 	return want, want != 0
 }

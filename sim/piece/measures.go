@@ -42,6 +42,9 @@ func readMeasures(table string) []Measure {
 		wrong := func(what string) { panic(fmt.Sprintf("piece: measures.txt: %s: no such %s", cells[0], what)) }
 		m := Measure{Key: cells[0], Label: cells[1], Example: cells[8], Fitted: cells[10] == "yes",
 			field: fieldOf(cells[0])}
+		if wish, is := strings.CutSuffix(otherwise[m.Key], ".value"); is {
+			m.asked = fieldOf(wish + ".asked")
+		}
 		kind, known := kindsOf[cells[2]]
 		if !known {
 			wrong("kind")

@@ -36,6 +36,9 @@ func (l Level) String() string { return levelNames[l] }
 // What warnings of the wood are of.
 const Braces, Rockers, Thin = "braces of the back", "rockers", "thin rockers"
 
+// LetsGo is what a hazard does that arrives on a floor which cannot hold it.
+const LetsGo = "arrives and the floor lets go"
+
 // A Finding is one thing that is wrong with a design, or ought to be known of it.
 type Finding struct {
 	Level  Level
@@ -139,6 +142,9 @@ func hazards(r *check.Report) []Finding {
 				continue
 			case sim.GoesOverForwards:
 				goesOver(l, "arrives and goes over", check.Forward)
+				continue
+			case sim.FloorLetsGo:
+				goesOver(l, LetsGo, check.NoSide)
 				continue
 			}
 		}

@@ -20,8 +20,10 @@ func TestLimitsAndAims(t *testing.T) {
 		made Object
 		want string
 	}{
-		{limit(most), `{"name":"rest_tilt_deg","load":"empty","at_most":180,"got":90,"holds":true,"basis":"our judgement","spread":0,"near":false}`},
-		{limit(least), `{"name":"pull_n","load":"owner","at_least":20,"got":null,"holds":false,"basis":"your file","spread":0,"near":false}`},
+		{limit(most),
+			`{"name":"rest_tilt_deg","load":"empty","at_most":180,"got":90,"holds":true,"basis":"our judgement","spread":0,"near":false}`},
+		{limit(least),
+			`{"name":"pull_n","load":"owner","at_least":20,"got":null,"holds":false,"basis":"your file","spread":0,"near":false}`},
 		{aim(size.Miss{Aim: size.OneRock, Want: 2, Got: 2.25, Steps: 3}), `{"aim":"one_rock_s","want":2,"got":2.25,"met":false}`},
 		{aim(size.Miss{Aim: size.LargestTilt, Want: math.Pi, Got: math.NaN()}),
 			`{"aim":"largest_tilt_deg","want":180,"got":null,"met":true}`},

@@ -189,8 +189,9 @@ func warning(w wording, a *trial.Answer, f *trial.Finding) sheet.Line {
 			"where they stand ([[leg]] at).", f.Beyond.Which, when(f.Beyond.Taken, ", taken %s,", takenUnder(f.Beyond.Which)),
 			pick(f.Beyond.Taken, "would stand", "stand"), w.length(f.Beyond.By), end))
 	case f.What == trial.Thin:
+		end := map[string]string{"rocker.tail_depth": " at the " + w.tail, "rocker.nose_depth": " at the " + w.nose}[f.Key]
 		return sheet.Wrong(fmt.Sprintf("WOOD: the rocker is %s deep%s, less than %s: short grain may break off there (our judgement).",
-			w.length(f.Got), map[string]string{"rocker.tail_depth": " at the " + w.tail, "rocker.nose_depth": " at the " + w.nose}[f.Key], w.length(f.Want)))
+			w.length(f.Got), end, w.length(f.Want)))
 	case b != nil && a.Design.Rocker.Made == piece.Sawn:
 		return wood("a sawn rocker comes at its short grain", f.Who, "on one end", b.Across.Least, b.Across.Most)
 	case b != nil:
@@ -205,6 +206,8 @@ func shares(least, most float64) string { return percent(least) + " to " + perce
 // hazard says what a hazard of a name does.
 func hazard(w wording, f *trial.Finding, name string) string {
 	switch b := f.Load.Balance; {
+	case f.What == trial.LetsGo:
+		return name + ": " + f.What
 	case f.Side != check.NoSide && math.IsNaN(f.Got) && f.What != "lift left":
 		return name + ": " + f.What + " " + pick(f.Side == check.Forward, w.overForward, w.overBack)
 	case f.Load.Upright() && math.IsNaN(f.Got):

@@ -97,9 +97,9 @@ func measure(d piece.Design, key string) string {
 	if err != nil {
 		return key
 	}
-	short, _, _ := strings.Cut(m.Label, ",")
-	if key == "seat.behind_low_point" {
-		short = "place of the low point under the seat"
+	short := map[string]string{"seat.behind_low_point": "low point under the seat", "rocker.radius": "radius"}[key]
+	if short == "" {
+		short, _, _ = strings.Cut(m.Label, ",")
 	}
 	return labelOf(d, key, short)
 }

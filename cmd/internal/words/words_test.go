@@ -171,7 +171,7 @@ func TestNothingWrongIsLeftOut(t *testing.T) {
 				failing++
 			}
 		}
-		if failing > 0 {
+		if failing > 0 && n%8 == 0 { // which takes as long as all the rest
 			all := said(t, d, true)
 			_, rows, _ := strings.Cut(all, "EVERY LIMIT")
 			if got := strings.Count(rows, "NO\n"); got < failing {
