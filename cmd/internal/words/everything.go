@@ -109,6 +109,11 @@ func assumptions(w wording, r check.Report) []sheet.Line {
 		"A person who moves, a soft rug and a sliding rocker are outside the model.",
 		"No published limit for how near a rocking chair may be to going over was found; "+
 			"the limits marked 'our judgement' are ours. Change them under [limits].",
+		when(r.Design.Traits().Seating, "Why those: going over forward, because a foot slips and people rise in a hurry; the fall of the "+
+			"seat at ease, because forward one slides and far back one cannot rise; empty, because sitting down is then a fall "+
+			"or a climb; slope forward, because cloth slides on wood; the time of a rock, because less is a shake and more a "+
+			"swing that hardly stops; the push, because a foot has no more; legs, because nothing carries them beyond the rocker. "+
+			"A limit is judged as it is printed, and where it holds or fails by less than is known it is too near to tell."),
 		edge,
 		when(feet, "Who sits slides off a seat that falls forward by %s, on cloth as slippery as that (our judgement); "+
 			"rocking brings it down.", w.angle(slippery)+" to "+w.degrees(firm)),
