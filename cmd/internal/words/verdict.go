@@ -1,7 +1,6 @@
 package words
 
 import (
-	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -55,89 +54,6 @@ func verdict(w wording, a *trial.Answer, remarks remarks) []sheet.Line {
 		said, over = append(said, hazard(w, f, name)), over || math.IsNaN(f.Got)
 	}
 	return append(lines, sheet.Line{Label: "HAZARDS:", Text: strings.Join(said, "; ") + ".", Bad: over})
-}
-
-// tooNear says which limits are too near to tell, of those that fail on no load.
-func tooNear(w wording, a *trial.Answer) []sheet.Line {
-	near := slices.DeleteFunc(of(a, trial.TooNear), func(n *trial.Finding) bool {
-		return slices.ContainsFunc(of(a, trial.Fails), func(f *trial.Finding) bool { return f.What == n.What })
-	})
-	if len(near) == 0 {
-		return nil
-	}
-	return []sheet.Line{{Label: "TOO NEAR TO TELL:", Text: told(w, a.Design, near)}}
-}
-
-// told says which limits findings miss, in their order, by whom and by how much, and the measure to look at.
-func told(w wording, d piece.Design, findings []*trial.Finding) string {
-	var said []string
-	for i, f := range findings {
-		alike := func(o *trial.Finding) bool { return o.What == f.What }
-		if slices.ContainsFunc(findings[:i], alike) {
-			continue
-		}
-		var told []string
-		for _, o := range findings[i:] {
-			if alike(o) {
-				told = append(told, who(o.Load)+" "+gets(w, o.Limit))
-			}
-		}
-		what := upperFirst(limitName(w.phrases, f.What)) + ", " + wants(w, f.Limit)
-		if f.What == "rest" {
-			what = "Stands only just"
-		}
-		said = append(said, fmt.Sprintf("%s: %s%s.", what, strings.Join(told, ", "), when(f.Key != "", "; look at the %s", measure(d, f.Key))))
-	}
-	return strings.Join(said, " ")
-}
-
-// measure says in few words which measure to look at.
-func measure(d piece.Design, key string) string {
-	m, _, err := d.Measure(key)
-	if err != nil {
-		return key
-	}
-	short := map[string]string{"seat.behind_low_point": "low point under the seat", "rocker.radius": "radius"}[key]
-	if short == "" {
-		short, _, _ = strings.Cut(m.Label, ",")
-	}
-	return labelOf(d, key, short)
-}
-
-// who names a load in a list: its posture behind the name, and at ease none.
-func who(l *check.Load) string {
-	if l.Posture == person.AtEase {
-		return brief(l.Sitter)
-	}
-	return strings.Replace(brief(l.Name), ", ", " ", 1)
-}
-
-// asked says what one load gets of a limit, and what is asked: "owner, rising: tilt, going forward 1/2, 10 degrees asked".
-func asked(w wording, l *check.Limit) string {
-	if l.Name == "rest" {
-		return brief(l.Load) + " stands, " + onlyJust
-	}
-	return fmt.Sprintf("%s: %s %s, %s", brief(l.Load), limitName(w.phrases, l.Name), gets(w, l), wants(w, l))
-}
-
-// onlyJust is said of what stands, but might not.
-const onlyJust = "but not with the balance point an inch off"
-
-// gets writes what there is of a limit, with its ± where that matters, and wants what is asked, with the unit of both.
-func gets(w wording, l *check.Limit) string {
-	if l.Name == "rest" {
-		return onlyJust
-	}
-	return sided(w, l, l.Got) + when(l.Near, " ±%s", w.shop(l.Spread, l.Kind))
-}
-func wants(w wording, l *check.Limit) string {
-	level := !l.AtMost && l.Want <= 0 // the other way round: no further forward than that
-	return when(l.AtMost || level, "at most ") + w.with(unsigned(l.Want), l.Kind) + when(level, " %s", w.Forward) + " asked"
-}
-
-// sided writes an amount of a limit to the shop's step, with its side where it may lie on either.
-func sided(w wording, l *check.Limit, x float64) string {
-	return w.shop(unsigned(x), l.Kind) + when(x < 0, " %s", w.Forward)
 }
 
 // lookAt names the measure to look at first where a load does not stand; "" where none is known.
@@ -272,42 +188,4 @@ func whyNot(say *phrases, l *check.Load) string {
 	arm, _ := l.Rig.Righting(0)
 	return fmt.Sprintf("%sdoes not stand: %s, so it goes over %s by itself", who, why,
 		pick(arm > 0, say.overForward, say.overBack))
-}
-
-// ranked returns the limits with those that fail first, then those that are nearest to
-// it. Of a load that does not rest only that is listed, of one that does all else.
-func ranked(limits []check.Limit) []check.Limit {
-	list := slices.DeleteFunc(slices.Clone(limits), func(l check.Limit) bool {
-		return l.Name == "rest" && l.Holds || l.Name != "rest" && math.IsNaN(l.Got)
-	})
-	share := func(l check.Limit) float64 {
-		if l.Name == "rest" {
-			return math.Inf(-1)
-		}
-		return l.Share()
-	}
-	slices.SortStableFunc(list, func(a, b check.Limit) int { return cmp.Compare(share(a), share(b)) })
-	return list
-}
-
-// limitTable returns limits as a table: want, got, whose.
-func limitTable(w wording, limits []check.Limit) *sheet.Table {
-	t := &sheet.Table{Caption: "What we ask of it", Head: []string{"What we ask", "want", "got", "whose"}}
-	for i := range limits {
-		t.Mark(limits[i].Fails(), limit(w, &limits[i])...)
-	}
-	if len(limits) == 0 {
-		t.Add("that it stands", "yes", "yes", check.Physics)
-	}
-	return t
-}
-
-// limit returns the cells of a limit: what is asked, what is wanted, what there is, and by whom it is asked.
-func limit(w wording, l *check.Limit) []string {
-	name, basis := sheet.Cut(sheet.Plain(l.Load), 30), l.Basis+"  "+pick(l.Near, "near", pick(l.Holds, "ok", "NO"))
-	if l.Name == "rest" {
-		return []string{name + " stands", "a rest", "none", basis}
-	}
-	want := when(l.AtMost, "at most ") + w.with(l.Want, l.Kind)
-	return []string{name + ", " + limitName(w.phrases, l.Name), want, w.shop(l.Got, l.Kind), basis}
 }
