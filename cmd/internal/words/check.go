@@ -182,7 +182,7 @@ func comesBack(w wording, a *trial.Answer) string {
 	}
 	from, thrown := l.ComesBack()
 	return when(thrown, " %s comes back if let go from up to %s; from further back it goes over %s.",
-		upperFirst(brief(l.Name)), w.degrees(from), w.overForward)
+		upperFirst(brief(l.Sitter)), w.degrees(from), w.overForward)
 }
 
 // wrongs says what is wrong with the piece itself, what of it is only estimated, and where it does not fit its owner,
