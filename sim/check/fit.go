@@ -41,7 +41,7 @@ var clearances = [...]clearance{
 	{"seat.width", "seat width", person.Hips, 2 * quantity.In, math.Inf(1), false},
 	{"arms.height", "arms, over the seat", person.Elbow, -2 * quantity.In, quantity.In / 2, true},
 	{"back.height", "back, for the shoulders", person.Shoulder, 0, math.Inf(1), true},
-	{"back.height", "back, for the head", person.SittingHeight, -4 * quantity.In, math.Inf(1), true},
+	{"back.height", "back, if a headrest is wanted", person.SittingHeight, -4 * quantity.In, math.Inf(1), true},
 	{"back.lumbar", "bulge, over the seat", person.Lumbar, -1 * quantity.In, 1 * quantity.In, true},
 }
 

@@ -20,6 +20,7 @@ type Rest struct {
 	Load      string
 	Empty     bool
 	SeatFalls float64 // rad
+	Pressed   float64 // and with the calves pressing, rad; NaN where that is not told beside it
 	BackLeans float64 // rad
 	TenRocks  float64 // let go from LetGo, s, without losses; NaN where it does not rock
 }
@@ -27,7 +28,10 @@ type Rest struct {
 func (l *Layout) rests() {
 	for _, i := range slices.Compact([]int{0, l.sitting()}) {
 		load := &l.Report.Loads[i]
-		r := Rest{Load: load.Name, Empty: load.Empty, SeatFalls: load.SeatFall, BackLeans: load.BackRecline, TenRocks: math.NaN()}
+		r := Rest{Load: load.Name, Empty: load.Empty, SeatFalls: load.SeatFall, Pressed: math.NaN(), BackLeans: load.BackRecline, TenRocks: math.NaN()}
+		if fall, told := load.PressedFall(); told {
+			r.Pressed = fall
+		}
 		if load.Upright() {
 			if swing := load.Rig.Swing(load.Balance, LetGo); swing.Outcome == sim.Rocks {
 				r.TenRocks = 10 * swing.Period

@@ -183,7 +183,8 @@ func remedyBlock(w wording, l layout.Layout) sheet.Block {
 		fmt.Sprintf("Dry-fitted, with all that belongs to it and NOBODY in it, the seat should fall %s.",
 			fallen(w, l.Rests[0].SeatFalls)) +
 			when(!rest.Empty, " With somebody in it it falls otherwise (%s: %s): cut nothing by that.",
-				brief(rest.Load), fallen(w, rest.SeatFalls)) +
+				brief(rest.Load), fallen(w, rest.SeatFalls)+
+					when(!math.IsNaN(rest.Pressed), ", to %s by the feet", fallen(w, rest.Pressed))) +
 			when(!slides, " On a concentric top sliding changes the overhangs alone."))}
 }
 
