@@ -75,6 +75,18 @@ func (l *Load) behind(tilt float64) float64 {
 	return 0
 }
 
+// Eased returns by how much the righting arm of a load at a tilt is more than with what the floor carries of legs at
+// the rest held fixed, both of the whole weight, m; 0 where no feet stand on the floor.
+func (l *Load) Eased(tilt float64) float64 {
+	arm, _ := l.Arm(tilt)
+	held, _ := l.Rig.Righting(tilt)
+	whole := l.Rig.Body.Mass
+	for i := range l.Feet {
+		whole += l.Feet[i].Carried
+	}
+	return arm - held*(l.Rig.Body.Mass/whole)
+}
+
 // PressedFall returns the fall of the seat with the calves pressing, rad, and whether that is told beside the fall at
 // ease: a degree and more.
 func (l *Load) PressedFall() (fall float64, told bool) {

@@ -36,6 +36,19 @@ type Miss struct {
 	Want, Got float64     // SI; Got is NaN where there is none
 	Limit     check.Limit // of KeepsLimit
 	Steps     float64     // how far it is missed, in steps that a maker reads; below zero what is to spare
+
+	load *check.Load // that leans, of a wish for a lean
+}
+
+// sought returns how far a search has still to go, in steps: for a lean also as far as the feet hold the rest where it is
+// whose heels lift before the tilt that is wished, so that it gets on over a step, where the rest stands nearly still. It
+// is zero where Steps are, and never less; without feet on the floor it is Steps.
+func (m Miss) sought() float64 {
+	if m.load == nil || math.IsNaN(m.Got) {
+		return m.Steps
+	}
+	held := math.Abs(m.load.Eased(m.load.Balance.Rest.Tilt+m.Want-m.Got)) / steadiness / tiltStep
+	return m.Steps + math.Copysign(held, m.Steps)*min(1, math.Abs(m.Steps)) // at the rest it would jump
 }
 
 // Met reports whether the aim is met as far as a maker can read it.
@@ -51,13 +64,14 @@ func (m Miss) must() bool { return m.Aim >= KeepsLimit }
 
 // A step of each kind is what a maker can just tell: our judgement.
 const (
-	timeStep = 0.05
-	tiltStep = 0.5 * math.Pi / 180
-	tapeStep = inch / 8
-	pushStep = 1                 // N, some quarter of a pound
-	noAnswer = 100               // steps missed where there is nothing to measure
-	leastArc = 0.02              // m, of the length of one of several arcs
-	offJoint = 2 * math.Pi / 180 // from a rest to the next arc; nearer small rocks and large ones differ
+	timeStep   = 0.05
+	tiltStep   = 0.5 * math.Pi / 180
+	tapeStep   = inch / 8
+	pushStep   = 1                 // N, some quarter of a pound
+	noAnswer   = 100               // steps missed where there is nothing to measure
+	leastArc   = 0.02              // m, of the length of one of several arcs
+	steadiness = 0.4               // m, about that of a chair with somebody in it: by it an arm is made a tilt
+	offJoint   = 2 * math.Pi / 180 // from a rest to the next arc; nearer small rocks and large ones differ
 )
 
 // misses returns how each aim comes out, those of the target first and then what must hold.
@@ -74,9 +88,14 @@ func misses(target piece.Target, r check.Balanced) []Miss {
 	}
 	seated, tips := r.Seated(), target.LargestTilt
 	aim(target.OneRock > 0, OneRock, target.OneRock, seated.Balance.Period, timeStep)
-	aim(target.SeatFalls.Asked, SeatFalls, target.SeatFalls.Value, seated.SeatFall, tiltStep)
-	aim(target.BackLeans.Asked, BackLeans, target.BackLeans.Value, seated.BackRecline, tiltStep)
-	aim(target.Empty.Asked, SeatFallsEmpty, target.Empty.Value, r.Loads[0].SeatFall, tiltStep)
+	lean := func(wish piece.Wish, which Aim, got float64, of *check.Load) {
+		if aim(wish.Asked, which, wish.Value, got, tiltStep); wish.Asked {
+			list[len(list)-1].load = of
+		}
+	}
+	lean(target.SeatFalls, SeatFalls, seated.SeatFall, seated)
+	lean(target.BackLeans, BackLeans, seated.BackRecline, seated)
+	lean(target.Empty, SeatFallsEmpty, r.Loads[0].SeatFall, &r.Loads[0])
 	forward, back := r.OnTips()
 	aim(tips > 0, LargestTilt, tips, forward, tiltStep)
 	aim(tips > 0, LargestTilt, tips, back, tiltStep)

@@ -100,13 +100,17 @@ func (q *question) misses(s shape) []Miss {
 // of a radius, as much as an aim that is missed by √(1/1000) of a step.
 const strays = 1e-3
 
-// score scores a shape: how it misses the aims, and ever so little how far it goes from the one drawn, in inches of
-// its ends and tenths of radii, squared, so that nothing is changed for nothing.
+// score scores a shape: how far a search has to go to the aims, and ever so little how far it goes from the one drawn,
+// in inches of its ends and tenths of radii, squared, so that nothing is changed for nothing.
 func (q *question) score(s shape) float64 {
 	square := func(x float64) float64 { return x * x }
 	strayed := square((s.nose-q.start.nose)/inch) + square((s.tail-q.start.tail)/inch) + square(s.low/inch)
 	for _, r := range s.radii {
 		strayed += square(math.Log(r/q.start.radii[0]) / 0.1)
 	}
-	return score(q.misses(s)) + strays*strayed
+	list := q.misses(s)
+	for i := range list {
+		list[i].Steps = list[i].sought()
+	}
+	return score(list) + strays*strayed
 }
