@@ -11,9 +11,10 @@ import (
 	"rockerwright/sim/quantity"
 )
 
-// A Fit is one measure of the piece against one of the owner, as the piece stands with
-// the owner upright in it, soles down; where nobody is asked to be upright, at ease, m.
+// A Fit is one measure of the piece against one of an owner, as the piece stands with
+// that owner upright in it, soles down; where nobody is asked to be upright, at ease, m.
 type Fit struct {
+	Who       string // the owner
 	Key       string // the measure that changes it
 	What      string // "front edge, off the floor"
 	Size      person.Size
@@ -67,14 +68,21 @@ func (b *Balanced) sits(one Somebody, postures ...person.Posture) *Load {
 	return nil
 }
 
-// fit returns the owner's fit; none where no owner is posed or the piece does not stand.
-// The width of a seat for two is for both.
+// fit returns the fit of each owner; none where none is posed or the piece does not stand.
 func (b *Balanced) fit() []Fit {
-	if len(b.Somebody) == 0 || b.Somebody[0].Role != piece.Owner || !b.Design.Seat.SlopeKnown() {
-		return nil
+	var list []Fit
+	for _, one := range b.Somebody {
+		if one.Role == piece.Owner && b.Design.Seat.SlopeKnown() {
+			list = append(list, b.fits(one)...)
+		}
 	}
-	owner := b.Somebody[0].Person
-	l := b.sits(b.Somebody[0], person.Upright, person.AtEase)
+	return list
+}
+
+// fits returns the fit of one owner. The width of a seat for two is for both.
+func (b *Balanced) fits(one Somebody) []Fit {
+	owner := one.Person
+	l := b.sits(one, person.Upright, person.AtEase)
 	if l == nil || !l.Upright() {
 		return nil
 	}
@@ -91,7 +99,7 @@ func (b *Balanced) fit() []Fit {
 			have = b.frontHeight(l)
 		}
 		size := owner.Sizes[c.size]
-		f := Fit{Key: c.key, What: c.what, Size: c.size, Have: have, Low: size + c.low, High: size + c.high}
+		f := Fit{Who: one.Name, Key: c.key, What: c.what, Size: c.size, Have: have, Low: size + c.low, High: size + c.high}
 		if b.Design.Traits().ForTwo && c.size == person.Hips {
 			f.Low *= 2
 		}

@@ -28,7 +28,8 @@ type Rest struct {
 func (l *Layout) rests() {
 	for _, i := range slices.Compact([]int{0, l.sitting()}) {
 		load := &l.Report.Loads[i]
-		r := Rest{Load: load.Name, Empty: load.Empty, SeatFalls: load.SeatFall, Pressed: math.NaN(), BackLeans: load.BackRecline, TenRocks: math.NaN()}
+		r := Rest{Load: load.Name, Empty: load.Empty, SeatFalls: load.SeatFall, Pressed: math.NaN(),
+			BackLeans: load.BackRecline, TenRocks: math.NaN()}
 		if fall, told := load.PressedFall(); told {
 			r.Pressed = fall
 		}

@@ -129,7 +129,7 @@ func unfit(r *check.Report) []Finding {
 			want = f.High
 		}
 		one := list.add(Unfit, f.What, f.Key, quantity.Length, f.Have, want)
-		one.Who, one.Fit = r.Somebody[0].Name, f
+		one.Who, one.Fit = f.Who, f
 	}
 	for i := range r.Misfits {
 		m := &r.Misfits[i]

@@ -177,7 +177,7 @@ func somebody(one check.Somebody) Object {
 // fit is how a measure suits a person; a bound is null where common practice asks nothing.
 func fit(f check.Fit) Object {
 	return Object{
-		{"key", f.Key}, {"what", f.What}, {"size", f.Size.String()},
+		{"who", f.Who}, {"key", f.Key}, {"what", f.What}, {"size", f.Size.String()},
 		{"have_m", f.Have}, {"at_least_m", f.Low}, {"at_most_m", f.High}, {"change_m", f.Change},
 		{"basis", "common practice"},
 	}

@@ -193,17 +193,16 @@ func wrongs(w wording, a *trial.Answer) []sheet.Line {
 		lines = append(lines, warning(w, a, f))
 	}
 	var wrong []string
+	last := ""
 	for _, f := range of(a, trial.Unfit) {
 		if f.Fit != nil {
-			wrong = append(wrong, unfit(w.units, f.Fit))
+			wrong = append(wrong, when(f.Who != last, "for %s, upright, ", brief(f.Who))+unfit(w.units, f.Fit))
+			last = f.Who
 		}
 	}
-	unfit := misfits(w.units, a, owns(a))
-	if len(wrong) > 0 {
-		unfit = strings.TrimSpace(fmt.Sprintf("for %s, upright, %s. %s", brief(a.Somebody[0].Name), strings.Join(wrong, "; "), unfit))
-	}
-	if unfit != "" {
-		lines = append(lines, sheet.Line{Label: "FIT:", Text: unfit})
+	text := strings.TrimSpace(when(len(wrong) > 0, "%s. ", strings.Join(wrong, "; ")) + misfits(w.units, a, owns(a)))
+	if text != "" {
+		lines = append(lines, sheet.Line{Label: "FIT:", Text: text})
 	}
 	return append(lines, sheet.Says(untimed(&a.Report))...)
 }

@@ -32,7 +32,7 @@ var off = map[string][2]string{
 
 // fitTable returns have, want and change by of each measure.
 func fitTable(u units, a *trial.Answer) []sheet.Block {
-	t := &sheet.Table{Head: []string{"Owner at ease", "have", "want", "change by", "goes by"}}
+	t := &sheet.Table{Head: []string{"Owner, upright", "have", "want", "change by", "goes by"}}
 	for _, f := range a.Fit {
 		want, change := u.bare(f.Low)+" to "+u.bare(f.High), "–"
 		if math.IsInf(f.High, 1) {
@@ -41,7 +41,8 @@ func fitTable(u units, a *trial.Answer) []sheet.Block {
 		if f.Change != 0 {
 			change = pick(f.Change > 0, "+", "-") + u.bare(unsigned(f.Change))
 		}
-		t.Mark(!f.Holds(), f.What, u.bare(f.Have), want, change, f.Size.String())
+		what := when(f.Who != a.Fit[0].Who, "%s: ", brief(f.Who)) + f.What
+		t.Mark(!f.Holds(), what, u.bare(f.Have), want, change, f.Size.String())
 	}
 	return below(sheet.Block{Title: "Fit", All: true, Table: t}, misfits(u, a, anybody), "In "+inUnits(u, "inches", "millimetres")+
 		". The clearances between a person and a seat are common practice among chairmakers; change them to taste.")

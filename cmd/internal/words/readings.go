@@ -144,7 +144,8 @@ func readingsBlock(w wording, r check.Report, remarks remarks) sheet.Block {
 	if len(owner) > 0 && owner[len(owner)-1].Sitter != owner[0].Sitter {
 		room-- // names are longer than postures
 	}
-	if last := len(owner) - 1; last > 0 && r.Design.Traits().Seating && owner[last].Role == piece.Owner && owner[last].Sitter != owner[0].Sitter {
+	last := len(owner) - 1
+	if last > 0 && r.Design.Traits().Seating && owner[last].Role == piece.Owner && owner[last].Sitter != owner[0].Sitter {
 		owner = firsts(owner) // each of several owners has a column
 	}
 	shown = append(shown, owner[:min(len(owner), room-1)]...)
