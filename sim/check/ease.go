@@ -146,9 +146,14 @@ func lessForward(loads []Load) {
 	}
 }
 
-// moveAhead moves the balance point of who rides so far ahead, m; shanks and feet hang and stand where they do.
+// moveAhead moves the balance point of who rides so far ahead, m, shanks and feet counted, whatever the floor carries
+// of them: they hang and stand where they do, and the rest of the body moves by as much more.
 func (l *Load) moveAhead(by float64) {
-	l.Person.Centre.X += by * l.Rider().Mass / l.Person.Mass
+	whole := l.Person.Mass
+	for i := range l.Legs {
+		whole += l.Legs[i].Mass()
+	}
+	l.Person.Centre.X += by * whole / l.Person.Mass
 	l.off.Centre.X += by
 }
 
@@ -160,7 +165,8 @@ func (b Balanced) LeaningBack(by float64) Balanced {
 }
 
 // PersonSpread is how surely a person's balance point is known from sizes, fore and aft, m: published bodies of one
-// size scatter so (UMTRI, seated posture, and the men of Santschi, DuBois and Omoto; see package person).
+// size scatter so (UMTRI, seated posture, and the men of Santschi, DuBois and Omoto; see package person). That 95 in 100
+// are within is our reading: package person has no deviation of theirs.
 const PersonSpread = 0.025
 
 // RestSpread returns by how much the rest of a load may be off because people of one size differ, rad: for a balance

@@ -1,9 +1,7 @@
 package size
 
 import (
-	"context"
 	"math"
-	"slices"
 	"testing"
 
 	"rockerwright/body"
@@ -28,39 +26,6 @@ func atEase(stature, mass float64) piece.Design {
 	given.Sizes[person.Stature] = stature
 	d.Sitters = []piece.Sitter{{Name: "owner", Mass: mass, Person: given}}
 	return d
-}
-
-// TestPeopleVary holds of chairs that a shop makes exactly that the rest at ease varies as the balance point of who sits
-// does, straight by the difference of two, and hangs on nothing else; and that where nobody sits by sizes none does.
-func TestPeopleVary(t *testing.T) {
-	d := atEase(1.78, 82)
-	d.Shop = piece.Shop{Length: 1e-9, Radius: 1e-9, Angle: 1e-9, Weight: 1e-9}
-	s, err := Chairs(context.Background(), d, 2*Block, StudyOptions{})
-	if err != nil {
-		t.Fatal(err)
-	}
-	b, err := check.Balance(d)
-	if err != nil {
-		t.Fatal(err)
-	}
-	const by = 0.002
-	less, more := b.LeaningBack(-by), b.LeaningBack(by)
-	slope := (more.Seated().SeatFall - less.Seated().SeatFall) / (2 * by)
-	spread := s.Spreads[slices.IndexFunc(s.Spreads, func(s Spread) bool { return s.Quantity == FallAtEase })]
-	// from 5 to 95 % are 2 times 1.645 deviations; 3 % for 8,192 chairs, for a rest that is not quite straight, and for
-	// what the floor carries of the legs
-	if got, want := spread.High-spread.Low, 2*1.645*slope*check.PersonSpread/1.96; math.Abs(got/want-1) > 0.1 {
-		t.Errorf("the fall at ease spreads by %v, want %v", got, want)
-	}
-	if most, share := s.Most(spread); most.Key != People || share < 0.95 {
-		t.Errorf("it hangs on %q by %v", most.Key, share)
-	}
-	if n := s.Varied[len(s.Varied)-1]; n.Key != People || n.Tolerance != 0.025 {
-		t.Errorf("%+v varies last", n)
-	}
-	if list := people(d, nil); list != nil {
-		t.Errorf("nobody by sizes, and %+v vary", list)
-	}
 }
 
 // TestLeanFromAStep holds that a lean is found whether the piece as it is drawn rests on a step of the feet or off it,

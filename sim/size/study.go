@@ -62,10 +62,10 @@ type StudyOptions struct {
 }
 
 // Chairs makes so many chairs, every measure of each off by a normal error that is within the shop's tolerance 95
-// times in 100, and with somebody else of the same sizes in each, in Latin hypercubes of [Block] chairs with a seed
-// each, and balances them exactly. Blocks are counted in order, so that the result is the same on any number of
-// processors; memory does not grow with their number. When the context ends, what was counted by then is the result.
-// Errors are of package piece, or an [*UnsuitedError] where nothing of the piece is made in a shop.
+// times in 100, and with somebody else of the same sizes in each ([People]), in Latin hypercubes of [Block] chairs
+// with a seed each, and balances them exactly. Blocks are counted in order, so that the result is the same on any
+// number of processors; memory does not grow with their number. When the context ends, what was counted by then is
+// the result. Errors are of package piece, or an [*UnsuitedError] where nothing of the piece is made in a shop.
 func Chairs(ctx context.Context, d piece.Design, chairs int, options StudyOptions) (Study, error) {
 	if err := countable(d); err != nil {
 		return Study{}, err
@@ -113,7 +113,7 @@ func newMaking(d piece.Design) (*making, error) {
 	if m.nominal, err = m.sitters.Balance(d); err != nil {
 		return nil, err
 	}
-	m.varied = append(m.varied, people(d, m.sitters)...)
+	m.varied = append(m.varied, people(m.sitters)...)
 	m.now = readingsOf(m.nominal)
 	chair := m.maker()
 	for k := range m.varied { // each alone, off by one deviation

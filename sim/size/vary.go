@@ -28,9 +28,10 @@ func (v Varied) deviation() float64 { return v.Tolerance / twoSided95 }
 // People is the key of what varies with who sits: one of the sizes that are given has the balance point elsewhere.
 const People = "sitter.balance_point"
 
-// people returns how who sits varies, of those given by sizes on seating; all alike in one chair.
-func people(d piece.Design, sitters check.Sitters) []Varied {
-	if len(sitters) == 0 || !d.Traits().Seating {
+// people returns how who sits varies, of those given by sizes, children and riders too: all people of one piece are off
+// alike, two side by side as well, which spreads its rest the most. Of plain numbers nothing is known: none varies.
+func people(sitters check.Sitters) []Varied {
+	if len(sitters) == 0 {
 		return nil
 	}
 	label := piece.Measure{Key: People, Label: "balance point of who sits, ahead", Kind: quantity.Length}

@@ -41,7 +41,7 @@ type Table struct {
 	Report check.Balanced // as drawn
 	Now    Readings
 	Rows   []Row   // the largest effect first; what need not be exact behind what must
-	Fails  float64 // share of chairs in which a limit fails with every measure at the shop's usual
+	Fails  float64 // share of chairs in which a limit fails with every measure at the shop's usual, and these very people
 }
 
 // WhatIf changes one thing at a time. A measure is changed by four times what a shop usually
@@ -91,12 +91,12 @@ func WhatIf(d piece.Design) (Table, error) {
 // loose reports whether the row is of something made that need not be exact.
 func (r Row) loose() bool { return r.Made && math.IsInf(r.HoldTo, 1) }
 
-// PersonMatters reports whether the rest at ease is off by more because people of one size differ than by any measure that
-// is made, off by what a shop usually holds.
+// PersonMatters reports whether the rest at ease is off by more because people of one size differ than by any
+// measure that is made, off by what a shop usually holds; not where a measure leaves it no rest.
 func (t *Table) PersonMatters() bool {
 	spread := t.Report.RestSpread(t.Report.Seated())
 	for i := range t.Rows {
-		if r := &t.Rows[i]; r.Made && math.Abs(r.Moved(FallAtEase)*r.Shop/r.Change) >= spread {
+		if r := &t.Rows[i]; r.Made && !(math.Abs(r.Moved(FallAtEase)*r.Shop/r.Change) < spread) {
 			return false
 		}
 	}

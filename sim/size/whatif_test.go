@@ -185,7 +185,7 @@ func TestHoldTo(t *testing.T) {
 			if m.varied[k].Key == r.Key {
 				m.varied[k].Tolerance = held
 			}
-			if m.varied[k].Key == People { // what is made is held for these people
+			if m.varied[k].Key == People { // a tolerance is of what is made, with these very people
 				m.varied[k].Tolerance = 0
 			}
 		}
