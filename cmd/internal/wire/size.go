@@ -146,6 +146,7 @@ func aim(m size.Miss) Object {
 func WhatIf(t size.Table) Object {
 	return Object{
 		{"design", t.Report.Design.Title}, {"now", readings(t.Now)}, {"fails_share", t.Fails},
+		{"person_matters_most", t.PersonMatters()},
 		{"rows", each(t.Rows, row)},
 	}
 }

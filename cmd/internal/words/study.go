@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"rockerwright/cmd/internal/sheet"
@@ -23,10 +24,12 @@ func Study(d piece.Design, s size.Study, source string) sheet.Sheet {
 	if s.Chairs == 0 {
 		return sheet.Sheet{Title: title, Source: source, Blocks: []sheet.Block{{Lines: lines}}}
 	}
-	limits := sheet.Line{Label: "LIMITS:", Text: "none fails in any of them."}
+	vary := slices.ContainsFunc(s.Varied, func(v size.Varied) bool { return v.Key == size.People })
+	limits := sheet.Line{Label: "LIMITS:", Text: "none fails in any of them", Bad: s.Fails > 0}
 	if s.Fails > 0 {
-		limits.Text, limits.Bad = "one or more fail in "+inHundred(s.Part(s.Fails))+" of 100.", true
+		limits.Text = "one or more fail in " + inHundred(s.Part(s.Fails)) + " of 100"
 	}
+	limits.Text += when(vary, ", each %s with another person of the same sizes", w.piece) + "."
 	lines = append(lines, limits)
 	if s.Unusable > 0 {
 		lines = append(lines, sheet.Wrong(thousands(s.Unusable)+" of them do not rest at all."))
@@ -43,14 +46,23 @@ func Study(d piece.Design, s size.Study, source string) sheet.Sheet {
 	}
 	made := sheet.Block{Title: "How they were made", All: true, Lines: sheet.Says(
 		"Every measure of each is off by an error of its own, normal, within what the shop usually holds 95 times in 100 "+
-			"(common practice; your own under [shop]). Who sits in each is somebody else of the sizes that are given, with the balance "+
-			"point within "+w.length(check.PersonSpread)+" fore and aft as often (published bodies scatter so, one source); "+
-			"the floor is as given. Each is worked out exactly. "+
+			"(common practice; your own under [shop]). "+varying(w, d, vary)+" Each is worked out exactly. "+
 			"The errors are drawn in Latin hypercubes of "+thousands(size.Block)+" by a seed, so that the same call gives the same answer.",
 		"The shares are squared regression coefficients times the variance of each measure; "+
 			"what no straight line explains is left over.")}
 	blocks = append(blocks, sheet.Block{Lines: sheet.Says(w.disclaimer)}, sharesTable(w, d, s), made)
 	return sheet.Sheet{Title: title, Source: source, Blocks: blocks}
+}
+
+// varying says how people vary, if they do.
+func varying(w wording, d piece.Design, vary bool) string {
+	if !vary {
+		return "Who is in it and the floor are as given."
+	}
+	return "With each is another person of the same sizes, the balance point off by a normal error within " +
+		w.length(check.PersonSpread) + " fore and aft as often (our reading of published bodies, one source). All people of one " +
+		w.piece + " are off alike" + when(d.Traits().ForTwo, ", two side by side too, which spreads its rest the most") +
+		". Who is given by plain numbers and the floor are as given."
 }
 
 // amount returns a quantity finely, and its unit.

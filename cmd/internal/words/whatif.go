@@ -8,6 +8,7 @@ import (
 
 	"rockerwright/cmd/internal/sheet"
 	"rockerwright/sim"
+	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 	"rockerwright/sim/size"
@@ -33,7 +34,7 @@ func WhatIf(t size.Table, source string, changes []string) sheet.Sheet {
 	if rows < all {
 		short.Blocks = append(short.Blocks, sheet.Block{Title: "Every measure", Table: whatIfTable(w, t, all), All: true})
 	}
-	short.Blocks = append(short.Blocks, whatIfAssumptions(w, t.Report.Design))
+	short.Blocks = append(short.Blocks, whatIfAssumptions(w, t))
 	return short
 }
 
@@ -42,7 +43,7 @@ func WhatIfBlocks(t size.Table) []sheet.Block {
 	w := wordingOf(t.Report.Design)
 	return []sheet.Block{
 		{Title: "What each measure does", Lines: whatIfNow(w, t)[1:], Table: whatIfTable(w, t, len(t.Rows)), All: true},
-		whatIfAssumptions(w, t.Report.Design),
+		whatIfAssumptions(w, t),
 	}
 }
 
@@ -57,10 +58,19 @@ func whatIfNow(w wording, t size.Table) []sheet.Line {
 	now := fmt.Sprintf("%s %s %s, %s empty, in degrees; one rock %s; %s before going %s, leaning furthest.",
 		falls, towards(w, t.Now[size.FallAtEase]), w.seated, towards(w, t.Now[size.FallEmpty]), rock,
 		w.degrees(t.Now[size.BackMargin]), w.Back)
+	first := t.Report.Seated()
+	spread := t.Report.RestSpread(first)
 	return []sheet.Line{{Label: "NOW:", Text: now},
-		{Label: "MADE:", Text: "with every measure held as a shop usually does, " + made + "." +
-			when(t.PersonMatters(), " What matters most is who sits: people of one size rest within ±%s of this. "+
-				"Sit the person it is for in a mock-up.", w.degrees(t.Report.RestSpread(t.Report.Seated()))), Bad: t.Fails > 0.05}}
+		{Label: "MADE:", Text: "with every measure held as a shop usually does, " + made +
+			when(!math.IsNaN(spread), " with these very people") + "." +
+			when(t.PersonMatters(), " What matters most is the person: people of one size rest within ±%s of this. "+
+				"Sit %s in a mock-up.", w.degrees(spread), whomToSit(t.Report.Design, first)), Bad: t.Fails > 0.05}}
+}
+
+// whomToSit says whom a load is of, by the name that the design gives, if any.
+func whomToSit(d piece.Design, l *check.Load) string {
+	named := func(s piece.Sitter) bool { return s.Name == l.Sitter && s.Name != "owner" }
+	return pick(slices.ContainsFunc(d.Sitters, named), brief(l.Sitter), "your owner")
 }
 
 // inHundred returns a share in hundredths, in words that fit small ones.
@@ -155,8 +165,9 @@ func withSign(text string) string {
 
 // whatIfAssumptions says how the table came about, and what the shop holds: a length, a radius, an angle, a weight, each
 // as the table of measures or the design has it.
-func whatIfAssumptions(w wording, d piece.Design) sheet.Block {
+func whatIfAssumptions(w wording, t size.Table) sheet.Block {
 	var held []string
+	d := t.Report.Design
 	for _, m := range [][2]string{
 		{"lengths", "seat.rear"}, {"radii", "rocker.radius"}, {"angles", "back.recline"}, {"the weight", "piece.weight"}} {
 		if measure, _, err := d.Measure(m[1]); err == nil {
@@ -171,6 +182,8 @@ func whatIfAssumptions(w wording, d piece.Design) sheet.Block {
 			"all else being held as the shop usually does: "+list(held)+" (common practice; your own under [shop]). "+
 			"\"no use\": the others break a limit more often than that whatever is done here; widen the margin first. "+
 			"What may be eight times as far off as usual need not be exact.",
+		when(!math.IsNaN(t.Report.RestSpread(t.Report.Seated())), "\"Sitter leans back\" is also what a person of the same "+
+			"height and weight does whose weight sits so much further back."),
 		string(w.slides))}
 }
 
