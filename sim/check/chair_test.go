@@ -32,6 +32,12 @@ func readingChair() piece.Design {
 	}
 }
 
+// goingBack is a design of which nothing is asked but not to go over backwards.
+func goingBack(d piece.Design) piece.Design {
+	d.Limits = piece.Limits{BackMargin: d.Limits.BackMargin, BackLift: d.Limits.BackLift}
+	return d
+}
+
 // plain is one body on one arc, for closed forms: all m, kg.
 func plain(radius, nose, tail, mass float64, centre r2.Vec, inertia float64) piece.Design {
 	return piece.Design{Rocker: piece.Rocker{Radius: radius, Nose: nose, Tail: tail},

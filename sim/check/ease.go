@@ -128,12 +128,6 @@ func (l *Load) On(empty body.Body) {
 	l.Forward = l.OffFloor
 }
 
-// The least and the most friction of clothes on a wooden seat; our judgement.
-const slipperyCloth, firmCloth = 0.3, 0.5
-
-// SlidesOff returns between which falls of the seat forward who sits on it slides off, rad: atan of the friction.
-func SlidesOff() (least, most float64) { return math.Atan(slipperyCloth), math.Atan(firmCloth) }
-
 // lessForward gives each load with feet on the floor the lesser of its margins forward, feet off or rising.
 func lessForward(loads []Load) {
 	for i := range loads {

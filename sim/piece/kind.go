@@ -1,6 +1,8 @@
 package piece
 
 import (
+	"math"
+
 	"rockerwright/body/person"
 	"rockerwright/sim/quantity"
 )
@@ -39,11 +41,17 @@ var seatingLimits = Limits{
 	ForwardMargin: 10 * quantity.Deg, ForwardLift: quantity.In / 2, // less is gone when a foot slips or somebody rises in a hurry
 	SeatFallsLeast: Wish{true, 0}, SeatFallsMost: 18 * quantity.Deg, // forward one slides, further back one cannot rise
 	EmptyFallsLeast: Wish{true, -5 * quantity.Deg}, EmptyFallsMost: 15 * quantity.Deg, // else sitting down is a fall, or a climb
-	SlidesOff:    17 * quantity.Deg,     // cloth on wood at its most slippery, atan 0.3
-	OneRockLeast: 1.2, OneRockMost: 3.5, // a shake, and a swing that stops nowhere
-	Push:       8 * 4.4482216152605, // lb; more, and nobody rocks it with a foot
-	LegsBeyond: Wish{true, 0},       // nothing carries a leg there
+	SlidesOff:    math.Atan(slipperyCloth), // beyond it cloth may slide on the wood
+	OneRockLeast: 1.2, OneRockMost: 3.5,    // a shake, and a swing that stops nowhere
+	Push:       8 * quantity.One(quantity.Force, quantity.Inch), // lb; more, and nobody rocks it with a foot
+	LegsBeyond: Wish{true, 0},                                   // nothing carries a leg there
 }
+
+// The least and the most friction of clothes on a wooden seat; our judgement.
+const slipperyCloth, firmCloth = 0.3, 0.5
+
+// SlidesOff returns between which falls of the seat forward who sits on it slides off, rad: atan of the friction.
+func SlidesOff() (least, most float64) { return math.Atan(slipperyCloth), math.Atan(firmCloth) }
 
 // childsRock are the times of one rock that a child's chair keeps: a smaller pendulum; our judgement.
 var childsRock = [2]float64{0.9, 2.5}

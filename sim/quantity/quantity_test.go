@@ -269,7 +269,8 @@ func TestReads(t *testing.T) {
 				least, most := Reads(x*one, kind, system)
 				reads := func(y float64) bool { return Shop(y, kind, system) == Shop(x*one, kind, system) }
 				if off := 1e-9 * one; !reads(least+off) || !reads(most-off) || reads(least-off) || reads(most+off) {
-					t.Errorf("kind %d, system %v: %v reads as %s between %v and %v", kind, system, x, Shop(x*one, kind, system), least/one, most/one)
+					t.Errorf("kind %d, system %v: %v reads as %s between %v and %v",
+						kind, system, x, Shop(x*one, kind, system), least/one, most/one)
 				}
 			}
 		}

@@ -42,7 +42,7 @@ func plainChair(rng *rand.Rand) piece.Design {
 		Body:   body.Body{Mass: between(8, 18), Centre: r2.Vec{X: between(-0.03, 0.03), Y: between(0.38, 0.48)}, Inertia: between(1, 2)},
 		Seat:   piece.Seat{Front: between(0.39, 0.44), Rear: between(0.37, 0.40), Depth: 0.45, Behind: between(0.2, 0.25)},
 		Back:   piece.Back{Recline: between(0.2, 0.32), Height: 0.7},
-		Limits: piece.Design{Kind: piece.Chair}.UsualLimits(),
+		Limits: piece.Limits{BackMargin: 15 * degree, BackLift: 0.020},
 	}
 	ahead := between(0.19, 0.23)
 	d.Sitters = []piece.Sitter{{

@@ -108,9 +108,11 @@ func Held(a trial.Answer) sheet.Line {
 	}
 	nearest := a.Worst()
 	all := pick(len(limits) == 1, "The one limit holds", fmt.Sprintf("All %d limits hold", len(limits)))
-	return sheet.Line{Text: all + when(len(of(&a, trial.TooNear)) > 0, " as far as can be told") +
-		fmt.Sprintf("; nearest: %s, %s, %s of %s.", brief(nearest.Load), limitName(w.phrases, nearest.Name), gets(w, nearest),
-			when(nearest.AtMost, "at most ")+w.with(nearest.Want, nearest.Kind))}
+	if near := len(of(&a, trial.TooNear)); near > 0 {
+		all = fmt.Sprintf("Of %s none fails, but %d %s too near to tell", counted(len(limits), "limit"), near, pick(near > 1, "are", "is"))
+	}
+	return sheet.Line{Text: all + fmt.Sprintf("; nearest: %s, %s, %s of %s.", brief(nearest.Load), limitName(w.phrases, nearest.Name), gets(w, nearest),
+		when(nearest.AtMost, "at most ")+w.with(nearest.Want, nearest.Kind))}
 }
 
 // Became says in what a motion ended.

@@ -101,8 +101,8 @@ func assumptions(w wording, r check.Report) []sheet.Line {
 		return s.Mass != 0 && !(s.Inertia > 0) && (s.Placed != piece.Place{} || s.Centre.Y != 0)
 	})
 	knocks := slices.ContainsFunc(r.Design.Rocker.Arcs, func(a piece.Arc) bool { return a.Flat != 0 || a.Turn != 0 || a.Radius < 0 })
+	slippery, firm := piece.SlidesOff()
 	feet := slices.ContainsFunc(r.Loads, func(l check.Load) bool { return len(l.Legs) > 0 })
-	slippery, firm := check.SlidesOff()
 	return slices.Concat(sheet.Says("The piece and the person are one rigid body that rolls on the floor without slipping"+
 		when(feet, ", but for shanks and feet of who sits: they hang from the knees and stand on the floor, free to turn")+". "+
 		"No friction of the air, no rolling loss: a real rock dies away. "+

@@ -25,6 +25,17 @@ func tooNear(w wording, a *trial.Answer) []sheet.Line {
 	return []sheet.Line{{Label: "TOO NEAR TO TELL:", Text: told(w, a.Design, near)}}
 }
 
+// failing returns the findings of limits that fail, and of these limits those that are too near to tell on other loads.
+func failing(a *trial.Answer) []*trial.Finding {
+	list := of(a, trial.Fails)
+	for _, near := range of(a, trial.TooNear) {
+		if slices.ContainsFunc(list, func(f *trial.Finding) bool { return f.What == near.What }) {
+			list = append(list, near)
+		}
+	}
+	return list
+}
+
 // told says which limits findings miss, in their order, by whom and by how much, and the measure to look at.
 func told(w wording, d piece.Design, findings []*trial.Finding) string {
 	var said []string
@@ -36,14 +47,15 @@ func told(w wording, d piece.Design, findings []*trial.Finding) string {
 		var told []string
 		for _, o := range findings[i:] {
 			if alike(o) {
-				told = append(told, who(o.Load)+" "+gets(w, o.Limit))
+				told = append(told, who(o.Load)+" "+gets(w, o.Limit)+when(o.Level != f.Level, " (too near)"))
 			}
 		}
 		what := upperFirst(limitName(w.phrases, f.What)) + ", " + wants(w, f.Limit)
 		if f.What == "rest" {
 			what = "Stands only just"
 		}
-		said = append(said, fmt.Sprintf("%s: %s%s.", what, strings.Join(told, ", "), when(f.Key != "", "; look at the %s", measure(d, f.Key))))
+		said = append(said, fmt.Sprintf("%s: %s%s.", what, strings.Join(told, ", "),
+			when(f.Key != "", "; look at the %s", measure(d, f.Key))))
 	}
 	return strings.Join(said, " ")
 }

@@ -30,7 +30,6 @@ type phrases struct {
 
 	rider, seated string // who is at ease in it, and the head of their column
 	owners        string // the label of what is said of them
-	fails         string // what a load is on which a limit fails
 	falls         string // what its seat does, over a column
 	tracks        string // the entries that tell how far apart the rockers stand
 	noPull        string // why nothing is said of a pull
@@ -76,7 +75,7 @@ var chairs = phrases{
 	renamed: strings.NewReplacer(),
 
 	rider: "the owner at ease", seated: "seated", owners: "YOUR OWNER",
-	fails: "nearer to going over than we like", falls: "falls",
+	falls:  "falls",
 	tracks: "track under [rocker], or width under [seat],",
 	noPull: "Draw [seat] and [back] to learn what a pull at the top of the back does.",
 	legs:   ", legs to the top of the seat",
@@ -128,7 +127,7 @@ var endwise = chairs.but(func(p *phrases) {
 	p.turned(piece.Design{Kind: piece.Cradle, Rocks: piece.End}.Directions())
 	p.shortForward, p.shortBack, p.reachAhead, p.reachBehind = "foot", "head", "at the foot", "at the head"
 	p.piece, p.owners, p.rider, p.seated = "cradle", "INFANTS", "the first infant", "laden"
-	p.fails, p.falls = "tilted further at rest than we like", "tilts"
+	p.falls = "tilts"
 	p.tracks, p.noPull = "track under [rocker]", "What a pull at the rail does is not worked out."
 	p.legs, p.slides, p.leans = "", "", ""
 	p.marked, p.dotted = "Against 5 and 10 degrees", " The dotted lines stand at 5 and 10 degrees."

@@ -144,9 +144,9 @@ func readingsBlock(w wording, r check.Report, remarks remarks) sheet.Block {
 	if len(owner) > 0 && owner[len(owner)-1].Sitter != owner[0].Sitter {
 		room-- // names are longer than postures
 	}
-	last := len(owner) - 1
-	if last > 0 && r.Design.Traits().Seating && owner[last].Role == piece.Owner && owner[last].Sitter != owner[0].Sitter {
-		owner = firsts(owner) // each of several owners has a column
+	last, traits := len(owner)-1, r.Design.Traits()
+	if last > 0 && traits.Seating && !traits.ForTwo && owner[last].Role == piece.Owner {
+		owner = firsts(owner) // each of several who take turns has a column
 	}
 	shown = append(shown, owner[:min(len(owner), room-1)]...)
 	t := readingsOf(w, &r.Balanced, shown, remarks)

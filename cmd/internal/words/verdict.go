@@ -26,7 +26,7 @@ func verdict(w wording, a *trial.Answer, remarks remarks) []sheet.Line {
 		lines = []sheet.Line{{Label: "THE PIECE ALONE", Text: stands(w, empty) +
 			". Nobody sits in this design: add [sitter]."}}
 	}
-	if failing := of(a, trial.Fails); len(failing) > 0 {
+	if failing := failing(a); len(failing) > 0 {
 		lines = append(lines, sheet.Line{Label: "FAILS:", Text: told(w, a.Design, failing), Bad: true})
 	}
 	if a.Holds() || remarks > onlyFails {
@@ -91,9 +91,9 @@ func group(w wording, label string, loads []*check.Load, a *trial.Answer) sheet.
 		line.Text, line.Bad = whyNot(w.phrases, fallen[0])+
 			when(len(fallen) > 1, "; nor does it stand with %s", list(names(fallen[1:], loads)))+lookAt(a, fallen[0]), true
 	case label == "OTHERS" && near == nil:
-		line.Text = "nothing takes it over"
+		line.Text = "no tilt was found at which it goes over with them"
 	case label == "OTHERS":
-		line.Text = "nearest to going over is " + brief(near.Name) + ": " + strings.Replace(left(w, near, side), " left before going", ",", 1)
+		line.Text = "nearest to going over is " + brief(near.Name) + ": " + left(w, near, side, ",")
 	default:
 		if len(first.Feet) > 0 {
 			line.Label = eased(w, label, first)
@@ -103,8 +103,10 @@ func group(w wording, label string, loads []*check.Load, a *trial.Answer) sheet.
 			line.Text = when(label != "YOUR OWNER", "%s ", brief(first.Sitter)) + stands(w, first)
 		}
 		if near != nil {
-			line.Text += ", " + when(near.Sitter != first.Sitter, "nearest to going over is %s: ", brief(near.Name)) +
-				left(w, near, side) + when(near.Sitter == first.Sitter && near != first && near.Posture != person.Unsaid, ", %v", near.Posture)
+			other := near.Sitter != first.Sitter
+			line.Text += ", " + when(other, "nearest to going over is %s: ", brief(near.Name)) +
+				left(w, near, side, " left before going") +
+				when(!other && near != first && near.Posture != person.Unsaid, ", %v", near.Posture)
 		}
 	}
 	if line.Text += "."; label == "OTHERS" {
@@ -114,9 +116,9 @@ func group(w wording, label string, loads []*check.Load, a *trial.Answer) sheet.
 	return line
 }
 
-// left says how much is left before a load goes over on a side.
-func left(w wording, l *check.Load, side check.Side) string {
-	return w.degrees(side.Of(l).Angle) + " left before going " + pick(side == check.Forward, w.overForward, w.overBack) +
+// left says how much is left before a load goes over on a side, in words between.
+func left(w wording, l *check.Load, side check.Side, between string) string {
+	return w.degrees(side.Of(l).Angle) + between + " " + pick(side == check.Forward, w.overForward, w.overBack) +
 		when(side == check.Forward && len(l.Legs) > 0, ", feet off")
 }
 

@@ -51,6 +51,12 @@ func said(t *testing.T, d piece.Design, all bool) string {
 	if err != nil {
 		t.Fatal(err)
 	}
+	return printed(t, r, all)
+}
+
+// printed returns the first page of an answer, or all of it.
+func printed(t *testing.T, r trial.Answer, all bool) string {
+	t.Helper()
 	var text bytes.Buffer
 	command := func(key, value string) string { return "rockerwright check chair.toml " + key + "=" + value }
 	if err := Check(r, "chair.toml", command, nil).Text(&text, all, false); err != nil {
@@ -118,17 +124,14 @@ func anyDesign(rng *rand.Rand) piece.Design {
 // and that it is a page of 30 lines, or else one on which nothing else stands.
 func TestNothingWrongIsLeftOut(t *testing.T) {
 	rng := rand.New(rand.NewPCG(4, 9))
-	pages, longer, designs := 0, 0, 400
-	if testing.Short() {
-		designs = 100
-	}
-	for n := range designs {
+	pages, longer := 0, 0
+	for n := range 400 {
 		d := anyDesign(rng)
 		r, err := trial.Standing(d)
 		if err != nil {
 			t.Fatal(err)
 		}
-		text := said(t, d, false)
+		text := printed(t, r, false)
 		flat := strings.Join(strings.Fields(text), " ")
 		w := wordingOf(d)
 		name := func(l *check.Load) string {
@@ -175,7 +178,7 @@ func TestNothingWrongIsLeftOut(t *testing.T) {
 			}
 		}
 		if failing > 0 && n%8 == 0 { // which takes as long as all the rest
-			all := said(t, d, true)
+			all := printed(t, r, true)
 			_, rows, _ := strings.Cut(all, "EVERY LIMIT")
 			if got := strings.Count(rows, "NO\n"); got < failing {
 				t.Errorf("design %d: %d limits fail, %d rows say so\n%s", n, failing, got, all)
@@ -198,7 +201,7 @@ func TestNothingWrongIsLeftOut(t *testing.T) {
 			}
 		}
 	}
-	if longer == 0 || longer > pages/2 && !testing.Short() { // a hundred are too few to tell
+	if longer == 0 || longer > pages/2 {
 		t.Errorf("%d of %d first pages are longer than a page", longer, pages)
 	}
 }
