@@ -23,7 +23,7 @@ func Check(a trial.Answer, source string, command Command, changes []string) she
 	r := &a.Report
 	w := wordingOf(r.Design)
 	all := slices.Concat(everyLoad(w, *r), fits(w, &a),
-		[]sheet.Block{{Title: "Every limit", All: true, Table: limitTable(w, ranked(r.Limits))}, pulls(w, *r)},
+		[]sheet.Block{{Title: "Every limit", All: true, Table: limitTable(w, &r.Balanced, ranked(r.Limits))}, pulls(w, *r)},
 		survives(w, a), everySwing(w, *r),
 		[]sheet.Block{{Title: "What this rests on", All: true, Lines: assumptions(w, *r)},
 			{Title: "Cautions", All: true, Lines: cautions(w.phrases, *r)}})
@@ -48,7 +48,7 @@ func under(w wording, a *trial.Answer, command Command, remarks remarks) []sheet
 	blocks := []sheet.Block{{Lines: []sheet.Line{tape(w, a, remarks)}}, readingsBlock(w, a.Report, remarks)}
 	failing := slices.DeleteFunc(ranked(a.Limits), func(l check.Limit) bool { return !l.Fails() || l.Name == "rest" })
 	if len(failing) > 0 && remarks > noRows {
-		blocks = append(blocks, sheet.Block{Table: limitTable(w, failing)})
+		blocks = append(blocks, sheet.Block{Table: limitTable(w, &a.Balanced, failing)})
 	}
 	return append(blocks, sheet.Block{Lines: advice(w, a, command, remarks)})
 }
@@ -111,8 +111,8 @@ func Held(a trial.Answer) sheet.Line {
 	if near := len(of(&a, trial.TooNear)); near > 0 {
 		all = fmt.Sprintf("Of %s none fails, but %d %s too near to tell", counted(len(limits), "limit"), near, pick(near > 1, "are", "is"))
 	}
-	return sheet.Line{Text: all + fmt.Sprintf("; nearest: %s, %s, %s of %s.", brief(nearest.Load), limitName(w.phrases, nearest.Name), gets(w, nearest),
-		when(nearest.AtMost, "at most ")+w.with(nearest.Want, nearest.Kind))}
+	return sheet.Line{Text: fmt.Sprintf("%s; nearest: %s, %s, %s of %s.", all, brief(nearest.Load),
+		limitName(w.phrases, nearest.Name), gets(w, nearest), when(nearest.AtMost, "at most ")+w.with(nearest.Want, nearest.Kind))}
 }
 
 // Became says in what a motion ended.

@@ -115,7 +115,7 @@ func sections(w wording, a trial.Answer, rocking *trial.Rocking, more []sheet.Bl
 	}
 	list := []Section{
 		{ID: "loads", Title: "All loads", Blocks: append(everyLoad(w, r),
-			sheet.Block{Title: "Every limit", Table: limitTable(w, ranked(r.Limits))})},
+			sheet.Block{Title: "Every limit", Table: limitTable(w, &r.Balanced, ranked(r.Limits))})},
 		{ID: "arms", Title: "What brings it back", Picture: "righting arm", Blocks: []sheet.Block{pulls(w, r)},
 			Caption: "The righting arm is how far the weight stands to one side of where the rocker touches the floor: the longer, " +
 				"the harder it is brought back. A dot is a rest; past a ring it goes over." + string(w.dotted)},

@@ -125,11 +125,11 @@ func ranked(limits []check.Limit) []check.Limit {
 	return list
 }
 
-// limitTable returns limits as a table: want, got, whose.
-func limitTable(w wording, limits []check.Limit) *sheet.Table {
+// limitTable returns limits of a piece as a table: want, got, whose.
+func limitTable(w wording, r *check.Balanced, limits []check.Limit) *sheet.Table {
 	t := &sheet.Table{Caption: "What we ask of it", Head: []string{"What we ask", "want", "got", "whose"}}
 	for i := range limits {
-		t.Mark(limits[i].Fails(), limit(w, &limits[i])...)
+		t.Mark(limits[i].Fails(), limit(w, r.Load(limits[i].Load), &limits[i])...)
 	}
 	if len(limits) == 0 {
 		t.Add("that it stands", "yes", "yes", check.Physics)
@@ -137,12 +137,16 @@ func limitTable(w wording, limits []check.Limit) *sheet.Table {
 	return t
 }
 
-// limit returns the cells of a limit: what is asked, what is wanted, what there is, and by whom it is asked.
-func limit(w wording, l *check.Limit) []string {
-	name, basis := sheet.Cut(sheet.Plain(l.Load), 30), l.Basis+"  "+pick(l.Near, "near", pick(l.Holds, "ok", "NO"))
+// limit returns the cells of a limit on a load: what is asked, what is wanted, what there is, and by whom it is asked.
+func limit(w wording, on *check.Load, l *check.Limit) []string {
+	name, basis := sheet.Cut(who(on), 30), l.Basis+"  "+pick(l.Near, "near", pick(l.Holds, "ok", "NO"))
 	if l.Name == "rest" {
 		return []string{name + " stands", "a rest", "none", basis}
 	}
 	want := when(l.AtMost, "at most ") + w.with(l.Want, l.Kind)
-	return []string{name + ", " + limitName(w.phrases, l.Name), want, w.shop(l.Got, l.Kind), basis}
+	short := map[string]string{"back_margin": "tilt " + w.shortBack, "back_lift": "lift " + w.shortBack,
+		"forward_margin": "tilt " + w.shortForward, "forward_lift": "lift " + w.shortForward,
+		"seat_falls_least": "seat falls", "seat_falls_most": "seat falls", "empty_falls_least": "seat falls",
+		"empty_falls_most": "seat falls", "slides_off": "slope" + w.angleForward, "push": "push", "legs_beyond": "leg beyond"}[l.Name]
+	return []string{name + ", " + cmp.Or(short, limitName(w.phrases, l.Name)), want, w.shop(l.Got, l.Kind), basis}
 }
