@@ -129,7 +129,7 @@ func balance(d piece.Design, people Sitters, all bool) (Balanced, error) {
 	}
 	lessForward(b.Loads)
 	b.Limits, b.Look = b.limitsOf(b.Loads)
-	return b, nil
+	return b, b.unasked()
 }
 
 // Holds reports whether no limit fails.

@@ -179,12 +179,19 @@ func (b *Balanced) causeOf(limit Limit) Cause {
 		return TailLength
 	case l.Balance.Outcome == sim.NoRest && l.Rig.Body.Centre.X > b.Edge.Nose().X:
 		return NoseLength
+	case limit.Name == "rest" && l.Upright(): // it stands only just: what is nearest takes it over
+		_, limit.Side = Nearest([]*Load{l})
 	case i < 0 || l.Balance.Outcome != sim.Rocks:
 		return CurveItself
+	}
+	switch {
 	case limit.Side == Back && l.Rig.OverTip(l.Back):
 		return TailLength
 	case limit.Side == Forward && l.Rig.OverTip(l.Forward):
 		return NoseLength
+	}
+	if i < 0 {
+		return CurveItself
 	}
 	return cmp.Or(asks[i].cause, CurveItself)
 }

@@ -172,6 +172,17 @@ func (b *Balanced) limitsOf(loads []Load) (limits, look []Limit) {
 	return limits, look
 }
 
+// unasked returns an error for a limit that is asked of chairs and settees alone, of another kind of piece.
+func (b *Balanced) unasked() error {
+	d := &b.Design
+	for i := range asks {
+		if _, asked := asks[i].Wanted(d); asked && asks[i].seating && !d.Traits().Seating {
+			return &piece.KeyError{Key: asks[i].Key, Reason: "this is asked of chairs and settees alone, not of a " + d.Kind.String()}
+		}
+	}
+	return nil
+}
+
 // known reports whether a load that stands has what is asked for: who rises none of the motion, a stool no back to
 // push, a piece on a flat no time of a small rock. What does not stand is asked, and has not.
 func (a *ask) known(b *Balanced, l *Load) bool {

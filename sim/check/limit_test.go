@@ -1,14 +1,18 @@
 package check
 
 import (
+	"errors"
 	"math"
 	"strings"
 	"testing"
+
+	"gonum.org/v1/gonum/spatial/r2"
 
 	"rockerwright/body"
 	"rockerwright/rocker"
 	"rockerwright/sim"
 	"rockerwright/sim/piece"
+	"rockerwright/sim/quantity"
 )
 
 // TestLimitsAreOfWhatWasFound holds that a limit on what only a load that has settled has, the push for one degree,
@@ -54,6 +58,37 @@ func TestNoLimitHoldsWithoutARest(t *testing.T) {
 		if limit.Holds || limit.Name != "rest" && !math.IsNaN(limit.Got) {
 			t.Errorf("%s: got %v, holds %v; want NaN that does not hold", limit.Name, limit.Got, limit.Holds)
 		}
+	}
+}
+
+// TestLimitsOfSeating holds that what is asked of chairs alone is refused of a cradle, and of a chair asked.
+func TestLimitsOfSeating(t *testing.T) {
+	for _, kind := range []piece.Kind{piece.Chair, piece.Cradle, piece.Horse} {
+		d := plain(0.8, 0.3, 0.3, 12, r2.Vec{Y: 0.2}, 1)
+		d.Kind, d.Limits.Push = kind, 20
+		var wrong *piece.KeyError
+		if _, err := Balance(d); errors.As(err, &wrong) != (kind != piece.Chair) || wrong != nil && wrong.Key != "limits.push" {
+			t.Errorf("%v: %v", kind, err)
+		}
+	}
+}
+
+// TestStandsOnlyJust holds of a nose so short that who rises stands, but might not, that the first to look at is the nose.
+func TestStandsOnlyJust(t *testing.T) {
+	d := sized()
+	d.Rocker.Nose = 4 * quantity.In
+	r := checked(t, d)
+	found := false
+	for _, l := range r.Limits {
+		if l.Name == "rest" && l.Near {
+			found = true
+			if key := r.LookAt(l); key != "rocker.nose" {
+				t.Errorf("%s: look at %s", l.Load, key)
+			}
+		}
+	}
+	if !found {
+		t.Error("everybody stands surely")
 	}
 }
 

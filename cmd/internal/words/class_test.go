@@ -22,7 +22,7 @@ func TestDifferences(t *testing.T) {
 	}
 	same := column("mine", func(*piece.Design) {})
 	flat := column("élan", func(d *piece.Design) { d.Rocker.Radius = 60 * inch })
-	cradle := column("cot", func(d *piece.Design) { d.Kind = piece.Cradle })
+	cradle := column("cot", become(piece.Cradle))
 	fallen := column("fallen", func(d *piece.Design) { d.Rocker.Radius = 10 * inch })
 	said := func(a, b Column) string {
 		var text []string

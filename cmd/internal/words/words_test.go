@@ -44,6 +44,14 @@ func chair() piece.Design {
 	}
 }
 
+// become makes a design one of another kind, and asks of it what is usual there.
+func become(kind piece.Kind) func(d *piece.Design) {
+	return func(d *piece.Design) {
+		d.Kind = kind
+		d.Limits = d.UsualLimits()
+	}
+}
+
 // said returns the first page about a design, or all of it.
 func said(t *testing.T, d piece.Design, all bool) string {
 	t.Helper()
@@ -78,8 +86,8 @@ func TestFirstPageFits(t *testing.T) {
 		"a long owner": func(d *piece.Design) { d.Sitters[0].Name = strings.Repeat("Ann", 1000) },
 		"hostile":      func(d *piece.Design) { d.Title, d.Sitters[0].Name = "\x1b[31m<b>\u202e", "a\nb\tc\x00" },
 		"on a slope":   func(d *piece.Design) { d.Floor.Slope = 3 * math.Pi / 180 },
-		"horse":        func(d *piece.Design) { d.Kind = piece.Horse },
-		"cradle":       func(d *piece.Design) { d.Kind = piece.Cradle },
+		"horse":        become(piece.Horse),
+		"cradle":       become(piece.Cradle),
 	} {
 		d := chair()
 		change(&d)
@@ -267,7 +275,7 @@ func TestVerdicts(t *testing.T) {
 		{"a single arc in a list", func(d *piece.Design) {
 			d.Rocker = piece.Rocker{Nose: 0.43, Arcs: []piece.Arc{{Radius: 1.067, Length: 1.04}}}
 		}, []string{"rocker of 1 arc ·"}},
-		{"cradle", func(d *piece.Design) { d.Kind = piece.Cradle }, []string{"INFANTS:", "to the left", "5 and 10 degrees"}},
+		{"cradle", become(piece.Cradle), []string{"INFANTS:", "to the left", "5 and 10 degrees"}},
 	} {
 		d := chair()
 		tt.change(&d)
@@ -284,7 +292,7 @@ func TestVerdicts(t *testing.T) {
 func TestNeverSays(t *testing.T) {
 	for kind := piece.Chair; kind <= piece.Horse; kind++ {
 		d := chair()
-		d.Kind = kind
+		become(kind)(&d)
 		text := strings.ToLower(said(t, d, true))
 		for _, word := range []string{"safe", " fast", " slow ", "certified", "complies"} {
 			if strings.Contains(text, word) {
@@ -368,7 +376,7 @@ func TestRockSays(t *testing.T) {
 			[]string{"The rocker lifts off after 0.", "what comes then is outside the model"}},
 		{"settles", func(d *piece.Design) { d.Floor.Rolling = 0.01 }, trial.RockOptions{},
 			[]string{"is at rest after", "falls to half in"}},
-		{"cradle", func(d *piece.Design) { d.Kind = piece.Cradle }, trial.RockOptions{},
+		{"cradle", become(piece.Cradle), trial.RockOptions{},
 			[]string{"AGAINST 5 AND 10 DEGREES", "nothing before that stops it"}},
 	} {
 		d := chair()
