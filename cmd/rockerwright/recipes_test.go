@@ -47,7 +47,7 @@ func TestRecipes(t *testing.T) {
 			holds      bool
 		}{
 			{"30", "ok", 0, true},
-			{"1/2", "owner, at ease, effort back", 1, false},
+			{"1/2", "owner, effort back", 1, false},
 		} {
 			change := "limits.effort_back=" + tt.most
 			rw.says(tt.exit, tt.said, "check", "mine.toml", change, "--all")

@@ -57,7 +57,7 @@ func whom(w wording, a *trial.Answer) string {
 	if heavy := list[len(list)-1]; heavy != list[0] {
 		text = "By calculation, the lightest: " + named(list[0]) + "; the heaviest: " + named(heavy) + "."
 	}
-	text += when(!a.Holds(), " Not all of them keep the limits that the maker set: ask which before you use it.") +
+	text += " That is of its balance, not of its strength." + when(!a.Holds(), " Not all of them keep the limits that the maker set: ask which before you use it.") +
 		w.whoever
 	if !w.fuller {
 		return text
@@ -65,7 +65,7 @@ func whom(w wording, a *trial.Answer) string {
 	text += when(r.ForAChild(), " A child grows out of what was checked: "+
 		"have it looked at again before a bigger one sits in it.")
 	for _, f := range of(a, trial.Warns) {
-		if f.What == trial.Braces || f.What == trial.Rockers {
+		if f.What == trial.Braces || f.What == trial.Rockers || f.What == trial.Thin {
 			text += " " + warning(w, a, f).Text
 		}
 	}
