@@ -57,7 +57,8 @@ func whom(w wording, a *trial.Answer) string {
 	if heavy := list[len(list)-1]; heavy != list[0] {
 		text = "By calculation, the lightest: " + named(list[0]) + "; the heaviest: " + named(heavy) + "."
 	}
-	text += " That is of its balance, not of its strength." + when(!a.Holds(), " Not all of them keep the limits that the maker set: ask which before you use it.") +
+	text += " That is of its balance, not of its strength." +
+		when(!a.Holds(), " Not all of them keep the limits that the maker set: ask which before you use it.") +
 		w.whoever
 	if !w.fuller {
 		return text
