@@ -130,7 +130,7 @@ func closeAtChord(bearings []Bearing) bool {
 }
 
 // measure fills in what follows from the ranges: the joints at the ends, and the
-// length rolled over, counted from tilt 0.
+// length rolled over, counted from where the origin touches, which may be on a flat.
 func measure(bearings []Bearing) {
 	for i := range bearings {
 		b := &bearings[i]
@@ -143,7 +143,7 @@ func measure(bearings []Bearing) {
 		return 1
 	})
 	zero = min(zero, len(bearings)-1)
-	bearings[zero].Rolled = bearings[zero].Radius * bearings[zero].Angle
+	bearings[zero].Rolled = bearings[zero].Radius*bearings[zero].Angle - bearings[zero].Contact(0).X
 	for i := zero + 1; i < len(bearings); i++ {
 		b, last := &bearings[i], &bearings[i-1]
 		b.Rolled = last.RolledAt(last.To) + last.Flat + b.Radius*(b.Angle-b.From)
