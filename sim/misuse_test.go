@@ -58,6 +58,7 @@ func TestMisuse(t *testing.T) {
 		{"sim: this balance has no rest", func() { good.LargestRate(none) }},
 		{"sim: this balance has no rest", func() { good.Pull(none, r2.Vec{Y: 1}) }},
 		{"sim: this balance has no rest", func() { good.Effort(none, r2.Vec{Y: 1}) }},
+		{"sim: this balance has no rest", func() { good.Tread(none, 0.5, 0.1) }},
 		{"sim: a release is a tilt", func() { good.Swing(b, math.NaN()) }},
 		{"sim: nothing rocks between tilts of 0 and +Inf rad", func() { good.Sweep(0, math.Inf(1), r2.Vec{}) }},
 		{"sim: two rockers stand apart, and 0 m is no track", func() { WalkOf(good.Profile, good.Profile, 0, 0, 0, 1) }},

@@ -75,6 +75,19 @@ func (r Rig) Effort(b Balance, q r2.Vec) (back, forward float64) {
 	return back, forward
 }
 
+// Tread returns what feet that stand on the floor so far forward from where the low point touches as drawn, m, must carry,
+// square to it, to hold the piece a turn back from the rest of b, rad: as a bathroom scale under them would show, N. Only
+// that has a moment about the contact, N·(at − contact) = m·g·Z. It is NaN where the feet do not stand ahead of the contact.
+func (r Rig) Tread(b Balance, at, turn float64) float64 {
+	b.mustRest()
+	bearing, roll := touching(r.Profile, b.Rest.roll+turn)
+	ahead := at + bearing.RolledAt(roll)
+	if !(ahead > 0) {
+		return math.NaN()
+	}
+	return r.weight() * r.Floor.ground().arm(r.stand(bearing, roll)) / ahead
+}
+
 // hold returns the force at q that holds the rig at the given roll, N.
 func (r *Rig) hold(q r2.Vec, roll float64) float64 {
 	bearing, roll := touching(r.Profile, roll)

@@ -33,6 +33,20 @@ func (j Joints) Limits() []Limit {
 	}
 }
 
+// Upper returns those of trunk, head and arms.
+func (j Joints) Upper() []Limit { return j.Limits()[:upper] }
+
+// upper is how many of the Limits are of trunk, head and arms; they come first.
+const upper = 6
+
+// Leaning returns the joints with trunk, head and arms turned about the hips by a lean, rad, + back.
+func (j Joints) Leaning(lean float64) Joints {
+	for _, p := range []*r2.Vec{&j.Vertex, &j.Chin, &j.Neck, &j.Shoulder, &j.Elbow, &j.Wrist, &j.Fingertip} {
+		*p = r2.Rotate(*p, lean, j.Hip)
+	}
+	return j
+}
+
 // OnTheBack returns what leans on the back of the seat and turns about the hip joints:
 // trunk, head and upper arms; the forearms lie on the arms of the seat.
 func (p *Person) OnTheBack(j Joints) body.Body {
@@ -72,4 +86,16 @@ func (p *Person) Lap(j Joints) Seat {
 		Backed: true, Recline: math.Atan2(-trunk.X, trunk.Y),
 		Floor: j.Hip.Y - 10, // the child's feet hang
 	}
+}
+
+// legStretched is how far the hips are from the ankles where legs stop pushing, of thigh and shank end to end; our judgement.
+const legStretched = 0.97
+
+// LegReach returns how far from the ankles the hips are where the legs are stretched, as they push, m.
+func (p *Person) LegReach() float64 { return legStretched * (p.lengths[Thigh] + p.lengths[Shank]) }
+
+// Upper returns trunk, head and arms, which turn about the hip joints when somebody leans.
+func (p *Person) Upper(j Joints) body.Body {
+	list := p.chain(j)
+	return body.Join(list[Head], list[Trunk], list[UpperArm], list[Forearm], list[Hand])
 }

@@ -19,9 +19,22 @@ const (
 	ankleBends   = 50 * degree // the most a foot turns on its toe
 	astride      = 35 * degree // thighs below level, riding
 	leanRiding   = 25 * degree // trunk fore and aft of plumb, riding
+	leanOffBack  = 20 * degree // trunk forward of the back, rocking hard
 	elbowsAside  = 0.7         // length of the upper arms as seen from the side, hands behind the head
 	forearmThick = 0.030       // elbow joint over the arm rest, m
 )
+
+// Leans returns how far the trunk of who sits in a posture leans to and fro, rad, + back, from how it is posed: astride, or
+// from the back of a chair. It is 0 and 0 in any other posture.
+func Leans(p Posture) (back, forward float64) {
+	switch p {
+	case Riding:
+		return leanRiding, -leanRiding
+	case AtEase, FeetOff:
+		return 0, -leanOffBack
+	}
+	return 0, 0
+}
 
 // limbs are where the hip is and the directions of all that hangs on it.
 type limbs struct {
@@ -60,7 +73,7 @@ func (p *Person) limbs(s Seat, posture Posture) limbs {
 			l.reach = pushing
 		}
 		l.shank = -feetUnder // the knees raised or lowered until the feet stand on the floor
-		knee := s.Floor + p.ankle() + p.lengths[Shank]*math.Cos(l.shank)
+		knee := s.Floor + p.Ankle() + p.lengths[Shank]*math.Cos(l.shank)
 		l.thigh = math.Asin(min(1, max(-1, (knee-l.hip.Y)/p.lengths[Thigh])))
 		return l
 	case Upright:
@@ -101,7 +114,7 @@ func (p *Person) thighRise() float64 {
 // knees raised where that is not enough, plumb where the feet do not reach.
 func (p *Person) legs(s Seat, l *limbs) {
 	thigh, shank := p.lengths[Thigh], p.lengths[Shank]
-	ankle := s.Floor + p.ankle()
+	ankle := s.Floor + p.Ankle()
 	knee := l.hip.Y + thigh*math.Sin(l.thigh)
 	switch drop := knee - ankle; {
 	case drop >= shank:
@@ -115,8 +128,8 @@ func (p *Person) legs(s Seat, l *limbs) {
 	}
 }
 
-// ankle returns the height of the ankle joint over the floor, shoes on, m.
-func (p *Person) ankle() float64 { return ankleUp*p.Sizes[Stature] + Shoe }
+// Ankle returns the height of the ankle joint over the floor, shoes on, m.
+func (p *Person) Ankle() float64 { return ankleUp*p.Sizes[Stature] + Shoe }
 
 // joints returns the joints of a posture.
 func (p *Person) joints(s Seat, l limbs) Joints {
@@ -137,9 +150,9 @@ func (p *Person) joints(s Seat, l limbs) Joints {
 
 // foot sets the foot flat on the floor where it reaches it, else square to the shank.
 func (p *Person) foot(l limbs, j *Joints) {
-	along, down := ahead(l.shank), r2.Scale(-p.ankle(), up(l.shank))
-	if j.Ankle.Y-p.ankle() <= l.sole+0.05 { // on the floor, or nearly: toes down
-		along, down = r2.Vec{X: 1}, r2.Vec{Y: -p.ankle()}
+	along, down := ahead(l.shank), r2.Scale(-p.Ankle(), up(l.shank))
+	if j.Ankle.Y-p.Ankle() <= l.sole+0.05 { // on the floor, or nearly: toes down
+		along, down = r2.Vec{X: 1}, r2.Vec{Y: -p.Ankle()}
 	}
 	sole := r2.Add(j.Ankle, down)
 	j.Heel = r2.Sub(sole, r2.Scale(heelBehind*p.lengths[Foot], along))

@@ -107,8 +107,8 @@ func (p *Person) onTheLegs(j Joints) (body.Body, body.Legs) {
 	legs := body.Legs{
 		Knee: j.Knee, Shank: list[Shank].Mass, Foot: list[Foot].Mass,
 		Length: p.lengths[Shank], Centre: shank.centre,
-		Ankle: p.ankle(), Toe: (1 - heelBehind) * p.lengths[Foot],
-		Ahead: (foot.centre - heelBehind) * p.lengths[Foot], Below: p.ankle(), Bend: ankleBends,
+		Ankle: p.Ankle(), Toe: (1 - heelBehind) * p.lengths[Foot],
+		Ahead: (foot.centre - heelBehind) * p.lengths[Foot], Below: p.Ankle(), Bend: ankleBends,
 		Heel:  heelBehind * p.lengths[Foot],
 		Thigh: thigh.centre * list[Thigh].Mass,
 	}

@@ -45,7 +45,9 @@ func (m *run) slipped() bool {
 // needs returns |F|/N at a time of the flight; infinite where the floor would have to pull. With the acceleration of
 // G along the floor and square to it from package sim, less the push,
 //
-//	F = −m(H·φ̈ + H′φ̇²) + m·g·sin α + push (to the rear),  N = m(g·cos α + H′φ̈ + H″φ̇²)
+//	F = −m(H·φ̈ + H′φ̇²) + m·g·sin α + push (to the rear),  N = m(g·cos α + H′φ̈ + H″φ̇²) − what the feet carry
+//
+// Feet that push back along the floor too, as they do, take from F what they push.
 func (m *run) needs(a *arc, t float64) float64 {
 	f := &m.flight
 	turn, rate, speeding := f.turn.at(t), f.rate.at(t), f.speeding.at(t)
@@ -54,7 +56,7 @@ func (m *run) needs(a *arc, t float64) float64 {
 	c := a.radius - a.height
 	height, ahead := a.height+c*versed+a.ahead*sin, a.ahead*(1-versed)+c*sin
 	along := -a.mass*(height*speeding+ahead*rate*rate) + a.weight*a.sin + a.force
-	normal := a.weight*a.cos + a.mass*(ahead*speeding+(a.radius-height)*rate*rate)
+	normal := a.weight*a.cos + a.mass*(ahead*speeding+(a.radius-height)*rate*rate) - a.foot
 	if normal <= 0 {
 		return math.Inf(1)
 	}

@@ -64,7 +64,9 @@ func TestMirroredMotion(t *testing.T) {
 		if i%4 == 0 { // from its rest, which may be on a flat
 			start.Tilt = b.Rest.Tilt
 		}
-		other := Start{-start.Tilt, -start.Rate, Push{r2.Vec{X: 0.4, Y: 1}, -start.Push.Force, 0.4}}
+		start.Feet = Feet{60 * rng.Float64(), rng.Float64() - 0.5, r2.Vec{X: -0.1, Y: 0.6}, 0.1, 0.9 + 0.2*rng.Float64()}
+		other := Start{-start.Tilt, -start.Rate, Push{r2.Vec{X: 0.4, Y: 1}, -start.Push.Force, 0.4}, start.Feet}
+		other.Feet.At, other.Feet.Hips.X = -start.Feet.At, 0.1
 		options := Options{Duration: 4, Losses: Losses{Rolling: 0.002 * rng.Float64(), Viscous: rng.Float64()}, Keep: true}
 		if i%3 == 0 {
 			r.Floor.Friction = 0.2

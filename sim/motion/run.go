@@ -13,6 +13,7 @@ type Options struct {
 	Duration float64 // s; zero means 60
 	Losses   Losses
 	Keep     bool // keep the steps, for [Trace.At]
+	Turns    int  // end at so many turning points; zero means at none
 }
 
 // mostSteps is how many steps a run takes, which no piece needs.
@@ -24,6 +25,8 @@ type run struct {
 	balance  sim.Balance
 	options  Options
 	push     Push
+	feet     Feet
+	treading bool // the feet push
 	sin, cos float64
 	gravity  float64
 	rest     float64 // its roll, rad
@@ -32,6 +35,7 @@ type run struct {
 	shift      float64 // whole turns by which its tilts are moved, rad
 	roll, rate float64
 	time       float64
+	turns      int
 	flight     flight
 	trace      Trace
 }
@@ -55,7 +59,7 @@ func begin(r sim.Rig, b sim.Balance, start Start, options Options) *run {
 	options.Duration = cmp.Or(options.Duration, 60)
 	slope := r.Floor.Slope
 	m := &run{
-		rig: r, balance: b, options: options, push: start.Push, gravity: r.Floor.FreeFall(),
+		rig: r, balance: b, options: options, push: start.Push, feet: start.Feet, gravity: r.Floor.FreeFall(),
 		rest: b.Rest.Tilt - slope, roll: start.Tilt - slope, rate: start.Rate,
 		trace: Trace{Margin: math.Inf(1), slope: slope, push: start.Push},
 	}
@@ -64,6 +68,9 @@ func begin(r sim.Rig, b sim.Balance, start Start, options Options) *run {
 	m.index, m.shift = index, m.roll-within
 	if b, at := m.bearing(); m.rate < 0 && at-b.From < sim.AtJoint || m.rate > 0 && b.To-at < sim.AtJoint {
 		m.pass(math.Copysign(1, m.rate)) // set off on a joint it turns over that end of a flat which lies ahead
+	}
+	if m.treading = m.feet.Force != 0 && m.stretched(0) < 0; m.treading {
+		m.trace.feet = m.feet.Force
 	}
 	return m
 }
@@ -74,6 +81,9 @@ func (m *run) follow() {
 		if m.trace.Steps >= mostSteps {
 			m.trace.End = TooManySteps
 			return
+		}
+		if m.treading && m.stretched(0) >= 0 {
+			m.stopsTreading() // stretched just at a joint, and seen so only from beyond it
 		}
 		side, stays := m.direction()
 		if stays {
@@ -97,9 +107,19 @@ func (m *run) follow() {
 	}
 }
 
-// rests keeps the rig where it is: until a push that holds it there ends, else for good; false ends the run.
+// rests keeps the rig where it is: until a push that holds it there ends, else for good; false ends the run. Feet that
+// hold it there stop, and what becomes of it without them is looked at anew; what lifts all its weight does not hold it.
 func (m *run) rests() bool {
 	m.rate = 0
+	if m.treading {
+		if m.feet.Force >= m.rig.Body.Mass*m.gravity*m.cos {
+			m.trace.Needs = math.Inf(1)
+			m.trace.Friction = m.trace.Needs
+			return m.slipped()
+		}
+		m.stopsTreading()
+		return true
+	}
 	if m.pushed() {
 		m.time = min(m.push.Time, m.options.Duration)
 		m.event(PushEnd)
@@ -139,6 +159,9 @@ func (m *run) arc(side float64) arc {
 		a.force = m.push.Force
 		a.pushUp, a.pushFore, _ = b.Above(m.push.At, roll)
 	}
+	if m.treading {
+		a.foot, a.footFore = m.feet.Force, m.feet.At+b.RolledAt(roll)
+	}
 	return a
 }
 
@@ -166,7 +189,9 @@ func (m *run) direction() (side float64, stays bool) {
 }
 
 // moment returns the couple that acts at the instant, losses apart, N·m.
-func (a *arc) moment() float64 { return -a.weight*(a.cos*a.ahead-a.sin*a.height) + a.force*a.pushUp }
+func (a *arc) moment() float64 {
+	return -a.weight*(a.cos*a.ahead-a.sin*a.height) + a.force*a.pushUp + a.foot*a.footFore
+}
 
 // step follows the rig on its arc to the next event; false ends the run.
 func (m *run) step(side float64) bool {
@@ -189,6 +214,9 @@ func (m *run) step(side float64) bool {
 	if left := bound - m.roll; side*(f.turn.at(span)-left) >= 0 {
 		span, event = f.turn.reaches(left, 0, span), int(Joint)
 	}
+	if end, stretched := m.stretches(span); stretched {
+		span, event = end, int(FeetEnd)
+	}
 	if t, slips := m.slips(&a, span); slips {
 		m.advance(t)
 		return m.slipped()
@@ -199,8 +227,15 @@ func (m *run) step(side float64) bool {
 		m.rate = 0
 		m.event(Turns)
 		m.watch()
+		m.stopsTreading()
+		if m.turns++; m.turns == m.options.Turns {
+			m.trace.End = Turned
+			return false
+		}
 	case Joint:
 		m.roll = bound
+	case FeetEnd:
+		m.stopsTreading()
 	}
 	if m.push.Force != 0 && event < 0 && m.time == m.push.Time {
 		m.event(PushEnd)

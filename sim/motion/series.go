@@ -41,6 +41,8 @@ type arc struct {
 	viscous          float64 // N·m·s
 	force            float64 // push, N, + back
 	pushUp, pushFore float64 // height of the pushed point over the floor, and how far it lies ahead of the contact, m
+	foot             float64 // of the feet on the floor, N
+	footFore         float64 // how far they stand ahead of the contact, m
 }
 
 // A flight is the solution on an arc: turn since the instant, rate and acceleration.
@@ -63,7 +65,9 @@ func (a *arc) solve(rate float64, f *flight) {
 		square[k] = w.times(w, k)
 		n := -a.mass*a.radius*fore.times(&square, k) - a.weight*(a.cos*fore[k]-a.sin*fall[k]) - a.viscous*w[k] + a.force*lever[k]
 		if k == 0 {
-			n += a.couple + a.weight*a.sin*a.height
+			n += a.couple + a.weight*a.sin*a.height + a.foot*a.footFore
+		} else {
+			n += a.foot * a.radius * f.turn[k] // by so much the contact has rolled away from the feet
 		}
 		for j := 1; j <= k; j++ {
 			n -= inertia[j] * acc[k-j]

@@ -21,20 +21,24 @@ type Start struct {
 	Tilt float64 // against the vertical, rad
 	Rate float64 // rad/s
 	Push Push
+	Feet Feet
 }
 
 // mustFollow panics for what no motion begins with.
 func mustFollow(r sim.Rig, b sim.Balance, start Start, o Options) {
-	p := start.Push
-	numbers := math.Abs(start.Tilt) + math.Abs(start.Rate) + math.Abs(p.Force) + math.Abs(p.At.X) + math.Abs(p.At.Y)
+	p, f := start.Push, start.Feet
+	numbers := 0.0
+	for _, x := range [...]float64{start.Tilt, start.Rate, p.Force, p.At.X, p.At.Y, f.Force, f.At, f.Hips.X, f.Hips.Y, f.Ankle, f.Reach} {
+		numbers += math.Abs(x)
+	}
 	switch err := r.Validate(); {
 	case err != nil:
 		panic(err)
 	case b.Outcome != sim.Rocks:
 		panic("motion: this balance has no rest to move about, its Outcome is: " + b.Outcome.String())
 	case !(numbers < math.Inf(1) && p.Time >= 0):
-		panic(fmt.Sprintf("motion: nothing starts with %+v: a tilt, a rate and a push are finite", start))
-	case !(o.Duration >= 0 && o.Losses.Rolling >= 0 && o.Losses.Viscous >= 0):
+		panic(fmt.Sprintf("motion: nothing starts with %+v: a tilt, a rate and pushes are finite", start))
+	case !(o.Duration >= 0 && o.Losses.Rolling >= 0 && o.Losses.Viscous >= 0 && o.Turns >= 0):
 		panic(fmt.Sprintf("motion: nothing is followed with %+v: a time and losses are not below 0", o))
 	}
 }

@@ -18,11 +18,12 @@ const (
 	Settles             // it stays where it is
 	Over                // it passes the last hilltop
 	LetsGo              // the floor cannot hold the contact
+	FeetEnd             // the feet stop pushing
 )
 
 // String returns the kind in a word or two.
 func (k Kind) String() string {
-	return [...]string{"turns", "joint", "knock", "push ends", "settles", "goes over", "floor lets go"}[k]
+	return [...]string{"turns", "joint", "knock", "push ends", "settles", "goes over", "floor lets go", "feet stop"}[k]
 }
 
 // An Event is one instant of a motion.
@@ -40,10 +41,11 @@ const (
 	WentOver                // it passed the last hilltop
 	Slipped                 // the floor let go
 	TooManySteps            // more steps than allowed
+	Turned                  // it turned, and was followed to there
 )
 
 func (e End) String() string {
-	return [...]string{"time is up", "it settled", "it went over", "the floor let go", "too many steps"}[e]
+	return [...]string{"time is up", "it settled", "it went over", "the floor let go", "too many steps", "it turned"}[e]
 }
 
 // LiftsOff reports whether the floor let go because it would have had to pull the rocker down.
@@ -83,6 +85,7 @@ type Trace struct {
 
 	slope float64
 	push  Push
+	feet  float64 // force of feet that push until FeetEnd, N
 	steps []step
 }
 
@@ -141,5 +144,18 @@ func (t *Trace) Look(r sim.Rig, ground, time float64) Look {
 	if time < t.push.Time {
 		look.Forward += t.push.Force
 	}
+	if t.feet != 0 && time < t.trodden() {
+		look.Up -= t.feet
+	}
 	return look
+}
+
+// trodden returns until when feet pushed, s.
+func (t *Trace) trodden() float64 {
+	for _, e := range t.Events {
+		if e.Kind == FeetEnd {
+			return e.Time
+		}
+	}
+	return t.Duration
 }
