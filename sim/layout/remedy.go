@@ -21,6 +21,8 @@ type Rest struct {
 	Empty     bool
 	SeatFalls float64 // rad
 	Pressed   float64 // and with the calves pressing, rad; NaN where that is not told beside it
+	Least     float64 // and with the balance point of who sits an inch off, rad; NaN of the empty piece, and of plain numbers
+	Most      float64 // with the calves pressing too
 	BackLeans float64 // rad
 	TenRocks  float64 // let go from LetGo, s, without losses; NaN where it does not rock
 }
@@ -29,9 +31,16 @@ func (l *Layout) rests() {
 	for _, i := range slices.Compact([]int{0, l.sitting()}) {
 		load := &l.Report.Loads[i]
 		r := Rest{Load: load.Name, Empty: load.Empty, SeatFalls: load.SeatFall, Pressed: math.NaN(),
-			BackLeans: load.BackRecline, TenRocks: math.NaN()}
+			Least: math.NaN(), Most: math.NaN(), BackLeans: load.BackRecline, TenRocks: math.NaN()}
 		if fall, told := load.PressedFall(); told {
 			r.Pressed = fall
+		}
+		if spread := l.Report.RestSpread(load); !load.Empty {
+			pressed, _ := load.PressedFall()
+			r.Least, r.Most = r.SeatFalls-spread, r.SeatFalls+spread
+			if pressed > r.SeatFalls {
+				r.Most = pressed + spread
+			}
 		}
 		if load.Upright() {
 			if swing := load.Rig.Swing(load.Balance, LetGo); swing.Outcome == sim.Rocks {

@@ -29,7 +29,7 @@ func BenchCard(l layout.Layout, source string) sheet.Sheet {
 		blocks = append(blocks, sheet.Block{Title: "LEGS", Table: legTable(w, l, false)})
 	}
 	if len(l.Remedies) > 0 {
-		blocks = append(blocks, remedyBlock(w, l))
+		blocks = append(append(blocks, remedyBlock(w, l)), seatedBlock(w, l.Rests[len(l.Rests)-1])...)
 	}
 	return benchPage(w, l, "bench card", source, blocks...)
 }
@@ -186,6 +186,19 @@ func remedyBlock(w wording, l layout.Layout) sheet.Block {
 				brief(rest.Load), fallen(w, rest.SeatFalls)+
 					when(!math.IsNaN(rest.Pressed), ", to %s by the feet", fallen(w, rest.Pressed))) +
 			when(!slides, " On a concentric top sliding changes the overhangs alone."))}
+}
+
+// seatedBlock returns what it says where the level shows something else with the first person in it.
+func seatedBlock(w wording, rest layout.Rest) []sheet.Block {
+	if math.IsNaN(rest.Least) {
+		return nil
+	}
+	as := fallen(w, rest.SeatFalls) + when(!math.IsNaN(rest.Pressed), " to %s, as the feet press", fallen(w, rest.Pressed))
+	t := &sheet.Table{Head: []string{strings.ToUpper(brief(rest.Load)) + ", the level shows", "then"}}
+	t.Add("seat falls "+as, "as worked out")
+	t.Add("seat falls "+fallen(w, rest.Least)+" to "+fallen(w, rest.Most), "so people of one size differ: cut nothing")
+	t.Add("less, or more", "check it empty first, then move the low point")
+	return []sheet.Block{{Title: "", Table: t}}
 }
 
 // fallen writes the fall of a seat, "4 1/2 degrees" or "1 degree forward".
