@@ -34,7 +34,7 @@ var mayImport = map[string][]string{
 		gonum,
 	},
 	"sim/check": {
-		"rocker", "rocker/rises", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/readings",
+		"rocker", "rocker/rises", "rocker/root", "rocker/bench", "body", "body/person", "sim", "sim/motion", "sim/readings",
 		"sim/quantity", "sim/piece", gonum,
 	},
 	"sim/trial": {

@@ -21,6 +21,7 @@ import (
 type rocking struct {
 	telling
 	load, from, push, at, rate string
+	feet, ahead                string
 	seconds, every             float64
 	csv                        bool
 }
@@ -52,6 +53,8 @@ floor on the rockers), friction (needed).`,
 	f.StringVar(&r.push, "push", "", "push at the top of the back for 0.3 s with this `force`, + to the rear")
 	f.StringVar(&r.at, "at", "back", "push at the top of the `back`, or at the seat")
 	f.StringVar(&r.rate, "rate", "", "start at so many `degrees` a second, + back")
+	f.StringVar(&r.feet, "feet", "", "push with the feet on the floor with this `force`, as a bathroom scale shows it")
+	f.StringVar(&r.ahead, "feet-ahead", "", "how far these feet stand ahead of the hips, a `length`")
 	f.Float64Var(&r.seconds, "seconds", 30, "how long to follow it")
 	f.BoolVar(&r.csv, "csv", false, "the motion for a table: a line each --every seconds")
 	f.Float64Var(&r.every, "every", 0.02, "`seconds` between two lines of --csv")
@@ -81,6 +84,16 @@ func (r *rocking) run(cmd *cobra.Command, args []string) error {
 	if r.push != "" {
 		if options.Force, err = quantity.Parse(r.push, quantity.Force, f.Design.Units); err != nil {
 			return fmt.Errorf("--push: %w", err)
+		}
+	}
+	if r.feet != "" {
+		if options.Feet, err = quantity.Parse(r.feet, quantity.Force, f.Design.Units); err != nil || !(options.Feet > 0) {
+			return fmt.Errorf("--feet is a force of more than nothing; %q is not. For example: --feet %q", r.feet, "20 lb")
+		}
+	}
+	if r.ahead != "" {
+		if options.FeetAhead, err = quantity.Parse(r.ahead, quantity.Length, f.Design.Units); err != nil || !(options.FeetAhead > 0) {
+			return fmt.Errorf("--feet-ahead is a length of more than nothing; %q is not. For example: --feet-ahead %q", r.ahead, "18 in")
 		}
 	}
 	if r.rate != "" {

@@ -90,6 +90,7 @@ var limitWords = map[string]string{
 	"seat_falls_least_deg": "seat falls", "seat_falls_most_deg": "seat falls",
 	"empty_falls_least_deg": "seat falls", "empty_falls_most_deg": "seat falls", "slides_off_deg": "slope fwd",
 	"one_rock_least_s": "one rock", "one_rock_most_s": "one rock", "push_n": "push", "legs_beyond_m": "leg beyond",
+	"leans": "leans",
 }
 
 // limits compares the table of all limits, each by its load and words, of which an end may be cut off.

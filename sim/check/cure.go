@@ -25,6 +25,7 @@ const (
 	TooFlat                   // the curve stands against every rock: quick and hard to push
 	TooRound                  // the curve hardly brings it back
 	LegsBeyond                // a leg stands beyond its rocker
+	RockedOver                // whoever rocks it hard takes it over
 )
 
 // A Try is one change of one measure after which all limits hold.
@@ -76,6 +77,8 @@ func (b *Balanced) moves(cause Cause) []move {
 		list = []move{rounder}
 	case TooRound:
 		list = []move{flatter}
+	case RockedOver:
+		list = []move{nose, tail, flatter}
 	case LegsBeyond:
 		list = []move{nose, tail}
 		if beyond := d.Beyond(b.Edge); len(beyond) > 0 && beyond[0].Tail {

@@ -115,17 +115,18 @@ func (l *Load) On(empty body.Body) {
 	l.Rig.Body = body.Join(empty, l.Person)
 	if len(l.Legs) == 0 {
 		l.Balance = l.Rig.Balance()
-		l.Back, l.Forward, l.OffFloor = l.Balance.Back, l.Balance.Forward, l.Balance.Forward
+		l.Off, l.OffBalance = l.Rig, l.Balance
+		l.Back, l.Forward = l.Balance.Back, l.Balance.Forward
 		return
 	}
 	l.seated = sim.Seated{Rig: l.Rig, Legs: l.Legs}
 	seated := l.seated.Balance()
 	l.Rig, l.Balance, l.Back = seated.Held, seated.Balance, seated.Back
 	l.Feet, l.Pressed = seated.Feet, seated.Pressed
-	off := l.Rig
-	off.Body = body.Join(empty, l.off)
-	l.OffFloor = off.Balance().Forward
-	l.Forward = l.OffFloor
+	l.Off = l.Rig
+	l.Off.Body = body.Join(empty, l.off)
+	l.OffBalance = l.Off.Balance()
+	l.Forward = l.OffBalance.Forward
 }
 
 // lessForward gives each load with feet on the floor the lesser of its margins forward, feet off or rising.

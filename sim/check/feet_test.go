@@ -100,7 +100,7 @@ func TestForwardIsTheLesser(t *testing.T) {
 		} else {
 			seen[0]++
 		}
-		if l.Forward != lesser || l.OffFloor != off.Forward {
+		if l.Forward != lesser || l.OffBalance.Forward != off.Forward {
 			t.Errorf("forward %+v, of feet off %+v, rising %+v", l.Forward, off.Forward, rising.Forward)
 		}
 	}
@@ -124,15 +124,16 @@ func TestLeaningBack(t *testing.T) {
 			if !was.Upright() {
 				continue
 			}
-			if is.Balance.Rest != was.Balance.Rest || is.Forward != was.Forward || is.OffFloor != was.OffFloor || is.SeatFall != was.SeatFall {
+			if is.Balance.Rest != was.Balance.Rest || is.Forward != was.Forward || is.SeatFall != was.SeatFall ||
+				is.OffBalance.Forward != was.OffBalance.Forward {
 				t.Errorf("%s leans by nothing: rests at %v, forward %v, was %v and %v",
 					was.Name, is.Balance.Rest.Tilt, is.Forward, was.Balance.Rest.Tilt, was.Forward)
 			}
 			if now.Upright() && !now.Empty && now.Balance.Rest.Tilt < was.Balance.Rest.Tilt {
 				t.Errorf("%s leans back and rests at %v, was %v", was.Name, now.Balance.Rest.Tilt, was.Balance.Rest.Tilt)
 			}
-			if now.Moves() && len(now.Legs) > 0 && !(now.OffFloor.Angle > was.OffFloor.Angle) {
-				t.Errorf("%s leans back and goes forward at %v, was %v", was.Name, now.OffFloor.Angle, was.OffFloor.Angle)
+			if now.Moves() && len(now.Legs) > 0 && !(now.OffBalance.Forward.Angle > was.OffBalance.Forward.Angle) {
+				t.Errorf("%s leans back and goes forward at %v, was %v", was.Name, now.OffBalance.Forward.Angle, was.OffBalance.Forward.Angle)
 			}
 		}
 	}

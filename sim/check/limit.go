@@ -78,6 +78,7 @@ type ask struct {
 	side          Side
 	atMost        bool
 	empty         bool             // of the piece alone; else of who rides
+	owner         bool             // of owners and riders alone
 	seating       bool             // of chairs and settees alone
 	of            []person.Posture // in which a person is asked, where one of them is given; nil means in all
 	got           func(b *Balanced, l *Load) float64
@@ -115,6 +116,7 @@ var asks = []ask{
 		got: func(_ *Balanced, l *Load) float64 { return l.EffortBack }},
 	{Measure: piece.LimitOf("legs_beyond"), seating: true, empty: true, atMost: true, cause: LegsBeyond,
 		got: func(b *Balanced, _ *Load) float64 { return b.drawnBeyond() }},
+	{Measure: piece.LimitOf("leans"), owner: true, of: []person.Posture{person.AtEase, person.Riding}, cause: RockedOver, got: survived},
 }
 
 // seatedPostures are those of who has their weight on the seat.
@@ -141,7 +143,7 @@ func (b *Balanced) drawnBeyond() float64 {
 // person what Limits says; of a hazard nothing.
 func (b *Balanced) limitsOf(loads []Load) (limits, look []Limit) {
 	limits = make([]Limit, 0, 4*len(loads)+4)
-	usual := piece.Design{Limits: b.Design.UsualLimits()}
+	wishes := b.wishes()
 	for i := range loads {
 		l := &loads[i]
 		if !l.Empty && !l.Asked() {
@@ -152,24 +154,51 @@ func (b *Balanced) limitsOf(loads []Load) (limits, look []Limit) {
 			rest.Got, rest.Holds = 1, true
 		}
 		limits = append(limits, rest)
-		for i := range asks {
-			a := &asks[i]
-			if a.empty != l.Empty || a.seating && !b.Design.Traits().Seating || !a.known(b, l) {
+		for i := range wishes {
+			a := &wishes[i]
+			looks := !a.asked && l.Posture == person.Rising
+			if !looks && !(a.asked && a.asks(l, loads)) {
 				continue
 			}
-			want, asked := a.Wanted(&b.Design)
-			own, _ := a.Wanted(&usual)
+			got := math.NaN()
+			if l.Balance.Outcome == sim.Rocks {
+				got = a.got(b, l)
+			}
 			switch {
-			case asked && a.asks(l, loads) && want == own:
-				limits = append(limits, a.limit(b, l, want, OurJudgement))
-			case asked && a.asks(l, loads):
-				limits = append(limits, a.limit(b, l, want, YourFile))
-			case !asked && a.look > 0 && l.Posture == person.Rising:
-				look = append(look, a.limit(b, l, a.look, OurJudgement))
+			case !a.known(l, got):
+			case looks:
+				look = append(look, a.limit(b, l, a.look, got, OurJudgement))
+			default:
+				limits = append(limits, a.limit(b, l, a.want, got, a.basis))
 			}
 		}
 	}
 	return limits, look
+}
+
+// A wish is a row of what is asked with what a design asks of it.
+type wish struct {
+	*ask
+	want  float64
+	asked bool // else it is only looked at
+	basis string
+}
+
+// wishes returns what a design asks, or is looked at where it does not ask.
+func (b *Balanced) wishes() []wish {
+	usual := piece.Design{Limits: b.Design.UsualLimits()}
+	list := make([]wish, 0, len(asks))
+	for i := range asks {
+		w := wish{ask: &asks[i], basis: YourFile}
+		if w.want, w.asked = w.Wanted(&b.Design); !w.asked && w.look == 0 || w.seating && !b.Design.Traits().Seating {
+			continue
+		}
+		if own, _ := w.Wanted(&usual); own == w.want {
+			w.basis = OurJudgement
+		}
+		list = append(list, w)
+	}
+	return list
 }
 
 // unasked returns an error for a limit that is asked of chairs and settees alone, of another kind of piece.
@@ -185,12 +214,16 @@ func (b *Balanced) unasked() error {
 
 // known reports whether a load that stands has what is asked for: who rises none of the motion, a stool no back to
 // push, a piece on a flat no time of a small rock. What does not stand is asked, and has not.
-func (a *ask) known(b *Balanced, l *Load) bool {
-	return !l.Upright() || l.Standing == 0 && a.side != NoSide || !math.IsNaN(a.got(b, l))
+func (a *ask) known(l *Load, got float64) bool {
+	return !l.Upright() || l.Standing == 0 && a.side != NoSide || !math.IsNaN(got)
 }
 
-// asks reports whether a load is asked: the person is in one of the postures, or is in none of them on any load.
+// asks reports whether a load is one to be asked: the piece alone or somebody on it, as it should be, the person in one of
+// the postures, or in none of them on any load.
 func (a *ask) asks(l *Load, loads []Load) bool {
+	if a.empty != l.Empty || a.owner && l.Role != piece.Owner {
+		return false
+	}
 	if a.of == nil || slices.Contains(a.of, l.Posture) {
 		return true
 	}
@@ -202,13 +235,10 @@ func (a *ask) asks(l *Load, loads []Load) bool {
 	return true
 }
 
-// limit asks one load. Of one that has no rest there is nothing to measure.
-func (a *ask) limit(b *Balanced, l *Load, want float64, basis string) Limit {
+// limit returns what is asked of one load, and what it has: of one that has no rest there is nothing to measure.
+func (a *ask) limit(b *Balanced, l *Load, want, got float64, basis string) Limit {
 	limit := Limit{Name: a.Name(), Load: l.Name, Side: a.side, Kind: a.Kind, Basis: basis,
-		Want: want, AtMost: a.atMost, Got: math.NaN()}
-	if l.Balance.Outcome == sim.Rocks {
-		limit.Got = a.got(b, l)
-	}
+		Want: want, AtMost: a.atMost, Got: got}
 	least, most := quantity.Reads(want, a.Kind, b.Design.Units)
 	if limit.Edge = least; a.atMost {
 		limit.Edge = most

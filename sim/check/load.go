@@ -36,7 +36,8 @@ type Load struct {
 	Legs          []body.Legs // of each whose feet stand on the floor
 	Feet          []sim.Feet  // what they do there
 	Pressed       float64     // tilt of the rest with the calves pressing, rad; NaN where no feet stand on the floor
-	OffFloor      sim.Margin  // before going forward with the feet off the floor; of no Legs as Forward
+	Off           sim.Rig     // with all feet off the floor; of no Legs as Rig
+	OffBalance    sim.Balance // of Off
 
 	SeatFall      float64 // of the seat at rest, from level, + back, rad
 	BackRecline   float64 // of the back at rest, from plumb, rad

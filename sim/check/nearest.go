@@ -50,7 +50,7 @@ func (s Side) Of(l *Load) sim.Margin {
 	case s == Back:
 		return l.Back
 	case len(l.Legs) > 0:
-		return l.OffFloor
+		return l.OffBalance.Forward
 	}
 	return l.Forward
 }

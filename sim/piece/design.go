@@ -142,6 +142,8 @@ type Limits struct {
 	OneRockMost     float64
 	Push            float64 // for one degree back, at ease, at most
 	LegsBeyond      Wish    // how far a leg may stand beyond its rocker
+
+	Leans float64 // whole leans to and fro of its owner or rider that it comes back from, at least
 }
 
 // Measured holds raw shop readings of a finished piece. Zero is not read, unless Zero names it.

@@ -56,6 +56,10 @@ func SlidesOff() (least, most float64) { return math.Atan(slipperyCloth), math.A
 // childsRock are the times of one rock that a child's chair keeps: a smaller pendulum; our judgement.
 var childsRock = [2]float64{0.9, 2.5}
 
+// childrensLeans is how many whole leans to and fro a piece for children comes back from: back, forward and back once more,
+// which is play; our judgement. In the end every timed lean takes a piece over.
+const childrensLeans = 3
+
 // kinds are the rows. A horse's limits are our judgement; a cradle's is the tilt beyond which deaths are on record
 // (Ackerman and Gilbert-Barness, Arch Pediatr Adolesc Med 1997;151:573-575, abstract).
 var kinds = [...]Traits{
@@ -76,8 +80,9 @@ var kinds = [...]Traits{
 	},
 	Horse: {
 		Name: "horse", Directions: [2]Directions{backAndForth, backAndForth}, Ridden: true, Postures: riding,
-		Unsaid: Design{Floor: Floor{Surface: Hardwood}, Limits: Limits{BackMargin: 15 * quantity.Deg, ForwardMargin: 15 * quantity.Deg}},
-		Usual:  []Usual{Riders},
+		Unsaid: Design{Floor: Floor{Surface: Hardwood}, Limits: Limits{
+			BackMargin: 15 * quantity.Deg, ForwardMargin: 15 * quantity.Deg, Leans: childrensLeans}},
+		Usual: []Usual{Riders},
 	},
 }
 
@@ -102,7 +107,7 @@ func (d Design) Traits() *Traits { return &kinds[d.Kind] }
 func (d Design) UsualLimits() Limits {
 	l := d.Traits().Unsaid.Limits
 	if len(d.Sitters) > 0 && d.Sitters[0].Person.Age > 0 && l.OneRockLeast > 0 {
-		l.OneRockLeast, l.OneRockMost = childsRock[0], childsRock[1]
+		l.OneRockLeast, l.OneRockMost, l.Leans = childsRock[0], childsRock[1], childrensLeans
 	}
 	return l
 }

@@ -55,6 +55,7 @@ type Finding struct {
 	Beyond *piece.Beyond
 	Bent   *check.Bending
 	Doubt  *readings.Doubt
+	Trial  *Result       // of what happens every day
 	Rises  *rises.Fit    // of the side that Who names: a rise that the others contradict, or no curve
 	Curve  *piece.Traced // of two rockers that are not one curve
 }

@@ -3,22 +3,30 @@ package trial
 import (
 	"math"
 
+	"rockerwright/body/person"
 	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/piece"
 	"rockerwright/sim/quantity"
 )
 
-// LetsGo is what a hazard does that arrives on a floor which cannot hold it.
-const LetsGo = "arrives and the floor lets go"
+// What hazards do, besides what a piece does by itself.
+const (
+	Arrives    = "arrives and goes over"
+	LiftLeft   = "lift left"
+	RockedHard = "rocked hard" // by its own rider, Got whole leans to and fro
+	EveryDay   = "every day"   // of what everybody does, see Daily
+)
 
 // hazards returns what hazards do to the piece, those that take it over first: Got is the lift that is left, m, on
 // the side of which there is less. Who arrives on the tail takes it over where it would rest, but not come to rest.
+// Then come what happens every day and takes it over, and the rider who does so with leaning once to and fro.
 func hazards(r *check.Report) []Finding {
 	var over, left found
-	goesOver := func(l *check.Load, what string, side check.Side) {
+	goesOver := func(l *check.Load, what string, side check.Side) *Finding {
 		f := over.add(Hazardous, what, "", quantity.Length, math.NaN(), math.NaN())
 		f.Load, f.Who, f.Side = l, l.Sitter, side
+		return f
 	}
 	for i := range r.Loads {
 		l := &r.Loads[i]
@@ -37,23 +45,49 @@ func hazards(r *check.Report) []Finding {
 			continue
 		}
 		if arrives(l) && r.Loads[0].Upright() {
-			switch arrival(r.Design, &r.Loads[0], l) {
-			case sim.GoesOverBackwards:
-				goesOver(l, "arrives and goes over", check.Back)
-				continue
-			case sim.GoesOverForwards:
-				goesOver(l, "arrives and goes over", check.Forward)
-				continue
-			case sim.FloorLetsGo:
-				goesOver(l, LetsGo, check.NoSide)
+			if side := sideOf(arrival(r, l).Outcome); side != check.NoSide {
+				goesOver(l, Arrives, side)
 				continue
 			}
 		}
-		f := left.add(Hazardous, "lift left", "", quantity.Length, min(l.Back.Lift, l.Forward.Lift), math.NaN())
+		f := left.add(Hazardous, LiftLeft, "", quantity.Length, min(l.Back.Lift, l.Forward.Lift), math.NaN())
 		f.Load, f.Who, f.Side = l, l.Sitter, check.Back
 		if !(l.Back.Lift <= l.Forward.Lift) {
 			f.Side = check.Forward
 		}
 	}
+	for i := range r.Loads {
+		l := &r.Loads[i]
+		if l.Empty || !l.Asked() || l.Posture != person.AtEase && l.Posture != person.Riding {
+			continue
+		}
+		for _, d := range daily(r, l) {
+			if d.harmless() {
+				continue
+			}
+			t := try(r, d.on, d.name, Daily, d.start)
+			if side := sideOf(t.Outcome); side != check.NoSide {
+				goesOver(l, EveryDay, side).Trial = &t
+			}
+		}
+		if _, asked := piece.LimitOf("leans").Wanted(&r.Design); !asked || l.Role != piece.Owner {
+			continue
+		}
+		if h := r.RockedHard(l, 1); len(h.Leans) > 0 && h.Survived() <= 1 && h.Outcome != sim.Rocks {
+			f := goesOver(l, RockedHard, sideOf(wayOver(r, l)))
+			f.Got, f.Kind = float64(len(h.Leans)), quantity.Count
+		}
+	}
 	return append(over, left...)
+}
+
+// sideOf returns on which side an outcome goes over.
+func sideOf(o sim.Outcome) check.Side {
+	switch o {
+	case sim.GoesOverBackwards:
+		return check.Back
+	case sim.GoesOverForwards:
+		return check.Forward
+	}
+	return check.NoSide
 }

@@ -8,13 +8,14 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/motion"
 	"rockerwright/sim/piece"
 )
 
 // RockOptions say what is rocked, and how. The zero value lets the first person go from 15
-// degrees, or from nine tenths of what it survives.
+// degrees, or from nine tenths of what it survives and the floor holds.
 type RockOptions struct {
 	Load     string  // its name, or the beginning of it; empty means the first person, else the piece alone
 	From     float64 // tilt from the rest at which it is let go, rad, + back; zero and no Rate and no Force mean the usual
@@ -22,6 +23,9 @@ type RockOptions struct {
 	Force    float64 // of a push at the top of the back for ShoveTime, N, + back
 	OnSeat   bool    // push at the seat instead, where back and seat meet
 	Duration float64 // s; zero means 30
+
+	Feet      float64 // of a push of the feet on the floor, as a scale under them shows, N; zero is a tenth of the weight
+	FeetAhead float64 // how far they stand ahead of the hips at rest, m; zero is under the knees
 }
 
 // A Rocking is what happens when a piece is rocked, pushed, and tried.
@@ -35,6 +39,8 @@ type Rocking struct {
 	HalvesIn float64      // in how many rocks the tilt falls to half; NaN where it does not
 
 	Survivals []Survival
+	Heaved    []Heaved
+	Treads    []Tread
 	Seating   []SeatTest
 	Slopes    []SlopeTest // of a horse
 	Room      Needed
@@ -42,6 +48,7 @@ type Rocking struct {
 	Walk      *check.Walk // nil where the track is not known
 	Stops     []Stop
 
+	FeetGiven  bool // where the feet stand that push
 	FloorTaken bool // nothing was said of the floor; that of Report.Design is usual for its kind
 }
 
@@ -60,6 +67,8 @@ func Rock(d piece.Design, options RockOptions) (Rocking, error) {
 			r.Survivals = append(r.Survivals, survival(&report, l))
 		}
 	}
+	r.FeetGiven = options.FeetAhead != 0
+	r.Heaved, r.Treads = heaved(&report), treads(&report, options.Feet, options.FeetAhead)
 	r.Seating = seating(report)
 	r.Slopes = slopes(report)
 	r.Room = needed(r.Load, report)
@@ -99,6 +108,10 @@ func start(d piece.Design, r *Rocking, o RockOptions) (motion.Start, error) {
 	}
 	if o.From == 0 && o.Rate == 0 && o.Force == 0 {
 		_, s.Tilt = rock(r.Load)
+		slides := func(release float64) bool { return r.Load.Swing(release).Outcome == sim.FloorLetsGo }
+		if least, none := motion.Threshold(slides, s.Tilt-rest); !none {
+			s.Tilt = rest + 0.9*least
+		}
 	}
 	return s, nil
 }
@@ -160,7 +173,7 @@ func Follow(r check.Report, options RockOptions) (Rocking, error) {
 	if !f.Load.Moves() {
 		return f, fmt.Errorf("%s has part of the weight on the floor, so nothing is known of its rocks: see check", f.Load.Name)
 	}
-	f.Ground, f.Losses = piece.GroundOf(d.Floor.Surface), losses(d, f.Load)
+	f.Ground, f.Losses = piece.GroundOf(d.Floor.Surface), r.Losses(f.Load)
 	if f.Start, err = start(d, &f, options); err != nil {
 		return f, err
 	}

@@ -71,11 +71,15 @@ func TestLossesHelp(t *testing.T) {
 func TestSurfaces(t *testing.T) {
 	d := sized()
 	d.Floor.Surface = piece.Rug
-	if f, l := d.StaticFloor(), losses(d, nil); f.Friction != 0.5 || l.Rolling != 0.004 {
+	lost := func() motion.Losses {
+		r := checked(t, d)
+		return r.Losses(&r.Loads[0])
+	}
+	if f, l := d.StaticFloor(), lost(); f.Friction != 0.5 || l.Rolling != 0.004 {
 		t.Errorf("rug: %+v, %+v", f, l)
 	}
 	d.Floor.Friction, d.Floor.Rolling = 0.05, 0.001
-	if f, l := d.StaticFloor(), losses(d, nil); f.Friction != 0.05 || l.Rolling != 0.001 {
+	if f, l := d.StaticFloor(), lost(); f.Friction != 0.05 || l.Rolling != 0.001 {
 		t.Errorf("numbers override: %+v, %+v", f, l)
 	}
 	r := rocked(t, d, RockOptions{From: 12 * quantity.Deg})
@@ -98,7 +102,7 @@ func BenchmarkShove(b *testing.B) {
 	top, _ := d.TopOfBack()
 	force := 0.0
 	for b.Loop() {
-		force, _, _ = shove(d, &r.Loads[2], top)
+		force, _, _ = shove(&r, &r.Loads[2], top)
 	}
 	if !(force > 0) {
 		b.Fatal("no shove")

@@ -3,6 +3,9 @@ package trial
 import (
 	"math"
 
+	"rockerwright/body"
+	"rockerwright/body/person"
+	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/quantity"
 
@@ -12,16 +15,33 @@ import (
 // Needed is the room that a piece and its people need while they rock, m, from where its low point touches
 // as drawn, and where something can be caught under it.
 type Needed struct {
-	From, To      float64 // the tilts between which the load that is followed was rocked, rad
-	Behind, Front float64 // of the piece with anybody who is checked in it, each rocked about the own rest
-	BehindBy      string  // who or what reaches so far: "owner, at ease: head", "" for the piece itself
-	FrontBy       string
-	Crest         float64 // behind, at the top of the back, of the load that is followed; NaN without one
-	TailLow       float64 // least height of the tail tip over the floor, with that load, m; never below zero
-	NoseLow       float64
-	TailAtRest    float64 // heights at its rest
-	NoseAtRest    float64
-	Caught        float64 // length of rocker, at that rest, that stands less than CaughtUnder over the floor
+	From, To    float64 // the tilts between which the load that is followed was rocked, rad
+	Reach               // of the piece with anybody who is checked in it, each rocked about the own rest
+	Hard        Reach   // however hard they rock it, short of going over, leaning to and fro, with arms behind the head or not
+	Crest       float64 // behind, at the top of the back, of the load that is followed; NaN without one
+	TailLow     float64 // least height of the tail tip over the floor, with that load, m; never below zero
+	NoseLow     float64
+	TailAtRest  float64 // heights at its rest
+	NoseAtRest  float64
+	Heels, Toes float64 // of the first person, how far ahead the feet stand on the floor at rest, m; NaN where none do
+	NoseComes   float64 // how far ahead the nose tip stands over the floor where it is lowest
+	Caught      float64 // length of rocker, at that rest, that stands less than CaughtUnder over the floor
+}
+
+// A Reach is how far something reaches along the floor, m.
+type Reach struct {
+	Behind, Front     float64
+	BehindBy, FrontBy string // who or what does: "owner, at ease: head", "" for the piece itself
+}
+
+// take widens a reach to a swept room of somebody's.
+func (reach *Reach) take(by string, room sim.Room) {
+	if room.Back > reach.Behind {
+		reach.Behind, reach.BehindBy = room.Back, by
+	}
+	if room.Forward > reach.Front {
+		reach.Front, reach.FrontBy = room.Forward, by
+	}
 }
 
 // CaughtUnder is the gap in which fingers, toes and tails are caught, m; our judgement: 1 in.
@@ -43,7 +63,8 @@ func rock(l *check.Load) (from, to float64) {
 // needed sweeps the piece with everybody who is checked, each between the turning points of a rock.
 func needed(l *check.Load, r check.Report) Needed {
 	d := r.Design
-	n := Needed{Behind: math.Inf(-1), Front: math.Inf(-1), Crest: math.NaN()}
+	nowhere := Reach{Behind: math.Inf(-1), Front: math.Inf(-1)}
+	n := Needed{Reach: nowhere, Hard: nowhere, Crest: math.NaN()}
 	n.From, n.To = rock(l)
 	rest := l.Balance.Rest.Tilt
 	points := d.RockerOutline(r.Edge, 0.05) // its corners reach furthest
@@ -55,12 +76,23 @@ func needed(l *check.Load, r check.Report) Needed {
 	}
 	for i := range r.Loads {
 		if one := &r.Loads[i]; one == l || one.Upright() && (one.Empty || one.Asked()) {
-			n.take(one, points)
+			from, to := rock(one)
+			n.sweep(one, points, from, to)
+		}
+		if one := &r.Loads[i]; one.Moves() && (one.Empty || one.Asked() || one.Posture == person.ArmsBehindHead) {
+			n.Hard.hard(one, points)
 		}
 	}
 	n.NoseLow = max(0, l.Rig.Sweep(n.From, n.To, r.Edge.Nose()).Lowest) // a rounding below it on a tip
 	n.TailLow = max(0, l.Rig.Sweep(n.From, n.To, r.Edge.Tail()).Lowest)
 	n.NoseAtRest, n.TailAtRest = r.TipsAtRest(l)
+	n.NoseComes, _ = l.Rig.Place(r.Edge.Nose(), n.From)
+	n.Heels, n.Toes = math.NaN(), math.NaN()
+	if first := r.Seated(); len(first.Legs) > 0 && first.Upright() && first.Feet[0].Stage != body.FeetOff {
+		figure := first.FiguresAt(first.Balance.Rest.Tilt)[0]
+		n.Heels, _ = first.Rig.Place(figure.Heel, first.Balance.Rest.Tilt)
+		n.Toes, _ = first.Rig.Place(figure.Toe, first.Balance.Rest.Tilt)
+	}
 	length := r.Edge.Length()
 	nose, _ := r.Edge.Reach()
 	const steps = 200
@@ -73,22 +105,43 @@ func needed(l *check.Load, r check.Report) Needed {
 	return n
 }
 
-// take adds the room that one load needs: of the points of the piece, and of the limbs of who is in it.
-func (n *Needed) take(l *check.Load, points []r2.Vec) {
-	from, to := rock(l)
-	add := func(by string, points ...r2.Vec) {
-		room := l.Rig.Sweep(from, to, points...)
-		if room.Back > n.Behind {
-			n.Behind, n.BehindBy = room.Back, by
-		}
-		if room.Forward > n.Front {
-			n.Front, n.FrontBy = room.Forward, by
-		}
-	}
-	add("", points...)
+// sweep widens a reach to that of one load between two tilts: of the points of the piece, and of the limbs of who is on it.
+func (reach *Reach) sweep(l *check.Load, points []r2.Vec, from, to float64) {
+	reach.take("", l.Rig.Sweep(from, to, points...))
 	for _, figure := range l.Figures {
 		for _, limb := range figure.Limits() {
-			add(l.Name+": "+limb.Limb, limb.Point)
+			reach.take(l.Name+": "+limb.Limb, l.Rig.Sweep(from, to, limb.Point))
+		}
+	}
+}
+
+// leansLooked is how finely leans are looked at, rad: a head moves between two by less than a tenth of a millimetre more.
+const leansLooked = 2 * quantity.Deg
+
+// hard widens a reach to all that one load can come to between its hilltops, its people leaning to and fro, each lean
+// with the hilltops of all of them.
+func (reach *Reach) hard(l *check.Load, points []r2.Vec) {
+	from, to := rock(l)
+	back, forward := l.Leans()
+	widen := func(b sim.Balance) {
+		if b.Outcome == sim.Rocks && b.Forward.Exists() && b.Back.Exists() {
+			from, to = min(from, b.Forward.Tip), max(to, b.Back.Tip)
+		}
+	}
+	widen(l.Balance)
+	steps := int(math.Ceil((back - forward) / leansLooked))
+	rider := l.Leaner()
+	lean := func(i int) float64 { return forward + (back-forward)*float64(i)/float64(max(1, steps)) }
+	for i := 0; back > forward && i <= steps; i++ {
+		leaning := rider.Leaning(lean(i))
+		widen(leaning.Balance())
+	}
+	reach.sweep(l, points, from, to)
+	for i := 0; back > forward && i <= steps; i++ {
+		for _, figure := range l.Figures {
+			for _, limb := range figure.Leaning(lean(i)).Upper() {
+				reach.take(l.Name+": "+limb.Limb, l.Rig.Sweep(from, to, limb.Point))
+			}
 		}
 	}
 }

@@ -91,7 +91,7 @@ func forward(l *check.Load) Object {
 	if len(l.Legs) == 0 {
 		return margin(l.Forward)
 	}
-	return append(margin(l.OffFloor), Object{{"of", person.FeetOff.String()}}...)
+	return append(margin(l.OffBalance.Forward), Object{{"of", person.FeetOff.String()}}...)
 }
 
 // floorCarries returns what the floor carries of who is on a load at its rest, kg.

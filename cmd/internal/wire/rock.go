@@ -1,6 +1,7 @@
 package wire
 
 import (
+	"rockerwright/sim"
 	"rockerwright/sim/check"
 	"rockerwright/sim/motion"
 	"rockerwright/sim/trial"
@@ -21,6 +22,31 @@ func Rock(r trial.Rocking) Object {
 		{"survives", each(r.Survivals, survival)},
 		{"seating_tests", each(r.Seating, seatTest)}, {"slopes", each(r.Slopes, slope)},
 		{"room", room(r.Room)}, {"sideways", each(r.Sideways, sideway)}, {"walk", walk(r.Walk)},
+		{"rocked_hard", each(r.Heaved, heaved)}, {"feet_push", each(r.Treads, tread)},
+	}
+}
+
+// heaved is what becomes of a load rocked hard: with which of the leans it goes over, null where it comes back from all
+// that are tried, and which way, empty where nobody can tell.
+func heaved(h trial.Heaved) Object {
+	with := func(m motion.Heaving) any { return where(m.Outcome != sim.Rocks, float64(len(m.Leans))) }
+	way := ""
+	if h.Way != sim.Rocks {
+		way = h.Way.String()
+	}
+	return Object{
+		{"load", h.Load}, {"lean_back_deg", degrees(h.Back)}, {"lean_forward_deg", degrees(h.Forward)},
+		{"over_with_lean", with(h.Whole)}, {"outcome", way}, {"over_with_lean_of_a_fifth", with(h.Fifth)},
+		{"leans_tried", check.MostLeans}, {"work_j", h.Whole.Work()}, {"lift_m", h.Lifts}, {"use", h.Use.String()},
+	}
+}
+
+// tread is what a push of the feet on the floor does; turn_deg is null where it takes the piece over, and ends_it_n where
+// no push up to the own weight does.
+func tread(t trial.Tread) Object {
+	return Object{
+		{"load", t.Load}, {"ahead_of_hips_m", t.Ahead}, {"one_degree_n", t.OneDegree}, {"push_n", t.Force},
+		{"turn_deg", degrees(t.Turn)}, {"ends_it_n", where(!t.None, t.Hardest)}, {"ended_by", t.EndedBy},
 	}
 }
 
@@ -42,6 +68,7 @@ func fate(f trial.Result) Object {
 	return Object{
 		{"name", f.Name}, {"outcome", f.Outcome.String()},
 		{"least_margin_deg", degrees(f.Margin)}, {"largest_lift_share", f.Lift},
+		{"use", f.Use.String()}, {"share", f.Share},
 	}
 }
 
@@ -64,6 +91,9 @@ func room(n trial.Needed) Object {
 		{"behind_m", n.Behind}, {"front_m", n.Front},
 		{"crest_behind_m", n.Crest}, {"caught_under_m", n.Caught},
 		{"behind_by", n.BehindBy}, {"front_by", n.FrontBy},
+		{"hard_behind_m", n.Hard.Behind}, {"hard_front_m", n.Hard.Front},
+		{"hard_behind_by", n.Hard.BehindBy}, {"hard_front_by", n.Hard.FrontBy},
+		{"heels_m", n.Heels}, {"toes_m", n.Toes}, {"nose_comes_down_at_m", n.NoseComes},
 	}
 }
 

@@ -220,6 +220,7 @@ func cause(say *phrases, c check.Cause) string {
 		check.TooFlat:      "a radius too large for the height of the weight",
 		check.TooRound:     "a radius too small for the height of the weight",
 		check.LegsBeyond:   "where the legs stand",
+		check.RockedOver:   "whoever rocks it hard (longer or flatter ends, a lower seat)",
 	}[c]
 	return when(text != "", "What limits it: %s.", text)
 }

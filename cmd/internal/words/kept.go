@@ -175,7 +175,7 @@ func Letter(a trial.Answer, rocking *trial.Rocking, m Making) sheet.Sheet {
 	}}
 	if rocking != nil {
 		s.Blocks = append(s.Blocks, sheet.Block{Lines: slices.Concat(slopes(w.units, *rocking), cradle(w, *rocking),
-			sheet.Says("From where its low point touches it reaches "+reaches(w, *rocking)+" in a good rock."))})
+			sheet.Says("From where its low point touches it reaches "+reaches(w, rocking.Room.Reach)+" in a good rock."))})
 	}
 	s.Blocks = append(s.Blocks, sheet.Block{Lines: cautions(w.phrases, r)}, sheet.Block{Lines: []sheet.Line{
 		{Text: "The design file is below. Save it as a plain text file, and you can check it yourself:",

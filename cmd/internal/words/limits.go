@@ -147,6 +147,7 @@ func limit(w wording, on *check.Load, l *check.Limit) []string {
 	short := map[string]string{"back_margin": "tilt " + w.shortBack, "back_lift": "lift " + w.shortBack,
 		"forward_margin": "tilt " + w.shortForward, "forward_lift": "lift " + w.shortForward,
 		"seat_falls_least": "seat falls", "seat_falls_most": "seat falls", "empty_falls_least": "seat falls",
-		"empty_falls_most": "seat falls", "slides_off": "slope" + w.angleForward, "push": "push", "legs_beyond": "leg beyond"}[l.Name]
+		"empty_falls_most": "seat falls", "slides_off": "slope" + w.angleForward, "push": "push",
+		"legs_beyond": "leg beyond", "leans": "leans"}[l.Name]
 	return []string{name + ", " + cmp.Or(short, limitName(w.phrases, l.Name)), want, w.shop(l.Got, l.Kind), basis}
 }

@@ -15,7 +15,7 @@ func owner(w wording, a *trial.Answer, rocking *trial.Rocking) Section {
 	r := &a.Report
 	leave, rest := "", "Empty, it does not stand by itself. Ask the maker before you use it."
 	if rocking != nil && !math.IsNaN(rocking.Room.Behind) {
-		leave = " From the middle of the rockers it reaches " + reaches(w, *rocking) + " in a good rock: leave that clear, " +
+		leave = " From the middle of the rockers it reaches " + reaches(w, rocking.Room.Reach) + " in a good rock: leave that clear, " +
 			"and a hand more."
 	}
 	if empty := &r.Loads[0]; empty.Upright() {
@@ -70,13 +70,18 @@ func whom(w wording, a *trial.Answer) string {
 			text += " " + warning(w, a, f).Text
 		}
 	}
+	for _, f := range of(a, trial.Hazardous) {
+		if f.What == trial.RockedHard || f.Trial != nil {
+			text += " " + upperFirst(inUse(w, f)) + "."
+		}
+	}
 	return text
 }
 
 // reaches says how far a piece reaches on both sides while it rocks, and with whom in it.
-func reaches(w wording, r trial.Rocking) string {
+func reaches(w wording, n trial.Reach) string {
 	one := func(reach float64, way, who string) string {
 		return w.length(reach) + " " + way + when(who != "", " (%s)", brief(who))
 	}
-	return one(r.Room.Behind, w.reachBehind, r.Room.BehindBy) + " and " + one(r.Room.Front, w.reachAhead, r.Room.FrontBy)
+	return one(n.Behind, w.reachBehind, n.BehindBy) + " and " + one(n.Front, w.reachAhead, n.FrontBy)
 }

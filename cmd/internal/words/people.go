@@ -207,9 +207,9 @@ func shares(least, most float64) string { return percent(least) + " to " + perce
 // hazard says what a hazard of a name does.
 func hazard(w wording, f *trial.Finding, name string) string {
 	switch b := f.Load.Balance; {
-	case f.What == trial.LetsGo:
-		return name + ": " + f.What
-	case f.Side != check.NoSide && math.IsNaN(f.Got) && f.What != "lift left":
+	case f.What == trial.RockedHard, f.Trial != nil:
+		return inUse(w, f)
+	case f.Side != check.NoSide && math.IsNaN(f.Got) && f.What != trial.LiftLeft:
 		return name + ": " + f.What + " " + pick(f.Side == check.Forward, w.overForward, w.overBack)
 	case f.Load.Upright() && math.IsNaN(f.Got):
 		return name + ": rests tilted " + w.degrees(unsigned(b.Rest.Tilt))

@@ -119,6 +119,7 @@ var horses = chairs.but(func(p *phrases) {
 	p.whoever, p.fuller = " One rider at a time.", false
 	p.children = "Riders"
 	p.climb = []string{"A young child rides only with a grown-up within reach, sitting, holding on, feet on the rests. " +
+		"Who leans to and fro at each turn of the rock takes any " + p.piece + " over in the end: no bucking. " +
 		"Nobody stands on it, climbs on the bows or the tail, or stands in front of or behind it while somebody rides. " +
 		"Toes and fingers are caught under the bows."}
 })

@@ -19,7 +19,7 @@ import (
 func Rock(r trial.Rocking, source string) sheet.Sheet {
 	w := wordingOf(r.Report.Design)
 	last := sheet.Says("The piece and whoever sits in it are one rigid body that rolls without slipping; "+
-		"sliding, a rug's softness and people who move on are outside the model. "+
+		"sliding and a rug's softness are outside the model, and so are people who move but as is said above. "+
 		"Shoves last "+seconds(w.units, trial.ShoveTime)+" s (our judgement).", w.disclaimer)
 	return sheet.Sheet{Title: title(&r.Report.Balanced), Source: source,
 		Blocks: slices.Concat(titled("", rocked(w, r)), hardest(w, r),
@@ -28,7 +28,7 @@ func Rock(r trial.Rocking, source string) sheet.Sheet {
 
 // hardest returns how hard it was tried.
 func hardest(w wording, r trial.Rocking) []sheet.Block {
-	return slices.Concat(survivals(w, r), fates(w, r), titled("Lever arms of published tests", seating(w, r)))
+	return slices.Concat(fates(w, r), survivals(w, r), rockedHard(w, r), trodden(w, r), titled("Lever arms of published tests", seating(w, r)))
 }
 
 // rocked says what became of the motion that was asked for.
@@ -76,8 +76,10 @@ func became(w wording, r trial.Rocking) sheet.Line {
 		return sheet.Wrong(fmt.Sprintf("Followed for %.2f s and given up after %s: it knocks too often to follow.",
 			t.Duration, counted(t.Steps, "step")))
 	}
-	return sheet.Line{Text: fmt.Sprintf("It is still rocking after %.0f s, having turned %s.%s",
-		t.Duration, turns, nearest)}
+	unknown := when(!r.Load.Empty && r.Report.Design.Floor.Halves == 0,
+		" What body and cushion take is not known until rocks are counted (halves, under [floor]): this is no forecast of how long it rocks.")
+	return sheet.Line{Text: fmt.Sprintf("It is still rocking after %.0f s, having turned %s.%s%s",
+		t.Duration, turns, nearest, unknown)}
 }
 
 // letsGo says that the floor cannot hold.
@@ -119,19 +121,21 @@ func shove(u units, s trial.Survival) string {
 
 // fates returns the other trials: of each load those that end badly, and of the first that was tried all.
 func fates(w wording, r trial.Rocking) []sheet.Block {
-	t := &sheet.Table{Head: []string{"Tried", "outcome", "kept", "lift"}}
-	for i, s := range r.Survivals {
-		for _, f := range s.Trials {
-			if bad := f.Outcome != sim.Rocks; bad || i == min(1, len(r.Survivals)-1) {
-				t.Mark(bad, brief(s.Load)+": "+w.renamed.Replace(f.Name), w.renamed.Replace(f.Outcome.String()),
-					w.angle(f.Margin), percent(f.Lift))
+	t := &sheet.Table{Head: []string{"TRIED", "how often", "outcome", "kept", "lift"}}
+	for _, use := range []trial.Use{trial.Daily, trial.Play, trial.Stunt} {
+		for i, s := range r.Survivals {
+			for _, f := range s.Trials {
+				if bad := f.Outcome != sim.Rocks && f.Outcome != sim.FloorLetsGo; f.Use == use && (bad || i == min(1, len(r.Survivals)-1)) {
+					t.Mark(bad, who(r.Report.Load(s.Load))+": "+w.renamed.Replace(f.Name)+when(f.Share < 1, " (%s)", percent(f.Share)), use.String(),
+						w.renamed.Replace(f.Outcome.String()), w.angle(f.Margin), percent(f.Lift))
+				}
 			}
 		}
 	}
-	return below(sheet.Block{Title: "Other trials", Table: t},
-		"Of the first load all trials, of the others those that end badly. Drops in: falls "+w.length(trial.DropHeight)+
+	return below(sheet.Block{Table: t},
+		"What is done every day comes first; then, of all but the first load, what goes over. Drops in: falls "+w.length(trial.DropHeight)+
 			" on to the empty piece at its rest (our judgement). Kept: degrees to the hilltop at the nearest; "+
-			"lift: how much of it was used.")
+			"lift: how much of it was used. In brackets: with so much of it, for with all of it it came back.")
 }
 
 // survives is the block of check: what the worst of the loads comes back from.

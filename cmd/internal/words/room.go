@@ -19,13 +19,17 @@ func room(w wording, r trial.Rocking) sheet.Block {
 	return sheet.Block{Title: "Room", Lines: sheet.Says(fmt.Sprintf("From where its low point touches it reaches %s, "+
 		"with anybody who is checked in it, "+
 		"each in a good rock, 15 degrees from the own rest (here between %s %s and %s %s)%s.",
-		reaches(w, r), w.degrees(unsigned(n.From)), w.Forward, w.degrees(unsigned(n.To)), w.Back,
+		reaches(w, n.Reach), w.degrees(unsigned(n.From)), w.Forward, w.degrees(unsigned(n.To)), w.Back,
 		when(!math.IsNaN(n.Crest), "; the top of the back alone %s behind here", w.length(n.Crest))),
 		fmt.Sprintf("At rest the %s tip stands %s and the %s tip %s off the floor; on the way they come down to %s and %s. "+
 			"Along %s of each rocker the gap is less than %s: that is where fingers, toes and tails are caught "+
 			"(1 in is our judgement).",
 			w.tail, w.length(n.TailAtRest), w.nose, w.length(n.NoseAtRest), w.length(n.TailLow), w.length(n.NoseLow),
-			w.length(n.Caught), w.length(trial.CaughtUnder)))}
+			w.length(n.Caught), w.length(trial.CaughtUnder)),
+		when(n.Hard.Behind > math.Inf(-1), "However hard it is rocked, short of going over: nothing and nobody reaches further than %s%s.",
+			reaches(w, n.Hard), when(len(r.Heaved) > 0, ", whatever their trunks and arms do")),
+		when(!math.IsNaN(n.Heels), "The feet on the floor stand from %s to %s ahead; the %s tips come down at %s.",
+			w.length(n.Heels), w.length(n.Toes), w.nose, w.length(n.NoseComes)))}
 }
 
 func overSideways(w wording, r trial.Rocking) sheet.Block {

@@ -41,9 +41,6 @@ func verdict(w wording, a *trial.Answer, remarks remarks) []sheet.Line {
 	if others := ofRole(a.Loads, piece.Other); len(others) > 0 {
 		lines = append(lines, group(w, "OTHERS", others, a))
 	}
-	if len(ofRole(a.Loads, piece.Hazard)) == 0 {
-		return lines
-	}
 	var said []string // what hazards do to the piece, those that take it over first; nothing is asked of them
 	over := false
 	for _, f := range of(a, trial.Hazardous) {
@@ -51,7 +48,10 @@ func verdict(w wording, a *trial.Answer, remarks remarks) []sheet.Line {
 		if f.Load.Posture == person.ArmsBehindHead && len(owner) > 0 && f.Who == owner[0].Sitter {
 			name = f.Load.Posture.String()
 		}
-		said, over = append(said, hazard(w, f, name)), over || math.IsNaN(f.Got)
+		said, over = append(said, hazard(w, f, name)), over || f.What != trial.LiftLeft
+	}
+	if len(said) == 0 {
+		return lines
 	}
 	return append(lines, sheet.Line{Label: "HAZARDS:", Text: strings.Join(said, "; ") + ".", Bad: over})
 }

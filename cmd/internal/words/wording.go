@@ -76,7 +76,7 @@ func limitName(say *phrases, name string) string {
 		"rest_tilt": "tilt at rest", "seat_falls_least": "fall of the seat", "seat_falls_most": "fall of the seat",
 		"empty_falls_least": "fall of the seat", "empty_falls_most": "fall of the seat", "slides_off": "slope forward",
 		"one_rock_least": "one rock", "one_rock_most": "one rock", "push": "push for one degree",
-		"legs_beyond": "a leg beyond its rocker",
+		"legs_beyond": "a leg beyond its rocker", "leans": "whole leans to and fro",
 	}[name], strings.ReplaceAll(name, "_", " "))
 }
 

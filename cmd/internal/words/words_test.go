@@ -132,7 +132,7 @@ func anyDesign(rng *rand.Rand) piece.Design {
 // and that it is a page of 30 lines, or else one on which nothing else stands.
 func TestNothingWrongIsLeftOut(t *testing.T) {
 	rng := rand.New(rand.NewPCG(4, 9))
-	pages, longer := 0, 0
+	pages, longer, used := 0, 0, 0
 	for n := range 400 {
 		d := anyDesign(rng)
 		r, err := trial.Standing(d)
@@ -162,6 +162,10 @@ func TestNothingWrongIsLeftOut(t *testing.T) {
 		for i, f := range r.Findings {
 			told := f.Level > trial.Fails || f.Level == trial.Falls && strings.Contains(flat, name(f.Load)) ||
 				f.Level == trial.Fails && strings.Contains(flat, who(f.Load)+" "+gets(w, f.Limit))
+			if f.What == trial.RockedHard || f.Trial != nil {
+				told = strings.Contains(flat, inUse(w, &f))
+				used++
+			}
 			if !told || sentences[i] == "" {
 				t.Errorf("design %d: %q is not told\n%s", n, sentences[i], text)
 			}
@@ -209,8 +213,8 @@ func TestNothingWrongIsLeftOut(t *testing.T) {
 			}
 		}
 	}
-	if longer == 0 || longer > pages/2 {
-		t.Errorf("%d of %d first pages are longer than a page", longer, pages)
+	if longer == 0 || longer > pages/2 || used < 20 {
+		t.Errorf("%d of %d first pages are longer than a page; %d tell of what is done every day or hard", longer, pages, used)
 	}
 }
 
