@@ -32,6 +32,15 @@ type Person struct {
 // Least stature of a grown-up, m; who is shorter and of no given age is read as a child.
 const leastGrownUp = 1.40
 
+// OfAChild reports whether the person that is given is a child: by the age, or shorter than any grown-up.
+func (g Given) OfAChild() bool {
+	if g.Age > 0 {
+		return g.Age < grownUp
+	}
+	tall := g.Sizes[Stature]
+	return tall > 0 && tall < leastGrownUp
+}
+
 // New returns a person by what is known of one. Of a grown-up without a height it is the
 // mean of the survey; a weight without a height has that height. The error is a
 // [*SizeError]: a size that nobody has, or two that do not go together. It panics for an age

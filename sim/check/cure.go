@@ -25,7 +25,7 @@ const (
 	TooFlat                   // the curve stands against every rock: quick and hard to push
 	TooRound                  // the curve hardly brings it back
 	LegsBeyond                // a leg stands beyond its rocker
-	RockedOver                // whoever rocks it hard takes it over
+	RockedOver                // who rocks it hard takes it over before it stands on a tip
 )
 
 // A Try is one change of one measure after which all limits hold.
@@ -77,8 +77,6 @@ func (b *Balanced) moves(cause Cause) []move {
 		list = []move{rounder}
 	case TooRound:
 		list = []move{flatter}
-	case RockedOver:
-		list = []move{nose, tail, flatter}
 	case LegsBeyond:
 		list = []move{nose, tail}
 		if beyond := d.Beyond(b.Edge); len(beyond) > 0 && beyond[0].Tail {
@@ -193,15 +191,27 @@ func (b *Balanced) causeOf(limit Limit) Cause {
 	case limit.Side == Forward && l.Rig.OverTip(l.Forward):
 		return NoseLength
 	}
-	if i < 0 {
+	switch {
+	case i < 0:
 		return CurveItself
+	case limit.Name == leans:
+		switch h := b.RockedHard(l, 1); {
+		case h.Outcome == sim.GoesOverBackwards && l.Off.OverTip(l.OffBalance.Back):
+			return TailLength
+		case h.Outcome == sim.GoesOverForwards && l.Off.OverTip(l.OffBalance.Forward):
+			return NoseLength
+		}
 	}
 	return cmp.Or(asks[i].cause, CurveItself)
 }
 
 // LookAt returns the measure that is the first to look at for a limit that does not hold.
 func (b *Balanced) LookAt(l Limit) string {
-	if list := b.moves(b.causeOf(l)); len(list) > 0 {
+	cause := b.causeOf(l)
+	if cause == NoseLength && len(b.Design.Rocker.Arcs) > 0 {
+		return piece.ArcKey(1, "length") // and with it the nose, which no one change does
+	}
+	if list := b.moves(cause); len(list) > 0 {
 		return list[0].key
 	}
 	return ""

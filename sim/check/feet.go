@@ -15,7 +15,7 @@ func (l *Load) Treads() bool {
 
 // Treading returns the rig of a load of which [Load.Treads] holds, all of its people riding as they sit, and the feet as
 // they stand on the floor to push, without a force: so far ahead of the hips at the rest, m, or under the knees where that
-// is zero.
+// is zero. Of several people they are the feet of all together, as far as the shortest legs reach.
 func (b *Balanced) Treading(l *Load, ahead float64) (sim.Rig, motion.Feet) {
 	rig := l.Off
 	rig.Body = b.Whole(l)
@@ -23,7 +23,13 @@ func (b *Balanced) Treading(l *Load, ahead float64) (sim.Rig, motion.Feet) {
 	if own := rig.Balance(); own.Outcome == sim.Rocks {
 		rest = own.Rest.Tilt
 	}
-	one, figure := &l.people[0].Person, &l.Figures[0]
+	shortest := 0
+	for i := range l.people {
+		if l.people[i].Person.LegReach() < l.people[shortest].Person.LegReach() {
+			shortest = i
+		}
+	}
+	one, figure := &l.people[shortest].Person, &l.Figures[shortest]
 	hips, _ := rig.Place(figure.Hip, rest)
 	at, _ := rig.Place(figure.Knee, rest)
 	if ahead != 0 {

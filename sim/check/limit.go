@@ -1,6 +1,7 @@
 package check
 
 import (
+	"fmt"
 	"math"
 	"slices"
 
@@ -86,6 +87,9 @@ type ask struct {
 	look          float64 // of who rises where nothing is wanted: below it, it is worth a look
 }
 
+// leans is the name of the limit on how many leans to and fro it comes back from.
+const leans = "leans"
+
 var (
 	leaningBack    = []person.Posture{person.AtEase, person.RidingBack}
 	leaningForward = []person.Posture{person.FeetOff, person.Upright, person.Rising, person.RidingForward}
@@ -116,7 +120,7 @@ var asks = []ask{
 		got: func(_ *Balanced, l *Load) float64 { return l.EffortBack }},
 	{Measure: piece.LimitOf("legs_beyond"), seating: true, empty: true, atMost: true, cause: LegsBeyond,
 		got: func(b *Balanced, _ *Load) float64 { return b.drawnBeyond() }},
-	{Measure: piece.LimitOf("leans"), owner: true, of: []person.Posture{person.AtEase, person.Riding}, cause: RockedOver, got: survived},
+	{Measure: piece.LimitOf(leans), owner: true, of: []person.Posture{person.AtEase, person.Riding}, cause: RockedOver, got: survived},
 }
 
 // seatedPostures are those of who has their weight on the seat.
@@ -208,6 +212,15 @@ func (b *Balanced) unasked() error {
 		if _, asked := asks[i].Wanted(d); asked && asks[i].seating && !d.Traits().Seating {
 			return &piece.KeyError{Key: asks[i].Key, Reason: "this is asked of chairs and settees alone, not of a " + d.Kind.String()}
 		}
+	}
+	asked := d.Limits.Leans
+	switch leaning := slices.ContainsFunc(b.Loads, func(l Load) bool { back, forward := l.Leans(); return back != forward }); {
+	case asked == 0:
+	case asked > MostLeans || asked != math.Trunc(asked):
+		return &piece.KeyError{Key: "limits.leans", Reason: fmt.Sprintf("leans are counted, and no more than %d are tried", MostLeans)}
+	case !leaning && asked != d.UsualLimits().Leans && b.Loads[0].Upright():
+		return &piece.KeyError{Key: "limits.leans",
+			Reason: "nobody is checked in it who leans to and fro: who sits at ease or rides, by height and weight"}
 	}
 	return nil
 }

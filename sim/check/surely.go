@@ -45,6 +45,9 @@ func (b *Balanced) surely() Spread {
 		l.Spread = math.Hypot(byWeight[i], byPeople[i]) // independent of one another
 		_, nothing := quantity.Reads(0, l.Kind, b.Design.Units)
 		l.Near = l.Spread >= nothing && math.Abs(l.Room()) < l.Spread
+		if l.Name == leans { // with so few leans it goes over, whatever the guess
+			l.Near = l.Near && l.Holds
+		}
 	}
 	return s
 }

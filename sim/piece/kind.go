@@ -2,6 +2,7 @@ package piece
 
 import (
 	"math"
+	"slices"
 
 	"rockerwright/body/person"
 	"rockerwright/sim/quantity"
@@ -106,7 +107,8 @@ func (d Design) Traits() *Traits { return &kinds[d.Kind] }
 // with an owner who is a child.
 func (d Design) UsualLimits() Limits {
 	l := d.Traits().Unsaid.Limits
-	if len(d.Sitters) > 0 && d.Sitters[0].Person.Age > 0 && l.OneRockLeast > 0 {
+	child := func(s Sitter) bool { return s.Role == Owner && s.Person.OfAChild() }
+	if d.Traits().Seating && slices.ContainsFunc(d.Sitters, child) {
 		l.OneRockLeast, l.OneRockMost, l.Leans = childsRock[0], childsRock[1], childrensLeans
 	}
 	return l

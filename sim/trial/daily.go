@@ -92,10 +92,12 @@ type deed struct {
 	start func(share float64) (sim.Rig, motion.Start)
 }
 
-// daily lists what everybody does with a load that rests with somebody in it, the empty piece having a rest.
+// daily lists what everybody does with a load that rests with somebody in it, at ease, riding or as plain numbers have it,
+// the empty piece having a rest. Into a bed nobody drops.
 func daily(r *check.Report, l *check.Load) []deed {
 	empty := &r.Loads[0]
-	if l.Empty || !l.Moves() || !empty.Upright() {
+	asSat := l.Posture == person.AtEase || l.Posture == person.Riding || l.Posture == person.Unsaid
+	if l.Empty || !asSat || !l.Moves() || !empty.Upright() || r.Design.Traits().Bed {
 		return nil
 	}
 	list := []deed{{DropsIn, l, func(share float64) (sim.Rig, motion.Start) {

@@ -20,7 +20,7 @@ const (
 
 // hazards returns what hazards do to the piece, those that take it over first: Got is the lift that is left, m, on
 // the side of which there is less. Who arrives on the tail takes it over where it would rest, but not come to rest.
-// Then come what happens every day and takes it over, and the rider who does so with leaning once to and fro.
+// Then come what happens every day and takes it over, and whoever does so with leaning once, or once to and fro.
 func hazards(r *check.Report) []Finding {
 	var over, left found
 	goesOver := func(l *check.Load, what string, side check.Side) *Finding {
@@ -58,7 +58,7 @@ func hazards(r *check.Report) []Finding {
 	}
 	for i := range r.Loads {
 		l := &r.Loads[i]
-		if l.Empty || !l.Asked() || l.Posture != person.AtEase && l.Posture != person.Riding {
+		if l.Empty || !l.Asked() {
 			continue
 		}
 		for _, d := range daily(r, l) {
@@ -70,15 +70,24 @@ func hazards(r *check.Report) []Finding {
 				goesOver(l, EveryDay, side).Trial = &t
 			}
 		}
-		if _, asked := piece.LimitOf("leans").Wanted(&r.Design); !asked || l.Role != piece.Owner {
+		if back, forward := l.Leans(); back == forward || l.Posture == person.FeetOff {
 			continue
 		}
-		if h := r.RockedHard(l, 1); len(h.Leans) > 0 && h.Survived() <= 1 && h.Outcome != sim.Rocks {
-			f := goesOver(l, RockedHard, sideOf(wayOver(r, l)))
+		if h := r.RockedHard(l, 1); h.Outcome != sim.Rocks && h.Survived() <= harmfulLeans(r) {
+			f := goesOver(l, RockedHard, sideOf(wayOver(r, l, h.Outcome)))
 			f.Got, f.Kind = float64(len(h.Leans)), quantity.Count
 		}
 	}
 	return append(over, left...)
+}
+
+// harmfulLeans is from how many whole leans a piece may come back and still be told to go over when it is rocked hard: one, of
+// what children rock; none of any other, for everybody sits up at once now and then. Our judgement.
+func harmfulLeans(r *check.Report) int {
+	if wild(r) == Play {
+		return 1
+	}
+	return 0
 }
 
 // sideOf returns on which side an outcome goes over.

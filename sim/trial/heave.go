@@ -28,17 +28,19 @@ func heaved(r *check.Report) []Heaved {
 		if back, forward := l.Leans(); back != forward && l.Asked() && l.Posture != person.FeetOff {
 			h := Heaved{Load: l.Name, Back: back, Forward: forward, Use: wild(r),
 				Whole: r.RockedHard(l, 1), Fifth: r.RockedHard(l, 0.2)}
-			h.Way, h.Lifts = wayOver(r, l), h.Whole.Work()/(l.Off.Body.Mass*l.Off.Floor.FreeFall())
+			if h.Whole.Outcome != sim.Rocks && h.Whole.Survived() == 0 {
+				h.Use = Daily // everybody sits up at once now and then
+			}
+			h.Way, h.Lifts = wayOver(r, l, h.Whole.Outcome), h.Whole.Work()/(l.Off.Body.Mass*l.Off.Floor.FreeFall())
 			list = append(list, h)
 		}
 	}
 	return list
 }
 
-// wayOver returns which way a load goes over that is rocked hard, where it goes the same way with leans a twentieth less
-// and more; else Rocks, for then nobody can tell.
-func wayOver(r *check.Report, l *check.Load) sim.Outcome {
-	way := r.RockedHard(l, 1).Outcome
+// wayOver returns which way a load goes over that is rocked hard, as with whole leans, where it goes the same way with leans a
+// twentieth less and more; else Rocks, for then nobody can tell.
+func wayOver(r *check.Report, l *check.Load, way sim.Outcome) sim.Outcome {
 	for _, share := range []float64{0.95, 1.05} {
 		if r.RockedHard(l, share).Outcome != way {
 			return sim.Rocks
@@ -61,11 +63,13 @@ func firstTurn(t motion.Trace, rest float64) float64 {
 type Tread struct {
 	Load      string
 	Ahead     float64 // how far the feet stand ahead of the hips, along the floor, at the rest, m
-	OneDegree float64 // on a scale under the feet for one degree back, N; NaN where they are not ahead of the contact
+	Reaches   bool    // they stand where the legs are not stretched; else nothing of the following is known
+	OneDegree float64 // on a scale under the feet for one degree back, N; NaN where that is more than the own weight, or none
 	Force     float64 // with which the rock is made, N
-	Turn      float64 // that it makes, from the rest to the turn, rad; NaN where it goes over
+	Turn      float64 // that it makes, from the rest to the turn, rad, + back; NaN where it does not come back
+	Made      string  // how that ends the rocking; "" where it comes back
 	Hardest   float64 // the least steady push that ends its rocking, N
-	None      bool    // none does, up to Hardest
+	None      bool    // none does, up to Hardest, the own weight
 	EndedBy   string  // how that push ends it; "" where none does
 }
 
@@ -95,21 +99,29 @@ func tread(r *check.Report, l *check.Load, force, ahead float64) (t Tread, stand
 		return t, false
 	}
 	weight := (rig.Body.Mass - r.Loads[0].Rig.Body.Mass) * rig.Floor.FreeFall()
-	hips, _ := rig.Place(feet.Hips, b.Rest.Tilt)
-	t = Tread{Load: l.Name, Ahead: feet.At - hips, OneDegree: rig.Tread(b, feet.At, quantity.Deg), Force: force}
+	hips, up := rig.Place(feet.Hips, b.Rest.Tilt)
+	t = Tread{Load: l.Name, Ahead: feet.At - hips, OneDegree: math.NaN(), Force: force, Turn: math.NaN(), Hardest: math.NaN(), None: true}
+	t.Reaches = math.Hypot(feet.At-hips, up-feet.Ankle) < feet.Reach
 	if force == 0 {
 		t.Force = treadShare * weight
+	}
+	if !t.Reaches {
+		return t, true
+	}
+	if one := rig.Tread(b, feet.At, quantity.Deg); one <= weight {
+		t.OneDegree = one
 	}
 	push := func(force float64) motion.Trace {
 		feet.Force = force
 		return motion.Run(rig, b, motion.Start{Tilt: b.Rest.Tilt, Feet: feet},
 			motion.Options{Duration: watched, Turns: bothSides, Losses: r.Losses(l)})
 	}
-	made := push(t.Force)
-	t.Turn = firstTurn(made, b.Rest.Tilt)
 	ends := func(force float64) string {
 		trace := push(force)
 		return trace.EndedBy()
+	}
+	if t.Made = ends(t.Force); t.Made == "" {
+		t.Turn = firstTurn(push(t.Force), b.Rest.Tilt)
 	}
 	if t.Hardest, t.None = motion.Threshold(func(force float64) bool { return ends(force) != "" }, weight); !t.None {
 		t.EndedBy = ends(t.Hardest)

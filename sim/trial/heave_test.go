@@ -121,6 +121,45 @@ func TestRockedHardIsFound(t *testing.T) {
 	}
 }
 
+// smallChair is a child's chair on short rockers, for a child of 5 or one so tall and heavy.
+func smallChair(who piece.Sitter) piece.Design {
+	d := sized()
+	d.Rocker = piece.Rocker{Radius: 36 * quantity.In, Nose: 17 * quantity.In, Tail: 12 * quantity.In}
+	d.Seat = piece.Seat{Front: 10.125 * quantity.In, Rear: 9.75 * quantity.In, Depth: 9.5 * quantity.In, Width: 13 * quantity.In,
+		Behind: 5.5 * quantity.In}
+	d.Back, d.Arms = piece.Back{Recline: 12 * quantity.Deg, Height: 18 * quantity.In}, piece.Arms{Height: 5.5 * quantity.In}
+	d.Piece.Mass = 11 * quantity.Lb
+	d.Sitters = []piece.Sitter{who}
+	d.Limits = d.UsualLimits()
+	return d
+}
+
+// TestAChildIsAChild: a child given by the height is asked what one given by the age is, so that the chair that it rocks over
+// with a lean each way is told of, and fails, on the first page; where nothing is asked of leans it is a hazard all the same.
+func TestAChildIsAChild(t *testing.T) {
+	byAge := piece.Sitter{Name: "child", Person: person.Given{Age: 5}}
+	byHeight := piece.Sitter{Name: "child", Mass: 41 * quantity.Lb,
+		Person: person.Given{Sizes: person.Measures{person.Stature: 43 * quantity.In}}}
+	for _, asked := range []float64{3, 0} {
+		for _, who := range []piece.Sitter{byAge, byHeight} {
+			d := smallChair(who)
+			d.Limits.Leans = min(asked, d.Limits.Leans)
+			a, err := Standing(d)
+			if err != nil {
+				t.Fatal(err)
+			}
+			hazard, fails := false, false
+			for _, f := range a.Findings {
+				hazard = hazard || f.What == RockedHard && f.Who == "child" && f.Got <= 2
+				fails = fails || f.What == "leans" && f.Level == Fails && f.Got <= 1 && f.Key == "rocker.tail"
+			}
+			if !hazard || fails != (asked > 0) || a.Holds() == fails || d.Limits.OneRockLeast != 0.9 {
+				t.Errorf("asked %v, %+v: hazard %v, fails %v, holds %v", asked, who.Person, hazard, fails, a.Holds())
+			}
+		}
+	}
+}
+
 // TestWayOver: which way it goes over is said only where leans a twentieth less and more agree.
 func TestWayOver(t *testing.T) {
 	said, unsaid := 0, 0
@@ -152,6 +191,9 @@ func TestWayOver(t *testing.T) {
 	}
 }
 
+// over returns with which lean a piece goes over, one more than are tried where it comes back from all.
+func over(h motion.Heaving) float64 { return float64(h.Survived() + 1) }
+
 // TestLeansKeepTheirCount: leans one part in a hundred weaker go over with the same lean, or one apart; or two, in a few of
 // 500, where it just does not go over and then does on the same side.
 func TestLeansKeepTheirCount(t *testing.T) {
@@ -170,15 +212,12 @@ func TestLeansKeepTheirCount(t *testing.T) {
 			}
 			whole, weaker := r.RockedHard(l, 1), r.RockedHard(l, 0.99)
 			counted++
-			if whole.Outcome == sim.Rocks || weaker.Outcome == sim.Rocks {
-				continue
-			}
-			by := math.Abs(float64(len(weaker.Leans) - len(whole.Leans)))
+			by := math.Abs(over(weaker) - over(whole))
 			if by == 2 {
 				two++
 			}
 			if by > 2 || by == 2 && weaker.Outcome != whole.Outcome {
-				t.Errorf("%s: over with lean %d, a hundredth weaker with lean %d (%+v)", l.Name, len(whole.Leans), len(weaker.Leans), d)
+				t.Errorf("%s: over with lean %v, a hundredth weaker with lean %v (%+v)", l.Name, over(whole), over(weaker), d)
 			}
 		}
 	}

@@ -48,8 +48,8 @@ type Rocking struct {
 	Walk      *check.Walk // nil where the track is not known
 	Stops     []Stop
 
-	FeetGiven  bool // where the feet stand that push
-	FloorTaken bool // nothing was said of the floor; that of Report.Design is usual for its kind
+	Options    RockOptions // as they were asked
+	FloorTaken bool        // nothing was said of the floor; that of Report.Design is usual for its kind
 }
 
 // Rock works out the motion of a design. The error is a [*piece.KeyError], or says that the load is none or has no rest.
@@ -67,7 +67,7 @@ func Rock(d piece.Design, options RockOptions) (Rocking, error) {
 			r.Survivals = append(r.Survivals, survival(&report, l))
 		}
 	}
-	r.FeetGiven = options.FeetAhead != 0
+	r.Options = options
 	r.Heaved, r.Treads = heaved(&report), treads(&report, options.Feet, options.FeetAhead)
 	r.Seating = seating(report)
 	r.Slopes = slopes(report)
@@ -95,7 +95,7 @@ func (r *Rocking) Turns() int {
 // start returns how the motion begins.
 func start(d piece.Design, r *Rocking, o RockOptions) (motion.Start, error) {
 	rest := r.Load.Balance.Rest.Tilt
-	s := motion.Start{Tilt: rest + o.From, Rate: o.Rate}
+	s := motion.Start{Tilt: rest + o.From, Rate: o.Rate, Feet: r.Start.Feet}
 	if o.Force != 0 {
 		top, known := d.TopOfBack()
 		if o.OnSeat && d.Seat.Drawn() {
@@ -106,7 +106,7 @@ func start(d piece.Design, r *Rocking, o RockOptions) (motion.Start, error) {
 		}
 		s.Push = motion.Push{At: r.Report.Placed(top), Force: o.Force, Time: ShoveTime}
 	}
-	if o.From == 0 && o.Rate == 0 && o.Force == 0 {
+	if o.From == 0 && o.Rate == 0 && o.Force == 0 && o.Feet == 0 {
 		_, s.Tilt = rock(r.Load)
 		slides := func(release float64) bool { return r.Load.Swing(release).Outcome == sim.FloorLetsGo }
 		if least, none := motion.Threshold(slides, s.Tilt-rest); !none {
@@ -172,6 +172,17 @@ func Follow(r check.Report, options RockOptions) (Rocking, error) {
 	}
 	if !f.Load.Moves() {
 		return f, fmt.Errorf("%s has part of the weight on the floor, so nothing is known of its rocks: see check", f.Load.Name)
+	}
+	if options.Feet != 0 {
+		if !f.Load.Treads() {
+			return f, fmt.Errorf("%s does not push with the feet on the floor: who sits at ease does, by height and weight", f.Load.Name)
+		}
+		pushing := *f.Load
+		pushing.Rig, f.Start.Feet = r.Treading(f.Load, options.FeetAhead)
+		if pushing.Balance = pushing.Rig.Balance(); !pushing.Upright() {
+			return f, fmt.Errorf("%s does not stand upright with the legs riding, so nothing is known of their push", f.Load.Name)
+		}
+		f.Start.Feet.Force, f.Load = options.Feet, &pushing
 	}
 	f.Ground, f.Losses = piece.GroundOf(d.Floor.Surface), r.Losses(f.Load)
 	if f.Start, err = start(d, &f, options); err != nil {

@@ -74,15 +74,18 @@ func needed(l *check.Load, r check.Report) Needed {
 	if top, known := d.TopOfBack(); known {
 		n.Crest = l.Rig.Sweep(n.From, n.To, r.Placed(top)).Back
 	}
+	furthest, most := n.From, n.To // of the tilts at which the piece stands with any of them
 	for i := range r.Loads {
 		if one := &r.Loads[i]; one == l || one.Upright() && (one.Empty || one.Asked()) {
 			from, to := rock(one)
 			n.sweep(one, points, from, to)
 		}
 		if one := &r.Loads[i]; one.Moves() && (one.Empty || one.Asked() || one.Posture == person.ArmsBehindHead) {
-			n.Hard.hard(one, points)
+			from, to := n.Hard.hard(one)
+			furthest, most = min(furthest, from), max(most, to)
 		}
 	}
+	n.Hard.take("", l.Rig.Sweep(furthest, most, points...))
 	n.NoseLow = max(0, l.Rig.Sweep(n.From, n.To, r.Edge.Nose()).Lowest) // a rounding below it on a tip
 	n.TailLow = max(0, l.Rig.Sweep(n.From, n.To, r.Edge.Tail()).Lowest)
 	n.NoseAtRest, n.TailAtRest = r.TipsAtRest(l)
@@ -107,7 +110,9 @@ func needed(l *check.Load, r check.Report) Needed {
 
 // sweep widens a reach to that of one load between two tilts: of the points of the piece, and of the limbs of who is on it.
 func (reach *Reach) sweep(l *check.Load, points []r2.Vec, from, to float64) {
-	reach.take("", l.Rig.Sweep(from, to, points...))
+	if points != nil {
+		reach.take("", l.Rig.Sweep(from, to, points...))
+	}
 	for _, figure := range l.Figures {
 		for _, limb := range figure.Limits() {
 			reach.take(l.Name+": "+limb.Limb, l.Rig.Sweep(from, to, limb.Point))
@@ -119,9 +124,9 @@ func (reach *Reach) sweep(l *check.Load, points []r2.Vec, from, to float64) {
 const leansLooked = 2 * quantity.Deg
 
 // hard widens a reach to all that one load can come to between its hilltops, its people leaning to and fro, each lean
-// with the hilltops of all of them.
-func (reach *Reach) hard(l *check.Load, points []r2.Vec) {
-	from, to := rock(l)
+// with the hilltops of all of them, and returns between which tilts that is.
+func (reach *Reach) hard(l *check.Load) (from, to float64) {
+	from, to = rock(l)
 	back, forward := l.Leans()
 	widen := func(b sim.Balance) {
 		if b.Outcome == sim.Rocks && b.Forward.Exists() && b.Back.Exists() {
@@ -136,12 +141,24 @@ func (reach *Reach) hard(l *check.Load, points []r2.Vec) {
 		leaning := rider.Leaning(lean(i))
 		widen(leaning.Balance())
 	}
-	reach.sweep(l, points, from, to)
+	reach.sweep(l, nil, from, to)
 	for i := 0; back > forward && i <= steps; i++ {
 		for _, figure := range l.Figures {
 			for _, limb := range figure.Leaning(lean(i)).Upper() {
-				reach.take(l.Name+": "+limb.Limb, l.Rig.Sweep(from, to, limb.Point))
+				reach.take(l.Name+": "+limb.Limb, swept(l.Rig, from, to, limb.Point))
 			}
 		}
 	}
+	return from, to
+}
+
+// swept is [sim.Rig.Sweep] of one point at each degree, which misses a tenth of a millimetre of the most.
+func swept(r sim.Rig, from, to float64, q r2.Vec) sim.Room {
+	room := r.Sweep(from, from, q)
+	steps := 1 + int((to-from)/quantity.Deg)
+	for i := 1; i <= steps; i++ {
+		along, _ := r.Place(q, from+(to-from)*float64(i)/float64(steps))
+		room.Forward, room.Back = max(room.Forward, along), max(room.Back, -along)
+	}
+	return room
 }

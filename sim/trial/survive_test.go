@@ -49,7 +49,7 @@ func TestSurvivalByHand(t *testing.T) {
 		d := readingChair()
 		d.Floor.Slope = slope
 		r := checked(t, d)
-		l, empty := find(t, r, "owner, upright"), &r.Loads[0]
+		l, empty := find(t, r, "owner, at ease"), &r.Loads[0]
 		s := survival(&r, l)
 		radius := d.Rocker.Radius
 		touch := func(tilt float64) r2.Vec { // where the arc touches the floor

@@ -41,12 +41,12 @@ func heaved(h trial.Heaved) Object {
 	}
 }
 
-// tread is what a push of the feet on the floor does; turn_deg is null where it takes the piece over, and ends_it_n where
-// no push up to the own weight does.
+// tread is what a push of the feet on the floor does; turn_deg is null where it does not come back, which made says how, and
+// ends_it_n where no push up to the own weight ends the rocking. Where the feet are out of reach all of that is null.
 func tread(t trial.Tread) Object {
 	return Object{
-		{"load", t.Load}, {"ahead_of_hips_m", t.Ahead}, {"one_degree_n", t.OneDegree}, {"push_n", t.Force},
-		{"turn_deg", degrees(t.Turn)}, {"ends_it_n", where(!t.None, t.Hardest)}, {"ended_by", t.EndedBy},
+		{"load", t.Load}, {"ahead_of_hips_m", t.Ahead}, {"within_reach", t.Reaches}, {"one_degree_n", t.OneDegree}, {"push_n", t.Force},
+		{"turn_deg", degrees(t.Turn)}, {"made", t.Made}, {"ends_it_n", where(!t.None, t.Hardest)}, {"ended_by", t.EndedBy},
 	}
 }
 

@@ -106,7 +106,7 @@ func assumptions(w wording, r check.Report) []sheet.Line {
 	return slices.Concat(sheet.Says("The piece and the person are one rigid body that rolls on the floor without slipping"+
 		when(feet, ", but for shanks and feet of who sits: they hang from the knees and stand on the floor, free to turn")+". "+
 		"No friction of the air, no rolling loss: a real rock dies away. "+
-		"A person who moves, a soft rug and a sliding rocker are outside the model.",
+		"A soft rug and a sliding rocker are outside the model, and so is a person who moves, but for one who leans to and fro.",
 		"No published limit for how near a rocking chair may be to going over was found; "+
 			"the limits marked 'our judgement' are ours. Change them under [limits].",
 		when(r.Design.Traits().Seating, "Why those: going over forward, because a foot slips and people rise in a hurry; the fall of the "+
@@ -114,6 +114,8 @@ func assumptions(w wording, r check.Report) []sheet.Line {
 			"or a climb; slope forward, because cloth slides on wood; the time of a rock, because less is a shake and more a "+
 			"swing that hardly stops; the push, because a foot has no more; legs, because nothing carries them beyond the rocker. "+
 			"A limit is judged as it is printed, and where it holds or fails by less than is known it is too near to tell."),
+		when(r.Design.UsualLimits().Leans > 0, "Leans: children rock hard, and back, forward and back once more is play. Each whole lean "+
+			"is made at once at the turn of a rock, which errs to the side of more."),
 		edge,
 		when(feet, "Who sits slides off a seat that falls forward by %s, on cloth as slippery as that (our judgement); "+
 			"rocking brings it down.", w.angle(slippery)+" to "+w.degrees(firm)),

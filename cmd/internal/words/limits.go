@@ -66,7 +66,14 @@ func measure(d piece.Design, key string) string {
 	if err != nil {
 		return key
 	}
-	short := map[string]string{"seat.behind_low_point": "low point under the seat", "rocker.radius": "radius"}[key]
+	short := map[string]string{"seat.behind_low_point": "low point under the seat", "rocker.radius": "radius",
+		piece.ArcKey(1, "length"): "length of the arc at the nose"}[key]
+	if last := len(d.Rocker.Arcs); last > 1 && key == piece.ArcKey(last, "length") {
+		short = "length of the arc at the tail"
+	}
+	if strings.HasPrefix(short, "length of the arc") {
+		return short
+	}
 	if short == "" {
 		short, _, _ = strings.Cut(m.Label, ",")
 	}

@@ -70,10 +70,8 @@ func whom(w wording, a *trial.Answer) string {
 			text += " " + warning(w, a, f).Text
 		}
 	}
-	for _, f := range of(a, trial.Hazardous) {
-		if f.What == trial.RockedHard || f.Trial != nil {
-			text += " " + upperFirst(inUse(w, f)) + "."
-		}
+	for _, said := range inUse(w, of(a, trial.Hazardous)) {
+		text += " " + upperFirst(said) + "."
 	}
 	return text
 }

@@ -208,7 +208,7 @@ func shares(least, most float64) string { return percent(least) + " to " + perce
 func hazard(w wording, f *trial.Finding, name string) string {
 	switch b := f.Load.Balance; {
 	case f.What == trial.RockedHard, f.Trial != nil:
-		return inUse(w, f)
+		return inUse(w, []*trial.Finding{f})[0]
 	case f.Side != check.NoSide && math.IsNaN(f.Got) && f.What != trial.LiftLeft:
 		return name + ": " + f.What + " " + pick(f.Side == check.Forward, w.overForward, w.overBack)
 	case f.Load.Upright() && math.IsNaN(f.Got):

@@ -37,6 +37,7 @@ func rocked(w wording, r trial.Rocking) []sheet.Line {
 	push, surface := r.Start.Push, d.Floor.Surface
 	how := when(r.Released() != 0, "let go %s ", w.degrees(unsigned(r.Released()))) + "from its rest" +
 		when(r.Start.Rate != 0, ", started at %s a second", w.degrees(unsigned(r.Start.Rate))) +
+		when(r.Start.Feet.Force != 0, ", pushed with the feet with %s", force(w.units, r.Start.Feet.Force)) +
 		when(push.Force != 0, ", pushed with %s for %s s", force(w.units, unsigned(push.Force)), seconds(w.units, push.Time))
 	floor := "a floor that takes nothing and holds any force (name one: surface, under [floor])"
 	if surface != piece.NoSurface {
@@ -55,6 +56,9 @@ func rocked(w wording, r trial.Rocking) []sheet.Line {
 
 func became(w wording, r trial.Rocking) sheet.Line {
 	t, turns := r.Trace, counted(r.Turns(), "time")
+	known := r.Load.Empty || r.Losses.Viscous > 0
+	unknown := when(!known, " What body and cushion take is not known until rocks are counted (halves, under [floor]): "+
+		"this is no forecast of how long it rocks.")
 	nearest := when(!math.IsInf(t.Margin, 1), " At the nearest it kept %s before going over, and used %s of the lift.",
 		w.degrees(t.Margin), percent(t.Lift))
 	over := fmt.Sprintf("after %.2f s", t.Duration)
@@ -70,14 +74,12 @@ func became(w wording, r trial.Rocking) sheet.Line {
 		return sheet.Wrong("It " + w.renamed.Replace(t.Outcome.String()) + ", " + pick(t.Duration == 0, "at once",
 			over) + ".")
 	case motion.AtRest:
-		return sheet.Line{Text: fmt.Sprintf("It turns %s and is at rest after %.1f s.%s",
-			turns, t.Duration, nearest)}
+		return sheet.Line{Text: fmt.Sprintf("It turns %s and is at rest after %.1f s.%s%s",
+			turns, t.Duration, nearest, unknown)}
 	case motion.TooManySteps:
 		return sheet.Wrong(fmt.Sprintf("Followed for %.2f s and given up after %s: it knocks too often to follow.",
 			t.Duration, counted(t.Steps, "step")))
 	}
-	unknown := when(!r.Load.Empty && r.Report.Design.Floor.Halves == 0,
-		" What body and cushion take is not known until rocks are counted (halves, under [floor]): this is no forecast of how long it rocks.")
 	return sheet.Line{Text: fmt.Sprintf("It is still rocking after %.0f s, having turned %s.%s%s",
 		t.Duration, turns, nearest, unknown)}
 }
@@ -121,21 +123,32 @@ func shove(u units, s trial.Survival) string {
 
 // fates returns the other trials: of each load those that end badly, and of the first that was tried all.
 func fates(w wording, r trial.Rocking) []sheet.Block {
-	t := &sheet.Table{Head: []string{"TRIED", "how often", "outcome", "kept", "lift"}}
+	var blocks []sheet.Block
+	parts, drops := false, false
 	for _, use := range []trial.Use{trial.Daily, trial.Play, trial.Stunt} {
+		t := &sheet.Table{Head: []string{"TRIED, " + strings.ToUpper(use.String()), "outcome", "kept", "lift"}}
 		for i, s := range r.Survivals {
 			for _, f := range s.Trials {
-				if bad := f.Outcome != sim.Rocks && f.Outcome != sim.FloorLetsGo; f.Use == use && (bad || i == min(1, len(r.Survivals)-1)) {
-					t.Mark(bad, who(r.Report.Load(s.Load))+": "+w.renamed.Replace(f.Name)+when(f.Share < 1, " (%s)", percent(f.Share)), use.String(),
-						w.renamed.Replace(f.Outcome.String()), w.angle(f.Margin), percent(f.Lift))
+				bad := f.Outcome != sim.Rocks && f.Outcome != sim.FloorLetsGo
+				if f.Use == use && (bad || i == min(1, len(r.Survivals)-1)) {
+					parts, drops = parts || f.Share < 1, drops || f.Name == trial.DropsIn
+					t.Mark(bad, who(r.Report.Load(s.Load))+": "+w.renamed.Replace(f.Name)+when(f.Share < 1, " (%s)", percent(f.Share)),
+						ended(w, f.Outcome.String()), w.angle(f.Margin), percent(f.Lift))
 				}
 			}
 		}
+		if len(t.Rows) > 0 {
+			blocks = append(blocks, sheet.Block{Table: t})
+		}
 	}
-	return below(sheet.Block{Table: t},
-		"What is done every day comes first; then, of all but the first load, what goes over. Drops in: falls "+w.length(trial.DropHeight)+
-			" on to the empty piece at its rest (our judgement). Kept: degrees to the hilltop at the nearest; "+
-			"lift: how much of it was used. In brackets: with so much of it, for with all of it it came back.")
+	if len(blocks) == 0 {
+		return nil
+	}
+	return append(blocks, sheet.Block{Lines: sheet.Says(
+		"Of all but the first load only what goes over. " +
+			when(drops, "Drops in: falls %s on to the empty piece at its rest (our judgement). ", w.length(trial.DropHeight)) +
+			"Kept: degrees to the hilltop at the nearest; lift: how much of it was used." +
+			when(parts, " In brackets: that is the least of it that goes over; over a flat it comes back from more."))})
 }
 
 // survives is the block of check: what the worst of the loads comes back from.

@@ -27,7 +27,7 @@ func room(w wording, r trial.Rocking) sheet.Block {
 			w.tail, w.length(n.TailAtRest), w.nose, w.length(n.NoseAtRest), w.length(n.TailLow), w.length(n.NoseLow),
 			w.length(n.Caught), w.length(trial.CaughtUnder)),
 		when(n.Hard.Behind > math.Inf(-1), "However hard it is rocked, short of going over: nothing and nobody reaches further than %s%s.",
-			reaches(w, n.Hard), when(len(r.Heaved) > 0, ", whatever their trunks and arms do")),
+			reaches(w, n.Hard), when(len(r.Heaved) > 0, ", however they lean, with the hands at rest or behind the head")),
 		when(!math.IsNaN(n.Heels), "The feet on the floor stand from %s to %s ahead; the %s tips come down at %s.",
 			w.length(n.Heels), w.length(n.Toes), w.nose, w.length(n.NoseComes)))}
 }

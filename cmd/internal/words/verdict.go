@@ -43,7 +43,14 @@ func verdict(w wording, a *trial.Answer, remarks remarks) []sheet.Line {
 	}
 	var said []string // what hazards do to the piece, those that take it over first; nothing is asked of them
 	over := false
+	used := inUse(w, of(a, trial.Hazardous))
 	for _, f := range of(a, trial.Hazardous) {
+		if f.What == trial.RockedHard || f.Trial != nil {
+			if said, over = append(said, used...), true; len(used) > 0 {
+				used = nil // all at once
+			}
+			continue
+		}
 		name := brief(f.Load.Name)
 		if f.Load.Posture == person.ArmsBehindHead && len(owner) > 0 && f.Who == owner[0].Sitter {
 			name = f.Load.Posture.String()
