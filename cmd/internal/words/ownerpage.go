@@ -60,10 +60,7 @@ func whom(w wording, a *trial.Answer) string {
 	text += " That is of its balance, not of its strength." +
 		when(!a.Holds(), " Not all of them keep the limits that the maker set: ask which before you use it.") +
 		w.whoever
-	if !w.fuller {
-		return text
-	}
-	text += when(r.ForAChild(), " A child grows out of what was checked: "+
+	text += when(w.fuller && r.ForAChild(), " A child grows out of what was checked: "+
 		"have it looked at again before a bigger one sits in it.")
 	for _, f := range of(a, trial.Warns) {
 		if f.What == trial.Braces || f.What == trial.Rockers || f.What == trial.Thin {
