@@ -69,6 +69,7 @@ Start here:
                                         what radius now?
   rockerwright whatif mine.toml         what does each measure do?
   rockerwright layout mine.toml         full-size patterns and a card for the bench
+  rockerwright as-built mine.toml       the finished piece beside its drawing
   rockerwright rock mine.toml           push it, drop into it: does it go over?
   rockerwright report mine.toml         all of it on pages to keep with the piece
   rockerwright open mine.toml           move a slider, watch the chair
@@ -105,7 +106,7 @@ func rootCommand() *cobra.Command {
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
 		return fmt.Errorf("%s: %s. To see what there is: %s --help", cmd.CommandPath(), err, cmd.CommandPath())
 	})
-	root.AddCommand(newCommand(), measureCommand(), checkCommand(), sizeCommand(), whatIfCommand(), rockCommand(),
+	root.AddCommand(newCommand(), measureCommand(), checkCommand(), asBuiltCommand(), sizeCommand(), whatIfCommand(), rockCommand(),
 		layoutCommand(), reportCommand(), openCommand(), proofCommand(), versionCommand())
 	for _, cmd := range root.Commands() {
 		cmd.Flags().SortFlags = cmd.Name() == "proof"
@@ -118,8 +119,8 @@ func unknownCommand(typed string) error {
 	if strings.HasSuffix(typed, ".toml") {
 		return fmt.Errorf("to check a design, type: rockerwright check %s", design.ShellWord(typed))
 	}
-	return fmt.Errorf("there is no command %q; there are new, measure, check, size, whatif, rock, layout, report, "+
-		"open, proof, version and help. For example: rockerwright check mine.toml", typed)
+	return fmt.Errorf("there is no command %q; there are new, measure, check, as-built, size, whatif, rock, layout, "+
+		"report, open, proof, version and help. For example: rockerwright check mine.toml", typed)
 }
 
 // version is that of the whole product as the build knows it: the tag of a release, else the commit of

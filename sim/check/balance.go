@@ -78,6 +78,8 @@ type Balanced struct {
 	// (Read.Untold): Read.Body has that of the drawn piece.
 	UsualInertia bool
 
+	Lacked []string // readings of a piece as built in whose place the drawing stands: "dowel_above"
+
 	carry  piece.Carry
 	masses piece.Masses
 }

@@ -74,3 +74,19 @@ func (l *Load) ComesBack() (from float64, told bool) {
 	from, _ = l.Rig.LargestRelease(l.Balance)
 	return from, from < l.Balance.Back.Angle-quantity.Deg/2
 }
+
+// Sitting returns the index of the load of who sits in it at rest: the owner at ease, or the first; else of the piece alone.
+func (b *Balanced) Sitting() int {
+	first := 0
+	for i := range b.Loads {
+		load := &b.Loads[i]
+		switch {
+		case !load.Asked() || !load.Upright():
+		case load.Posture == person.AtEase:
+			return i
+		case first == 0:
+			first = i
+		}
+	}
+	return first
+}

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 
+	"rockerwright/body"
 	"rockerwright/body/person"
 	"rockerwright/rocker"
 	"rockerwright/sim"
@@ -11,11 +12,18 @@ import (
 	"rockerwright/sim/readings"
 )
 
-// Examine works out what the readings of a design say, and how surely: there are no loads, for nobody asks how it
-// stands. The error is a [*piece.KeyError].
+// Examine works out what the readings of a design say, whatever is drawn beside them, and how surely: there are no
+// loads, for nobody asks how it stands. The error is a [*piece.KeyError].
 func Examine(d piece.Design) (Balanced, error) {
+	told := d
+	d, err := d.EdgeAsRead()
+	if d.Measured.Weighed() {
+		d.Piece, d.Parts, d.Body = piece.Piece{}, nil, body.Body{}
+	}
 	b := Balanced{Design: d}
-	var err error
+	if err != nil {
+		return b, err
+	}
 	if b.Edge, b.Curve, err = d.Profile(); err != nil {
 		return b, err
 	}
@@ -30,6 +38,7 @@ func Examine(d piece.Design) (Balanced, error) {
 		return b, err
 	}
 	err = b.weigh()
+	b.Design = told
 	return b, err
 }
 
@@ -71,6 +80,8 @@ func (b *Balanced) weigh() error {
 	case source != piece.ByReadings:
 		b.masses, err = d.Masses(b.Edge)
 		return err
+	case d.Measured.Built && drawsWeight(d):
+		return b.weighBuilt()
 	case d.Seat.Slide != 0:
 		return &piece.KeyError{Key: "seat.slide",
 			Reason: "readings of the whole piece do not say what belongs to the rockers, so the seat cannot be slid on them"}
@@ -79,10 +90,8 @@ func (b *Balanced) weigh() error {
 			Reason: "rocks with a rider need the rider: add who sat in it, with height and weight, and the drawn seat", Give: "sitter"}
 	}
 	result, err := readingsOf(d, b.Edge, b.Somebody).Read()
-	if wrong := (*readings.ReadingError)(nil); errors.As(err, &wrong) {
-		return &piece.KeyError{Key: "measured." + wrong.Reading, Reason: wrong.Reason}
-	} else if err != nil {
-		return err
+	if err != nil {
+		return readingError(err)
 	}
 	if b.Read = &result; math.IsNaN(result.Body.Inertia) {
 		if result.Body.Inertia, err = usualInertia(d, b.Edge, result); err != nil {
@@ -92,6 +101,14 @@ func (b *Balanced) weigh() error {
 	}
 	b.masses.Rockers = result.Body
 	return nil
+}
+
+// readingError returns an error of package readings with its place in the design; others as they are.
+func readingError(err error) error {
+	if wrong := (*readings.ReadingError)(nil); errors.As(err, &wrong) {
+		return &piece.KeyError{Key: "measured." + wrong.Reading, Reason: wrong.Reason}
+	}
+	return err
 }
 
 // usualInertia returns the inertia of the drawn piece were it of one wood and so heavy.

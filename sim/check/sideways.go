@@ -111,26 +111,35 @@ func (b *Balanced) Walk(l *Load) *Walk {
 // risen returns the floor edge with its radii made smaller by one factor, lengths kept, until its tail tip
 // stands so much higher as drawn, m; ok is false where no factor from a half to four does that.
 func risen(edge rocker.Profile, by float64) (rocker.Profile, bool) {
-	nose, _ := edge.Reach()
-	scaled := func(factor float64) (rocker.Profile, error) {
-		var spans []rocker.Span
-		for _, s := range edge.Drawn() {
-			one := s.Span
-			one.Radius *= factor
-			spans = append(spans, one)
-		}
-		return rocker.Chain(nose, spans...)
-	}
 	want := edge.Tail().Y + by
 	factor := root.Between(func(factor float64) float64 {
-		p, err := scaled(factor)
+		p, err := bent(edge, factor, 0)
 		if err != nil { // curled in on itself
 			return math.NaN()
 		}
 		return p.Tail().Y - want
 	}, 0.5, 4, 0)
-	p, err := scaled(factor)
+	p, err := bent(edge, factor, 0)
 	return p, err == nil && math.Abs(p.Tail().Y-want) < 1e-9 // m; found to a rounding
+}
+
+// bent returns the floor edge with its radii times a factor, lengths kept but for arcs at its ends, which go on so far, m.
+func bent(edge rocker.Profile, factor, beyond float64) (rocker.Profile, error) {
+	nose, _ := edge.Reach()
+	var spans []rocker.Span
+	for _, s := range edge.Drawn() {
+		one := s.Span
+		one.Radius *= factor
+		spans = append(spans, one)
+	}
+	last := len(spans) - 1
+	if spans[0].Radius > 0 {
+		spans[0].Length, nose = spans[0].Length+beyond, nose+beyond
+	}
+	if spans[last].Radius > 0 {
+		spans[last].Length += beyond
+	}
+	return rocker.Chain(nose, spans...)
 }
 
 func edgeOf(f *rises.Fit, k piece.Rocker) (rocker.Profile, bool) {

@@ -4,7 +4,6 @@ import (
 	"math"
 	"slices"
 
-	"rockerwright/body/person"
 	"rockerwright/rocker/root"
 	"rockerwright/sim"
 	"rockerwright/sim/check"
@@ -52,20 +51,7 @@ func (l *Layout) rests() {
 }
 
 // sitting returns the load of who sits in it: the owner, or the first; else the empty piece.
-func (l *Layout) sitting() int {
-	first := 0
-	for i := range l.Report.Loads {
-		load := &l.Report.Loads[i]
-		switch {
-		case !load.Asked() || !load.Upright():
-		case load.Posture == person.AtEase:
-			return i
-		case first == 0:
-			first = i
-		}
-	}
-	return first
-}
+func (l *Layout) sitting() int { return l.Report.Sitting() }
 
 // Rises are five stations by which two rockers are compared, from the nose to the tail.
 type Rises struct {
@@ -98,6 +84,11 @@ func (l *Layout) rises() {
 	step := l.Shop.Spacing / 4
 	if floor := math.Floor(best/step) * step; floor > 0 {
 		best = floor
+	}
+	if printed := quantity.Round(best, quantity.Length, l.Design.Units); printed <= best*(1+1e-9) { // as it is measured and typed
+		best = printed
+	} else if less := quantity.Round(best-(printed-best), quantity.Length, l.Design.Units); less > 0 {
+		best = less
 	}
 	l.Rises.Spacing, l.Rises.Allowed = best, math.NaN()
 	if walk := l.Report.Walk(&l.Report.Loads[l.sitting()]); walk != nil {

@@ -168,6 +168,8 @@ type Measured struct {
 	Left, Right []float64 // rises from the straightedge to the floor edge, from the nose
 
 	Zero []string // the readings that are truly 0, by the last part of their keys: "dowel_ahead"
+
+	Built bool // what was read stands for what is drawn: the piece as it came out; no file says it
 }
 
 // Weighed reports whether the readings say what the piece weighs.

@@ -28,18 +28,21 @@ const (
 	ByWeight   Source = "piece"
 )
 
-// Source returns the one source of the mass of the piece. The error is a [*KeyError].
+// Source returns the one source of the mass of the piece: what is drawn, or where nothing is, or it is asked for as
+// built, what was read. The error is a [*KeyError].
 func (d Design) Source() (Source, error) {
-	sources := given(alternative{string(ByBody), d.Body.Mass > 0}, alternative{string(ByParts), len(d.Parts) > 0},
-		alternative{string(ByReadings), d.Measured.Weighed()}, alternative{string(ByWeight), d.Piece.Mass > 0})
-	switch len(sources) {
-	case 0:
+	drawn := given(alternative{string(ByBody), d.Body.Mass > 0}, alternative{string(ByParts), len(d.Parts) > 0},
+		alternative{string(ByWeight), d.Piece.Mass > 0})
+	switch {
+	case len(drawn) > 1:
+		return "", &KeyError{Key: drawn[1],
+			Reason: fmt.Sprintf("the weight of the piece is given twice, under %s and under %s: keep one", drawn[0], drawn[1])}
+	case len(drawn) == 1 && !d.Measured.balanced():
+		return Source(drawn[0]), nil
+	case len(drawn) == 0 && !d.Measured.Weighed():
 		return "", &KeyError{Key: "piece", Reason: "the weight of the piece is missing: a guess is enough", Give: "piece"}
-	case 1:
-		return Source(sources[0]), nil
 	}
-	return "", &KeyError{Key: sources[1],
-		Reason: fmt.Sprintf("the weight of the piece is given twice, under %s and under %s: keep one", sources[0], sources[1])}
+	return ByReadings, nil
 }
 
 // Masses returns the mass of the piece as it is drawn. Where it is measured instead, that is for

@@ -23,18 +23,15 @@ type Traced struct {
 	One         bool       // left and right are one curve, as far as was read
 }
 
-// Profile returns the floor edge, as drawn or as measured, and of one that was read off what was found.
+// Profile returns the floor edge as drawn, where it is not drawn as measured, and of one that was read off what was found.
 func (d Design) Profile() (rocker.Profile, *Traced, error) {
-	key, read, ways := "measured", d.Measured.curve, d.Rocker.ways()
-	switch measured := d.Measured.curved(); {
-	case measured && len(ways) > 0:
-		return rocker.Profile{}, nil, &KeyError{Key: "rocker",
-			Reason: "the rockers' curve is given twice, drawn here and measured by rises: keep one (nose and tail stay)"}
+	key, read, measured := "measured", d.Measured.curve, d.byRises()
+	switch {
 	case !measured && !d.Rocker.traced():
 		edge, err := d.Rocker.Profile()
 		return edge, nil, err
 	case !measured:
-		key, read = "rocker."+ways[0], d.Rocker.curve
+		key, read = "rocker."+d.Rocker.ways()[0], d.Rocker.curve
 	}
 	curve, err := read()
 	if err != nil {
@@ -75,7 +72,10 @@ func (r Rocker) ways() []string {
 }
 
 // Read reports whether the floor edge is what was read off one, measured or instead of a drawing.
-func (d Design) Read() bool { return d.Measured.curved() || d.Rocker.traced() }
+func (d Design) Read() bool { return d.byRises() || d.Rocker.traced() }
+
+// byRises reports whether the floor edge is that of measured rises: they were read, and none is drawn.
+func (d Design) byRises() bool { return d.Measured.curved() && len(d.Rocker.ways()) == 0 }
 
 // traced reports whether the floor edge is given by what was read off one.
 func (r Rocker) traced() bool { return len(r.Rises) > 0 || len(r.Points) > 0 }

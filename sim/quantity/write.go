@@ -70,6 +70,9 @@ func Reads(x float64, kind Kind, system System) (least, most float64) {
 // Fine writes a quantity without its unit to a thousandth, where the shop's step would hide a difference.
 func Fine(x float64, kind Kind, system System) string { return Decimal(x/One(kind, system), 3) }
 
+// Tenths writes a quantity to a tenth of its unit, without it.
+func Tenths(x float64, kind Kind, system System) string { return Decimal(x/One(kind, system), 1) }
+
 // Down writes the largest reading that is not above a quantity, finer than the shop's: thirty-seconds of an inch, half
 // millimetres, quarters of a degree; without its unit.
 func Down(x float64, kind Kind, system System) string {

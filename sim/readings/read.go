@@ -2,6 +2,7 @@ package readings
 
 import (
 	"cmp"
+	"errors"
 	"math"
 	"slices"
 
@@ -81,7 +82,7 @@ func (r Readings) centre(mass float64) (r2.Vec, []Doubt, error) {
 	}
 	determinant := xx*yy - xy*xy
 	if determinant <= 1e-6*(xx+yy)*(xx+yy) {
-		return r2.Vec{}, nil, r.missing(lines)
+		return r2.Vec{}, nil, r.lacking(lines)
 	}
 	g := r2.Vec{X: (yy*x - xy*y) / determinant, Y: (xx*y - xy*x) / determinant}
 	var doubts []Doubt
@@ -99,6 +100,15 @@ func (r Readings) centre(mass float64) (r2.Vec, []Doubt, error) {
 			"is the front mark the raised one?")
 	}
 	return g, doubts, nil
+}
+
+// lacking is what missing says, marked as that.
+func (r Readings) lacking(lines []line) error {
+	var e *ReadingError
+	if errors.As(r.missing(lines), &e) {
+		e.Missing = true
+	}
+	return e
 }
 
 // missing says what to read next.

@@ -47,8 +47,8 @@ const (
 	usualScale = 0.1    // kg
 	usualTape  = 0.0008 // m; 1/32 in
 	usualDowel = 0.003  // m; the place of a line of balance
-	usualWatch = 0.15   // s; of ten rocks
-	usualAngle = 0.0175 // rad; of letting go, 1 degree
+	UsualWatch = 0.15   // s; of ten rocks
+	UsualAngle = 0.0175 // rad; of letting go, 1 degree
 	riderPlace = 0.0125 // of the rider's balance point, m
 	riderTurn  = 0.10   // of the rider's inertia, as a part of it
 )
@@ -70,12 +70,12 @@ func (r *Readings) read() []reading {
 		{"front", &r.Front, scale}, {"rear", &r.Rear, scale}, {"apart", &r.Apart, usualTape}, {"front_mark", &r.FrontMark, usualTape},
 		{"raised", &r.Raised, usualTape}, {"front_raised", &r.FrontRaised, scale}, {"rear_raised", &r.RearRaised, scale},
 		{"dowel_ahead", &r.DowelAhead, usualDowel}, {"dowel_above", &r.DowelAbove, usualDowel},
-		{"ten_rocks", &r.TenRocks, usualWatch}, {"let_go", &r.LetGo, usualAngle},
+		{"ten_rocks", &r.TenRocks, UsualWatch}, {"let_go", &r.LetGo, UsualAngle},
 	}
 	list = slices.DeleteFunc(list, func(one reading) bool { return !r.has(one.name, *one.value) })
 	if r.RiddenTenRocks != 0 {
 		list = append(list,
-			reading{"ten_rocks_ridden", &r.RiddenTenRocks, usualWatch}, reading{"let_go_ridden", &r.RiddenLetGo, usualAngle},
+			reading{"ten_rocks_ridden", &r.RiddenTenRocks, UsualWatch}, reading{"let_go_ridden", &r.RiddenLetGo, UsualAngle},
 			reading{"rider", &r.Rider.Centre.X, riderPlace}, reading{"rider", &r.Rider.Centre.Y, riderPlace},
 			reading{"rider", &r.Rider.Inertia, riderTurn * r.Rider.Inertia})
 	}
@@ -86,8 +86,9 @@ func (r *Readings) read() []reading {
 type ReadingError struct {
 	Reading string // its key in a design file: "front_raised"
 	Reason  string
+	Missing bool // nothing that was read is wrong: what else to read is told
 }
 
 func (e *ReadingError) Error() string { return fmt.Sprintf("readings: %s: %s", e.Reading, e.Reason) }
 
-func wrong(reading, reason string) error { return &ReadingError{reading, reason} }
+func wrong(reading, reason string) error { return &ReadingError{Reading: reading, Reason: reason} }

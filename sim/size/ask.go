@@ -49,11 +49,11 @@ func ask(d piece.Design) (question, error) {
 	nose, tail := q.drawn.Edge.Reach()
 	q.start = shape{radii: []float64{radius}, nose: nose, tail: tail}
 	q.room = roomOf(q.start)
-	weighed := d.Measured.Weight > 0 || d.Measured.Front > 0 || d.Measured.Rear > 0
+	source, err := d.Source()
 	q.alike = d.Directions().Across
 	_, leans := q.leanOf()
-	q.movable = leans && !weighed && !q.alike // for nothing else
-	return q, nil
+	q.movable = leans && source != piece.ByReadings && !q.alike // for nothing else
+	return q, err
 }
 
 // possible returns what the drawn seat, legs and braces lack, or the first wish that cannot be answered; else nil.

@@ -14,12 +14,22 @@ type Answer struct {
 
 // Check returns all that is asked of a design. The error is that of [check.Check].
 func Check(d piece.Design) (Answer, error) {
-	a, err := Standing(d)
-	if worst := a.WorstLimited(); err == nil && worst != nil {
+	report, err := check.Check(d)
+	if err != nil {
+		return Answer{Report: report}, err
+	}
+	return Of(report), nil
+}
+
+// Of returns the answer of a design that was checked.
+func Of(report check.Report) Answer {
+	a := Answer{Report: report}
+	a.Findings = findings(&a.Report)
+	if worst := a.WorstLimited(); worst != nil {
 		survives := survival(&a.Report, worst)
 		a.Survives = &survives
 	}
-	return a, err
+	return a
 }
 
 // Standing is [Check] without what it comes back from, which takes as long as all the rest.

@@ -70,7 +70,7 @@ func title(r *check.Balanced) string {
 	d, w := r.Design, wordingOf(r.Design)
 	curve := w.length(d.Rocker.Radius) + " rocker"
 	switch {
-	case len(d.Measured.Left)+len(d.Measured.Right) > 0:
+	case r.Curve != nil && r.Curve.Drawn == nil:
 		curve = "measured rocker"
 	case len(d.Rocker.Rises) > 0:
 		curve = "rocker by rises"
@@ -162,12 +162,16 @@ func advice(w wording, a *trial.Answer, command Command, remarks remarks) []shee
 	}
 	lines = append(lines, sheet.Says(pick(remarks > noCause, cause(w.phrases, r.Cause), ""))...)
 	if remarks > noOthers || r.Try != nil && remarks > terse {
-		lines = append(lines, try(w, r, command))
+		if next := try(w, r, command); next.Text != "" {
+			lines = append(lines, next)
+		}
 	}
 	for _, f := range of(a, trial.WorthALook) {
 		lines = append(lines, sheet.Says(when(all, "Worth a look: %s keeps %s before going %s.",
 			brief(f.Load.Name), w.degrees(f.Got), w.Forward))...)
 	}
+	lines = append(lines, sheet.Says(when(r.Design.DrawnAndRead() && command != nil,
+		"Checked as drawn; [measured] is set beside it by rockerwright as-built."))...)
 	fits := len(a.Fit) > 0 && !slices.ContainsFunc(a.Fit, func(f check.Fit) bool { return !f.Holds() })
 	return slices.Concat(lines, sheet.Says(when(all && fits, "Fits the owner: every measure is within common practice, upright."),
 		"Degrees are counted from that load's own rest. Balance only, not strength."+comesBack(w, a),
@@ -232,6 +236,10 @@ type Command func(key, value string) string
 func try(w wording, r *check.Report, command Command) sheet.Line {
 	t := r.Try
 	switch radius := r.Design.Rocker.Radius; {
+	case t == nil && command == nil: // of a piece that is finished
+		return sheet.Line{}
+	case command == nil:
+		return sheet.Line{Text: fmt.Sprintf("What would mend it: %s %s%s.", t.Label, w.with(t.Value, t.Kind), gained(w, t))}
 	case t == nil && !r.Holds():
 		return sheet.Line{Text: "No one measure alone mends this. Look at every load:", Type: command("--all", "")}
 	case t == nil && radius > 0:

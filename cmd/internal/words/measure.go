@@ -34,9 +34,18 @@ func Measure(f check.Balanced, source string) sheet.Sheet {
 	last = append(last,
 		sheet.Line{Text: "Uncertain by so much 95 times in 100, if the readings err as usual: a scale by its step, " +
 			"a tape by 1/16 in (1.5 mm), a watch by 0.3 s, a tilt by 2 degrees, a rise by 1/32 in (0.8 mm)."},
-		sheet.Line{Text: "check uses these readings as they stand in the file:", Type: "rockerwright check " + sheet.Plain(source)})
+		used(f.Design, source))
 	return sheet.Sheet{Title: name(f.Design) + " · as measured", Source: source,
 		Blocks: append(blocks, sheet.Block{Lines: last})}
+}
+
+// used says what uses the readings.
+func used(d piece.Design, source string) sheet.Line {
+	if d.DrawnAndRead() {
+		return sheet.Line{Text: "The file draws it too, and check goes by the drawing; to set both side by side:",
+			Type: "rockerwright as-built " + sheet.Plain(source)}
+	}
+	return sheet.Line{Text: "check uses these readings as they stand in the file:", Type: "rockerwright check " + sheet.Plain(source)}
 }
 
 // values returns each value with its uncertainty and the reading that limits it; an inertia that no rocks tell is
