@@ -51,7 +51,7 @@ func (f *File) Set(key, value string) error {
 		shown = quantity.With(*s.field, s.measure.Kind, f.Design.Units)
 	}
 	f.changed[short(key)] = value
-	if key == "kind" || last(key) == "age" {
+	if key == "kind" || strings.HasPrefix(key, "sitter.") { // whose role, age and height say whether it is for a child
 		f.usualLimits()
 	}
 	f.Changes = append(f.Changes, fmt.Sprintf("%s = %s", key, shown))
