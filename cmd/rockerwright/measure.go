@@ -25,9 +25,9 @@ func measureCommand() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "measure [FILE] [section.key=value…]",
 		Short: "print sheets to measure on, or say what the readings in FILE tell",
-		Long: `Without FILE it writes two blank sheets, one for a person and one for a finished
-piece, a page each, to print and fill in. Their numbers are those in the comments of
-a new design.
+		Long: `Without FILE it writes three blank sheets, a page each, to print and fill in: one for
+a person, one for a finished piece, and one for balancing it with a level. Their numbers
+are those in the comments of a new design.
 
 With FILE it says what the readings under [measured] tell of the piece: its weight,
 balance point and inertia and the curve of its rockers, how surely, which reading
@@ -53,7 +53,7 @@ func (m *measuring) run(cmd *cobra.Command, args []string) error {
 		if !known {
 			return fmt.Errorf("--units is inch or metric; %q is neither", m.units)
 		}
-		pages := []scene.Picture{sheets.Person(units), sheets.Piece(units)}
+		pages := []scene.Picture{sheets.Person(units), sheets.Piece(units), sheets.Level(units)}
 		return m.draw(cmd.OutOrStdout(), "--into", nil, pages)
 	}
 	const does = "measure explains one design at a time;"

@@ -19,7 +19,7 @@ func TestSheets(t *testing.T) {
 		name        string
 		picture     func(quantity.System) scene.Picture
 		first, last int
-	}{{"person", Person, 1, 9}, {"piece", Piece, 10, 36}} {
+	}{{"person", Person, 1, 9}, {"piece", Piece, 10, 36}, {"level", Level, 37, 43}} {
 		for _, units := range []quantity.System{quantity.Inch, quantity.Metric} {
 			svg, pdf := drawn(t, tt.picture(units), scene.SVG), drawn(t, tt.picture(units), scene.PDF)
 			if again := drawn(t, tt.picture(units), scene.SVG); again != svg {
@@ -51,7 +51,7 @@ func TestBlanksAreNumbered(t *testing.T) {
 			t.Fatalf("after blank %d comes %d (%s)", i, m.Blank, m.Key)
 		}
 	}
-	if len(list) != 36 {
+	if len(list) != 43 {
 		t.Errorf("%d blanks", len(list))
 	}
 }

@@ -54,6 +54,7 @@ func readingsOf(d piece.Design, edge rocker.Profile, people []Somebody) readings
 		TenRocks: m.TenRocks, LetGo: m.LetGo, RiddenTenRocks: m.RiddenTenRocks, RiddenLetGo: m.RiddenLetGo,
 		Zero: m.Zero, ScaleError: m.ScaleStep / 2,
 	}
+	level(&r, d)
 	if m.RiddenTenRocks > 0 && len(people) > 0 && d.Seat.Drawn() {
 		l := Load{Posture: person.AtEase, Rig: sim.Rig{Profile: edge, Floor: r.Floor}, people: people[:1]}
 		l.pose(d, 0)

@@ -35,6 +35,7 @@ var choices = [...]Choice{
 	oneOf("sitter.N.role", "for whom it is checked", roles[:], Owner),
 	oneOf("sitter.N.sex", "whose usual sizes to take; else the mean of both", wordsOf(person.Woman, person.Man), person.Woman),
 	oneOf("sitter.N.posture", "the only way the person sits", wordsOf(person.Postures()...), person.AtEase),
+	oneOf("measured.level_on", "what the level lies on", levelsOn[:], OnSeat),
 	oneOf("floor.surface", "what the floor is made of", surfaces[1:], Hardwood),
 	text("back.braces.wood", "wood of the braces"),
 	oneOf("back.braces.held", "how the braces are held", helds[:], body.Held(0)),

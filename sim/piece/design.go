@@ -163,6 +163,15 @@ type Measured struct {
 	TenRocks, LetGo             float64 // time of ten rocks there and back, empty; tilt from which it was let go
 	RiddenTenRocks, RiddenLetGo float64 // the same with the first sitter in it
 
+	// What a level shows on one mark of the empty piece, on a level floor, + back: at rest, and as it just balances on
+	// its ends, where it just goes over and where it just comes back.
+	SeatFallsEmpty                  float64
+	BalancesOnTail, ReturnsFromTail float64
+	BalancesOnNose, ReturnsFromNose float64
+	NoseTip, TailTip                float64 // of the floor edge over the floor at the same rest
+	LevelStep                       float64 // the smallest step that the level shows; zero means 0.2 degree
+	LevelOn                         LevelOn
+
 	Spacing     float64   // of stations along a straightedge under the rocker
 	LowPoint    float64   // which station is the low point, counted from 1 at the nose
 	Left, Right []float64 // rises from the straightedge to the floor edge, from the nose
@@ -171,6 +180,16 @@ type Measured struct {
 
 	Built bool // what was read stands for what is drawn: the piece as it came out; no file says it
 }
+
+// LevelOn is where the level lies for the readings of tilt.
+type LevelOn int
+
+const (
+	OnSeat LevelOn = iota
+	OnMark         // another mark on the piece, whose fall as drawn is not known
+)
+
+var levelsOn = [...]string{"seat", "mark"}
 
 // Weighed reports whether the readings say what the piece weighs.
 func (m Measured) Weighed() bool { return m.Weight > 0 || m.Front > 0 || m.Rear > 0 }

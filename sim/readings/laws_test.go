@@ -21,7 +21,8 @@ func TestNearestToAllLines(t *testing.T) {
 	if err != nil || len(lines) != 4 {
 		t.Fatal(lines, err)
 	}
-	g, _, err := r.centre(known.Mass)
+	found, err := r.place(known.Mass)
+	g := found.at.centre()
 	if err != nil {
 		t.Fatal(err)
 	}

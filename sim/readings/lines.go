@@ -16,6 +16,24 @@ type line struct {
 	deviation float64
 }
 
+// off returns how far a point lies off the line, in deviations.
+func (l line) off(g r2.Vec) float64 { return (r2.Dot(l.normal, g) - l.place) / l.deviation }
+
+// crossing returns where lines cross, or by least squares nearest to all of them; ok is false where they do not.
+func crossing(lines []line) (g r2.Vec, ok bool) {
+	var xx, xy, yy, x, y float64
+	for _, l := range lines {
+		w := 1 / (l.deviation * l.deviation)
+		xx, xy, yy = xx+w*l.normal.X*l.normal.X, xy+w*l.normal.X*l.normal.Y, yy+w*l.normal.Y*l.normal.Y
+		x, y = x+w*l.normal.X*l.place, y+w*l.normal.Y*l.place
+	}
+	determinant := xx*yy - xy*xy
+	if determinant <= 1e-6*(xx+yy)*(xx+yy) {
+		return r2.Vec{}, false
+	}
+	return r2.Vec{X: (yy*x - xy*y) / determinant, Y: (xx*y - xy*x) / determinant}, true
+}
+
 // lines returns what each reading says of the balance point.
 //
 // The marks stand L apart, e is the direction from the rear mark P to the front one, n square to it, up. Moments

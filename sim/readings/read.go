@@ -27,11 +27,14 @@ type solution struct {
 	body   body.Body // Inertia is NaN where no rocks were timed, and may come out below zero
 	least  float64   // time of ten rocks of the piece without inertia, s
 	late   float64   // by how much the rocks with a rider take longer than by all else, s; NaN where that is not known
+	at     state
+	zero   float64 // what a level shows at tilt 0, rad; NaN where none was read
 	doubts []Doubt
+	slips  []Slip
 }
 
-func (s solution) numbers() [5]float64 {
-	return [5]float64{s.body.Mass, s.body.Centre.X, s.body.Centre.Y, s.body.Inertia, s.late}
+func (s solution) numbers() [6]float64 {
+	return [6]float64{s.body.Mass, s.body.Centre.X, s.body.Centre.Y, s.body.Inertia, s.late, s.zero}
 }
 
 func (r Readings) solve() (solution, error) {
@@ -42,11 +45,12 @@ func (r Readings) solve() (solution, error) {
 	if err != nil {
 		return solution{}, err
 	}
-	centre, more, err := r.centre(mass)
+	found, err := r.place(mass)
 	if err != nil {
 		return solution{}, err
 	}
-	s := solution{body: body.Body{Mass: mass, Centre: centre, Inertia: math.NaN()}, late: math.NaN(), doubts: append(doubts, more...)}
+	s := solution{body: body.Body{Mass: mass, Centre: found.at.centre(), Inertia: math.NaN()}, late: math.NaN(), at: found.at,
+		zero: found.zero, doubts: append(doubts, found.doubts...), slips: found.slips}
 	rocks, timed := r.rocks()
 	known := r.Rider != body.Body{}
 	switch {
@@ -68,47 +72,72 @@ func (r Readings) solve() (solution, error) {
 	return s, nil
 }
 
-// centre returns the balance point: where the lines cross, or by least squares nearest to all of them.
-func (r Readings) centre(mass float64) (r2.Vec, []Doubt, error) {
+// A placed is where the balance point lies, and what a level shows at tilt 0, not a number where none was read.
+type placed struct {
+	at     state
+	zero   float64 // rad
+	doubts []Doubt
+	slips  []Slip
+}
+
+// place returns the balance point: where the lines cross, or by least squares nearest to all of them.
+func (r Readings) place(mass float64) (p placed, err error) {
 	lines, err := r.lines(mass)
 	if err != nil {
-		return r2.Vec{}, nil, err
+		return p, err
 	}
-	var xx, xy, yy, x, y float64
+	if r.tilted() {
+		p, err = r.solveTilted(lines)
+	} else {
+		p, err = r.solveLines(lines)
+	}
+	if err != nil {
+		return p, err
+	}
+	return p, r.stands(p.at.centre(), lines)
+}
+
+// solveLines is place without a level.
+func (r Readings) solveLines(lines []line) (placed, error) {
+	g, ok := crossing(lines)
+	if !ok {
+		return placed{}, missed(r.missing(lines))
+	}
+	p := placed{at: state{ahead: g.X, above: g.Y}, zero: math.NaN()}
 	for _, l := range lines {
-		w := 1 / (l.deviation * l.deviation)
-		xx, xy, yy = xx+w*l.normal.X*l.normal.X, xy+w*l.normal.X*l.normal.Y, yy+w*l.normal.Y*l.normal.Y
-		x, y = x+w*l.normal.X*l.place, y+w*l.normal.Y*l.place
-	}
-	determinant := xx*yy - xy*xy
-	if determinant <= 1e-6*(xx+yy)*(xx+yy) {
-		return r2.Vec{}, nil, r.lacking(lines)
-	}
-	g := r2.Vec{X: (yy*x - xy*y) / determinant, Y: (xx*y - xy*x) / determinant}
-	var doubts []Doubt
-	for _, l := range lines {
-		if off := math.Abs(r2.Dot(l.normal, g)-l.place) / l.deviation; off > doubtful {
-			doubts = append(doubts, Doubt{Reading: l.name, Read: l.place, Expected: r2.Dot(l.normal, g)})
+		if math.Abs(l.off(g)) > doubtful {
+			p.doubts = append(p.doubts, Doubt{Reading: l.name, Read: l.place, Expected: r2.Dot(l.normal, g)})
 		}
+	}
+	return p, nil
+}
+
+// stands returns the error of a balance point where no piece has its own.
+func (r Readings) stands(g r2.Vec, lines []line) error {
+	first, last := r.levelNames()
+	turned := "are tail and nose the right way round, back +?"
+	raised := turned
+	if len(lines) > 0 {
+		first, last = lines[0].name, lines[len(lines)-1].name
+		turned, raised = "are front and rear the right way round?", "is the front mark the raised one?"
 	}
 	switch nose, tail := r.Edge.Nose(), r.Edge.Tail(); {
 	case g.X > nose.X || g.X < tail.X:
-		return g, nil, wrong(lines[0].name, "by these readings the balance point lies beyond a tip of the rockers, where nothing "+
-			"stands; are front and rear the right way round?")
+		return wrong(first, "by these readings the balance point lies beyond a tip of the rockers, where nothing "+
+			"stands; "+turned)
 	case g.Y <= 0:
-		return g, nil, wrong(lines[len(lines)-1].name, "by these readings the balance point lies under the floor; "+
-			"is the front mark the raised one?")
+		return wrong(last, "by these readings the balance point lies under the floor; "+raised)
 	}
-	return g, doubts, nil
+	return nil
 }
 
-// lacking is what missing says, marked as that.
-func (r Readings) lacking(lines []line) error {
+// missed marks the error of readings of which there are too few.
+func missed(err error) error {
 	var e *ReadingError
-	if errors.As(r.missing(lines), &e) {
+	if errors.As(err, &e) {
 		e.Missing = true
 	}
-	return e
+	return err
 }
 
 // missing says what to read next.
@@ -116,7 +145,8 @@ func (r Readings) missing(lines []line) error {
 	switch {
 	case len(lines) == 0:
 		return wrong("front", "nothing says where the balance point lies: read two scales under marks (front, rear, apart, "+
-			"front_mark), or balance the piece on a dowel (dowel_ahead, dowel_above)")
+			"front_mark), or balance the piece on a dowel (dowel_ahead, dowel_above), or on its ends with a level on the seat "+
+			"(seat_falls_empty, balances_on_tail, balances_on_nose)")
 	case lines[0].name == "dowel_above":
 		return wrong("dowel_ahead", "the height of the balance point is read, its place fore and aft is not: "+
 			"balance the piece on a dowel the other way, or stand it on two scales")
@@ -142,7 +172,7 @@ func (r Readings) check() error {
 			return wrong(one.name, "a scale shows 0 or more")
 		}
 	}
-	return nil
+	return r.checkLevel()
 }
 
 // mass returns the mass, as weighed, or the sum of both scales.

@@ -27,6 +27,17 @@ type Readings struct {
 	DowelAhead float64 // line of balance ahead of the low point, m
 	DowelAbove float64 // line of balance over the floor line, the piece on its side, m
 
+	// A level on one mark of the empty piece, on a level floor, + back, rad: at rest, and as it just balances on its
+	// ends: where it just goes over, and where it just comes back.
+	SeatFallsEmpty                  float64
+	BalancesOnTail, ReturnsFromTail float64
+	BalancesOnNose, ReturnsFromNose float64
+
+	SeatDrawn        bool    // whether SeatFall is known
+	SeatFall         float64 // what the level shows on its mark at tilt 0, + back, rad
+	NoseTip, TailTip float64 // of the floor edge over the floor at the same rest, m
+	NoseEnd, TailEnd End
+
 	TenRocks float64 // time of ten rocks there and back, empty, s
 	LetGo    float64 // tilt from its rest at which it was let go, rad
 
@@ -36,6 +47,10 @@ type Readings struct {
 	Zero []string // the readings that are truly 0, by their keys in a design file: "dowel_ahead"
 
 	ScaleError float64 // standard deviation of a scale, kg; zero: usually 0.1, a bathroom scale of half-pound steps
+	LevelError float64 // standard deviation of a level, rad; zero: usually 0.1 degree, read both ways round
+
+	off  offsets
+	near *state // where the solution is sought; nil where that is not known yet
 }
 
 func (r *Readings) has(name string, value float64) bool {
@@ -73,6 +88,7 @@ func (r *Readings) read() []reading {
 		{"ten_rocks", &r.TenRocks, UsualWatch}, {"let_go", &r.LetGo, UsualAngle},
 	}
 	list = slices.DeleteFunc(list, func(one reading) bool { return !r.has(one.name, *one.value) })
+	list = append(list, r.levelled()...)
 	if r.RiddenTenRocks != 0 {
 		list = append(list,
 			reading{"ten_rocks_ridden", &r.RiddenTenRocks, UsualWatch}, reading{"let_go_ridden", &r.RiddenLetGo, UsualAngle},

@@ -2,10 +2,8 @@ package readings
 
 import (
 	"cmp"
-	"errors"
 	"math"
 	"slices"
-	"strings"
 
 	"rockerwright/body"
 )
@@ -31,11 +29,19 @@ func (v Value) Limits() string {
 	return v.Shares[0].Reading
 }
 
+// A Slip is an error of a level's reading beyond its usual one.
+type Slip struct {
+	Reading string
+	Noticed float64 // so much of it the other readings tell 95 times in 100, rad
+}
+
 // A Result is what the readings say, with uncertainties.
 type Result struct {
 	Mass, Ahead, Above, Inertia Value // kg, m, m, kg·m²; Inertia is NaN where no rocks were timed, and where they do not tell it
+	Zero                        Value // what the level shows on its mark at tilt 0, + back, rad; NaN where none was read
 	Body                        body.Body
 	Doubts                      []Doubt
+	Slips                       []Slip // of each tilt that others hold
 
 	// Untold names the rocks timed that do not tell the inertia: "ten_rocks_ridden"; "" where there are none.
 	Untold string
@@ -69,13 +75,16 @@ func (r Readings) result() (Result, error) {
 		return Result{}, err
 	}
 	late := Value{Value: s.late}
-	result := Result{Body: s.body, Doubts: s.doubts}
-	values := [...]*Value{&result.Mass, &result.Ahead, &result.Above, &result.Inertia, &late}
+	result := Result{Body: s.body, Doubts: s.doubts, Slips: s.slips}
+	values := [...]*Value{&result.Mass, &result.Ahead, &result.Above, &result.Inertia, &late, &result.Zero}
 	for i, x := range s.numbers() {
 		values[i].Value = x
 	}
 	const part = 1.0 / 16 // of a deviation: small enough to be straight, far above rounding
 	moved := r
+	if r.tilted() {
+		moved.near = &s.at
+	}
 	list := moved.read()
 	for _, one := range list { // what was read stays read where it is moved to 0
 		moved.Zero = append(slices.Clip(moved.Zero), one.name)
@@ -116,45 +125,4 @@ func (v *Value) sum() {
 	}
 	v.Uncertain = math.Sqrt(squares)
 	slices.SortStableFunc(v.Shares, func(a, b Share) int { return cmp.Compare(b.Adds, a.Adds) })
-}
-
-// swaps returns the pairs of scales that may have been written down the wrong way round, those with which, changed
-// about, all the readings agree, in words, and the key of the first; "" where there is none.
-func (r Readings) swaps() (names, first string) {
-	level, raised := r, r
-	level.Front, level.Rear = r.Rear, r.Front
-	raised.FrontRaised, raised.RearRaised = r.RearRaised, r.FrontRaised
-	both := level
-	both.FrontRaised, both.RearRaised = r.RearRaised, r.FrontRaised
-	var list []string
-	for _, try := range []struct {
-		name, of string
-		change   Readings
-	}{
-		{"front", "front and rear", level},
-		{"front_raised", "front_raised and rear_raised", raised},
-		{"front", "front and rear, and front_raised and rear_raised", both},
-	} {
-		if result, err := try.change.result(); err != nil || len(result.Doubts) > 0 {
-			continue
-		}
-		if first == "" {
-			first = try.name
-		}
-		list = append(list, try.of)
-	}
-	return strings.Join(list, ", or else "), first
-}
-
-// swapped returns the error of readings that contradict each other, with what may have been swapped.
-func (r Readings) swapped(err error) error {
-	var contradicts *ReadingError
-	if !errors.As(err, &contradicts) {
-		return err
-	}
-	names, first := r.swaps()
-	if names == "" {
-		return err
-	}
-	return wrong(first, "probably swapped: "+names+"; the other way round all the readings agree. As they stand: "+contradicts.Reason)
 }

@@ -148,7 +148,11 @@ func warnings(r *check.Report) []Finding {
 	if r.Read != nil {
 		for i := range r.Read.Doubts {
 			d := &r.Read.Doubts[i]
-			list.add(Warns, "doubtful reading", "measured."+d.Reading, KindOf(d.Reading), d.Read, d.Expected).Doubt = d
+			key := "measured." + d.Reading
+			if d.Reading == "seat" { // as it is drawn
+				key = "seat.front"
+			}
+			list.add(Warns, "doubtful reading", key, KindOf(d.Reading), d.Read, d.Expected).Doubt = d
 		}
 	}
 	list = append(list, Uneven(r.Curve)...)
@@ -227,6 +231,8 @@ func KindOf(reading string) quantity.Kind {
 		return quantity.Mass
 	case strings.HasPrefix(reading, "ten_rocks"):
 		return quantity.Time
+	case readings.IsTilt(reading):
+		return quantity.Angle
 	}
 	return quantity.Length
 }

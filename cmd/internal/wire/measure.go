@@ -6,17 +6,22 @@ import (
 	"rockerwright/rocker/rises"
 	"rockerwright/sim/check"
 	shop "rockerwright/sim/readings"
+	"rockerwright/sim/trial"
 	"rockerwright/validation"
 )
 
 // Measure returns what the readings of a finished piece say.
 func Measure(f check.Balanced) Object {
-	values, doubts, rockers := []Object{}, []Object{}, []Object{}
+	values, doubts, rockers, slips := []Object{}, []Object{}, []Object{}, []Object{}
 	if r := f.Read; r != nil {
 		values = []Object{
 			value("mass_kg", r.Mass), value("ahead_m", r.Ahead), value("above_m", r.Above), value("inertia_kgm2", r.Inertia),
 		}
-		doubts = each(r.Doubts, doubt)
+		if zero := r.Zero; !math.IsNaN(zero.Value) {
+			zero.Value, zero.Uncertain = degrees(zero.Value), degrees(zero.Uncertain)
+			values = append(values, value("level_zero_deg", zero))
+		}
+		doubts, slips = each(r.Doubts, doubt), each(r.Slips, slip)
 	}
 	var one any // null where only one was read
 	apart := math.NaN()
@@ -35,7 +40,7 @@ func Measure(f check.Balanced) Object {
 	}
 	return Object{
 		{"design", f.Design.Title}, {"values", values}, {"doubts", doubts}, {"rockers", rockers},
-		{"rockers_one_curve", one}, {"rockers_apart_m", apart},
+		{"rockers_one_curve", one}, {"rockers_apart_m", apart}, {"slips_noticed", slips},
 	}
 }
 
@@ -44,7 +49,12 @@ func value(name string, v shop.Value) Object {
 }
 
 func doubt(d shop.Doubt) Object {
-	return Object{{"reading", d.Reading}, {"read", d.Read}, {"expected", d.Expected}}
+	kind := trial.KindOf(d.Reading)
+	return Object{{"reading", d.Reading}, {"read", amount(d.Read, kind)}, {"expected", amount(d.Expected, kind)}}
+}
+
+func slip(s shop.Slip) Object {
+	return Object{{"reading", s.Reading}, {"noticed_deg", degrees(s.Noticed)}}
 }
 
 // fitted is the curve of a side, as its stations say; a suspect counts from 1 at the nose.

@@ -23,7 +23,7 @@ func Measure(f check.Balanced, source string) sheet.Sheet {
 	var last []sheet.Line
 	if f.Read != nil {
 		blocks = append(blocks, sheet.Block{Table: values(w.units, f)},
-			sheet.Block{Lines: sheet.Says(untold(f.Read), better(f))})
+			sheet.Block{Lines: sheet.Says(untold(f.Read), better(f), slips(f.Read))})
 		for _, d := range f.Read.Doubts {
 			last = append(last, doubtful(w.units, d, trial.KindOf(d.Reading)))
 		}
@@ -31,6 +31,7 @@ func Measure(f check.Balanced, source string) sheet.Sheet {
 	if f.Curve != nil {
 		blocks = append(blocks, sheet.Block{Table: arcs(w.units, f.Curve)}, sheet.Block{Lines: curve(w, f.Curve)})
 	}
+	last = append(last, sheet.Says(when(f.Read != nil && !math.IsNaN(f.Read.Zero.Value), "%s", levelErrs))...)
 	last = append(last,
 		sheet.Line{Text: "Uncertain by so much 95 times in 100, if the readings err as usual: a scale by its step, " +
 			"a tape by 1/16 in (1.5 mm), a watch by 0.3 s, a tilt by 2 degrees, a rise by 1/32 in (0.8 mm)."},
@@ -64,6 +65,10 @@ func values(u units, f check.Balanced) *sheet.Table {
 		t.Add(about, metricInertia(r.Body.Inertia), "–", pick(r.Untold == "", "no rocks timed: ", "")+"estimated")
 	} else {
 		add(about, metricInertia(r.Inertia.Value), r.Inertia, fineWith(r.Inertia.Uncertain, quantity.Inertia, quantity.Metric))
+	}
+	if zero := r.Zero; !math.IsNaN(zero.Value) {
+		add("level, the piece as drawn", inDegrees(unsigned(zero.Value), 1)+pick(zero.Value < 0, " fwd", " back"), zero,
+			inDegrees(zero.Uncertain, 1)+" degrees")
 	}
 	return t
 }
@@ -110,6 +115,15 @@ var betters = map[string]string{
 	"ten_rocks_ridden": "time ten rocks three times and write the mean, or time the empty piece",
 	"let_go":           "let go from less: a few degrees, read with a level",
 	"let_go_ridden":    "let go from less: a few degrees, read with a level",
+	"seat_falls_empty": "read the level both ways round, on the same mark",
+	"balances_on_tail": "read where it just goes over and where it just comes back, with a lighter finger",
+	"balances_on_nose": "read where it just goes over and where it just comes back, with a lighter finger",
+	"nose_tip":         "measure the heights of the tips again, at the same rest",
+	"tail_tip":         "measure the heights of the tips again, at the same rest",
+	"seat":             "measure the seat again, front and rear, or the heights of the tips at rest",
+	"nose_end":         "measure the nose again to the very end, and say how that is rounded",
+	"tail_end":         "measure the tail again to the very end, and say how that is rounded",
+	"low_point":        "mark the low point again: where the edge touches a flat board",
 	"rider":            "time the empty piece instead: nobody's body is known as well",
 }
 
