@@ -39,13 +39,14 @@ type checkAnswer struct {
 
 type checkLoad struct {
 	Name          string
-	Rest          *float64 `json:"rest_tilt_deg"`
-	Falls         *float64 `json:"seat_slope_deg"`
-	Recline       *float64 `json:"back_recline_deg"`
-	Period        *float64 `json:"period_s"`
-	Effort        *float64 `json:"effort_back_n"`
-	Slow          *float64 `json:"pull_slow_n"`
-	Sudden        *float64 `json:"pull_sudden_n"`
+	Rest          *float64  `json:"rest_tilt_deg"`
+	Falls         *float64  `json:"seat_slope_deg"`
+	FallsBetween  []float64 `json:"seat_slope_band_deg"`
+	Recline       *float64  `json:"back_recline_deg"`
+	Period        *float64  `json:"period_s"`
+	Effort        *float64  `json:"effort_back_n"`
+	Slow          *float64  `json:"pull_slow_n"`
+	Sudden        *float64  `json:"pull_sudden_n"`
 	Back, Forward *struct {
 		Margin *float64 `json:"margin_deg"`
 		Lift   *float64 `json:"lift_m"`

@@ -53,6 +53,13 @@ func (r *pageReader) columns(table, who string, lines [][]printedCell) {
 			switch label {
 			case "seat falls back":
 				r.holds(table, what, cell.text, l.Falls, 1, 0.25)
+			case "as the feet press": // where that is a degree more
+				var fall *float64
+				if band := l.FallsBetween; len(band) == 2 && band[1]-band[0] >= 1 {
+					fall = &band[1]
+				}
+				r.holds(table, what, cell.text, fall, 1, 0.25)
+				none = false
 			case "tilts at rest":
 				r.holds(table, what, cell.text, l.Rest, 1, 0.25)
 			case "back leans from plumb":

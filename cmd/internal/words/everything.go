@@ -28,8 +28,15 @@ func everyLoad(w wording, r check.Report) []sheet.Block {
 	var blocks []sheet.Block
 	for _, group := range groups {
 		name := group[len(group)-1].Sitter
-		blocks = append(blocks, sheet.Block{Title: "Every load" + when(name != "", ": %s", brief(name)), All: true,
-			Table: readingsOf(w, &r.Balanced, group, everyRemark)})
+		t := readingsOf(w, &r.Balanced, group, everyRemark)
+		if slices.ContainsFunc(group, func(l *check.Load) bool { return pressed(w, l) != "" }) {
+			cells := sheet.Across("  as the feet press", group, func(l *check.Load) string {
+				fall, told := l.PressedFall()
+				return pick(told, towards(w, fall), "–")
+			}, "degrees")
+			t.Rows = slices.Insert(t.Rows, 1, sheet.Row{Cells: cells})
+		}
+		blocks = append(blocks, sheet.Block{Title: "Every load" + when(name != "", ": %s", brief(name)), All: true, Table: t})
 	}
 	return blocks
 }

@@ -119,8 +119,14 @@ func sided(w wording, l *check.Limit, x float64) string {
 // ranked returns the limits with those that fail first, then those that are nearest to
 // it. Of a load that does not rest only that is listed, of one that does all else.
 func ranked(limits []check.Limit) []check.Limit {
+	falls := map[string]bool{}
+	for _, l := range limits {
+		if l.Name == "rest" && !l.Holds {
+			falls[l.Load] = true
+		}
+	}
 	list := slices.DeleteFunc(slices.Clone(limits), func(l check.Limit) bool {
-		return l.Name == "rest" && l.Holds || l.Name != "rest" && math.IsNaN(l.Got)
+		return l.Name == "rest" && l.Holds || l.Name != "rest" && falls[l.Load]
 	})
 	share := func(l check.Limit) float64 {
 		if l.Name == "rest" {
@@ -156,5 +162,6 @@ func limit(w wording, on *check.Load, l *check.Limit) []string {
 		"seat_falls_least": "seat falls", "seat_falls_most": "seat falls", "empty_falls_least": "seat falls",
 		"empty_falls_most": "seat falls", "slides_off": "slope" + w.angleForward, "push": "push",
 		"legs_beyond": "leg beyond", "leans": "leans"}[l.Name]
-	return []string{name + ", " + cmp.Or(short, limitName(w.phrases, l.Name)), want, w.shop(l.Got, l.Kind), basis}
+	got := w.shop(l.Got, l.Kind) + when(l.Near, " ±%s", w.shop(l.Spread, l.Kind))
+	return []string{name + ", " + cmp.Or(short, limitName(w.phrases, l.Name)), want, got, basis}
 }

@@ -17,7 +17,7 @@ import (
 
 // fits returns whom the piece fits, who they are, and how its wood bends under them.
 func fits(w wording, a *trial.Answer) []sheet.Block {
-	return slices.Concat(fitTable(w.units, a), people(w.units, a.Report), gives(w.units, a.Report), bends(w, a.Report))
+	return slices.Concat(fitTable(w.units, a), extents(w, a), people(w.units, a.Report), gives(w.units, a.Report), bends(w, a.Report))
 }
 
 // off says in which way a measure is beyond common practice: too much, too little.
@@ -46,6 +46,31 @@ func fitTable(u units, a *trial.Answer) []sheet.Block {
 	}
 	return below(sheet.Block{Title: "Fit", All: true, Table: t}, misfits(u, a, anybody), "In "+inUnits(u, "inches", "millimetres")+
 		". The clearances between a person and a seat are common practice among chairmakers; change them to taste.")
+}
+
+// extents returns by how much people do not fit, legs stand beyond their rockers, and wood is thin or bends.
+func extents(w wording, a *trial.Answer) []sheet.Block {
+	t := &sheet.Table{Head: []string{"What is wrong of itself", "is", "at least", ""}}
+	for _, f := range of(a, trial.Unfit, trial.Warns) {
+		switch b := f.Bent; {
+		case f.Misfit != nil && f.Misfit.Trouble != check.KneesOverChin:
+			t.Add(brief(f.Who)+": "+f.What, w.bare(f.Misfit.By), "–", w.unit())
+		case f.Beyond != nil:
+			t.Add(f.Beyond.Which.String()+" legs, beyond the "+pick(f.Beyond.Tail, w.tail, w.nose), w.bare(f.Beyond.By), "–", w.unit())
+		case f.What == trial.Thin:
+			t.Add("depth of the rocker"+when(f.Key != "rocker.depth", ", at an end"), w.bare(f.Got), w.bare(f.Want), w.unit())
+		case b != nil && a.Design.Rocker.Made == piece.Sawn:
+			t.Add("a rocker, at its short grain", shares(b.Across.Least, b.Across.Most), "–", "of its strength")
+		case b != nil:
+			t.Add("a rocker, on one end", shares(b.Along.Least, b.Along.Most), "–", "of its strength")
+		case f.What == trial.Braces:
+			t.Add("the braces of the back", shares(f.Load.Give.Least, f.Load.Give.Most), "–", "of their strength")
+		}
+	}
+	if len(t.Rows) == 0 {
+		return nil
+	}
+	return []sheet.Block{{All: true, Table: t}}
 }
 
 // trouble says in what way a seat does not fit.
@@ -212,7 +237,8 @@ func hazard(w wording, f *trial.Finding, name string) string {
 	case f.Side != check.NoSide && math.IsNaN(f.Got) && f.What != trial.LiftLeft:
 		return name + ": " + f.What + " " + pick(f.Side == check.Forward, w.overForward, w.overBack)
 	case f.Load.Upright() && math.IsNaN(f.Got):
-		return name + ": rests tilted " + w.degrees(unsigned(b.Rest.Tilt))
+		return name + ": rests " + pick(math.IsNaN(f.Load.SeatFall), "tilted "+w.degrees(unsigned(b.Rest.Tilt)),
+			"with the seat falling "+towards(w, f.Load.SeatFall)+" degrees")
 	case f.Load.Upright():
 		return fmt.Sprintf("%s: %s of lift left, %s", name, w.length(f.Got), pick(f.Side == check.Forward, w.overForward, w.overBack))
 	case !math.IsNaN(b.Rest.Tilt) && b.Outcome == sim.Rocks:

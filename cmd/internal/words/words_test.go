@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"math"
 	"math/rand/v2"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -193,7 +194,10 @@ func TestNothingWrongIsLeftOut(t *testing.T) {
 				failing++
 			}
 		}
-		if failing > 0 && n%8 == 0 { // which takes as long as all the rest
+		if n%4 == 0 { // which takes as long as all the rest
+			numbersInRows(t, n, printed(t, r, true))
+		}
+		if failing > 0 && n%8 == 0 {
 			all := printed(t, r, true)
 			_, rows, _ := strings.Cut(all, "EVERY LIMIT")
 			if got := strings.Count(rows, "NO\n"); got < failing {
@@ -219,6 +223,32 @@ func TestNothingWrongIsLeftOut(t *testing.T) {
 	}
 	if longer == 0 || longer > pages/2 || used < 20 {
 		t.Errorf("%d of %d first pages are longer than a page; %d tell of what is done every day or hard", longer, pages, used)
+	}
+}
+
+// number is one as it stands in a sentence or a table: 7, 2 5/16, 0.3, −1/2.
+var number = regexp.MustCompile(`\d+ \d+/\d+|\d+/\d+|\d+\.\d+|\d+`)
+
+// numbersInRows holds that every number of the sentences of the verdict, on the page of --all, stands in a row of a table below.
+func numbersInRows(t *testing.T, n int, all string) {
+	t.Helper()
+	head, rows, found := strings.Cut(all, "\nRocker tips")
+	_, head, told := strings.Cut(head, "\n\n")
+	if !found || !told {
+		t.Fatalf("design %d: no verdict on\n%s", n, all)
+	}
+	known := map[string]bool{}
+	for line := range strings.Lines(rows) {
+		if strings.Contains(strings.TrimSpace(line), "  ") { // a row of a table
+			for _, x := range number.FindAllString(line, -1) {
+				known[x] = true
+			}
+		}
+	}
+	for _, x := range number.FindAllString(strings.Join(strings.Fields(head), " "), -1) {
+		if !known[x] {
+			t.Errorf("design %d: %s stands in no row below\n%s", n, x, head)
+		}
 	}
 }
 
