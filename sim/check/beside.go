@@ -108,6 +108,27 @@ func (b *Built) besideBalance() []Beside {
 	return rows
 }
 
+// besideTilts sets what a level showed on the drawn seat of the empty piece, and the tips at its rest, beside what the drawn
+// piece would give.
+func (b *Built) besideTilts() []Beside {
+	d := &b.Drawn
+	if d.Read != nil { // nothing is drawn beside them
+		return nil
+	}
+	r := readingsOf(d.Design, d.Edge, nil)
+	var rows []Beside
+	for i, f := range r.Foretell(d.Loads[0].Rig.Body) {
+		kind := quantity.Length
+		if readings.IsTilt(f.Name) {
+			kind = quantity.Angle
+		}
+		known := d.unknown(0, func(l *Load) float64 { return r.Foretell(l.Rig.Body)[i].Would })
+		rows = append(rows, Beside{What: f.Name, Key: "measured." + f.Name, Readings: []string{f.Name}, Kind: kind, Mend: TakeRead,
+			Drawn: f.Would, Read: f.Read, Uncertain: math.Hypot(math.Hypot(f.Uncertain, known), d.written(f.Read, kind))})
+	}
+	return rows
+}
+
 // besideRocks sets the time of ten rocks beside the predicted, let go from where they were.
 func (b *Built) besideRocks() []Beside {
 	m, d := b.Drawn.Design.Measured, &b.Drawn

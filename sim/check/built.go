@@ -45,7 +45,7 @@ func AsBuilt(d piece.Design) (Built, error) {
 	if err != nil {
 		return b, err
 	}
-	b.Rows = slices.Concat(rows, b.besideBalance(), b.besideRocks())
+	b.Rows = slices.Concat(rows, b.besideBalance(), b.besideTilts(), b.besideRocks())
 	slices.SortStableFunc(b.Rows, worseFirst)
 	return b, nil
 }

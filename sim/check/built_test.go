@@ -115,3 +115,56 @@ func TestUnlikeRockers(t *testing.T) {
 		t.Errorf("as built it does not walk: %+v", w)
 	}
 }
+
+// TestTiltsBesideTheDrawing: what a level and a tape would show of the chair exactly as drawn (the fall of the seat and the tips at
+// its rest, and on square ends the tilts at which it goes over) agrees; each spoilt by three times its ± is named.
+func TestTiltsBesideTheDrawing(t *testing.T) {
+	d := sized()
+	drawing := checked(t, d)
+	empty := &drawing.Loads[0]
+	noseTip, tailTip := drawing.TipsAtRest(empty)
+	fall := d.Seat.Fall()
+	whole := piece.Measured{Weight: d.Piece.Mass, SeatFallsEmpty: empty.SeatFall,
+		BalancesOnTail: empty.Back.Tip + fall, ReturnsFromTail: empty.Back.Tip + fall,
+		BalancesOnNose: empty.Forward.Tip + fall, ReturnsFromNose: empty.Forward.Tip + fall, NoseTip: noseTip, TailTip: tailTip}
+	rows := func(m piece.Measured) map[string]Beside {
+		d.Measured = m
+		b, err := AsBuilt(d)
+		if err != nil {
+			t.Fatal(err)
+		}
+		found := map[string]Beside{}
+		for _, r := range b.Rows {
+			found[r.What] = r
+		}
+		return found
+	}
+	as := rows(whole)
+	if len(as) < 8 {
+		t.Errorf("rows %v", as)
+	}
+	for what, r := range as {
+		if !r.Agrees() || math.Abs(r.Read-r.Drawn) > 1e-6 {
+			t.Errorf("%s: %v drawn, %v read ± %v", what, r.Drawn, r.Read, r.Uncertain)
+		}
+	}
+	for what, spoil := range map[string]func(m *piece.Measured, by float64){
+		"seat_falls_empty": func(m *piece.Measured, by float64) { m.SeatFallsEmpty += by },
+		"balances_on_tail": func(m *piece.Measured, by float64) { m.BalancesOnTail += by; m.ReturnsFromTail += by },
+		"balances_on_nose": func(m *piece.Measured, by float64) { m.BalancesOnNose += by; m.ReturnsFromNose += by },
+		"nose_tip":         func(m *piece.Measured, by float64) { m.NoseTip += by },
+		"tail_tip":         func(m *piece.Measured, by float64) { m.TailTip += by },
+	} {
+		for _, way := range []float64{-3, 3} {
+			spoilt := whole
+			by := as[what].Uncertain
+			spoil(&spoilt, way*by)
+			for name, r := range rows(spoilt) {
+				tilt := name != BesideWeight && name != BesideAhead && name != BesideAbove // which all readings enter
+				if tilt && r.Agrees() == (name == what) {
+					t.Errorf("%s spoilt by %v: %s is %v drawn, %v read ± %v", what, way*by, name, r.Drawn, r.Read, r.Uncertain)
+				}
+			}
+		}
+	}
+}

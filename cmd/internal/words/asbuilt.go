@@ -102,6 +102,8 @@ func mend(w wording, b check.Built, r *check.Beside) string {
 	case r.What == check.BesideAbove:
 		return fmt.Sprintf("its weight lies %s: read again; if it stays, weigh seat, back and rockers one by one ([[part]]).",
 			pick(more, "higher", "lower"))
+	case tiltName(w, r.What) != "":
+		return "read it again; if it stays, its weight lies otherwise than drawn: see the balance point."
 	case r.What == check.BesideRidden:
 		return "time it again with the same " + pick(w.infants == "", "person", "bag laid as said") +
 			"; if it stays, that balances otherwise than its size says."
@@ -143,8 +145,19 @@ func besideName(w wording, b check.Built, r *check.Beside) string {
 		return fmt.Sprintf("%s against %s, station %d", w.leftRocker, w.rightRocker, r.Station)
 	case check.BesideRadius:
 		return "floor edge radius"
+	case check.BesideBending:
+		return "all radii"
 	}
-	return "all radii"
+	return tiltName(w, r.What)
+}
+
+// tiltName returns what a reading of a level or of a tip is called; "" of any other.
+func tiltName(w wording, reading string) string {
+	return map[string]string{
+		"seat_falls_empty": "seat falls, empty", "balances_on_tail": "just balances on the " + w.tail + " ends",
+		"balances_on_nose": "just balances on the " + w.nose + " ends",
+		"nose_tip":         w.nose + " tip, at rest", "tail_tip": w.tail + " tip, at rest",
+	}[reading]
 }
 
 // besideNumbers returns how numbers of a kind are written that are compared.
