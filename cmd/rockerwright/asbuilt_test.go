@@ -93,6 +93,10 @@ func filledSheet(t *testing.T, name, start string, metric bool, changes [][2]str
 			}
 		case b.Table.Head[0] == "At rest":
 			for _, row := range b.Table.Rows {
+				fall, forward := strings.CutSuffix(row.Cells[1], " fwd")
+				if row.Cells[0] == "seat falls back" && strings.Contains(row.Cells[2], "(37)") {
+					say("seat_falls_empty", map[bool]string{true: "-", false: ""}[forward]+fall+" deg")
+				}
 				key := map[string]string{"ten rocks, there and back": "ten_rocks", "  let go from this tilt": "let_go"}[row.Cells[0]]
 				for i := 1; key != "" && i < len(row.Cells)-1; i += 2 {
 					if row.Cells[i] != "–" {
@@ -148,6 +152,7 @@ func TestOwnCheckSheetAgrees(t *testing.T) {
 func TestSpoiltReadingIsNamed(t *testing.T) {
 	for _, one := range filledIn {
 		f := filledSheet(t, one.name, one.start, one.metric, one.changes)
+		f.Design.Measured.SeatFallsEmpty = 0 // a second reading of where the balance point lies
 		whole, err := check.AsBuilt(f.Design)
 		if err != nil {
 			t.Fatal(err)

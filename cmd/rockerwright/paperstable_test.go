@@ -72,7 +72,7 @@ var allPapers = []paper{
 		"front leg": `foot to top of the seat #`, "rear leg": `foot to top of the seat ~ #`}},
 	{"check sheet", onCard("1 bench card.pdf", 1), false, says{"title": `^{title}: check sheet`,
 		"nose tip": `{nose} tip off the floor #`, "tail tip": `{tail} tip off the floor #`, "tip to tip": `tip to tip #`,
-		"falls empty": `seat falls back #`, "falls seated": `seat falls back ~ _+ #`}},
+		"falls empty": `seat falls back #`, "falls seated": `seat falls back ~ \(37\) _+ #`}},
 	{"stations", onCard("1 bench card.pdf", 2), false, says{"title": `^{title}: stations`, // a tip is 0 over the line from tip to tip
 		"nose tip": `{nose} tip, ~ (?:0|#) –`, "tail tip": `{tail} tip, ~ (?:0|#) –`, "low point": `{tail} tip, -(?:~ 0|# ~) –`}},
 	{"cut list on its card", onCard("1 bench card.pdf", 3), false, says{"title": `^{title}: cut list`,

@@ -165,7 +165,7 @@ func restBlock(w wording, l layout.Layout) sheet.Block {
 			t.Add(append(cells, unit)...)
 		}
 	}
-	add("seat falls back", "degrees", "", func(r layout.Rest) string {
+	add("seat falls back", "degrees", "measured.seat_falls_empty", func(r layout.Rest) string {
 		return towards(w, r.SeatFalls) + when(!math.IsNaN(r.Pressed), " to %s", towards(w, r.Pressed))
 	})
 	add("back leans from plumb", "degrees", "", func(r layout.Rest) string { return w.angle(r.BackLeans) })
