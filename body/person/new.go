@@ -34,11 +34,8 @@ const leastGrownUp = 1.40
 
 // OfAChild reports whether the person that is given is a child: by the age, or shorter than any grown-up.
 func (g Given) OfAChild() bool {
-	if g.Age > 0 {
-		return g.Age < grownUp
-	}
 	tall := g.Sizes[Stature]
-	return tall > 0 && tall < leastGrownUp
+	return g.Age > 0 && g.Age < grownUp || tall > 0 && tall < leastGrownUp
 }
 
 // New returns a person by what is known of one. Of a grown-up without a height it is the
@@ -56,8 +53,8 @@ func New(g Given) (Person, error) {
 	if p.Age >= grownUp {
 		p.Age = 0
 	}
-	if tall := g.Sizes[Stature]; p.Age == 0 && tall > 0 && tall < leastGrownUp {
-		p.Age = ageOf(g.Sex, tall)
+	if p.Age == 0 && g.OfAChild() {
+		p.Age = ageOf(g.Sex, g.Sizes[Stature])
 	}
 	base := p.base(g)
 	p.Sizes = p.grown(base)

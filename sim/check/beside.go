@@ -184,13 +184,7 @@ func (b *Balanced) unknown(i int, of func(l *Load) float64) float64 {
 			*most = off
 		}
 	}
-	if b.masses.Estimated {
-		for part := range len(b.masses.Seat) + 1 {
-			for _, factor := range []float64{0.8, 1.2} {
-				raise(&byWeight, b.rebalanced(b.masses.Weighted(part, factor, b.Design.Piece.Mass).Joined(b.carry), 0, bySizes))
-			}
-		}
-	}
+	b.otherSpreads(func(loads []Load) { raise(&byWeight, loads) })
 	if !b.Loads[i].Empty {
 		raise(&byPeople, b.rebalanced(empty, -PersonSpread, anybody))
 		raise(&byPeople, b.rebalanced(empty, PersonSpread, anybody))

@@ -27,15 +27,10 @@ func (b *Balanced) surely() Spread {
 	s := Spread{Estimated: b.masses.Estimated}
 	byWeight, byPeople := make([]float64, len(b.Limits)), make([]float64, len(b.Limits))
 	empty := b.Loads[0].Rig.Body
-	if s.Estimated {
-		for part := range len(b.masses.Seat) + 1 {
-			for _, factor := range []float64{0.8, 1.2} {
-				other := b.rebalanced(b.masses.Weighted(part, factor, b.Design.Piece.Mass).Joined(b.carry), 0, bySizes)
-				s.join(b.Loads, other)
-				b.astray(other, byWeight)
-			}
-		}
-	}
+	b.otherSpreads(func(loads []Load) {
+		s.join(b.Loads, loads)
+		b.astray(loads, byWeight)
+	})
 	if b.Design.Traits().Seating {
 		b.astray(b.rebalanced(empty, -PersonSpread, bySizes), byPeople)
 		b.astray(b.rebalanced(empty, PersonSpread, bySizes), byPeople)
@@ -50,6 +45,19 @@ func (b *Balanced) surely() Spread {
 		}
 	}
 	return s
+}
+
+// otherSpreads tries the loads on each piece whose estimated weight is spread otherwise, as [Spread] says; on none where it
+// is not estimated.
+func (b *Balanced) otherSpreads(try func(loads []Load)) {
+	if !b.masses.Estimated {
+		return
+	}
+	for part := range len(b.masses.Seat) + 1 {
+		for _, factor := range []float64{0.8, 1.2} {
+			try(b.rebalanced(b.masses.Weighted(part, factor, b.Design.Piece.Mass).Joined(b.carry), 0, bySizes))
+		}
+	}
 }
 
 // bySizes and anybody report whether somebody given by sizes is on a load, and whether anybody is.

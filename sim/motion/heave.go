@@ -45,7 +45,8 @@ const leanSteps = 12
 // with I, m and c of each trunk and p the contact; on a flat that end of it to which the piece turns.
 //
 // Leans that take their time, 0.4 s and more, each centred on the turn of a rock, take a piece less far from its rest, so
-// that this errs to the side of more. Leans as quick as a blow, which nobody does, are another thing: the contact runs
+// that this errs to the side of more. One such lean alone, far from the rest, may take it further by up to a degree, and so
+// may one that is a tenth of a second off the turn. Leans as quick as a blow, which nobody does, are another thing: the contact runs
 // along the floor while the balance points rise and fall, which leaves the piece turning, by the square of the lean over
 // its time (the tests of this package have both).
 func (w *Rider) Lean(tilt, from, to float64) float64 {

@@ -122,7 +122,7 @@ func assumptions(w wording, r check.Report) []sheet.Line {
 			"swing that hardly stops; the push, because a foot has no more; legs, because nothing carries them beyond the rocker. "+
 			"A limit is judged as it is printed, and where it holds or fails by less than is known it is too near to tell."),
 		when(r.Design.UsualLimits().Leans > 0, "Leans: children rock hard, and back, forward and back once more is play. Each whole lean "+
-			"is made at once at the turn of a rock, which errs to the side of more."),
+			"is made at once at the turn of a rock, which errs to the side of more, but for a lean that is made a little off the turn."),
 		edge,
 		when(feet, "Who sits slides off a seat that falls forward by %s, on cloth as slippery as that (our judgement); "+
 			"rocking brings it down.", w.angle(slippery)+" to "+w.degrees(firm)),

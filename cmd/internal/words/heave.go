@@ -62,13 +62,13 @@ func trodden(w wording, r trial.Rocking) []sheet.Block {
 	light := pick(r.Options.Feet > 0, force(w.units, r.Options.Feet), "a tenth")
 	t := &sheet.Table{Caption: "Pushed with the feet, load by load",
 		Over: []string{"", "ahead of", "1 degree", "", light, "ends it", ""},
-		Head: []string{"BY THE FEET", "hips, " + w.unit(), "by feet", "at top", "makes", "from", "in"}}
+		Head: []string{"BY THE FEET", "hips, " + w.unit(), "by feet", "at top", "makes, deg", "from", "in"}}
 	for _, f := range r.Treads {
 		l := r.Report.Load(f.Load)
 		cells := []string{who(l), w.bare(f.Ahead), "–", force(w.units, l.EffortBack), "–", "–", "out of reach"}
 		if f.Reaches {
 			cells[2] = pick(math.IsNaN(f.OneDegree), "–", force(w.units, f.OneDegree))
-			cells[4] = cmp.Or(ended(w, f.Made), towards(w, f.Turn)+"°")
+			cells[4] = cmp.Or(ended(w, f.Made), towards(w, f.Turn))
 			cells[5], cells[6] = pick(f.None, "none", force(w.units, f.Hardest)), ended(w, f.EndedBy)
 		}
 		t.Add(cells...)
